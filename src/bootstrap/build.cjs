@@ -1,0 +1,27 @@
+const { spawnSync } = require("node:child_process");
+const fs = require("node:fs");
+const path = require("node:path");
+const { root, record } = require("./record.cjs");
+
+const run = (what, args) => {
+  const { status, signal } = spawnSync(process.execPath, args, { cwd: root, stdio: "inherit" });
+  if (status === 0) return true;
+  console.error(`Building stopped at: ${what} (${signal ?? `code ${status}`}). The message above says why.`);
+  return false;
+};
+
+const main = () => {
+  const began = performance.now();
+  // A file that is no longer built must not linger and be served.
+  fs.rmSync(path.join(root, "dist"), { recursive: true, force: true });
+  const built =
+    run("webpack", ["node_modules/webpack-cli/bin/cli.js", "--config", "webpack.config.js"]) &&
+    run("writing functions.json and the reference", ["dist/tools/generate.js", "dist"]);
+  if (!built) return 1;
+  const took = performance.now() - began;
+  record("build", took);
+  console.log(`Built dist/ in ${(took / 1000).toFixed(1)} s.`);
+  return 0;
+};
+
+process.exitCode = main();

@@ -1,0 +1,111 @@
+// Who may import whom, in the order from the inside out. Arrows in DEVELOPERS.md point the same way.
+const mayImport = {
+  solver: [],
+  functions: ["solver"],
+  bundle: ["functions"],
+  drawing: ["functions", "solver"],
+  generate: ["functions", "solver", "drawing"],
+  pane: ["functions"],
+  taskpane: ["pane"],
+  web: ["pane"],
+  serve: [],
+  sideload: ["serve"],
+  bootstrap: [],
+};
+
+// Folders that may use Node's own modules: the ones that read or write disk or answer requests.
+const onNode = ["generate", "serve", "sideload", "bootstrap"];
+
+// A package may be imported only from the folders named here.
+const packages = {
+  "decimal.js": ["solver", "functions"],
+  "fastest-levenshtein": ["functions"],
+  "office-addin-debugging": ["sideload"],
+  "office-addin-dev-certs": ["sideload"],
+};
+
+const comment = "See DEVELOPERS.md, Who may import whom. Move the code inward or pass the value in.";
+const everyFolder = Object.keys(mayImport);
+const escaped = (text) => text.replaceAll(".", "[.]");
+
+const onlyInward = everyFolder.map((folder) => ({
+  name: `${folder}-imports-only-${mayImport[folder].join("-") || "itself"}`,
+  comment,
+  severity: "error",
+  from: { path: `^src/${folder}/` },
+  to: { path: "^(src|tests)/", pathNot: [folder, ...mayImport[folder]].map((f) => `^src/${f}/`) },
+}));
+
+const packageRules = Object.entries(packages).map(([name, folders]) => ({
+  name: `${name}-only-in-${folders.join("-")}`,
+  comment,
+  severity: "error",
+  from: { path: "^src/", pathNot: folders.map((f) => `^src/${f}/`) },
+  to: { path: `node_modules/(@types/)?${escaped(name)}(/|$)` },
+}));
+
+module.exports = {
+  forbidden: [
+    ...onlyInward,
+    ...packageRules,
+    {
+      name: "folders-are-listed",
+      comment: "A folder under src/ that this file does not list has no rules yet: add it.",
+      severity: "error",
+      from: { path: "^src/", pathNot: everyFolder.map((f) => `^src/${f}/`) },
+      to: {},
+    },
+    {
+      name: "no-other-package",
+      comment: "Packages used by src/ are named one by one in tests/architecture/imports.cjs.",
+      severity: "error",
+      from: { path: "^src/" },
+      to: {
+        dependencyTypes: ["npm", "npm-dev", "npm-optional", "npm-peer", "npm-bundled", "npm-no-pkg", "npm-unknown"],
+        pathNot: Object.keys(packages).map((name) => `node_modules/(@types/)?${escaped(name)}(/|$)`),
+      },
+    },
+    {
+      name: "node-modules-only-at-the-edge",
+      comment: `Only ${onNode.join(", ")} touch disk or network.`,
+      severity: "error",
+      from: { path: "^src/", pathNot: onNode.map((f) => `^src/${f}/`) },
+      to: { dependencyTypes: ["core"] },
+    },
+    {
+      name: "package-json-only-for-the-version",
+      comment,
+      severity: "error",
+      from: { path: "^src/", pathNot: "^src/(functions|generate|pane)/" },
+      to: { path: "^package[.]json$" },
+    },
+    {
+      name: "nothing-imports-an-entry-point",
+      comment: "main.ts is where a program begins; what others need belongs in a file of its own.",
+      severity: "error",
+      from: {},
+      to: { path: "^src/.*/main[.]ts$" },
+    },
+    {
+      name: "imports-resolve",
+      comment: "The file or package named does not exist.",
+      severity: "error",
+      from: {},
+      to: { couldNotResolve: true },
+    },
+    { name: "no-cycles", comment, severity: "error", from: {}, to: { circular: true } },
+    {
+      name: "no-orphans",
+      comment: "Nothing imports this file and it imports nothing: wire it up or remove it.",
+      severity: "error",
+      from: { orphan: true, path: "^src/", pathNot: "/main[.]ts$|^src/bootstrap/" },
+      to: {},
+    },
+  ],
+  options: {
+    tsConfig: { fileName: "tsconfig.json" },
+    tsPreCompilationDeps: true,
+    doNotFollow: { path: "node_modules" },
+    enhancedResolveOptions: { extensions: [".ts", ".js", ".cjs", ".json"], exportsFields: ["exports"], conditionNames: ["require", "node", "default"] },
+  },
+};

@@ -1,0 +1,84 @@
+import { spawnSync } from "node:child_process";
+import path from "node:path";
+import { plantedTree } from "./planted-tree";
+
+const project = path.resolve(__dirname, "../..");
+const cruiser = "dependency-cruiser/bin/dependency-cruise.mjs";
+const args = ["--config", path.join(__dirname, "imports.cjs"), "--output-type", "json", "src"];
+
+interface Cruised {
+  readonly summary: {
+    readonly violations: readonly { readonly from: string; readonly to: string; readonly rule: { readonly name: string } }[];
+    readonly totalCruised: number;
+  };
+}
+
+const faultsOf = (output: string): readonly string[] =>
+  (JSON.parse(output) as Cruised).summary.violations.map(({ from, rule }) => `${from}: ${rule.name}`);
+
+const toolTime = 60_000;
+
+test(
+  "every import of the project goes the allowed way",
+  () => {
+    const { stdout } = spawnSync(process.execPath, [path.join(project, "node_modules", cruiser), ...args, "tests"], {
+      cwd: project,
+      encoding: "utf8",
+      maxBuffer: Infinity,
+    });
+    expect(faultsOf(stdout)).toEqual([]);
+    expect((JSON.parse(stdout) as Cruised).summary.totalCruised).toBeGreaterThan(1);
+  },
+  toolTime,
+);
+
+describe("a planted fault is caught:", () => {
+  let faults: readonly string[];
+
+  beforeAll(() => {
+    const tree = plantedTree({
+      "src/functions/main.ts": 'import { rise } from "../solver/rise";\nexport const told = rise;\n',
+      "src/solver/rise.ts": "export const rise = 7;\n",
+      "src/solver/outward.ts": 'import { told } from "../functions/told";\nexport const outward = told;\n',
+      "src/functions/told.ts": 'import type { Rise } from "../solver/kind";\nexport const told: Rise = 7;\n',
+      "src/solver/kind.ts": "export type Rise = number;\n",
+      "src/solver/kind-outward.ts": 'import type { told } from "../functions/told";\nexport type Outward = typeof told;\n',
+      "src/solver/chicken.ts": 'import { egg } from "./egg";\nexport const chicken = (): unknown => egg;\n',
+      "src/solver/egg.ts": 'import { chicken } from "./chicken";\nexport const egg = (): unknown => chicken;\n',
+      "src/solver/forgotten.ts": "export const forgotten = 1;\n",
+      "src/taskpane/main.ts": 'import { rise } from "../solver/rise";\nexport const shown = rise;\n',
+      "src/pane/number.ts": 'import Decimal from "decimal.js";\nexport const number = new Decimal(1);\n',
+      "src/pane/disk.ts": 'import { readFileSync } from "node:fs";\nexport const disk = readFileSync;\n',
+      "src/pane/entry.ts": 'import { shown } from "../taskpane/main";\nexport const entry = shown;\n',
+      "src/drawing/tested.ts": 'import { tested } from "../../tests/tested";\nexport const drawn = tested;\n',
+      "tests/tested.ts": "export const tested = 1;\n",
+      "src/attic/box.ts": 'import { rise } from "../solver/rise";\nexport const box = rise;\n',
+      "src/drawing/missing.ts": 'import { nothing } from "./nothing";\nexport const missing = nothing;\n',
+    });
+    try {
+      faults = faultsOf(tree.run(cruiser, args).output);
+    } finally {
+      tree.remove();
+    }
+  }, toolTime);
+
+  test.each([
+    ["a solver imports the worksheet functions", "src/solver/outward.ts: solver-imports-only-itself"],
+    ["a solver imports a mere type from the worksheet functions", "src/solver/kind-outward.ts: solver-imports-only-itself"],
+    ["the task pane skips a layer", "src/taskpane/main.ts: taskpane-imports-only-pane"],
+    ["two files import each other", "src/solver/chicken.ts: no-cycles"],
+    ["a file is forgotten", "src/solver/forgotten.ts: no-orphans"],
+    ["the pane uses the number package of the solver", "src/pane/number.ts: decimal.js-only-in-solver-functions"],
+    ["the pane reads the disk", "src/pane/disk.ts: node-modules-only-at-the-edge"],
+    ["a file imports an entry point", "src/pane/entry.ts: nothing-imports-an-entry-point"],
+    ["source imports a test", "src/drawing/tested.ts: drawing-imports-only-functions-solver"],
+    ["a folder has no rules", "src/attic/box.ts: folders-are-listed"],
+    ["an import leads nowhere", "src/drawing/missing.ts: imports-resolve"],
+  ])("%s", (_, fault) => {
+    expect(faults).toContain(fault);
+  });
+
+  test("and what goes the allowed way is left alone", () => {
+    expect(faults.filter((fault) => /^src\/(functions\/(main|told)|solver\/(rise|kind))[.]ts/.test(fault))).toEqual([]);
+  });
+});

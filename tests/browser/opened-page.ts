@@ -1,0 +1,60 @@
+import { readFile } from "node:fs/promises";
+import type { Server } from "node:http";
+import path from "node:path";
+import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import { listeningPort } from "../../src/serve/listening-port";
+import { loopbackServer } from "../../src/serve/loopback-server";
+import { startedBrowser } from "./chromium";
+
+const project = path.resolve(__dirname, "../..");
+const platformScripts = "https://appsforoffice.microsoft.com/lib/1/hosted/";
+
+export interface OpenedPage {
+  readonly page: Page;
+  /** Requests to anywhere but this machine and the platform's scripts, and errors of the page itself. */
+  readonly faults: readonly string[];
+}
+
+export interface Opened {
+  readonly open: (file: string, options?: BrowserContextOptions & { readonly platform?: "away" }) => Promise<OpenedPage>;
+  readonly close: () => Promise<void>;
+}
+
+const readPlatformScript = (url: string): Promise<Buffer> =>
+  readFile(path.join(project, "node_modules/@microsoft/office-js/dist", path.posix.normalize(new URL(url).pathname.replace("/lib/1/hosted/", ""))));
+
+/** The built pages on a server of their own, with a browser to open them in. */
+export const openedPages = async (): Promise<Opened> => {
+  const server: Server = loopbackServer(path.join(project, "dist"));
+  const port = await listeningPort(server, 0);
+  const own = `http://127.0.0.1:${port}/`;
+  const browser: Browser = await startedBrowser();
+  return {
+    open: async (file, { platform, ...options } = {}) => {
+      const faults: string[] = [];
+      const context = await browser.newContext(options);
+      const page = await context.newPage();
+      page.on("pageerror", ({ message }) => faults.push(`error: ${message}`));
+      page.on("console", (message) => {
+        if (message.type() === "error") faults.push(`console: ${message.text()}`);
+      });
+      await page.route("**/*", async (route) => {
+        const url = route.request().url();
+        if (url.startsWith(own)) return route.continue();
+        if (!url.startsWith(platformScripts)) {
+          faults.push(`request: ${url}`);
+          return route.abort();
+        }
+        if (platform === "away") return route.abort();
+        return route.fulfill({ body: await readPlatformScript(url), contentType: "text/javascript" });
+      });
+      await page.goto(own + file);
+      return { page, faults };
+    },
+    close: async () => {
+      await browser.close();
+      server.closeAllConnections();
+      await new Promise((resolve) => server.close(resolve));
+    },
+  };
+};

@@ -1,0 +1,115 @@
+import { version } from "../../package.json";
+import { catalogue } from "../../src/functions/catalogue";
+import { CAUTION } from "../../src/functions/caution";
+import { openedPages, type Opened } from "./opened-page";
+
+const browserTime = 120_000;
+// Width of an Office task pane as it opens, in pixels.
+const paneSize = { width: 320, height: 700 };
+// WCAG 2.2, 1.4.3 Contrast (Minimum).
+const leastContrast = 4.5;
+
+let pages: Opened;
+
+beforeAll(async () => {
+  pages = await openedPages();
+}, browserTime);
+
+afterAll(() => pages?.close(), browserTime);
+
+test(
+  "the pane opens outside Excel with its title, version, caution and every function, and asks nobody else for anything",
+  async () => {
+    const { page, faults } = await pages.open("taskpane.html", { viewport: paneSize });
+    await page.waitForSelector("h1");
+    expect(await page.title()).toBe("Treadsheet");
+    expect(await page.textContent("h1")).toBe("Treadsheet");
+    expect(await page.textContent(".quiet")).toMatch(new RegExp(`^Version ${version.replaceAll(".", "\\.")} · outside Excel`));
+    expect(await page.textContent(".caution")).toBe(CAUTION);
+    const shown = await page.locator("dt").allTextContents();
+    expect(shown.map((formula) => formula.replace(/\(.*/s, ""))).toEqual(
+      [...new Set(catalogue.map(({ group }) => group))].flatMap((step) =>
+        catalogue.filter(({ group }) => group === step).map(({ id }) => `=STAIR.${id}`),
+      ),
+    );
+    expect(await page.locator("summary").allTextContents()).toEqual([...new Set(catalogue.map(({ group }) => group))]);
+    expect(faults).toEqual([]);
+  },
+  browserTime,
+);
+
+test(
+  "a request to anyone else would be noticed",
+  async () => {
+    const { page, faults } = await pages.open("taskpane.html", { viewport: paneSize });
+    const noticed = page.waitForEvent("console");
+    await page.evaluate(() => {
+      document.body.append(Object.assign(document.createElement("img"), { src: "https://elsewhere.example/picture.png" }));
+    });
+    await noticed;
+    expect(faults.join()).toContain("elsewhere.example");
+  },
+  browserTime,
+);
+
+test(
+  "nothing in the pane is wider than the pane, with every part open",
+  async () => {
+    const { page } = await pages.open("taskpane.html", { viewport: paneSize });
+    await page.waitForSelector("details");
+    const width = await page.evaluate(() => {
+      for (const part of document.querySelectorAll("details")) part.open = true;
+      return document.documentElement.scrollWidth;
+    });
+    expect(width).toBeLessThanOrEqual(paneSize.width);
+  },
+  browserTime,
+);
+
+test(
+  "the parts of the pane open and close by keyboard",
+  async () => {
+    const { page } = await pages.open("taskpane.html", { viewport: paneSize });
+    await page.waitForSelector("details");
+    await page.keyboard.press("Tab");
+    const isOpen = () => page.evaluate(() => (document.activeElement?.parentElement as HTMLDetailsElement).open);
+    expect(await isOpen()).toBe(true);
+    await page.keyboard.press("Enter");
+    expect(await isOpen()).toBe(false);
+  },
+  browserTime,
+);
+
+test.each(["light", "dark"] as const)(
+  "in %s every text stands out from its ground",
+  async (colorScheme) => {
+    const { page } = await pages.open("taskpane.html", { viewport: paneSize, colorScheme });
+    await page.waitForSelector("dt");
+    const contrasts = await page.evaluate(() => {
+      const part = (value: number): number => (value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4);
+      // Relative luminance and contrast ratio as WCAG 2.2 defines them.
+      const luminance = (color: string): number => {
+        const [red = 0, green = 0, blue = 0] = (color.match(/[\d.]+/g) ?? []).map((value) => part(Number(value) / 255));
+        return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
+      };
+      const ground = luminance(getComputedStyle(document.body).backgroundColor);
+      return ["h1", ".quiet", ".caution", "summary", "dt", "dd"].map((selector) => {
+        const text = luminance(getComputedStyle(document.querySelector(selector) as Element).color);
+        return { selector, contrast: (Math.max(text, ground) + 0.05) / (Math.min(text, ground) + 0.05), ground };
+      });
+    });
+    expect(contrasts.filter(({ contrast }) => contrast < leastContrast)).toEqual([]);
+    expect((contrasts[0]?.ground ?? 0) > 0.5).toBe(colorScheme === "light");
+  },
+  browserTime,
+);
+
+test(
+  "the pane still shows its functions when the platform's script is out of reach",
+  async () => {
+    const { page } = await pages.open("taskpane.html", { viewport: paneSize, platform: "away" });
+    await page.waitForSelector("dt");
+    expect(await page.locator("dt").count()).toBe(catalogue.length);
+  },
+  browserTime,
+);
