@@ -1,0 +1,258 @@
+import { measure, type Length, type Unit } from "../solver/length/length";
+import { isProblem, type Problem } from "../solver/problem";
+import {
+  type Answer, type AnswerCells, type Failed, failed, type Given, type GivenCells, givenCells, isEmpty, isEmptyOrZero, isFailed,
+} from "./cells";
+import type { Declaration, Measured, Parameter, ResultCell, ResultColumns, ResultKind, ResultRow } from "./declare";
+import { readStair } from "./read-stair";
+import { isBadRow, readTable } from "./read-table";
+import { readAngle, readChoice, readCount, readFlag, readLength, readMoney, readNumber, readRate, readText } from "./read-value";
+import { say, sentence } from "./say";
+import { words } from "../solver/words";
+
+/** What a call works in: the unit of its bare numbers, undefined for a function that has none. */
+interface Context {
+  readonly declaration: Declaration;
+  readonly unit: Unit | undefined;
+}
+
+type Arguments = ReadonlyMap<string, GivenCells>;
+
+const isZeroPossible = (parameter: Parameter): boolean =>
+  ("sign" in parameter && parameter.sign !== "positive") || ["rate", "angle", "flag", "text", "choice", "unit"].includes(parameter.kind);
+
+const readOne = (name: string, cell: Given, parameter: Parameter, unit: Unit | undefined): unknown => {
+  switch (parameter.kind) {
+    case "length":
+      return readLength(name, cell, unit, parameter);
+    case "reading": {
+      const length = readLength(name, cell, unit, parameter);
+      return isFailed(length) ? length : measure(length, unit ?? "in");
+    }
+    case "count":
+      return readCount(name, cell, parameter);
+    case "number":
+      return readNumber(name, cell, parameter);
+    case "rate":
+      return readRate(name, cell);
+    case "money":
+      return readMoney(name, cell, parameter.sign);
+    case "angle":
+      return readAngle(name, cell);
+    case "choice":
+      return readChoice(name, cell, parameter.options);
+    case "unit":
+      return readChoice(name, cell, ["in", "mm"]);
+    case "flag":
+      return readFlag(name, cell);
+    case "text":
+      return readText(name, cell);
+    default:
+      return undefined;
+  }
+};
+
+/** A default is written as a user would type it, in inches where it is a bare number. */
+const defaultOf = (name: string, parameter: Parameter, unit: Unit | undefined): unknown => {
+  const { default: value } = parameter;
+  if (value === undefined) return undefined;
+  const length = parameter.kind === "length" || parameter.kind === "reading";
+  if (!length) return readOne(name, value, parameter, unit);
+  const inches = readLength(name, value, "in", { sign: "any" });
+  if (isFailed(inches) || parameter.kind === "length") return inches;
+  return measure(inches, unit ?? "in");
+};
+
+/** The value of an argument that takes one cell; undefined means it was left out and nothing stands in for it. */
+const argument = (name: string, cells: GivenCells | undefined, parameter: Parameter, unit: Unit | undefined): unknown => {
+  const rows = cells?.length ?? 0;
+  const columns = cells?.[0]?.length ?? 0;
+  if (rows * columns > 1) return failed(say.oneValue(name, rows, columns));
+  const cell = cells?.[0]?.[0] ?? null;
+  if (!isEmpty(cell)) return readOne(name, cell, parameter, unit);
+  if (parameter.default !== undefined) return defaultOf(name, parameter, unit);
+  if (parameter.optional === true || parameter.defaultsTo !== undefined) return undefined;
+  return failed(say.missing(name, parameter.says));
+};
+
+const isLeftOut = (cells: GivenCells | undefined): boolean => cells === undefined || (cells.length === 1 && cells[0]?.length === 1 && isEmpty(cells[0][0] ?? null));
+
+/** The value of an argument that takes a range. */
+const range = (name: string, cells: GivenCells | undefined, parameter: Parameter, unit: Unit | undefined): unknown => {
+  if (isLeftOut(cells) || cells === undefined) {
+    return parameter.optional === true ? undefined : failed(say.missing(name, parameter.says));
+  }
+  const [only] = cells;
+  if (cells.length === 1 && only?.length === 1 && only[0] !== undefined && isFailed(only[0])) return failed(only[0].says, only[0].failed);
+  if (parameter.kind === "stair") return readStair(name, cells);
+  if (parameter.kind === "table") {
+    const rows = readTable(name, parameter.table, cells, unit);
+    if (isFailed(rows)) return rows;
+    const bad = parameter.badRows === "refuse" ? rows.find(isBadRow) : undefined;
+    return bad !== undefined && isBadRow(bad) ? bad.bad : rows;
+  }
+  if (parameter.kind === "lengths") return lengthsOf(name, cells, parameter, unit);
+  return cells;
+};
+
+interface Lengths {
+  readonly rows: readonly (readonly (Length | Failed | undefined)[])[];
+}
+
+const lengthsOf = (name: string, cells: GivenCells, parameter: Extract<Parameter, { kind: "lengths" }>, unit: Unit | undefined): Lengths | Failed => {
+  const rows = cells.map((row, line) =>
+    row.map((cell) =>
+      isEmptyOrZero(cell) && parameter.sign === "positive" ? undefined : readLength(`${name}, row ${line + 1}`, isEmpty(cell) ? 0 : cell, unit, parameter),
+    ),
+  );
+  return rows.flat().every((cell) => cell === undefined) ? failed(say.emptyOrZero(name)) : { rows };
+};
+
+const isRange = (parameter: Parameter): boolean => ["table", "stair", "lengths", "cells"].includes(parameter.kind);
+const takesEach = (parameter: Parameter): boolean => "each" in parameter && parameter.each === true;
+
+/** The sentence of a problem, worded by the declaration. */
+const worded = (found: Problem, { declaration, unit }: Context): Failed => {
+  const wording = declaration.problems[found.problem];
+  if (wording === undefined) throw new Error(`${declaration.id} does not word the problem "${found.problem}"`);
+  return failed(sentence(wording.says, found.details, unit ?? "in"), wording.cell);
+};
+
+const isMeasured = (value: unknown): value is Measured =>
+  typeof value === "object" && value !== null && "kind" in value && "value" in value;
+
+const finite = (value: number, context: Context): Answer => {
+  if (!Number.isFinite(value)) return failed(`${context.declaration.id}: the numbers given lead to no finite answer`);
+  return value === 0 ? 0 : value;
+};
+
+const answerCell = (value: ResultCell | boolean, kind: ResultKind, context: Context): Answer => {
+  if (value === undefined) return "";
+  if (typeof value === "string" || typeof value === "boolean") return value;
+  if (typeof value === "number") return finite(value, context);
+  if (isFailed(value)) return value;
+  if (isProblem(value)) return worded(value, context);
+  if (isMeasured(value)) return answerCell(value.value, value.kind, context);
+  return finite(kind === "length" ? measure(value, context.unit ?? "in") : value.toNumber(), context);
+};
+
+/** What stands in the unit column beside a value. */
+const unitText = (value: ResultCell, unit: Unit | undefined): string | undefined => {
+  if (!isMeasured(value)) return undefined;
+  if (value.kind === "length" || value.kind === "reading") return unit ?? "in";
+  return value.kind === "angle" ? "deg" : "";
+};
+
+const TEXTUAL: readonly ResultKind[] = ["text", "label"];
+
+const answerRow = (row: ResultRow, columns: ResultColumns, context: Context): Answer[] => {
+  const bad = row.bad === undefined ? undefined : isProblem(row.bad) ? worded(row.bad, context) : row.bad;
+  return Object.entries(columns).map(([key, column]) => {
+    const value = key === "unit" ? (row[key] ?? unitText(row["value"], context.unit)) : row[key];
+    if (value !== undefined || bad === undefined) return answerCell(value, column.kind, context);
+    if (key === "note") return bad.says;
+    return TEXTUAL.includes(column.kind) ? "" : bad;
+  });
+};
+
+const headingsOf = (columns: ResultColumns): Answer[] => Object.keys(columns).map(words);
+
+const solved = (filled: ReadonlyMap<string, unknown>, context: Context, shape: Lengths | undefined): Answer | AnswerCells => {
+  const { declaration } = context;
+  const given: Record<string, unknown> = Object.fromEntries(filled);
+  for (const [name, parameter] of Object.entries(declaration.parameters)) {
+    if (given[name] === undefined && parameter.defaultsTo !== undefined) given[name] = given[parameter.defaultsTo];
+  }
+  const answer = declaration.solve(given as never);
+  if (isProblem(answer)) return worded(answer, context);
+  const { result } = declaration;
+  if (result.kind === "table") {
+    const rows = (answer as readonly ResultRow[]).map((row) => answerRow(row, result.columns, context));
+    return given["headings"] === false ? rows : [headingsOf(result.columns), ...rows];
+  }
+  if (result.kind === "row") return [answerRow(answer as ResultRow, result.columns, context)];
+  if (result.kind === "lengths") {
+    const lengths = [...(answer as readonly (Length | undefined)[])];
+    return (shape?.rows ?? []).map((row) =>
+      row.map((cell) => {
+        if (cell === undefined) return "";
+        const length = lengths.shift();
+        return isFailed(cell) ? cell : answerCell(length, "length", context);
+      }),
+    );
+  }
+  return answerCell(answer as ResultCell, result.kind === "cell" ? "value" : result.kind, context);
+};
+
+const once = (given: Arguments, context: Context): Answer | AnswerCells => {
+  const filled = new Map<string, unknown>();
+  let shape: Lengths | undefined;
+  for (const [name, parameter] of Object.entries(context.declaration.parameters)) {
+    const cells = given.get(name);
+    const value = isRange(parameter) ? range(name, cells, parameter, context.unit) : argument(name, cells, parameter, context.unit);
+    if (isFailed(value)) return value;
+    if (parameter.kind === "lengths") {
+      shape = value as Lengths;
+      filled.set(name, shape.rows.flat().filter((cell) => cell !== undefined).map((cell) => (isFailed(cell) ? undefined : cell)));
+    } else filled.set(name, value);
+  }
+  return solved(filled, context, shape);
+};
+
+const size = (cells: GivenCells): readonly [number, number] => [cells.length, cells[0]?.length ?? 0];
+
+/** Answers cell by cell where a range stands for one value; undefined where none does. */
+const lifted = (given: Arguments, context: Context): AnswerCells | Failed | undefined => {
+  const ranges = Object.entries(context.declaration.parameters).flatMap(([name, parameter]) => {
+    const cells = given.get(name);
+    return takesEach(parameter) && cells !== undefined && cells.flat().length > 1 ? [{ name, parameter, cells }] : [];
+  });
+  const [first] = ranges;
+  if (first === undefined) return undefined;
+  const [rows, columns] = size(first.cells);
+  for (const { name, cells } of ranges) {
+    const [r, c] = size(cells);
+    if (r !== rows || c !== columns) return failed(say.shapes(name, r, c, first.name, rows, columns));
+  }
+  return Array.from({ length: rows }, (_, row) =>
+    Array.from({ length: columns }, (__, column): Answer => {
+      const here = new Map(given);
+      for (const { name, parameter, cells } of ranges) {
+        const cell = cells[row]?.[column] ?? null;
+        if (typeof cell === "string" && isEmpty(cell)) return "";
+        if (isEmptyOrZero(cell) && !isZeroPossible(parameter)) return "";
+        here.set(name, [[cell === null ? 0 : cell]]);
+      }
+      const answer = once(here, context);
+      return Array.isArray(answer) ? failed(say.oneValue(first.name, rows, columns)) : answer;
+    }),
+  );
+};
+
+/** The unit of bare numbers: the `unit` argument, or the unit row of the stair table. */
+const unitOf = (declaration: Declaration, given: Arguments): Unit | undefined | Failed => {
+  for (const [name, parameter] of Object.entries(declaration.parameters)) {
+    if (parameter.kind === "unit") return argument(name, given.get(name), parameter, undefined) as Unit | Failed;
+    if (parameter.kind === "stair") {
+      const cells = given.get(name);
+      const read = cells === undefined || isLeftOut(cells) ? undefined : readStair(name, cells);
+      if (read !== undefined && !isFailed(read)) return read.unit;
+    }
+  }
+  return undefined;
+};
+
+/**
+ * Calls a worksheet function with cells as a host passes them. A value, a table of values and errors, or the error of the whole call.
+ * Arguments beyond the declared ones (hosts append one of their own) are passed over.
+ */
+export const call = (declaration: Declaration, raw: readonly unknown[]): Answer | AnswerCells => {
+  const given = new Map<string, GivenCells>();
+  for (const [index, name] of Object.keys(declaration.parameters).entries()) {
+    if (raw[index] !== undefined && raw[index] !== null) given.set(name, givenCells(raw[index]));
+  }
+  const unit = unitOf(declaration, given);
+  if (isFailed(unit)) return unit;
+  const context: Context = { declaration, unit };
+  return lifted(given, context) ?? once(given, context);
+};

@@ -1,0 +1,68 @@
+/** The error codes a worksheet function may put into a cell; only the first two keep their sentence in Excel. */
+export type ErrorCode = "#VALUE!" | "#N/A" | "#DIV/0!" | "#NUM!" | "#NULL!";
+
+/** An error cell with its sentence: what a call answers, or puts into a table, where there is no value. */
+export interface Failed {
+  readonly failed: ErrorCode;
+  readonly says: string;
+}
+
+export type Value = string | number | boolean;
+/** A cell as it arrives: null for an empty one. */
+export type Given = Value | null | Failed;
+export type GivenCells = readonly (readonly Given[])[];
+/** A cell as it leaves. */
+export type Answer = Value | Failed;
+export type AnswerCells = Answer[][];
+
+export const failed = (says: string, code: ErrorCode = "#VALUE!"): Failed => ({ failed: code, says });
+
+export const isFailed = (value: unknown): value is Failed =>
+  typeof value === "object" && value !== null && "failed" in value && "says" in value;
+
+const PASSED_ON: readonly string[] = ["#VALUE!", "#N/A", "#DIV/0!", "#NUM!", "#NULL!"] satisfies ErrorCode[];
+
+const text = (value: unknown): string | undefined => (typeof value === "string" ? value : undefined);
+
+/** An error cell of the host, under any of the names hosts give its code. */
+const errorCell = (cell: object): Failed | undefined => {
+  const { code, errorCode, basicValue, message } = cell as Record<string, unknown>;
+  const found = [code, errorCode, basicValue].map(text).find((name) => name?.startsWith("#"));
+  if (found === undefined) return undefined;
+  return PASSED_ON.includes(found)
+    ? failed(text(message) ?? `the cell given holds ${found}`, found as ErrorCode)
+    : failed(`the cell given holds ${found}`);
+};
+
+/** What a host passes for one cell, made one of five things: text, number, true or false, an error, or nothing. */
+export const givenCell = (raw: unknown): Given => {
+  if (raw === undefined || raw === null) return null;
+  if (typeof raw === "number") return Number.isFinite(raw) ? raw : failed("the cell given holds no number");
+  if (typeof raw === "string" || typeof raw === "boolean") return raw;
+  if (isFailed(raw)) return raw;
+  if (typeof raw === "object") {
+    const error = errorCell(raw);
+    if (error) return error;
+    if ("basicValue" in raw) return givenCell(raw.basicValue);
+  }
+  return failed("the cell given holds something that is neither text nor number");
+};
+
+/** An argument as a rectangle of cells; short rows of a ragged range are filled with empty cells. */
+export const givenCells = (raw: unknown): GivenCells => {
+  if (!Array.isArray(raw)) return [[givenCell(raw)]];
+  const rows = raw.map((row: unknown) => (Array.isArray(row) ? row.map(givenCell) : [givenCell(row)]));
+  const width = Math.max(1, ...rows.map((row) => row.length));
+  if (rows.length === 0) return [[null]];
+  return rows.map((row) => [...row, ...Array.from({ length: width - row.length }, () => null)]);
+};
+
+/** Nothing stands in the cell: the host gave nothing, or an empty text. */
+export const isEmpty = (cell: Given): cell is null | string =>
+  cell === null || (typeof cell === "string" && cell.trim() === "");
+
+/** Desktop hosts send 0 for an empty cell, so in a range the two are one. */
+export const isEmptyOrZero = (cell: Given): boolean => isEmpty(cell) || cell === 0;
+
+/** Labels, headings and words of choice match by their letters and digits alone. */
+export const folded = (words: string): string => words.toLowerCase().replace(/[^\p{L}\p{N}+]/gu, "");

@@ -1,0 +1,79 @@
+import type { Exact } from "../solver/length/exact";
+import type { Length } from "../solver/length/length";
+
+/** What a number may be; it also decides what an empty cell is: 0 where 0 is possible, otherwise nothing. */
+export type Sign = "positive" | "not negative" | "any";
+
+interface Said {
+  readonly says: string;
+  readonly required?: true;
+  /** Words that stand for a value: `any` for no limit, `square` for a measured zero. */
+  readonly words?: Readonly<Record<string, number>>;
+}
+
+/**
+ * One column of a table, or one label of the stair table. The kind fixes what is read:
+ * `length` is exact, `reading` a number in the unit of the call, `flag` is yes or no.
+ */
+export type Column =
+  | (Said & { readonly kind: "length"; readonly sign: Sign; readonly plausible?: Plausible; readonly default?: string })
+  | (Said & { readonly kind: "reading"; readonly sign: Sign; readonly zero?: "not given"; readonly plausible?: Plausible; readonly default?: number })
+  | (Said & { readonly kind: "angle"; readonly zero?: "not given"; readonly default?: number })
+  | (Said & { readonly kind: "count"; readonly sign: Sign; readonly default?: number })
+  | (Said & { readonly kind: "number"; readonly sign: Sign; readonly default?: number })
+  | (Said & { readonly kind: "money"; readonly sign: Sign })
+  | (Said & { readonly kind: "label" })
+  | (Said & { readonly kind: "text"; readonly default?: string })
+  | (Said & { readonly kind: "choice"; readonly options: readonly string[]; readonly default?: string })
+  | (Said & { readonly kind: "flag"; readonly default: boolean });
+
+/** Quantities with a size beyond which the unit, or the cell, is wrong. */
+export type Plausible = "total rise" | "rise" | "run";
+
+export type Columns = Readonly<Record<string, Column>>;
+
+export interface Table<C extends Columns = Columns> {
+  readonly name: string;
+  readonly says: string;
+  readonly columns: C;
+}
+
+interface ValueOf {
+  readonly length: Length;
+  readonly reading: number;
+  readonly angle: number;
+  readonly count: number;
+  readonly number: number;
+  readonly money: Exact;
+  readonly label: string | number;
+  readonly text: string;
+  readonly flag: boolean;
+  readonly choice: string;
+}
+
+type ColumnValue<C extends Column> = C extends { readonly kind: "choice"; readonly options: readonly (infer O)[] } ? O : ValueOf[C["kind"]];
+
+/** A column is always there in a row when it is required, has a default, or reads an empty cell as 0. */
+type Present<C extends Column> = C extends { readonly required: true }
+  ? true
+  : C extends { readonly default: unknown }
+    ? true
+    : C extends { readonly zero: "not given" }
+      ? false
+      : C extends { readonly kind: "angle" } | { readonly sign: "any" | "not negative" }
+        ? true
+        : false;
+
+type Simplified<T> = { [K in keyof T]: T[K] };
+
+/** A row as a solver gets it: an optional column that holds nothing is absent. */
+export type RowOf<C extends Columns> = Simplified<
+  { readonly [K in keyof C as Present<C[K]> extends true ? K : never]: ColumnValue<C[K]> } & {
+    readonly [K in keyof C as Present<C[K]> extends true ? never : K]?: ColumnValue<C[K]>;
+  }
+>;
+
+/** Labels of the stair table: every one may be left out, and a solver sees only what the user gave. */
+export type LabelsOf<C extends Columns> = Simplified<{ readonly [K in keyof C]?: ColumnValue<C[K]> }>;
+
+export const table = <const C extends Columns>(name: string, says: string, columns: C): Table<C> => ({ name, says, columns });

@@ -1,0 +1,158 @@
+import type { Exact } from "../solver/length/exact";
+import type { Length, Unit } from "../solver/length/length";
+import type { Problem } from "../solver/problem";
+import type { ErrorCode, Failed, Given, GivenCells } from "./cells";
+import type { Columns, Plausible, Sign, Table } from "./columns";
+import type { GivenStair } from "./read-stair";
+import type { TableRow } from "./read-table";
+
+/**
+ * The one place of a worksheet function's facts. From a declaration come functions.json, the argument checks, the help, the reference,
+ * the signatures and the example tests.
+ */
+
+/** The steps of the job, in the order users meet the functions. */
+export const GROUPS = ["Notation", "Survey", "Layout", "Code check", "Order", "Cut plan", "Fit", "Takeoff and bid"] as const;
+export type Group = (typeof GROUPS)[number];
+
+interface Said {
+  readonly says: string;
+}
+
+/** Left out, an argument takes its default; with neither default nor `optional` it is required. */
+interface Omissible<Default> extends Said {
+  readonly default?: Default;
+  readonly optional?: true;
+  /** Another argument whose value serves when this one is left out. */
+  readonly defaultsTo?: string;
+  /** What happens when it is left out, in words, where no default says it. */
+  readonly without?: string;
+}
+
+/** With `each` a range may stand where one value may: the function answers cell by cell, in the shape of the range. */
+interface Each {
+  readonly each?: true;
+}
+
+export type Parameter =
+  | (Omissible<string | number> & Each & { readonly kind: "length"; readonly sign: Sign; readonly plausible?: Plausible })
+  | (Omissible<string | number> & Each & { readonly kind: "reading"; readonly sign: Sign; readonly plausible?: Plausible })
+  | (Omissible<number> & Each & { readonly kind: "count"; readonly sign: Sign; readonly least?: number; readonly most?: number })
+  | (Omissible<number> & Each & { readonly kind: "number"; readonly sign: Sign; readonly least?: number; readonly most?: number })
+  | (Omissible<number> & Each & { readonly kind: "rate" })
+  | (Omissible<number> & Each & { readonly kind: "money"; readonly sign: Sign })
+  | (Omissible<number> & Each & { readonly kind: "angle" })
+  | (Omissible<string> & Each & { readonly kind: "choice"; readonly options: readonly string[] })
+  | (Omissible<boolean> & { readonly kind: "flag" })
+  | (Omissible<string> & { readonly kind: "text" })
+  | (Omissible<Unit> & { readonly kind: "unit" })
+  | (Omissible<never> & { readonly kind: "table"; readonly table: Table; readonly badRows: "refuse" | "answer" })
+  | (Omissible<never> & { readonly kind: "stair" })
+  /** A column of lengths that are about one another; a bad one is undefined and shows its error in its place. */
+  | (Omissible<never> & { readonly kind: "lengths"; readonly sign: Sign; readonly plausible?: Plausible })
+  | (Omissible<never> & { readonly kind: "cells" });
+
+export type Parameters = Readonly<Record<string, Parameter>>;
+
+interface ValueOf {
+  readonly length: Length;
+  readonly reading: number;
+  readonly count: number;
+  readonly number: number;
+  readonly rate: Exact;
+  readonly money: Exact;
+  readonly angle: number;
+  readonly flag: boolean;
+  readonly text: string;
+  readonly unit: Unit;
+  readonly stair: GivenStair;
+  readonly lengths: readonly (Length | undefined)[];
+  readonly cells: GivenCells;
+}
+
+type RowsOf<P> = P extends { readonly table: Table<infer C extends Columns>; readonly badRows: infer B }
+  ? B extends "answer"
+    ? readonly TableRow<C>[]
+    : readonly Exclude<TableRow<C>, { readonly bad: Failed }>[]
+  : never;
+
+type ParameterValue<P extends Parameter> = P extends { readonly kind: "table" }
+  ? RowsOf<P>
+  : P extends { readonly kind: "choice"; readonly options: readonly (infer O)[] }
+    ? O
+    : P["kind"] extends keyof ValueOf
+      ? ValueOf[P["kind"]]
+      : never;
+
+type Filled<P extends Parameters> = {
+  readonly [K in keyof P]: P[K] extends { readonly optional: true } ? ParameterValue<P[K]> | undefined : ParameterValue<P[K]>;
+};
+
+/** What a cell of a result holds; it fixes the number format and the unit column. `value` takes its kind from the row. */
+export type ResultKind = "length" | "reading" | "count" | "number" | "angle" | "rate" | "money" | "text" | "label" | "value";
+
+export interface ResultColumn extends Said {
+  readonly kind: ResultKind;
+}
+
+export type ResultColumns = Readonly<Record<string, ResultColumn>>;
+
+/** A value of a `value` column with its kind. */
+export interface Measured {
+  readonly kind: Exclude<ResultKind, "value" | "label">;
+  readonly value: number | string | Exact;
+}
+
+export type ResultCell<C extends string = string> = number | string | Exact | Measured | Failed | Problem<C> | undefined;
+
+/** A row by column; where a row failed, its number cells show the error and its note the sentence. */
+export type ResultRow<C extends string = string> = Readonly<Record<string, ResultCell<C>>> & { readonly bad?: Failed | Problem<C> };
+
+export type Result =
+  | (Said & { readonly kind: Exclude<ResultKind, "value" | "label"> })
+  /** As many lengths as the argument `shapeOf` holds, in its shape. */
+  | (Said & { readonly kind: "lengths"; readonly shapeOf: string })
+  | (Said & { readonly kind: "row"; readonly columns: ResultColumns })
+  | (Said & { readonly kind: "table"; readonly columns: ResultColumns })
+  | (Said & { readonly kind: "cell" });
+
+type Solved<C extends string> = ResultCell<C> | boolean | readonly (object | undefined)[] | Readonly<Record<string, unknown>> | Problem<C>;
+
+/** Where an example's expected value comes from: a published case, a calculation by hand in words, or common practice. */
+interface From {
+  readonly from: string;
+}
+
+type Example<P extends Parameters> = From & {
+  readonly given: { readonly [K in keyof P]?: ExampleCell };
+} & (
+    | { readonly gives: number | string | boolean | readonly (readonly (number | string | boolean)[])[] }
+    /** Some cells of a table result: each entry is a row that stands in it, with the columns named. */
+    | { readonly shows: readonly Readonly<Record<string, number | string>>[] }
+    | { readonly fails: ErrorCode; readonly says: string }
+  );
+
+export type ExampleCell = Exclude<Given, Failed> | readonly (readonly Exclude<Given, Failed>[])[];
+
+export interface Declaration<P extends Parameters = Parameters, C extends string = string> {
+  /** The worksheet name without the namespace: upper-case letters only, permanent once released. */
+  readonly id: string;
+  readonly group: Group;
+  readonly says: string;
+  readonly parameters: P;
+  readonly result: Result;
+  /** Every state in which there is no answer: the error code and the sentence, which starts with the name of what is wrong. */
+  readonly problems: { readonly [K in C]: { readonly cell: "#VALUE!" | "#N/A"; readonly says: string } };
+  readonly examples: readonly [Example<P>, ...Example<P>[]];
+  /** Where the method comes from. */
+  readonly source: string;
+  readonly caution?: string;
+  solve(given: Filled<P>): Solved<C>;
+}
+
+export const declare = <const P extends Parameters, const C extends string = never>(declaration: Declaration<P, C>): Declaration<P, C> =>
+  declaration;
+
+/** The last arguments of every table function. */
+export const unit = { kind: "unit", default: "in", says: "Unit of bare numbers and of the result: in or mm." } as const satisfies Parameter;
+export const headings = { kind: "flag", default: true, says: "Whether the result starts with a row of headings." } as const satisfies Parameter;

@@ -1,0 +1,72 @@
+import { folded } from "./cells";
+import type { Column, Table } from "./columns";
+import type { Declaration, Parameter } from "./declare";
+import { words } from "../solver/words";
+import { stair } from "./tables";
+
+/** An argument's default as a user would type it; empty where there is none. */
+export const defaultText = (parameter: Parameter): string => {
+  if (parameter.defaultsTo !== undefined) return parameter.defaultsTo;
+  const { default: value } = parameter;
+  if (value === undefined || value === "") return "";
+  if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
+  return parameter.kind === "choice" || parameter.kind === "unit" ? `"${value}"` : String(value);
+};
+
+export const isOmissible = (parameter: Parameter): boolean =>
+  parameter.default !== undefined || parameter.optional === true || parameter.defaultsTo !== undefined;
+
+/** Arguments as the help shows them: `RISERS(totalRise, [maxRise = 7 3/4], [unit = "in"])`. */
+export const signature = (declaration: Declaration): string => {
+  const parts = Object.entries(declaration.parameters).map(([name, parameter]) => {
+    const value = defaultText(parameter);
+    return isOmissible(parameter) ? `[${name}${value === "" ? "" : ` = ${value}`}]` : name;
+  });
+  return `${declaration.id}(${parts.join(", ")})`;
+};
+
+const KINDS: Readonly<Record<Parameter["kind"], string>> = {
+  length: "length", reading: "length", count: "whole number", number: "number", rate: "rate", money: "money", angle: "degrees",
+  choice: "one of", flag: "TRUE or FALSE", text: "text", unit: "in or mm", table: "table", stair: "stair table", lengths: "column of lengths",
+  cells: "table",
+};
+
+/** What kind of value an argument takes, in words. */
+export const kindText = (parameter: Parameter): string => {
+  const kind = parameter.kind === "choice" ? `one of ${parameter.options.join(", ")}` : KINDS[parameter.kind];
+  return takesEach(parameter) ? `${kind}, or a range of them` : kind;
+};
+
+const COLUMN_KINDS: Readonly<Record<Column["kind"], string>> = {
+  length: "length", reading: "length", angle: "degrees", count: "whole number", number: "number", money: "money", label: "text or number",
+  text: "text", choice: "one of", flag: "yes or no",
+};
+
+export const columnKindText = (column: Column): string => {
+  const kind = column.kind === "choice" ? `one of ${column.options.join(", ")}` : COLUMN_KINDS[column.kind];
+  return column.words === undefined ? kind : `${kind}, or ${Object.keys(column.words).map(words).join(", ")}`;
+};
+
+/** The tables a function reads, the stair table among them. */
+export const tablesOf = (declaration: Declaration): readonly Table[] =>
+  Object.values(declaration.parameters).flatMap((parameter) =>
+    parameter.kind === "table" ? [parameter.table] : parameter.kind === "stair" ? [stair] : [],
+  );
+
+/** Headings of a table result, empty for other results. */
+export const resultHeadings = (declaration: Declaration): readonly string[] =>
+  declaration.result.kind === "table" || declaration.result.kind === "row" ? Object.keys(declaration.result.columns).map(words) : [];
+
+const takesEach = (parameter: Parameter): boolean => "each" in parameter && parameter.each === true;
+
+const RANGES: readonly Parameter["kind"][] = ["table", "stair", "lengths", "cells"];
+
+/** Whether an argument is a rectangle of cells to the host. */
+export const isMatrix = (parameter: Parameter): boolean => RANGES.includes(parameter.kind) || takesEach(parameter);
+
+/** Whether the result is a rectangle of cells to the host, be it of one cell. */
+export const spills = (declaration: Declaration): boolean =>
+  ["table", "row", "lengths"].includes(declaration.result.kind) || Object.values(declaration.parameters).some(takesEach);
+
+/** A page-local name for links. */
+export const anchor = (name: string): string => folded(name);

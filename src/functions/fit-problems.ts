@@ -1,0 +1,8 @@
+/** Wording of readings that fit no piece; shared by treads and risers. */
+export const FIT_PROBLEMS = {
+  "diagonal-too-short": { cell: "#VALUE!", says: "diagonal: {diagonal} is no longer than the {distance} between the two lines; read it again" },
+  "second-diagonal-too-short": { cell: "#VALUE!", says: "second diagonal: {diagonal} is no longer than the {distance} between the two lines; read it again" },
+  "nothing-fixes-the-end": { cell: "#VALUE!", says: "diagonal: is missing; give a diagonal, a left offset or a left angle, and write `square` for a measured zero" },
+  "diagonal-on-the-wrong-side": { cell: "#VALUE!", says: "diagonal: puts the far left corner {farLeft} along, beside the piece; was the other diagonal read?" },
+  "edges-cross": { cell: "#VALUE!", says: "diagonal: the two ends meet within the depth of {depth}; read this step again" },
+} as const;

@@ -1,0 +1,50 @@
+import type { Unit } from "../solver/length/length";
+import { type Failed, failed, folded, type GivenCells, isEmpty, isFailed } from "./cells";
+import type { LabelsOf } from "./columns";
+import { readChoice } from "./read-value";
+import { readColumn } from "./read-table";
+import { nearest, say } from "./say";
+import { words } from "../solver/words";
+import { stair } from "./tables";
+
+export type StairLabels = LabelsOf<typeof stair.columns>;
+
+/** A stair table as read: the unit of its bare numbers and what the user gave, by label. */
+export interface GivenStair {
+  readonly unit: Unit;
+  readonly given: StairLabels;
+}
+
+const keys = Object.keys(stair.columns) as (keyof typeof stair.columns)[];
+const labels = keys.map(words);
+
+/** Headings LAYOUT spills above its labels; such a row is no label. */
+const HEADING = "label";
+
+const rowsOf = (cells: GivenCells) =>
+  cells.flatMap((row) => {
+    const label = row[0] ?? null;
+    return isEmpty(label) || (typeof label === "string" && folded(label) === HEADING) ? [] : [{ label, value: row[1] ?? null }];
+  });
+
+/** Reads a stair table: labels in the first column, values in the second. */
+export const readStair = (argument: string, cells: GivenCells): GivenStair | Failed => {
+  const rows = rowsOf(cells);
+  if (rows.length === 0) return failed(say.emptyTable(argument, ["a label and a value in each row, such as total rise and 107 1/2"]));
+  const unitRow = rows.find(({ label }) => typeof label === "string" && folded(label) === "unit");
+  const unit = unitRow === undefined || isEmpty(unitRow.value) ? "in" : readChoice("unit", unitRow.value, stair.columns.unit.options);
+  if (isFailed(unit)) return unit;
+  const given: Record<string, unknown> = {};
+  for (const { label, value } of rows) {
+    if (isFailed(label)) return failed(say.passedOn(`${argument}, label`, label.failed), label.failed);
+    const key = keys.find((known) => folded(words(known)) === folded(String(label)));
+    if (key === undefined) return failed(say.unknown(`${argument}, label`, String(label), nearest(String(label), labels), []));
+    if (key === "unit") continue;
+    const read = readColumn(words(key), value, stair.columns[key], unit as Unit);
+    if (isFailed(read)) return read;
+    if (read === undefined) continue;
+    if (key in given && String(given[key]) !== String(read)) return failed(say.twiceLabel(words(key)));
+    given[key] = read;
+  }
+  return { unit: unit as Unit, given: given as StairLabels };
+};

@@ -1,0 +1,158 @@
+import { lengthOf, type Unit } from "../solver/length/length";
+import { Exact } from "../solver/length/exact";
+import { type Failed, failed, folded, type Given, type GivenCells, isEmpty, isEmptyOrZero, isFailed } from "./cells";
+import type { Column, Columns, RowOf, Table } from "./columns";
+import { readAngle, readChoice, readCount, readFlag, readLength, readMoney, readNumber, readText } from "./read-value";
+import { say, slipOf } from "./say";
+import { words } from "../solver/words";
+import * as tables from "./tables";
+
+/** A row that cannot be used: what is wrong with it, and the step or label by which the user knows it. */
+export interface BadRow {
+  readonly bad: Failed;
+  readonly label: string | number;
+}
+
+export const isBadRow = (row: object): row is BadRow => "bad" in row;
+
+export type TableRow<C extends Columns> = RowOf<C> | BadRow;
+
+const zeroIsPossible = (column: Column): boolean => "sign" in column && column.sign !== "positive" && !("zero" in column);
+
+/** What an empty cell, which desktop hosts send as 0, stands for in this column. */
+const emptyMeans = (name: string, column: Column, unit: Unit | undefined): unknown => {
+  if (zeroIsPossible(column)) {
+    if (column.kind === "length") return lengthOf(0, unit ?? "in");
+    return column.kind === "money" ? new Exact(0) : 0;
+  }
+  if (column.kind === "length" && column.default !== undefined) return readLength(name, column.default, "in", column);
+  if ("default" in column) return column.default;
+  return column.required ? failed(say.emptyOrZero(name)) : undefined;
+};
+
+const wordMeans = (cell: Given, column: Column): number | undefined => {
+  if (typeof cell !== "string" || column.words === undefined) return undefined;
+  const found = Object.entries(column.words).find(([word]) => folded(word) === folded(cell));
+  return found?.[1];
+};
+
+/** The value of one cell as its column says, undefined where the cell holds nothing that counts. */
+export const readColumn = (name: string, cell: Given, column: Column, unit: Unit | undefined): unknown => {
+  const word = wordMeans(cell, column);
+  if (word !== undefined) return word === 0 && !("zero" in column) && !zeroIsPossible(column) ? undefined : word;
+  if (isEmptyOrZero(cell)) return emptyMeans(name, column, unit);
+  switch (column.kind) {
+    case "length":
+      return readLength(name, cell, unit, column);
+    case "reading": {
+      const length = readLength(name, cell, unit, column);
+      return isFailed(length) ? length : length.div(lengthOf(1, unit ?? "in")).toNumber();
+    }
+    case "angle":
+      return readAngle(name, cell);
+    case "count":
+      return readCount(name, cell, column);
+    case "number":
+      return readNumber(name, cell, column);
+    case "money":
+      return readMoney(name, cell, column.sign);
+    case "choice":
+      return readChoice(name, cell, column.options);
+    case "flag":
+      return readFlag(name, cell);
+    case "label":
+      return isFailed(cell) || typeof cell === "number" ? cell : readText(name, cell);
+    case "text":
+      return readText(name, cell);
+  }
+};
+
+const KNOWN_HEADINGS: ReadonlySet<string> = new Set(
+  Object.values(tables).flatMap((known) => Object.keys(known.columns).map((key) => folded(words(key)))),
+);
+
+type Places = ReadonlyMap<string, number>;
+
+/** Where each column of the table stands in the first row, or undefined when that row holds no heading. */
+const headingPlaces = (argument: string, first: readonly Given[], columns: Columns): Places | Failed | undefined => {
+  const keys = Object.keys(columns);
+  const places = new Map<string, number>();
+  const others: string[] = [];
+  for (const [index, cell] of first.entries()) {
+    if (typeof cell !== "string" || isEmpty(cell)) continue;
+    const key = keys.find((known) => folded(words(known)) === folded(cell));
+    if (key === undefined) {
+      others.push(cell);
+      continue;
+    }
+    if (places.has(key)) return failed(say.twiceHeading(argument, words(key)));
+    places.set(key, index);
+  }
+  const allText = first.every((cell) => isEmpty(cell) || typeof cell === "string");
+  if (places.size === 0 && !allText) return undefined;
+  for (const other of others) {
+    const near = slipOf(other, keys.filter((key) => !places.has(key)).map(words));
+    if (near !== undefined && !KNOWN_HEADINGS.has(folded(other))) return failed(say.misspeltHeading(argument, other, near));
+  }
+  return places.size === 0 ? undefined : places;
+};
+
+const isHeadingRow = (row: readonly Given[], places: Places): boolean =>
+  [...places].every(([key, index]) => {
+    const cell = row[index] ?? null;
+    return isEmpty(cell) || (typeof cell === "string" && folded(cell) === folded(words(key)));
+  });
+
+const LABELS: readonly string[] = ["step", "label", "item"];
+
+/** How the user knows the row: its step, its item, or its place. */
+const rowName = (row: readonly Given[], places: Places, number: number): { label: string | number; says: string } => {
+  for (const key of LABELS) {
+    const cell = row[places.get(key) ?? -1] ?? null;
+    if (isEmptyOrZero(cell) || isFailed(cell) || typeof cell === "boolean" || cell === null) continue;
+    return { label: cell, says: key === "step" ? `step ${cell}` : `row ${number} (${cell})` };
+  }
+  return { label: "", says: `row ${number}` };
+};
+
+/** The rows of a table argument, each read, or bad with its sentence; a table without usable headings fails as a whole. */
+export const readTable = <C extends Columns>(
+  argument: string,
+  table: Table<C>,
+  cells: GivenCells,
+  unit: Unit | undefined,
+): readonly TableRow<C>[] | Failed => {
+  const { columns } = table;
+  const keys = Object.keys(columns);
+  const required = keys.filter((key) => columns[key]?.required === true);
+  const filled = cells.map((row, index) => ({ row, number: index + 1 })).filter(({ row }) => !row.every(isEmptyOrZero));
+  const [first] = filled;
+  const nothing = failed(say.emptyTable(argument, required.map(words)));
+  if (first === undefined) return nothing;
+  const headed = headingPlaces(argument, first.row, columns);
+  if (isFailed(headed)) return headed;
+  const places = headed ?? new Map(keys.slice(0, first.row.length).map((key, index) => [key, index]));
+  const absent = required.find((key) => !places.has(key));
+  if (absent !== undefined) {
+    const found = headed === undefined ? [`${first.row.length} columns without headings`] : [...places.keys()].map(words);
+    return failed(say.missingHeading(argument, words(absent), found));
+  }
+  const data = headed === undefined ? filled : filled.filter(({ row }) => !isHeadingRow(row, places));
+  if (data.length === 0) return nothing;
+  return data.map(({ row, number }): TableRow<C> => {
+    const { label, says } = rowName(row, places, number);
+    const read: Record<string, unknown> = {};
+    for (const [key, column] of Object.entries(columns)) {
+      const index = places.get(key);
+      const name = `${words(key)} in ${says}`;
+      const value = index === undefined ? ("default" in column ? columnDefault(name, column) : undefined) : readColumn(name, row[index] ?? null, column, unit);
+      if (isFailed(value)) return { bad: value, label };
+      if (value !== undefined) read[key] = value;
+      else if (index === undefined && zeroIsPossible(column)) read[key] = emptyMeans(name, column, unit);
+    }
+    return read as RowOf<C>;
+  });
+};
+
+const columnDefault = (name: string, column: Column): unknown =>
+  column.kind === "length" && column.default !== undefined ? readLength(name, column.default, "in", column) : "default" in column ? column.default : undefined;

@@ -1,0 +1,148 @@
+import { Exact, exact } from "../solver/length/exact";
+import { type Length, lengthIn, lengthOf, measure, type Unit } from "../solver/length/length";
+import { parseLength } from "../solver/length/parse-length";
+import { isProblem } from "../solver/problem";
+import type { Plausible, Sign } from "./columns";
+import { type Failed, failed, folded, type Given, isFailed, isEmpty } from "./cells";
+import { nearest, say, shown } from "./say";
+
+/** A bare number beyond this is no length in a stair; spreadsheet dates of our time start at about 45,000. */
+const LONGEST = 20000;
+
+/** Sizes beyond which the unit is surely wrong, in inches. */
+const PLAUSIBLE: Readonly<Record<Plausible, { readonly over: number; readonly under?: number }>> = {
+  "total rise": { over: 400 },
+  rise: { over: 12 },
+  run: { over: 24, under: 4 },
+};
+
+const SIGNS: Readonly<Record<Sign, { readonly allows: (value: Exact) => boolean; readonly rule: string }>> = {
+  positive: { allows: (value) => value.gt(0), rule: "more than 0" },
+  "not negative": { allows: (value) => value.gte(0), rule: "0 or more" },
+  any: { allows: () => true, rule: "a number" },
+};
+
+const passedOn = (name: string, cell: Failed): Failed => failed(say.passedOn(name, cell.failed), cell.failed);
+
+const signed = (name: string, value: Exact, sign: Sign, given: Given): Failed | undefined =>
+  SIGNS[sign].allows(value) ? undefined : failed(say.mustBe(name, SIGNS[sign].rule, given));
+
+const implausible = (name: string, length: Length, unit: Unit, plausible: Plausible): Failed | undefined => {
+  const inches = lengthIn(length, "in");
+  const { over, under } = PLAUSIBLE[plausible];
+  const size = measure(length, unit);
+  if (inches.gt(over)) return failed(say.implausible(name, `over ${over} in`, size, unit));
+  if (under !== undefined && inches.lt(under)) return failed(say.implausible(name, `under ${under} in`, size, unit));
+  return undefined;
+};
+
+export interface LengthRule {
+  readonly sign: Sign;
+  readonly plausible?: Plausible;
+}
+
+/** A length out of a cell. `unit` is undefined where the call knows none: bare numbers are then taken as they come, in inches. */
+export const readLength = (name: string, cell: Given, unit: Unit | undefined, rule: LengthRule): Length | Failed => {
+  if (isFailed(cell)) return passedOn(name, cell);
+  if (cell === null || typeof cell === "boolean") return failed(say.mustBe(name, "a length", cell));
+  if (typeof cell === "number" && Math.abs(cell) > LONGEST) return failed(say.date(name, cell));
+  const read = typeof cell === "number" ? lengthOf(cell, unit ?? "in") : parseLength(cell, unit ?? "in");
+  if (isProblem(read)) return failed(say.malformedLength(name, read));
+  if (lengthIn(read, "in").abs().gt(LONGEST)) return failed(say.mustBe(name, "20,000 in or less", cell));
+  return (
+    signed(name, read, rule.sign, cell) ??
+    (unit !== undefined && rule.plausible !== undefined ? implausible(name, read, unit, rule.plausible) : undefined) ??
+    read
+  );
+};
+
+const GROUPED = /^[-+]?\d{1,3}(,\d{3})+(\.\d+)?$/;
+const PLAIN = /^[-+]?(\d+\.?\d*|\.\d+)$/;
+
+/** A number out of a cell; text that is plainly a number counts, with a currency sign or a percent sign too. */
+const readExact = (name: string, cell: Given, rule: string): Exact | Failed => {
+  if (isFailed(cell)) return passedOn(name, cell);
+  if (typeof cell === "number") return exact(cell);
+  if (typeof cell === "string") {
+    const text = cell.trim().replace(/^([-+]?)[$€£]\s*/, "$1");
+    const percent = text.endsWith("%");
+    const digits = percent ? text.slice(0, -1).trim() : text;
+    if (PLAIN.test(digits) || GROUPED.test(digits)) {
+      const value = new Exact(digits.replace(/,/g, ""));
+      return percent ? value.div(100) : value;
+    }
+  }
+  return failed(say.mustBe(name, rule, cell));
+};
+
+export const readMoney = (name: string, cell: Given, sign: Sign): Exact | Failed => {
+  const value = readExact(name, cell, "an amount of money");
+  return isFailed(value) ? value : (signed(name, value, sign, cell) ?? value);
+};
+
+export interface NumberRule {
+  readonly sign: Sign;
+  readonly least?: number;
+  readonly most?: number;
+}
+
+export const readNumber = (name: string, cell: Given, rule: NumberRule): number | Failed => {
+  const value = readExact(name, cell, "a number");
+  if (isFailed(value)) return value;
+  const wrong = signed(name, value, rule.sign, cell);
+  if (wrong) return wrong;
+  if (rule.least !== undefined && value.lt(rule.least)) return failed(say.mustBe(name, `${rule.least} or more`, cell));
+  if (rule.most !== undefined && value.gt(rule.most)) return failed(say.mustBe(name, `${rule.most} or less`, cell));
+  return value.toNumber();
+};
+
+export const readCount = (name: string, cell: Given, rule: NumberRule): number | Failed => {
+  const value = readNumber(name, cell, rule);
+  if (isFailed(value)) return value;
+  return Number.isInteger(value) ? value : failed(say.mustBe(name, "a whole number", cell));
+};
+
+/** A share such as overhead or tax. Over 1 is a slip: someone wrote 25 for 25 %. */
+export const readRate = (name: string, cell: Given): Exact | Failed => {
+  const value = readExact(name, cell, "a rate such as 25% or 0.25");
+  if (isFailed(value)) return value;
+  if (value.gt(1)) return failed(say.percent(name, value.toNumber()));
+  return signed(name, value, "not negative", cell) ?? value;
+};
+
+const STEEPEST = 90;
+
+export const readAngle = (name: string, cell: Given): number | Failed => {
+  const value = readExact(name, cell, "an angle in degrees");
+  if (isFailed(value)) return value;
+  return value.abs().lt(STEEPEST) ? value.toNumber() : failed(say.mustBe(name, "less than 90 degrees either way", cell));
+};
+
+const matched = (cell: string | number, options: readonly string[]): string | undefined =>
+  options.find((option) => folded(option) === folded(String(cell)));
+
+export const readChoice = (name: string, cell: Given, options: readonly string[]): string | Failed => {
+  if (isFailed(cell)) return passedOn(name, cell);
+  if (cell === null || typeof cell === "boolean") return failed(say.mustBe(name, `one of ${options.join(", ")}`, cell));
+  return (
+    matched(cell, options) ?? failed(say.unknown(name, String(cell), nearest(String(cell), options), options))
+  );
+};
+
+const YES: readonly string[] = ["yes", "true", "y"];
+const NO: readonly string[] = ["no", "false", "n"];
+
+/** Yes or no. A number is taken as the spreadsheet takes it: 0 is no. */
+export const readFlag = (name: string, cell: Given): boolean | Failed => {
+  if (isFailed(cell)) return passedOn(name, cell);
+  if (typeof cell === "boolean") return cell;
+  if (typeof cell === "number") return cell !== 0;
+  if (cell !== null && matched(cell, YES)) return true;
+  if (cell !== null && matched(cell, NO)) return false;
+  return failed(`${name}: must be yes or no, got ${shown(cell)}`);
+};
+
+export const readText = (name: string, cell: Given): string | Failed => {
+  if (isFailed(cell)) return passedOn(name, cell);
+  return isEmpty(cell) ? "" : String(cell).trim();
+};

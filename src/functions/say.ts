@@ -1,0 +1,108 @@
+import { distance } from "fastest-levenshtein";
+import { Exact } from "../solver/length/exact";
+import { type Length, lengthIn, type Unit } from "../solver/length/length";
+import type { MalformedLength } from "../solver/length/parse-length";
+import { tapeText } from "../solver/length/tape-text";
+import type { Details, Problem } from "../solver/problem";
+import { folded, type Given, isFailed } from "./cells";
+
+/** Decimals of an inch or a millimetre in a sentence: finer than any tape. */
+const DECIMALS = 4;
+const FINEST_TAPE = 64;
+
+/** A number without float dust: 7.6875, 36.87, 1200. */
+export const numberText = (value: number): string => new Exact(value.toPrecision(15)).toDecimalPlaces(DECIMALS).toString();
+
+/** A length as the shop says it: on the tape's 1/64 as a fraction, else in decimals. */
+export const lengthText = (length: Length, unit: Unit): string => {
+  const value = lengthIn(length, unit);
+  if (unit === "mm") return `${value.toDecimalPlaces(DECIMALS).toString()} mm`;
+  if (value.times(FINEST_TAPE).isInteger()) return tapeText(value, { denominator: FINEST_TAPE, feet: false, strong: false });
+  return `${value.toDecimalPlaces(DECIMALS).toString()} in`;
+};
+
+/** What stood in the cell, as a person would read it back. */
+export const shown = (given: Given): string => {
+  if (given === null) return "nothing";
+  if (isFailed(given)) return given.failed;
+  if (typeof given === "string") return given.trim() === "" ? "nothing" : `"${given}"`;
+  if (typeof given === "boolean") return given ? "TRUE" : "FALSE";
+  return numberText(given);
+};
+
+const worded = (fact: Details[string], unit: Unit): string => {
+  if (typeof fact === "string") return fact;
+  return typeof fact === "number" ? numberText(fact) : lengthText(fact, unit);
+};
+
+/** A sentence with the facts put in: `{given}` is the fact of that name. */
+export const sentence = (template: string, details: Details, unit: Unit): string =>
+  template.replace(/\{(\w+)\}/g, (whole, name: string) => {
+    const fact = details[name];
+    return fact === undefined ? whole : worded(fact, unit);
+  });
+
+/** How far a word may be from a known one and still be a slip of the hand. */
+const SLIP = 2;
+const SHORT_WORD = 4;
+
+export const nearest = (word: string, known: readonly string[]): string | undefined => {
+  const ranked = known.map((name) => ({ name, far: distance(folded(word), folded(name)) })).sort((a, b) => a.far - b.far);
+  return ranked[0]?.name;
+};
+
+/** The known word that `word` is a slip of, if it is one. */
+export const slipOf = (word: string, known: readonly string[]): string | undefined => {
+  const name = nearest(word, known);
+  if (name === undefined) return undefined;
+  const far = distance(folded(word), folded(name));
+  return far > 0 && far <= (folded(word).length <= SHORT_WORD ? 1 : SLIP) ? name : undefined;
+};
+
+export const listed = (names: readonly string[]): string =>
+  names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} or ${names[names.length - 1] ?? ""}`;
+
+const MALFORMED: Readonly<Record<MalformedLength, string>> = {
+  "not-a-length": 'read {text}, which is not a length; write 7 5/8", 9\' 1 1/2" or "2781 mm"',
+  "no-length": 'is empty; write a length such as 7 5/8" or "194 mm"',
+  "zero-denominator": "read {text}, a fraction over 0; write the fraction again",
+  "too-many-inches": "read {text}, with {inches} inches after the feet; inches after feet stay under 12",
+  "two-units": "read {text}, which has two units at odds; write feet and inches, or millimetres, not both",
+  "decimal-comma": "read {text}, which has a comma; write {instead} with a point",
+  "two-fractions": "read {text}, which has two fractions; write one length a cell",
+  "fractional-feet-and-inches": "read {text}, with a part of a foot and inches too; write whole feet, or inches alone",
+};
+
+/** The only wording of what is wrong with one value; each starts with the argument's, label's or heading's name. */
+export const say = {
+  malformedLength: (name: string, found: Problem<MalformedLength>): string =>
+    `${name}: ${sentence(MALFORMED[found.problem] ?? "", { ...found.details, text: `"${String(found.details["text"])}"` }, "in")}`,
+  missing: (name: string, what: string): string => `${name}: is missing; ${what}`,
+  emptyOrZero: (name: string): string => `${name}: is empty or 0; give a value`,
+  mustBe: (name: string, rule: string, got: Given): string => `${name}: must be ${rule}, got ${shown(got)}`,
+  oneValue: (name: string, rows: number, columns: number): string =>
+    `${name}: takes one value, got a range of ${rows} x ${columns} cells`,
+  implausible: (name: string, limit: string, got: number, unit: Unit): string =>
+    unit === "in"
+      ? `${name}: ${numberText(got)} in is ${limit}; if this is millimetres, write "${numberText(got)} mm"`
+      : `${name}: ${numberText(got)} mm is ${limit}; if this is inches, write "${numberText(got)} in" or leave the unit out`,
+  date: (name: string, got: number): string =>
+    `${name}: ${numberText(got)} is over 20,000; the cell may hold a date: format it as text, or type the length with a space as in 7 5/8`,
+  percent: (name: string, got: number): string =>
+    `${name}: ${numberText(got)} is ${numberText(got * 100)} %, write ${numberText(got)}% or ${numberText(got / 100)}`,
+  belowOne: (name: string, got: number): string => `${name}: a margin of ${numberText(got * 100)} % leaves no cost; write less than 100 %`,
+  unknown: (name: string, got: string, near: string | undefined, known: readonly string[]): string =>
+    `${name}: "${got}" is not known${near === undefined ? "" : `; nearest is "${near}"`}${known.length === 0 ? "" : `; write ${listed(known)}`}`,
+  passedOn: (name: string, code: string): string => `${name}: the cell given holds ${code}; put that cell right first`,
+  shapes: (name: string, rows: number, columns: number, other: string, otherRows: number, otherColumns: number): string =>
+    `${name}: is ${rows} x ${columns} cells where ${other} is ${otherRows} x ${otherColumns}; give ranges of one size, or one value`,
+  misspeltHeading: (table: string, got: string, near: string): string =>
+    `${table}: heading "${got}" is not known; did you mean "${near}"?`,
+  twiceHeading: (table: string, heading: string): string => `${table}: heading "${heading}" stands twice; keep one`,
+  twiceLabel: (label: string): string => `${label}: stands twice with two values; keep one`,
+  missingHeading: (table: string, heading: string, found: readonly string[]): string =>
+    `${table}: heading "${heading}" is missing; found ${found.join(", ")}`,
+  emptyTable: (table: string, wants: readonly string[]): string =>
+    `${table}: has no rows; give a table with ${wants.join(", ")}`,
+  inRow: (row: string, says: string): string => `${row}: ${says}`,
+};

@@ -1,0 +1,145 @@
+import { table } from "./columns";
+
+/** What users type into their own sheets. Headings and labels are the keys below as words; the order is the order read without headings. */
+
+const stepLabel = { kind: "label", says: "Step the row is about; steps count from the bottom." } as const;
+const itemLabel = { kind: "label", says: "Name the rows of several tables are matched by.", required: true } as const;
+
+export const treadReadings = table("readings", "One row a tread, read at the level of the sub-tread, seen by a person facing the stair.", {
+  step: stepLabel,
+  run: { kind: "reading", sign: "positive", plausible: "run", says: "Distance between the two lines measured: riser face to front edge of the sub-tread." },
+  back: { kind: "reading", sign: "positive", required: true, says: "Length along the riser face, skirt to skirt." },
+  front: { kind: "reading", sign: "positive", required: true, says: "Length along the front edge of the sub-tread." },
+  diagonal: { kind: "reading", sign: "positive", words: { "not taken": 0 }, says: "Back left to front right." },
+  secondDiagonal: { kind: "reading", sign: "positive", words: { "not taken": 0 }, says: "Back right to front left." },
+  leftOffset: { kind: "reading", sign: "any", zero: "not given", words: { square: 0 }, says: "How far the front left corner lies right of the back left one; `square` for a measured zero." },
+  leftAngle: { kind: "angle", zero: "not given", words: { square: 0 }, says: "Left cut angle in degrees, positive when the front is longer; `square` for a measured zero." },
+  leftLean: { kind: "angle", default: 0, says: "Lean of the left skirt in degrees, positive away from the tread going up." },
+  rightLean: { kind: "angle", default: 0, says: "Lean of the right skirt in degrees, positive away from the tread going up." },
+  depth: { kind: "reading", sign: "positive", says: "Depth of the piece where it is not run + nosing; without `run` the readings were taken at this depth." },
+});
+
+export const riserReadings = table("readings", "One row a riser, read at the back of the riser, seen by a person facing the stair.", {
+  step: stepLabel,
+  height: { kind: "reading", sign: "positive", required: true, plausible: "rise", says: "Distance between the two lines measured: bottom and top of the rough opening." },
+  top: { kind: "reading", sign: "positive", required: true, says: "Length along the top." },
+  bottom: { kind: "reading", sign: "positive", required: true, says: "Length along the bottom." },
+  diagonal: { kind: "reading", sign: "positive", words: { "not taken": 0 }, says: "Top left to bottom right." },
+  secondDiagonal: { kind: "reading", sign: "positive", words: { "not taken": 0 }, says: "Top right to bottom left." },
+  leftOffset: { kind: "reading", sign: "any", zero: "not given", words: { square: 0 }, says: "How far the bottom left corner lies right of the top left one; `square` for a measured zero." },
+  leftAngle: { kind: "angle", zero: "not given", words: { square: 0 }, says: "Left cut angle in degrees, positive when the bottom is longer; `square` for a measured zero." },
+  cutHeight: { kind: "reading", sign: "positive", plausible: "rise", says: "Height of the piece, from the top down, where it is not the measured height." },
+  leftLean: { kind: "angle", default: 0, says: "Angle of the left skirt in plan in degrees, positive when it opens to the front." },
+  rightLean: { kind: "angle", default: 0, says: "Angle of the right skirt in plan in degrees, positive when it opens to the front." },
+});
+
+export const steps = table("steps", "One row a step as built.", {
+  step: stepLabel,
+  rise: { kind: "length", sign: "positive", plausible: "rise", says: "Finished rise of the step." },
+  run: { kind: "length", sign: "positive", plausible: "run", says: "Run of the step, nosing to nosing." },
+  width: { kind: "length", sign: "positive", says: "Clear width at the step." },
+  nosing: { kind: "length", sign: "positive", says: "Nosing projection of the step." },
+});
+
+export const pieces = table("pieces", "One row a piece, or a number of like pieces.", {
+  length: { kind: "length", sign: "positive", required: true, says: "Length of the piece." },
+  quantity: { kind: "count", sign: "positive", default: 1, says: "How many of them." },
+  label: { kind: "label", says: "What the piece is; the `step` column serves where there is no label." },
+  grade: { kind: "text", default: "", says: "Cut only from stock of this grade." },
+  step: stepLabel,
+});
+
+export const stock = table("stock", "One row a length that can be bought, or that is on hand.", {
+  length: { kind: "length", sign: "positive", required: true, says: "Length of a stick or blank." },
+  price: { kind: "money", sign: "not negative", says: "Price of one." },
+  available: { kind: "count", sign: "not negative", default: Infinity, words: { any: Infinity }, says: "How many there are; `any` for no limit." },
+  owned: { kind: "flag", default: false, says: "On hand already: costs nothing unless priced." },
+  label: { kind: "label", says: "Name of the stock." },
+  grade: { kind: "text", default: "", says: "Grade of the stock." },
+  width: { kind: "length", sign: "positive", says: "Width of the stock, for a blank its depth." },
+  thickness: { kind: "length", sign: "positive", says: "Thickness of the stock." },
+});
+
+export const quantities = table("quantities", "One row an item to be priced.", {
+  item: itemLabel,
+  quantity: { kind: "number", sign: "any", required: true, says: "How many, in the row's unit." },
+  unit: { kind: "text", default: "", says: "Unit the quantity counts." },
+});
+
+export const prices = table("prices", "One row a price.", {
+  item: itemLabel,
+  price: { kind: "money", sign: "any", required: true, says: "Price of one unit; 0 for an item included elsewhere." },
+  unit: { kind: "text", default: "", says: "Unit the price is for; an empty unit fits any." },
+});
+
+export const costs = table("costs", "One row a cost.", {
+  item: itemLabel,
+  cost: { kind: "money", sign: "any", required: true, says: "Cost of the row; a credit is negative." },
+  taxed: { kind: "flag", default: true, says: "Whether tax by items falls on the row." },
+});
+
+export const amendments = table("amendments", "One row a limit the local authority has changed.", {
+  item: itemLabel,
+  limit: { kind: "length", sign: "positive", required: true, says: "The limit in force." },
+  authority: { kind: "text", default: "", says: "Who amended it." },
+});
+
+/** Labels of the stair table, in the order they are printed. A label left out takes its default, and the layout says so. */
+export const stair = table("stair", "Labels in the first column, values in the second; further columns are the user's own.", {
+  unit: { kind: "choice", options: ["in", "mm"], says: "Unit of bare numbers." },
+  totalRise: { kind: "length", sign: "positive", plausible: "total rise", says: "Finish floor to finish floor." },
+  risers: { kind: "count", sign: "positive", says: "Number of risers; without it, from the greatest rise." },
+  maxRise: { kind: "length", sign: "positive", plausible: "rise", says: "Greatest rise wanted." },
+  unitRise: { kind: "length", sign: "positive", plausible: "rise", says: "Rise of one step." },
+  run: { kind: "length", sign: "positive", plausible: "run", says: "Nosing to nosing." },
+  treadDepth: { kind: "length", sign: "positive", plausible: "run", says: "The codes' word for the run, nosing to nosing." },
+  treads: { kind: "count", sign: "positive", says: "Number of treads." },
+  totalRun: { kind: "length", sign: "positive", says: "Run times the number of treads." },
+  availableRun: { kind: "length", sign: "positive", says: "Room there is for the total run." },
+  topTread: { kind: "choice", options: ["floor", "flush"], says: "Whether the upper floor is the last tread, or a tread lies level with it." },
+  nosing: { kind: "length", sign: "not negative", says: "How far the nosing projects past the riser face below it." },
+  treadThickness: { kind: "length", sign: "positive", says: "Thickness of the finished tread." },
+  riserThickness: { kind: "length", sign: "positive", says: "Thickness of the finished riser." },
+  width: { kind: "length", sign: "positive", says: "Skirt to skirt, finished." },
+  openEnd: { kind: "choice", options: ["none", "left", "right", "both"], says: "Ends that show, with a return." },
+  overhang: { kind: "length", sign: "not negative", says: "How far a mitred return stands past the skirt." },
+  returnWidth: { kind: "length", sign: "positive", says: "Width of the return." },
+  runPast: { kind: "length", sign: "not negative", says: "How far risers run past the open skirt." },
+  lap: { kind: "length", sign: "not negative", says: "How far a riser laps up behind or over the tread below it." },
+  lowerBuildUp: { kind: "length", sign: "not negative", says: "Floor still to be laid at the bottom." },
+  upperBuildUp: { kind: "length", sign: "not negative", says: "Floor still to be laid at the top." },
+  stringers: { kind: "count", sign: "positive", says: "Number of stringers." },
+  stringerBoard: { kind: "length", sign: "positive", says: "Width of the board stringers are cut from." },
+  skirtThickness: { kind: "length", sign: "positive", says: "Thickness of the skirt boards." },
+  skirtShows: { kind: "length", sign: "not negative", says: "What a closed skirt shows above the nosing line, square to it." },
+  headroom: { kind: "length", sign: "positive", says: "Headroom wanted." },
+  opening: { kind: "length", sign: "positive", says: "Opening there is, level, from the landing nosing." },
+  floorThickness: { kind: "length", sign: "positive", says: "Floor structure at the opening, finish to finish." },
+  trimLength: { kind: "length", sign: "not negative", says: "Saw allowance on the length of a blank." },
+  trimDepth: { kind: "length", sign: "not negative", says: "Saw allowance on the depth of a blank." },
+  landingNosing: { kind: "flag", default: true, says: "Whether the upper floor gets a nosing piece." },
+  species: { kind: "text", says: "Wood of the treads." },
+  boardDepth: { kind: "length", sign: "positive", says: "Run + nosing." },
+  pitch: { kind: "number", sign: "positive", says: "Angle of the nosing line in degrees." },
+  slopeLength: { kind: "length", sign: "positive", says: "Nosing to nosing along the slope." },
+  throat: { kind: "length", sign: "any", says: "What is left of the stringer board under the cuts, square to the slope." },
+  drop: { kind: "length", sign: "any", says: "Taken off the foot of the stringers." },
+  hang: { kind: "length", sign: "any", says: "Rough upper floor down to the stringer's top level cut." },
+  "2R+T": { kind: "length", sign: "positive", says: "Twice the rise plus the run." },
+  openingNeededFromTheLandingNosing: { kind: "length", sign: "positive", says: "Opening that gives the headroom wanted, from the landing nosing." },
+  openingNeededFromTheFace: { kind: "length", sign: "positive", says: "The same from the face of the top riser." },
+  headroomFound: { kind: "length", sign: "any", says: "Headroom under the opening there is." },
+  clearWidth: { kind: "length", sign: "positive", says: "Clear width above the handrails." },
+  widthAtHandrails: { kind: "length", sign: "positive", says: "Clear width at and below the handrails." },
+  handrails: { kind: "choice", options: ["none", "one", "both"], says: "Sides with a handrail." },
+  handrailHeight: { kind: "length", sign: "positive", says: "Handrail above the line of the nosings, plumb." },
+  grip: { kind: "length", sign: "positive", says: "Diameter of a round handrail." },
+  guardHeight: { kind: "length", sign: "positive", says: "Guard above the line of the nosings, plumb." },
+  guardGap: { kind: "length", sign: "positive", says: "Widest clear gap in the guard." },
+  nosingRadius: { kind: "length", sign: "positive", says: "Radius of a rounded nosing." },
+  openRiserGap: { kind: "length", sign: "positive", says: "Clear gap between open treads." },
+  treadSlope: { kind: "number", sign: "not negative", says: "Slope of the treads, fall over length: 1/48 is 0.0208." },
+  fallHeight: { kind: "length", sign: "positive", says: "Drop from the highest open-sided tread to the floor or ground beside it." },
+  winderDepth: { kind: "length", sign: "positive", says: "Winder tread depth at the walkline." },
+  winderNarrowEnd: { kind: "length", sign: "positive", says: "Winder tread depth at the narrow end." },
+});

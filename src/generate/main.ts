@@ -1,0 +1,24 @@
+import { mkdirSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { version } from "../../package.json";
+import { catalogue } from "../functions/catalogue";
+import { CAUTION } from "../functions/caution";
+import * as tables from "../functions/tables";
+import { functionsJson } from "./functions-json";
+import { reference } from "./reference";
+import { signatures } from "./signatures";
+
+const [, , folder = "dist", signaturesFile] = process.argv;
+const allTables = Object.values(tables);
+
+mkdirSync(folder, { recursive: true });
+const pages = reference(catalogue, allTables, version, CAUTION);
+const written = {
+  "functions.json": `${JSON.stringify(functionsJson(catalogue), null, 1)}\n`,
+  "reference.html": pages.html,
+  "reference.md": pages.markdown,
+};
+for (const [name, text] of Object.entries(written)) writeFileSync(join(folder, name), text);
+if (signaturesFile !== undefined) {
+  writeFileSync(signaturesFile, signatures(catalogue, allTables.filter((table) => table !== tables.stair), tables.stair));
+}

@@ -1,0 +1,137 @@
+import type { Column, Table } from "../functions/columns";
+import { type Declaration, GROUPS } from "../functions/declare";
+import { columnKindText, defaultText, isOmissible, kindText, signature, tablesOf } from "../functions/describe";
+import { formula } from "../functions/formula";
+import { words } from "../solver/words";
+
+/** A page as a list of blocks, so that HTML and Markdown say the same. */
+type Block =
+  | { readonly kind: "heading"; readonly level: 1 | 2 | 3 | 4; readonly text: string; readonly name?: string }
+  | { readonly kind: "text"; readonly text: string }
+  | { readonly kind: "code"; readonly text: string }
+  | { readonly kind: "table"; readonly headings: readonly string[]; readonly rows: readonly (readonly string[])[] };
+
+const shownResult = (example: Declaration["examples"][number]): string => {
+  if ("fails" in example) return `${example.fails} ${example.says}`;
+  if ("gives" in example) return typeof example.gives === "object" ? example.gives.map((row) => row.join(" | ")).join("; ") : String(example.gives);
+  return example.shows.map((row) => Object.entries(row).map(([heading, value]) => `${heading}: ${value}`).join(", ")).join("; ");
+};
+
+const argumentsTable = (declaration: Declaration): Block[] => {
+  const rows = Object.entries(declaration.parameters).map(([name, parameter]) => [
+    name, kindText(parameter), isOmissible(parameter) ? defaultText(parameter) || "left out" : "required", parameter.says + (parameter.without ? ` ${parameter.without}` : ""),
+  ]);
+  return rows.length === 0 ? [] : [{ kind: "table", headings: ["argument", "kind", "default", "meaning"], rows }];
+};
+
+const resultBlocks = ({ result }: Declaration): Block[] => {
+  const headed: Block = { kind: "text", text: `Result: ${result.says}` };
+  if (result.kind !== "table" && result.kind !== "row") return [headed];
+  const rows = Object.entries(result.columns).map(([key, column]) => [words(key), column.kind === "reading" ? "length" : column.kind, column.says]);
+  return [headed, { kind: "table", headings: ["heading", "kind", "meaning"], rows }];
+};
+
+const errorBlocks = (declaration: Declaration): Block[] => {
+  const problems = Object.values<Declaration["problems"][string]>(declaration.problems);
+  if (problems.length === 0) return [];
+  return [{ kind: "table", headings: ["error", "sentence"], rows: problems.map(({ cell, says }) => [cell, says]) }];
+};
+
+const functionBlocks = (declaration: Declaration): Block[] => [
+  { kind: "heading", level: 3, text: declaration.id, name: declaration.id },
+  { kind: "text", text: declaration.says },
+  { kind: "code", text: signature(declaration) },
+  ...argumentsTable(declaration),
+  ...(tablesOf(declaration).length === 0
+    ? []
+    : [{ kind: "text", text: `Reads: ${tablesOf(declaration).map(({ name }) => `table ${name}`).join(", ")}.` } as const]),
+  ...resultBlocks(declaration),
+  {
+    kind: "table",
+    headings: ["example", "gives", "from"],
+    rows: declaration.examples.map((example) => [formula(declaration, example.given), shownResult(example), example.from]),
+  },
+  ...errorBlocks(declaration),
+  { kind: "text", text: `Method: ${declaration.source}` },
+  ...(declaration.caution === undefined ? [] : [{ kind: "text", text: declaration.caution } as const]),
+];
+
+const columnDefault = (column: Column): string => {
+  if (column.required) return "required";
+  return "default" in column && column.default !== undefined && column.default !== "" ? String(column.default === Infinity ? "any" : column.default) : "";
+};
+
+const tableBlocks = (table: Table): Block[] => [
+  { kind: "heading", level: 3, text: `Table ${table.name}`, name: `table ${table.name}` },
+  { kind: "text", text: table.says },
+  {
+    kind: "table",
+    headings: ["heading", "kind", "default", "meaning"],
+    rows: Object.entries(table.columns).map(([key, column]) => [words(key), columnKindText(column), columnDefault(column), column.says]),
+  },
+];
+
+const RULES: readonly string[] = [
+  "A length is a number in the function's unit, or text in any notation: 9' 1 1/2\", 7-5/8, 2781 mm. Text with a unit of its own is converted. Functions without a `unit` argument take bare numbers as they come and give back the same; text is read in inches there.",
+  "Tables are read by their headings or labels, whatever their case, spaces and punctuation. A table whose first row holds no known heading is read by position. An empty cell and 0 are the same thing in a table. A default is taken by leaving the row or column out.",
+  "A bad argument, a missing heading or an empty table fails the whole call with a sentence that names it. A bad row shows the error in its number cells and the sentence in its note; the other rows answer.",
+];
+
+const blocks = (catalogue: readonly Declaration[], tables: readonly Table[], version: string, caution: string): Block[] => [
+  { kind: "heading", level: 1, text: `Treadsheet ${version}: worksheet functions` },
+  { kind: "text", text: caution },
+  { kind: "heading", level: 2, text: "Rules for all" },
+  ...RULES.map((text) => ({ kind: "text", text }) as const),
+  ...GROUPS.flatMap((group): Block[] => {
+    const members = catalogue.filter((declaration) => declaration.group === group);
+    return members.length === 0 ? [] : [{ kind: "heading", level: 2, text: group }, ...members.flatMap(functionBlocks)];
+  }),
+  { kind: "heading", level: 2, text: "Tables" },
+  ...tables.flatMap(tableBlocks),
+];
+
+const escaped = (text: string): string => text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;").replace(/"/g, "&quot;");
+
+const htmlBlock = (block: Block): string => {
+  switch (block.kind) {
+    case "heading":
+      return `<h${block.level}${block.name === undefined ? "" : ` id="${escaped(block.name.replace(/ /g, "-"))}"`}>${escaped(block.text)}</h${block.level}>`;
+    case "text":
+      return `<p>${escaped(block.text)}</p>`;
+    case "code":
+      return `<pre>${escaped(block.text)}</pre>`;
+    case "table":
+      return `<table><thead><tr>${block.headings.map((cell) => `<th scope="col">${escaped(cell)}</th>`).join("")}</tr></thead><tbody>${block.rows
+        .map((row) => `<tr>${row.map((cell) => `<td>${escaped(cell)}</td>`).join("")}</tr>`)
+        .join("")}</tbody></table>`;
+  }
+};
+
+const plainCell = (text: string): string => text.replace(/\|/g, "\\|").replace(/\n/g, " ");
+
+const markdownBlock = (block: Block): string => {
+  switch (block.kind) {
+    case "heading":
+      return `${"#".repeat(block.level)} ${block.text}`;
+    case "text":
+      return block.text;
+    case "code":
+      return `\`${block.text}\``;
+    case "table":
+      return [block.headings, block.headings.map(() => "---"), ...block.rows].map((row) => `| ${row.map(plainCell).join(" | ")} |`).join("\n");
+  }
+};
+
+export interface Reference {
+  readonly html: string;
+  readonly markdown: string;
+}
+
+/** The function reference, as a page and as Markdown. */
+export const reference = (catalogue: readonly Declaration[], tables: readonly Table[], version: string, caution: string): Reference => {
+  const page = blocks(catalogue, tables, version, caution);
+  return {
+    html: `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>Treadsheet function reference</title><link rel="stylesheet" href="reference.css"></head><body><main>\n${page.map(htmlBlock).join("\n")}\n</main></body></html>\n`,
+    markdown: `${page.map(markdownBlock).join("\n\n")}\n`,
+  };
+};
