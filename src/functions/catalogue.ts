@@ -1,3 +1,7 @@
+import { BID } from "./bid/bid";
+import { EXTEND } from "./bid/extend";
+import { SELLINGPRICE } from "./bid/sellingprice";
+import { CHECK } from "./code/check";
 import type { Declaration } from "./declare";
 import { NOTCH } from "./fit/notch";
 import { RISERFIT } from "./fit/riserfit";
@@ -11,12 +15,18 @@ import { TAPE } from "./notation/tape";
 import { TOINCHES } from "./notation/toinches";
 import { TOMM } from "./notation/tomm";
 import { VERSION } from "./notation/version";
+import { BLANK } from "./order/blank";
+import { ORDER } from "./order/order";
 import { FINISHED } from "./survey/finished";
+import { ADHESIVE } from "./takeoff/adhesive";
 
 /** Every worksheet function, in the order users see them. */
 export const catalogue: readonly Declaration[] = [
   TOINCHES, TOMM, TAPE, PICK, VERSION,
   FINISHED,
   RISERS, LAYOUT, STORYPOLE, PITCH,
+  CHECK,
+  BLANK, ORDER,
   TREADFIT, RISERFIT, NOTCH,
+  ADHESIVE, EXTEND, SELLINGPRICE, BID,
 ];

@@ -1,13 +1,13 @@
 import type { Unit } from "../solver/length/length";
 import { type Failed, failed, folded, type GivenCells, isEmpty, isFailed } from "./cells";
-import type { LabelsOf } from "./columns";
+import type { Columns, LabelsOf } from "./columns";
 import { readChoice } from "./read-value";
 import { readColumn } from "./read-table";
 import { nearest, say } from "./say";
 import { words } from "../solver/words";
-import { stair } from "./tables";
+import { stair, stairCheck } from "./tables";
 
-export type StairLabels = LabelsOf<typeof stair.columns>;
+export type StairLabels = LabelsOf<typeof stair.columns> & Readonly<Record<string, unknown>>;
 
 /** A stair table as read: the unit of its bare numbers and what the user gave, by label. */
 export interface GivenStair {
@@ -15,7 +15,8 @@ export interface GivenStair {
   readonly given: StairLabels;
 }
 
-const keys = Object.keys(stair.columns) as (keyof typeof stair.columns)[];
+const columns: Columns = { ...stair.columns, ...stairCheck.columns };
+const keys = Object.keys(columns);
 const labels = keys.map(words);
 
 /** Headings LAYOUT spills above its labels; such a row is no label. */
@@ -39,8 +40,9 @@ export const readStair = (argument: string, cells: GivenCells): GivenStair | Fai
     if (isFailed(label)) return failed(say.passedOn(`${argument}, label`, label.failed), label.failed);
     const key = keys.find((known) => folded(words(known)) === folded(String(label)));
     if (key === undefined) return failed(say.unknown(`${argument}, label`, String(label), nearest(String(label), labels), []));
-    if (key === "unit") continue;
-    const read = readColumn(words(key), value, stair.columns[key], unit as Unit);
+    const column = key === undefined ? undefined : columns[key];
+    if (key === "unit" || key === undefined || column === undefined) continue;
+    const read = readColumn(words(key), value, column, unit as Unit);
     if (isFailed(read)) return read;
     if (read === undefined) continue;
     if (key in given && String(given[key]) !== String(read)) return failed(say.twiceLabel(words(key)));

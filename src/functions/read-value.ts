@@ -123,6 +123,7 @@ const matched = (cell: string | number, options: readonly string[]): string | un
 
 export const readChoice = (name: string, cell: Given, options: readonly string[]): string | Failed => {
   if (isFailed(cell)) return passedOn(name, cell);
+  if (typeof cell === "boolean" && options.includes("yes")) return cell ? "yes" : "no";
   if (cell === null || typeof cell === "boolean") return failed(say.mustBe(name, `one of ${options.join(", ")}`, cell));
   return (
     matched(cell, options) ?? failed(say.unknown(name, String(cell), nearest(String(cell), options), options))

@@ -1,4 +1,5 @@
-import { table } from "./columns";
+import { CHECK_LABELS, FACT_LABELS, type FactLabel } from "../solver/code/fact-labels";
+import { type Column, type Columns, table } from "./columns";
 
 /** What users type into their own sheets. Headings and labels are the keys below as words; the order is the order read without headings. */
 
@@ -80,7 +81,7 @@ export const costs = table("costs", "One row a cost.", {
 
 export const amendments = table("amendments", "One row a limit the local authority has changed.", {
   item: itemLabel,
-  limit: { kind: "length", sign: "positive", required: true, says: "The limit in force." },
+  limit: { kind: "label", required: true, says: "The limit in force, written as CHECK prints it: 7 3/4, 34 to 38, 1:20, or none." },
   authority: { kind: "text", default: "", says: "Who amended it." },
 });
 
@@ -128,18 +129,14 @@ export const stair = table("stair", "Labels in the first column, values in the s
   "2R+T": { kind: "length", sign: "positive", says: "Twice the rise plus the run." },
   openingNeededFromTheLandingNosing: { kind: "length", sign: "positive", says: "Opening that gives the headroom wanted, from the landing nosing." },
   openingNeededFromTheFace: { kind: "length", sign: "positive", says: "The same from the face of the top riser." },
-  headroomFound: { kind: "length", sign: "any", says: "Headroom under the opening there is." },
-  clearWidth: { kind: "length", sign: "positive", says: "Clear width above the handrails." },
-  widthAtHandrails: { kind: "length", sign: "positive", says: "Clear width at and below the handrails." },
-  handrails: { kind: "choice", options: ["none", "one", "both"], says: "Sides with a handrail." },
-  handrailHeight: { kind: "length", sign: "positive", says: "Handrail above the line of the nosings, plumb." },
-  grip: { kind: "length", sign: "positive", says: "Diameter of a round handrail." },
-  guardHeight: { kind: "length", sign: "positive", says: "Guard above the line of the nosings, plumb." },
-  guardGap: { kind: "length", sign: "positive", says: "Widest clear gap in the guard." },
-  nosingRadius: { kind: "length", sign: "positive", says: "Radius of a rounded nosing." },
-  openRiserGap: { kind: "length", sign: "positive", says: "Clear gap between open treads." },
-  treadSlope: { kind: "number", sign: "not negative", says: "Slope of the treads, fall over length: 1/48 is 0.0208." },
-  fallHeight: { kind: "length", sign: "positive", says: "Drop from the highest open-sided tread to the floor or ground beside it." },
-  winderDepth: { kind: "length", sign: "positive", says: "Winder tread depth at the walkline." },
-  winderNarrowEnd: { kind: "length", sign: "positive", says: "Winder tread depth at the narrow end." },
+  headroomFound: { kind: "length", sign: "positive", says: "Headroom under the opening there is." },
 });
+
+const checkColumn = ({ kind, choices, says }: FactLabel): Column => {
+  if (kind === "choice") return { kind, options: choices ?? [], says };
+  return kind === "length" || kind === "count" ? { kind, sign: "positive", says } : { kind: "number", sign: "positive", says };
+};
+
+const checkColumns: Columns = Object.fromEntries(CHECK_LABELS.map((name) => [name, checkColumn(FACT_LABELS[name])]));
+
+export const stairCheck = table("stair, for the check only", "Labels of the stair table that only CHECK reads.", checkColumns);

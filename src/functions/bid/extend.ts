@@ -1,0 +1,93 @@
+import { extension } from "../../solver/bid/extension";
+import { declare, headings } from "../declare";
+import { prices as priceTable, quantities as quantityTable } from "../tables";
+
+const QUANTITIES = [
+  ["item", "quantity", "unit"],
+  ["tread blank", 13, "each"],
+  ["cove", 84.5, "ft"],
+  ["fit treads", 6.5, "hour"],
+] as const;
+
+const PRICES = [
+  ["item", "price", "unit"],
+  ["Tread blank", 52, "each"],
+  ["cove", 1.13, ""],
+  ["labour", 65, "hour"],
+] as const;
+
+export const EXTEND = declare({
+  id: "EXTEND",
+  group: "Takeoff and bid",
+  says: "Quantities with their prices and costs, matched by item and unit.",
+  parameters: {
+    quantities: { kind: "table", table: quantityTable, badRows: "answer", says: "What is to be priced; a return is negative." },
+    prices: { kind: "table", table: priceTable, badRows: "answer", says: "Prices; a row `labour` with unit `hour` prices every hour that has no price of its own." },
+    headings,
+  },
+  result: {
+    kind: "table",
+    says: "One row a quantity, in the order given; where there is no price, the price and the cost say why.",
+    columns: {
+      item: { kind: "label", says: "Item as given." },
+      quantity: { kind: "number", says: "Quantity as given." },
+      unit: { kind: "text", says: "Unit of the quantity; where it has none, the unit of the price." },
+      price: { kind: "money", says: "Price of one unit." },
+      cost: { kind: "money", says: "Quantity x price, rounded to cents, half a cent away from zero." },
+    },
+  },
+  problems: {
+    "no-price": { cell: "#N/A", says: 'price: "{item}" has no price; the nearest item with a price is "{near}"' },
+    "no-hourly-price": {
+      cell: "#N/A",
+      says: 'price: "{item}" has no price by the hour, and there is no price "labour" with unit hour; the nearest item with a price is "{near}"',
+    },
+    "no-price-in-unit": {
+      cell: "#N/A",
+      says: 'price: "{item}" has no price for unit "{unit}", only for {units}; add one, or leave the unit of the price empty if it fits any',
+    },
+    "several-units": { cell: "#N/A", says: 'price: "{item}" has prices for several units, {units}; give the quantity a unit' },
+    "two-prices": { cell: "#VALUE!", says: 'price: "{item}" has two prices for {unit}, {first} and {second}; keep one' },
+    "two-hourly-prices": {
+      cell: "#VALUE!",
+      says: 'price: an hour of "{item}" has two prices, {own} of its own without a unit and {labour} as labour; give its own price a unit',
+    },
+  },
+  examples: [
+    {
+      given: { quantities: QUANTITIES, prices: PRICES },
+      gives: [
+        ["item", "quantity", "unit", "price", "cost"],
+        ["tread blank", 13, "each", 52, 676],
+        ["cove", 84.5, "ft", 1.13, 95.49],
+        ["fit treads", 6.5, "hour", 65, 422.5],
+      ],
+      from: "by hand: 13 x 52 = 676; 84.5 x 1.13 = 95.485, half a cent away from zero 95.49; 6.5 hours of labour x 65 = 422.50",
+    },
+    {
+      given: { quantities: [["labour", 300, "day"]], prices: [["labour", 2.5, "day"]], headings: false },
+      gives: [["labour", 300, "day", 2.5, 750]],
+      from: "I. P. Hicks, The Builders' Guide, Estimating Labor for Carpentry Work, x-oh-05: five men 60 days at 2.50 a day cost 750",
+    },
+    {
+      given: { quantities: [["3 x 10", 1064, "board foot"]], prices: [["3X10", 0.03, "Board Foot"]] },
+      shows: [{ item: "3 x 10", price: 0.03, cost: 31.92 }],
+      from: "by hand: 1,064 board feet at 30 a thousand are 31.92 (x-bf-17, where the source multiplies to 31.62)",
+    },
+    {
+      given: { quantities: [["item", "quantity"], ["cove", 6]], prices: [["item"], ["cove"]] },
+      fails: "#VALUE!",
+      says: 'prices: heading "price" is missing; found item',
+      from: "common practice, no source: without prices nothing can be priced",
+    },
+    {
+      given: { quantities: [["coves", 6, "each"]], prices: [["cove", 6.6, "each"], ["blank", 52, "each"]], headings: false },
+      gives: [
+        ["coves", 6, "each", '#N/A price: "coves" has no price; the nearest item with a price is "cove"', '#N/A price: "coves" has no price; the nearest item with a price is "cove"'],
+      ],
+      from: "by hand: coves and cove differ by one letter",
+    },
+  ],
+  source: "Cost = quantity x price. Matching by letters and digits alone; two prices that differ are refused.",
+  solve: ({ quantities, prices }) => extension(quantities, prices),
+});

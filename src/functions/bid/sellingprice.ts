@@ -1,0 +1,31 @@
+import { cents } from "../../solver/bid/cents";
+import { sellingPrice } from "../../solver/bid/selling-price";
+import { isProblem } from "../../solver/problem";
+import { declare } from "../declare";
+import { say } from "../say";
+
+export const SELLINGPRICE = declare({
+  id: "SELLINGPRICE",
+  group: "Takeoff and bid",
+  says: "Price that covers a cost, by markup on the cost or by margin on the price.",
+  parameters: {
+    cost: { kind: "money", sign: "any", each: true, says: "Cost to be covered; a credit is negative." },
+    rate: { kind: "rate", says: "Markup or margin as a share: 25% or 0.25." },
+    basis: { kind: "choice", options: ["markup", "margin"], default: "markup", says: "Whether the rate is a share of the cost (markup) or of the price (margin)." },
+  },
+  result: { kind: "money", says: "Price, rounded to cents, half a cent away from zero." },
+  problems: { "margin-of-all": { cell: "#VALUE!", says: say.belowOne("rate", 1) } },
+  examples: [
+    { given: { cost: 250, rate: 0.4 }, gives: 350, from: "OpenStax Prealgebra 2e, mark-up (modules/m81307), x-mk-01: 250 marked up 40 % sells at 350" },
+    { given: { cost: 15, rate: "25%", basis: "margin" }, gives: 20, from: "York University retail pricing worksheet (ADMS 2200), x-mm-03: cost 15, margin 25 % of the price, price 20" },
+    { given: { cost: [[1200], [16]], rate: 0.5 }, gives: [[1800], [24]], from: "OpenStax Prealgebra 2e, mark-up (modules/m81307), x-mk-02: 1,200 marked up 50 % is 1,800; by hand: 16 x 1.5 = 24" },
+    { given: { cost: 1000, rate: 0.42, basis: "margin" }, gives: 1724.14, from: "by hand: 1,000 / (1 - 0.42) = 1,724.1379" },
+    { given: { cost: 15, rate: 25 }, fails: "#VALUE!", says: "rate: 25 is 2500 %, write 25% or 0.25", from: "by hand: 25 as a share is 2,500 %" },
+    { given: { cost: 15, rate: 1, basis: "margin" }, fails: "#VALUE!", says: "rate: a margin of 100 % leaves no cost; write less than 100 %", from: "by hand: 15 / (1 - 1) has no answer" },
+  ],
+  source: "By markup m: cost x (1 + m). By margin g: cost / (1 - g).",
+  solve: ({ cost, rate, basis }) => {
+    const price = sellingPrice(cost, rate, basis);
+    return isProblem(price) ? price : cents(price);
+  },
+});

@@ -1,0 +1,111 @@
+import { codeCheck } from "../../solver/code/check";
+import { facts } from "../../solver/code/facts";
+import { codeProfile } from "../../solver/code/profiles";
+import { isProblem } from "../../solver/problem";
+import { CAUTION } from "../caution";
+import { declare, headings } from "../declare";
+import { STAIR_PROBLEMS } from "../stair-problems";
+import { amendments, steps } from "../tables";
+
+const STAIR = [["total rise", 108.5], ["risers", 14], ["run", 10], ["nosing", 1.25]] as const;
+
+export const CHECK = declare({
+  id: "CHECK",
+  group: "Code check",
+  says: "Every limit of a building code held against a stair, with clause, margin and verdict.",
+  parameters: {
+    stair: { kind: "stair", says: "Labels as known; the more is given, the fewer rows say `not given`. A layout goes in as it stands." },
+    code: { kind: "text", says: "The code and its edition, such as irc-2021." },
+    steps: {
+      kind: "table", table: steps, badRows: "refuse", optional: true,
+      says: "The steps as built; only they tell how alike the steps are, and the worst of them decides.",
+      without: "uniformity is `not given`",
+    },
+    amendments: {
+      kind: "table", table: amendments, badRows: "refuse", optional: true,
+      says: "Limits the local authority has changed: the item as it stands in the result, the limit in force (34 to 38, 1:20, or none), and who changed it.",
+      without: "the code as printed",
+    },
+    headings,
+  },
+  result: {
+    kind: "table",
+    says: "One row a limit of the code, in the unit the code is printed in; then what is not checked, and the caution.",
+    columns: {
+      item: { kind: "label", says: "What the code limits." },
+      given: { kind: "value", says: "The value it is held against, the worst where there are several." },
+      limit: { kind: "value", says: "The limit in force." },
+      margin: { kind: "value", says: "How far inside the limit; negative outside." },
+      verdict: { kind: "text", says: "pass, fail, caution, not given, does not apply, or judge where a person has to." },
+      clause: { kind: "text", says: "Clause of the code." },
+      sourceStatus: { kind: "text", says: "Whether the limit was seen in a text of that edition, or who amended it." },
+      note: { kind: "text", says: "The limit in words, the worst step, conditions and exceptions, what else to give." },
+    },
+  },
+  problems: {
+    ...STAIR_PROBLEMS,
+    "no-total-rise": { cell: "#VALUE!", says: "total rise: is missing, empty or 0; give total rise, finish floor to finish floor" },
+    "no-run": { cell: "#VALUE!", says: "run: is missing, empty or 0; give run, total run or available run" },
+    "unknown-code": { cell: "#N/A", says: 'code: "{code}" is not known; nearest is "{nearest}"; known are {known}' },
+    "unknown-amendment": { cell: "#VALUE!", says: 'amendments, item: "{item}" is no limit of {code}; nearest is "{nearest}"' },
+    "amended-twice": { cell: "#VALUE!", says: 'amendments, item: "{item}" stands twice; keep one' },
+    "amended-limit-unreadable": { cell: "#VALUE!", says: 'amendments, {item}: read "{given}", which is no limit of that kind; write it as the column limit of the result does, or none' },
+    "amended-limit-not-positive": { cell: "#VALUE!", says: "amendments, {item}: must be more than 0, got {given}; write none to take a limit off" },
+    "amended-range-needed": { cell: "#VALUE!", says: 'amendments, {item}: has two limits, got "{given}"; write both, such as 34 to 38' },
+    "amended-range-reversed": { cell: "#VALUE!", says: 'amendments, {item}: "{given}" runs from more to less; write the smaller first' },
+    "not-amendable": { cell: "#VALUE!", says: "amendments, {item}: has no figure to change, got {given}; write none to take it off" },
+  },
+  examples: [
+    {
+      given: { stair: STAIR, code: "IRC 2021" },
+      shows: [
+        { item: "riser height", given: 7.75, limit: 7.75, margin: 0, verdict: "pass", clause: "R311.7.5.1", sourceStatus: "seen" },
+        { item: "tread depth", given: 10, limit: 10, margin: 0, verdict: "pass", clause: "R311.7.5.2" },
+        { item: "flight vertical rise", given: 108.5, limit: 151, margin: 42.5, verdict: "pass", clause: "R311.7.3" },
+        { item: "nosing projection", given: 1.25, limit: "0.75 to 1.25", margin: 0, verdict: "pass" },
+        { item: "riser uniformity", given: "", limit: 0.375, margin: "", verdict: "not given" },
+        { item: "handrail required risers", given: 14, limit: "4 or more", verdict: "not given" },
+      ],
+      from: "IRC 2021 R311.7.3 (12 ft 7 in), R311.7.5.1 (7 3/4), R311.7.5.2 (10), R311.7.5.3 (3/4 to 1 1/4), R311.7.8 (4 risers); by hand 108 1/2 / 14 = 7 3/4, 151 - 108 1/2 = 42 1/2",
+    },
+    {
+      given: {
+        stair: STAIR, code: "irc-2021",
+        steps: [["step", "rise"], [1, 7.5], [2, 7.5], [3, 7.0625]],
+      },
+      shows: [{ item: "riser uniformity", given: 0.4375, limit: 0.375, margin: -0.0625, verdict: "fail", clause: "R311.7.5.1" }],
+      from: "IRC 2021 R311.7.5.1, 3/8 in within a flight; by hand 7 1/2 - 7 1/16 = 7/16, 1/16 over",
+    },
+    {
+      given: {
+        stair: [["unit", "mm"], ["unit rise", 196.85], ["run", 250]], code: "irc-2021",
+        amendments: [["item", "limit", "authority"], ["tread depth", "9 in", "Alder County (invented)"]],
+      },
+      shows: [
+        { item: "riser height", given: 7.75, limit: 7.75, margin: 0, verdict: "pass" },
+        { item: "tread depth", limit: 9, verdict: "pass", sourceStatus: "amended by Alder County (invented)" },
+      ],
+      from: "by hand: 196.85 / 25.4 = 7 3/4, which passes though 196 mm is printed beside it; 250 mm is 9.84 in",
+    },
+    {
+      given: { stair: STAIR, code: "irc-2012" },
+      fails: "#N/A",
+      says: 'code: "irc-2012" is not known; nearest is "irc-2021"; known are irc-2021',
+      from: "by hand: one code is known, two letters away",
+    },
+  ],
+  source: "The limits of the code, each with its clause and with where its figure was read; held in the unit they are published in, the boundary passing. An opening equal to the ball of a guard rule is for a person to judge.",
+  caution: CAUTION,
+  solve: ({ stair, code, steps: asBuilt, amendments: local }) => {
+    const profile = codeProfile(code);
+    if (isProblem(profile)) return profile;
+    const known = facts(stair.given, stair.unit);
+    if (isProblem(known)) return known;
+    return codeCheck(
+      known,
+      profile,
+      (asBuilt ?? []).map((row, index) => ({ ...row, step: row.step ?? index + 1 })),
+      (local ?? []).map((row) => ({ item: String(row.item), limit: row.limit, authority: row.authority })),
+    );
+  },
+});

@@ -1,0 +1,78 @@
+import type { CuttingJob } from "../solver/yield/cutting-job";
+import type { Length, Unit } from "../solver/length/length";
+import type { RowOf } from "./columns";
+import { headings, type Measured, unit } from "./declare";
+import { pieces, stock } from "./tables";
+
+/** The arguments of the functions that tell of one cutting plan. */
+export const CUTTING = {
+  pieces: { kind: "table", table: pieces, badRows: "refuse", says: "What is to be cut; a grade is cut only from stock of the same grade." },
+  stock: {
+    kind: "table",
+    table: stock,
+    badRows: "refuse",
+    says: "What it can be cut from. Where there is a column `available`, an empty cell means none, and `any` no limit.",
+  },
+  kerf: { kind: "length", sign: "not negative", default: "1/8", says: "Width the blade removes at every cut." },
+  trim: { kind: "length", sign: "not negative", default: 0, says: "Cut off each end of every stick before it is used, the kerf of that cut inside it." },
+  keep: { kind: "length", sign: "not negative", optional: true, says: "Least length of an end that is kept as an offcut.", without: "Left out: no offcuts are counted." },
+  unit,
+  headings,
+} as const;
+
+/** Wording of jobs that have no plan. */
+export const CUTTING_PROBLEMS = {
+  "no-pieces": { cell: "#VALUE!", says: "pieces: has no rows; give the length of each piece" },
+  "no-stock": { cell: "#VALUE!", says: "stock: has no rows; give a length and its price" },
+  "piece-length-not-positive": { cell: "#VALUE!", says: "length: piece {piece} must be more than 0, got {length}" },
+  "stock-length-not-positive": { cell: "#VALUE!", says: "length: stock {stock} must be more than 0, got {length}" },
+  "quantity-not-whole": { cell: "#VALUE!", says: "quantity: piece {piece} must be a whole number of 1 or more, got {quantity}" },
+  "available-not-whole": { cell: "#VALUE!", says: "available: stock {stock} must be a whole number, or `any`, got {available}" },
+  "kerf-negative": { cell: "#VALUE!", says: "kerf: must be 0 or more, got {kerf}" },
+  "trim-negative": { cell: "#VALUE!", says: "trim: must be 0 or more, got {trim}" },
+  "keep-negative": { cell: "#VALUE!", says: "keep: must be 0 or more, got {keep}" },
+  "price-negative": { cell: "#VALUE!", says: "price: stock {stock} must be 0 or more, got {price}" },
+  "stock-without-price": { cell: "#VALUE!", says: "price: stock {stock} ({length}) has none; give its price, or write yes under owned" },
+  "free-without-limit": {
+    cell: "#VALUE!",
+    says: "price: stock {stock} ({length}) is empty or 0 and any number is available; give its price, or how many are available",
+  },
+  "owned-without-limit": { cell: "#VALUE!", says: "available: stock {stock} ({length}) is owned without a number; say how many are on hand, or give its price" },
+  "too-many-pieces": { cell: "#VALUE!", says: "pieces: {count} pieces are more than one plan takes; split the job into plans of {most} or fewer" },
+  "no-stock-of-grade": {
+    cell: "#N/A",
+    says: 'grade: piece {piece} ({length}) is of grade "{grade}", and no stock of that grade is available; add one, or leave both grades empty',
+  },
+  "piece-fits-no-stock": { cell: "#N/A", says: "length: piece {piece} is {length}, more than the {longest} that can be cut from the longest stock of its grade" },
+  "stock-runs-out": {
+    cell: "#N/A",
+    says: "available: the stock cannot hold all pieces; piece {piece} ({length}) is without a stick, and the longest stick gives {longest}; add stock, or write `any`",
+  },
+  "no-plan-found": {
+    cell: "#N/A",
+    says: "available: no plan was found that gives every piece a stick; piece {piece} ({length}) is without one, and the longest stick gives {longest}; add stock, or write `any`",
+  },
+} as const;
+
+export interface GivenCutting {
+  readonly pieces: readonly RowOf<typeof pieces.columns>[];
+  readonly stock: readonly RowOf<typeof stock.columns>[];
+  readonly kerf: Length;
+  readonly trim: Length;
+  readonly keep: Length | undefined;
+  readonly unit: Unit;
+}
+
+/** The job as the solver takes it: a piece without a label is called by its step. An empty price counts as 0, as the host sends it. */
+export const cuttingJobOf = ({ pieces: wanted, stock: sticks, keep, kerf, trim, unit: used }: GivenCutting): CuttingJob => ({
+  pieces: wanted.map(({ label, step, ...piece }) => ({ ...piece, label: label ?? step ?? "" })),
+  stock: sticks.map(({ label, ...stick }) => ({ ...stick, label: label ?? "" })),
+  kerf,
+  trim,
+  unit: used,
+  ...(keep === undefined ? {} : { keep }),
+});
+
+/** A stick is named by its label, or by its length where it has none. */
+export const namedStock = (name: string | number | Length): string | number | Measured =>
+  typeof name === "object" ? { kind: "length", value: name } : name;

@@ -1,0 +1,68 @@
+import { resolvedStair } from "../../solver/layout/resolved-stair";
+import { blankList } from "../../solver/order/blank-list";
+import { blankOrder } from "../../solver/order/blank-order";
+import { isProblem } from "../../solver/problem";
+import { declare, headings } from "../declare";
+import { ORDER_PROBLEMS } from "../order-problems";
+import { stock, treadReadings } from "../tables";
+
+export const ORDER = declare({
+  id: "ORDER",
+  group: "Order",
+  says: "Blanks to buy for a stair, what is ripped and cut off each, and what the rip costs.",
+  parameters: {
+    stair: { kind: "stair", says: "The stair, or the result of LAYOUT with width and open end." },
+    stock: { kind: "table", table: stock, badRows: "refuse", says: "Blanks that can be had: length, width, price; thickness where sizes of several are listed." },
+    readings: { kind: "table", table: treadReadings, badRows: "refuse", optional: true, says: "Tread readings.", without: "Left out: the nominal width." },
+    headings,
+  },
+  result: {
+    kind: "table",
+    says: "Goods rows: they go into EXTEND, BID and RECONCILE as they stand.",
+    columns: {
+      item: { kind: "label", says: "Label of the stock, or the kind of piece." },
+      length: { kind: "length", says: "Length of the blank bought." },
+      width: { kind: "length", says: "Width of the blank bought." },
+      quantity: { kind: "count", says: "How many." },
+      price: { kind: "money", says: "Price of one." },
+      cost: { kind: "money", says: "Price times quantity." },
+      rippedOff: { kind: "length", says: "Taken off the width of each." },
+      cutOff: { kind: "length", says: "Taken off the length of each." },
+      ripCost: { kind: "money", says: "Price x ripped off / width x quantity; part of the cost." },
+      net: { kind: "number", says: "Board feet in the pieces." },
+      gross: { kind: "number", says: "Board feet bought." },
+      note: { kind: "text", says: "What the row is for, and what to look at before ordering." },
+    },
+  },
+  problems: {
+    ...ORDER_PROBLEMS,
+    "no-blank-covers": { cell: "#VALUE!", says: "stock: {missing} treads have no blank; each needs {length} x {width}, the widest long enough is {widest}" },
+    "blank-without-price": { cell: "#VALUE!", says: "price: is missing for the blank {label} of {length}; give a price, or write yes under owned" },
+    "blank-without-width": { cell: "#VALUE!", says: "width: is missing for the blank {label} of {length}; give the width" },
+  },
+  examples: [
+    {
+      given: {
+        stair: [["total rise", 107.5], ["risers", 14], ["run", 9], ["width", 36.75], ["open end", "right"]],
+        stock: [["label", "length", "width", "thickness", "price"], ["oak 42", 42, 11.5, 1, 52], ["oak 48", 48, 11.5, 1, 60]],
+      },
+      shows: [{ item: "oak 42", length: 42, width: 11.5, quantity: 13, price: 52, cost: 676, rippedOff: 1.25, cutOff: 4, ripCost: 73.47826086956522 }],
+      from: "by hand: 9 + 1 1/4 = 10 1/4, 1 1/4 off 11 1/2; 42 - 38 = 4; 13 x 52 = 676; 676 x 1.25 / 11.5 = 73.478",
+    },
+    {
+      given: {
+        stair: [["total rise", 107.5], ["risers", 14], ["run", 10.5], ["width", 36.75]],
+        stock: [["label", "length", "width", "thickness", "price"], ["oak 42", 42, 11.5, 1, 52]],
+      },
+      shows: [{ item: "tread", quantity: 13, note: "stock: 13 treads have no blank; each needs 36 3/4\" x 11 3/4\", the widest long enough is 11 1/2\"" }],
+      from: "by hand: 10 1/2 + 1 1/4 = 11 3/4 is deeper than 11 1/2",
+    },
+  ],
+  source: "The cheapest stock that covers each piece; board feet = thickness x width x length / 144, under 1 in counted as 1.",
+  solve: ({ stair, stock: offered, readings }) => {
+    const resolved = resolvedStair(stair.given);
+    if (isProblem(resolved)) return resolved;
+    const blanks = blankList(resolved, readings, stair.unit);
+    return isProblem(blanks) ? blanks : blankOrder(blanks, offered);
+  },
+});

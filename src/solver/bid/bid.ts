@@ -1,0 +1,50 @@
+import { Exact } from "../length/exact";
+import { isProblem, type Problem } from "../problem";
+import { cents } from "./cents";
+import { type Basis, sellingPrice } from "./selling-price";
+
+export interface Cost {
+  /** A credit is negative. */
+  readonly cost: Exact;
+  readonly taxed: boolean;
+}
+
+/** Rates are shares: 0.1 for 10 %. */
+export interface Terms {
+  readonly overhead: Exact;
+  readonly profit: Exact;
+  readonly basis: Basis;
+  readonly tax: Exact;
+  /** What tax falls on: the price, or the cost of the taxed rows alone. */
+  readonly taxBasis: "price" | "items";
+}
+
+export interface BidRow {
+  readonly label: "direct" | "overhead" | "profit" | "price" | "tax" | "total";
+  readonly cost: Exact;
+}
+
+const sum = (costs: readonly Cost[]): Exact => costs.reduce((total, { cost }) => total.plus(cost), new Exact(0));
+
+/**
+ * A bid from its direct costs: overhead on direct cost, profit on direct cost and overhead together, then tax. Costs add up exactly; each row
+ * is rounded to cents and the next reckoned from the rows printed above it, so that printed totals add printed rows.
+ */
+export const bid = (costs: readonly Cost[], terms: Terms): readonly BidRow[] | Problem<"margin-of-all"> => {
+  const direct = cents(sum(costs));
+  const overhead = cents(direct.times(terms.overhead));
+  const covered = direct.plus(overhead);
+  const sold = sellingPrice(covered, terms.profit, terms.basis);
+  if (isProblem(sold)) return sold;
+  const price = cents(sold);
+  const taxable = terms.taxBasis === "price" ? price : sum(costs.filter(({ taxed }) => taxed));
+  const tax = cents(taxable.times(terms.tax));
+  return [
+    { label: "direct", cost: direct },
+    { label: "overhead", cost: overhead },
+    { label: "profit", cost: price.minus(covered) },
+    { label: "price", cost: price },
+    { label: "tax", cost: tax },
+    { label: "total", cost: price.plus(tax) },
+  ];
+};

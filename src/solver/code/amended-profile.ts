@@ -1,0 +1,132 @@
+import { Exact, exact } from "../length/exact";
+import { lengthOf, type Unit } from "../length/length";
+import { parseLength } from "../length/parse-length";
+import { isProblem, type Problem, problem } from "../problem";
+import { labelKey } from "./label-key";
+import { nearestLabel } from "./nearest-label";
+import type { CodeProfile, Figure, Limit, Rule } from "./profile";
+
+/** A limit the local authority has changed, as typed: a number, a length in words, `1:20`, `34 to 38`, or `none`. */
+export interface Amendment {
+  readonly item: string;
+  readonly limit: string | number;
+  readonly authority: string;
+}
+
+export type AmendmentProblem =
+  | "unknown-amendment" | "amended-twice" | "amended-limit-unreadable" | "amended-limit-not-positive" | "amended-range-needed"
+  | "amended-range-reversed" | "not-amendable";
+
+const RANGE = /^(.+?)\s*(?:\bto\b|\.\.)\s*(.+)$/i;
+const SLOPE = /^(\d+(?:\.\d+)?)\s*:\s*(\d+(?:\.\d+)?)$/;
+const NUMBER = /^\d+(?:\.\d+)?$/;
+/** Taken off the limit altogether. */
+const NO_LIMIT = "none";
+
+const isLengthUnit = (limit: Limit): boolean => limit.unit === "in" || limit.unit === "mm" || limit.unit === "cm";
+
+const unreadable = ({ item }: Limit, given: string | number): Problem<AmendmentProblem> => problem("amended-limit-unreadable", { item, given });
+
+const positive = (value: Exact, limit: Limit, given: string | number): Exact | Problem<AmendmentProblem> =>
+  value.gt(0) ? value : problem("amended-limit-not-positive", { item: limit.item, given });
+
+/** One figure as typed: a length in the unit it is typed in, otherwise a bare number in the unit of the code. */
+const typed = (given: string | number, limit: Limit, unit: Unit): Figure | Problem<AmendmentProblem> => {
+  if (!isLengthUnit(limit)) {
+    const number = String(given).trim().replace(/\s*(?:°|deg|degrees|risers|or more)$/i, "");
+    if (!NUMBER.test(number)) return unreadable(limit, given);
+    const value = positive(typeof given === "number" ? exact(given) : new Exact(number), limit, given);
+    return isProblem(value) ? value : { value, unit: limit.unit };
+  }
+  // Kept in millimetres, where an inch is exact too.
+  const length = typeof given === "number" ? lengthOf(given, unit) : parseLength(given, unit);
+  if (isProblem(length)) return unreadable(limit, given);
+  const value = positive(length, limit, given);
+  return isProblem(value) ? value : { value, unit: "mm" };
+};
+
+const typedRange = (given: string | number, limit: Limit, unit: Unit): { min: Figure; max: Figure } | Problem<AmendmentProblem> => {
+  const parts = typeof given === "string" ? RANGE.exec(given.trim()) : null;
+  if (parts === null) return problem("amended-range-needed", { item: limit.item, given });
+  const min = typed(parts[1] ?? "", limit, unit);
+  if (isProblem(min)) return min;
+  const max = typed(parts[2] ?? "", limit, unit);
+  if (isProblem(max)) return max;
+  return min.value.gt(max.value) ? problem("amended-range-reversed", { item: limit.item, given }) : { min, max };
+};
+
+const typedSlope = (given: string | number, limit: Limit): { rise: number; run: number } | Problem<AmendmentProblem> => {
+  const parts = typeof given === "string" ? SLOPE.exec(given.trim()) : [];
+  const [rise, run] = typeof given === "number" ? [given, 1] : [Number(parts?.[1]), Number(parts?.[2])];
+  if (!Number.isFinite(rise) || !Number.isFinite(run)) return unreadable(limit, given);
+  return rise > 0 && run > 0 ? { rise, run } : problem("amended-limit-not-positive", { item: limit.item, given });
+};
+
+const amendedRule = (rule: Rule, limit: Limit, given: string | number, unit: Unit): Rule | Problem<AmendmentProblem> => {
+  if (typeof given === "string" && labelKey(given) === NO_LIMIT) return { comparator: "shown", text: "no limit" };
+  if (rule.comparator === "range") {
+    const range = typedRange(given, limit, unit);
+    return isProblem(range) ? range : { ...rule, ...range };
+  }
+  if (rule.comparator === "slope") {
+    const slope = typedSlope(given, limit);
+    return isProblem(slope) ? slope : { ...rule, ...slope };
+  }
+  if (rule.comparator === "prohibited" || rule.comparator === "shown" || rule.comparator === "words") {
+    return problem("not-amendable", { item: limit.item, given });
+  }
+  const value = typed(given, limit, unit);
+  if (isProblem(value)) return value;
+  switch (rule.comparator) {
+    case "min": return { ...rule, min: value };
+    case "max": return { ...rule, max: value };
+    case "equals": return { ...rule, values: [value] };
+    case "uniformity": return { ...rule, tolerance: value };
+    case "sphere": return { ...rule, sphere: value };
+    case "exempt-when": return { ...rule, atLeast: value };
+    case "required-when": return { ...rule, from: "atLeast" in rule.from ? { atLeast: value } : { moreThan: value } };
+    case "relation":
+      return rule.sense === "at least" ? { comparator: "min", of: rule.of, min: value } : { comparator: "max", of: rule.of, max: value };
+  }
+};
+
+const NO_AUTHORITY = "authority not given";
+
+const printedText = (limit: Limit): string => (NUMBER.test(limit.text) || /^[\d /]+$/.test(limit.text) ? `${limit.text} ${limit.unit}` : limit.text);
+
+/**
+ * A code with the local authority's limits in place of its own, tighter or looser, each marked with the authority. Bare numbers are in `unit`.
+ * An amended limit stands alone: a figure the code puts in its place in some case no longer does.
+ */
+export const amendedProfile = (
+  profile: CodeProfile, amendments: readonly Amendment[], unit: Unit,
+): CodeProfile | Problem<AmendmentProblem> => {
+  const items = profile.limits.map(({ item }) => item);
+  const byItem = new Map<string, Amendment>();
+  for (const amendment of amendments) {
+    const key = labelKey(amendment.item);
+    if (!items.some((item) => labelKey(item) === key)) {
+      return problem("unknown-amendment", { item: amendment.item, nearest: nearestLabel(amendment.item, items), code: profile.id });
+    }
+    if (byItem.has(key)) return problem("amended-twice", { item: amendment.item });
+    byItem.set(key, amendment);
+  }
+  const limits: Limit[] = [];
+  for (const limit of profile.limits) {
+    const amendment = byItem.get(labelKey(limit.item));
+    if (amendment === undefined) {
+      limits.push(limit);
+      continue;
+    }
+    const rule = amendedRule(limit.rule, limit, amendment.limit, unit);
+    if (isProblem(rule)) return rule as Problem<AmendmentProblem>;
+    const { printedMillimetres: _rounded, ...rest } = limit;
+    limits.push({
+      ...rest, rule,
+      exceptions: limit.exceptions.filter(({ then }) => typeof then === "string"),
+      amendment: { authority: amendment.authority.trim() === "" ? NO_AUTHORITY : amendment.authority.trim(), insteadOf: printedText(limit) },
+    });
+  }
+  return { ...profile, limits };
+};
+

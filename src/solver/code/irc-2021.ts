@@ -1,0 +1,404 @@
+import {
+  type Applicability, type CodeProfile, type Condition, type Figure, figure, type Limit, type LimitException, type OutOfScope, type Source,
+  type SourceStatus,
+} from "./profile";
+
+const inches = (value: string): Figure => figure(value, "in");
+const count = (value: string): Figure => figure(value, "count");
+
+const EDITION_TEXT: Source = { title: "Text naming the International Residential Code 2021", address: "secondary text, no public address" };
+const CODE_PAGE_OPEN_RISERS: Source = {
+  title: "Code education page on IRC 2018 R311.7.5.1",
+  address: "https://codeoperative.net/models/irc/2018/irc18_311.7.5.1.php",
+};
+const CODE_PAGE_WINDERS: Source = {
+  title: "Code education page on IRC 2018 R311.7.5.2.1",
+  address: "https://codeoperative.net/models/irc/2018/irc18_311.7.5.2.1.php",
+};
+const NOSING_SHAPE: Source = {
+  title: "Code explanation, R311.7.5.3 nosing shape",
+  address: "https://www.homebuildingandrepairs.com/codes/stair/shaping_tread_nosing.html",
+};
+const NOSING_NEED: Source = {
+  title: "When is a nosing required (quotes R311.7.5.3, 2017)",
+  address: "http://www.mcgarryandmadsen.com/inspection/Blog/Entries/2017/3/23_When_is_a_nosing_required_on_a_stair_tread.html",
+};
+const TREAD_SLOPE: Source = {
+  title: "Inspectors forum, quotes IRC R311.7.7 and IBC 1011.7.1",
+  address: "https://forum.nachi.org/t/maximum-allowed-tread-slope/178978",
+};
+const GRIP_2006: Source = {
+  title: "Retail page quoting IRC R311.5.6.1 to R311.5.6.3 (2006-series numbering)",
+  address: "https://www.thedeckstoreonline.com/what_is_a_grippable_handrail",
+};
+const COUNTY_GUARDS: Source = {
+  title: "Camden County, North Carolina, ordinance 2019-08-01, Guards",
+  address: "https://codelibrary.amlegal.com/codes/camdencounty/latest/camdencounty_nc/0-0-0-3017",
+};
+const SPIRAL_FORUM: Source = {
+  title: "Building officials forum, quotes R311.7.10.1",
+  address: "https://www.thebuildingcodeforum.com/forum/goto/post?id=218007",
+};
+const STATE_LOADS: Source = {
+  title: "Washington Administrative Code 51-51-0301 (state amendment of Table R301.5)",
+  address: "https://lawfilesext.leg.wa.gov/Law/WAC/WAC%20%2051%20%20TITLE/WAC%20%2051%20-%2051%20%20CHAPTER/WAC%20%2051%20-%2051%20-0301.htm",
+};
+
+type Defaulted = "applies" | "exceptions" | "advisory" | "remark" | "status" | "sources" | "unit";
+
+/** A row of the code: in inches, without condition, and seen in a text of this edition, unless it says otherwise. */
+const limit = (row: Omit<Limit, Defaulted> & Partial<Pick<Limit, Defaulted>>): Limit => ({
+  unit: "in",
+  applies: [],
+  exceptions: [],
+  advisory: false,
+  status: "seen",
+  sources: [EDITION_TEXT],
+  remark: "",
+  ...row,
+});
+
+const HAS_WINDERS: Condition = {
+  any: [
+    { all: [{ given: "winders" }, { fact: "winders", atLeast: count("1") }] },
+    { given: "winderDepth" },
+    { given: "winderNarrowEnd" },
+    { given: "winderSpread" },
+  ],
+};
+const WINDERS: Applicability = { when: HAS_WINDERS, words: "the flight has winders" };
+
+const OPEN_RISERS: Condition = {
+  any: [{ fact: "openRisers", is: ["yes"], otherwise: "no" }, { given: "openRiserGap" }],
+};
+
+const GUARD_NEEDED: Applicability = { when: { reached: "guard required drop" }, words: "a guard is required" };
+
+const NO_GUARD: Condition = { fact: "guard", is: ["no"], otherwise: "unknown" };
+const HAS_GUARD: Condition = {
+  any: [
+    { fact: "guard", is: ["yes"] },
+    { all: [{ not: NO_GUARD }, { any: [{ given: "guardHeight" }, { given: "landingGuardHeight" }] }] },
+  ],
+};
+
+const NO_HANDRAIL: Condition = { fact: "handrails", is: ["none"], otherwise: "unknown" };
+const HAS_HANDRAIL: Applicability = { when: { not: NO_HANDRAIL }, words: "there is a handrail" };
+
+const ROUND_GRIP: Condition = {
+  not: { any: [{ given: "gripPerimeter" }, { given: "gripCrossSection" }, { given: "gripRecess" }] },
+};
+const OTHER_GRIP: Applicability[] = [
+  HAS_HANDRAIL,
+  { when: { not: ROUND_GRIP }, words: "the handrail is not round" },
+  { when: { not: { given: "gripRecess" } }, words: "the handrail has no finger recess" },
+];
+
+/** Printed in the 2024 text only; whether 2021 has it was not seen, so it can excuse nothing by itself. */
+const seenFor2024 = (when: Condition, words: string): LimitException => ({ when, words: `${words} (seen in the 2024 text only)`, then: "judge" });
+
+const LIMITS: readonly Limit[] = [
+  limit({
+    item: "clear width above handrail", clause: "R311.7.1", text: "36", printedMillimetres: ["914"], millimetresFrom: "seen",
+    measured: "clear width at every point above the handrail and under the required headroom",
+    rule: { comparator: "min", of: "clearWidth", min: inches("36") },
+    remark: "a spiral stair has a width of its own",
+  }),
+  limit({
+    item: "clear width at handrail one side", clause: "R311.7.1", text: "31 1/2", printedMillimetres: ["787"], millimetresFrom: "seen",
+    measured: "clear width at and below the handrail, treads and landings alike",
+    rule: { comparator: "min", of: "widthAtHandrails", min: inches("31.5") },
+    applies: [{ when: { fact: "handrails", is: ["one"] }, words: "there is a handrail on one side" }],
+  }),
+  limit({
+    item: "clear width at handrail two sides", clause: "R311.7.1", text: "27", printedMillimetres: ["698"], millimetresFrom: "seen",
+    measured: "clear width at and below the handrails, treads and landings alike",
+    rule: { comparator: "min", of: "widthAtHandrails", min: inches("27") },
+    applies: [{ when: { fact: "handrails", is: ["both"] }, words: "there are handrails on both sides" }],
+  }),
+  limit({
+    item: "headroom", clause: "R311.7.2", text: "6 ft 8 in", printedMillimetres: ["2032"], millimetresFrom: "seen",
+    measured: "plumb above the line of the nosings, or above a landing",
+    rule: { comparator: "min", of: "headroom", min: inches("80") },
+    exceptions: [seenFor2024(
+      { all: [{ given: "openingOverlap" }, { fact: "openingOverlap", atMost: inches("4.75") }] },
+      "the edge of the floor opening may stand in over the side of the stair by up to 4 3/4 in",
+    )],
+  }),
+  limit({
+    item: "flight vertical rise", clause: "R311.7.3", text: "12 ft 7 in", printedMillimetres: ["3835"], millimetresFrom: "seen",
+    measured: "between floors or landings",
+    rule: { comparator: "max", of: "totalRise", max: inches("151") },
+  }),
+  limit({
+    item: "riser height", clause: "R311.7.5.1", text: "7 3/4", printedMillimetres: ["196"], millimetresFrom: "seen",
+    measured: "plumb between the leading edges of neighbouring treads",
+    rule: { comparator: "max", of: "riserHeight", max: inches("7.75") },
+    remark: "the code sets no least riser",
+  }),
+  limit({
+    item: "riser uniformity", clause: "R311.7.5.1", text: "3/8", printedMillimetres: ["9.5"], millimetresFrom: "seen",
+    measured: "largest less smallest riser of the flight",
+    rule: { comparator: "uniformity", of: "rise", within: "flight", tolerance: inches("0.375") },
+  }),
+  limit({
+    item: "riser slope from vertical", clause: "R311.7.5.1", unit: "deg", text: "30",
+    measured: "lean of a closed riser, from the underside of the nosing above it",
+    rule: { comparator: "max", of: "riserSlope", max: figure("30", "deg") },
+    applies: [{ when: { given: "riserSlope" }, words: "a closed riser is not plumb" }],
+  }),
+  limit({
+    item: "open riser opening", clause: "R311.7.5.1", text: "4", printedMillimetres: ["102"], millimetresFrom: "from memory",
+    measured: "clear opening between two treads with no riser",
+    rule: { comparator: "sphere", of: "openRiserGap", sphere: inches("4") },
+    applies: [
+      { when: OPEN_RISERS, words: "the risers are open" },
+      { when: { fact: "openRiserHeight", moreThan: inches("30") }, words: "the opening is more than 30 in above the floor or grade below" },
+    ],
+    status: "seen for another edition", sources: [CODE_PAGE_OPEN_RISERS],
+    remark: "lower openings are not limited",
+  }),
+  limit({
+    item: "tread depth", clause: "R311.7.5.2", text: "10", printedMillimetres: ["254"], millimetresFrom: "seen",
+    measured: "level from nosing to nosing, square to the leading edge: the run, not the board",
+    rule: { comparator: "min", of: "treadDepth", min: inches("10") },
+    remark: "winders have limits of their own",
+  }),
+  limit({
+    item: "tread uniformity", clause: "R311.7.5.2", text: "3/8", printedMillimetres: ["9.5"], millimetresFrom: "seen",
+    measured: "largest less smallest tread depth of the flight",
+    rule: { comparator: "uniformity", of: "run", within: "flight", tolerance: inches("0.375") },
+    exceptions: [{
+      when: HAS_WINDERS, then: "judge",
+      words: "winders are held against winders and straight treads against straight treads; leave the winders out of the steps",
+    }],
+  }),
+  limit({
+    item: "winder tread depth walkline", clause: "R311.7.5.2.1", text: "10", printedMillimetres: ["254"], millimetresFrom: "seen",
+    measured: "nosing to nosing where they cross the walkline",
+    rule: { comparator: "min", of: "winderDepth", min: inches("10") },
+    applies: [WINDERS],
+  }),
+  limit({
+    item: "winder tread depth any point", clause: "R311.7.5.2.1", text: "6", printedMillimetres: ["152"], millimetresFrom: "seen",
+    measured: "at any point within the clear width of the stair",
+    rule: { comparator: "min", of: "winderNarrowEnd", min: inches("6") },
+    applies: [WINDERS],
+  }),
+  limit({
+    item: "winder uniformity walkline", clause: "R311.7.5.2.1", text: "3/8", printedMillimetres: ["9.5"], millimetresFrom: "from memory",
+    measured: "deepest less shallowest winder of the flight at the walkline, as built",
+    rule: { comparator: "uniformity", of: { spread: "winderSpread" }, within: "flight", tolerance: inches("0.375") },
+    applies: [WINDERS],
+    status: "seen for another edition", sources: [CODE_PAGE_WINDERS],
+    remark: "winders of one shape need not match the straight treads of the flight",
+  }),
+  limit({
+    item: "walkline offset", clause: "R311.7.4", text: "12", printedMillimetres: ["305"], millimetresFrom: "seen",
+    measured: "from the narrow side of the clear walking surface to where the winder depth is measured",
+    rule: { comparator: "equals", of: "walkline", values: [inches("12")] },
+    applies: [WINDERS],
+  }),
+  limit({
+    item: "nosing radius", clause: "R311.7.5.3", text: "9/16", printedMillimetres: ["14"], millimetresFrom: "from memory",
+    measured: "rounding of the nosing, also of landings and floors of the stair",
+    rule: { comparator: "max", of: "nosingRadius", max: inches("0.5625") },
+    applies: [{ when: { any: [{ given: "nosingRadius" }, { not: { given: "nosingBevel" } }] }, words: "the nosing is rounded" }],
+    status: "seen, edition inferred", sources: [NOSING_SHAPE],
+  }),
+  limit({
+    item: "nosing bevel", clause: "R311.7.5.3", text: "1/2", printedMillimetres: ["12.7"], millimetresFrom: "from memory",
+    measured: "bevel of the nosing's edge",
+    rule: { comparator: "max", of: "nosingBevel", max: inches("0.5") },
+    applies: [{ when: { any: [{ given: "nosingBevel" }, { not: { given: "nosingRadius" } }] }, words: "the nosing is bevelled" }],
+    status: "seen, edition inferred", sources: [NOSING_NEED],
+  }),
+  limit({
+    item: "nosing projection", clause: "R311.7.5.3", text: "3/4 to 1 1/4", printedMillimetres: ["19", "32"], millimetresFrom: "seen",
+    measured: "how far the tread stands out over the riser below",
+    rule: { comparator: "range", of: "nosing", min: inches("0.75"), max: inches("1.25") },
+    applies: [{ when: { not: { reached: "nosing exempt tread depth" } }, words: "the tread depth is under the exempt depth" }],
+    exceptions: [seenFor2024(OPEN_RISERS, "over open risers the projection may be more than 1 1/4 in")],
+  }),
+  limit({
+    item: "nosing exempt tread depth", clause: "R311.7.5.3", text: "11", printedMillimetres: ["279"], millimetresFrom: "seen",
+    measured: "tread depth, nosing to nosing",
+    rule: { comparator: "exempt-when", of: "treadDepth", atLeast: inches("11"), frees: "nosing projection" },
+    remark: "a nosing that is there still keeps to the radius or the bevel",
+  }),
+  limit({
+    item: "nosing projection uniformity", clause: "R311.7.5.3", text: "3/8", printedMillimetres: ["9.5"], millimetresFrom: "from memory",
+    measured: "largest less smallest projection over every flight between two floors, the nosings of landings and of the upper floor among them",
+    rule: { comparator: "uniformity", of: "nosing", within: "flight", tolerance: inches("0.375") },
+    status: "seen, edition inferred", sources: [NOSING_NEED],
+  }),
+  limit({
+    item: "landing depth straight run", clause: "R311.7.6", text: "36", printedMillimetres: ["914"], millimetresFrom: "seen",
+    measured: "in the direction of travel",
+    rule: { comparator: "min", of: "landingDepth", min: inches("36") },
+    applies: [{ when: { fact: "landing", is: ["straight", "exterior door"], otherwise: "straight" }, words: "the run is straight at the landing" }],
+    exceptions: [seenFor2024(
+      { fact: "landing", is: ["exterior door"], otherwise: "straight" },
+      "an exterior door over at most two risers needs no landing at the top if it does not swing over them",
+    )],
+  }),
+  limit({
+    item: "landing width", clause: "R311.7.6", text: "the width of the flight it serves",
+    measured: "across the direction of travel",
+    rule: { comparator: "relation", of: "landingWidth", sense: "at least", than: ["clearWidth", "width"] },
+    remark: "a landing that is not a rectangle has a depth and an area to keep as well (seen in the 2024 text only)",
+  }),
+  limit({
+    item: "walking surface slope", clause: "R311.7.7", unit: "ratio", text: "1:48",
+    measured: "rise over run of treads and landings, the steepest way",
+    rule: { comparator: "slope", of: ["treadSlope", "landingSlope"], rise: 1, run: 48 },
+    exceptions: [seenFor2024(
+      { fact: "landingDrains", is: ["yes"], otherwise: "no" },
+      "a landing that has to shed water may slope 1:20 in the direction of travel",
+    )],
+    status: "seen, edition inferred", sources: [TREAD_SLOPE],
+    remark: "2 percent is printed beside it, a rounding of 1/48",
+  }),
+  limit({
+    item: "handrail required risers", clause: "R311.7.8", unit: "count", text: "4 or more risers",
+    measured: "risers of the flight",
+    rule: {
+      comparator: "required-when", of: "risers", from: { atLeast: count("4") }, requires: "a handrail on at least one side",
+      provided: { any: [{ fact: "handrails", is: ["one", "both"] }, { all: [{ not: NO_HANDRAIL }, { given: "handrailHeight" }] }] },
+    },
+  }),
+  limit({
+    item: "handrail height", clause: "R311.7.8.1", text: "34 to 38", printedMillimetres: ["864", "965"], millimetresFrom: "seen",
+    measured: "plumb above the sloped plane along the nosings",
+    rule: { comparator: "range", of: "handrailHeight", min: inches("34"), max: inches("38") },
+    applies: [HAS_HANDRAIL],
+    exceptions: [{
+      when: { fact: "handrailFitting", is: ["yes"], otherwise: "no" }, then: "judge",
+      words: "a volute, turnout or starting easing over the lowest tread, and fittings at transitions, may leave the range",
+    }],
+  }),
+  limit({
+    item: "handrail projection each side", clause: "R311.7.8.2", text: "4 1/2", printedMillimetres: ["114"], millimetresFrom: "seen",
+    measured: "how far the handrail stands into the stair, each side",
+    rule: { comparator: "max", of: "handrailProjection", max: inches("4.5") },
+    applies: [HAS_HANDRAIL],
+    exceptions: [seenFor2024(
+      { all: [{ fact: "handrailPassesNosing", is: ["yes"], otherwise: "no" }, { fact: "handrailProjection", atMost: inches("6.5") }] },
+      "up to 6 1/2 in where the nosing of a landing or of a passing flight takes up the clearance",
+    )],
+  }),
+  limit({
+    item: "handrail wall clearance", clause: "R311.7.8.3", text: "1 1/2", printedMillimetres: ["38"], millimetresFrom: "from memory",
+    measured: "free space between handrail and wall",
+    rule: { comparator: "min", of: "handrailClearance", min: inches("1.5") },
+    applies: [HAS_HANDRAIL],
+  }),
+  limit({
+    item: "handrail grip type1 diameter", clause: "R311.7.8.5", text: "1 1/4 to 2", printedMillimetres: ["32", "51"], millimetresFrom: "from memory",
+    measured: "diameter of a round handrail",
+    rule: { comparator: "range", of: "grip", min: inches("1.25"), max: inches("2") },
+    applies: [HAS_HANDRAIL, { when: { any: [{ given: "grip" }, ROUND_GRIP] }, words: "the handrail is round" }],
+  }),
+  limit({
+    item: "handrail grip type1 perimeter", clause: "R311.7.8.5", text: "4 to 6 1/4",
+    printedMillimetres: ["102", "160"], millimetresFrom: "from memory",
+    measured: "perimeter of a handrail that is not round",
+    rule: { comparator: "range", of: "gripPerimeter", min: inches("4"), max: inches("6.25") },
+    applies: OTHER_GRIP,
+  }),
+  limit({
+    item: "handrail grip type1 cross section", clause: "R311.7.8.5", text: "2 1/4", printedMillimetres: ["57"], millimetresFrom: "from memory",
+    measured: "largest dimension across a handrail that is not round",
+    rule: { comparator: "max", of: "gripCrossSection", max: inches("2.25") },
+    applies: OTHER_GRIP,
+    status: "seen for another edition", sources: [GRIP_2006],
+  }),
+  limit({
+    item: "handrail grip type2 recess depth", clause: "R311.7.8.5", text: "5/16", printedMillimetres: ["8"], millimetresFrom: "from memory",
+    measured: "finger recess on each side of a handrail whose perimeter is over 6 1/4 in",
+    rule: { comparator: "min", of: "gripRecess", min: inches("0.3125") },
+    applies: [
+      HAS_HANDRAIL,
+      {
+        when: { any: [{ given: "gripRecess" }, { all: [{ given: "gripPerimeter" }, { fact: "gripPerimeter", moreThan: inches("6.25") }] }] },
+        words: "the perimeter is over 6 1/4 in",
+      },
+    ],
+    status: "seen for another edition", sources: [GRIP_2006],
+    remark: "not checked here: the recess starts within 3/4 in of the top, is full within 7/8 in under the widest part, holds for 3/8 in "
+      + "and down to 1 3/4 in under the top; above it the rail is 1 1/4 to 2 3/4 in wide",
+  }),
+  limit({
+    item: "guard required drop", clause: "R312.1.1", text: "more than 30", printedMillimetres: ["762"], millimetresFrom: "from memory",
+    measured: "plumb drop from the open side to the floor or grade anywhere within 36 in of it, level",
+    rule: {
+      comparator: "required-when", of: "fallHeight", from: { moreThan: inches("30") }, requires: "a guard along the open side",
+      provided: HAS_GUARD,
+    },
+  }),
+  limit({
+    item: "guard height", clause: "R312.1.2", text: "36", printedMillimetres: ["914"], millimetresFrom: "seen",
+    measured: "level guards: above the landing or floor",
+    rule: { comparator: "min", of: "landingGuardHeight", min: inches("36") },
+    applies: [GUARD_NEEDED],
+  }),
+  limit({
+    item: "guard height stair open side", clause: "R312.1.2", text: "34", printedMillimetres: ["864"], millimetresFrom: "seen",
+    measured: "plumb above the line of the nosings, on the open side of the stair",
+    rule: { comparator: "min", of: "guardHeight", min: inches("34") },
+    applies: [GUARD_NEEDED],
+    exceptions: [{
+      when: { fact: "guardIsHandrail", is: ["yes"], otherwise: "no" },
+      words: "the top of the guard is the handrail too: 34 to 38 in",
+      then: { comparator: "range", of: "guardHeight", min: inches("34"), max: inches("38") },
+    }],
+  }),
+  limit({
+    item: "guard opening", clause: "R312.1.3", text: "4", printedMillimetres: ["102"], millimetresFrom: "from memory",
+    measured: "level guards: openings from the walking surface up to the required height",
+    rule: { comparator: "sphere", of: "landingGuardGap", sphere: inches("4") },
+    applies: [GUARD_NEEDED],
+    status: "seen for another edition", sources: [COUNTY_GUARDS],
+    remark: "the open side of the stair and the triangle at its steps have rows of their own",
+  }),
+  limit({
+    item: "guard opening stair side", clause: "R312.1.3", text: "4 3/8", printedMillimetres: ["111"], millimetresFrom: "from memory",
+    measured: "openings of the guard on the open side of the stair",
+    rule: { comparator: "sphere", of: "guardGap", sphere: inches("4.375") },
+    applies: [GUARD_NEEDED],
+    status: "seen for another edition", sources: [COUNTY_GUARDS],
+  }),
+  limit({
+    item: "guard opening stair triangle", clause: "R312.1.3", text: "6", printedMillimetres: ["153"], millimetresFrom: "from memory",
+    measured: "triangle between riser, tread and bottom rail",
+    rule: { comparator: "sphere", of: "triangleGap", sphere: inches("6") },
+    applies: [GUARD_NEEDED],
+    status: "seen for another edition", sources: [COUNTY_GUARDS],
+  }),
+];
+
+const outside = (
+  item: string, clause: string, unit: string, text: string, reason: OutOfScope["reason"],
+  status: SourceStatus = "seen", sources: readonly Source[] = [EDITION_TEXT],
+): OutOfScope => ({ item, clause, unit, text, reason, status, sources });
+
+const OUT_OF_SCOPE: readonly OutOfScope[] = [
+  outside("spiral clear width", "R311.7.10.1", "in", "at least 26", "spiral stair"),
+  outside("spiral tread depth walkline", "R311.7.10.1", "in", "at least 6 3/4", "spiral stair"),
+  outside("spiral walkline radius", "R311.7.10.1", "in", "at most 24 1/2", "spiral stair", "seen, edition inferred", [SPIRAL_FORUM]),
+  outside("spiral riser height", "R311.7.10.1", "in", "at most 9 1/2", "spiral stair"),
+  outside("spiral headroom", "R311.7.10.1", "in", "at least 6 ft 6 in", "spiral stair"),
+  outside("live load uniform stairs", "Table R301.5", "psf", "40", "live load", "from memory", []),
+  outside("live load concentrated tread", "Table R301.5 note c", "lb", "300 on 4 sq in", "live load", "seen for another edition", [STATE_LOADS]),
+  outside("live load guard top", "Table R301.5", "lb", "200", "live load", "from memory", []),
+];
+
+/** Stairs of the International Residential Code, 2021 edition: the model text, before any local amendment. */
+export const irc2021: CodeProfile = {
+  id: "irc-2021",
+  title: "International Residential Code",
+  edition: "2021",
+  region: "United States, one- and two-family dwellings and townhouses, where adopted",
+  limits: LIMITS,
+  outOfScope: OUT_OF_SCOPE,
+};

@@ -1,0 +1,149 @@
+import { Exact } from "../length/exact";
+import { MILLIMETRES_PER_INCH } from "../length/length";
+import type { ChoiceFact, FactName, MeasuredFact, StepColumn } from "./fact-labels";
+
+/** A unit a code is printed in. */
+export type PublishedUnit = "in" | "mm" | "cm" | "sq in" | "deg" | "ratio" | "count";
+
+/** A printed figure in its own unit. */
+export interface Figure {
+  readonly value: Exact;
+  readonly unit: PublishedUnit;
+}
+
+export const figure = (value: string, unit: PublishedUnit): Figure => ({ value: new Exact(value), unit });
+
+const MILLIMETRES_PER_CENTIMETRE = new Exact(10);
+
+/** One published unit in millimetres, square millimetres, or as it is. */
+export const UNIT_SIZE: Readonly<Record<PublishedUnit, Exact>> = {
+  in: MILLIMETRES_PER_INCH,
+  mm: new Exact(1),
+  cm: MILLIMETRES_PER_CENTIMETRE,
+  "sq in": MILLIMETRES_PER_INCH.times(MILLIMETRES_PER_INCH),
+  deg: new Exact(1),
+  ratio: new Exact(1),
+  count: new Exact(1),
+};
+
+/** A figure in millimetres (lengths), square millimetres (areas) or as it is: exact, so figures of any two units meet. */
+export const sizeOf = (printed: Figure): Exact => printed.value.times(UNIT_SIZE[printed.unit]);
+
+/** How well a limit is founded. */
+export type SourceStatus = "seen" | "seen, edition inferred" | "seen for another edition" | "from memory";
+
+export interface Source {
+  readonly title: string;
+  readonly address: string;
+}
+
+/** What must be so of the stair, read off named facts; `words` is for what no fact can tell and is left to a person. */
+export type Condition =
+  | { readonly fact: ChoiceFact; readonly is: readonly string[]; readonly otherwise?: string }
+  | { readonly fact: MeasuredFact; readonly moreThan: Figure }
+  | { readonly fact: MeasuredFact; readonly atLeast: Figure }
+  | { readonly fact: MeasuredFact; readonly lessThan: Figure }
+  | { readonly fact: MeasuredFact; readonly atMost: Figure }
+  | { readonly given: FactName }
+  /** The required-when or exempt-when limit of that quantity, as amended, is reached. */
+  | { readonly reached: string }
+  | { readonly all: readonly Condition[] }
+  | { readonly any: readonly Condition[] }
+  | { readonly not: Condition }
+  | { readonly words: string };
+
+export type Formula = "two risers plus run" | "riser plus run" | "riser times run" | "pitch";
+
+/** What a limit is held against: a fact, the worst of several, or a figure worked out of riser and run. */
+export type Measure = MeasuredFact | readonly MeasuredFact[] | { readonly formula: Formula };
+
+/** How a limit decides. The boundary passes, but for a sphere and for `moreThan`. */
+export type Rule =
+  | { readonly comparator: "min"; readonly of: Measure; readonly min: Figure }
+  | { readonly comparator: "max"; readonly of: Measure; readonly max: Figure }
+  | { readonly comparator: "range"; readonly of: Measure; readonly min: Figure; readonly max: Figure }
+  | { readonly comparator: "equals"; readonly of: Measure; readonly values: readonly Figure[] }
+  /** Rise over run, so that 1:48 is not rounded. */
+  | { readonly comparator: "slope"; readonly of: Measure; readonly rise: number; readonly run: number }
+  | UniformityRule
+  | { readonly comparator: "sphere"; readonly of: Measure; readonly sphere: Figure }
+  | RequiredRule
+  | { readonly comparator: "exempt-when"; readonly of: Measure; readonly atLeast: Figure; readonly frees: string }
+  /** At least (or at most) the first of these facts that is given. */
+  | { readonly comparator: "relation"; readonly of: Measure; readonly sense: "at least" | "at most"; readonly than: readonly MeasuredFact[] }
+  | { readonly comparator: "prohibited"; readonly thing: string; readonly present: Condition }
+  /** No figure, or a way of measuring: shown, without a verdict. */
+  | { readonly comparator: "shown"; readonly text: string }
+  /** A requirement in words: left to a person. */
+  | { readonly comparator: "words"; readonly text: string };
+
+export interface UniformityRule {
+  readonly comparator: "uniformity";
+  /** A column of the measured steps, or a spread that was itself measured. */
+  readonly of: StepColumn | { readonly spread: MeasuredFact };
+  /** Largest less smallest of the flight, neighbours, or distance from the design value. */
+  readonly within: "flight" | "neighbours" | "design";
+  readonly tolerance: Figure;
+}
+
+export interface RequiredRule {
+  readonly comparator: "required-when";
+  readonly of: Measure;
+  readonly from: { readonly atLeast: Figure } | { readonly moreThan: Figure };
+  /** What is then required, and what shows that it is there. */
+  readonly requires: string;
+  readonly provided: Condition;
+}
+
+export interface Applicability {
+  readonly when: Condition;
+  readonly words: string;
+}
+
+export interface LimitException extends Applicability {
+  /** The limit falls away, another rule takes its place, or a person judges what the limit would fail. */
+  readonly then: "does not apply" | "judge" | Rule;
+}
+
+export interface Limit {
+  /** The quantity, in words with spaces: the `item` of a check. */
+  readonly item: string;
+  readonly clause: string;
+  /** Unit and text as printed; the text stands without its unit. */
+  readonly unit: PublishedUnit;
+  readonly text: string;
+  /** The millimetres printed beside it, which are rounded and never decide. */
+  readonly printedMillimetres?: readonly string[];
+  readonly millimetresFrom?: "seen" | "from memory";
+  /** Where and how it is measured. */
+  readonly measured: string;
+  readonly rule: Rule;
+  readonly applies: readonly Applicability[];
+  readonly exceptions: readonly LimitException[];
+  /** A limit that may caution and never fail. */
+  readonly advisory: boolean;
+  readonly status: SourceStatus;
+  readonly sources: readonly Source[];
+  readonly remark: string;
+  readonly amendment?: { readonly authority: string; readonly insteadOf: string };
+}
+
+/** A record of the code that no check of an ordinary stair's geometry can hold. */
+export interface OutOfScope {
+  readonly item: string;
+  readonly clause: string;
+  readonly unit: string;
+  readonly text: string;
+  readonly reason: "spiral stair" | "ship's stair" | "alternating stair" | "live load" | "door" | "lift";
+  readonly status: SourceStatus;
+  readonly sources: readonly Source[];
+}
+
+export interface CodeProfile {
+  readonly id: string;
+  readonly title: string;
+  readonly edition: string;
+  readonly region: string;
+  readonly limits: readonly Limit[];
+  readonly outOfScope: readonly OutOfScope[];
+}

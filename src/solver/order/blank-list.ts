@@ -1,0 +1,98 @@
+import { type Length, lengthOf, measure, type Unit } from "../length/length";
+import { closureLimits } from "../fit/closure-limits";
+import { type TreadFit, treadFits, type TreadReading } from "../fit/tread-fit";
+import { isOpen } from "../layout/stair-facts";
+import type { Stair } from "../layout/resolved-stair";
+import { type Problem, problem } from "../problem";
+
+/** One kind of piece an order needs, at the size that serves every step. */
+export interface Blank {
+  readonly item: "tread" | "return" | "landing nosing" | "riser";
+  readonly length: Length;
+  readonly width: Length;
+  readonly thickness: Length;
+  readonly quantity: number;
+  readonly note: string;
+}
+
+export type BlankProblem = "no-total-rise" | "no-run" | "no-width" | "reading-fits-no-piece" | "tread-thicker-than-rise";
+
+interface Sizes {
+  readonly length: Length;
+  readonly depth: Length;
+  readonly returnLength: Length;
+  readonly skirtToSkirt: Length;
+  readonly note: string;
+}
+
+const openEnds = (stair: Stair): number => (["left", "right"] as const).filter((side) => isOpen(side, stair.openEnd)).length;
+
+const nominal = (stair: Stair, run: Length, width: Length): Sizes => {
+  const depth = run.plus(stair.nosing);
+  return {
+    length: width.plus(stair.overhang.times(openEnds(stair))),
+    depth,
+    returnLength: depth.plus(stair.overhang),
+    skirtToSkirt: width,
+    note: "from the nominal width",
+  };
+};
+
+const measured = (stair: Stair, readings: readonly TreadReading[], unit: Unit): Sizes | Problem<BlankProblem> => {
+  const fits = treadFits(readings, {
+    nosing: measure(stair.nosing, unit),
+    openEnd: stair.openEnd,
+    overhang: measure(stair.overhang, unit),
+    returnWidth: measure(stair.returnWidth, unit),
+    thickness: measure(stair.treadThickness, unit),
+    closure: closureLimits(undefined, unit),
+  });
+  const good: TreadFit[] = [];
+  for (const fit of fits) {
+    if ("bad" in fit) return problem("reading-fits-no-piece", { step: fit.step ?? "" });
+    good.push(fit);
+  }
+  const largest = (size: (fit: TreadFit) => number): Length => lengthOf(Math.max(...good.map(size)), unit);
+  const longest = good.reduce((one, other) => (other.length > one.length ? other : one));
+  return {
+    length: largest(({ length }) => length),
+    depth: largest(({ depth }) => depth),
+    returnLength: largest(({ returnLength = 0, leftReturnLength = 0 }) => Math.max(returnLength, leftReturnLength)),
+    skirtToSkirt: largest(({ longPoint }) => longPoint),
+    note: `from the largest reading, step ${longest.step ?? ""}`.trim(),
+  };
+};
+
+/** The sizes to order: treads, returns, landing nosing and risers, from the largest reading, or from the nominal width. */
+export const blankList = (
+  stair: Stair, readings: readonly TreadReading[] | undefined, unit: Unit,
+): readonly Blank[] | Problem<BlankProblem> => {
+  const { run, treads, risers, unitRise, width } = stair;
+  if (risers === undefined || treads === undefined || unitRise === undefined) return problem("no-total-rise");
+  if (run === undefined) return problem("no-run");
+  if (readings === undefined && width === undefined) return problem("no-width");
+  const sizes = readings === undefined ? nominal(stair, run, width ?? run) : measured(stair, readings, unit);
+  if ("problem" in sizes) return sizes;
+  const riserHeight = unitRise.minus(stair.treadThickness).plus(stair.lap);
+  if (riserHeight.lte(0)) return problem("tread-thicker-than-rise", { thickness: stair.treadThickness, rise: unitRise });
+  const length = sizes.length.plus(stair.trimLength);
+  const ends = openEnds(stair);
+  const thickness = stair.treadThickness;
+  const blanks: Blank[] = [
+    { item: "tread", length, width: sizes.depth.plus(stair.trimDepth), thickness, quantity: treads, note: sizes.note },
+    {
+      item: "return", length: sizes.returnLength, width: stair.returnWidth, thickness, quantity: treads * ends,
+      note: "along its outer edge, which runs past the riser face by the overhang",
+    },
+    {
+      item: "landing nosing", length, width: stair.nosing.plus(stair.riserThickness), thickness,
+      quantity: stair.landingNosing && stair.topTread === "floor" ? 1 : 0,
+      note: "the least width, over the riser and its nosing; stock pieces are wider",
+    },
+    {
+      item: "riser", length: sizes.skirtToSkirt.plus(stair.runPast.times(ends)).plus(stair.trimLength), width: riserHeight,
+      thickness: stair.riserThickness, quantity: risers, note: "rise less tread, plus lap; the first has no lap",
+    },
+  ];
+  return blanks.filter(({ quantity }) => quantity > 0);
+};

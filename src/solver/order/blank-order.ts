@@ -1,0 +1,120 @@
+import { Exact } from "../length/exact";
+import { type Length, lengthOf } from "../length/length";
+import { type Problem, problem } from "../problem";
+import { boardFeet } from "../yield/board-feet";
+import type { Blank } from "./blank-list";
+
+/** A size of blank that can be bought, or is on hand. */
+export interface BlankStock {
+  readonly label?: string | number;
+  readonly length: Length;
+  readonly width?: Length;
+  readonly thickness?: Length;
+  readonly price?: Exact;
+  readonly available: number;
+  readonly owned: boolean;
+}
+
+export type OrderProblem = "no-blank-covers" | "blank-without-price" | "blank-without-width";
+
+export interface OrderRow {
+  readonly item: string;
+  readonly length: Length;
+  readonly width: Length;
+  readonly quantity: number;
+  readonly price: Exact;
+  readonly cost: Exact;
+  readonly rippedOff: Length;
+  readonly cutOff: Length;
+  readonly ripCost: Exact;
+  readonly net: Exact;
+  readonly gross: Exact;
+  readonly note: string;
+}
+
+/** A kind of piece no blank covers, or that is cut from sticks. */
+export interface UnfilledRow {
+  readonly item: string;
+  readonly quantity: number;
+  readonly note?: string;
+  readonly bad?: Problem<OrderProblem>;
+}
+
+/** Thicknesses this close are the same board. */
+const SAME_BOARD = lengthOf(0.015625, "in");
+
+interface Candidate {
+  readonly stock: BlankStock;
+  readonly width: Length;
+  readonly price: Exact;
+}
+
+const fitsThickness = (stock: BlankStock, blank: Blank): boolean =>
+  stock.thickness === undefined || stock.thickness.minus(blank.thickness).abs().lte(SAME_BOARD);
+
+/** A stick that holds two or more belongs to the cut plan, not to an order of blanks. */
+const isStick = (stock: BlankStock, blank: Blank): boolean => stock.length.gte(blank.length.times(2));
+
+const covers = ({ stock, width }: Candidate, blank: Blank): boolean =>
+  stock.length.gte(blank.length) && width.gte(blank.width) && fitsThickness(stock, blank) && !isStick(stock, blank);
+
+const cheaper = (one: Candidate, other: Candidate): number =>
+  one.price.cmp(other.price) || one.width.times(one.stock.length).cmp(other.width.times(other.stock.length));
+
+const shareText = (share: Exact): string => `${share.times(100).toDecimalPlaces(1).toString()} %`;
+
+const filled = (blank: Blank, { stock, width, price }: Candidate, quantity: number): OrderRow => {
+  const rippedOff = width.minus(blank.width);
+  const thickness = stock.thickness ?? blank.thickness;
+  return {
+    item: String(stock.label ?? `${blank.item} blank`),
+    length: stock.length,
+    width,
+    quantity,
+    price,
+    cost: price.times(quantity),
+    rippedOff,
+    cutOff: stock.length.minus(blank.length),
+    ripCost: price.times(quantity).times(rippedOff).div(width),
+    net: boardFeet(thickness, blank.width, blank.length, quantity),
+    gross: boardFeet(thickness, width, stock.length, quantity),
+    note: `for ${blank.quantity === 1 ? "the" : "each"} ${blank.item}${rippedOff.isZero() ? "" : `; ${shareText(rippedOff.div(width))} of the width is ripped off`}; ${blank.note}`,
+  };
+};
+
+const unfilled = (blank: Blank, wanted: number, candidates: readonly Candidate[]): UnfilledRow => {
+  if (blank.item !== "tread") {
+    return { item: blank.item, quantity: wanted, note: "no blank in the stock is of this size: cut it from sticks with CUTS" };
+  }
+  const widest = candidates.reduce((most, { stock, width }) => (stock.length.gte(blank.length) && width.gt(most) ? width : most), new Exact(0));
+  return { item: blank.item, quantity: wanted, bad: problem("no-blank-covers", { missing: wanted, length: blank.length, width: blank.width, widest }) };
+};
+
+/**
+ * The blanks to buy: for each kind of piece the cheapest stock that covers it, on-hand pieces first, then the next dearer where the first
+ * runs out; what is ripped off and cut off each, and what the rip costs.
+ */
+export const blankOrder = (
+  blanks: readonly Blank[], stock: readonly BlankStock[],
+): readonly (OrderRow | UnfilledRow)[] | Problem<OrderProblem> => {
+  const candidates: Candidate[] = [];
+  for (const one of stock) {
+    const name = String(one.label ?? "");
+    if (one.width === undefined) return problem("blank-without-width", { label: name, length: one.length });
+    if (one.price === undefined && !one.owned) return problem("blank-without-price", { label: name, length: one.length });
+    candidates.push({ stock: one, width: one.width, price: one.price ?? new Exact(0) });
+  }
+  const left = new Map(candidates.map((candidate) => [candidate, candidate.stock.available]));
+  return blanks.flatMap((blank) => {
+    const rows: (OrderRow | UnfilledRow)[] = [];
+    let wanted = blank.quantity;
+    for (const candidate of candidates.filter((one) => covers(one, blank)).sort(cheaper)) {
+      const quantity = Math.min(wanted, left.get(candidate) ?? 0);
+      if (quantity <= 0) continue;
+      left.set(candidate, (left.get(candidate) ?? 0) - quantity);
+      rows.push(filled(blank, candidate, quantity));
+      wanted -= quantity;
+    }
+    return wanted > 0 ? [...rows, unfilled(blank, wanted, candidates)] : rows;
+  });
+};

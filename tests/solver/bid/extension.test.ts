@@ -1,0 +1,190 @@
+import * as fc from "fast-check";
+import { EXTEND } from "../../../src/functions/bid/extend";
+import { call } from "../../../src/functions/call";
+import { extension } from "../../../src/solver/bid/extension";
+import { Exact } from "../../../src/solver/length/exact";
+
+type Cells = readonly (readonly unknown[])[];
+
+const extended = (quantities: Cells, prices: Cells): unknown => call(EXTEND, [quantities, prices, false]);
+
+/** A row whose price and cost both say why there is none. */
+const withReason = (item: string, quantity: number, unit: string, failed: string, says: string): unknown[][] => [
+  [item, quantity, unit, { failed, says }, { failed, says }],
+];
+
+test("x-oh-05, Hicks, The Builders' Guide, Estimating Labor for Carpentry Work: five men 60 and 48 days at 2.50 cost 750 and 600", () => {
+  const prices = [["labour", 2.5, "day"]];
+  expect(extended([["labour", 300, "day"], ["labour", 240, "day"]], prices)).toEqual([
+    ["labour", 300, "day", 2.5, 750],
+    ["labour", 240, "day", 2.5, 600],
+  ]);
+});
+
+test("x-bf-17, Practical Mathematics, Massachusetts Dept. of Education: 1,064 board feet at 30 a thousand", () => {
+  // the book multiplies 19 x 56 to 1,054 and prints 31.62; by hand 19 x 56 = 1,064, x 0.03 = 31.92
+  expect(extended([["3 x 10", 1064, "board foot"]], [["3 x 10", 0.03, "board foot"]])).toEqual([["3 x 10", 1064, "board foot", 0.03, 31.92]]);
+});
+
+test("the goods of an invented stair", () => {
+  const quantities = [["item", "quantity"], ["blank", 13], ["16 ft board", 2], ["8 ft board", 2], ["skirt", 2], ["cove", 6]];
+  const prices = [["item", "price"], ["blank", 52], ["16 ft board", 38], ["8 ft board", 18], ["skirt", 84], ["cove", 6.6]];
+  // by hand: 13 x 52 = 676, 2 x 38 = 76, 2 x 18 = 36, 2 x 84 = 168, 6 x 6.60 = 39.60
+  expect((extended(quantities, prices) as unknown[][]).map((row) => row[4])).toEqual([676, 76, 36, 168, 39.6]);
+});
+
+test("costs round half a cent away from zero, credits like charges", () => {
+  // by hand: 84.5 x 1.13 = 95.485; 0.5 x 0.01 = 0.005
+  expect(extended([["cove", 84.5], ["cove", -84.5]], [["cove", 1.13]])).toEqual([
+    ["cove", 84.5, "", 1.13, 95.49],
+    ["cove", -84.5, "", 1.13, -95.49],
+  ]);
+  expect(extended([["shim", 0.5], ["credit", 0.5]], [["shim", 0.01], ["credit", -0.01]])).toEqual([
+    ["shim", 0.5, "", 0.01, 0.01],
+    ["credit", 0.5, "", -0.01, -0.01],
+  ]);
+});
+
+describe("finding the price", () => {
+  test("items and units match without regard to case, spaces and punctuation", () => {
+    expect(extended([["1 x 8 riser", 3, "sq. ft"]], [["1x8 Riser", 4, "Sq Ft"]])).toEqual([["1 x 8 riser", 3, "sq. ft", 4, 12]]);
+  });
+
+  test("the letters of any script tell items apart", () => {
+    expect(extended([["ступень", 2], ["перила", 3]], [["ступень", 52], ["перила", 9]])).toEqual([
+      ["ступень", 2, "", 52, 104],
+      ["перила", 3, "", 9, 27],
+    ]);
+  });
+
+  test("a price by the unit wins over one for any unit, and one for any unit serves the rest", () => {
+    const prices = [["cove", 2, ""], ["cove", 6.6, "each"]];
+    expect(extended([["cove", 6, "each"], ["cove", 10, "ft"], ["cove", 10, ""]], prices)).toEqual([
+      ["cove", 6, "each", 6.6, 39.6],
+      ["cove", 10, "ft", 2, 20],
+      ["cove", 10, "", 2, 20],
+    ]);
+  });
+
+  test("a quantity without a unit takes the unit of the only price, and shows it", () => {
+    expect(extended([["cove", 6, ""]], [["cove", 6.6, "each"]])).toEqual([["cove", 6, "each", 6.6, 39.6]]);
+  });
+
+  test("a quantity without a unit does not choose between prices for two units", () => {
+    expect(extended([["cove", 6, ""]], [["cove", 6.6, "each"], ["cove", 2, "ft"]])).toEqual(
+      withReason("cove", 6, "", "#N/A", 'price: "cove" has prices for several units, each, ft; give the quantity a unit'),
+    );
+  });
+
+  test("labour prices every hour without a price of its own, and only hours", () => {
+    const prices = [["labour", 65, "hour"], ["scribing", 80, "hour"], ["tread", 52, "each"]];
+    expect(extended([["fit treads", 6.5, "hour"], ["scribing", 2, "hour"], ["tread", 1, "hour"], ["Labour", 1, "hour"]], prices)).toEqual([
+      ["fit treads", 6.5, "hour", 65, 422.5],
+      ["scribing", 2, "hour", 80, 160],
+      ["tread", 1, "hour", 65, 65],
+      ["Labour", 1, "hour", 65, 65],
+    ]);
+    expect(extended([["glue", 3, "each"]], prices)).toEqual(
+      withReason("glue", 3, "each", "#N/A", 'price: "glue" has no price; the nearest item with a price is "labour"'),
+    );
+  });
+
+  test("a price without a unit is not taken for an hour where labour has another price", () => {
+    expect(extended([["tread", 6.5, "hour"]], [["tread", 52, ""], ["labour", 65, "hour"]])).toEqual(
+      withReason("tread", 6.5, "hour", "#VALUE!", 'price: an hour of "tread" has two prices, 52 of its own without a unit and 65 as labour; give its own price a unit'),
+    );
+    expect(extended([["crane", 2, "hour"]], [["crane", 150, ""]])).toEqual([["crane", 2, "hour", 150, 300]]);
+  });
+
+  test("an item without a price says so in its row, with the nearest one, and the other rows answer", () => {
+    const says = 'price: "coves" has no price; the nearest item with a price is "cove"';
+    expect(extended([["coves", 6, "each"], ["blank", 2, "each"]], [["blank", 52, "each"], ["cove", 6.6, "each"]])).toEqual([
+      ["coves", 6, "each", { failed: "#N/A", says }, { failed: "#N/A", says }],
+      ["blank", 2, "each", 52, 104],
+    ]);
+  });
+
+  test("an hour without a price asks for labour", () => {
+    expect(extended([["fit treads", 6, "hour"]], [["labor", 65, "hour"]])).toEqual(
+      withReason("fit treads", 6, "hour", "#N/A", 'price: "fit treads" has no price by the hour, and there is no price "labour" with unit hour; the nearest item with a price is "labor"'),
+    );
+  });
+
+  test("a price in another unit is not used, and is named", () => {
+    expect(extended([["cove", 6, "ft"]], [["cove", 6.6, "each"], ["blank", 52, "each"]])).toEqual(
+      withReason("cove", 6, "ft", "#N/A", 'price: "cove" has no price for unit "ft", only for each; add one, or leave the unit of the price empty if it fits any'),
+    );
+  });
+
+  test("two different prices for one item and unit are both named; the same price twice is no trouble", () => {
+    expect(extended([["cove", 6, "each"]], [["cove", 6.6, "each"], ["Cove", 7.2, "Each"]])).toEqual(
+      withReason("cove", 6, "each", "#VALUE!", 'price: "cove" has two prices for each, 6.6 and 7.2; keep one'),
+    );
+    expect(extended([["cove", 6]], [["cove", 6.6], ["COVE", 6.6]])).toEqual([["cove", 6, "", 6.6, 39.6]]);
+  });
+
+  test("marks alone, such as those of feet and inches, are units too", () => {
+    expect(extended([["cove", 6, "'"], ["cove", 6, '"']], [["cove", 2, "'"], ["cove", 0.2, '"']])).toEqual([
+      ["cove", 6, "'", 2, 12],
+      ["cove", 6, '"', 0.2, 1.2],
+    ]);
+  });
+});
+
+describe("rows that cannot be read", () => {
+  test("a bad quantity shows its reason in its own row", () => {
+    const bad = { failed: "#VALUE!", says: 'quantity in row 1 (cove): must be a number, got "six"' };
+    expect(extended([["cove", "six"], ["blank", 2]], [["cove", 6.6], ["blank", 52]])).toEqual([
+      ["cove", bad, "", bad, bad],
+      ["blank", 2, "", 52, 104],
+    ]);
+  });
+
+  test("a bad price shows its reason at its item alone", () => {
+    const bad = { failed: "#VALUE!", says: 'price in row 1 (cove): must be an amount of money, got "ask"' };
+    expect(extended([["cove", 6], ["blank", 2]], [["cove", "ask"], ["blank", 52]])).toEqual([
+      ["cove", 6, "", bad, bad],
+      ["blank", 2, "", 52, 104],
+    ]);
+  });
+
+  test("a price row without an item shows up where a price is missing", () => {
+    const bad = { failed: "#VALUE!", says: "item in row 2: is empty or 0; give a value" };
+    expect(extended([["cove", 6], ["blank", 2]], [["blank", 52], ["", 6.6]])).toEqual([
+      ["cove", 6, "", bad, bad],
+      ["blank", 2, "", 52, 104],
+    ]);
+  });
+
+  test.each([
+    [[[["item", "quantity"]], [["cove", 6.6]]], "quantities: has no rows; give a table with item, quantity"],
+    [[[["cove", 6]], [["item", "unit"], ["cove", "each"]]], 'prices: heading "price" is missing; found item, unit'],
+    [[[["cove", 6]]], "prices: is missing; Prices; a row `labour` with unit `hour` prices every hour that has no price of its own."],
+  ])("%j is refused in words", (cells, says) => {
+    expect(call(EXTEND, cells)).toEqual({ failed: "#VALUE!", says });
+  });
+});
+
+const item = fc.constantFrom("blank", "cove", "skirt");
+const money = fc.integer({ min: -100000, max: 100000 }).map((tenThousandths) => new Exact(tenThousandths).div(10000));
+
+test("a return costs what the purchase cost, with its sign turned", () => {
+  fc.assert(
+    fc.property(item, fc.integer({ min: 0, max: 100000 }), money, (name, thousandths, price) => {
+      const row = { item: name, quantity: thousandths / 1000, unit: "" };
+      const [bought, returned] = extension<never>([row, { ...row, quantity: -row.quantity }], [{ item: name, price, unit: "" }]);
+      expect(returned?.cost?.eq(bought?.cost?.neg() ?? NaN)).toBe(true);
+    }),
+  );
+});
+
+test("the order of the prices changes no cost", () => {
+  const row = fc.record({ item, price: fc.integer({ min: 0, max: 3 }).map((value) => new Exact(value)), unit: fc.constantFrom("", "each", "ft", "hour") });
+  const wanted = fc.record({ item, quantity: fc.integer({ min: -9, max: 9 }), unit: fc.constantFrom("", "each", "ft", "hour") });
+  fc.assert(
+    fc.property(fc.array(row, { minLength: 1, maxLength: 8 }), fc.array(wanted, { minLength: 1, maxLength: 5 }), (prices, quantities) => {
+      const costs = (list: typeof prices) => extension<never>(quantities, list).map(({ cost }) => cost?.toNumber());
+      expect(costs([...prices].reverse())).toEqual(costs(prices));
+    }),
+  );
+});

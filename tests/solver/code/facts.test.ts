@@ -1,0 +1,56 @@
+import { facts } from "../../../src/solver/code/facts";
+import { isProblem } from "../../../src/solver/problem";
+import { inches, rowOf } from "./stair-check";
+
+const known = (given: Parameters<typeof facts>[0]) => {
+  const found = facts(given, "in");
+  if (isProblem(found)) throw new Error(found.problem);
+  return found;
+};
+
+test("rise comes out of total rise and count, exactly: 107 1/2 over 14 is 7.678571...", () => {
+  const found = known({ totalRise: inches(107.5), risers: 14, run: inches(10) });
+  expect(found.riserHeight?.times(14).toDecimalPlaces(40).eq(inches(107.5))).toBe(true);
+  expect(found.treadDepth?.eq(inches(10))).toBe(true);
+  expect(rowOf("riser height", found)).toMatchObject({ verdict: "pass" });
+});
+
+test("a nosing nobody gave passes with the default named, one that was given without", () => {
+  const stair = { totalRise: inches(107.5), risers: 14, run: inches(10) };
+  expect(rowOf("nosing projection", known(stair))).toMatchObject({ verdict: "pass", given: 1.25, margin: 0 });
+  expect(rowOf("nosing projection", known(stair)).note).toContain("nosing assumed");
+  expect(rowOf("nosing projection", known({ ...stair, nosing: inches(1) })).note).not.toContain("assumed");
+});
+
+// By hand: opening 120, rise 7, run 10: 120 x 7 / 10 - floor 10 = 74 in.
+test("the headroom found counts before the one wanted, and a wish is called one", () => {
+  const stair = { totalRise: inches(105), risers: 15, run: inches(10), headroom: inches(80) };
+  const wanted = rowOf("headroom", known(stair));
+  expect(wanted).toMatchObject({ verdict: "pass", given: 80 });
+  expect(wanted.note).toContain("the headroom wanted");
+  const found = rowOf("headroom", known({ ...stair, opening: inches(120), floorThickness: inches(10) }));
+  expect(found).toMatchObject({ verdict: "fail", given: 74, margin: -6 });
+  expect(found.note).not.toContain("wanted");
+});
+
+test("what is only for the check is taken as it stands; yes and no may come as flags", () => {
+  const found = known({ guardHeight: inches(36), fallHeight: inches(40), guardIsHandrail: true, handrails: "both" });
+  expect(found).toMatchObject({ guardIsHandrail: "yes", handrails: "both" });
+  expect(found.guardHeight?.eq(inches(36))).toBe(true);
+});
+
+test("a slope of 0 is an empty cell and passes nothing", () => {
+  expect(rowOf("walking surface slope", known({ treadSlope: 0 })).verdict).toBe("not given");
+});
+
+test("headroom left empty in a layout that goes into the check as it stands is not given, not 0", () => {
+  expect(rowOf("headroom", known({ unitRise: inches(7), headroomFound: inches(0) })).verdict).toBe("not given");
+});
+
+test("a stair that contradicts itself is not checked", () => {
+  expect(facts({ totalRise: inches(105), risers: 15, run: inches(10), totalRun: inches(150) }, "in")).toMatchObject({ problem: "labels-disagree" });
+});
+
+test("a stair of which only the rise is known is checked for what that tells", () => {
+  expect(rowOf("riser height", known({ unitRise: inches(8) }))).toMatchObject({ verdict: "fail", given: 8 });
+});

@@ -1,0 +1,54 @@
+import { FACT_LABELS } from "../../../src/solver/code/fact-labels";
+import { irc2021 } from "../../../src/solver/code/irc-2021";
+
+// Stair and guard rows of the 2021 edition as the texts at hand have them: R311.7.1 to R311.7.10.1, R312.1, Table R301.5.
+const RECORDS = 45;
+
+test("every record of the code is checked, only shown, or out of scope, and none twice", () => {
+  const shown = irc2021.limits.filter(({ rule }) => rule.comparator === "shown" || rule.comparator === "words");
+  const checked = irc2021.limits.length - shown.length;
+  expect({ checked, shown: shown.length, outOfScope: irc2021.outOfScope.length }).toEqual({ checked: 37, shown: 0, outOfScope: 8 });
+  const items = [...irc2021.limits, ...irc2021.outOfScope].map(({ item }) => item);
+  expect(new Set(items).size).toBe(RECORDS);
+});
+
+test("only spiral stairs and live loads are out of scope", () => {
+  expect(new Set(irc2021.outOfScope.map(({ reason }) => reason))).toEqual(new Set(["spiral stair", "live load"]));
+});
+
+test("43 of the 45 records were seen in a source, 30 of them in a text that names this edition", () => {
+  const all = [...irc2021.limits, ...irc2021.outOfScope].map(({ status }) => status);
+  const count = (status: string) => all.filter((one) => one === status).length;
+  // By hand, record by record: 30 name the edition; 5 are numbered as this edition numbers them (nosing radius, bevel and uniformity, slope, spiral walkline);
+  // 8 are of another or an unnamed edition (open risers, winder uniformity, two grips, three guard openings, one load); 2 loads are from memory.
+  expect([count("seen"), count("seen, edition inferred"), count("seen for another edition"), count("from memory")]).toEqual([30, 5, 8, 2]);
+});
+
+test("every limit states clause, printed text, how it is measured, and where it was read", () => {
+  for (const { item, clause, text, measured, sources } of irc2021.limits) {
+    expect([item, clause.startsWith("R31"), text !== "", measured !== ""]).toEqual([item, true, true, true]);
+    for (const source of sources) expect(source.title !== "" && (/^https?:\/\//.test(source.address) || source.address === "secondary text, no public address")).toBe(true);
+    expect(sources.length).toBeGreaterThan(0);
+  }
+});
+
+test("what was seen in a text of this edition is never credited to a page on another", () => {
+  for (const { status, sources, item } of irc2021.limits) {
+    const named = sources.every(({ title }) => title.includes("2021"));
+    expect([item, named]).toEqual([item, status === "seen"]);
+  }
+});
+
+// Millimetres printed beside the inches, typed from the same texts; 196, 787 and 698 are roundings that no exact conversion gives.
+test.each([
+  ["riser height", ["196"]], ["clear width at handrail one side", ["787"]], ["clear width at handrail two sides", ["698"]],
+  ["headroom", ["2032"]], ["flight vertical rise", ["3835"]], ["handrail height", ["864", "965"]], ["nosing projection", ["19", "32"]],
+  ["guard opening stair triangle", ["153"]],
+])("%s is printed as %s mm", (item, printed) => {
+  expect(irc2021.limits.find((limit) => limit.item === item)?.printedMillimetres).toEqual(printed);
+});
+
+test("no two facts share a label", () => {
+  const labels = Object.values(FACT_LABELS).map(({ label }) => label);
+  expect(new Set(labels).size).toBe(labels.length);
+});

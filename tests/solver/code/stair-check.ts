@@ -1,0 +1,31 @@
+import { type Amendment } from "../../../src/solver/code/amended-profile";
+import { type CheckRow, codeCheck } from "../../../src/solver/code/check";
+import type { CodeFacts, Step } from "../../../src/solver/code/fact-labels";
+import { irc2021 } from "../../../src/solver/code/irc-2021";
+import type { CodeProfile } from "../../../src/solver/code/profile";
+import { type Length, lengthOf } from "../../../src/solver/length/length";
+import { isProblem } from "../../../src/solver/problem";
+
+export const inches = (value: number | string): Length => lengthOf(value, "in");
+export const millimetres = (value: number | string): Length => lengthOf(value, "mm");
+
+/** Rows of a check that has an answer. */
+export const rowsOf = (
+  facts: CodeFacts, steps: readonly Step[] = [], amendments: readonly Amendment[] = [], profile: CodeProfile = irc2021,
+): readonly CheckRow[] => {
+  const rows = codeCheck(facts, profile, steps, amendments);
+  if (isProblem(rows)) throw new Error(`no answer: ${rows.problem}`);
+  return rows;
+};
+
+export const rowOf = (
+  item: string, facts: CodeFacts, steps: readonly Step[] = [], amendments: readonly Amendment[] = [], profile: CodeProfile = irc2021,
+): CheckRow => {
+  const row = rowsOf(facts, steps, amendments, profile).find((one) => one.item === item);
+  if (row === undefined) throw new Error(`no row ${item}`);
+  return row;
+};
+
+/** A flight of these rises (or runs), counted from the bottom. */
+export const flight = (column: "rise" | "run" | "nosing" | "width", values: readonly (number | string)[]): Step[] =>
+  values.map((value, index) => ({ step: index + 1, [column]: inches(value) }));
