@@ -6,7 +6,7 @@ import {
 import type { Declaration, Measured, Parameter, ResultCell, ResultColumns, ResultKind, ResultRow } from "./declare";
 import { readStair } from "./read-stair";
 import { isBadRow, readTable } from "./read-table";
-import { readAngle, readChoice, readCount, readFlag, readLength, readMoney, readNumber, readRate, readText } from "./read-value";
+import { readAngle, readChoice, readCount, readFlag, readLength, readMoney, readNumber, readRate, readReading, readText } from "./read-value";
 import { say, sentence } from "./say";
 import { words } from "../solver/words";
 
@@ -25,10 +25,8 @@ const readOne = (name: string, cell: Given, parameter: Parameter, unit: Unit | u
   switch (parameter.kind) {
     case "length":
       return readLength(name, cell, unit, parameter);
-    case "reading": {
-      const length = readLength(name, cell, unit, parameter);
-      return isFailed(length) ? length : measure(length, unit ?? "in");
-    }
+    case "reading":
+      return readReading(name, cell, unit, parameter);
     case "count":
       return readCount(name, cell, parameter);
     case "number":

@@ -5,6 +5,8 @@ export type ErrorCode = "#VALUE!" | "#N/A" | "#DIV/0!" | "#NUM!" | "#NULL!";
 export interface Failed {
   readonly failed: ErrorCode;
   readonly says: string;
+  /** The code of an error cell that was given, where it cannot leave under the same one. */
+  readonly held?: string;
 }
 
 export type Value = string | number | boolean;
@@ -31,7 +33,7 @@ const errorCell = (cell: object): Failed | undefined => {
   if (found === undefined) return undefined;
   return PASSED_ON.includes(found)
     ? failed(text(message) ?? `the cell given holds ${found}`, found as ErrorCode)
-    : failed(`the cell given holds ${found}`);
+    : { ...failed(`the cell given holds ${found}`), held: found };
 };
 
 /** What a host passes for one cell, made one of five things: text, number, true or false, an error, or nothing. */

@@ -2,7 +2,7 @@ import { lengthOf, type Unit } from "../solver/length/length";
 import { Exact } from "../solver/length/exact";
 import { type Failed, failed, folded, type Given, type GivenCells, isEmpty, isEmptyOrZero, isFailed } from "./cells";
 import type { Column, Columns, RowOf, Table } from "./columns";
-import { readAngle, readChoice, readCount, readFlag, readLength, readMoney, readNumber, readText } from "./read-value";
+import { readAngle, readChoice, readCount, readFlag, readLength, readMoney, readNumber, readReading, readText } from "./read-value";
 import { say, slipOf } from "./say";
 import { words } from "../solver/words";
 import * as tables from "./tables";
@@ -44,10 +44,8 @@ export const readColumn = (name: string, cell: Given, column: Column, unit: Unit
   switch (column.kind) {
     case "length":
       return readLength(name, cell, unit, column);
-    case "reading": {
-      const length = readLength(name, cell, unit, column);
-      return isFailed(length) ? length : length.div(lengthOf(1, unit ?? "in")).toNumber();
-    }
+    case "reading":
+      return readReading(name, cell, unit, column);
     case "angle":
       return readAngle(name, cell);
     case "count":

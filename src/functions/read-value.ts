@@ -1,4 +1,4 @@
-import { Exact, exact } from "../solver/length/exact";
+import { Exact, exact, SPREADSHEET_DIGITS } from "../solver/length/exact";
 import { type Length, lengthIn, lengthOf, measure, type Unit } from "../solver/length/length";
 import { parseLength } from "../solver/length/parse-length";
 import { isProblem } from "../solver/problem";
@@ -16,23 +16,23 @@ const PLAUSIBLE: Readonly<Record<Plausible, { readonly over: number; readonly un
   run: { over: 24, under: 4 },
 };
 
-const SIGNS: Readonly<Record<Sign, { readonly allows: (value: Exact) => boolean; readonly rule: string }>> = {
-  positive: { allows: (value) => value.gt(0), rule: "more than 0" },
-  "not negative": { allows: (value) => value.gte(0), rule: "0 or more" },
+const SIGNS: Readonly<Record<Sign, { readonly allows: (sign: number) => boolean; readonly rule: string }>> = {
+  positive: { allows: (sign) => sign > 0, rule: "more than 0" },
+  "not negative": { allows: (sign) => sign >= 0, rule: "0 or more" },
   any: { allows: () => true, rule: "a number" },
 };
 
-const passedOn = (name: string, cell: Failed): Failed => failed(say.passedOn(name, cell.failed), cell.failed);
+const passedOn = (name: string, cell: Failed): Failed => failed(say.passedOn(name, cell.held ?? cell.failed), cell.failed);
 
-const signed = (name: string, value: Exact, sign: Sign, given: Given): Failed | undefined =>
-  SIGNS[sign].allows(value) ? undefined : failed(say.mustBe(name, SIGNS[sign].rule, given));
+const signed = (name: string, value: Exact | number, sign: Sign, given: Given): Failed | undefined =>
+  SIGNS[sign].allows(typeof value === "number" ? value : value.cmp(0)) ? undefined : failed(say.mustBe(name, SIGNS[sign].rule, given));
 
 const implausible = (name: string, length: Length, unit: Unit, plausible: Plausible): Failed | undefined => {
-  const inches = lengthIn(length, "in");
+  const inches = measure(length, "in");
   const { over, under } = PLAUSIBLE[plausible];
   const size = measure(length, unit);
-  if (inches.gt(over)) return failed(say.implausible(name, `over ${over} in`, size, unit));
-  if (under !== undefined && inches.lt(under)) return failed(say.implausible(name, `under ${under} in`, size, unit));
+  if (inches > over) return failed(say.implausible(name, `over ${over} in`, size, unit));
+  if (under !== undefined && inches < under) return failed(say.implausible(name, `under ${under} in`, size, unit));
   return undefined;
 };
 
@@ -48,12 +48,22 @@ export const readLength = (name: string, cell: Given, unit: Unit | undefined, ru
   if (typeof cell === "number" && Math.abs(cell) > LONGEST) return failed(say.date(name, cell));
   const read = typeof cell === "number" ? lengthOf(cell, unit ?? "in") : parseLength(cell, unit ?? "in");
   if (isProblem(read)) return failed(say.malformedLength(name, read));
-  if (lengthIn(read, "in").abs().gt(LONGEST)) return failed(say.mustBe(name, "20,000 in or less", cell));
+  if (typeof cell === "string" && lengthIn(read, "in").abs().gt(LONGEST)) return failed(say.mustBe(name, "20,000 in or less", cell));
   return (
     signed(name, read, rule.sign, cell) ??
     (unit !== undefined && rule.plausible !== undefined ? implausible(name, read, unit, rule.plausible) : undefined) ??
     read
   );
+};
+
+/** A length as a number in the unit of the call, for geometry that is not exact anyway. */
+export const readReading = (name: string, cell: Given, unit: Unit | undefined, rule: LengthRule): number | Failed => {
+  // A plain number needs no exact arithmetic: thousands of readings come this way.
+  if (typeof cell === "number" && rule.plausible === undefined && Math.abs(cell) <= LONGEST) {
+    return signed(name, cell, rule.sign, cell) ?? Number(cell.toPrecision(SPREADSHEET_DIGITS));
+  }
+  const length = readLength(name, cell, unit, rule);
+  return isFailed(length) ? length : measure(length, unit ?? "in");
 };
 
 const GROUPED = /^[-+]?\d{1,3}(,\d{3})+(\.\d+)?$/;

@@ -77,7 +77,7 @@ const MALFORMED: Readonly<Record<MalformedLength, string>> = {
 export const say = {
   malformedLength: (name: string, found: Problem<MalformedLength>): string =>
     `${name}: ${sentence(MALFORMED[found.problem] ?? "", { ...found.details, text: `"${String(found.details["text"])}"` }, "in")}`,
-  missing: (name: string, what: string): string => `${name}: is missing; ${what}`,
+  missing: (name: string, what: string): string => `${name}: is missing; give ${what.charAt(0).toLowerCase()}${what.slice(1)}`,
   emptyOrZero: (name: string): string => `${name}: is empty or 0; give a value`,
   mustBe: (name: string, rule: string, got: Given): string => `${name}: must be ${rule}, got ${shown(got)}`,
   oneValue: (name: string, rows: number, columns: number): string =>

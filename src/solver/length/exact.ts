@@ -9,7 +9,7 @@ export const Exact = Decimal.clone({ defaults: true, precision: 60, rounding: De
 export type Exact = Decimal;
 
 /** A spreadsheet shows and keeps 15 significant digits. */
-const SPREADSHEET_DIGITS = 15;
+export const SPREADSHEET_DIGITS = 15;
 
 /** A number as the spreadsheet shows it, so that 1.1 + 1.1 + 1.1 is 3.3 and not a hair more. */
 export const exact = (value: number | string | Exact): Exact =>

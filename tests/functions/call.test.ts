@@ -1,0 +1,169 @@
+import { call } from "../../src/functions/call";
+import { catalogue } from "../../src/functions/catalogue";
+import type { Answer } from "../../src/functions/cells";
+
+const declared = (id: string) => {
+  const found = catalogue.find((declaration) => declaration.id === id);
+  if (found === undefined) throw new Error(id);
+  return found;
+};
+
+/** A call as the host makes it; error cells as their code and sentence. */
+const answered = (id: string, ...cells: unknown[]): unknown => {
+  const text = (cell: Answer): unknown => (typeof cell === "object" ? `${cell.failed} ${cell.says}` : cell);
+  const answer = call(declared(id), cells);
+  return Array.isArray(answer) ? answer.map((row) => row.map(text)) : text(answer);
+};
+
+const column = (rows: unknown, heading: string): unknown[] => {
+  const [headings = [], ...data] = rows as unknown[][];
+  return data.map((row) => row[headings.indexOf(heading)]);
+};
+
+const SQUARE = [["step", "run", "back", "front", "left offset"], [1, 10, 36, 36, "square"], [2, 10, 37, 37, "square"]];
+
+describe("a table is read by its headings", () => {
+  const backs = (table: unknown): unknown => column(answered("TREADFIT", table), "back");
+
+  test("whatever their case, spaces, punctuation and order", () => {
+    expect(backs([["FRONT", "Left-Offset", "Run ", "back"], [36, "Square", 10, 36]])).toEqual([36]);
+  });
+
+  test("or by position where the first row holds none", () => {
+    expect(backs([[1, 10, 36, 36, "", "", "square"]])).toEqual([36]);
+  });
+
+  test("columns of the user's own are passed over, rows of blanks and zeros and repeated headings are skipped", () => {
+    expect(backs([["date", ...(SQUARE[0] ?? [])], [46000, 1, 10, 36, 36, "square"], ["", "", 0, null, 0, ""], ["date", ...(SQUARE[0] ?? [])], [46001, 2, 10, 37, 37, "square"]])).toEqual([36, 37]);
+  });
+
+  test("a slip of the hand in a heading is named with the heading meant", () => {
+    expect(answered("TREADFIT", [["step", "run", "bak", "front"], [1, 10, 36, 36]])).toBe('#VALUE! readings: heading "bak" is not known; did you mean "back"?');
+    expect(answered("TREADFIT", [["step", "run", "back", "frnot"], [1, 10, 36, 36]])).toBe('#VALUE! readings: heading "frnot" is not known; did you mean "front"?');
+  });
+
+  test("a heading that is missing or stands twice, and a table of nothing, fail the call", () => {
+    expect(answered("TREADFIT", [["step", "run", "front"], [1, 10, 36]])).toBe('#VALUE! readings: heading "back" is missing; found step, run, front');
+    expect(answered("TREADFIT", [["back", "front", "back"], [36, 36, 36]])).toBe('#VALUE! readings: heading "back" stands twice; keep one');
+    expect(answered("TREADFIT", [["step", "run", "back", "front"], ["", 0, "", 0]])).toBe("#VALUE! readings: has no rows; give a table with back, front");
+    expect(answered("TREADFIT", [[0, 0], [null, ""]])).toBe("#VALUE! readings: has no rows; give a table with back, front");
+  });
+});
+
+describe("good rows answer beside bad ones", () => {
+  const rows = answered("TREADFIT", [...SQUARE, [3, 10, "", 36, "square"], [4, 10, "wide", 36, "square"], [5, 10, -36, 36, "square"], [6, 1, 36, 36, "square"], [7, 10, { code: "#DIV/0!" }, 36, "square"], [8, 10, 38, 38, "square"]]);
+
+  test("each bad one with its sentence, in its place", () => {
+    expect(column(rows, "step")).toEqual([1, 2, 3, 4, 5, 6, 7, 8]);
+    expect(column(rows, "back").filter((cell) => typeof cell === "number")).toEqual([36, 37, 38]);
+    expect(column(rows, "note").slice(2, 7)).toEqual([
+      "back in step 3: is empty or 0; give a value",
+      'back in step 4: read "wide", which is not a length; write 7 5/8", 9\' 1 1/2" or "2781 mm"',
+      "back in step 5: must be more than 0, got -36",
+      'run in step 6: 1 in is under 4 in; if this is millimetres, write "1 mm"',
+      "back in step 7: the cell given holds #DIV/0!; put that cell right first",
+    ]);
+    expect(column(rows, "length")[6]).toBe("#DIV/0! back in step 7: the cell given holds #DIV/0!; put that cell right first");
+  });
+});
+
+describe("empty and 0 are one thing in a table", () => {
+  test("a diagonal of 0, an empty one and `not taken` say the same", () => {
+    const withDiagonal = (diagonal: unknown) => answered("TREADFIT", [["step", "run", "back", "front", "diagonal", "left offset"], [1, 10, 36, 36, diagonal, "square"]]);
+    expect(withDiagonal(0)).toEqual(withDiagonal(""));
+    expect(withDiagonal(null)).toEqual(withDiagonal("not taken"));
+  });
+
+  test("an offset of 0 is not a measured zero; `square` is", () => {
+    const noted = (offset: unknown) => column(answered("TREADFIT", [["run", "back", "front", "left offset"], [10, 36, 36, offset]]), "note");
+    expect(noted(0)).toEqual(noted(null));
+    expect(noted(0)).toEqual(["diagonal: is missing; give a diagonal, a left offset or a left angle, and write `square` for a measured zero"]);
+    expect(noted("square")).toEqual(["unchecked: one more diagonal would check this step"]);
+  });
+});
+
+describe("the stair table", () => {
+  const value = (table: unknown, label: string): unknown => {
+    const rows = answered("LAYOUT", table);
+    return Array.isArray(rows) ? (rows as unknown[][]).find(([name]) => name === label)?.[1] : rows;
+  };
+
+  test("labels match by their letters, and an unknown one is named with the nearest", () => {
+    expect(value([["Total Rise", 107.5], ["RISERS", 14], ["run:", 10]], "treads")).toBe(13);
+    expect(value([["totl rise", 107.5], ["run", 10]], "treads")).toBe('#VALUE! stair, label: "totl rise" is not known; nearest is "total rise"');
+  });
+
+  test("its unit row sets the unit of bare numbers and of the result, wherever it stands", () => {
+    expect(value([["total rise", 2700], ["risers", 14], ["run", 250], ["unit", "mm"]], "board depth")).toBe(281.75);
+    expect(value([["total rise", "2700 mm"], ["risers", 14], ["run", "10 in"], ["unit", "mm"]], "run")).toBe(254);
+    expect(value([["total rise", 107.5], ["run", 10], ["unit", "cm"]], "run")).toBe('#VALUE! unit: "cm" is not known; nearest is "mm"; write in or mm');
+  });
+
+  test("sizes that no stair has are taken for the wrong unit or a date", () => {
+    expect(value([["total rise", 2700], ["run", 10]], "run")).toBe('#VALUE! total rise: 2700 in is over 400 in; if this is millimetres, write "2700 mm"');
+    expect(value([["total rise", 107.5], ["run", 254]], "run")).toBe('#VALUE! run: 254 in is over 24 in; if this is millimetres, write "254 mm"');
+    expect(value([["total rise", 107.5], ["run", 46024]], "run")).toBe("#VALUE! run: 46024 is over 20,000; the cell may hold a date: format it as text, or type the length with a space as in 7 5/8");
+  });
+
+  test("a label that stands twice must say the same", () => {
+    expect(value([["total rise", 107.5], ["run", 10], ["run", 10]], "run")).toBe(10);
+    expect(value([["total rise", 107.5], ["run", 10], ["run", 9]], "run")).toBe("#VALUE! run: stands twice with two values; keep one");
+  });
+
+  test("an empty nosing is a nosing of 0, a nosing left out is the usual one, and the layout says which", () => {
+    expect(value([["total rise", 107.5], ["run", 10], ["nosing", ""]], "board depth")).toBe(10);
+    expect(value([["total rise", 107.5], ["run", 10]], "board depth")).toBe(11.25);
+  });
+
+  test("a layout goes in as it stands and comes out the same", () => {
+    const first = answered("LAYOUT", [["total rise", "8' 11 1/2\""], ["risers", 14], ["run", 10], ["width", 36], ["headroom", 80], ["floor thickness", 11]]) as unknown[][];
+    const again = answered("LAYOUT", first) as unknown[][];
+    const numbers = (rows: unknown[][]) => Object.fromEntries(rows.map(([label, cell]) => [label, typeof cell === "number" ? Number(cell.toPrecision(12)) : cell]));
+    expect(numbers(again)).toEqual(numbers(first));
+  });
+});
+
+describe("one value or a range of them", () => {
+  test("a column in gives a column out, a row a row, with nothing where nothing stood", () => {
+    expect(answered("TAPE", [[7.5], [7.0625], [""]])).toEqual([['7 1/2"'], ['7 1/16"'], [""]]);
+    expect(answered("RISERS", [[107.5, 0, "", 120]])).toEqual([[14, "", "", 16]]);
+    expect(answered("TOINCHES", [["1/2"], ["x"], ["2 ft"]])).toEqual([[0.5], ['#VALUE! measure: read "x", which is not a length; write 7 5/8", 9\' 1 1/2" or "2781 mm"'], [24]]);
+  });
+
+  test("two ranges go together cell by cell, and must be of one size", () => {
+    expect(answered("PITCH", [[3], [4]], [[4], [4]])).toEqual([[expect.closeTo(36.8699, 4)], [45]]);
+    expect(answered("PITCH", [[3], [4]], 4)).toEqual([[expect.closeTo(36.8699, 4)], [45]]);
+    expect(answered("PITCH", [[3], [4]], [[4, 4]])).toBe("#VALUE! run: is 1 x 2 cells where rise is 2 x 1; give ranges of one size, or one value");
+  });
+
+  test("a range where one value belongs is refused by name", () => {
+    expect(answered("STORYPOLE", [[30], [31]], 4)).toBe("#VALUE! totalRise: takes one value, got a range of 2 x 1 cells");
+  });
+});
+
+describe("single arguments", () => {
+  test("left out takes the default, 0 is 0", () => {
+    expect(answered("RISERS", 108.5)).toBe(14);
+    expect(answered("RISERS", 108.5, null)).toBe(14);
+    expect(answered("RISERS", 108.5, "")).toBe(14);
+    expect(answered("RISERS", 108.5, 0)).toBe("#VALUE! maxRise: must be more than 0, got 0");
+  });
+
+  test("a required one that is missing says what it is", () => {
+    expect(answered("RISERS")).toBe("#VALUE! totalRise: is missing; give finish floor to finish floor, measured plumb.");
+  });
+
+  test("a default is inches whatever the unit", () => {
+    // By hand: 14 x 196.85 = 2,755.9.
+    expect(answered("RISERS", 2755.9, undefined, "mm")).toBe(14);
+    expect(answered("RISERS", 2756, undefined, "mm")).toBe(15);
+    expect(answered("RISERS", 2781, undefined, "mm")).toBe(15);
+  });
+
+  test("the host may pass an error cell under any of its names", () => {
+    for (const error of [{ code: "#N/A" }, { errorCode: "#N/A" }, { type: "Error", basicValue: "#N/A" }]) {
+      expect(answered("RISERS", error)).toBe("#N/A totalRise: the cell given holds #N/A; put that cell right first");
+    }
+    expect(answered("RISERS", { code: "#REF!" })).toBe("#VALUE! totalRise: the cell given holds #REF!; put that cell right first");
+  });
+});

@@ -1,0 +1,114 @@
+import { type Length, lengthOf, measure } from "../../../src/solver/length/length";
+import { exact } from "../../../src/solver/length/exact";
+import { resolvedStair } from "../../../src/solver/layout/resolved-stair";
+import type { StairFacts } from "../../../src/solver/layout/stair-facts";
+import { type Blank, blankList } from "../../../src/solver/order/blank-list";
+import { blankOrder, type BlankStock, type OrderRow } from "../../../src/solver/order/blank-order";
+import { isProblem } from "../../../src/solver/problem";
+import type { TreadReading } from "../../../src/solver/fit/tread-fit";
+
+const inches = (value: number): Length => lengthOf(value, "in");
+
+/** Invented: fourteen risers to 107 1/2, 36 3/4 between skirts, a return on the right. */
+const STAIR: StairFacts = {
+  totalRise: inches(107.5), risers: 14, run: inches(10), width: inches(36.75), openEnd: "right", runPast: inches(0.25), lap: inches(0.25),
+};
+
+const blanksOf = (facts: StairFacts, readings?: readonly TreadReading[]): readonly Blank[] | string => {
+  const stair = resolvedStair(facts);
+  if (isProblem(stair)) return stair.problem;
+  const blanks = blankList(stair, readings, "in");
+  return isProblem(blanks) ? blanks.problem : blanks;
+};
+
+const sizes = (blanks: readonly Blank[] | string): unknown =>
+  typeof blanks === "string" ? blanks : blanks.map(({ item, length, width, thickness, quantity }) => [item, measure(length, "in"), measure(width, "in"), measure(thickness, "in"), quantity]);
+
+test("nominal sizes are run + nosing deep and skirt to skirt + overhang long", () => {
+  // By hand: tread 36 3/4 + 1 1/4 by 10 + 1 1/4; return 11 1/4 + 1 1/4 long, as wide as the overhang; landing nosing 1 1/4 + 3/4 wide;
+  // riser 36 3/4 + 1/4 by 107 1/2 / 14 - 1 + 1/4.
+  expect(sizes(blanksOf(STAIR))).toEqual([
+    ["tread", 38, 11.25, 1, 13],
+    ["return", 12.5, 1.25, 1, 13],
+    ["landing nosing", 38, 2, 1, 1],
+    ["riser", 37, 107.5 / 14 - 0.75, 0.75, 14],
+  ]);
+});
+
+test("common practice, no source: a 10 in run needs 11 1/4 of an 11 1/2 in blank, a 9 in run 10 1/4", () => {
+  for (const [run, depth] of [[10, 11.25], [9, 10.25]] as const) {
+    const blanks = blanksOf({ ...STAIR, run: inches(run) });
+    if (typeof blanks === "string") throw new Error(blanks);
+    expect(measure(blanks[0]?.width ?? inches(0), "in")).toBe(depth);
+  }
+});
+
+test("readings give the largest length and say which step it came from", () => {
+  const reading = (step: number, back: number): TreadReading => ({ step, run: 10, back, front: back, leftOffset: 0, leftLean: 0, rightLean: 0 });
+  const blanks = blanksOf(STAIR, [reading(1, 36.5), reading(2, 37), reading(3, 36.75)]);
+  if (typeof blanks === "string") throw new Error(blanks);
+  // By hand: 37 + 1 1/4.
+  expect(measure(blanks[0]?.length ?? inches(0), "in")).toBe(38.25);
+  expect(blanks[0]?.note).toBe("from the largest reading, step 2");
+});
+
+test("saw allowances are added, no open end needs no return, a flush tread no landing nosing", () => {
+  expect(sizes(blanksOf({ ...STAIR, openEnd: "none", topTread: "flush", trimLength: inches(1), trimDepth: inches(0.25) }))).toEqual([
+    ["tread", 37.75, 11.5, 1, 14],
+    ["riser", 37.75, 107.5 / 14 - 0.75, 0.75, 14],
+  ]);
+});
+
+test("what is missing or impossible is told apart", () => {
+  const { width: _, ...withoutWidth } = STAIR;
+  expect(blanksOf(withoutWidth)).toBe("no-width");
+  expect(blanksOf({ ...STAIR, treadThickness: inches(8) })).toBe("tread-thicker-than-rise");
+  expect(blanksOf(STAIR, [{ step: 5, run: 10, back: 36, front: 36, leftLean: 0, rightLean: 0 }])).toBe("reading-fits-no-piece");
+});
+
+const STOCK: readonly BlankStock[] = [
+  { label: "oak 48", length: inches(48), width: inches(11.5), thickness: inches(1), price: exact(60), available: Infinity, owned: false },
+  { label: "oak 42", length: inches(42), width: inches(11.5), thickness: inches(1), price: exact(52), available: Infinity, owned: false },
+  { label: "riser board", length: inches(192), width: inches(7.25), thickness: inches(0.75), price: exact(38), available: Infinity, owned: false },
+];
+
+const ordered = (facts: StairFacts, stock: readonly BlankStock[]) => {
+  const blanks = blanksOf(facts);
+  if (typeof blanks === "string") throw new Error(blanks);
+  const rows = blankOrder(blanks, stock);
+  if (isProblem(rows)) throw new Error(rows.problem);
+  return rows;
+};
+
+const bought = (facts: StairFacts, stock: readonly BlankStock[]): OrderRow[] => ordered(facts, stock).filter((row): row is OrderRow => "price" in row);
+
+test("the cheapest blank that covers is ordered, and the price does not move from a 10 in to a 9 in run", () => {
+  const [ten] = bought(STAIR, STOCK);
+  const [nine] = bought({ ...STAIR, run: inches(9) }, STOCK);
+  if (!ten || !nine) throw new Error("treads are ordered");
+  // By hand: 13 x 52 = 676 both times. Off the width: 11 1/2 - 11 1/4 = 1/4, 11 1/2 - 10 1/4 = 1 1/4, which is 10.9 % of 11 1/2.
+  expect([ten.item, ten.quantity, ten.cost.toNumber(), measure(ten.rippedOff, "in")]).toEqual(["oak 42", 13, 676, 0.25]);
+  expect([nine.item, nine.cost.toNumber(), measure(nine.rippedOff, "in"), measure(nine.cutOff, "in")]).toEqual(["oak 42", 676, 1.25, 4]);
+  // By hand: 676 x 1.25 / 11.5 = 73.478; net 10.25 x 38 x 13 / 144 = 35.163, gross 11.5 x 42 x 13 / 144 = 43.604 board feet.
+  expect(nine.ripCost.toNumber()).toBeCloseTo(73.478, 3);
+  expect(nine.net.toNumber()).toBeCloseTo(35.163, 3);
+  expect(nine.gross.toNumber()).toBeCloseTo(43.604, 3);
+  expect(nine.note).toContain("10.9 % of the width is ripped off");
+});
+
+test("risers are left to the cut plan, and a stick is no blank", () => {
+  const riser = ordered(STAIR, STOCK).find(({ item }) => item === "riser");
+  expect(riser).toEqual({ item: "riser", quantity: 14, note: "no blank in the stock is of this size: cut it from sticks with CUTS" });
+});
+
+test("pieces on hand are used first, then the next cheapest", () => {
+  const stock: BlankStock[] = [...STOCK, { label: "on the rack", length: inches(40), width: inches(12), available: 2, owned: true }];
+  expect(bought({ ...STAIR, landingNosing: false }, stock).map(({ item, quantity, cost }) => [item, quantity, cost.toNumber()])).toEqual([["on the rack", 2, 0], ["oak 42", 11, 572]]);
+});
+
+test("a blank that is not deep enough is called out with what it takes", () => {
+  const [row] = ordered({ ...STAIR, run: inches(10.5) }, STOCK);
+  if (row === undefined || !("bad" in row) || row.bad === undefined) throw new Error("nothing covers 11 3/4");
+  expect(row.bad.problem).toBe("no-blank-covers");
+  expect(row.quantity).toBe(13);
+});
