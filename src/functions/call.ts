@@ -100,10 +100,11 @@ interface Lengths {
 const lengthsOf = (name: string, cells: GivenCells, parameter: Extract<Parameter, { kind: "lengths" }>, unit: Unit | undefined): Lengths | Failed => {
   const rows = cells.map((row, line) =>
     row.map((cell) =>
-      isEmptyOrZero(cell) && parameter.sign === "positive" ? undefined : readLength(`${name}, row ${line + 1}`, isEmpty(cell) ? 0 : cell, unit, parameter),
+      (isEmptyOrZero(cell) && parameter.sign === "positive") || cell === "" ? undefined : readLength(`${name}, row ${line + 1}`, isEmpty(cell) ? 0 : cell, unit, parameter),
     ),
   );
-  return rows.flat().every((cell) => cell === undefined) ? failed(say.emptyOrZero(name)) : { rows };
+  const bad = parameter.badCells === "refuse" ? rows.flat().find(isFailed) : undefined;
+  return bad ?? (rows.flat().every((cell) => cell === undefined) ? failed(say.emptyOrZero(name)) : { rows });
 };
 
 const isRange = (parameter: Parameter): boolean => ["table", "stair", "lengths", "cells"].includes(parameter.kind);
@@ -170,7 +171,7 @@ const solved = (filled: ReadonlyMap<string, unknown>, context: Context, shape: L
   }
   if (result.kind === "row") return [answerRow(answer as ResultRow, result.columns, context)];
   if (result.kind === "lengths") {
-    const lengths = [...(answer as readonly (Length | undefined)[])];
+    const lengths = [...(answer as readonly (Length | Problem | undefined)[])];
     return (shape?.rows ?? []).map((row) =>
       row.map((cell) => {
         if (cell === undefined) return "";

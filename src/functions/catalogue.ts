@@ -3,13 +3,26 @@ import { EXTEND } from "./bid/extend";
 import { SELLINGPRICE } from "./bid/sellingprice";
 import { CHECK } from "./code/check";
 import type { Declaration } from "./declare";
+import { BEVEL } from "./fit/bevel";
+import { GAP } from "./fit/gap";
 import { NOTCH } from "./fit/notch";
+import { RELIEF } from "./fit/relief";
 import { RISERFIT } from "./fit/riserfit";
+import { RISERHEIGHT } from "./fit/riserheight";
 import { TREADFIT } from "./fit/treadfit";
+import { ARC } from "./layout/arc";
+import { BALUSTERS } from "./layout/balusters";
+import { HEADROOM } from "./layout/headroom";
 import { LAYOUT } from "./layout/layout";
+import { OPENING } from "./layout/opening";
 import { PITCH } from "./layout/pitch";
+import { RAIL } from "./layout/rail";
 import { RISERS } from "./layout/risers";
+import { SKIRT } from "./layout/skirt";
 import { STORYPOLE } from "./layout/storypole";
+import { STRINGER } from "./layout/stringer";
+import { WINDERS } from "./layout/winders";
+import { ACTUAL } from "./notation/actual";
 import { PICK } from "./notation/pick";
 import { TAPE } from "./notation/tape";
 import { TOINCHES } from "./notation/toinches";
@@ -17,16 +30,20 @@ import { TOMM } from "./notation/tomm";
 import { VERSION } from "./notation/version";
 import { BLANK } from "./order/blank";
 import { ORDER } from "./order/order";
+import { EQUALIZE } from "./survey/equalize";
 import { FINISHED } from "./survey/finished";
+import { LEAN } from "./survey/lean";
+import { PACKING } from "./survey/packing";
+import { UNIFORMITY } from "./survey/uniformity";
 import { ADHESIVE } from "./takeoff/adhesive";
 
 /** Every worksheet function, in the order users see them. */
 export const catalogue: readonly Declaration[] = [
-  TOINCHES, TOMM, TAPE, PICK, VERSION,
-  FINISHED,
-  RISERS, LAYOUT, STORYPOLE, PITCH,
+  TOINCHES, TOMM, TAPE, ACTUAL, PICK, VERSION,
+  FINISHED, EQUALIZE, UNIFORMITY, PACKING, LEAN,
+  RISERS, LAYOUT, STORYPOLE, PITCH, STRINGER, SKIRT, OPENING, HEADROOM, WINDERS, BALUSTERS, RAIL, ARC,
   CHECK,
   BLANK, ORDER,
-  TREADFIT, RISERFIT, NOTCH,
+  TREADFIT, RISERFIT, NOTCH, RISERHEIGHT, RELIEF, BEVEL, GAP,
   ADHESIVE, EXTEND, SELLINGPRICE, BID,
 ];

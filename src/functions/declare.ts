@@ -48,8 +48,8 @@ export type Parameter =
   | (Omissible<Unit> & { readonly kind: "unit" })
   | (Omissible<never> & { readonly kind: "table"; readonly table: Table; readonly badRows: "refuse" | "answer" })
   | (Omissible<never> & { readonly kind: "stair" })
-  /** A column of lengths that are about one another; a bad one is undefined and shows its error in its place. */
-  | (Omissible<never> & { readonly kind: "lengths"; readonly sign: Sign; readonly plausible?: Plausible })
+  /** A column of lengths that are about one another; a bad one fails the call, or is undefined and shows its error in its place. */
+  | (Omissible<never> & { readonly kind: "lengths"; readonly sign: Sign; readonly badCells: "refuse" | "answer"; readonly plausible?: Plausible })
   | (Omissible<never> & { readonly kind: "cells" });
 
 export type Parameters = Readonly<Record<string, Parameter>>;
@@ -78,6 +78,8 @@ type RowsOf<P> = P extends { readonly table: Table<infer C extends Columns>; rea
 
 type ParameterValue<P extends Parameter> = P extends { readonly kind: "table" }
   ? RowsOf<P>
+  : P extends { readonly kind: "lengths"; readonly badCells: "refuse" }
+  ? readonly Length[]
   : P extends { readonly kind: "choice"; readonly options: readonly (infer O)[] }
     ? O
     : P["kind"] extends keyof ValueOf

@@ -113,6 +113,8 @@ export const stair = table("stair", "Labels in the first column, values in the s
   stringerBoard: { kind: "length", sign: "positive", says: "Width of the board stringers are cut from." },
   skirtThickness: { kind: "length", sign: "positive", says: "Thickness of the skirt boards." },
   skirtShows: { kind: "length", sign: "not negative", says: "What a closed skirt shows above the nosing line, square to it." },
+  skirtFoot: { kind: "length", sign: "not negative", says: "How far a closed skirt runs on before the first nosing, level." },
+  skirtHead: { kind: "length", sign: "not negative", says: "How far a closed skirt runs on past the landing nosing, level." },
   headroom: { kind: "length", sign: "positive", says: "Headroom wanted." },
   opening: { kind: "length", sign: "positive", says: "Opening there is, level, from the landing nosing." },
   floorThickness: { kind: "length", sign: "positive", says: "Floor structure at the opening, finish to finish." },

@@ -6,7 +6,7 @@ export const FINISHED = declare({
   group: "Survey",
   says: "Finished rises from rough ones, after treads and floors go on.",
   parameters: {
-    roughRises: { kind: "lengths", sign: "positive", says: "Rough rises, sub-tread to sub-tread, bottom first; empty cells take no part." },
+    roughRises: { kind: "lengths", sign: "positive", plausible: "rise", badCells: "answer", says: "Rough rises, sub-tread to sub-tread, bottom first; empty cells take no part." },
     treadThickness: { kind: "length", sign: "not negative", says: "Thickness of the finished tread." },
     lowerBuildUp: { kind: "length", sign: "not negative", default: 0, says: "Floor still to be laid at the bottom." },
     upperBuildUp: { kind: "length", sign: "not negative", default: 0, says: "Floor still to be laid at the top." },

@@ -28,6 +28,10 @@ export interface Stair {
   readonly lowerBuildUp: Length;
   readonly upperBuildUp: Length;
   readonly stringerBoard: Length;
+  readonly skirtShows: Length;
+  readonly skirtFoot: Length;
+  readonly skirtHead: Length;
+  readonly handrailHeight: Length | undefined;
   readonly trimLength: Length;
   readonly trimDepth: Length;
   readonly landingNosing: boolean;
@@ -149,6 +153,10 @@ export const resolvedStair = (facts: StairFacts): Stair | Problem<StairProblem> 
     lowerBuildUp: filled("lowerBuildUp"),
     upperBuildUp: filled("upperBuildUp"),
     stringerBoard: filled("stringerBoard"),
+    skirtShows: filled("skirtShows"),
+    skirtFoot: filled("skirtFoot"),
+    skirtHead: filled("skirtHead"),
+    handrailHeight: facts.handrailHeight,
     trimLength: filled("trimLength"),
     trimDepth: filled("trimDepth"),
     landingNosing: filled("landingNosing"),

@@ -26,6 +26,8 @@ export const STAIR_DEFAULTS = {
   stringerBoard: inches(11.25, "a dry 2x12, PS 20"),
   skirtThickness: inches(0.75, PRACTICE),
   skirtShows: inches(2, PRACTICE),
+  skirtFoot: inches(0, "the closed skirt begins under the first nosing"),
+  skirtHead: inches(0, "the closed skirt ends at the landing nosing"),
   trimLength: inches(0, "blanks are ordered to size"),
   trimDepth: inches(0, "blanks are ordered to size"),
   landingNosing: { value: true, because: PRACTICE },

@@ -27,6 +27,9 @@ export interface StairFacts {
   readonly stringerBoard?: Length;
   readonly skirtThickness?: Length;
   readonly skirtShows?: Length;
+  readonly skirtFoot?: Length;
+  readonly skirtHead?: Length;
+  readonly handrailHeight?: Length;
   readonly headroom?: Length;
   readonly opening?: Length;
   readonly floorThickness?: Length;

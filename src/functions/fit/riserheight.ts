@@ -1,0 +1,27 @@
+import { riserHeights } from "../../solver/fit/riser-height";
+import { declare } from "../declare";
+
+export const RISERHEIGHT = declare({
+  id: "RISERHEIGHT",
+  group: "Fit",
+  says: "Ripped height of each riser.",
+  parameters: {
+    rise: { kind: "lengths", sign: "positive", badCells: "answer", says: "Finished rises, bottom first; empty cells take no part." },
+    treadThickness: { kind: "length", sign: "not negative", says: "Thickness of the finished tread." },
+    lap: { kind: "length", sign: "not negative", default: 0, says: "How far a riser laps the tread below it; the first, which stands on the floor, laps nothing." },
+    stock: { kind: "length", sign: "positive", optional: true, says: "Actual width of the board.", without: "Left out: any height." },
+  },
+  result: { kind: "lengths", shapeOf: "rise", says: "Heights, in the shape of the rises." },
+  problems: {
+    "tread-thicker-than-rise": { cell: "#VALUE!", says: "treadThickness: {thickness} leaves no riser under a rise of {rise}" },
+    "riser-over-stock": { cell: "#VALUE!", says: "stock: a riser of {height} does not come out of {stock}; the greatest lap that fits: {most}" },
+    "lap-over-tread": { cell: "#VALUE!", says: "lap: {lap} is more than the tread is thick, {thickness}" },
+  },
+  examples: [
+    { given: { rise: [[7.75], [7.75], [7.5]], treadThickness: 1, lap: 0.25 }, gives: [[6.75], [7], [6.75]], from: "by hand: 7 3/4 - 1 with no lap; 7 3/4 - 1 + 1/4; 7 1/2 - 1 + 1/4" },
+    { given: { rise: [[8], [8]], treadThickness: 1, lap: 0.5, stock: 7.25 }, gives: [[7], ["#VALUE! stock: a riser of 7 1/2\" does not come out of 7 1/4\"; the greatest lap that fits: 1/4\""]], from: "by hand: 8 - 1 + 1/2 = 7 1/2 is over the 7 1/4 of a 1x8; 7 1/4 - 7 = 1/4" },
+    { given: { rise: [[7.75]], treadThickness: 1, lap: 1.25 }, fails: "#VALUE!", says: "lap: 1 1/4\" is more than the tread is thick, 1\"", from: "by hand: what laps more than the tread stands above it" },
+  ],
+  source: "Height = rise - tread thickness + lap. Common practice, no source.",
+  solve: ({ rise, treadThickness, lap, stock }) => riserHeights(rise, treadThickness, lap, stock),
+});

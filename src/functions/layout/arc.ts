@@ -1,0 +1,21 @@
+import { arcRadius } from "../../solver/layout/arc-radius";
+import { declare } from "../declare";
+
+export const ARC = declare({
+  id: "ARC",
+  group: "Layout",
+  says: "Radius of an arc from its chord and its rise.",
+  parameters: {
+    chord: { kind: "reading", sign: "positive", each: true, says: "Straight from end to end." },
+    rise: { kind: "reading", sign: "positive", each: true, says: "Height of the arc over the middle of the chord, in the same unit." },
+  },
+  result: { kind: "reading", says: "Radius, in the same unit." },
+  problems: {},
+  examples: [
+    { given: { chord: 96, rise: 24 }, gives: 60, from: "Carpentry tips page, finding the arc radius, arc-04: 48² / 24 + 24 = 120, the diameter" },
+    { given: { chord: 76, rise: 3 }, gives: 242.16666666666666, from: "York Technical College, Math Problem of the Week 1, arc-02: 76² / 24 + 1.5" },
+    { given: { chord: 96, rise: 0 }, fails: "#VALUE!", says: "rise: must be more than 0, got 0", from: "by hand: an arc that does not rise is straight" },
+  ],
+  source: "Radius = chord² / (8 rise) + rise / 2 (Math Central, Univ. of Regina, arc-03).",
+  solve: ({ chord, rise }) => arcRadius(chord, rise),
+});

@@ -1,0 +1,55 @@
+import { equalizedRises } from "../../solver/survey/equalized-rises";
+import { declare, headings } from "../declare";
+
+export const EQUALIZE = declare({
+  id: "EQUALIZE",
+  group: "Survey",
+  says: "Packing under each sub-tread that makes the finished rises equal.",
+  parameters: {
+    roughRises: { kind: "lengths", sign: "positive", badCells: "refuse", plausible: "rise", says: "Rough rises, sub-tread to sub-tread, bottom first; empty cells take no part." },
+    treadThickness: { kind: "length", sign: "not negative", says: "Thickness of the finished tread." },
+    lowerBuildUp: { kind: "length", sign: "not negative", default: 0, says: "Floor still to be laid at the bottom." },
+    upperBuildUp: { kind: "length", sign: "not negative", default: 0, says: "Floor still to be laid at the top." },
+    headings,
+  },
+  result: {
+    kind: "table",
+    says: "One row a rise from the bottom, then the least spread that packing alone can reach.",
+    columns: {
+      step: { kind: "label", says: "Rise, and the sub-tread on top of it." },
+      asFound: { kind: "length", says: "Finished rise as framed; in the last row empty." },
+      packing: { kind: "length", says: "Under the sub-tread; negative must come down. In the last row the least spread." },
+      note: { kind: "text", says: "Says what must come down." },
+    },
+  },
+  problems: {},
+  examples: [
+    {
+      given: { roughRises: [[7.5], [8], [7.75]], treadThickness: 1 },
+      gives: [
+        ["step", "as found", "packing", "note"],
+        [1, 8.5, -0.75, "must come down"],
+        [2, 8, -1, "must come down"],
+        [3, 6.75, "", "ends on the upper floor"],
+        ["least spread", "", 1.75, "the best that packing can reach with nothing taken down"],
+      ],
+      from: "by hand: total 23 1/4, rises of 7 3/4; heights 8 1/2 and 16 1/2 against 7 3/4 and 15 1/2; least spread max(7 3/4, 8 1/2, 8 1/4) - min(7 3/4, 14 3/4 / 2, 6 3/4)",
+    },
+    {
+      given: { roughRises: [[6.75], [7.75], [8.75]], treadThickness: 1 },
+      shows: [{ step: 1, asFound: 7.75, packing: 0, note: "" }, { step: 2, packing: 0 }, { step: "least spread", packing: 0 }],
+      from: "by hand: finished rises of 7 3/4, 7 3/4, 7 3/4",
+    },
+    { given: { roughRises: [["x"]], treadThickness: 1 }, fails: "#VALUE!", says: "roughRises, row 1: read \"x\", which is not a length; write 7 5/8\", 9' 1 1/2\" or \"2781 mm\"", from: "by hand: x is no length" },
+  ],
+  source: "Packing k = k x total rise / n less the height of sub-tread k with its tread on.",
+  solve: ({ roughRises, treadThickness, lowerBuildUp, upperBuildUp }) => {
+    const { steps, leastSpread } = equalizedRises(roughRises, treadThickness, lowerBuildUp, upperBuildUp);
+    return [
+      ...steps.map(({ step, asFound, packing }) => ({
+        step, asFound, packing, note: packing === undefined ? "ends on the upper floor" : packing.isNegative() && !packing.isZero() ? "must come down" : "",
+      })),
+      { step: "least spread", packing: leastSpread, note: "the best that packing can reach with nothing taken down" },
+    ];
+  },
+});

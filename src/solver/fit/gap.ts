@@ -1,0 +1,12 @@
+export interface Gap {
+  readonly back: number;
+  readonly front: number;
+}
+
+const DEGREES = Math.PI / 180;
+
+/** Gaps at back and front of one end cut short by `lengthError` and off by `angleError` degrees; negative binds. One unit. */
+export const gap = (lengthError: number, angleError: number, depth: number): Gap => ({
+  back: lengthError,
+  front: lengthError - depth * Math.tan(angleError * DEGREES),
+});
