@@ -1,3 +1,5 @@
+import { type Figure, svg } from "../drawing/figure";
+import { FIGURES } from "../drawing/figures";
 import type { Column, Table } from "../functions/columns";
 import { type Declaration, GROUPS } from "../functions/declare";
 import { columnKindText, defaultText, isOmissible, kindText, signature, tablesOf } from "../functions/describe";
@@ -9,6 +11,7 @@ type Block =
   | { readonly kind: "heading"; readonly level: 1 | 2 | 3 | 4; readonly text: string; readonly name?: string }
   | { readonly kind: "text"; readonly text: string }
   | { readonly kind: "code"; readonly text: string }
+  | { readonly kind: "figure"; readonly figure: Figure }
   | { readonly kind: "table"; readonly headings: readonly string[]; readonly rows: readonly (readonly string[])[] };
 
 const shownResult = (example: Declaration["examples"][number]): string => {
@@ -37,10 +40,16 @@ const errorBlocks = (declaration: Declaration): Block[] => {
   return [{ kind: "table", headings: ["error", "sentence"], rows: problems.map(({ cell, says }) => [cell, says]) }];
 };
 
+const figureBlocks = ({ id }: Declaration): Block[] => {
+  const figure = FIGURES[id];
+  return figure === undefined ? [] : [{ kind: "figure", figure }];
+};
+
 const functionBlocks = (declaration: Declaration): Block[] => [
   { kind: "heading", level: 3, text: declaration.id, name: declaration.id },
   { kind: "text", text: declaration.says },
   { kind: "code", text: signature(declaration) },
+  ...figureBlocks(declaration),
   ...argumentsTable(declaration),
   ...(tablesOf(declaration).length === 0
     ? []
@@ -98,6 +107,8 @@ const htmlBlock = (block: Block): string => {
       return `<h${block.level}${block.name === undefined ? "" : ` id="${escaped(block.name.replace(/ /g, "-"))}"`}>${escaped(block.text)}</h${block.level}>`;
     case "text":
       return `<p>${escaped(block.text)}</p>`;
+    case "figure":
+      return `<figure>${svg(block.figure)}<figcaption>${escaped(block.figure.says)}</figcaption></figure>`;
     case "code":
       return `<pre>${escaped(block.text)}</pre>`;
     case "table":
@@ -115,6 +126,8 @@ const markdownBlock = (block: Block): string => {
       return `${"#".repeat(block.level)} ${block.text}`;
     case "text":
       return block.text;
+    case "figure":
+      return `*Figure: ${block.figure.says}*`;
     case "code":
       return `\`${block.text}\``;
     case "table":

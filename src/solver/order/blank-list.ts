@@ -82,7 +82,9 @@ export const blankList = (
     { item: "tread", length, width: sizes.depth.plus(stair.trimDepth), thickness, quantity: treads, note: sizes.note },
     {
       item: "return", length: sizes.returnLength, width: stair.returnWidth, thickness, quantity: treads * ends,
-      note: "along its outer edge, which runs past the riser face by the overhang",
+      note: stair.runPast.lt(stair.overhang)
+        ? "along its outer edge, which runs past the riser face by the overhang"
+        : "the riser runs past the skirt by as much as the return overhangs: they end flush or the riser stands proud",
     },
     {
       item: "landing nosing", length, width: stair.nosing.plus(stair.riserThickness), thickness,

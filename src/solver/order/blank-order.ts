@@ -49,16 +49,22 @@ interface Candidate {
   readonly price: Exact;
 }
 
-const fitsThickness = (stock: BlankStock, blank: Blank): boolean =>
-  stock.thickness === undefined || stock.thickness.minus(blank.thickness).abs().lte(SAME_BOARD);
+const spareThickness = (stock: BlankStock, blank: Blank): Length => (stock.thickness ?? blank.thickness).minus(blank.thickness);
+
+const isThickEnough = (stock: BlankStock, blank: Blank): boolean => spareThickness(stock, blank).gte(SAME_BOARD.neg());
+
+/** Planed down, a blank loses the nosing it came with. */
+const isPlaned = (stock: BlankStock, blank: Blank): boolean => spareThickness(stock, blank).gt(SAME_BOARD);
 
 /** A stick that holds two or more belongs to the cut plan, not to an order of blanks. */
 const isStick = (stock: BlankStock, blank: Blank): boolean => stock.length.gte(blank.length.times(2));
 
 const covers = ({ stock, width }: Candidate, blank: Blank): boolean =>
-  stock.length.gte(blank.length) && width.gte(blank.width) && fitsThickness(stock, blank) && !isStick(stock, blank);
+  stock.length.gte(blank.length) && width.gte(blank.width) && isThickEnough(stock, blank) && !isStick(stock, blank);
 
-const cheaper = (one: Candidate, other: Candidate): number =>
+/** Blanks of the right thickness before thicker ones, then by price, then the smaller. */
+const better = (blank: Blank) => (one: Candidate, other: Candidate): number =>
+  Number(isPlaned(one.stock, blank)) - Number(isPlaned(other.stock, blank)) ||
   one.price.cmp(other.price) || one.width.times(one.stock.length).cmp(other.width.times(other.stock.length));
 
 const shareText = (share: Exact): string => `${share.times(100).toDecimalPlaces(1).toString()} %`;
@@ -66,6 +72,12 @@ const shareText = (share: Exact): string => `${share.times(100).toDecimalPlaces(
 const filled = (blank: Blank, { stock, width, price }: Candidate, quantity: number): OrderRow => {
   const rippedOff = width.minus(blank.width);
   const thickness = stock.thickness ?? blank.thickness;
+  const notes = [
+    `for ${blank.quantity === 1 ? "the" : "each"} ${blank.item}`,
+    ...(isPlaned(stock, blank) ? ["thicker than the piece: planed down, its nosing is to be re-made"] : []),
+    ...(rippedOff.isZero() ? [] : [`${shareText(rippedOff.div(width))} of the width is ripped off`]),
+    blank.note,
+  ];
   return {
     item: String(stock.label ?? `${blank.item} blank`),
     length: stock.length,
@@ -78,7 +90,7 @@ const filled = (blank: Blank, { stock, width, price }: Candidate, quantity: numb
     ripCost: price.times(quantity).times(rippedOff).div(width),
     net: boardFeet(thickness, blank.width, blank.length, quantity),
     gross: boardFeet(thickness, width, stock.length, quantity),
-    note: `for ${blank.quantity === 1 ? "the" : "each"} ${blank.item}${rippedOff.isZero() ? "" : `; ${shareText(rippedOff.div(width))} of the width is ripped off`}; ${blank.note}`,
+    note: notes.join("; "),
   };
 };
 
@@ -108,7 +120,7 @@ export const blankOrder = (
   return blanks.flatMap((blank) => {
     const rows: (OrderRow | UnfilledRow)[] = [];
     let wanted = blank.quantity;
-    for (const candidate of candidates.filter((one) => covers(one, blank)).sort(cheaper)) {
+    for (const candidate of candidates.filter((one) => covers(one, blank)).sort(better(blank))) {
       const quantity = Math.min(wanted, left.get(candidate) ?? 0);
       if (quantity <= 0) continue;
       left.set(candidate, (left.get(candidate) ?? 0) - quantity);

@@ -112,3 +112,24 @@ test("a blank that is not deep enough is called out with what it takes", () => {
   expect(row.bad.problem).toBe("no-blank-covers");
   expect(row.quantity).toBe(13);
 });
+
+test("a thicker blank is taken only where none of the thickness is left, and its nosing is called out", () => {
+  const thick: BlankStock = { label: "5/4 oak", length: inches(42), width: inches(11.5), thickness: inches(1.0625), price: exact(40), available: Infinity, owned: false };
+  const few = STOCK.map((stock) => (stock.label === "oak 42" ? { ...stock, available: 10 } : stock.label === "oak 48" ? { ...stock, available: 0 } : stock));
+  const rows = bought({ ...STAIR, landingNosing: false }, [thick, ...few]);
+  expect(rows.map(({ item, quantity }) => [item, quantity])).toEqual([["oak 42", 10], ["5/4 oak", 3]]);
+  expect(rows[1]?.note).toContain("its nosing is to be re-made");
+  expect(rows[0]?.note).not.toContain("re-made");
+});
+
+test("a riser run past by as much as the overhang is called out at the return", () => {
+  const blanks = blanksOf({ ...STAIR, runPast: inches(1.25) });
+  if (typeof blanks === "string") throw new Error(blanks);
+  expect(blanks.find(({ item }) => item === "return")?.note).toContain("the riser runs past the skirt by as much as the return overhangs");
+});
+
+test("the landing nosing is ordered with the treads where a blank covers it, and named where none does", () => {
+  expect(bought(STAIR, STOCK).map(({ item, quantity }) => [item, quantity])).toEqual([["oak 42", 13], ["oak 42", 1]]);
+  const short = STOCK.filter(({ label }) => label !== "oak 48").map((stock) => (stock.label === "oak 42" ? { ...stock, available: 13 } : stock));
+  expect(ordered(STAIR, short).find(({ item }) => item === "landing nosing")).toMatchObject({ quantity: 1 });
+});

@@ -1,0 +1,345 @@
+import { mitredReturn } from "../solver/fit/mitred-return";
+import { arcRadius } from "../solver/layout/arc-radius";
+import { skirt } from "../solver/layout/skirt";
+import { stringer } from "../solver/layout/stringer";
+import { dashed, distance, type Figure, line, type Point, point, said, shape, thin } from "./figure";
+
+/** Sizes the figures are drawn at, in inches: a usual flight, drawn with its leans and laps large enough to see. */
+const RISE = 7.5;
+const RUN = 10;
+const NOSING = 1.25;
+const TREAD = 1;
+const FLOOR = 0.75;
+const RADIANS = Math.PI / 180;
+
+const along = ([ax, ay]: Point, [bx, by]: Point, share: number): Point => [ax + (bx - ax) * share, ay + (by - ay) * share];
+const onCircle = (radius: number, degrees: number): Point => [radius * Math.cos(degrees * RADIANS), radius * Math.sin(degrees * RADIANS)];
+const arc = (radius: number, from: number, to: number): Point[] =>
+  Array.from({ length: 41 }, (_, part) => onCircle(radius, from + ((to - from) * part) / 40));
+
+/** The outline of finished steps: riser k at k - 1 runs, its tread a nosing proud of it. */
+const steps = (count: number): Point[] =>
+  Array.from({ length: count }, (_, step): Point[] => [
+    [step * RUN, step * RISE],
+    [step * RUN, (step + 1) * RISE - TREAD],
+    [step * RUN - NOSING, (step + 1) * RISE - TREAD],
+    [step * RUN - NOSING, (step + 1) * RISE],
+    [(step + 1) * RUN, (step + 1) * RISE],
+  ]).flat();
+
+const noses = (count: number): Point[] => Array.from({ length: count }, (_, step): Point => [step * RUN - NOSING, (step + 1) * RISE]);
+
+const FLIGHT = 4;
+const first: Point = [-NOSING, RISE];
+const last: Point = [(FLIGHT - 1) * RUN - NOSING, FLIGHT * RISE];
+
+const layout: Figure = {
+  says: "A flight from the side: total rise H, unit rise r, run g from nosing to nosing, nosing p, tread t, and the pitch of the line through the nosings.",
+  marks: [
+    line([-14, 0], [0, 0], ...steps(FLIGHT), [FLIGHT * RUN + 6, FLIGHT * RISE]),
+    dashed(...noses(FLIGHT)),
+    distance([-12, 0], [-12, FLIGHT * RISE], "H"),
+    distance([FLIGHT * RUN + 2, 3 * RISE], [FLIGHT * RUN + 2, FLIGHT * RISE], "r", 8),
+    distance([RUN - NOSING, 2 * RISE], [2 * RUN - NOSING, 2 * RISE], "g", -14),
+    distance([-NOSING, 0.35 * RISE], [0, 0.35 * RISE], "p", 4),
+    distance([2.4 * RUN, 3 * RISE], [2.4 * RUN, 3 * RISE - TREAD], "t", -6),
+    said([2.2 * RUN - NOSING, 3.2 * RISE], "pitch", "left"),
+  ],
+};
+
+const pitch: Figure = {
+  says: "Pitch: the angle whose rise is r and whose run is g.",
+  marks: [shape([0, 0], [RUN, 0], [RUN, RISE]), distance([0, 0], [RUN, 0], "g", 12), distance([RUN, RISE], [RUN, 0], "r", -12), said([2.6, 0.75], "pitch", "right")],
+};
+
+const storyPole: Figure = {
+  says: "A story pole: every mark k is measured from the floor, k times H over n, and never from the mark below.",
+  marks: [
+    shape([0, 0], [2, 0], [2, 32], [0, 32]),
+    line([-6, 0], [14, 0]),
+    ...[1, 2, 3, 4].flatMap((k) => [thin([0, k * RISE], [2, k * RISE]), said([2, k * RISE], `mark ${k} = ${k}·H/n`, "right")]),
+    distance([0, 0], [0, 2 * RISE], "2·H/n", -12),
+  ],
+};
+
+const cutStringer: Figure = {
+  says: "A cut stringer under finished treads: its length along the slope, the throat left of the board, the drop at the foot by tread less floor, and the hang of its top level cut below the rough upper floor.",
+  marks: (() => {
+    const count = 4;
+    const board = 11.25;
+    const { throat } = stringer({ rise: RISE, run: RUN, risers: count, boardWidth: board, treadThickness: TREAD, lowerBuildUp: FLOOR, upperBuildUp: FLOOR });
+    const cuts: Point[] = Array.from({ length: count - 1 }, (_, k): Point[] => [[k * RUN, (k + 1) * RISE - TREAD], [(k + 1) * RUN, (k + 1) * RISE - TREAD]]).flat();
+    const slope = Math.hypot(RISE, RUN);
+    const under: Point = [(throat * RISE) / slope, (-throat * RUN) / slope];
+    const lowInner: Point = [RUN, RISE - TREAD];
+    const foot: Point = [0, -FLOOR];
+    const top: Point = cuts[cuts.length - 1] ?? foot;
+    const bottomAt = (x: number): number => lowInner[1] + under[1] + ((x - lowInner[0] - under[0]) * RISE) / RUN;
+    const heel: Point = [lowInner[0] + under[0] + ((-FLOOR - lowInner[1] - under[1]) * RUN) / RISE, -FLOOR];
+    return [
+      shape(foot, ...cuts, [top[0], bottomAt(top[0])], heel),
+      line([-8, -FLOOR], [RUN * 2, -FLOOR]),
+      dashed([-8, 0], [0, 0]),
+      line([top[0], top[1] + RISE + TREAD - FLOOR], [top[0] + 10, top[1] + RISE + TREAD - FLOOR]),
+      distance([top[0] + 4, top[1] + RISE + TREAD - FLOOR], [top[0] + 4, top[1]], "hang", -8),
+      distance(lowInner, [lowInner[0] + under[0], lowInner[1] + under[1]], "throat", 0),
+      distance([-8, -FLOOR], [-8, 0], "a", -6),
+      distance([0, RISE - TREAD], [0, RISE], "t", -8),
+      said([RUN * 1.2, RISE * 2.4], "length along the slope", "left"),
+    ];
+  })(),
+};
+
+const headroomFigure: Figure = {
+  says: "Headroom h plumb from the line of the nosings to the underside at the far edge of an opening, floor F thick; the opening L is level from the landing nosing.",
+  marks: [
+    line([-14, 0], [0, 0], ...steps(FLIGHT), [FLIGHT * RUN + 8, FLIGHT * RISE]),
+    dashed([-14, RISE - (14 - NOSING) * (RISE / RUN)], last),
+    shape([-14, FLIGHT * RISE], [-8, FLIGHT * RISE], [-8, FLIGHT * RISE - 6], [-14, FLIGHT * RISE - 6]),
+    distance([-8, FLIGHT * RISE + 2], [last[0], FLIGHT * RISE + 2], "L"),
+    distance([-8, FLIGHT * RISE - 6], [-8, RISE - (8 - NOSING) * (RISE / RUN)], "h", 8),
+    distance([-16, FLIGHT * RISE], [-16, FLIGHT * RISE - 6], "F", 6),
+    distance([last[0], FLIGHT * RISE - 8], [last[0] + NOSING, FLIGHT * RISE - 8], "p", 6),
+  ],
+};
+
+const skirtFigure: Figure = {
+  says: "A closed skirt shows m above the nosing line, square to it, and reaches down to the lowest back corner of a tread; plumb ends, a level cut on the floor.",
+  marks: (() => {
+    const shows = 3;
+    const found = skirt({ rise: RISE, run: RUN, risers: FLIGHT, nosing: NOSING, treadThickness: TREAD, lowerBuildUp: 0, throat: 5, shows, foot: 4, head: 4 });
+    const slope = Math.hypot(RISE, RUN);
+    const above: Point = [(-shows * RISE) / slope, (shows * RUN) / slope];
+    const lift = (shows * slope) / RUN;
+    const deep = (found.closedSkirtWidth * slope) / RUN;
+    const at = (x: number): number => first[1] + ((x - first[0]) * RISE) / RUN + lift;
+    const [from, to] = [first[0] - 4, last[0] + 4];
+    const meets = from + ((deep - at(from)) * RUN) / RISE;
+    return [
+      shape([from, 0], [from, at(from)], [to, at(to)], [to, at(to) - deep], [meets, 0]),
+      thin([0, 0], ...steps(FLIGHT)),
+      dashed(first, last),
+      line([from - 6, 0], [meets + 8, 0]),
+      distance(along(first, last, 0.55), [along(first, last, 0.55)[0] + above[0], along(first, last, 0.55)[1] + above[1]], "m"),
+      distance([from, -2], [first[0], -2], "foot", 6),
+      distance([last[0], at(to) + 2], [to, at(to) + 2], "head", -4),
+    ];
+  })(),
+};
+
+const railFigure: Figure = {
+  says: "The rail runs with the nosings, a plumb handrail height above them; its length is from the first nosing to the landing nosing along the rake.",
+  marks: [
+    line([-6, 0], [0, 0], ...steps(FLIGHT), [FLIGHT * RUN + 6, FLIGHT * RISE]),
+    dashed(first, last),
+    line([first[0], first[1] + 18], [last[0], last[1] + 18]),
+    distance([first[0], first[1]], [first[0], first[1] + 18], "handrail height", -6),
+    distance([first[0], first[1] + 18], [last[0], last[1] + 18], "rail length", -10),
+  ],
+};
+
+const winders: Figure = {
+  says: "Winders turn through A about a centre: depth is straight between nosings at radius R, the arc runs along the walkline; on straight walls nosings are measured from the foot of the perpendicular.",
+  marks: (() => {
+    const [inner, width, walkline] = [6, 36, 12];
+    const outer = inner + width;
+    const wall = (degrees: number): Point => (degrees <= 45 ? [outer, outer * Math.tan(degrees * RADIANS)] : [outer * Math.tan((90 - degrees) * RADIANS), outer]);
+    return [
+      thin(...arc(inner, 0, 90)),
+      dashed(...arc(inner + walkline, 0, 90)),
+      line([outer, 0], [outer, outer], [0, outer]),
+      ...[0, 30, 60, 90].map((degrees) => line(onCircle(inner, degrees), wall(degrees))),
+      point([0, 0], "centre", "below"),
+      distance([0, 0], onCircle(inner + walkline, 30), "R", 0),
+      distance(onCircle(inner + walkline, 30), onCircle(inner + walkline, 60), "depth", 0),
+      distance([outer, 0], wall(30), "w·tan θ", 14),
+      said(onCircle(inner + walkline, 78), "walkline", "above"),
+    ];
+  })(),
+};
+
+const balusters: Figure = {
+  says: "Balusters w wide with equal gaps in a clear opening S, a gap at either end.",
+  marks: (() => {
+    const [count, width, gap] = [4, 1.25, 3.5];
+    const clear = count * width + (count + 1) * gap;
+    const left = (index: number): number => gap + index * (width + gap);
+    return [
+      line([-2, 0], [clear + 2, 0]),
+      line([-2, 14], [clear + 2, 14]),
+      shape([-2, 0], [0, 0], [0, 14], [-2, 14]),
+      shape([clear, 0], [clear + 2, 0], [clear + 2, 14], [clear, 14]),
+      ...Array.from({ length: count }, (_, index) => shape([left(index), 0], [left(index) + width, 0], [left(index) + width, 14], [left(index), 14])),
+      distance([0, -1], [clear, -1], "S", 6),
+      distance([0, 6], [gap, 6], "gap", 0),
+      distance([left(1), 15], [left(1) + width, 15], "w", -4),
+    ];
+  })(),
+};
+
+const arcFigure: Figure = {
+  says: "An arc over a chord, its rise at the middle, and the radius to the centre.",
+  marks: (() => {
+    const [chord, rise] = [24, 6];
+    const radius = arcRadius(chord, rise);
+    const half = (Math.asin(chord / 2 / radius) / Math.PI) * 180;
+    const moved = ([x, y]: Point): Point => [x, y - (radius - rise)];
+    return [
+      line(...arc(radius, 90 + half, 90 - half).map(moved)),
+      distance([-chord / 2, 0], [chord / 2, 0], "chord", 8),
+      distance([0, 0], [0, rise], "rise", -4),
+      dashed([0, rise - radius], [chord / 2, 0]),
+      point([0, rise - radius], "centre", "below"),
+      said(along([0, rise - radius], [chord / 2, 0], 0.5), "radius", "right"),
+    ];
+  })(),
+};
+
+const finished: Figure = {
+  says: "Rough rises run from sub-tread to sub-tread; the first finished rise gains the tread t and loses the lower floor a, the last gains the upper floor b and loses the tread.",
+  marks: [
+    line([-8, 0], [0, 0], [0, RISE], [RUN, RISE], [RUN, 2 * RISE], [2 * RUN, 2 * RISE], [2 * RUN, 3 * RISE], [2 * RUN + 12, 3 * RISE]),
+    shape([-NOSING, RISE], [RUN, RISE], [RUN, RISE + TREAD], [-NOSING, RISE + TREAD]),
+    shape([RUN - NOSING, 2 * RISE], [2 * RUN, 2 * RISE], [2 * RUN, 2 * RISE + TREAD], [RUN - NOSING, 2 * RISE + TREAD]),
+    shape([-8, 0], [0, 0], [0, FLOOR], [-8, FLOOR]),
+    shape([2 * RUN, 3 * RISE], [2 * RUN + 12, 3 * RISE], [2 * RUN + 12, 3 * RISE + FLOOR], [2 * RUN, 3 * RISE + FLOOR]),
+    distance([-6, 0], [-6, RISE], "rough 1", 10),
+    distance([-4, FLOOR], [-4, RISE + TREAD], "first", -4),
+    distance([2 * RUN + 4, 2 * RISE + TREAD], [2 * RUN + 4, 3 * RISE + FLOOR], "last", -4),
+    said([6, RISE + TREAD], "t", "above"),
+    said([-8, FLOOR], "a", "above"),
+    said([2 * RUN + 12, 3 * RISE + FLOOR], "b", "above"),
+  ],
+};
+
+const equalize: Figure = {
+  says: "Packing under sub-treads brings each to its own height, k times H over n less the tread, so that finished rises are equal.",
+  marks: [
+    line([0, 0], [0, 7], [RUN, 7], [RUN, 14.2], [2 * RUN, 14.2], [2 * RUN, 22]),
+    dashed([-6, 7.5], [RUN, 7.5]),
+    dashed([RUN - 6, 15], [2 * RUN, 15]),
+    distance([RUN, 7], [RUN, 7.5], "packing 1", 10),
+    distance([2 * RUN, 14.2], [2 * RUN, 15], "packing 2", 10),
+  ],
+};
+
+const packingFigure: Figure = {
+  says: "A straightedge over stringers: the gap under it at each point is packed, and a middle stringer is left a setback c lower.",
+  marks: [
+    line([0, 0], [30, 0]),
+    shape([1, -0.2], [3, -0.2], [3, -6], [1, -6]),
+    shape([14, -2.2], [16, -2.2], [16, -6], [14, -6]),
+    shape([27, -1.2], [29, -1.2], [29, -6], [27, -6]),
+    distance([14, 0], [14, -2.2], "gap", 8),
+    dashed([11, -0.6], [19, -0.6]),
+    said([19, -0.8], "c", "right"),
+    said([29, 0], "straightedge", "above"),
+  ],
+};
+
+const leanFigure: Figure = {
+  says: "A skirt that is off plumb by an offset over a height leans by the angle between; positive leans away from the piece.",
+  marks: [
+    dashed([0, 0], [0, 12]),
+    line([0, 0], [-3, 12]),
+    shape([0, 0], [16, 0], [16, 1], [-0.25, 1]),
+    distance([-3, 12], [0, 12], "offset", -6),
+    distance([3, 0], [3, 12], "height", -6),
+    said([-0.8, 5], "lean", "left"),
+  ],
+};
+
+const tread: Figure = {
+  says: "A tread from above: back BL to BR along the riser face, front FL to FR on the edge of the sub-tread a run M away, both diagonals, the piece carried on to its depth D, and a mitred return on the right with heel and toe.",
+  marks: (() => {
+    const [distanceRead, depth, back, s, farRight] = [10, 14, 36, 1.5, 38];
+    const carried = (x: number, from: number): number => from + ((x - from) * depth) / distanceRead;
+    const [leftNose, rightNose] = [carried(s, 0), carried(farRight, back)];
+    const angle = Math.atan2(farRight - back, distanceRead) / RADIANS;
+    const { heel, toe } = mitredReturn({ angle, skirtAtBack: back, depth, overhang: 2.5, returnWidth: 2.5 });
+    return [
+      shape([0, 0], [back, 0], [rightNose, -depth], [leftNose, -depth]),
+      thin([s, -distanceRead], [farRight, -distanceRead]),
+      dashed([0, 0], [farRight, -distanceRead]),
+      dashed([back, 0], [s, -distanceRead]),
+      line([rightNose, -depth], [toe, -depth], [toe - (rightNose - back), 0]),
+      thin([toe, -depth], [heel, -depth + 2.5]),
+      point([0, 0], "BL"),
+      point([back, 0], "BR"),
+      point([s, -distanceRead], "FL", "left"),
+      point([farRight, -distanceRead], "FR", "left"),
+      point([toe, -depth], "toe", "right"),
+      point([heel, -depth + 2.5], "heel", "left"),
+      distance([back * 0.45, 0], [back * 0.45, -distanceRead], "M", -8),
+      distance([-3, 0], [-3, -depth], "D", 8),
+      said([s / 2, -distanceRead / 2], "left angle", "left"),
+    ];
+  })(),
+};
+
+const riser: Figure = {
+  says: "A riser from the front: top TL to TR, bottom BL to BR a height M below, both diagonals, and the end run past the open skirt by q.",
+  marks: [
+    shape([0, 0], [36, 0], [37, -7.5], [0.8, -7.5]),
+    dashed([0, 0], [37, -7.5]),
+    dashed([36, 0], [0.8, -7.5]),
+    line([36, 0], [37.5, 0], [38.5, -7.5], [37, -7.5]),
+    point([0, 0], "TL"),
+    point([36, 0], "TR"),
+    point([0.8, -7.5], "BL", "below"),
+    point([37, -7.5], "BR", "below"),
+    distance([-2, 0], [-2, -7.5], "M", 6),
+    distance([36, 1], [37.5, 1], "q", -10),
+  ],
+};
+
+const notchFigure: Figure = {
+  says: "The notch in a riser's lower corner at the open end: as wide as skirt, run past and clearance, as high as lap and clearance.",
+  marks: [
+    line([0, 7], [20, 7], [20, 1.5], [16.5, 1.5], [16.5, 0], [0, 0], [0, 7]),
+    distance([16.5, 0], [20, 0], "width", 10),
+    distance([16.5, 0], [16.5, 1.5], "height", -10),
+    said([8, 4], "riser from the front", "above"),
+  ],
+};
+
+const riserHeight: Figure = {
+  says: "A riser stands from what it laps of the tread below to the underside of the tread above: rise less tread plus lap.",
+  marks: [
+    shape([-NOSING, -TREAD], [RUN, -TREAD], [RUN, 0], [-NOSING, 0]),
+    shape([RUN, -0.5], [RUN + 0.75, -0.5], [RUN + 0.75, RISE - TREAD], [RUN, RISE - TREAD]),
+    shape([RUN - NOSING, RISE - TREAD], [2 * RUN, RISE - TREAD], [2 * RUN, RISE], [RUN - NOSING, RISE]),
+    distance([RUN - 4, 0], [RUN - 4, RISE], "r", 6),
+    distance([RUN + 4, RISE - TREAD], [RUN + 4, -0.5], "height", -6),
+    distance([RUN + 2, 0], [RUN + 2, -0.5], "lap", -4),
+  ],
+};
+
+const bevelFigure: Figure = {
+  says: "A back bevel: the face meets, the back stands open by thickness times the tangent of the bevel.",
+  marks: [
+    shape([0, 0], [12, 0], [12, 4], [1.4, 4]),
+    dashed([0, 0], [0, 4]),
+    distance([0, 4], [1.4, 4], "opening", -8),
+    distance([12, 0], [12, 4], "thickness", 10),
+    said([0.4, 1.6], "bevel", "right"),
+  ],
+};
+
+const gapFigure: Figure = {
+  says: "An end cut short and off its angle: the gap at the back and the gap at the front of the tread.",
+  marks: [
+    line([0, 2], [0, -14]),
+    shape([1.5, 0], [20, 0], [20, -12], [0.4, -12]),
+    distance([0, 0], [1.5, 0], "back", -8),
+    distance([0, -12], [0.4, -12], "front", 8),
+    distance([20, 0], [20, -12], "depth", -8),
+  ],
+};
+
+/** One plain figure for each geometric function, by its name. */
+export const FIGURES: Readonly<Record<string, Figure>> = {
+  LAYOUT: layout, PITCH: pitch, STORYPOLE: storyPole, STRINGER: cutStringer, OPENING: headroomFigure, HEADROOM: headroomFigure, SKIRT: skirtFigure,
+  RAIL: railFigure, WINDERS: winders, BALUSTERS: balusters, ARC: arcFigure, FINISHED: finished, EQUALIZE: equalize, PACKING: packingFigure, LEAN: leanFigure,
+  TREADFIT: tread, RISERFIT: riser, NOTCH: notchFigure, RISERHEIGHT: riserHeight, RELIEF: bevelFigure, BEVEL: bevelFigure, GAP: gapFigure,
+};
