@@ -51,7 +51,13 @@ interface Candidate {
 
 const spareThickness = (stock: BlankStock, blank: Blank): Length => (stock.thickness ?? blank.thickness).minus(blank.thickness);
 
-const isThickEnough = (stock: BlankStock, blank: Blank): boolean => spareThickness(stock, blank).gte(SAME_BOARD.neg());
+/** Pieces worth planing a thicker blank for; risers and returns come from boards of their own thickness. */
+const PLANED: readonly Blank["item"][] = ["tread", "landing nosing"];
+
+const isRightThickness = (stock: BlankStock, blank: Blank): boolean => {
+  const spare = spareThickness(stock, blank);
+  return spare.gte(SAME_BOARD.neg()) && (spare.lte(SAME_BOARD) || PLANED.includes(blank.item));
+};
 
 /** Planed down, a blank loses the nosing it came with. */
 const isPlaned = (stock: BlankStock, blank: Blank): boolean => spareThickness(stock, blank).gt(SAME_BOARD);
@@ -60,7 +66,7 @@ const isPlaned = (stock: BlankStock, blank: Blank): boolean => spareThickness(st
 const isStick = (stock: BlankStock, blank: Blank): boolean => stock.length.gte(blank.length.times(2));
 
 const covers = ({ stock, width }: Candidate, blank: Blank): boolean =>
-  stock.length.gte(blank.length) && width.gte(blank.width) && isThickEnough(stock, blank) && !isStick(stock, blank);
+  stock.length.gte(blank.length) && width.gte(blank.width) && isRightThickness(stock, blank) && !isStick(stock, blank);
 
 /** Blanks of the right thickness before thicker ones, then by price, then the smaller. */
 const better = (blank: Blank) => (one: Candidate, other: Candidate): number =>
