@@ -36,6 +36,10 @@ import { LEAN } from "./survey/lean";
 import { PACKING } from "./survey/packing";
 import { UNIFORMITY } from "./survey/uniformity";
 import { ADHESIVE } from "./takeoff/adhesive";
+import { BOARDFEET } from "./yield/boardfeet";
+import { BUY } from "./yield/buy";
+import { CUTS } from "./yield/cuts";
+import { PLAN } from "./yield/plan";
 
 /** Every worksheet function, in the order users see them. */
 export const catalogue: readonly Declaration[] = [
@@ -44,6 +48,7 @@ export const catalogue: readonly Declaration[] = [
   RISERS, LAYOUT, STORYPOLE, PITCH, STRINGER, SKIRT, OPENING, HEADROOM, WINDERS, BALUSTERS, RAIL, ARC,
   CHECK,
   BLANK, ORDER,
+  CUTS, BUY, PLAN, BOARDFEET,
   TREADFIT, RISERFIT, NOTCH, RISERHEIGHT, RELIEF, BEVEL, GAP,
   ADHESIVE, EXTEND, SELLINGPRICE, BID,
 ];

@@ -1,0 +1,70 @@
+import { isProblem } from "../../solver/problem";
+import { buyList } from "../../solver/yield/buy-list";
+import { sharedPlan } from "../../solver/yield/shared-plan";
+import { CUTTING, CUTTING_PROBLEMS, cuttingJobOf, namedStock } from "../cutting";
+import { declare } from "../declare";
+
+const NOTHING = { item: "nothing to buy", quantity: 0, cost: 0 };
+
+export const BUY = declare({
+  id: "BUY",
+  group: "Cut plan",
+  says: "Sticks to buy for a cutting plan, with what they cost.",
+  parameters: CUTTING,
+  result: {
+    kind: "table",
+    says: "One row a kind of stick that is bought; what is owned is not in it. One row says so where nothing is bought.",
+    columns: {
+      item: { kind: "label", says: "Label of the stock; its length where it has none." },
+      length: { kind: "length", says: "Length of one stick." },
+      quantity: { kind: "count", says: "How many to buy." },
+      price: { kind: "money", says: "Price of one." },
+      cost: { kind: "money", says: "Quantity x price." },
+      net: { kind: "value", says: "What the pieces take: board feet where the stock has thickness and width, else length." },
+      gross: { kind: "value", says: "What is bought, counted like `net`." },
+    },
+  },
+  problems: CUTTING_PROBLEMS,
+  examples: [
+    {
+      given: {
+        pieces: [["label", "length", "quantity"], ["tread", 36, 2], ["riser", 20, 1]],
+        stock: [["label", "length", "price", "width", "thickness"], ["oak 8 ft", 96, 24.5, 12, 1.25]],
+        headings: false,
+      },
+      gives: [["oak 8 ft", 96, 1, 24.5, 24.5, 9.583333333, 10]],
+      from: "by hand: 1.25 x 12 x 92 / 144 = 9.58333 board feet in pieces, 1.25 x 12 x 96 / 144 = 10 bought",
+    },
+    {
+      given: { pieces: [[40, 3]], stock: [["length", "price", "available", "owned"], [96, 10, "any", "no"], [84, "", 1, "yes"]] },
+      gives: [
+        ["item", "length", "quantity", "price", "cost", "net", "gross"],
+        [96, 96, 1, 10, 10, 40, 96],
+      ],
+      from: "by hand: two of 40 and a kerf come from the 84 in hand, the third from one bought stick",
+    },
+    {
+      given: { pieces: [[40, 2]], stock: [["length", "price", "available", "owned"], [96, 10, "any", "no"], [84, "", 1, "yes"]], headings: false },
+      gives: [["nothing to buy", "", 0, "", 0, "", ""]],
+      from: "by hand: 40 + 40 + 1/8 come from the 84 in hand",
+    },
+    {
+      given: { pieces: [["label", "length", "quantity"], ["tread", 60, 3]], stock: [["length", "price", "available"], [96, 24.5, 2]] },
+      fails: "#N/A",
+      says: 'available: the stock cannot hold all pieces; piece tread (60") is without a stick, and the longest stick gives 96"; add stock, or write `any`',
+      from: "by hand: one 60 to a stick, and there are two sticks",
+    },
+  ],
+  source: "The goods of the plan that CUTS shows; board feet as BOARDFEET counts them.",
+  solve: (given) => {
+    const job = cuttingJobOf(given);
+    const plan = sharedPlan(job);
+    if (isProblem(plan)) return plan;
+    const goods = buyList(job, plan);
+    if (goods.length === 0) return [NOTHING];
+    return goods.map(({ measuredIn, ...row }) => {
+      const kind = measuredIn === "length" ? "length" : "number";
+      return { ...row, item: namedStock(row.item), net: { kind, value: row.net }, gross: { kind, value: row.gross } };
+    });
+  },
+});

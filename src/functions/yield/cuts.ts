@@ -1,0 +1,82 @@
+import { isProblem } from "../../solver/problem";
+import { cutList } from "../../solver/yield/cut-list";
+import { sharedPlan } from "../../solver/yield/shared-plan";
+import { CUTTING, CUTTING_PROBLEMS, cuttingJobOf, namedStock } from "../cutting";
+import { declare } from "../declare";
+
+const PIECES = [
+  ["label", "length", "quantity"],
+  ["tread", 36, 2],
+  ["riser", 20, 1],
+] as const;
+
+const STOCK = [
+  ["label", "length", "price"],
+  ["oak 8 ft", 96, 24.5],
+  ["oak 10 ft", 120, 31],
+] as const;
+
+export const CUTS = declare({
+  id: "CUTS",
+  group: "Cut plan",
+  says: "Which piece to cut from which stick, in cutting order, at least cost.",
+  parameters: CUTTING,
+  result: {
+    kind: "table",
+    says: "One row a piece: stick after stick, equal sticks together, each cut longest piece first.",
+    columns: {
+      stick: { kind: "count", says: "Number of the stick." },
+      stock: { kind: "label", says: "Label of the stock the stick is taken from; its length where it has none." },
+      position: { kind: "length", says: "From the end of the stick to the start of the piece; the trim is counted." },
+      label: { kind: "label", says: "What the piece is." },
+      length: { kind: "length", says: "Length of the piece." },
+      leftOver: { kind: "length", says: "What the whole stick leaves between its last kerf and its far trim." },
+    },
+  },
+  problems: CUTTING_PROBLEMS,
+  examples: [
+    {
+      given: { pieces: PIECES, stock: STOCK, kerf: "1/8", trim: 0.5 },
+      gives: [
+        ["stick", "stock", "position", "label", "length", "left over"],
+        [1, "oak 8 ft", 0.5, "tread", 36, 2.625],
+        [1, "oak 8 ft", 36.625, "tread", 36, 2.625],
+        [1, "oak 8 ft", 72.75, "riser", 20, 2.625],
+      ],
+      from: "by hand: 95 usable less 36 + 36 + 20 and three kerfs of 1/8 leaves 2 5/8; positions 1/2, + 36 1/8, + 36 1/8",
+    },
+    {
+      given: { pieces: [["2 1/8", 3], ["5 3/4", 2], ["7/8", 6], ["3 1/2", 1]], stock: [[36, 10]], kerf: "1/16" },
+      shows: [{ stick: 1, stock: 36, position: 0, length: 5.75, leftOver: 8.625 }],
+      from: "Elementary Technical Mathematics, sec. 1.8 exercise 51, x-cut-01: twelve cuts of 1/16 take 3/4, 8 5/8 of 36 remain",
+    },
+    {
+      given: { pieces: [["length"], [12], [12], [12]], stock: [["length", "price"], [36.25, 8]], headings: false },
+      gives: [
+        [1, 36.25, 0, "", 12, 0],
+        [1, 36.25, 12.125, "", 12, 0],
+        [1, 36.25, 24.25, "", 12, 0],
+      ],
+      from: "by hand: 3 x 12 and the two kerfs between them are 36 1/4, an exact fit",
+    },
+    {
+      given: { pieces: [["label", "length"], ["skirt", 130]], stock: STOCK, trim: 0.5 },
+      fails: "#N/A",
+      says: 'length: piece skirt is 130", more than the 119" that can be cut from the longest stock of its grade',
+      from: "by hand: 120 less a trim of 1/2 at both ends is 119",
+    },
+    {
+      given: { pieces: [[20]], stock: [["length", "price"], [96, ""]] },
+      fails: "#VALUE!",
+      says: 'price: stock number 1 (96") is empty or 0 and any number is available; give its price, or how many are available',
+      from: "common practice, no source: stock without end costs something",
+    },
+  ],
+  source:
+    "A stick holds pieces whose lengths and kerfs add to no more than its length less both trims and plus one kerf. Least cost, then least new length, then fewest sticks; planned on marks of 1/64 in or 0.1 mm, pieces rounded up, stock down.",
+  solve: (given) => {
+    const job = cuttingJobOf(given);
+    const plan = sharedPlan(job);
+    return isProblem(plan) ? plan : cutList(job, plan).map((row) => ({ ...row, stock: namedStock(row.stock) }));
+  },
+});

@@ -1,0 +1,72 @@
+import { isProblem } from "../../solver/problem";
+import { planSummary } from "../../solver/yield/plan-summary";
+import { sharedPlan } from "../../solver/yield/shared-plan";
+import { CUTTING, CUTTING_PROBLEMS, cuttingJobOf } from "../cutting";
+import { declare } from "../declare";
+
+/** The sofa of a published woodworking case, with its lumber prices. */
+const SOFA = [[72, 6], [70.75, 1], [70.5, 3], [28.5, 1], [25.5, 10], [12.5, 1]] as const;
+const LUMBER = [
+  ["length", "price"],
+  [36, 1.68], [48, 1.86], [72, 2.57], [84, 2.65], [96, 2.92], [120, 3.67], [144, 4.4], [168, 5.14], [192, 6.92], [216, 8.62], [240, 10.4],
+] as const;
+
+export const PLAN = declare({
+  id: "PLAN",
+  group: "Cut plan",
+  says: "What a cutting plan costs, what it wastes, and how good it is proven to be.",
+  parameters: CUTTING,
+  result: {
+    kind: "table",
+    says: "Cost, sticks, yield, bound (no plan costs less), gap (share of the cost a better plan could save at most), verdict; offcuts where `keep` is given.",
+    columns: {
+      label: { kind: "label", says: "What the row tells." },
+      value: { kind: "value", says: "Its value; yield and gap are rates." },
+    },
+  },
+  problems: CUTTING_PROBLEMS,
+  examples: [
+    {
+      given: { pieces: [[36, 2], [20, 1]], stock: [[96, 24.5]], trim: 0.5, keep: 2.5 },
+      gives: [
+        ["label", "value"],
+        ["cost", 24.5],
+        ["sticks", 1],
+        ["yield", 0.9583333333],
+        ["bound", 24.5],
+        ["gap", 0],
+        ["verdict", "optimal (certified)"],
+        ["offcuts kept", 1],
+        ["offcut length", 2.625],
+      ],
+      from: "by hand: one stick is the least there is; 92 / 96 = 0.958333; 95 - 92 - 3/8 = 2 5/8 is more than the 2 1/2 kept",
+    },
+    {
+      given: { pieces: SOFA, stock: LUMBER },
+      shows: [{ label: "cost", value: 32.28 }],
+      from: "Woodworking: problem data, MO-Book notebook, csp-05: 32.28 with a kerf of 1/8, printed, and proved to be the least",
+    },
+    {
+      given: { pieces: SOFA, stock: LUMBER, kerf: 0 },
+      shows: [{ label: "cost", value: 31.23 }],
+      from: "the same case without kerf: 31.23, proved by an integer program over all patterns",
+    },
+    {
+      given: { pieces: [[7, 3], [6, 2], [4, 6], [3, 1]], stock: [["length", "price", "available"], [15, 15, 3], [10, 10, 3]], kerf: 0 },
+      shows: [{ label: "cost", value: 60 }, { label: "yield", value: 1 }, { label: "verdict", value: "optimal (certified)" }],
+      from: "CBE 40455 notebook 05.07 Stock Cutting, csp-04: 60 of stock for 60 of pieces, no waste, printed",
+    },
+    {
+      given: { pieces: [[20]], stock: [["length", "price"], [96, 10]], kerf: -1 },
+      fails: "#VALUE!",
+      says: "kerf: must be 0 or more, got -1",
+      from: "common practice, no source: a blade does not add wood",
+    },
+  ],
+  source: "Yield = net length in pieces / gross length used. The bound is proven by exact arithmetic; a verdict is optimal only when cost and bound meet.",
+  solve: (given) => {
+    const job = cuttingJobOf(given);
+    const plan = sharedPlan(job);
+    return isProblem(plan) ? plan : planSummary(job, plan).map(({ label, kind, value }) => ({ label, value: { kind, value } }));
+  },
+});

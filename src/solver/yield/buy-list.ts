@@ -1,0 +1,42 @@
+import { Exact } from "../length/exact";
+import { type Length } from "../length/length";
+import { boardFeet } from "./board-feet";
+import { type CuttingJob } from "./cutting-job";
+import { type CuttingPlan } from "./cutting-plan";
+
+export interface BuyRow {
+  /** The stock's label, or its length where it has none. */
+  readonly item: string | number | Length;
+  readonly length: Length;
+  readonly quantity: number;
+  readonly price: Exact;
+  readonly cost: Exact;
+  /** What the pieces take of it and what is bought: board feet, or lengths where the stock has no width and thickness. */
+  readonly net: Exact;
+  readonly gross: Exact;
+  readonly measuredIn: "board feet" | "length";
+}
+
+/** The sticks to be bought, one row for each row of the stock table that is used; owned sticks are not goods. */
+export const buyList = (job: CuttingJob, plan: CuttingPlan): BuyRow[] =>
+  job.stock.flatMap((stock, row): BuyRow[] => {
+    const sticks = plan.sticks.filter((stick) => stick.stock === row);
+    if (stock.owned || sticks.length === 0) return [];
+    const { length, width, thickness } = stock;
+    const quantity = sticks.length;
+    const inPieces = sticks
+      .flatMap((stick) => stick.pieces)
+      .reduce<Length>((sum, piece) => sum.plus(piece.length), new Exact(0));
+    const price = stock.price ?? new Exact(0);
+    const goods = { item: stock.label === "" ? length : stock.label, length, quantity, price, cost: price.times(quantity) };
+    return [
+      width === undefined || thickness === undefined
+        ? { ...goods, net: inPieces, gross: length.times(quantity), measuredIn: "length" }
+        : {
+            ...goods,
+            net: boardFeet(thickness, width, inPieces, 1),
+            gross: boardFeet(thickness, width, length, quantity),
+            measuredIn: "board feet",
+          },
+    ];
+  });

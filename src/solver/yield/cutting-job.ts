@@ -1,0 +1,38 @@
+import { type Exact } from "../length/exact";
+import { type Length, type Unit } from "../length/length";
+
+/** A row of equal pieces wanted. */
+export interface Piece {
+  readonly label: string | number;
+  readonly length: Length;
+  readonly quantity: number;
+  /** Pieces are cut only from stock of the same grade; blank matches blank. */
+  readonly grade: string;
+}
+
+/** A row of equal sticks, to buy or on the rack. */
+export interface Stock {
+  readonly label: string | number;
+  readonly length: Length;
+  /** For one stick. Owned sticks without a price cost nothing. */
+  readonly price: Exact | undefined;
+  /** Infinity where any number can be had. */
+  readonly available: number;
+  readonly owned: boolean;
+  readonly grade: string;
+  readonly width?: Length;
+  readonly thickness?: Length;
+}
+
+/** What is to be cut, from what, and with which saw. */
+export interface CuttingJob {
+  readonly pieces: readonly Piece[];
+  readonly stock: readonly Stock[];
+  readonly kerf: Length;
+  /** Cut off each end of every stick, the kerf of that cut inside it. */
+  readonly trim: Length;
+  /** An end at least this long is an offcut, not waste. */
+  readonly keep?: Length;
+  /** The unit whose marks (1/64 in or 0.1 mm) lengths are planned on. */
+  readonly unit: Unit;
+}

@@ -1,0 +1,262 @@
+import { Exact } from "../length/exact";
+import { type Length } from "../length/length";
+import { type Problem, isProblem, problem } from "../problem";
+import { type CuttingJob, type Piece, type Stock } from "./cutting-job";
+import { longestUnplaced } from "./hand-plan";
+import { isOnMark, lengthOfMarks, MARK_NAME, marksDown, marksUp } from "./mark";
+import { type Cut, outlay, type Shelf } from "./shelf";
+import { shelfPlan } from "./shelf-plan";
+
+export interface PlannedPiece {
+  /** Row of the pieces table, from 0. */
+  readonly piece: number;
+  readonly label: string | number;
+  readonly length: Length;
+  /** From the stick's end to the start of the piece; the trim is counted. */
+  readonly position: Length;
+}
+
+export interface PlannedStick {
+  /** Row of the stock table, from 0. */
+  readonly stock: number;
+  /** In cutting order. */
+  readonly pieces: readonly PlannedPiece[];
+  readonly leftOver: Length;
+}
+
+export interface CuttingPlan {
+  readonly sticks: readonly PlannedStick[];
+  readonly cost: Exact;
+  /** No plan costs less: proven. */
+  readonly bound: Exact;
+  /** The share of the cost that a better plan could save at most: (cost - bound) / cost. */
+  readonly gap: Exact;
+  readonly sticksUsed: number;
+  /** Net length in pieces over gross length of the sticks used. */
+  readonly yield: Exact;
+  /** `optimal (certified)`, `optimal (searched)`, or the gap in words. */
+  readonly verdict: string;
+  readonly notes: readonly string[];
+}
+
+export type ImpossibleCutting =
+  | "no-pieces" | "no-stock" | "piece-length-not-positive" | "stock-length-not-positive" | "quantity-not-whole" | "available-not-whole"
+  | "kerf-negative" | "trim-negative" | "keep-negative" | "price-negative" | "stock-without-price" | "free-without-limit"
+  | "owned-without-limit" | "too-many-pieces"
+  | "no-stock-of-grade" | "piece-fits-no-stock" | "stock-runs-out" | "no-plan-found";
+
+/** Each piece is a row of the cut list: more than this belongs into several jobs. */
+const MOST_PIECES = 10_000;
+
+/** Sums of whole numbers up to here are exact. */
+const MOST_WHOLE = new Exact(2).pow(52);
+
+const sameGrade = (grade: string): string => grade.trim().toLowerCase();
+
+const isWholeFrom = (value: number, least: number): boolean => Number.isInteger(value) && value >= least;
+
+const priceOf = (stock: Stock): Exact => stock.price ?? new Exact(0);
+
+/** What a row is called by: its label, or its place in the table. */
+const called = (label: string | number, row: number): string | number => (label === "" ? `number ${row + 1}` : label);
+
+const impossible = (job: CuttingJob): Problem<ImpossibleCutting> | undefined => {
+  if (job.pieces.length === 0) return problem("no-pieces");
+  if (job.stock.length === 0) return problem("no-stock");
+  for (const [row, { label, length, quantity }] of job.pieces.entries()) {
+    const piece = called(label, row);
+    if (!length.gt(0)) return problem("piece-length-not-positive", { piece, length });
+    if (!isWholeFrom(quantity, 1)) return problem("quantity-not-whole", { piece, quantity });
+  }
+  for (const [row, stock] of job.stock.entries()) {
+    const { length, available } = stock;
+    const details = { stock: called(stock.label, row), length };
+    if (!length.gt(0)) return problem("stock-length-not-positive", details);
+    if (available !== Infinity && !isWholeFrom(available, 0)) return problem("available-not-whole", { ...details, available });
+    if (stock.price === undefined && !stock.owned) return problem("stock-without-price", details);
+    if (priceOf(stock).lt(0)) return problem("price-negative", { ...details, price: priceOf(stock).toNumber() });
+    if (priceOf(stock).isZero() && available === Infinity) {
+      return problem(stock.owned ? "owned-without-limit" : "free-without-limit", details);
+    }
+  }
+  const { kerf, trim, keep } = job;
+  if (kerf.lt(0)) return problem("kerf-negative", { kerf });
+  if (trim.lt(0)) return problem("trim-negative", { trim });
+  if (keep?.lt(0)) return problem("keep-negative", { keep });
+  const count = job.pieces.reduce((sum, piece) => sum + piece.quantity, 0);
+  return count > MOST_PIECES ? problem("too-many-pieces", { count, most: MOST_PIECES }) : undefined;
+};
+
+const commonDivisor = (a: number, b: number): number => (b === 0 ? a : commonDivisor(b, a % b));
+
+/** One grade's shelf, with the way back from its kinds to the rows of the job. */
+interface Graded {
+  readonly shelf: Shelf;
+  /** For each kind of piece its rows, in the order given. */
+  readonly pieceRows: readonly (readonly number[])[];
+  readonly stockRows: readonly number[];
+  readonly moneyUnit: Exact;
+}
+
+/** Prices in whole units of money: exact where they fit, rounded down to a finer unit than anyone pays where they do not. */
+const wholePrices = (prices: readonly Exact[], pieces: number): { unit: Exact; whole: number[] } => {
+  const finest = new Exact(10).pow(-Math.max(0, ...prices.map((price) => price.decimalPlaces())));
+  const most = MOST_WHOLE.div(pieces);
+  let unit = finest;
+  while (prices.some((price) => price.div(unit).gt(most))) unit = unit.times(10);
+  const whole = prices.map((price) => price.div(unit).floor().toNumber());
+  const divisor = whole.reduce(commonDivisor, 0) || 1;
+  return { unit: unit.times(divisor), whole: whole.map((price) => price / divisor) };
+};
+
+const graded = (job: CuttingJob, grade: string): Graded | Problem<ImpossibleCutting> => {
+  const { unit } = job;
+  const kerf = marksUp(job.kerf, unit);
+  const trim = marksUp(job.trim, unit);
+  const rowsByWidth = new Map<number, number[]>();
+  for (const [row, piece] of job.pieces.entries()) {
+    if (sameGrade(piece.grade) !== grade) continue;
+    const width = marksUp(piece.length, unit) + kerf;
+    rowsByWidth.set(width, [...(rowsByWidth.get(width) ?? []), row]);
+  }
+  const widths = [...rowsByWidth.keys()].sort((a, b) => b - a);
+  const longest = widths[0]!;
+  const narrowest = widths[widths.length - 1]!;
+  const holds = (stock: Stock): number => marksDown(stock.length, unit) - 2 * trim + kerf;
+  const ofGrade = job.stock.flatMap((stock, row) => (sameGrade(stock.grade) === grade && stock.available > 0 ? [row] : []));
+  const longestRow = rowsByWidth.get(longest)![0]!;
+  const named = job.pieces[longestRow]!;
+  const details = { piece: called(named.label, longestRow), length: named.length, grade: named.grade };
+  if (ofGrade.length === 0) return problem("no-stock-of-grade", details);
+  const roomiest = Math.max(...ofGrade.map((row) => holds(job.stock[row]!)));
+  if (roomiest < longest) {
+    return problem("piece-fits-no-stock", { ...details, longest: lengthOfMarks(Math.max(0, roomiest - kerf), unit) });
+  }
+  const stockRows = ofGrade.filter((row) => holds(job.stock[row]!) >= narrowest);
+  const divisor = widths.reduce(commonDivisor, 0);
+  const wanted = (rows: readonly number[]): number => rows.reduce((sum, row) => sum + job.pieces[row]!.quantity, 0);
+  const pieceRows = widths.map((width) => rowsByWidth.get(width)!);
+  const pieces = pieceRows.reduce((sum, rows) => sum + wanted(rows), 0);
+  const money = wholePrices(stockRows.map((row) => priceOf(job.stock[row]!)), pieces);
+  return {
+    pieceRows,
+    stockRows,
+    moneyUnit: money.unit,
+    shelf: {
+      kinds: widths.map((width, kind) => ({ width: width / divisor, wanted: wanted(pieceRows[kind]!) })),
+      sticks: stockRows.map((row, index) => {
+        const stock = job.stock[row]!;
+        return {
+          holds: Math.floor(holds(stock) / divisor),
+          price: money.whole[index]!,
+          newLength: stock.owned ? 0 : marksDown(stock.length, unit),
+          available: Math.min(stock.available, pieces),
+        };
+      }),
+    },
+  };
+};
+
+/** Sticks in cutting order: those with most in pieces first, equal ones together. */
+const inCuttingOrder = (shelf: Shelf, cuts: readonly Cut[]): Cut[] => {
+  const used = (cut: Cut): number => cut.kinds.reduce((sum, kind) => sum + shelf.kinds[kind]!.width, 0);
+  const compare = (one: Cut, other: Cut): number => {
+    const difference = used(other) - used(one) || one.stick - other.stick || one.kinds.length - other.kinds.length;
+    if (difference !== 0) return difference;
+    const place = one.kinds.findIndex((kind, index) => kind !== other.kinds[index]);
+    return place < 0 ? 0 : one.kinds[place]! - other.kinds[place]!;
+  };
+  return [...cuts].sort(compare);
+};
+
+const plannedSticks = (job: CuttingJob, group: Graded, cuts: readonly Cut[]): PlannedStick[] => {
+  const { unit } = job;
+  const kerf = marksUp(job.kerf, unit);
+  const trim = marksUp(job.trim, unit);
+  const waiting = group.pieceRows.map((rows) => rows.map((row) => ({ row, left: job.pieces[row]!.quantity })));
+  const nextPiece = (kind: number): { row: number; piece: Piece } => {
+    const entry = waiting[kind]!.find((each) => each.left > 0)!;
+    entry.left -= 1;
+    return { row: entry.row, piece: job.pieces[entry.row]! };
+  };
+  return inCuttingOrder(group.shelf, cuts).map((cut) => {
+    const stock = group.stockRows[cut.stick]!;
+    let position = trim;
+    const pieces = cut.kinds.map((kind) => {
+      const { row, piece } = nextPiece(kind);
+      const start = position;
+      position += marksUp(piece.length, unit) + kerf;
+      return { piece: row, label: piece.label, length: piece.length, position: lengthOfMarks(start, unit) };
+    });
+    const leftOver = Math.max(0, marksDown(job.stock[stock]!.length, unit) - trim - position);
+    return { stock, pieces, leftOver: lengthOfMarks(leftOver, unit) };
+  });
+};
+
+/** A gap in words is rounded up, to a hundredth of a percent: never better than it is. */
+const gapInWords = (gap: Exact): string =>
+  `not proven optimal: at most ${gap.times(100).toDecimalPlaces(2, Exact.ROUND_UP).toString()} % of the cost could be saved`;
+
+const markNotes = (job: CuttingJob): string[] => {
+  const { unit } = job;
+  const off = (length: Length): boolean => !isOnMark(length, unit);
+  const notes: string[] = [];
+  const mark = MARK_NAME[unit];
+  if (job.pieces.some((piece) => off(piece.length))) notes.push(`pieces finer than ${mark} are planned rounded up to it`);
+  if (job.stock.some((stock) => off(stock.length))) notes.push(`stock finer than ${mark} is planned rounded down to it`);
+  if (off(job.kerf)) notes.push(`the kerf is planned rounded up to ${mark}`);
+  if (off(job.trim)) notes.push(`the trim is planned rounded up to ${mark}`);
+  return notes;
+};
+
+/**
+ * A plan that cuts all pieces from the stock at least cash cost, then least length bought, then fewest sticks, with a proven bound.
+ * A stick S with kerf k and trim e at each end (kerf inside it) holds pieces l when the sum of (l + k) is at most S - 2e + k: an exact
+ * fit fits. Grades are planned apart. Same job, same plan: the search is counted in steps (Gilmore and Gomory 1961 state the problem).
+ */
+export const cuttingPlan = (job: CuttingJob): CuttingPlan | Problem<ImpossibleCutting> => {
+  const fault = impossible(job);
+  if (fault !== undefined) return fault;
+  const grades = [...new Set(job.pieces.map((piece) => sameGrade(piece.grade)))].sort();
+  const sticks: PlannedStick[] = [];
+  let bound = new Exact(0);
+  let isCertified = true;
+  let isOptimal = true;
+  for (const grade of grades) {
+    const group = graded(job, grade);
+    if (isProblem(group)) return group;
+    const { cuts, least, closed } = shelfPlan(group.shelf);
+    if (cuts === undefined) {
+      const row = group.pieceRows[longestUnplaced(group.shelf)]![0]!;
+      const { label, length, grade: asked } = job.pieces[row]!;
+      const longest = Math.max(...group.stockRows.map((each) => marksDown(job.stock[each]!.length, job.unit)));
+      return problem(closed ? "stock-runs-out" : "no-plan-found", {
+        piece: called(label, row),
+        length,
+        grade: asked,
+        longest: lengthOfMarks(longest - 2 * marksUp(job.trim, job.unit), job.unit),
+      });
+    }
+    const paid = cuts.reduce((sum, cut) => sum.plus(priceOf(job.stock[group.stockRows[cut.stick]!]!)), new Exact(0));
+    const certified = group.moneyUnit.times(least);
+    const proven = closed ? group.moneyUnit.times(outlay(group.shelf, cuts).cash) : certified;
+    isCertified = isCertified && certified.eq(paid);
+    isOptimal = isOptimal && proven.eq(paid);
+    bound = bound.plus(proven);
+    sticks.push(...plannedSticks(job, group, cuts));
+  }
+  const cost = sticks.reduce((sum, stick) => sum.plus(priceOf(job.stock[stick.stock]!)), new Exact(0));
+  const gross = sticks.reduce((sum, stick) => sum.plus(job.stock[stick.stock]!.length), new Exact(0));
+  const net = job.pieces.reduce((sum, piece) => sum.plus(piece.length.times(piece.quantity)), new Exact(0));
+  const gap = cost.isZero() ? new Exact(0) : cost.minus(bound).div(cost);
+  return {
+    sticks,
+    cost,
+    bound,
+    gap,
+    sticksUsed: sticks.length,
+    yield: net.div(gross),
+    verdict: isCertified ? "optimal (certified)" : isOptimal ? "optimal (searched)" : gapInWords(gap),
+    notes: markNotes(job),
+  };
+};

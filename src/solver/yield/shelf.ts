@@ -1,0 +1,63 @@
+/**
+ * A cutting job of one grade in whole numbers. A piece is as wide as its length and one kerf; a stick holds its usable length and
+ * one kerf, because the last piece needs no cut when it ends the stick. So pieces fit when their widths add to at most `holds`.
+ */
+export interface Shelf {
+  /** Longest first, no two alike. */
+  readonly kinds: readonly PieceKind[];
+  readonly sticks: readonly StickKind[];
+}
+
+export interface PieceKind {
+  readonly width: number;
+  readonly wanted: number;
+}
+
+export interface StickKind {
+  readonly holds: number;
+  /** In whole units of money, rounded down where prices are finer than whole-number arithmetic can add exactly. */
+  readonly price: number;
+  /** Length that has to be bought: 0 for an owned stick. */
+  readonly newLength: number;
+  readonly available: number;
+}
+
+/** One stick and the kinds of the pieces cut from it, longest first. */
+export interface Cut {
+  readonly stick: number;
+  readonly kinds: readonly number[];
+}
+
+/** What a plan is judged by, in this order. */
+export interface Outlay {
+  readonly cash: number;
+  readonly newLength: number;
+  readonly sticks: number;
+}
+
+export const isBetter = (one: Outlay, other: Outlay): boolean =>
+  one.cash !== other.cash
+    ? one.cash < other.cash
+    : one.newLength !== other.newLength
+      ? one.newLength < other.newLength
+      : one.sticks < other.sticks;
+
+export const outlay = (shelf: Shelf, cuts: readonly Cut[]): Outlay => {
+  let cash = 0;
+  let newLength = 0;
+  for (const cut of cuts) {
+    const stick = shelf.sticks[cut.stick]!;
+    cash += stick.price;
+    newLength += stick.newLength;
+  }
+  return { cash, newLength, sticks: cuts.length };
+};
+
+export const piecesWanted = (shelf: Shelf): number => shelf.kinds.reduce((sum, kind) => sum + kind.wanted, 0);
+
+export const usedWidth = (shelf: Shelf, cut: Cut): number =>
+  cut.kinds.reduce((sum, kind) => sum + shelf.kinds[kind]!.width, 0);
+
+/** The better of two plans; the first where they are alike. */
+export const betterOf = (shelf: Shelf, one: readonly Cut[] | undefined, other: readonly Cut[] | undefined) =>
+  one === undefined || (other !== undefined && isBetter(outlay(shelf, other), outlay(shelf, one))) ? other : one;
