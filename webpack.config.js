@@ -52,6 +52,7 @@ module.exports = [
           { from: "src/taskpane/taskpane.html" },
           { from: "src/taskpane/icons", to: "assets" },
           { from: "src/pane/*.css", to: "[name][ext]" },
+          { from: "src/web/web.css" },
           { from: "src/web/index.html" },
           { from: "manifest.xml" },
         ],

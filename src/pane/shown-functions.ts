@@ -1,16 +1,95 @@
 import { version } from "../../package.json";
 import { catalogue } from "../functions/catalogue";
-import { signature } from "../functions/describe";
-import { NAMESPACE } from "../functions/formula";
-import type { PaneFacts } from "./pane";
+import { CAUTION } from "../functions/caution";
+import type { Declaration, ExampleCell } from "../functions/declare";
+import { defaultText, isOmissible, kindText, resultHeadings, signature } from "../functions/describe";
+import { argumentsOf, formula, NAMESPACE } from "../functions/formula";
+import type { ListedFunction } from "./job-steps";
 
-/** The version and every worksheet function, as the pane shows them. */
-export const shownFunctions = (): Pick<PaneFacts, "version" | "functions"> => ({
+type StatedCell = number | string | boolean;
+
+/** What an example says will come out: all rows, some cells of some rows, or an error. */
+export type Stated =
+  | { readonly rows: readonly (readonly StatedCell[])[] }
+  | { readonly parts: readonly (readonly (readonly [heading: string, cell: StatedCell])[])[] }
+  | { readonly error: string };
+
+export interface ShownExample {
+  readonly formula: string;
+  readonly args: readonly (ExampleCell | undefined)[];
+  readonly stated: Stated;
+  readonly from: string;
+}
+
+export interface ShownArgument {
+  readonly name: string;
+  readonly kind: string;
+  readonly default: string;
+  readonly says: string;
+}
+
+export interface ShownFunction extends ListedFunction {
+  readonly formula: string;
+  readonly arguments: readonly ShownArgument[];
+  readonly result: string;
+  readonly columns: readonly { readonly heading: string; readonly says: string }[];
+  readonly examples: readonly ShownExample[];
+  readonly source: string;
+  readonly caution: string;
+}
+
+export interface ShownCatalogue {
+  readonly version: string;
+  readonly caution: string;
+  readonly functions: readonly ShownFunction[];
+}
+
+const argumentsShown = (declaration: Declaration): readonly ShownArgument[] =>
+  Object.entries(declaration.parameters).map(([name, parameter]) => ({
+    name,
+    kind: kindText(parameter),
+    default: isOmissible(parameter) ? defaultText(parameter) || "may be left out" : "required",
+    says: [parameter.says, parameter.without].filter(Boolean).join(" "),
+  }));
+
+const columnsShown = (declaration: Declaration): ShownFunction["columns"] => {
+  const { result } = declaration;
+  if (result.kind !== "table" && result.kind !== "row") return [];
+  const says = Object.values(result.columns).map((column) => column.says);
+  return resultHeadings(declaration).map((heading, index) => ({ heading, says: says[index] ?? "" }));
+};
+
+const headingOf = (declaration: Declaration, key: string): string => {
+  const { result } = declaration;
+  const place = result.kind === "table" || result.kind === "row" ? Object.keys(result.columns).indexOf(key) : -1;
+  return resultHeadings(declaration)[place] ?? key;
+};
+
+const stated = (declaration: Declaration, example: Declaration["examples"][number]): Stated => {
+  if ("fails" in example) return { error: `${example.fails} ${example.says}` };
+  if ("gives" in example) return { rows: typeof example.gives === "object" ? example.gives : [[example.gives]] };
+  return { parts: example.shows.map((row) => Object.entries(row).map(([key, cell]) => [headingOf(declaration, key), cell] as const)) };
+};
+
+/** The version, the caution and every worksheet function with all a page tells of it. */
+export const shownFunctions = (): ShownCatalogue => ({
   version,
+  caution: CAUTION,
   functions: catalogue.map((declaration) => ({
     id: declaration.id,
     group: declaration.group,
     says: declaration.says,
     formula: `=${NAMESPACE}.${signature(declaration)}`,
+    arguments: argumentsShown(declaration),
+    result: declaration.result.says,
+    columns: columnsShown(declaration),
+    examples: declaration.examples.map((example) => ({
+      formula: formula(declaration, example.given),
+      args: argumentsOf(declaration, example.given).map((cell) => (cell === null ? undefined : cell)),
+      stated: stated(declaration, example),
+      from: example.from,
+    })),
+    source: declaration.source,
+    caution: declaration.caution ?? "",
   })),
 });

@@ -24,8 +24,8 @@ const readPlatformScript = (url: string): Promise<Buffer> =>
   readFile(path.join(project, "node_modules/@microsoft/office-js/dist", path.posix.normalize(new URL(url).pathname.replace("/lib/1/hosted/", ""))));
 
 /** The built pages on a server of their own, with a browser to open them in. */
-export const openedPages = async (): Promise<Opened> => {
-  const server: Server = loopbackServer(path.join(project, "dist"));
+export const openedPages = async (folder = path.join(project, "dist")): Promise<Opened> => {
+  const server: Server = loopbackServer(folder);
   const port = await listeningPort(server, 0);
   const own = `http://127.0.0.1:${port}/`;
   const browser: Browser = await startedBrowser();
