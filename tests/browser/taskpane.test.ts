@@ -26,13 +26,13 @@ test(
     expect(await page.textContent("h1")).toBe("Treadsheet");
     expect(await page.textContent(".quiet")).toMatch(new RegExp(`^Version ${version.replaceAll(".", "\\.")} · outside Excel`));
     expect(await page.textContent(".caution")).toBe(CAUTION);
-    const shown = await page.locator("dt").allTextContents();
+    const shown = await page.locator(".function > summary > code").allTextContents();
     expect(shown.map((formula) => formula.replace(/\(.*/s, ""))).toEqual(
       [...new Set(catalogue.map(({ group }) => group))].flatMap((step) =>
         catalogue.filter(({ group }) => group === step).map(({ id }) => `=STAIR.${id}`),
       ),
     );
-    expect(await page.locator("summary").allTextContents()).toEqual([...new Set(catalogue.map(({ group }) => group))]);
+    expect(await page.locator(".group > summary").allTextContents()).toEqual([...new Set(catalogue.map(({ group }) => group))]);
     expect(faults).toEqual([]);
   },
   browserTime,
@@ -84,7 +84,7 @@ test.each(["light", "dark"] as const)(
   "in %s every text stands out from its ground",
   async (colorScheme) => {
     const { page } = await pages.open("taskpane.html", { viewport: paneSize, colorScheme });
-    await page.waitForSelector("dt");
+    await page.waitForSelector(".function");
     const contrasts = await page.evaluate(() => {
       const part = (value: number): number => (value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4);
       // Relative luminance and contrast ratio as WCAG 2.2 defines them.
@@ -93,7 +93,7 @@ test.each(["light", "dark"] as const)(
         return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
       };
       const ground = luminance(getComputedStyle(document.body).backgroundColor);
-      return ["h1", ".quiet", ".caution", "summary", "dt", "dd"].map((selector) => {
+      return ["h1", ".quiet", ".caution", ".group > summary", ".function > summary > code", ".function > summary > .says"].map((selector) => {
         const text = luminance(getComputedStyle(document.querySelector(selector) as Element).color);
         return { selector, contrast: (Math.max(text, ground) + 0.05) / (Math.min(text, ground) + 0.05), ground };
       });
@@ -108,8 +108,8 @@ test(
   "the pane still shows its functions when the platform's script is out of reach",
   async () => {
     const { page } = await pages.open("taskpane.html", { viewport: paneSize, platform: "away" });
-    await page.waitForSelector("dt");
-    expect(await page.locator("dt").count()).toBe(catalogue.length);
+    await page.waitForSelector(".function");
+    expect(await page.locator(".function").count()).toBe(catalogue.length);
   },
   browserTime,
 );

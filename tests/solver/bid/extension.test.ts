@@ -159,7 +159,7 @@ describe("rows that cannot be read", () => {
   test.each([
     [[[["item", "quantity"]], [["cove", 6.6]]], "quantities: has no rows; give a table with item, quantity"],
     [[[["cove", 6]], [["item", "unit"], ["cove", "each"]]], 'prices: heading "price" is missing; found item, unit'],
-    [[[["cove", 6]]], "prices: is missing; What one unit of an item costs; a row `labour` with unit `hour` prices every hour that has no price of its own."],
+    [[[["cove", 6]]], "prices: is missing; give what one unit of an item costs; a row `labour` with unit `hour` prices every hour that has no price of its own."],
   ])("%j is refused in words", (cells, says) => {
     expect(call(EXTEND, cells)).toEqual({ failed: "#VALUE!", says });
   });

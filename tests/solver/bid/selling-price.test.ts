@@ -99,7 +99,7 @@ describe("in a sheet", () => {
     [[15, 1, "margin"], "rate: a margin of 100 % leaves no cost; write less than 100 %"],
     [[15, -0.1], "rate: must be 0 or more, got -0.1"],
     [[15, 0.1, "margins"], 'basis: "margins" is not known; nearest is "margin"; write markup or margin'],
-    [[15], "rate: is missing; Markup or margin as a share: 25% or 0.25."],
+    [[15], "rate: is missing; give markup or margin as a share: 25% or 0.25."],
   ])("%j is refused in words", (cells, says) => {
     expect(call(SELLINGPRICE, cells)).toEqual({ failed: "#VALUE!", says });
   });
