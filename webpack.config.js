@@ -4,6 +4,14 @@ const MinimizerPlugin = require("minimizer-webpack-plugin");
 
 const dist = path.resolve(__dirname, "dist");
 
+const rules = [
+  {
+    test: /[.]ts$/,
+    loader: "swc-loader",
+    options: { jsc: { parser: { syntax: "typescript" }, target: "es2022" } },
+  },
+];
+
 // devtool false: the pages forbid eval, which webpack's development source maps use.
 const config = (name, rest) => ({
   name,
@@ -11,20 +19,19 @@ const config = (name, rest) => ({
   devtool: false,
   context: __dirname,
   resolve: { extensions: [".ts", ".js"] },
-  module: {
-    parser: { json: { namedExports: true } },
-    rules: [
-      {
-        test: /[.]ts$/,
-        loader: "swc-loader",
-        options: { jsc: { parser: { syntax: "typescript" }, target: "es2022" } },
-      },
-    ],
-  },
+  module: { parser: { json: { namedExports: true } }, rules },
   performance: { hints: false },
   stats: { preset: "errors-warnings", warningsCount: false, errorsCount: false },
   ...rest,
 });
+
+// The sheet engine formats numbers with numfmt: it gets ours, and ours alone gets the package.
+const numfmt = require.resolve("numfmt");
+const fractionFormat = path.resolve(__dirname, "src/workbook/fraction-format.ts");
+const withFractions = { numfmt$: fractionFormat };
+const engineModule = {
+  rules: [...rules, { include: fractionFormat, resolve: { alias: { numfmt$: numfmt } } }],
+};
 
 const minified = {
   minimize: true,
@@ -43,7 +50,7 @@ module.exports = [
   }),
   config("pages", {
     target: ["web", "es2022"],
-    entry: { taskpane: "./src/taskpane/main.ts", web: "./src/web/main.ts", "stand-in": "./src/web/stand-in/main.ts" },
+    entry: { taskpane: "./src/taskpane/main.ts", "stand-in": "./src/web/stand-in/main.ts" },
     output: { path: dist, filename: "[name].js", iife: true },
     optimization: minified,
     plugins: [
@@ -54,10 +61,20 @@ module.exports = [
           { from: "src/pane/*.css", to: "[name][ext]" },
           { from: "src/web/web.css" },
           { from: "src/web/index.html" },
+          { from: require.resolve("@univerjs/preset-sheets-core/lib/index.css"), to: "engine.css" },
           { from: "manifest.xml" },
         ],
       }),
     ],
+  }),
+  config("sheet page", {
+    target: ["web", "es2022"],
+    entry: { web: "./src/web/main.ts" },
+    output: { path: dist, filename: "[name].js", iife: true, asyncChunks: false },
+    resolve: { extensions: [".ts", ".js"], alias: withFractions },
+    module: { ...engineModule, parser: { json: { namedExports: true } } },
+    // The page is served on this machine only: making it small takes longer than it saves.
+    optimization: { minimize: false, splitChunks: false },
   }),
   config("tools", {
     target: "node20",
@@ -70,5 +87,13 @@ module.exports = [
       "office-addin-debugging": "commonjs office-addin-debugging",
     },
     optimization: { minimize: false },
+  }),
+  config("engine", {
+    target: "node20",
+    entry: { engine: "./src/workbook/node/main.ts" },
+    output: { path: path.join(dist, "tools"), filename: "[name].cjs", library: { type: "commonjs2" }, asyncChunks: false },
+    resolve: { extensions: [".ts", ".js"], alias: withFractions },
+    module: engineModule,
+    optimization: { minimize: false, splitChunks: false },
   }),
 ];

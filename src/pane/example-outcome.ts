@@ -1,4 +1,4 @@
-import { isErrorCell, isRows, type Result, type Solve } from "../sheets/job-run";
+import { isErrorCell, isRows, type Result, type Solve } from "./answer";
 import type { ShownExample, Stated } from "./shown-functions";
 
 export interface ExampleOutcome {

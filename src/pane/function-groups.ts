@@ -1,4 +1,4 @@
-import type { Solve } from "../sheets/job-run";
+import type { Solve } from "./answer";
 import { element } from "./element";
 import { exampleOutcome, statedText } from "./example-outcome";
 import { jobSteps } from "./job-steps";
@@ -8,12 +8,17 @@ export interface FunctionGroups {
   readonly parts: readonly HTMLElement[];
   readonly examples: number;
   readonly differences: number;
+  /** Shows only the functions in whose help every word stands; all of them for no word. */
+  readonly find: (text: string) => void;
+  /** Says so when none does. */
+  readonly nothing: HTMLElement;
 }
 
 /** How the groups open, and what works the examples again, where there is something that can. */
 export interface GroupSettings {
   readonly open: "first" | "all";
   readonly solve?: Solve;
+  readonly insert?: (formula: string) => void;
 }
 
 const table = (page: Document, className: string, headings: readonly string[], rows: readonly HTMLTableRowElement[]): HTMLElement => {
@@ -59,13 +64,23 @@ const examplesPart = (page: Document, { id, examples }: ShownFunction, solve: So
   return { part: table(page, "examples", ["example", "stated", "worked again here", "from"], rows), differences };
 };
 
-const functionPart = (page: Document, shown: ShownFunction, solve: Solve | undefined): Examples => {
+const insertButton = (page: Document, { id, examples }: ShownFunction, insert: (formula: string) => void): HTMLElement[] => {
+  const [example] = examples;
+  if (example === undefined) return [];
+  const button = element(page, "button", `Insert the first example of ${id} at the selected cell`);
+  button.type = "button";
+  button.addEventListener("click", () => insert(example.formula));
+  return [button];
+};
+
+const functionPart = (page: Document, shown: ShownFunction, { solve, insert }: Pick<GroupSettings, "solve" | "insert">): Examples => {
   const { part, differences } = examplesPart(page, shown, solve);
   const summary = element(page, "summary", [element(page, "code", shown.formula), element(page, "span", shown.says, "says")]);
   if (differences > 0) summary.append(element(page, "strong", `${differences} ${differences === 1 ? "example differs" : "examples differ"}`, "differs"));
   const whole = element(page, "details", [summary], "function");
   whole.id = `function-${shown.id}`;
   whole.open = differences > 0;
+  if (insert !== undefined) whole.append(...insertButton(page, shown, insert));
   if (shown.arguments.length > 0) {
     whole.append(table(page, "arguments", ["argument", "kind", "default", "meaning"], shown.arguments.map((one) => textRow(page, [one.name, one.kind, one.default, one.says]))));
   }
@@ -78,16 +93,42 @@ const functionPart = (page: Document, shown: ShownFunction, solve: Solve | undef
   return { part: whole, differences };
 };
 
+const helpText = (shown: ShownFunction): string =>
+  [shown.id, shown.group, shown.says, shown.result, shown.source, ...shown.arguments.flatMap(({ name, says }) => [name, says]), ...shown.columns.flatMap(({ heading, says }) => [heading, says])]
+    .join(" ")
+    .toLowerCase();
+
 /** Every function under its step of the job, with arguments, result and examples. */
-export const functionGroups = (page: Document, functions: readonly ShownFunction[], { open, solve }: GroupSettings): FunctionGroups => {
+export const functionGroups = (page: Document, functions: readonly ShownFunction[], settings: GroupSettings): FunctionGroups => {
   let differences = 0;
-  const parts = jobSteps(functions).map((step, index) => {
-    const members = step.functions.map((shown) => functionPart(page, shown, solve));
-    const found = members.reduce((sum, member) => sum + member.differences, 0);
-    differences += found;
-    const group = element(page, "details", [element(page, "summary", [element(page, "h2", step.name)]), ...members.map(({ part }) => part)], "group");
-    group.open = open === "all" || index === 0 || found > 0;
-    return group;
-  });
-  return { parts, examples: functions.reduce((sum, { examples }) => sum + examples.length, 0), differences };
+  const found: { readonly part: HTMLDetailsElement; readonly members: readonly { readonly part: HTMLElement; readonly text: string }[]; readonly opens: boolean }[] = [];
+  for (const [index, step] of jobSteps(functions).entries()) {
+    const members = step.functions.map((shown) => ({ ...functionPart(page, shown, settings), text: helpText(shown) }));
+    const wrong = members.reduce((sum, member) => sum + member.differences, 0);
+    differences += wrong;
+    const part = element(page, "details", [element(page, "summary", [element(page, "h3", step.name)]), ...members.map((member) => member.part)], "group");
+    const opens = settings.open === "all" || index === 0 || wrong > 0;
+    part.open = opens;
+    found.push({ part, members, opens });
+  }
+  const nothing = element(page, "p", "No function has these words in its help; try another word of the trade.", "quiet");
+  nothing.hidden = true;
+  return {
+    parts: found.map(({ part }) => part),
+    examples: functions.reduce((sum, { examples }) => sum + examples.length, 0),
+    differences,
+    nothing,
+    find: (text) => {
+      const wanted = text.toLowerCase().split(/\s+/).filter((word) => word !== "");
+      let shownCount = 0;
+      for (const { part, members, opens } of found) {
+        for (const member of members) member.part.hidden = !wanted.every((word) => member.text.includes(word));
+        const kept = members.filter((member) => !member.part.hidden).length;
+        shownCount += kept;
+        part.hidden = kept === 0;
+        part.open = wanted.length === 0 ? opens : kept > 0;
+      }
+      nothing.hidden = shownCount > 0;
+    },
+  };
 };

@@ -20,9 +20,10 @@ const mediaTypes: Readonly<Record<string, string>> = {
 const localPagePolicy = [
   "default-src 'none'",
   "script-src 'self'",
-  "style-src 'self'",
+  // The sheet engine writes its theme and its grid's background pattern into the page as it starts.
+  "style-src 'self' 'unsafe-inline'",
   "connect-src 'self'",
-  "img-src 'self'",
+  "img-src 'self' data:",
   "base-uri 'none'",
   "form-action 'none'",
   "frame-ancestors 'none'",

@@ -1,25 +1,147 @@
 import { element } from "../pane/element";
-import { functionGroups } from "../pane/function-groups";
+import { pane } from "../pane/pane";
 import { shownFunctions } from "../pane/shown-functions";
-import { oneStair } from "../sheets/one-stair";
-import { bundle } from "./bundle";
-import { jobPage } from "./job-page";
+import { demo } from "../sheets/demo/demo";
+import type { FunctionsJson } from "../workbook/function-metadata";
+import { type SelectedCell, sheetPage } from "../workbook/page/sheet-page";
+import type { StandIn } from "../workbook/stand-in";
+import { DATA_VERSION, workbookData, type WorkbookData } from "../workbook/workbook-data";
+import { question } from "./question";
+import { type SheetStore, sheetStore } from "./sheet-store";
 
-const into = document.querySelector<HTMLElement>("#page");
-if (into !== null) {
-  const { version, caution, functions } = shownFunctions();
-  const { parts, examples, differences } = functionGroups(document, functions, { open: "all", solve: bundle });
-  const count = `${examples} examples, ${differences === 0 ? "all as stated" : `${differences} ${differences === 1 ? "differs" : "differ"} from what is stated`}.`;
-  into.replaceChildren(
-    element(document, "p", "Invented data: this stair, this shop and these prices do not exist.", "invented"),
-    element(document, "h1", "Treadsheet"),
-    element(document, "p", `Version ${version} · ${functions.length} worksheet functions · worked out on this page by functions.js, as a spreadsheet would`, "quiet"),
-    element(document, "p", caution, "caution"),
-    jobPage(document, oneStair, bundle),
-    element(document, "section", [
-      element(document, "h2", "Functions"),
-      element(document, "p", count, differences === 0 ? "count" : "count differs"),
-      ...parts,
-    ], "functions"),
-  );
-}
+const DEMO: WorkbookData = { version: DATA_VERSION, sheets: demo };
+const FILE_NAME = "treadsheet-sheets.json";
+/** Sheets are kept this long after the last change, in milliseconds. */
+const KEEP_AFTER = 400;
+
+const place = <Kind extends HTMLElement>(id: string): Kind => {
+  const found = document.querySelector<Kind>(`#${id}`);
+  if (found === null) throw new Error(`The page has no place for ${id}.`);
+  return found;
+};
+
+const told = (error: unknown): string => (error instanceof Error ? error.message : String(error));
+
+const { treadsheetBuilt: built } = globalThis as unknown as { readonly treadsheetBuilt: StandIn };
+
+const start = async (): Promise<void> => {
+  const status = place("status");
+  const say = (text: string): void => void (status.textContent = text);
+  const metadata = (await (await fetch("functions.json")).json()) as FunctionsJson;
+  const book = sheetPage(place("sheet"), metadata, built);
+
+  let store: SheetStore | undefined;
+  let revision = 0;
+  let isOvertaken = false;
+  try {
+    store = await sheetStore(indexedDB);
+    const kept = await store.read();
+    revision = kept?.revision ?? 0;
+    book.load(kept === undefined ? DEMO : workbookData(kept.data));
+    say(kept === undefined ? "The demo. What you change is kept in this browser." : "Your sheets, as you left them in this browser.");
+  } catch (error) {
+    book.load(DEMO);
+    say(`What was kept in this browser could not be opened, and stays there: ${told(error)}. This is the demo; nothing you change here is kept.`);
+    store = undefined;
+  }
+  await book.settled();
+  // The engine tells of changes that leave the sheets as they were: only what is stored counts.
+  let keptText = JSON.stringify(book.data());
+
+  const keep = async (): Promise<void> => {
+    if (store === undefined || isOvertaken) return;
+    const data = book.data();
+    const text = JSON.stringify(data);
+    if (text === keptText) return;
+    try {
+      const next = await store.keep(data, revision);
+      if (next === undefined) {
+        isOvertaken = true;
+        say("Another tab has changed these sheets. This one keeps nothing more in the browser: save it as a file, or reload to go on with the other.");
+      } else {
+        revision = next;
+        keptText = text;
+        say("Kept in this browser.");
+      }
+    } catch (error) {
+      say(`Not kept in this browser: ${told(error)}. Save the sheets as a file.`);
+    }
+  };
+  let waiting: ReturnType<typeof setTimeout> | undefined;
+  book.onChange(() => {
+    clearTimeout(waiting);
+    waiting = setTimeout(() => void keep(), KEEP_AFTER);
+  });
+
+  const putIn = async (data: WorkbookData): Promise<void> => {
+    book.load(data);
+    await book.settled();
+    await keep();
+  };
+
+  place("save").addEventListener("click", () => {
+    const link = element(document, "a");
+    link.href = URL.createObjectURL(new Blob([JSON.stringify(book.data(), null, 1)], { type: "application/json" }));
+    link.download = FILE_NAME;
+    link.click();
+    URL.revokeObjectURL(link.href);
+    say(`Saved as ${FILE_NAME}.`);
+  });
+  const file = place<HTMLInputElement>("file");
+  place("open").addEventListener("click", () => file.click());
+  file.addEventListener("change", () => {
+    const [chosen] = file.files ?? [];
+    file.value = "";
+    if (chosen === undefined) return;
+    void (async () => {
+      try {
+        const data = workbookData(JSON.parse(await chosen.text()));
+        if (await question(document, `Open ${chosen.name}? The sheets shown now are replaced.`, "Open it", "Keep these sheets")) {
+          await putIn(data);
+          say(`Opened ${chosen.name}.`);
+        }
+      } catch (error) {
+        say(`${chosen.name} cannot be opened: ${told(error)}. Choose a file that was saved here.`);
+      }
+    })();
+  });
+  place("demo").addEventListener("click", () => {
+    void (async () => {
+      if (await question(document, "Put the demo back? The sheets shown now are lost unless you save them as a file first.", "Put it back", "Keep these sheets")) await putIn(DEMO);
+    })();
+  });
+
+  const line = place("cell");
+  const show = (cell: SelectedCell | undefined): void => {
+    const text = cell === undefined ? "" : [`${cell.sheet} ${cell.address}`, cell.formula ?? "", cell.error ?? ""].filter(Boolean).join("   ");
+    if (line.textContent !== text) line.textContent = text;
+    line.className = cell?.error === undefined ? "" : "wrong";
+  };
+  let selected: SelectedCell | undefined;
+  book.onSelection((cell) => {
+    selected = cell;
+    show(cell);
+  });
+
+  pane(document, place("pane"), shownFunctions(), {
+    place: "beside this sheet",
+    solve: (id, args) => {
+      const solve = built.functions.get(id);
+      if (solve === undefined) throw built.error("#NAME?", `${id}: functions.js has no such function`);
+      return solve(...args);
+    },
+    insert: (formula) => {
+      if (selected === undefined) return "Select a cell of the sheet first.";
+      if (selected.value !== null) return `${selected.sheet} ${selected.address} is not empty: select an empty cell first.`;
+      book.setCell(selected.sheet, selected.address, formula);
+      return `Inserted at ${selected.sheet} ${selected.address}.`;
+    },
+    onSelection: (tell) => void book.onSelection(tell),
+  });
+  document.documentElement.dataset["ready"] = "yes";
+  Object.assign(globalThis, { treadsheetBook: book });
+};
+
+void start().catch((error: unknown) => {
+  place("status").textContent = `The sheet did not start: ${told(error)}`;
+});

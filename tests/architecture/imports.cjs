@@ -5,22 +5,25 @@ const mayImport = {
   bundle: ["functions"],
   drawing: ["functions", "solver"],
   sheets: [],
+  workbook: ["sheets"],
   generate: ["functions", "solver", "drawing"],
-  pane: ["functions", "sheets"],
+  pane: ["functions"],
   taskpane: ["pane"],
-  web: ["pane", "sheets"],
+  web: ["pane", "sheets", "workbook"],
   serve: [],
   sideload: ["serve"],
   bootstrap: [],
 };
 
 // Folders that may use Node's own modules: the ones that read or write disk or answer requests.
-const onNode = ["generate", "serve", "sideload", "bootstrap"];
+const onNode = ["generate", "serve", "sideload", "bootstrap", "workbook/node"];
 
 // A package may be imported only from the folders named here.
 const packages = {
   "decimal.js": ["solver", "functions"],
   "fastest-levenshtein": ["functions"],
+  "@univerjs": ["workbook"],
+  "numfmt": ["workbook"],
   "office-addin-debugging": ["sideload"],
   "office-addin-dev-certs": ["sideload"],
 };

@@ -1,7 +1,7 @@
 import { readFile } from "node:fs/promises";
 import type { Server } from "node:http";
 import path from "node:path";
-import type { Browser, BrowserContextOptions, Page } from "playwright-core";
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 import { listeningPort } from "../../src/serve/listening-port";
 import { loopbackServer } from "../../src/serve/loopback-server";
 import { startedBrowser } from "./chromium";
@@ -16,7 +16,9 @@ export interface OpenedPage {
 }
 
 export interface Opened {
-  readonly open: (file: string, options?: BrowserContextOptions & { readonly platform?: "away" }) => Promise<OpenedPage>;
+  readonly open: (file: string, options?: BrowserContextOptions & { readonly platform?: "away"; readonly context?: BrowserContext }) => Promise<OpenedPage>;
+  /** A context for several tabs of one browser profile. */
+  readonly context: () => Promise<BrowserContext>;
   readonly close: () => Promise<void>;
 }
 
@@ -30,9 +32,10 @@ export const openedPages = async (folder = path.join(project, "dist")): Promise<
   const own = `http://127.0.0.1:${port}/`;
   const browser: Browser = await startedBrowser();
   return {
-    open: async (file, { platform, ...options } = {}) => {
+    context: () => browser.newContext(),
+    open: async (file, { platform, context: given, ...options } = {}) => {
       const faults: string[] = [];
-      const context = await browser.newContext(options);
+      const context = given ?? (await browser.newContext(options));
       const page = await context.newPage();
       page.on("pageerror", ({ message }) => faults.push(`error: ${message}`));
       page.on("console", (message) => {

@@ -1,7 +1,7 @@
-import { oneStair } from "../../../src/sheets/one-stair";
-import type { Job } from "../../../src/sheets/job";
-import { isRows, jobRun, type Result } from "../../../src/sheets/job-run";
 import { associated } from "../../host/stand-in";
+import type { Job } from "./job";
+import { isRows, jobRun, type Result } from "./job-run";
+import { oneStair } from "./one-stair";
 
 const functions = associated();
 

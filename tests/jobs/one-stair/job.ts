@@ -43,19 +43,9 @@ export interface Input {
   readonly rows: readonly (readonly InputCell[])[];
 }
 
-/** How a result is shown: which columns carpenters read on a tape, which are money, and which rows are folded away. */
-export interface Shown {
-  readonly lengths?: readonly string[] | "all";
-  /** Only rows with these labels in their first column are lengths; without it every row is, or where there is a unit column, those in inches. */
-  readonly lengthRows?: readonly string[];
-  readonly money?: readonly string[] | "all";
-  readonly folded?: { readonly heading: string; readonly of: readonly string[]; readonly says: string };
-}
-
 export interface NamedCall extends Call {
   readonly name: string;
   readonly says: string;
-  readonly shown?: Shown;
 }
 
 export interface Step {

@@ -1,0 +1,22 @@
+import { sheet, TYPED_LENGTH } from "../sheet-builder";
+
+export const check = sheet(
+  "Check",
+  "Code check: as designed, and as framed",
+  "Type a code in B4; out comes every limit with its clause and margin, on the left for the design, on the right for the steps as framed.",
+  [
+    { at: "A4", labels: true, inputs: [1], formats: { 1: TYPED_LENGTH }, rows: [["code", "irc-2021"]] },
+    { at: "D4", labels: true, rows: [["fails, as designed", "=COUNTIF(E9:E70,\"fail\")"]] },
+    { at: "J4", labels: true, rows: [["fails, as framed", "=COUNTIF(N9:N70,\"fail\")"]] },
+    {
+      at: "J5", style: "caution",
+      rows: [["The way out: drop the stringers by tread less floor before they are nailed, or pack: Survey, column M, says what goes under each tread."]],
+    },
+    { at: "A7", style: "label", rows: [["As designed"]] },
+    { at: "J7", style: "label", rows: [["As framed, with the finished rises of Survey"]] },
+    { at: "A8", rows: [["=STAIR.CHECK(Layout!D4#,B4)"]] },
+    { at: "J8", rows: [["=STAIR.CHECK(Layout!D4#,B4,Survey!G4:H18)"]] },
+  ],
+  [],
+  { A: 210, B: 80, C: 90, D: 130, E: 100, F: 90, G: 130, H: 320, J: 210, K: 80, L: 90, M: 80, N: 100, O: 90, P: 130, Q: 320 },
+);

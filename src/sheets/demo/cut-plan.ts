@@ -1,0 +1,81 @@
+import { MONEY, sheet, SIXTEENTHS, TYPED_LENGTH } from "../sheet-builder";
+
+/** Readings of the invented stair's risers: step, height, top, bottom, both diagonals, height of the piece. */
+const RISERS: readonly (readonly [number, string, string, string, string, string, string])[] = [
+  [1, "7 9/16", "36 9/16", "36 3/4", "37 5/16", "37 1/2", "6 9/16"],
+  [2, "7 9/16", "36 5/8", "36 7/8", "37 7/16", "37 9/16", "6 13/16"],
+  [3, "7 5/8", "36 1/2", "36 11/16", "37 1/4", "37 1/2", "6 13/16"],
+  [4, "7 9/16", "36 11/16", "36 7/8", "37 7/16", "37 5/8", "6 13/16"],
+  [5, "7 9/16", "36 5/8", "36 13/16", "37 3/8", "37 9/16", "6 13/16"],
+  [6, "7 5/8", "36 9/16", "36 13/16", "37 3/8", "37 9/16", "6 13/16"],
+  [7, "7 9/16", "36 5/8", "36 13/16", "37 3/8", "37 9/16", "6 13/16"],
+  [8, "7 9/16", "36 3/4", "36 15/16", "37 1/2", "37 11/16", "6 13/16"],
+  [9, "7 5/8", "36 5/8", "36 7/8", "37 7/16", "37 5/8", "6 13/16"],
+  [10, "7 9/16", "36 1/2", "36 11/16", "37 1/4", "37 1/2", "6 13/16"],
+  [11, "7 5/8", "36 11/16", "36 15/16", "37 1/2", "37 11/16", "6 13/16"],
+  [12, "7 9/16", "36 9/16", "36 3/4", "37 5/16", "37 1/2", "6 13/16"],
+  [13, "7 9/16", "36 5/8", "36 3/4", "37 5/16", "37 9/16", "6 13/16"],
+  [14, "7 9/16", "36 9/16", "36 3/4", "37 5/16", "37 1/2", "6 13/16"],
+];
+
+/** Lean of the invented wall skirt in plan, in degrees. */
+const LEAN = -1.1;
+
+export const cutPlan = sheet(
+  "Cut plan",
+  "Cut plan: risers, skirts and rail",
+  "Type riser readings and the boards to be had; out come what to buy, each stick in cutting order, what is left of it, and how good the plan is.",
+  [
+    {
+      at: "A4", headings: true, inputs: [1, 2, 3, 4, 5, 6, 7],
+      formats: { 1: TYPED_LENGTH, 2: TYPED_LENGTH, 3: TYPED_LENGTH, 4: TYPED_LENGTH, 5: TYPED_LENGTH, 6: TYPED_LENGTH },
+      rows: [["step", "height", "top", "bottom", "diagonal", "second diagonal", "cut height", "left lean"], ...RISERS.map((row) => [...row, LEAN])],
+    },
+    {
+      at: "A21", headings: true, labels: true, inputs: [0, 1, 2, 3, 4, 5, 6], formats: { 1: TYPED_LENGTH, 2: TYPED_LENGTH, 3: TYPED_LENGTH, 4: MONEY },
+      rows: [
+        ["label", "length", "width", "thickness", "price", "available", "owned", "grade"],
+        ["rack 5 ft", "5'", "7 1/4", "3/4", "", 1, "yes", ""],
+        ["poplar 8 ft", "8'", "7 1/4", "3/4", 18, "any", "no", ""],
+        ["poplar 10 ft", "10'", "7 1/4", "3/4", 22.4, 2, "no", ""],
+        ["poplar 16 ft", "16'", "7 1/4", "3/4", 38, "any", "no", ""],
+        ["skirt 12 ft", "12'", "11 1/4", "3/4", 62, "any", "no", "skirt"],
+        ["skirt 14 ft", "14'", "11 1/4", "3/4", 74, "any", "no", "skirt"],
+        ["skirt 16 ft", "16'", "11 1/4", "3/4", 88, "any", "no", "skirt"],
+        ["rail 12 ft", "12'", "2 1/4", "2 1/2", 81, "any", "no", "rail"],
+        ["rail 14 ft", "14'", "2 1/4", "2 1/2", 96, "any", "no", "rail"],
+        ["rail 16 ft", "16'", "2 1/4", "2 1/2", 112, "any", "no", "rail"],
+      ],
+    },
+    { at: "A33", labels: true, inputs: [1], formats: { 1: TYPED_LENGTH }, rows: [["kerf", "1/8"], ["trim", "1/4"]] },
+    {
+      at: "D33", headings: true, labels: true,
+      rows: [
+        ["label", "length", "grade"],
+        ["open skirt", "=STAIR.PICK(Layout!P4#,\"open skirt length\")", "skirt"],
+        ["closed skirt", "=STAIR.PICK(Layout!P4#,\"closed skirt length\")", "skirt"],
+        ["rail", "=STAIR.PICK(Layout!P12#,\"rail length\")", "rail"],
+      ],
+      formats: { 1: SIXTEENTHS },
+    },
+    { at: "J4", rows: [["=STAIR.RISERFIT(A4:H18,Layout!B14,Layout!B17,Layout!B10)"]] },
+    { at: "J21", style: "label", rows: [["Risers: what to buy"]] },
+    { at: "J22", rows: [["=STAIR.BUY(J4#,A21:H31,B33,B34)"]] },
+    { at: "J27", rows: [["=STAIR.PLAN(J4#,A21:H31,B33,B34)"]] },
+    { at: "R21", style: "label", rows: [["Skirts and rail: what to buy"]] },
+    { at: "R22", rows: [["=STAIR.BUY(D33:F36,A21:H31,B33,B34)"]] },
+    { at: "R27", rows: [["=STAIR.PLAN(D33:F36,A21:H31,B33,B34)"]] },
+    { at: "J37", style: "label", rows: [["Risers, stick by stick"]] },
+    { at: "J38", rows: [["=STAIR.CUTS(J4#,A21:H31,B33,B34)"]] },
+    { at: "R37", style: "label", rows: [["Skirts and rail, stick by stick"]] },
+    { at: "R38", rows: [["=STAIR.CUTS(D33:F36,A21:H31,B33,B34)"]] },
+  ],
+  [
+    { at: "K5", rows: 14, formats: { 0: SIXTEENTHS, 1: SIXTEENTHS, 2: SIXTEENTHS, 3: SIXTEENTHS, 4: SIXTEENTHS, 5: "0.00", 6: "0.00", 7: "0.00", 8: "0.00", 9: SIXTEENTHS, 10: "0.000" } },
+    { at: "K23", rows: 3, formats: { 0: SIXTEENTHS, 2: MONEY, 3: MONEY, 4: "0.00", 5: "0.00" } },
+    { at: "S23", rows: 3, formats: { 0: SIXTEENTHS, 2: MONEY, 3: MONEY, 4: "0.00", 5: "0.00" } },
+    { at: "L39", rows: 14, formats: { 0: SIXTEENTHS, 2: SIXTEENTHS, 3: SIXTEENTHS } },
+    { at: "T39", rows: 3, formats: { 0: SIXTEENTHS, 2: SIXTEENTHS, 3: SIXTEENTHS } },
+  ],
+  { A: 110, B: 80, C: 80, D: 90, E: 80, F: 110, G: 80, H: 80, J: 90, K: 90, L: 90, M: 90, N: 90, O: 80, P: 80, R: 90, S: 90, T: 90, U: 90, V: 90, W: 80 },
+);

@@ -1,0 +1,41 @@
+import { sheet, SIXTEENTHS, TYPED_LENGTH } from "../sheet-builder";
+
+/** Readings of the next five treads of the invented stair; the diagonals close within a 1/16 tape. */
+const TREADS: readonly (readonly [number, string, string, string, string, string])[] = [
+  [1, "10", "36 3/4", "36 5/8", "38 3/16", "37 7/8"],
+  [2, "10", "36 13/16", "36 5/8", "38 1/8", "38"],
+  [3, "10", "36 11/16", "36 1/2", "38 1/16", "37 13/16"],
+  [4, "10", "36 3/4", "36 11/16", "38 3/16", "37 15/16"],
+  [5, "10", "36 7/8", "36 11/16", "38 3/16", "38"],
+];
+
+const LEAN = -1.5;
+const TICKET = ["length", "back", "front", "heel", "toe"] as const;
+/** Columns TREADFIT spills these in, counted from its first. */
+const COLUMN: Readonly<Record<(typeof TICKET)[number], number>> = { length: 2, back: 5, front: 6, heel: 12, toe: 13 };
+
+export const fit = sheet(
+  "Fit",
+  "Fit: the next five treads",
+  "Type the readings of each step as taped at the sub-tread; out come lengths, saw angles, tilt and mitre, in sixteenths for the ticket, and riser heights and the notch.",
+  [
+    {
+      at: "A4", headings: true, inputs: [1, 2, 3, 4, 5, 6], formats: { 1: TYPED_LENGTH, 2: TYPED_LENGTH, 3: TYPED_LENGTH, 4: TYPED_LENGTH, 5: TYPED_LENGTH },
+      rows: [["step", "run", "back", "front", "diagonal", "second diagonal", "left lean"], ...TREADS.map((row) => [...row, LEAN])],
+    },
+    { at: "A12", rows: [["=STAIR.TREADFIT(A4:G9,Layout!B8,Layout!B14,Layout!B15,Layout!B16,Layout!B9)"]] },
+    { at: "A20", style: "label", rows: [["Ticket"]] },
+    {
+      at: "A21", headings: true,
+      rows: [["step", ...TICKET, "left angle", "mitre"], ["=A5:A9", ...TICKET.map((name) => `=STAIR.TAPE(INDEX(A13:U17,0,${COLUMN[name]}))`), "=ROUND(G13:G17,1)", "=ROUND(N13:N17,1)"]],
+    },
+    { at: "W4", headings: true, rows: [["step", "riser height", "on the tape"], ["=Survey!G5:G18", "=STAIR.RISERHEIGHT(Survey!H5#,Layout!B9,Layout!B18,\"7 1/4\")", "=STAIR.TAPE(X5#)"]] },
+    { at: "AA4", headings: true, rows: [["notch width", "notch height"], ["=STAIR.NOTCH(Layout!B19,Layout!B17,Layout!B18,\"1/32\")"]] },
+  ],
+  [
+    { at: "B13", rows: 5, formats: { 0: SIXTEENTHS, 1: SIXTEENTHS, 2: SIXTEENTHS, 3: SIXTEENTHS, 4: SIXTEENTHS, 5: "0.00", 6: "0.00", 7: "0.00", 8: "0.00", 9: SIXTEENTHS, 10: SIXTEENTHS, 11: SIXTEENTHS, 12: "0.00", 13: SIXTEENTHS, 14: "0.000" } },
+    { at: "X5", rows: 14, formats: { 0: SIXTEENTHS } },
+    { at: "AA5", rows: 1, formats: { 0: "# ??/32", 1: "# ??/32" } },
+  ],
+  { A: 60, B: 90, C: 90, D: 90, E: 90, F: 110, G: 80, H: 80, N: 80, O: 100, V: 40, W: 60, X: 100, Y: 100, AA: 100, AB: 100 },
+);

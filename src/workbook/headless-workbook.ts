@@ -1,0 +1,22 @@
+import { LocaleType, LogLevel, Univer } from "@univerjs/core";
+import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
+import { UniverSheetsPlugin } from "@univerjs/sheets";
+import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
+import { UniverSheetsNumfmtPlugin } from "@univerjs/sheets-numfmt";
+import type { FunctionsJson } from "./function-metadata";
+import { liveWorkbook } from "./live-workbook";
+import type { StandIn } from "./stand-in";
+import { teachEngine } from "./taught-engine";
+import type { Workbook } from "./workbook";
+
+/** A workbook without a page. */
+export const headlessWorkbook = (metadata: FunctionsJson, built: StandIn): Workbook => {
+  const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: {} }, logLevel: LogLevel.SILENT });
+  univer.registerPlugin(UniverFormulaEnginePlugin);
+  univer.registerPlugin(UniverSheetsPlugin);
+  // What spills is not stored, so a loaded workbook is always worked out as a whole.
+  univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.FORCED });
+  univer.registerPlugin(UniverSheetsNumfmtPlugin);
+  teachEngine(univer.__getInjector(), metadata, built);
+  return liveWorkbook(univer);
+};

@@ -1,0 +1,135 @@
+import { type ICellData, ICommandService, IUniverInstanceService, type IWorkbookData, type Nullable, type Univer, UniverInstanceType, type Workbook as EngineWorkbook, type Worksheet } from "@univerjs/core";
+import { FormulaDataModel } from "@univerjs/engine-formula";
+import { SetRangeValuesCommand } from "@univerjs/sheets";
+import { cellAddress, type CellPlace, cellPlace } from "./cell-address";
+import { engineSnapshot, plainValue, storedCell, storedSettings, valueCell } from "./engine-snapshot";
+import { errorCode, errorSentence } from "./error-sentence";
+import { settling } from "./settle-rule";
+import { typedCell } from "./typed-cell";
+import type { CellValue, Workbook } from "./workbook";
+import { type CellData, DATA_VERSION, workbookData } from "./workbook-data";
+
+const EMPTY: ICellData = { v: null, f: null, si: null, p: null };
+
+const valueOf = (cell: Nullable<ICellData>): CellValue => {
+  const error = errorCode(cell);
+  if (error !== undefined) return { error };
+  return (cell ? plainValue(cell) : undefined) ?? null;
+};
+
+// The engine keeps the formulas it has read, with the functions in them, by workbook: no two in a process may go by one name.
+let loads = 0;
+
+/** Our workbook on an engine that has been taught our functions. */
+export const liveWorkbook = (univer: Univer): Workbook => {
+  const injector = univer.__getInjector();
+  const instances = injector.get(IUniverInstanceService);
+  const model = injector.get(FormulaDataModel);
+  const rule = settling(injector);
+  let book: EngineWorkbook | undefined;
+
+  const current = (): EngineWorkbook => {
+    if (book === undefined) throw new Error("The workbook is empty: load one first.");
+    return book;
+  };
+
+  const sheetNamed = (name: string): Worksheet => {
+    const sheet = current().getSheetBySheetName(name);
+    if (!sheet) throw new Error(`sheet: there is no "${name}"; there are ${current().getSheets().map((one) => one.getName()).join(", ")}`);
+    return sheet;
+  };
+
+  // Spilled cells are not in the sheet itself. A cell that was typed into hides what would spill there.
+  const cellAt = (sheet: Worksheet, { row, column }: CellPlace): Nullable<ICellData> => {
+    const own = sheet.getCellRaw(row, column);
+    if (own?.v !== undefined && own.v !== null) return own;
+    return model.getArrayFormulaCellData()[current().getUnitId()]?.[sheet.getSheetId()]?.[row]?.[column] ?? own;
+  };
+
+  const formulaAt = (sheet: Worksheet, { row, column }: CellPlace): string | undefined =>
+    model.getFormulaStringByCell(row, column, sheet.getSheetId(), current().getUnitId()) ?? undefined;
+
+  const styleAt = (cell: Nullable<ICellData>) => (cell ? current().getStyles().getStyleByCell(cell) : undefined);
+
+  const shownAt = (sheet: Worksheet, { row, column }: CellPlace): string => {
+    const cell = sheet.getCell(row, column);
+    const plain = cell ? plainValue(cell) : undefined;
+    return plain === undefined ? "" : typeof plain === "boolean" ? String(plain).toUpperCase() : String(plain);
+  };
+
+  const stored = (sheet: Worksheet): Record<string, CellData> => {
+    const cells: Record<string, CellData> = {};
+    sheet.getCellMatrix().forValue((row, column, cell) => {
+      const place = { row, column };
+      const data = cell ? storedCell(cell, formulaAt(sheet, place), styleAt(cell)) : undefined;
+      if (data !== undefined) cells[cellAddress(place)] = data;
+    });
+    return cells;
+  };
+
+  return {
+    load: (data) => {
+      const checked = workbookData(data);
+      if (book !== undefined) instances.disposeUnit(book.getUnitId());
+      loads += 1;
+      book = univer.createUnit<IWorkbookData, EngineWorkbook>(UniverInstanceType.UNIVER_SHEET, engineSnapshot(`workbook-${loads}`, checked));
+    },
+    setCell: (name, address, input) => {
+      const sheet = sheetNamed(name);
+      const place = cellPlace(address);
+      const typed =
+        typeof input === "string"
+          ? typedCell(input, styleAt(sheet.getCellRaw(place.row, place.column))?.n?.pattern)
+          : ({ kind: "value", value: input, format: undefined } as const);
+      const cell: ICellData =
+        typed.kind === "nothing"
+          ? EMPTY
+          : typed.kind === "formula"
+            ? { ...EMPTY, f: typed.formula }
+            : { ...EMPTY, ...valueCell(typed.value), ...(typed.format === undefined ? {} : { s: { n: { pattern: typed.format } } }) };
+      const range = { startRow: place.row, endRow: place.row, startColumn: place.column, endColumn: place.column };
+      const done = injector
+        .get(ICommandService)
+        .syncExecuteCommand(SetRangeValuesCommand.id, { unitId: current().getUnitId(), subUnitId: sheet.getSheetId(), range, value: cell });
+      if (!done) throw new Error(`${name}!${address}: the sheet does not take "${String(input)}"`);
+    },
+    settled: rule.settled,
+    value: (name, address) => valueOf(cellAt(sheetNamed(name), cellPlace(address))),
+    shown: (name, address) => shownAt(sheetNamed(name), cellPlace(address)),
+    spill: (name, address) => {
+      const sheet = sheetNamed(name);
+      const place = cellPlace(address);
+      const anchor = valueOf(cellAt(sheet, place));
+      const block = model.getArrayFormulaRange()[current().getUnitId()]?.[sheet.getSheetId()]?.[place.row]?.[place.column];
+      if (block === undefined || (typeof anchor === "object" && anchor?.error === "#SPILL!")) return [[anchor]];
+      return Array.from({ length: block.endRow - block.startRow + 1 }, (_, row) =>
+        Array.from({ length: block.endColumn - block.startColumn + 1 }, (__, column) =>
+          valueOf(cellAt(sheet, { row: block.startRow + row, column: block.startColumn + column })),
+        ),
+      );
+    },
+    errorMessage: (name, address) => errorSentence(cellAt(sheetNamed(name), cellPlace(address))),
+    formula: (name, address) => formulaAt(sheetNamed(name), cellPlace(address)),
+    copied: (name, from, to) => {
+      const sheet = sheetNamed(name);
+      const [first, last] = [cellPlace(from), cellPlace(to)];
+      const lines: string[] = [];
+      for (let row = first.row; row <= last.row; row += 1) {
+        const texts: string[] = [];
+        for (let column = first.column; column <= last.column; column += 1) texts.push(shownAt(sheet, { row, column }));
+        lines.push(texts.join("\t"));
+      }
+      return lines.join("\n");
+    },
+    data: () => ({
+      version: DATA_VERSION,
+      sheets: current()
+        .getSheets()
+        .map((sheet) => ({ name: sheet.getName(), cells: stored(sheet), ...storedSettings(sheet.getConfig().columnData, sheet.getFreeze().ySplit) })),
+    }),
+    dispose: () => {
+      rule.dispose();
+      univer.dispose();
+    },
+  };
+};

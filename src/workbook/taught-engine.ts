@@ -1,0 +1,56 @@
+import { ICommandService, type ICellData, type Injector, type Nullable, ObjectMatrix } from "@univerjs/core";
+import { IFunctionService, Lexer, ValueObjectFactory } from "@univerjs/engine-formula";
+import { type ISetRangeValuesMutationParams, SetRangeValuesMutation } from "@univerjs/sheets";
+import { anchorArrayFormula } from "./anchor-array-formula";
+import type { FunctionsJson } from "./function-metadata";
+import { anchorArrayFunctions } from "./spill-reference";
+import type { StandIn } from "./stand-in";
+import { worksheetExecutors } from "./worksheet-executor";
+
+// The sentence of an error stays in the cell until something else is written there, so writing a value takes it away.
+const withoutOldSentences = (injector: Injector): void => {
+  injector.get(ICommandService).beforeCommandExecuted(({ id, params }) => {
+    if (id !== SetRangeValuesMutation.id) return;
+    const { cellValue } = params as ISetRangeValuesMutationParams;
+    new ObjectMatrix<Nullable<ICellData>>(cellValue ?? {}).forValue((_row, _column, cell) => {
+      if (cell && ("v" in cell || "f" in cell) && cell.custom === undefined) cell.custom = null;
+    });
+  });
+};
+
+const withSpillReferences = (injector: Injector): void => {
+  const lexer = injector.get(Lexer);
+  const treeBuilder = lexer.treeBuilder.bind(lexer);
+  lexer.treeBuilder = (formula: string, ...rest) => treeBuilder(formula.includes("#") ? anchorArrayFormula(formula) : formula, ...rest);
+};
+
+// Functions that hand a text on as it is. The engine would take "1/2" among their arguments for the 2nd of January.
+const TEXT_TAKERS: ReadonlySet<string> = new Set([
+  "IF", "IFS", "IFERROR", "IFNA", "SWITCH", "CHOOSE", "LET", "VSTACK", "HSTACK", "XLOOKUP", "VLOOKUP", "HLOOKUP", "LOOKUP", "MATCH", "XMATCH", "CONCAT",
+  "CONCATENATE", "TEXTJOIN", "EXACT", "LEN", "LEFT", "RIGHT", "MID", "FIND", "SEARCH", "REPLACE", "SUBSTITUTE", "TRIM", "UPPER", "LOWER", "PROPER", "REPT",
+  "TEXTSPLIT", "TEXTBEFORE", "TEXTAFTER", "T", "ISTEXT", "ISNUMBER",
+]);
+
+const withTextsLeftAlone = (injector: Injector): void => {
+  const functions = injector.get(IFunctionService);
+  const executorOf = functions.getExecutor.bind(functions);
+  functions.getExecutor = (name) => {
+    const executor = executorOf(name);
+    if (executor && TEXT_TAKERS.has(String(name))) executor.isArgumentsIgnoreNumberPattern = () => true;
+    return executor;
+  };
+};
+
+const isQuoted = (raw: unknown): boolean => typeof raw === "string" && raw.length > 1 && raw.startsWith('"') && raw.endsWith('"');
+
+// The same for the texts of a constant array such as {"1/2","3/4"}, which the engine reads without saying how.
+const plainCreate = ValueObjectFactory.create.bind(ValueObjectFactory);
+ValueObjectFactory.create = (raw, isText) => plainCreate(raw, isText ?? isQuoted(raw));
+
+/** Teaches an engine, before its first workbook, our functions and A1#, and to keep the sentence of an error with its cell. */
+export const teachEngine = (injector: Injector, metadata: FunctionsJson, built: StandIn): void => {
+  injector.get(IFunctionService).registerExecutors(...anchorArrayFunctions(), ...worksheetExecutors(metadata.functions, built));
+  withTextsLeftAlone(injector);
+  withSpillReferences(injector);
+  withoutOldSentences(injector);
+};

@@ -1,0 +1,123 @@
+/** @jest-environment ./tests/workbook/engine-environment.cjs */
+import { demo } from "../../../src/sheets/demo/demo";
+import type { CellValue, Workbook } from "../../../src/workbook/workbook";
+import { workbookData } from "../../../src/workbook/workbook-data";
+import { builtFunctions, closeWorkbooks, openedData } from "../../workbook/opened-workbook";
+
+let book: Workbook;
+
+beforeAll(async () => {
+  book = await openedData({ version: 1, sheets: demo }, builtFunctions());
+});
+
+afterAll(closeWorkbooks);
+
+/** A cell of a spilled table by the label in its first column and its heading. */
+const spilled = (sheet: string, anchor: string, label: string, heading: string): CellValue => {
+  const [headings = [], ...rows] = book.spill(sheet, anchor);
+  return rows.find(([first]) => first === label)?.[headings.indexOf(heading)] ?? null;
+};
+
+const cell = (sheet: string, address: string): CellValue => book.value(sheet, address);
+
+interface Named {
+  readonly name: string;
+  readonly read: () => CellValue;
+  /** On a run of 10 in and of 9 in. */
+  readonly ten: number | string;
+  readonly nine: number | string;
+}
+
+// The rise by hand: 106 1/8 / 14 = 849 / 112 = 7.580357; slopes hypot(7.580357, 10) = 12.548379 and hypot(7.580357, 9) = 11.766980.
+const NAMED: readonly Named[] = [
+  // 7 9/16 + 1 - 3/4.
+  { name: "first finished rise", read: () => cell("Survey", "H5"), ten: 7.8125, nine: 7.8125 },
+  // 7 9/16 + 3/4 - 1.
+  { name: "last finished rise", read: () => cell("Survey", "H18"), ten: 7.3125, nine: 7.3125 },
+  // 10 x 7 9/16 + 4 x 7 5/8, floors alike.
+  { name: "total rise", read: () => cell("Survey", "B20"), ten: 106.125, nine: 106.125 },
+  // 849 / 112 - 7 13/16 = -26 / 112.
+  { name: "packing under the first sub-tread", read: () => cell("Survey", "M5"), ten: -26 / 112, nine: -26 / 112 },
+  { name: "unit rise", read: () => spilled("Layout", "D4", "unit rise", "value"), ten: 849 / 112, nine: 849 / 112 },
+  // 10 + 1 1/4; 9 + 1 1/4.
+  { name: "board depth", read: () => spilled("Layout", "D4", "board depth", "value"), ten: 11.25, nine: 10.25 },
+  // 13 treads.
+  { name: "total run", read: () => spilled("Layout", "D4", "total run", "value"), ten: 130, nine: 117 },
+  // 13 slopes less 1/4 x 7.580357 / slope: 163.12893 - 0.15102; 152.97074 - 0.16105.
+  { name: "open skirt length", read: () => spilled("Layout", "P4", "open skirt length", "value"), ten: 162.9779, nine: 152.8097 },
+  // (130 + 3 + 4) x 12.548379 / 10 + 0.7580357 x (2 + 6.040904 - 1.812273); (117 + 7) x 11.766980 / 9 + 0.8422619 x (2 + 5.797848 - 1.932616).
+  { name: "closed skirt length", read: () => spilled("Layout", "P4", "closed skirt length", "value"), ten: 176.6343, nine: 167.0629 },
+  { name: "rail length", read: () => spilled("Layout", "P12", "rail length", "value"), ten: 163.1289, nine: 152.9707 },
+  // Two balusters of 1 1/4: (10 - 2 1/2) / 2; (9 - 2 1/2) / 2.
+  { name: "gap between balusters", read: () => cell("Layout", "Q20"), ten: 3.75, nine: 3.25 },
+  // IRC 2021 R311.7.5.2: at least 10 in.
+  { name: "tread depth in the check", read: () => spilled("Check", "A8", "tread depth", "verdict"), ten: "pass", nine: "fail" },
+  { name: "fails, as designed", read: () => cell("Check", "E4"), ten: 0, nine: 1 },
+  // Rise 7 13/16 over 7 3/4, spread 1/2 over 3/8; on 9 in the tread depth too.
+  { name: "fails, as framed", read: () => cell("Check", "K4"), ten: 2, nine: 3 },
+  // 13 x 54 + 19.50.
+  { name: "cost of the blanks", read: () => cell("Order", "B11"), ten: 721.5, nine: 721.5 },
+  // 702 x 1/4 / 11 1/2 + 19.50 x 1 1/2 / 3 1/2 = 15.2609 + 8.3571; 702 x 1 1/4 / 11 1/2 + 8.3571 = 76.3043 + 8.3571.
+  { name: "rip cost", read: () => cell("Order", "B12"), ten: 23.618, nine: 84.6615 },
+  // 14 and 16 ft of skirt, 14 ft of rail: 74 + 88 + 96; the closed skirt then comes out of 14 ft too: 74 + 74 + 96.
+  { name: "skirts and rail", read: () => spilled("Cut plan", "R27", "cost", "value"), ten: 258, nine: 244 },
+  // One riser off the rack, one board of 10 ft, two of 16: 22.40 + 76.
+  { name: "riser boards", read: () => spilled("Cut plan", "J27", "cost", "value"), ten: 98.4, nine: 98.4 },
+  // First tread by its diagonals: 38.1119, see the one-stair job; 38 1/8 on the tape.
+  { name: "first tread on the ticket", read: () => cell("Fit", "B22"), ten: '38 1/8"', nine: '38 1/8"' },
+  // 7 13/16 - 1 with no lap.
+  { name: "first riser height", read: () => cell("Fit", "X5"), ten: 6.8125, nine: 6.8125 },
+  // 13 x (3 x 10 + 36 3/4); 13 x (27 + 36 3/4).
+  { name: "bead of adhesive", read: () => cell("Bid", "J11"), ten: 867.75, nine: 828.75 },
+  // pi / 4 x (5/16)² x bead x 1.1 / 18.227 = 4.02, so 5; 3.84, so 4.
+  { name: "cartridges", read: () => cell("Bid", "B5"), ten: 5, nine: 4 },
+  // 721.50 + 98.40 + 258 + 42 + 52 x 0.11 + 13 x 6.75 + 20.6 x 58 = 2,408.17; on 9 in 14 less of skirts and 8.40 less of adhesive.
+  { name: "direct cost", read: () => spilled("Bid", "L4", "direct", "cost"), ten: 2408.17, nine: 2385.77 },
+  // 288.98 overhead, 2,697.15 / 0.85 = 3,173.12, tax 206.25; 286.29, 2,672.06 / 0.85 = 3,143.60, 204.33.
+  { name: "total of the bid", read: () => spilled("Bid", "L4", "total", "cost"), ten: 3379.37, nine: 3347.93 },
+  // Price 769.50 - 14 x 54 + 21.50 - 22.40 = 12.60, usage 54, rack 38.
+  { name: "spent over plan", read: () => cell("Books", "J10"), ten: 104.6, nine: 104.6 },
+];
+
+const DECIMALS = 4;
+
+const check = (found: CellValue, wanted: number | string): void => {
+  if (typeof wanted === "string") expect(found).toBe(wanted);
+  else expect(found).toBeCloseTo(wanted, DECIMALS);
+};
+
+test("the demo is a workbook as it is stored, and says on every sheet what to type and what comes out", () => {
+  expect(workbookData({ version: 1, sheets: demo }).sheets.map(({ name }) => name)).toEqual(["Survey", "Layout", "Check", "Order", "Cut plan", "Fit", "Bid", "Books"]);
+  for (const { cells } of demo) {
+    expect(cells["A1"]?.style).toBe("title");
+    expect(String(cells["A2"]?.value)).toMatch(/^Type .*; out come/);
+  }
+  expect(String(demo[0]?.cells["A1"]?.value)).toContain("invented");
+});
+
+test("lengths that are typed are cells of text, so that 1/2 never becomes a date", () => {
+  const inputs = demo.flatMap(({ name, cells }) => Object.entries(cells).filter(([, each]) => each.style === "input").map(([address, each]) => ({ name, address, ...each })));
+  expect(inputs.length).toBeGreaterThan(150);
+  for (const { value, format } of inputs) if (typeof value === "string" && /\d/.test(value) && !/[a-z]{3}/.test(value)) expect(format).toBe("@");
+});
+
+test.each(NAMED)("$name on a 10 in run", ({ read, ten }) => check(read(), ten));
+
+describe("9 typed for the run", () => {
+  beforeAll(async () => {
+    book.setCell("Layout", "B7", "9");
+    await book.settled();
+  });
+
+  test.each(NAMED)("$name on a 9 in run", ({ read, nine }) => check(read(), nine));
+});
+
+test("no formula of the demo is in error", () => {
+  const wrong = demo.flatMap(({ name, cells }) =>
+    Object.entries(cells).flatMap(([address, { formula }]) => {
+      if (formula === undefined) return [];
+      return book.spill(name, address).flat().some((value) => typeof value === "object" && value !== null) ? [`${name}!${address} ${formula} ${book.errorMessage(name, address) ?? ""}`] : [];
+    }),
+  );
+  expect(wrong).toEqual([]);
+});

@@ -1,0 +1,92 @@
+/** @jest-environment ./tests/workbook/engine-environment.cjs */
+import type { Workbook } from "../../src/workbook/workbook";
+import { closeWorkbooks, openedWorkbook } from "./opened-workbook";
+
+afterEach(closeWorkbooks);
+
+const pole = (risers: number) => ({ Bench: { A1: 108, B1: risers, C1: "=STAIR.STORYPOLE(A1,B1)", I1: "=SUM(C2:C99)", J1: "=COUNT(D2:D99)", K1: "=C9", L1: "=STAIR.PICK(C1:D99,8,\"height\")", M1: "=ROWS(C1#)" } });
+
+const values = (book: Workbook, ...cells: readonly string[]) => cells.map((cell) => book.value("Bench", cell));
+
+/** Riser numbers 1 to n add up to n (n + 1) / 2; there is a row for each, and one of headings above. */
+const expectPole = (book: Workbook, risers: number) => {
+  expect(book.spill("Bench", "C1")).toHaveLength(risers + 1);
+  expect(values(book, "I1", "J1", "M1")).toEqual([(risers * (risers + 1)) / 2, risers, risers + 1]);
+};
+
+test("what reads a spill is right after it grows and after it shrinks", async () => {
+  const book = await openedWorkbook(pole(14));
+  expectPole(book, 14);
+  for (const risers of [8, 16, 3, 14]) {
+    book.setCell("Bench", "B1", risers);
+    await book.settled();
+    expectPole(book, risers);
+    // Row 9 is riser 8, where there is one.
+    expect(book.value("Bench", "K1")).toBe(risers >= 8 ? 8 : 0);
+  }
+  // Hand: mark 8 of 14 over 108 in. is 8 x 108 / 14.
+  expect(book.value("Bench", "L1")).toBeCloseTo((8 * 108) / 14, 9);
+});
+
+test("a spill that something stands in shows #SPILL!, its readers see no old value, and it comes back when the way is clear", async () => {
+  const book = await openedWorkbook(pole(14));
+  book.setCell("Bench", "D5", "in the way");
+  await book.settled();
+  expect(book.value("Bench", "C1")).toEqual({ error: "#SPILL!" });
+  expect(book.errorMessage("Bench", "C1")).toMatch(/clear the cells/);
+  expect(book.spill("Bench", "C1")).toEqual([[{ error: "#SPILL!" }]]);
+  expect(values(book, "D5", "C2", "C15", "I1", "J1", "K1", "M1")).toEqual(["in the way", null, null, 0, 0, 0, { error: "#REF!" }]);
+
+  book.setCell("Bench", "D5", "");
+  await book.settled();
+  expectPole(book, 14);
+});
+
+test("a spill that turns into an error leaves nothing behind for its readers", async () => {
+  const book = await openedWorkbook(pole(14));
+  book.setCell("Bench", "B1", -1);
+  await book.settled();
+  expect(values(book, "C1", "C2", "I1", "J1", "M1")).toEqual([{ error: "#VALUE!" }, null, 0, 0, { error: "#VALUE!" }]);
+  book.setCell("Bench", "B1", 8);
+  await book.settled();
+  expectPole(book, 8);
+});
+
+test("readers on another sheet and readers of readers are right too", async () => {
+  const book = await openedWorkbook({
+    Bench: { A1: 15, C1: "=SEQUENCE(A1)", D1: "=FILTER(C1:C50,C1:C50>5)", E1: "=SUM(D1:D50)" },
+    Bid: { A1: "=SUM(Bench!C1#)", A2: "=COUNT(Bench!D1:D50)" },
+  });
+  // Hand: 1 to 15 add up to 120, 6 to 15 to 105; 1 to 7 to 28, 6 and 7 to 13.
+  expect([book.value("Bench", "E1"), book.value("Bid", "A1"), book.value("Bid", "A2")]).toEqual([105, 120, 10]);
+  book.setCell("Bench", "A1", "7");
+  await book.settled();
+  expect([book.value("Bench", "E1"), book.value("Bid", "A1"), book.value("Bid", "A2")]).toEqual([13, 28, 2]);
+});
+
+test("A1# works typed and loaded, in both spellings, beside text and across sheets, and stays as it was typed", async () => {
+  const book = await openedWorkbook({
+    "Cut plan": { A1: "=SEQUENCE(3,2)" },
+    Bench: { A1: "=SUM('Cut plan'!A1#)", A2: "=SUM(_xlfn.ANCHORARRAY('Cut plan'!A1))", A3: "=ROWS(F1#)", F1: 7, A4: '="see A1#"' },
+  });
+  book.setCell("Bench", "B1", "='Cut plan'!A1#");
+  book.setCell("Bench", "D1", "=SUM(b1#)&\" in B1#\"");
+  await book.settled();
+  // Hand: 1 + 2 + ... + 6 = 21.
+  expect(values(book, "A1", "A2", "A4", "D1", "C3")).toEqual([21, 21, "see A1#", "21 in B1#", 6]);
+  // A cell that never spilled has no block.
+  expect(book.value("Bench", "A3")).toEqual({ error: "#REF!" });
+  expect(book.formula("Bench", "B1")).toBe("='Cut plan'!A1#");
+  expect(book.data().sheets[1]?.cells["A1"]).toEqual({ formula: "=SUM('Cut plan'!A1#)" });
+});
+
+test("A1# of a spill that comes down to one cell is that cell", async () => {
+  const book = await openedWorkbook({ Bench: { A1: 3, B1: "=SEQUENCE(A1)", C1: "=ROWS(B1#)", D1: "=SUM(B1#)" } });
+  expect(values(book, "C1", "D1")).toEqual([3, 6]);
+  book.setCell("Bench", "A1", 1);
+  await book.settled();
+  expect(values(book, "C1", "D1")).toEqual([1, 1]);
+  book.setCell("Bench", "E1", "=SUM(B1#)+A1");
+  await book.settled();
+  expect(values(book, "E1")).toEqual([2]);
+});

@@ -1,0 +1,86 @@
+import { isFractionFormat, typedCell } from "../../src/workbook/typed-cell";
+
+const sixteenths = "# ?/16";
+const typed = (value: unknown, format?: string) => ({ kind: "value", value, ...(format === undefined ? {} : { format }) });
+
+// Hand: 7 5/8 = 7.625, 105 7/8 = 105.875.
+test.each([
+  ["1/2", 0.5],
+  ["7 5/8", 7.625],
+  ["7-5/8", 7.625],
+  ["105 7/8\"", 105.875],
+  ["-3/16", -0.1875],
+  ["9\"", 9],
+  ["7.625", 7.625],
+  ["12", 12],
+])("in a cell that shows sixteenths, %s is a number of inches", (text, inches) => {
+  expect(typedCell(text, sixteenths)).toEqual(typed(inches));
+});
+
+test.each(["9' 1 1/2\"", "2781 mm", "1/0", "about 7"])("in a cell that shows sixteenths, %s stays text", (text) => {
+  expect(typedCell(text, sixteenths)).toEqual(typed(text));
+});
+
+test.each(["1/2", "7-5/8", "3-4", "12/25", "1/2/3", "2026-13-01", "Mar 4"])("in a plain cell %s never becomes a date", (text) => {
+  expect(typedCell(text)).toEqual(typed(text));
+});
+
+test.each(["1/2", "12", "007", "=A1", "TRUE", "25%", " x "])("in a text cell %s stays as it was typed", (text) => {
+  expect(typedCell(text, "@")).toEqual(typed(text));
+});
+
+test("an apostrophe in front makes text of anything", () => {
+  expect(typedCell("'12")).toEqual(typed("12"));
+  expect(typedCell("'=A1")).toEqual(typed("=A1"));
+});
+
+test.each([
+  ["12", typed(12)],
+  ["-0.5", typed(-0.5)],
+  [".5", typed(0.5)],
+  ["1,250.5", typed(1250.5)],
+  ["1.5e3", typed(1500)],
+  ["25%", typed(0.25, "0%")],
+  ["8.25%", typed(0.0825, "0.00%")],
+  ["$1,250", typed(1250, "$#,##0.00")],
+  ["true", typed(true)],
+  ["FALSE", typed(false)],
+  ["1,25", typed("1,25")],
+  [".", typed(".")],
+  ["$", typed("$")],
+])("in a plain cell %s is read as any spreadsheet reads it", (text, gives) => {
+  expect(typedCell(text)).toEqual(gives);
+});
+
+test("a percentage or a dollar sign leaves the format of a cell that has one", () => {
+  expect(typedCell("25%", "0.0")).toEqual(typed(0.25));
+  expect(typedCell("$3", "0.00")).toEqual(typed(3));
+});
+
+// Hand: serial 1 is 1 January 1900 and 60 the 29 February 1900 that never was (ECMA-376 part 1, 18.17.4.1), so 1 January 2026, which
+// is 126 x 365 = 45990 days and 31 leap days (1904 to 2024) later, is 1 + 45990 + 31 + the one that never was = 46023.
+test("a date needs its full year", () => {
+  expect(typedCell("2026-01-01")).toEqual(typed(46_023, "yyyy-mm-dd"));
+  expect(typedCell("1/1/2026")).toEqual(typed(46_023, "m/d/yyyy"));
+  expect(typedCell("1/1/2026", "d mmm yyyy")).toEqual(typed(46_023));
+  expect(typedCell("1/1/2026", sixteenths)).toEqual(typed("1/1/2026"));
+});
+
+test("an empty text clears the cell, and a formula is a formula", () => {
+  expect(typedCell("", "@")).toEqual({ kind: "nothing" });
+  expect(typedCell("=1/2", sixteenths)).toEqual({ kind: "formula", formula: "=1/2" });
+  expect(typedCell("=")).toEqual(typed("="));
+});
+
+test.each([
+  ["# ?/16", true],
+  ["# ??/16\\\"", true],
+  ["?/?", true],
+  ["# ?/??", true],
+  ["0.00", false],
+  ["m/d/yyyy", false],
+  ["0 \"1/16\"", false],
+  [undefined, false],
+])("the format %s shows fractions: %s", (format, shows) => {
+  expect(isFractionFormat(format)).toBe(shows);
+});
