@@ -18,7 +18,7 @@ export interface OpenedPage {
 export interface Opened {
   readonly open: (file: string, options?: BrowserContextOptions & { readonly platform?: "away"; readonly context?: BrowserContext }) => Promise<OpenedPage>;
   /** A context for several tabs of one browser profile. */
-  readonly context: () => Promise<BrowserContext>;
+  readonly context: (options?: BrowserContextOptions) => Promise<BrowserContext>;
   readonly close: () => Promise<void>;
 }
 
@@ -32,7 +32,7 @@ export const openedPages = async (folder = path.join(project, "dist")): Promise<
   const own = `http://127.0.0.1:${port}/`;
   const browser: Browser = await startedBrowser();
   return {
-    context: () => browser.newContext(),
+    context: (options) => browser.newContext(options),
     open: async (file, { platform, context: given, ...options } = {}) => {
       const faults: string[] = [];
       const context = given ?? (await browser.newContext(options));

@@ -28,7 +28,7 @@ export interface SheetPage extends Workbook {
   /** Calls at once, when another cell is selected, and when the cell selected has another value. Answers how to stop. */
   readonly onSelection: (tell: (cell: SelectedCell | undefined) => void) => () => void;
   /** Shows a sheet and stands on one of its cells. */
-  readonly select: (sheet: string, address: string) => void;
+  readonly select: (sheet: string, address: string) => Promise<void>;
   /** Calls after every change of what is stored, not of what formulas come to. */
   readonly onChange: (tell: () => void) => void;
 }
@@ -153,14 +153,14 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
       workbook.load(data);
       setUp();
     },
-    select: (name, address) => {
+    select: async (name, address) => {
       const workbookShown = book();
       const sheet = workbookShown?.getSheetBySheetName(name);
       if (!workbookShown || !sheet) throw new Error(`sheet: there is no sheet named "${name}"`);
       const { row, column } = cellPlace(address);
-      const at = { unitId: workbookShown.getUnitId(), subUnitId: sheet.getSheetId() };
-      commands.syncExecuteCommand(SetWorksheetActivateCommand.id, at);
-      commands.syncExecuteCommand(SelectRangeCommand.id, { ...at, range: { startRow: row, endRow: row, startColumn: column, endColumn: column } });
+      const [unitId, subUnitId] = [workbookShown.getUnitId(), sheet.getSheetId()];
+      await commands.executeCommand(SetWorksheetActivateCommand.id, { unitId, subUnitId });
+      await commands.executeCommand(SelectRangeCommand.id, { unitId, subUnit: subUnitId, range: { startRow: row, endRow: row, startColumn: column, endColumn: column } });
       injector.get(ILayoutService).focus();
       tell();
     },
