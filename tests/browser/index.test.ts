@@ -9,6 +9,9 @@ import { openedPages, type Opened } from "./opened-page";
 
 const browserTime = 180_000;
 const dist = path.resolve(__dirname, "../../dist");
+/** How often, and how far apart in milliseconds, the clipboard is looked at. */
+const LOOKS = 50;
+const BETWEEN_LOOKS = 100;
 const examples = catalogue.reduce((count, declaration) => count + declaration.examples.length, 0);
 
 let pages: Opened;
@@ -169,7 +172,10 @@ test(
     await goTo(page, "Survey", "I6");
     await page.keyboard.press("Control+C");
     // The sheet's own copy comes first, then ours takes its place. By hand: the second rise stays as it was taped.
-    await page.waitForFunction(async (text) => (await navigator.clipboard.readText()) === text, '7 9/16"', { polling: 100 });
+    const wanted = '7 9/16"';
+    const copied = (): Promise<string> => page.evaluate(() => navigator.clipboard.readText());
+    for (let look = 0; look < LOOKS && (await copied()) !== wanted; look += 1) await page.waitForTimeout(BETWEEN_LOOKS);
+    expect(await copied()).toBe(wanted);
     await context.close();
   },
   browserTime,
