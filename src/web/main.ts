@@ -6,11 +6,15 @@ import type { FunctionsJson } from "../workbook/function-metadata";
 import { type SelectedCell, sheetPage } from "../workbook/page/sheet-page";
 import type { StandIn } from "../workbook/stand-in";
 import { DATA_VERSION, workbookData, type WorkbookData } from "../workbook/workbook-data";
+import { tickets } from "../sheets/tickets";
 import { question } from "./question";
 import { type SheetStore, sheetStore } from "./sheet-store";
+import { ticketPages } from "./ticket-pages";
 
 const DEMO: WorkbookData = { version: DATA_VERSION, sheets: demo };
 const FILE_NAME = "treadsheet-sheets.json";
+/** Formulas whose results go to the saw. */
+const FITS = /^=STAIR\.(TREADFIT|RISERFIT)\(/i;
 /** Sheets are kept this long after the last change, in milliseconds. */
 const KEEP_AFTER = 400;
 
@@ -25,6 +29,8 @@ const told = (error: unknown): string => (error instanceof Error ? error.message
 const { treadsheetBuilt: built } = globalThis as unknown as { readonly treadsheetBuilt: StandIn };
 
 const start = async (): Promise<void> => {
+  const shown = shownFunctions();
+  const { caution } = shown;
   const status = place("status");
   const say = (text: string): void => void (status.textContent = text);
   const metadata = (await (await fetch("functions.json")).json()) as FunctionsJson;
@@ -111,6 +117,25 @@ const start = async (): Promise<void> => {
     })();
   });
 
+  const tape = (length: number): string => {
+    const answer = built.functions.get("TAPE")?.(length);
+    return String(Array.isArray(answer) ? (answer as unknown[][])[0]?.[0] : answer);
+  };
+  place("print").addEventListener("click", () => {
+    const found = book.data().sheets.flatMap(({ name, cells }) =>
+      Object.entries(cells).flatMap(([address, { formula = "" }]) => {
+        const [, kind] = FITS.exec(formula) ?? [];
+        return kind === undefined ? [] : tickets(`${name}: ${kind.toUpperCase() === "TREADFIT" ? "treads" : "risers"}`, book.spill(name, address), tape);
+      }),
+    );
+    if (found.length === 0) {
+      say("No sheet has a TREADFIT or RISERFIT to print a ticket of.");
+      return;
+    }
+    place("tickets").replaceChildren(...ticketPages(document, found, caution));
+    window.print();
+  });
+
   const line = place("cell");
   const show = (cell: SelectedCell | undefined): void => {
     const text = cell === undefined ? "" : [`${cell.sheet} ${cell.address}`, cell.formula ?? "", cell.error ?? ""].filter(Boolean).join("   ");
@@ -123,7 +148,7 @@ const start = async (): Promise<void> => {
     show(cell);
   });
 
-  pane(document, place("pane"), shownFunctions(), {
+  pane(document, place("pane"), shown, {
     place: "beside this sheet",
     solve: (id, args) => {
       const solve = built.functions.get(id);

@@ -8,6 +8,7 @@ require("./typescript-hook.cjs");
 const { associated, builtFunctions } = require("../host/stand-in.ts");
 const { pitch } = require("../../src/solver/layout/pitch.ts");
 const { riserCount } = require("../../src/solver/layout/riser-count.ts");
+const { treadFits } = require("../../src/solver/fit/tread-fit.ts");
 const { lengthOf } = require("../../src/solver/length/length.ts");
 
 const project = path.resolve(__dirname, "../..");
@@ -15,6 +16,8 @@ const rounds = 7;
 const roundMilliseconds = 200;
 const batch = 500;
 const inputs = 64;
+const manyReadings = 1000;
+const manyFormulas = 1000;
 
 const seconds = (milliseconds) => `${(milliseconds / 1000).toFixed(1)} s`;
 const kilobytes = (bytes) => `${(bytes / 1000).toFixed(1)} kB`;
@@ -57,6 +60,12 @@ const freshCopy = () => {
   } finally {
     fs.rmSync(parent, { recursive: true, force: true });
   }
+};
+
+const took = (work) => {
+  const began = performance.now();
+  work();
+  return performance.now() - began;
 };
 
 const callsPerSecond = (call) => {
@@ -102,13 +111,76 @@ const speed = () => {
   });
 };
 
-const main = () => {
+// One reading of a tread by diagonals, a little different each time.
+const readings = (count) => Array.from({ length: count }, (_, n) => ({ step: n + 1, run: 10, back: 36 + n / count, front: 36.25 + n / count, diagonal: 37.6 + n / count, secondDiagonal: 37.4 + n / count, leftLean: 0, rightLean: 0 }));
+
+const fits = () => {
+  const TREADFIT = associated().get("TREADFIT");
+  const rows = readings(manyReadings);
+  const table = [["step", "run", "back", "front", "diagonal", "second diagonal"], ...rows.map(({ step, run, back, front, diagonal, secondDiagonal }) => [step, run, back, front, diagonal, secondDiagonal])];
+  const piece = { nosing: 1.25, openEnd: "none", overhang: 1.25, returnWidth: 1.25, thickness: 1, closure: { most: 0.125, alike: 0.125 } };
+  const built = TREADFIT(table).slice(1);
+  for (const [index, fit] of treadFits(rows, piece).entries()) {
+    if (Math.abs(built[index][1] - fit.length) > 1e-9) throw new Error(`TREADFIT and the bare solver do not agree on row ${index + 1}.`);
+  }
+  const pair = Array.from({ length: rounds }, () => [took(() => TREADFIT(table)), took(() => treadFits(rows, piece))]);
+  const [call, bare] = [middle(pair.map(([time]) => time)), middle(pair.map(([, time]) => time))];
+  return [`${whole(manyReadings)} readings`, `${call.toFixed(1)} ms`, `${bare.toFixed(1)} ms`, (call / bare).toFixed(1)];
+};
+
+// A thousand of our formulas in the engine beside a thousand native ones that do the same.
+const recalculation = async () => {
+  const { openWorkbook } = require(path.join(project, "dist/tools/engine.cjs"));
+  const built = { bundle: fs.readFileSync(builtFunctions, "utf8"), metadata: JSON.parse(fs.readFileSync(path.join(project, "dist/functions.json"), "utf8")) };
+  const sheet = (formula) => ({
+    version: 1,
+    sheets: [{ name: "Bench", cells: Object.fromEntries([["A1", { value: 10 }], ...Array.from({ length: manyFormulas }, (_, n) => [`B${n + 1}`, { formula: formula(n) }])]) }],
+  });
+  const edited = async (formula) => {
+    const book = openWorkbook(built);
+    book.load(sheet(formula));
+    await book.settled();
+    const times = [];
+    for (let round = 0; round < rounds; round += 1) {
+      const began = performance.now();
+      book.setCell("Bench", "A1", 10 + round / rounds);
+      await book.settled();
+      times.push(performance.now() - began);
+    }
+    book.dispose();
+    return middle(times);
+  };
+  const ours = await edited((n) => `=STAIR.PITCH(${6 + n / manyFormulas},$A$1)`);
+  const native = await edited((n) => `=DEGREES(ATAN2($A$1,${6 + n / manyFormulas}))`);
+  return [`${whole(manyFormulas)} formulas that read one cell`, `${whole(ours)} ms`, `${whole(native)} ms`, (ours / native).toFixed(1)];
+};
+
+// From npm start until the sheet is ready in a browser: cold with nothing built, warm when the server runs already.
+const pageReady = async () => {
+  const { openedPages } = require("../browser/opened-page.ts");
+  const began = performance.now();
+  timed(project, process.execPath, ["src/bootstrap/build.cjs"]);
+  const pages = await openedPages();
+  const ready = async () => (await pages.open("")).page.waitForSelector("html[data-ready=yes]");
+  await ready();
+  const cold = performance.now() - began;
+  const again = performance.now();
+  await ready();
+  const warm = performance.now() - again;
+  await pages.close();
+  return [["cold: build, serve, open", seconds(cold)], ["warm: open again", seconds(warm)]];
+};
+
+const main = async () => {
   timed(project, process.execPath, ["src/bootstrap/build.cjs"]);
   const bytes = fs.readFileSync(builtFunctions);
   printTable("Calls per second (median of " + rounds + " rounds each, taking turns)", [
     ["function", "built functions.js", "bare solver", "times slower"],
     ...speed(),
   ]);
+  printTable("Fits of treads in one call (median of " + rounds + ")", [["", "TREADFIT", "bare solver", "times slower"], fits()]);
+  printTable("One edit in the sheet engine until all is settled (median of " + rounds + ")", [["", "ours", "native", "times slower"], await recalculation()]);
+  printTable("From npm start to a sheet that is ready", await pageReady());
   printTable("Size of functions.js", [
     ["as built", kilobytes(bytes.length)],
     ["gzipped", kilobytes(gzipSync(bytes).length)],
@@ -116,4 +188,10 @@ const main = () => {
   printTable("A fresh copy of the last commit", freshCopy());
 };
 
-main();
+main().then(
+  () => process.exit(0),
+  (error) => {
+    console.error(error);
+    process.exit(1);
+  },
+);

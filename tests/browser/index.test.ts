@@ -281,6 +281,33 @@ test(
   browserTime,
 );
 
+/** Pages of a PDF as the browser writes it: one object of type Page each. */
+const pageCount = (pdf: Buffer): number => (pdf.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g) ?? []).length;
+
+/** Nine points, as the style sheet's pixels: 96 of them to 72 points. */
+const NINE_POINTS = (9 * 96) / 72;
+
+test(
+  "shop tickets print one page a batch of five steps, at Letter and A4, in text of nine points or more",
+  async () => {
+    const { page } = await opened();
+    await page.evaluate(() => {
+      window.print = () => undefined;
+    });
+    await page.getByRole("button", { name: "Print shop tickets" }).click();
+    await page.emulateMedia({ media: "print" });
+    // Fourteen risers in the cut plan and five treads in the fit: three batches and one.
+    expect(await page.locator(".ticket h2").allTextContents()).toEqual(["Cut plan: risers, steps 1 to 5", "Cut plan: risers, steps 6 to 10", "Cut plan: risers, steps 11 to 14", "Fit: treads, steps 1 to 5"]);
+    // By hand, first tread: 38.1119 is 38 1/8 on the tape, its left end 1.3 degrees closed.
+    expect(await page.locator(".ticket").last().locator("tr", { hasText: "length" }).first().locator("td").first().textContent()).toBe('38 1/8"');
+    expect(await page.locator(".ticket").last().locator("tr", { hasText: "left angle" }).locator("td").first().textContent()).toBe("-1.3°");
+    for (const format of ["Letter", "A4"]) expect(pageCount(await page.pdf({ format }))).toBe(4);
+    const sizes = await page.evaluate(() => [...document.querySelectorAll(".ticket h2, .ticket th, .ticket td, .ticket p")].map((each) => parseFloat(getComputedStyle(each).fontSize)));
+    expect(Math.min(...sizes)).toBeGreaterThanOrEqual(NINE_POINTS);
+  },
+  browserTime,
+);
+
 test(
   "an example that comes out otherwise is marked, and the sheet's own cells change with the built file",
   async () => {
