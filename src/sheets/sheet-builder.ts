@@ -31,6 +31,12 @@ export interface Spill {
   readonly formats: Readonly<Record<number, string>>;
 }
 
+/** The headings a formula spills above its rows: how many columns of them. */
+export interface SpilledHeadings {
+  readonly at: string;
+  readonly headings: number;
+}
+
 const ALPHABET = 26;
 const FIRST_LETTER = 65;
 
@@ -72,14 +78,19 @@ const blockCells = (block: Block): [string, CellData][] =>
     }),
   );
 
-const spillCells = ({ at, rows, formats }: Spill): [string, CellData][] =>
+const spillCells = (spill: Spill | SpilledHeadings): [string, CellData][] =>
+  "headings" in spill
+    ? Array.from({ length: spill.headings }, (_, right): [string, CellData] => [addressAt(spill.at, 0, right), { style: "heading" }])
+    : formatCells(spill);
+
+const formatCells = ({ at, rows, formats }: Spill): [string, CellData][] =>
   Array.from({ length: rows }, (_, down) => down).flatMap((down) =>
     Object.entries(formats).map(([right, format]): [string, CellData] => [addressAt(at, down, Number(right)), { format }]),
   );
 
 /** A ready sheet: its title, the line that says what to type and what comes out, its blocks, and formats for what spills. */
 export const sheet = (
-  name: string, title: string, says: string, blocks: readonly Block[], spills: readonly Spill[] = [], columnWidths: Readonly<Record<string, number>> = {},
+  name: string, title: string, says: string, blocks: readonly Block[], spills: readonly (Spill | SpilledHeadings)[] = [], columnWidths: Readonly<Record<string, number>> = {},
 ): SheetData => {
   const cells = new Map<string, CellData>([["A1", { value: title, style: "title" }], ["A2", { value: says, style: "says" }]]);
   for (const [address, cell] of [...spills.flatMap(spillCells), ...blocks.flatMap(blockCells)]) cells.set(address, { ...cells.get(address), ...cell });

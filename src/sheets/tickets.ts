@@ -34,7 +34,7 @@ export const tickets = (title: string, fit: readonly (readonly FitCell[])[], tap
   const text = (heading: string, cell: FitCell | undefined): string => {
     if (!isText(cell)) return "";
     if (typeof cell !== "number" || heading === "step") return String(cell);
-    return LENGTHS.includes(heading) ? tape(cell) : `${cell.toFixed(ANGLE_DECIMALS)}°`;
+    return LENGTHS.includes(heading) ? tape(cell) : `${cell.toFixed(ANGLE_DECIMALS).replace(/^-(?=0\.?0*$)/, "")}°`;
   };
   return Array.from({ length: Math.ceil(rows.length / STEPS_A_TICKET) }, (_, batch): Ticket => {
     const batched = rows.slice(batch * STEPS_A_TICKET, (batch + 1) * STEPS_A_TICKET);

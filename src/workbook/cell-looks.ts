@@ -20,7 +20,7 @@ export const cellLooks = {
   input: { ink: "#123f7a", fill: "#fff8dc" },
   label: { bold: true },
   total: { bold: true, fill: "#e4efe2" },
-  caution: { ink: "#8a2b12", wrap: true },
+  caution: { ink: "#8a2b12" },
 } as const satisfies Record<StyleName, CellLook>;
 
 export const isStyleName = (name: unknown): name is StyleName => typeof name === "string" && Object.hasOwn(cellLooks, name);

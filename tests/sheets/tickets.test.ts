@@ -21,7 +21,7 @@ test("lengths are tape text, angles tenths of a degree, empty columns are left o
 });
 
 test("a row that failed keeps its step and its sentence", () => {
-  const [first] = tickets("Treads", [HEADINGS, [1, { error: "#VALUE!" }, { error: "#VALUE!" }, { error: "#VALUE!" }, "back in step 1: is empty or 0; give a value"], [2, 37, 0, 36, ""]], tape);
+  const [first] = tickets("Treads", [HEADINGS, [1, { error: "#VALUE!" }, { error: "#VALUE!" }, { error: "#VALUE!" }, "back in step 1: is empty or 0; give a value"], [2, 37, -0.01, 36, ""]], tape);
   expect(first?.rows).toEqual([["1", "", "", ""], ["2", "37 on the tape", "36 on the tape", "0.0°"]]);
   expect(first?.notes).toEqual(["step 1: back in step 1: is empty or 0; give a value"]);
 });

@@ -49,6 +49,11 @@ export const bid = sheet(
     ...["A16", "A25", "A32", "A39"].map((at) => ({ at: at.replace("A", "D"), rows: 8, formats: { 0: MONEY, 1: MONEY } })),
     { at: "M5", rows: 6, formats: { 0: MONEY } },
     { at: "J11", rows: 1, formats: { 0: SIXTEENTHS } },
+    { at: "A16", headings: 5 },
+    { at: "A25", headings: 5 },
+    { at: "A32", headings: 5 },
+    { at: "A39", headings: 5 },
+    { at: "L4", headings: 2 },
   ],
-  { A: 170, B: 80, C: 60, D: 80, E: 130, F: 80, G: 60, I: 110, J: 100, L: 210, M: 100 },
+  { A: 170, B: 80, C: 60, D: 80, E: 130, F: 80, G: 60, I: 130, J: 100, L: 260, M: 100 },
 );

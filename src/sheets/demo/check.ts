@@ -17,6 +17,11 @@ export const check = sheet(
     { at: "A8", rows: [["=STAIR.CHECK(Layout!D4#,B4)"]] },
     { at: "J8", rows: [["=STAIR.CHECK(Layout!D4#,B4,Survey!G4:H18)"]] },
   ],
-  [],
-  { A: 210, B: 80, C: 90, D: 130, E: 100, F: 90, G: 130, H: 320, J: 210, K: 80, L: 90, M: 80, N: 100, O: 90, P: 130, Q: 320 },
+  [
+    { at: "A8", headings: 8 },
+    { at: "J8", headings: 8 },
+    { at: "B9", rows: 40, formats: { 0: "0.####", 1: "0.####", 2: "0.####" } },
+    { at: "K9", rows: 40, formats: { 0: "0.####", 1: "0.####", 2: "0.####" } },
+  ],
+  { A: 210, B: 80, C: 90, D: 140, E: 120, F: 100, G: 130, H: 320, J: 210, K: 80, L: 90, M: 80, N: 120, O: 100, P: 130, Q: 320 },
 );

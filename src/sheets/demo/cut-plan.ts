@@ -32,7 +32,7 @@ export const cutPlan = sheet(
       rows: [["step", "height", "top", "bottom", "diagonal", "second diagonal", "cut height", "left lean"], ...RISERS.map((row) => [...row, LEAN])],
     },
     {
-      at: "A21", headings: true, labels: true, inputs: [0, 1, 2, 3, 4, 5, 6], formats: { 1: TYPED_LENGTH, 2: TYPED_LENGTH, 3: TYPED_LENGTH, 4: MONEY },
+      at: "A21", headings: true, labels: true, inputs: [0, 1, 2, 3, 4, 5, 6, 7], formats: { 1: TYPED_LENGTH, 2: TYPED_LENGTH, 3: TYPED_LENGTH, 4: MONEY },
       rows: [
         ["label", "length", "width", "thickness", "price", "available", "owned", "grade"],
         ["rack 5 ft", "5'", "7 1/4", "3/4", "", 1, "yes", ""],
@@ -74,8 +74,17 @@ export const cutPlan = sheet(
     { at: "K5", rows: 14, formats: { 0: SIXTEENTHS, 1: SIXTEENTHS, 2: SIXTEENTHS, 3: SIXTEENTHS, 4: SIXTEENTHS, 5: "0.00", 6: "0.00", 7: "0.00", 8: "0.00", 9: SIXTEENTHS, 10: "0.000" } },
     { at: "K23", rows: 3, formats: { 0: SIXTEENTHS, 2: MONEY, 3: MONEY, 4: "0.00", 5: "0.00" } },
     { at: "S23", rows: 3, formats: { 0: SIXTEENTHS, 2: MONEY, 3: MONEY, 4: "0.00", 5: "0.00" } },
+    { at: "K28", rows: 5, formats: { 0: "0.####" } },
+    { at: "S28", rows: 5, formats: { 0: "0.####" } },
     { at: "L39", rows: 14, formats: { 0: SIXTEENTHS, 2: SIXTEENTHS, 3: SIXTEENTHS } },
     { at: "T39", rows: 3, formats: { 0: SIXTEENTHS, 2: SIXTEENTHS, 3: SIXTEENTHS } },
+    { at: "J4", headings: 13 },
+    { at: "J22", headings: 7 },
+    { at: "J27", headings: 2 },
+    { at: "R22", headings: 7 },
+    { at: "R27", headings: 2 },
+    { at: "J38", headings: 6 },
+    { at: "R38", headings: 6 },
   ],
-  { A: 110, B: 80, C: 80, D: 90, E: 80, F: 110, G: 80, H: 80, J: 90, K: 90, L: 90, M: 90, N: 90, O: 80, P: 80, R: 90, S: 90, T: 90, U: 90, V: 90, W: 80 },
+  { A: 110, B: 80, C: 80, D: 110, E: 90, F: 130, G: 90, H: 80, J: 90, K: 90, L: 90, M: 90, N: 90, O: 80, P: 80, R: 90, S: 90, T: 90, U: 90, V: 90, W: 80 },
 );

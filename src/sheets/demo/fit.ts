@@ -36,6 +36,7 @@ export const fit = sheet(
     { at: "B13", rows: 5, formats: { 0: SIXTEENTHS, 1: SIXTEENTHS, 2: SIXTEENTHS, 3: SIXTEENTHS, 4: SIXTEENTHS, 5: "0.00", 6: "0.00", 7: "0.00", 8: "0.00", 9: SIXTEENTHS, 10: SIXTEENTHS, 11: SIXTEENTHS, 12: "0.00", 13: SIXTEENTHS, 14: "0.000" } },
     { at: "X5", rows: 14, formats: { 0: SIXTEENTHS } },
     { at: "AA5", rows: 1, formats: { 0: "# ??/32", 1: "# ??/32" } },
+    { at: "A12", headings: 21 },
   ],
-  { A: 60, B: 90, C: 90, D: 90, E: 90, F: 110, G: 80, H: 80, N: 80, O: 100, V: 40, W: 60, X: 100, Y: 100, AA: 100, AB: 100 },
+  { A: 60, B: 90, C: 90, D: 90, E: 90, F: 130, G: 90, H: 100, N: 80, O: 100, V: 40, W: 60, X: 100, Y: 100, AA: 100, AB: 100 },
 );

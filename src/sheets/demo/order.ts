@@ -26,6 +26,8 @@ export const order = sheet(
   [
     { at: "I5", rows: 4, formats: { 0: SIXTEENTHS, 1: SIXTEENTHS, 2: SIXTEENTHS } },
     { at: "B16", rows: 8, formats: { 0: SIXTEENTHS, 1: SIXTEENTHS, 3: MONEY, 4: MONEY, 5: SIXTEENTHS, 6: SIXTEENTHS, 7: MONEY, 8: DECIMALS, 9: DECIMALS } },
+    { at: "H4", headings: 6 },
+    { at: "A15", headings: 12 },
   ],
-  { A: 150, B: 80, C: 80, D: 80, E: 80, F: 80, G: 80, H: 120, I: 80, J: 80, K: 80, L: 300 },
+  { A: 170, B: 80, C: 80, D: 80, E: 80, F: 80, G: 80, H: 130, I: 80, J: 80, K: 80, L: 80, M: 420 },
 );
