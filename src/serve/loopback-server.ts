@@ -17,17 +17,22 @@ const mediaTypes: Readonly<Record<string, string>> = {
   ".xml": "application/xml; charset=utf-8",
 };
 
-const localPagePolicy = [
-  "default-src 'none'",
-  "script-src 'self'",
-  // The sheet engine writes its theme and its grid's background pattern into the page as it starts.
-  "style-src 'self' 'unsafe-inline'",
-  "connect-src 'self'",
-  "img-src 'self' data:",
-  "base-uri 'none'",
-  "form-action 'none'",
-  "frame-ancestors 'none'",
-].join("; ");
+const policy = (styles: string, images: string): string =>
+  [
+    "default-src 'none'",
+    "script-src 'self'",
+    `style-src ${styles}`,
+    "connect-src 'self'",
+    `img-src ${images}`,
+    "base-uri 'none'",
+    "form-action 'none'",
+    "frame-ancestors 'none'",
+  ].join("; ");
+
+const pagePolicy = policy("'self'", "'self'");
+// The sheet engine writes its theme and its grid's pattern into the page as it starts.
+const sheetPolicy = policy("'self' 'unsafe-inline'", "'self' data:");
+const sheetPages: readonly string[] = ["index.html"];
 
 // The pane brings its own policy in its page, because it also loads the platform's script and Excel frames it.
 const pagesWithOwnPolicy: readonly string[] = ["taskpane.html"];
@@ -92,7 +97,7 @@ const answer = async (
     // Excel does not show an icon that must not be stored (Office add-in XML manifest overview, image requirements).
     "Cache-Control": extension === ".png" ? "max-age=3600" : "no-cache",
     ...(extension === ".html" && !pagesWithOwnPolicy.includes(wanted.join("/"))
-      ? { "Content-Security-Policy": localPagePolicy }
+      ? { "Content-Security-Policy": sheetPages.includes(wanted.join("/")) ? sheetPolicy : pagePolicy }
       : {}),
     ...extraHeaders,
   });

@@ -37,6 +37,7 @@ beforeAll(async () => {
   writeFileSync(path.join(outside, "secret.txt"), "secret");
   writeFileSync(path.join(outside, "dist-next-door", "secret.txt"), "secret");
   writeFileSync(path.join(folder, "index.html"), "<!doctype html>home");
+  writeFileSync(path.join(folder, "reference.html"), "<!doctype html>reference");
   writeFileSync(path.join(folder, "taskpane.html"), "<!doctype html>pane");
   writeFileSync(path.join(folder, "functions.js"), "0;");
   writeFileSync(path.join(folder, "functions.json"), "{}");
@@ -67,10 +68,17 @@ test.each([
   expect({ status, type: headers["content-type"], sniff: headers["x-content-type-options"] }).toEqual({ status: 200, type, sniff: "nosniff" });
 });
 
-test("the local page may load nothing from anywhere else, and no page may frame it", async () => {
-  const { headers } = await ask("/index.html");
+test("pages without the sheet keep to styles and pictures of files", async () => {
+  const { headers } = await ask("/reference.html");
   expect(headers["content-security-policy"]).toBe(
     "default-src 'none'; script-src 'self'; style-src 'self'; connect-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
+  );
+});
+
+test("the sheet's page may load nothing from anywhere else, and no page may frame it", async () => {
+  const { headers } = await ask("/index.html");
+  expect(headers["content-security-policy"]).toBe(
+    "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline'; connect-src 'self'; img-src 'self' data:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
   );
 });
 
