@@ -12,6 +12,7 @@ import { RISERHEIGHT } from "./fit/riserheight";
 import { TREADFIT } from "./fit/treadfit";
 import { ARC } from "./layout/arc";
 import { BALUSTERS } from "./layout/balusters";
+import { CHOICES } from "./layout/choices";
 import { HEADROOM } from "./layout/headroom";
 import { LAYOUT } from "./layout/layout";
 import { OPENING } from "./layout/opening";
@@ -45,7 +46,7 @@ import { PLAN } from "./yield/plan";
 export const catalogue: readonly Declaration[] = [
   TOINCHES, TOMM, TAPE, ACTUAL, PICK, VERSION,
   FINISHED, EQUALIZE, UNIFORMITY, PACKING, LEAN,
-  RISERS, LAYOUT, STORYPOLE, PITCH, STRINGER, SKIRT, OPENING, HEADROOM, WINDERS, BALUSTERS, RAIL, ARC,
+  RISERS, CHOICES, LAYOUT, STORYPOLE, PITCH, STRINGER, SKIRT, OPENING, HEADROOM, WINDERS, BALUSTERS, RAIL, ARC,
   CHECK,
   BLANK, ORDER,
   CUTS, BUY, PLAN, BOARDFEET,

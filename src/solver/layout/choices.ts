@@ -1,0 +1,86 @@
+import { Decimal } from "decimal.js";
+import { codeCheck } from "../code/check";
+import type { CodeProfile } from "../code/profile";
+import { sizeOf } from "../code/profile";
+import { Exact } from "../length/exact";
+import { type Length, lengthOf, type Unit } from "../length/length";
+import { isProblem, type Problem, problem } from "../problem";
+import { pitch } from "./pitch";
+
+export type ChoiceVerdict = "pass" | "caution" | "judge" | "fail" | "not given";
+
+/** One workable number of risers. */
+export interface Choice {
+  readonly risers: number;
+  readonly rise: Length;
+  readonly run: Length;
+  readonly pitch: number;
+  readonly twiceRisePlusRun: Length;
+  readonly totalRun: Length;
+  readonly verdict: ChoiceVerdict;
+  readonly note: string;
+}
+
+/** Rises a person climbs without thinking: common practice, no source. */
+const LEAST_RISE = lengthOf(5, "in");
+const GREATEST_RISE = lengthOf("8.25", "in");
+
+/** Two rises and a run: US Army Engineer School EN5156, rule-01. */
+const STRIDE = lengthOf(25, "in");
+
+/** Without a code no run is planned under this: common practice, no source. */
+const USUAL_LEAST_RUN = lengthOf(10, "in");
+
+const ORDER: readonly ChoiceVerdict[] = ["pass", "caution", "judge", "not given", "fail"];
+
+const leastRun = (profile: CodeProfile | undefined): Length => {
+  const rule = profile?.limits.find(({ item }) => item === "tread depth")?.rule;
+  return rule !== undefined && (rule.comparator === "min" || rule.comparator === "range") ? sizeOf(rule.min) : USUAL_LEAST_RUN;
+};
+
+interface Found {
+  readonly verdict: ChoiceVerdict;
+  readonly note: string;
+}
+
+/** The hardest word of the code's rows that the rise and the run decide. */
+const verdictOf = (profile: CodeProfile | undefined, totalRise: Length, risers: number, rise: Length, run: Length, unit: Unit): Found => {
+  if (profile === undefined) return { verdict: "not given", note: "no code given" };
+  const rows = codeCheck({ unit, totalRise, risers, riserHeight: rise, treadDepth: run }, profile);
+  if (isProblem(rows)) return { verdict: "judge", note: "the code could not be held against it" };
+  const wordOf = (word: ChoiceVerdict) => rows.filter(({ verdict }) => verdict === word);
+  const hardest = (["fail", "judge", "caution"] as const).find((word) => wordOf(word).length > 0);
+  return hardest === undefined
+    ? { verdict: "pass", note: "" }
+    : { verdict: hardest, note: wordOf(hardest).map(({ item, clause }) => `${item} (${clause})`).join(", ") };
+};
+
+const runOf = (rise: Length, risers: number, availableRun: Length | undefined, least: Length): Length =>
+  availableRun === undefined ? Exact.max(least, STRIDE.minus(rise.times(2))) : availableRun.div(risers - 1);
+
+/** Numbers of risers that give a rise a person climbs well, those that pass the code first, then nearest to the stride, then fewer. */
+export const choices = (
+  totalRise: Length, availableRun: Length | undefined, profile: CodeProfile | undefined, unit: Unit,
+): readonly Choice[] | Problem<"no-workable-count"> => {
+  const least = Math.max(2, totalRise.div(GREATEST_RISE).toDecimalPlaces(0, Decimal.ROUND_UP).toNumber());
+  const most = totalRise.div(LEAST_RISE).toDecimalPlaces(0, Decimal.ROUND_DOWN).toNumber();
+  if (least > most) return problem("no-workable-count", { totalRise, least: LEAST_RISE, greatest: GREATEST_RISE });
+  const found = Array.from({ length: most - least + 1 }, (_, more): Choice => {
+    const risers = least + more;
+    const rise = totalRise.div(risers);
+    const run = runOf(rise, risers, availableRun, leastRun(profile));
+    return {
+      risers,
+      rise,
+      run,
+      pitch: pitch(rise.toNumber(), run.toNumber()),
+      twiceRisePlusRun: rise.times(2).plus(run),
+      totalRun: run.times(risers - 1),
+      ...verdictOf(profile, totalRise, risers, rise, run, unit),
+    };
+  });
+  const offStride = (choice: Choice): Length => choice.twiceRisePlusRun.minus(STRIDE).abs();
+  return found.sort(
+    (one, other) => ORDER.indexOf(one.verdict) - ORDER.indexOf(other.verdict) || offStride(one).cmp(offStride(other)) || one.risers - other.risers,
+  );
+};
