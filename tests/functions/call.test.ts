@@ -67,6 +67,14 @@ describe("good rows answer beside bad ones", () => {
   });
 });
 
+test("a thousand readings go in one call, rows out of order keep their order, and one bad row spoils none", () => {
+  const rows = Array.from({ length: 1000 }, (_, index) => [1000 - index, 10, index === 500 ? "" : 36 + index / 1000, 36 + index / 1000, "square"]);
+  const fitted = answered("TREADFIT", [SQUARE[0], ...rows]);
+  expect(column(fitted, "step")).toEqual(rows.map(([step]) => step));
+  expect(column(fitted, "back").filter((cell) => typeof cell === "number")).toHaveLength(999);
+  expect(column(fitted, "note")[500]).toBe("back in step 500: is empty or 0; give a value");
+});
+
 describe("empty and 0 are one thing in a table", () => {
   test("a diagonal of 0, an empty one and `not taken` say the same", () => {
     const withDiagonal = (diagonal: unknown) => answered("TREADFIT", [["step", "run", "back", "front", "diagonal", "left offset"], [1, 10, 36, 36, diagonal, "square"]]);

@@ -26,6 +26,14 @@ describe("number of risers", () => {
     expect(riserCount(inches(rise), inches(most))).toBe(risers);
   });
 
+  test("other policies of old books are not ours: stair-01 drops the fraction, stair-02b takes the nearest, we never pass the greatest", () => {
+    // US Navy Builder 3 & 2, stair-01: 107 / 7 = 15.29, printed 15, which makes 7 1/8 in. Modern Carpentry p. 604, stair-02b: 94 / 7 = 13.43, printed 13.
+    for (const [rise, printed] of [[107, 15], [94, 13]] as const) {
+      expect(riserCount(inches(rise), inches(7))).toBe(printed + 1);
+      expect(rise / printed).toBeGreaterThan(7);
+    }
+  });
+
   test("float dust makes no extra riser", () => {
     // 1.1 + 1.1 + 1.1 is 3.3000000000000003 in binary; as a sheet shows it, it is three risers of 1.1.
     expect(riserCount(inches(1.1 + 1.1 + 1.1), inches(1.1))).toBe(3);
@@ -66,9 +74,20 @@ describe("published layouts", () => {
     }
   });
 
-  test("one flight of a dog-legged stair, 20 risers to 130 in by two equal flights: Notes on Building Construction 2, stair-08", () => {
-    // Half-space landing: each flight of 10 risers ends on it, so 9 treads of 10 in run 90 in.
-    expect(laidOut({ totalRise: inches(65), risers: 10, run: inches(10) })).toMatchObject({ unitRise: 6.5, treads: 9, totalRun: 90 });
+  test("a dog-legged stair by two calls, 20 risers to 130 in over a 42 in landing: Notes on Building Construction 2, stair-08", () => {
+    // Each flight of 10 risers ends on the landing or the floor, so 9 treads of 10 in run 90 in; 90 + 42 is the plan length printed, 132 in.
+    const flights = [65, 65].map((rise) => laidOut({ totalRise: inches(rise), risers: 10, run: inches(10) }));
+    for (const flight of flights) expect(flight).toMatchObject({ unitRise: 6.5, treads: 9, totalRun: 90 });
+    expect(Number(flights[0]?.["totalRun"]) + 42).toBe(132);
+    expect(flights.reduce((sum, { risers }) => sum + Number(risers), 0)).toBe(20);
+  });
+
+  test("130 in by 19: Notes on Building Construction 2, x-wi-03, 6 16/19, kept exact", () => {
+    expect(laidOut({ totalRise: inches(130), risers: 19, run: inches(10) })["unitRise"]).toBeCloseTo(6 + 16 / 19, 12);
+  });
+
+  test("146 1/4 in of run over 13 treads: Glencoe, x-st-10, 11 1/4", () => {
+    expect(laidOut({ totalRise: inches(98), risers: 14, totalRun: inches(146.25) })["run"]).toBe(11.25);
   });
 
   test("106 1/2 in none over 8: question-and-answer page, stair-09", () => {

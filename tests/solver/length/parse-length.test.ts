@@ -69,6 +69,8 @@ describe("published conversions", () => {
     [["6 ft 4 in", "6 ft 4 in", "6 ft 4 in", "6 ft 4 in"], "25' 4\""],
     [["6 ft 4 in", "2 ft 10 in"], "9' 2\""],
     [["6 ft 6 in", "3 ft 8 in"], "10' 2\""],
+    // Treatise on Architecture and Building Construction 3, Double Winders, x-st-20: two flights of 34 in and an 8 in cylinder are 6 ft 4 in.
+    [["34", "8", "34"], "6' 4\""],
     [["75\""], "6' 3\""],
     [["60\""], "5' 0\""],
   ];
