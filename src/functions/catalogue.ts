@@ -2,6 +2,8 @@ import { BID } from "./bid/bid";
 import { EXTEND } from "./bid/extend";
 import { SELLINGPRICE } from "./bid/sellingprice";
 import { CHECK } from "./code/check";
+import { CODES } from "./code/codes";
+import { LIMIT } from "./code/limit";
 import type { Declaration } from "./declare";
 import { BEVEL } from "./fit/bevel";
 import { GAP } from "./fit/gap";
@@ -47,7 +49,7 @@ export const catalogue: readonly Declaration[] = [
   TOINCHES, TOMM, TAPE, ACTUAL, PICK, VERSION,
   FINISHED, EQUALIZE, UNIFORMITY, PACKING, LEAN,
   RISERS, CHOICES, LAYOUT, STORYPOLE, PITCH, STRINGER, SKIRT, OPENING, HEADROOM, WINDERS, BALUSTERS, RAIL, ARC,
-  CHECK,
+  CODES, LIMIT, CHECK,
   BLANK, ORDER,
   CUTS, BUY, PLAN, BOARDFEET,
   TREADFIT, RISERFIT, NOTCH, RISERHEIGHT, RELIEF, BEVEL, GAP,

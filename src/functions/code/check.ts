@@ -90,8 +90,8 @@ export const CHECK = declare({
     {
       given: { stair: STAIR, code: "irc-2012" },
       fails: "#N/A",
-      says: 'code: "irc-2012" is not known; nearest is "irc-2021"; known are irc-2021',
-      from: "by hand: one code is known, two letters away",
+      says: 'code: "irc-2012" is not known; nearest is "irc-2018"; known are irc-2024, irc-2021, irc-2018, ibc-2021, ibc-2018, osha-1910.25, osha-1926.1052, ada-2010, uk-adk-private, uk-adk-utility, uk-adk-general, obc-2024-part9, obc-part9, nbc-ca-2020, nbc-ca-2015, au-ncc-2022-class1, din-18065-dwelling, din-18065-general, trade-rules',
+      from: "by hand: irc-2018 is one digit away; the ids are those of CODES",
     },
   ],
   source: "The limits of the code, each with its clause and with where its figure was read; held in the unit they are published in, the boundary passing. An opening equal to the ball of a guard rule is for a person to judge.",

@@ -4,7 +4,7 @@ import { parseLength } from "../length/parse-length";
 import { isProblem, type Problem, problem } from "../problem";
 import { labelKey } from "./label-key";
 import { nearestLabel } from "./nearest-label";
-import type { CodeProfile, Figure, Limit, Rule } from "./profile";
+import { type CodeProfile, type Figure, type Limit, type Rule, sizeOf } from "./profile";
 
 /** A limit the local authority has changed, as typed: a number, a length in words, `1:20`, `34 to 38`, or `none`. */
 export interface Amendment {
@@ -72,7 +72,17 @@ const amendedRule = (rule: Rule, limit: Limit, given: string | number, unit: Uni
     const slope = typedSlope(given, limit);
     return isProblem(slope) ? slope : { ...rule, ...slope };
   }
-  if (rule.comparator === "prohibited" || rule.comparator === "shown" || rule.comparator === "words") {
+  if (rule.comparator === "every" || rule.comparator === "either") {
+    const [main, ...others] = rule.parts;
+    const amended = amendedRule(main, limit, given, unit);
+    return isProblem(amended) ? amended : { ...rule, parts: [amended, ...others] };
+  }
+  if (rule.comparator === "table") {
+    const [first, ...others] = rule.rows;
+    const amended = amendedRule(first.rule, limit, given, unit);
+    return isProblem(amended) ? amended : { ...rule, rows: [{ ...first, rule: amended }, ...others.map((row) => ({ ...row, rule: amended }))] };
+  }
+  if (rule.comparator === "prohibited" || rule.comparator === "shown" || rule.comparator === "required" || rule.comparator === "alike") {
     return problem("not-amendable", { item: limit.item, given });
   }
   const value = typed(given, limit, unit);
@@ -86,9 +96,35 @@ const amendedRule = (rule: Rule, limit: Limit, given: string | number, unit: Uni
     case "exempt-when": return { ...rule, atLeast: value };
     case "required-when": return { ...rule, from: "atLeast" in rule.from ? { atLeast: value } : { moreThan: value } };
     case "relation":
+      if (rule.sense === "exactly") return { comparator: "equals", of: rule.of, values: [value] };
       return rule.sense === "at least" ? { comparator: "min", of: rule.of, min: value } : { comparator: "max", of: rule.of, max: value };
   }
 };
+
+const isAtMost = (one: Figure, other: Figure): boolean => sizeOf(one).lte(sizeOf(other));
+
+/** Whether whatever keeps the first rule keeps the second: the second is looser, or the same. */
+const isLooser = (rule: Rule, amended: Rule): boolean => {
+  if (rule.comparator === "min" && amended.comparator === "min") return isAtMost(amended.min, rule.min);
+  if (rule.comparator === "max" && amended.comparator === "max") return isAtMost(rule.max, amended.max);
+  if (rule.comparator === "range" && amended.comparator === "range") return isAtMost(amended.min, rule.min) && isAtMost(rule.max, amended.max);
+  if (rule.comparator === "slope" && amended.comparator === "slope") return rule.rise * amended.run <= amended.rise * rule.run;
+  if (rule.comparator === "uniformity" && amended.comparator === "uniformity") return isAtMost(rule.tolerance, amended.tolerance);
+  if (rule.comparator === "sphere" && amended.comparator === "sphere") return isAtMost(rule.sphere, amended.sphere);
+  if (rule.comparator === "every" && amended.comparator === "every") return isLooser(rule.parts[0], amended.parts[0]);
+  return false;
+};
+
+/**
+ * What is left of the figures a code puts in place of a limit in some cases. A tighter limit of the authority stands alone; where it is looser,
+ * what the code allows in such a case is still allowed.
+ */
+const exceptionsInForce = (limit: Limit, amended: Rule): Limit["exceptions"] =>
+  limit.exceptions.flatMap((exception) => {
+    const { then } = exception;
+    if (typeof then === "string") return [exception];
+    return isLooser(limit.rule, amended) ? [{ ...exception, then: { comparator: "either", parts: [amended, then] } } as const] : [];
+  });
 
 const NO_AUTHORITY = "authority not given";
 
@@ -96,7 +132,6 @@ const printedText = (limit: Limit): string => (NUMBER.test(limit.text) || /^[\d 
 
 /**
  * A code with the local authority's limits in place of its own, tighter or looser, each marked with the authority. Bare numbers are in `unit`.
- * An amended limit stands alone: a figure the code puts in its place in some case no longer does.
  */
 export const amendedProfile = (
   profile: CodeProfile, amendments: readonly Amendment[], unit: Unit,
@@ -123,7 +158,7 @@ export const amendedProfile = (
     const { printedMillimetres: _rounded, ...rest } = limit;
     limits.push({
       ...rest, rule,
-      exceptions: limit.exceptions.filter(({ then }) => typeof then === "string"),
+      exceptions: exceptionsInForce(limit, rule),
       amendment: { authority: amendment.authority.trim() === "" ? NO_AUTHORITY : amendment.authority.trim(), insteadOf: printedText(limit) },
     });
   }

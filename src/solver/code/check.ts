@@ -1,7 +1,7 @@
-import type { Exact } from "../length/exact";
+import { Exact } from "../length/exact";
 import { isProblem, type Problem } from "../problem";
 import { type Amendment, amendedProfile, type AmendmentProblem } from "./amended-profile";
-import { conditionLabels, conditionTruth, type Truth } from "./condition";
+import { conditionLabels, conditionTruth, isTakenAsSo, type Truth } from "./condition";
 import type { CodeFacts, Step } from "./fact-labels";
 import { type Finding, finding, isReached, type Outcome } from "./finding";
 import { type CodeProfile, type Condition, type Figure, figure, type Limit, type OutOfScope, type PublishedUnit, type Rule } from "./profile";
@@ -42,7 +42,7 @@ const UNIT_NAMES: Partial<Record<PublishedUnit, string>> = { in: "inches", mm: "
 const numberOf = (value: Exact | undefined): number | "" => (value === undefined ? "" : value.isZero() ? 0 : value.toNumber());
 
 /** Asks a condition of the stair, and which labels it turns on. */
-type Ask = (condition: Condition) => { readonly truth: Truth; readonly labels: string };
+type Ask = (condition: Condition) => { readonly truth: Truth; readonly labels: string; readonly takenAsSo: boolean };
 
 /** What is settled of a limit before its rule is asked. */
 interface Setting {
@@ -59,8 +59,9 @@ const setting = (limit: Limit, ask: Ask): Setting => {
   const notes: string[] = [];
   const toDecide = (labels: string): string => (labels === "" ? "" : `; give ${labels} to decide`);
   for (const { when, words } of limit.applies) {
-    const { truth, labels } = ask(when);
-    if (truth === "no") return { rule: limit.rule, outside: `only where ${words}`, notes: [], doubts: [] };
+    const { truth, labels, takenAsSo } = ask(when);
+    if (truth === "no") return { rule: limit.rule, outside: `only where ${words}${takenAsSo ? `; give ${labels} if so` : ""}`, notes: [], doubts: [] };
+    if (truth === "yes" && takenAsSo) notes.push(`taken that ${words}; give ${labels} if not`);
     if (truth === "unknown") doubts.push(`fails only where ${words}${toDecide(labels)}`);
   }
   let { rule } = limit;
@@ -88,6 +89,11 @@ const roundedRule = (rule: Rule, printed: readonly string[]): Rule | undefined =
     case "max": return { ...rule, max: high };
     case "range": return { ...rule, min: low, max: high };
     case "uniformity": return { ...rule, tolerance: high };
+    case "every": {
+      const [main, ...others] = rule.parts;
+      const rounded = roundedRule(main, printed);
+      return rounded === undefined ? undefined : { ...rule, parts: [rounded, ...others] };
+    }
     default: return undefined;
   }
 };
@@ -109,7 +115,8 @@ const verdictOf = (limit: Limit, found: Finding, doubts: readonly string[]): Ver
 
 /** Says which of the facts a rule is held against were not given as they stand. */
 const assumedNotes = (rule: Rule, assumed: CodeFacts["assumed"] = {}): readonly string[] => {
-  if (!("of" in rule) || rule.comparator === "uniformity") return [];
+  if ("parts" in rule) return [...new Set(rule.parts.flatMap((part) => assumedNotes(part, assumed)))];
+  if (!("of" in rule) || rule.comparator === "uniformity" || rule.comparator === "alike") return [];
   const facts: readonly string[] = typeof rule.of === "string" ? [rule.of] : "formula" in rule.of ? ["riserHeight", "treadDepth"] : rule.of;
   return facts.flatMap((fact) => assumed[fact] ?? []);
 };
@@ -161,8 +168,9 @@ const leftAlone = ({ outOfScope }: CodeProfile): readonly CheckRow[] => {
  * both as designed and as built is held at its worst reading. The last rows say what is not checked and what a check is worth.
  */
 export const codeCheck = (
-  facts: CodeFacts, profile: CodeProfile, steps: readonly Step[] = [], amendments: readonly Amendment[] = [],
+  known: CodeFacts, profile: CodeProfile, steps: readonly Step[] = [], amendments: readonly Amendment[] = [],
 ): readonly CheckRow[] | Problem<AmendmentProblem> => {
+  const facts: CodeFacts = known.windersAlike === "yes" ? { winderSpread: new Exact(0), ...known } : known;
   const inForce = amendedProfile(profile, amendments, facts.unit ?? "in");
   if (isProblem(inForce)) return inForce;
   const limitOf = (item: string): Limit | undefined => inForce.limits.find((limit) => limit.item === item);
@@ -174,10 +182,11 @@ export const codeCheck = (
   };
   const behind = (item: string): readonly string[] => {
     const rule = limitOf(item)?.rule;
-    return rule !== undefined && "of" in rule && rule.comparator !== "uniformity" ? [labelsOf(rule.of)] : [];
+    return rule !== undefined && "of" in rule && rule.comparator !== "uniformity" && rule.comparator !== "alike" ? [labelsOf(rule.of)] : [];
   };
   const ask: Ask = (condition) => ({
     truth: conditionTruth(condition, facts, reached),
+    takenAsSo: isTakenAsSo(condition, facts),
     labels: [...new Set(conditionLabels(condition, behind))].join(" or "),
   });
   const stair = { facts, steps, reached, behind };

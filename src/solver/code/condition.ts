@@ -2,7 +2,7 @@ import { exact } from "../length/exact";
 import { FACT_LABELS, type FactName, type CodeFacts } from "./fact-labels";
 import { type Condition, type Figure, sizeOf } from "./profile";
 
-/** `unknown` where a fact it turns on was not given, or where only a person can tell. */
+/** `unknown` where a fact it turns on was not given. */
 export type Truth = "yes" | "no" | "unknown";
 
 /** Answers whether a required-when or exempt-when limit of the profile is reached. */
@@ -30,7 +30,6 @@ export const conditionTruth = (condition: Condition, facts: CodeFacts, reached: 
     return opposite[every(condition.any.map((part) => opposite[conditionTruth(part, facts, reached)]))];
   }
   if ("not" in condition) return opposite[conditionTruth(condition.not, facts, reached)];
-  if ("words" in condition) return "unknown";
   if ("given" in condition) return truth(facts[condition.given] !== undefined);
   if ("reached" in condition) return reached(condition.reached);
   if ("is" in condition) {
@@ -43,13 +42,20 @@ export const conditionTruth = (condition: Condition, facts: CodeFacts, reached: 
   return truth(limit.holds(exact(value).cmp(sizeOf(limit.figure))));
 };
 
+/** Whether a condition is settled by what stands in for a fact that was not given. */
+export const isTakenAsSo = (condition: Condition, facts: CodeFacts): boolean => {
+  if ("all" in condition) return condition.all.some((part) => isTakenAsSo(part, facts));
+  if ("any" in condition) return condition.any.every((part) => isTakenAsSo(part, facts));
+  if ("not" in condition) return isTakenAsSo(condition.not, facts);
+  return "is" in condition && facts[condition.fact] === undefined && condition.otherwise !== undefined;
+};
+
 /** The labels of the stair table a condition turns on; `behind` gives those of another limit's reading. */
 export const conditionLabels = (condition: Condition, behind: (item: string) => readonly string[]): readonly string[] => {
   const label = (fact: FactName): string => FACT_LABELS[fact].label;
   if ("all" in condition) return condition.all.flatMap((part) => conditionLabels(part, behind));
   if ("any" in condition) return condition.any.flatMap((part) => conditionLabels(part, behind));
   if ("not" in condition) return conditionLabels(condition.not, behind);
-  if ("words" in condition) return [];
   if ("given" in condition) return [label(condition.given)];
   if ("reached" in condition) return behind(condition.reached);
   return [label(condition.fact)];

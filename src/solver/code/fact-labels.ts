@@ -52,6 +52,56 @@ export interface CodeFacts {
   readonly winderNarrowEnd?: Length;
   readonly winderSpread?: Length;
   readonly walkline?: Length;
+  readonly stringerBoard?: Length;
+  readonly treadThickness?: Length;
+  readonly throat?: Length;
+  readonly dwelling?: YesNo;
+  readonly use?: "private" | "public" | "service";
+  readonly egress?: YesNo;
+  readonly occupants?: number;
+  readonly storeys?: number;
+  readonly storeysJoined?: number;
+  readonly outside?: YesNo;
+  readonly loft?: YesNo;
+  readonly infrequent?: YesNo;
+  readonly installed?: "new" | "before 2017" | "before 1991";
+  readonly temporary?: YesNo;
+  readonly children?: YesNo;
+  readonly smallPremises?: YesNo;
+  readonly partThree?: YesNo;
+  readonly underBeam?: YesNo;
+  readonly headroomAtSide?: Length;
+  readonly capacityWidth?: Length;
+  readonly openRisersAllowed?: YesNo;
+  readonly riserPerforation?: Length;
+  readonly solidTreads?: YesNo;
+  readonly stairHeight?: Length;
+  readonly endRiserSlope?: number;
+  readonly handrailExtension?: Length;
+  readonly roughWall?: YesNo;
+  readonly upperGuardGap?: Length;
+  readonly guardSideGap?: Length;
+  readonly guardRails?: YesNo;
+  readonly resilientCovering?: YesNo;
+  readonly bevelLoss?: Length;
+  readonly bevelReach?: Length;
+  readonly doorSwing?: YesNo;
+  readonly doorClearance?: Length;
+  readonly doorPlatform?: Length;
+  readonly threshold?: Length;
+  readonly risersBeforeTurn?: number;
+  readonly turnTreads?: "winders" | "tapered";
+  readonly windersAlike?: YesNo;
+  readonly windersInSteps?: YesNo;
+  readonly winderTurn?: number;
+  readonly winderSetTurn?: number;
+  readonly winderSets?: number;
+  readonly winderSetsApart?: Length;
+  readonly walklineFromHandrail?: Length;
+  readonly stringerThickness?: Length;
+  readonly stringerSupported?: YesNo;
+  readonly stringerSpacing?: Length;
+  readonly risersSupportTreads?: YesNo;
 }
 
 /** One step of a flight as built; the top riser of a stair that ends on a floor has no run. */
@@ -92,7 +142,7 @@ export const FACT_LABELS: Readonly<Record<FactName, FactLabel>> = {
   risers: { label: "risers", kind: "count", says: "Risers in the flight." },
   width: length("width", "Finished width, skirt to skirt."),
   headroom: length("headroom found", "Plumb clearance above the line of the nosings."),
-  openingOverlap: length("opening overlap", "How far the edge of the floor opening stands in over the side of the stair, level."),
+  openingOverlap: length("opening overlap", "Where the headroom is short only under the edge of the floor opening at the side: how far that edge stands in over the stair, level."),
   clearWidth: length("clear width", "Clear width above the handrails and below the headroom."),
   widthAtHandrails: length("width at handrails", "Clear width at and below the height of the handrails."),
   handrails: { label: "handrails", kind: "choice", choices: ["none", "one", "both"], says: "Sides that have a handrail." },
@@ -133,10 +183,71 @@ export const FACT_LABELS: Readonly<Record<FactName, FactLabel>> = {
   winderNarrowEnd: length("winder narrow end", "Least depth of a winder anywhere within the clear width."),
   winderSpread: length("winder spread", "Deepest less shallowest winder of the flight, measured at the walkline."),
   walkline: length("walkline", "Distance from the narrow side at which the winder depth was measured."),
+  stringerBoard: length("stringer board", "Width of the board the stringers are cut from."),
+  treadThickness: length("tread thickness", "Thickness of the finished tread."),
+  throat: length("throat", "What is left of a stringer board under its cuts, square to the slope."),
+  dwelling: yesNo("dwelling", "Whether the stair is inside, or serves only, one dwelling."),
+  use: {
+    label: "use", kind: "choice", choices: ["private", "public", "service"],
+    says: "private (in or for one house or dwelling), public, or service (service rooms, attics, crawl spaces, small mezzanines).",
+  },
+  egress: yesNo("egress", "Whether the stair is part of a required way out, as an exit or a necessary stair is."),
+  occupants: { label: "occupants", kind: "count", says: "People the stair has to serve, as the code counts them." },
+  storeys: { label: "storeys", kind: "count", says: "Storeys above grade of the building." },
+  storeysJoined: { label: "storeys joined", kind: "count", says: "Storeys the stair joins." },
+  outside: yesNo("outside", "Whether the stair is outdoors."),
+  loft: yesNo("loft", "Whether the stair serves a loft conversion with little room."),
+  infrequent: yesNo("infrequent", "Whether the stair serves only attics, stores and the like that are not used daily."),
+  installed: {
+    label: "installed", kind: "choice", choices: ["new", "before 2017", "before 1991"],
+    says: "When the stair or rail was put in: new, before 2017 (17 January 2017), or before 1991 (16 March 1991).",
+  },
+  temporary: yesNo("temporary", "Whether the stair will be taken out again and is no part of the finished building."),
+  children: yesNo("children", "Whether children under five are likely to use the stair."),
+  smallPremises: yesNo("small premises", "Whether the building is small premises with a restricted plan."),
+  partThree: yesNo("part three", "Whether the building falls under Part 3 of the code instead of Part 9."),
+  underBeam: yesNo("under beam", "Whether headroom was taken under a beam or duct of a secondary suite."),
+  headroomAtSide: length("headroom at side", "Headroom at the side of the stair, where the ceiling slopes."),
+  capacityWidth: length("capacity width", "Width the exit capacity of the building asks for, where it was worked out."),
+  openRisersAllowed: yesNo("open risers allowed", "Whether the code lists this stair among those that may have open risers."),
+  riserPerforation: length("riser perforation", "Largest hole in a perforated riser."),
+  solidTreads: yesNo("solid treads", "Whether the treads are solid, without holes or slots."),
+  stairHeight: length("stair height", "Whole height the stair climbs, all flights together."),
+  endRiserSlope: { label: "end riser slope", kind: "ratio", says: "Slope across the width of the stair along a bottom or top riser that meets sloping ground, rise over run." },
+  handrailExtension: length("handrail extension", "How far the handrail runs on level beyond the top riser."),
+  roughWall: yesNo("rough wall", "Whether the wall behind the handrail is rough."),
+  upperGuardGap: length("upper guard gap", "Largest opening in a guard from 36 to 42 in up."),
+  guardSideGap: length("guard side gap", "Gap between the edge of the stair or landing and a guard fixed to its face."),
+  guardRails: yesNo("guard rails", "Whether the guard has only a top and a middle rail."),
+  resilientCovering: yesNo("resilient covering", "Whether the nosing has a resilient covering."),
+  bevelLoss: length("bevel loss", "How much of the tread depth a bevelled or rounded edge takes off."),
+  bevelReach: length("bevel reach", "How far a bevel or rounding reaches back, level."),
+  doorSwing: yesNo("door swing", "Whether a door swings over the stair or its landing."),
+  doorClearance: length("door clearance", "Landing left clear of the swing of a door at the bottom."),
+  doorPlatform: length("door platform", "Platform left clear of the swing of a door that opens on the stair."),
+  threshold: length("threshold", "Height of a doorway's sill above the surface outside it."),
+  risersBeforeTurn: { label: "risers before turn", kind: "count", says: "Risers one after another, in flights in line, without a turn." },
+  turnTreads: {
+    label: "turn treads", kind: "choice", choices: ["winders", "tapered"],
+    says: "Treads of a turn: winders that run to a point, or tapered treads with a depth at the narrow end.",
+  },
+  windersAlike: yesNo("winders alike", "Whether all winders were measured and are equally deep."),
+  windersInSteps: yesNo("winders in steps", "Whether the table of measured steps holds winders."),
+  winderTurn: { label: "winder turn", kind: "angle", says: "Degrees one winder turns through." },
+  winderSetTurn: { label: "winder set turn", kind: "angle", says: "Degrees all winders of a set turn through together." },
+  winderSets: { label: "winder sets", kind: "count", says: "Sets of winders between two floors." },
+  winderSetsApart: length("winder sets apart", "Distance in plan between two sets of winders."),
+  walklineFromHandrail: length("walkline from handrail", "Distance from the centre line of the handrail at the narrow end at which the winder depth was measured."),
+  stringerThickness: length("stringer thickness", "Actual thickness of a stringer."),
+  stringerSupported: yesNo("stringer supported", "Whether the stringers are supported along their length."),
+  stringerSpacing: length("stringer spacing", "Distance between stringers."),
+  risersSupportTreads: yesNo("risers support treads", "Whether the risers carry the front of the treads."),
 };
 
 /** Facts that are worked out of the stair and not copied from its labels. */
-const WORKED_OUT: readonly FactName[] = ["riserHeight", "treadDepth", "nosing", "totalRise", "risers", "width", "headroom"];
+const WORKED_OUT: readonly FactName[] = [
+  "riserHeight", "treadDepth", "nosing", "totalRise", "risers", "width", "headroom", "stringerBoard", "treadThickness", "throat",
+];
 
 /** Labels of the stair table that are only for the check. */
 export const CHECK_LABELS: readonly FactName[] = (Object.keys(FACT_LABELS) as FactName[]).filter((name) => !WORKED_OUT.includes(name));

@@ -4,6 +4,7 @@ import type { Unit } from "../length/length";
 import { type LayoutProblem, stairLayout } from "../layout/stair-layout";
 import { resolvedStair } from "../layout/resolved-stair";
 import type { StairFacts } from "../layout/stair-facts";
+import { words } from "../words";
 import { CHECK_LABELS, type CodeFacts, type FactName } from "./fact-labels";
 
 type GivenLabels = StairFacts & Readonly<Record<string, unknown>>;
@@ -24,22 +25,25 @@ const WANTED = "the headroom wanted; give opening and floor thickness for the on
 export const facts = (given: GivenLabels, unit: Unit): CodeFacts | Problem<LayoutProblem> => {
   const stair = resolvedStair(given);
   if (isProblem(stair)) return stair;
-  const { unitRise, run, totalRise, risers, width, nosing, assumed } = stair;
+  const { unitRise, run, totalRise, risers, width, nosing, stringerBoard, treadThickness, assumed } = stair;
   const isLaidOut = unitRise !== undefined && run !== undefined && totalRise !== undefined && risers !== undefined;
   const lines = isLaidOut ? stairLayout(given, unit) : [];
   if (isProblem(lines)) return lines;
   const laidOut = lines.find(({ key }) => key === "headroomFound")?.value;
+  const throat = lines.find(({ key }) => key === "throat")?.value;
   const found = typeof laidOut === "object" ? laidOut : isNothing(given.headroomFound) ? undefined : given.headroomFound;
   const headroom = found ?? given.headroom;
   const said = (fact: FactName, because: string | undefined) => (because === undefined ? {} : { [fact]: because });
   const marked = (key: string): string | undefined => {
     const because = assumed.get(key);
-    return because === undefined ? undefined : `${key} assumed: ${because}`;
+    return because === undefined ? undefined : `${words(key)} assumed: ${because}`;
   };
   return {
     ...copied(given),
     unit,
     nosing,
+    ...(assumed.has("treadThickness") ? {} : { treadThickness }),
+    ...(assumed.has("stringerBoard") ? {} : { stringerBoard, ...(typeof throat === "object" ? { throat } : {}) }),
     ...(unitRise === undefined ? {} : { riserHeight: unitRise }),
     ...(run === undefined ? {} : { treadDepth: run }),
     ...(totalRise === undefined ? {} : { totalRise }),

@@ -3,7 +3,8 @@ import { conditionLabels, conditionTruth, type Reached } from "./condition";
 import { FACT_LABELS, type CodeFacts, type Step } from "./fact-labels";
 import { sizeText } from "./size-text";
 import {
-  type Figure, type Limit, type Measure, type PublishedUnit, type RequiredRule, type Rule, sizeOf, UNIT_SIZE, type UniformityRule,
+  type Figure, type Limit, type Measure, type PublishedUnit, type RelationRule, type RequiredRule, type Rule, sizeOf, type TableRow, type Threshold,
+  UNIT_SIZE, type UniformityRule,
 } from "./profile";
 import { labelsOf, ofColumn, type Reading, readings, worst } from "./reading";
 
@@ -29,6 +30,8 @@ interface Stair {
 /** Uniformity is a matter of at least two steps. */
 const LEAST_STEPS = 2;
 
+const isLengthUnit = (unit: PublishedUnit): boolean => unit === "in" || unit === "mm" || unit === "cm";
+
 const inUnit = (size: Exact, unit: PublishedUnit): Exact => size.div(UNIT_SIZE[unit]);
 
 const least = (one: Exact, other: Exact): Exact => (one.lt(other) ? one : other);
@@ -37,10 +40,14 @@ const holding = (margin: Exact): Outcome => (margin.isNegative() && !margin.isZe
 
 const missing = (labels: string, limit: Exact | string): Finding => ({ outcome: "not given", limit, notes: [`give ${labels} to check this`] });
 
-const numberOf = (printed: Figure, unit: PublishedUnit): Exact => inUnit(sizeOf(printed), unit);
+/** A figure of another kind than the limit's unit, such as a rise beside a count of risers, stays in its own. */
+const unitFor = (printed: Figure, unit: PublishedUnit): PublishedUnit =>
+  isLengthUnit(printed.unit) === isLengthUnit(unit) ? unit : printed.unit;
+
+const numberOf = (printed: Figure, unit: PublishedUnit): Exact => inUnit(sizeOf(printed), unitFor(printed, unit));
 
 /** A figure as the limit's own unit has it, whatever unit an amendment came in. */
-const said = (printed: Figure, unit: PublishedUnit): string => sizeText(sizeOf(printed), unit);
+const said = (printed: Figure, unit: PublishedUnit): string => sizeText(sizeOf(printed), unitFor(printed, unit));
 
 /** A range as it stands in a cell: two numbers in the unit of the row. */
 const rangeCell = (min: Figure, max: Figure, unit: PublishedUnit): string =>
@@ -131,10 +138,10 @@ const uniformity = (rule: UniformityRule, stair: Stair, unit: PublishedUnit): Fi
     const notes = [`told only by measured steps: give a steps table with ${rule.of} of at least two steps`];
     return { outcome: "not given", limit, notes };
   }
-  if (rule.within === "design") {
+  if (rule.within === "design" || rule.within === "bottom step") {
     const design = stair.facts[DESIGN_FACT[rule.of]];
     if (design === undefined) return missing(FACT_LABELS[DESIGN_FACT[rule.of]].label, limit);
-    const { spread, notes } = deviationFromDesign(all, design, unit);
+    const { spread, notes } = deviationFromDesign(rule.within === "design" ? all : all.slice(0, 1), design, unit);
     return verdict(spread, notes);
   }
   const { spread, notes } = rule.within === "flight" ? spreadOfFlight(all, unit) : spreadOfNeighbours(all, unit);
@@ -153,7 +160,7 @@ const sphere = (of: Measure, printed: Figure, stair: Stair, unit: PublishedUnit)
   return found.margin?.isZero() === true ? { ...found, outcome: "touches", notes: [...found.notes, TOUCHING] } : found;
 };
 
-const thresholdOf = ({ from }: RequiredRule): { figure: Figure; beyond: (size: Exact) => boolean; text: (number: string) => string } =>
+const thresholdOf = (from: Threshold): { figure: Figure; beyond: (size: Exact) => boolean; text: (number: string) => string } =>
   "atLeast" in from
     ? { figure: from.atLeast, beyond: (size) => size.gte(sizeOf(from.atLeast)), text: (number) => `${number} or more` }
     : { figure: from.moreThan, beyond: (size) => size.gt(sizeOf(from.moreThan)), text: (number) => `more than ${number}` };
@@ -163,35 +170,112 @@ const largestOf = (measure: Measure, stair: Pick<Stair, "facts" | "steps">): Rea
 const smallestOf = (measure: Measure, stair: Pick<Stair, "facts" | "steps">): Reading | undefined =>
   worst(readings(measure, stair.facts, stair.steps), (size) => size);
 
+/** The thresholds of a rule, each with the reading it is held against. */
+const thresholds = (rule: RequiredRule, stair: Pick<Stair, "facts" | "steps">) =>
+  [{ of: rule.of, from: rule.from }, ...(rule.or === undefined ? [] : [rule.or])].map(({ of, from }) => ({
+    of, threshold: thresholdOf(from), reading: largestOf(of, stair),
+  }));
+
 /** Whether the threshold of a required-when or exempt-when rule is reached; undefined where nothing tells. */
 export const isReached = (rule: Rule, facts: CodeFacts, steps: readonly Step[]): boolean | undefined => {
   if (rule.comparator === "required-when") {
-    const reading = largestOf(rule.of, { facts, steps });
-    return reading === undefined ? undefined : thresholdOf(rule).beyond(reading.size);
+    const all = thresholds(rule, { facts, steps });
+    if (all.some(({ threshold, reading }) => reading !== undefined && threshold.beyond(reading.size))) return true;
+    return all.every(({ reading }) => reading !== undefined) ? false : undefined;
   }
   if (rule.comparator === "exempt-when") return smallestOf(rule.of, { facts, steps })?.size.gte(sizeOf(rule.atLeast));
   return undefined;
 };
 
-const required = (rule: RequiredRule, stair: Stair, unit: PublishedUnit): Finding => {
-  const threshold = thresholdOf(rule);
-  const limit = threshold.text(numberOf(threshold.figure, unit).toString());
-  const reading = largestOf(rule.of, stair);
-  if (reading === undefined) return missing(labelsOf(rule.of), limit);
-  const given = inUnit(reading.size, unit);
-  if (!threshold.beyond(reading.size)) {
-    const words = threshold.text(said(threshold.figure, unit));
-    return { outcome: "does not apply", given, limit, notes: [`${rule.requires} is required only for ${words}`] };
-  }
-  const provided = conditionTruth(rule.provided, stair.facts, stair.reached);
-  if (provided === "unknown") {
-    const labels = [...new Set(conditionLabels(rule.provided, stair.behind))].join(" or ");
-    return { outcome: "not given", given, limit, notes: [`${rule.requires} is required; give ${labels} to show that it is there`] };
+/** Whether what is required is there. */
+const provision = (
+  { requires, provided }: Pick<RequiredRule, "requires" | "provided">, stair: Stair, limit: string, given: Pick<Finding, "given">,
+): Finding => {
+  const is = conditionTruth(provided, stair.facts, stair.reached);
+  if (is === "unknown") {
+    const labels = [...new Set(conditionLabels(provided, stair.behind))].join(" or ");
+    return { outcome: "not given", ...given, limit, notes: [`${requires} is required; give ${labels} to show that it is there`] };
   }
   return {
-    outcome: provided === "yes" ? "holds" : "breaks", given, limit,
-    notes: [`${rule.requires} is required and ${provided === "yes" ? "is there" : "is not there"}`],
+    outcome: is === "yes" ? "holds" : "breaks", ...given, limit,
+    notes: [`${requires} is required and ${is === "yes" ? "is there" : "is not there"}`],
   };
+};
+
+const required = (rule: RequiredRule, stair: Stair, unit: PublishedUnit): Finding => {
+  const all = thresholds(rule, stair);
+  const limit = all.map(({ threshold }) => threshold.text(
+    unitFor(threshold.figure, unit) === unit ? numberOf(threshold.figure, unit).toString() : said(threshold.figure, unit),
+  )).join(", or ");
+  const beyond = all.find(({ threshold, reading }) => reading !== undefined && threshold.beyond(reading.size));
+  const shown = beyond ?? all[0];
+  const given = shown?.reading === undefined ? {} : { given: inUnit(shown.reading.size, unitFor(shown.threshold.figure, unit)) };
+  if (beyond !== undefined) return provision(rule, stair, limit, given);
+  const unknown = all.filter(({ reading }) => reading === undefined);
+  if (unknown.length > 0) return missing(unknown.map(({ of }) => labelsOf(of)).join(" and "), limit);
+  const words = all.map(({ threshold }) => threshold.text(said(threshold.figure, unit))).join(", or ");
+  return { outcome: "does not apply", ...given, limit, notes: [`${rule.requires} is required only for ${words}`] };
+};
+
+const relation = (rule: RelationRule, stair: Stair, limit: Limit): Finding => {
+  const { unit } = limit;
+  const other = rule.than.find((fact) => stair.facts[fact] !== undefined);
+  const value = other === undefined ? undefined : stair.facts[other];
+  if (other === undefined || value === undefined) {
+    return missing([labelsOf(rule.of), FACT_LABELS[rule.than[0]].label].join(" and "), limit.text);
+  }
+  const whole = exact(value).times(rule.part?.times ?? 1);
+  const isCapped = rule.capped !== undefined && whole.gt(sizeOf(rule.capped));
+  const size = rule.capped !== undefined && isCapped ? sizeOf(rule.capped) : whole;
+  const margin = (reading: Exact): Exact => {
+    if (rule.sense === "exactly") return reading.minus(size).abs().neg();
+    return rule.sense === "at least" ? reading.minus(size) : size.minus(reading);
+  };
+  const what = isCapped ? "which is asked for at most" : `${rule.part === undefined ? "" : `${rule.part.of} `}the ${FACT_LABELS[other].label}`;
+  const words = isCapped ? `${rule.sense} ${sizeText(size, unit)}, ${what}` : `${rule.sense} ${what}, ${sizeText(size, unit)}`;
+  return held(stair, rule.of, unit, inUnit(size, unit), words, margin);
+};
+
+/** Of findings alike in outcome, the one with the least margin. */
+const tightest = (found: readonly Finding[]): Finding | undefined =>
+  found.reduce<Finding | undefined>((least, next) => {
+    if (least === undefined) return next;
+    return next.margin !== undefined && (least.margin === undefined || next.margin.lt(least.margin)) ? next : least;
+  }, undefined);
+
+/** The order in which the parts of a rule decide for all of them. */
+const GRAVITY: readonly Outcome[] = ["breaks", "not given", "touches", "left to a person", "holds", "does not apply", "no verdict"];
+
+const everyPart = (parts: readonly Finding[], needs: "all" | "any"): Finding | undefined => {
+  const known = parts.filter(({ outcome }) => outcome !== "not given");
+  const considered = needs === "all" || known.length === 0 ? parts : known;
+  const gravest = GRAVITY.find((outcome) => considered.some((part) => part.outcome === outcome));
+  const alike = considered.filter(({ outcome }) => outcome === gravest);
+  const found = tightest(alike);
+  if (found === undefined) return undefined;
+  const decided = considered.filter((part) => part !== found && part.outcome !== "not given");
+  const others = gravest === "not given" ? alike.filter((part) => part !== found) : decided;
+  return { ...found, notes: [...new Set([...found.notes, ...others.flatMap(({ notes }) => notes)])] };
+};
+
+/** The order in which one of several rules is enough. */
+const EASE: readonly Outcome[] = ["does not apply", "holds", "no verdict", "touches", "left to a person", "not given", "breaks"];
+
+const eitherPart = (parts: readonly Finding[]): Finding | undefined => {
+  const easiest = EASE.find((outcome) => parts.some((part) => part.outcome === outcome));
+  return parts.find(({ outcome }) => outcome === easiest);
+};
+
+const tableRow = (rows: readonly TableRow[], stair: Stair, limit: Limit): Finding => {
+  for (const { when, words, rule } of rows) {
+    const is = conditionTruth(when, stair.facts, stair.reached);
+    if (is === "unknown") return missing([...new Set(conditionLabels(when, stair.behind))].join(" or "), limit.text);
+    if (is === "yes") {
+      const found = finding(rule, limit, stair);
+      return { ...found, notes: [words, ...found.notes] };
+    }
+  }
+  return { outcome: "does not apply", limit: limit.text, notes: [`only where ${rows.map(({ words }) => words).join(", or ")}`] };
 };
 
 /** What a rule says of a stair, with its margin in the published unit. */
@@ -239,15 +323,27 @@ export const finding = (rule: Rule, limit: Limit, stair: Stair): Finding => {
         ? { outcome: "holds", given, limit: limitText, margin: inUnit(margin, unit), notes: [`exempt: ${rule.frees} is free`] }
         : { outcome: "does not apply", given, limit: limitText, notes: [`no exemption: ${rule.frees} is held in its own row`] };
     }
-    case "relation": {
-      const other = rule.than.find((fact) => stair.facts[fact] !== undefined);
-      const value = other === undefined ? undefined : stair.facts[other];
-      if (other === undefined || value === undefined) {
-        return missing([labelsOf(rule.of), ...rule.than.map((fact) => FACT_LABELS[fact].label).slice(0, 1)].join(" and "), limit.text);
+    case "relation":
+      return relation(rule, stair, limit);
+    case "required":
+      return provision(rule, stair, limit.text, {});
+    case "every":
+      return everyPart(rule.parts.map((part) => finding(part, limit, stair)), rule.needs) ?? finding(rule.parts[0], limit, stair);
+    case "either":
+      return eitherPart(rule.parts.map((part) => finding(part, limit, stair))) ?? finding(rule.parts[0], limit, stair);
+    case "table":
+      return tableRow(rule.rows, stair, limit);
+    case "alike": {
+      const measured = rule.of.filter((column) => ofColumn(column, stair.steps).length >= LEAST_STEPS);
+      const spreads = measured.map((column) => {
+        const { spread, notes } = spreadOfFlight(ofColumn(column, stair.steps), unit);
+        return { spread, notes: [`${column}: ${sizeText(spread, unit)} apart`, ...notes] };
+      });
+      if (spreads.length === 0) {
+        return { outcome: "not given", limit: limit.text, notes: [`told only by measured steps: give a steps table with ${rule.of.join(" and ")} of at least two steps`] };
       }
-      const size = exact(value);
-      const margin = (reading: Exact): Exact => (rule.sense === "at least" ? reading.minus(size) : size.minus(reading));
-      return held(stair, rule.of, unit, inUnit(size, unit), `${rule.sense} the ${FACT_LABELS[other].label}, ${sizeText(size, unit)}`, margin);
+      const widest = spreads.map(({ spread }) => spread).reduce((one, other) => (one.gt(other) ? one : other));
+      return { outcome: "left to a person", given: inUnit(widest, unit), limit: limit.text, notes: [rule.sense, ...spreads.flatMap(({ notes }) => notes)] };
     }
     case "prohibited": {
       const present = conditionTruth(rule.present, stair.facts, stair.reached);
@@ -256,7 +352,5 @@ export const finding = (rule: Rule, limit: Limit, stair: Stair): Finding => {
     }
     case "shown":
       return { outcome: "no verdict", limit: rule.text, notes: [] };
-    case "words":
-      return { outcome: "left to a person", limit: rule.text, notes: [] };
   }
 };

@@ -1,10 +1,9 @@
+import { count, degrees, inches, limitRow, outsideRow } from "./limit-row";
+import type { CodeProfile, Condition, Limit, LimitException, OutOfScope, Source } from "./profile";
 import {
-  type Applicability, type CodeProfile, type Condition, type Figure, figure, type Limit, type LimitException, type OutOfScope, type Source,
-  type SourceStatus,
-} from "./profile";
-
-const inches = (value: string): Figure => figure(value, "in");
-const count = (value: string): Figure => figure(value, "count");
+  AT_FITTING, GUARD_NEEDED, GUARD_TOPPED_BY_HANDRAIL, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, OPEN_RISERS, OTHER_HANDRAIL, RISERS_OPEN,
+  ROUND_HANDRAIL, WINDERS, WINDERS_AMONG_STEPS,
+} from "./stair-conditions";
 
 const EDITION_TEXT: Source = { title: "Text naming the International Residential Code 2021", address: "secondary text, no public address" };
 const CODE_PAGE_OPEN_RISERS: Source = {
@@ -44,55 +43,7 @@ const STATE_LOADS: Source = {
   address: "https://lawfilesext.leg.wa.gov/Law/WAC/WAC%20%2051%20%20TITLE/WAC%20%2051%20-%2051%20%20CHAPTER/WAC%20%2051%20-%2051%20-0301.htm",
 };
 
-type Defaulted = "applies" | "exceptions" | "advisory" | "remark" | "status" | "sources" | "unit";
-
-/** A row of the code: in inches, without condition, and seen in a text of this edition, unless it says otherwise. */
-const limit = (row: Omit<Limit, Defaulted> & Partial<Pick<Limit, Defaulted>>): Limit => ({
-  unit: "in",
-  applies: [],
-  exceptions: [],
-  advisory: false,
-  status: "seen",
-  sources: [EDITION_TEXT],
-  remark: "",
-  ...row,
-});
-
-const HAS_WINDERS: Condition = {
-  any: [
-    { all: [{ given: "winders" }, { fact: "winders", atLeast: count("1") }] },
-    { given: "winderDepth" },
-    { given: "winderNarrowEnd" },
-    { given: "winderSpread" },
-  ],
-};
-const WINDERS: Applicability = { when: HAS_WINDERS, words: "the flight has winders" };
-
-const OPEN_RISERS: Condition = {
-  any: [{ fact: "openRisers", is: ["yes"], otherwise: "no" }, { given: "openRiserGap" }],
-};
-
-const GUARD_NEEDED: Applicability = { when: { reached: "guard required drop" }, words: "a guard is required" };
-
-const NO_GUARD: Condition = { fact: "guard", is: ["no"], otherwise: "unknown" };
-const HAS_GUARD: Condition = {
-  any: [
-    { fact: "guard", is: ["yes"] },
-    { all: [{ not: NO_GUARD }, { any: [{ given: "guardHeight" }, { given: "landingGuardHeight" }] }] },
-  ],
-};
-
-const NO_HANDRAIL: Condition = { fact: "handrails", is: ["none"], otherwise: "unknown" };
-const HAS_HANDRAIL: Applicability = { when: { not: NO_HANDRAIL }, words: "there is a handrail" };
-
-const ROUND_GRIP: Condition = {
-  not: { any: [{ given: "gripPerimeter" }, { given: "gripCrossSection" }, { given: "gripRecess" }] },
-};
-const OTHER_GRIP: Applicability[] = [
-  HAS_HANDRAIL,
-  { when: { not: ROUND_GRIP }, words: "the handrail is not round" },
-  { when: { not: { given: "gripRecess" } }, words: "the handrail has no finger recess" },
-];
+const limit = limitRow({ unit: "in", status: "seen", sources: [EDITION_TEXT] });
 
 /** Printed in the 2024 text only; whether 2021 has it was not seen, so it can excuse nothing by itself. */
 const seenFor2024 = (when: Condition, words: string): LimitException => ({ when, words: `${words} (seen in the 2024 text only)`, then: "judge" });
@@ -144,7 +95,7 @@ const LIMITS: readonly Limit[] = [
   limit({
     item: "riser slope from vertical", clause: "R311.7.5.1", unit: "deg", text: "30",
     measured: "lean of a closed riser, from the underside of the nosing above it",
-    rule: { comparator: "max", of: "riserSlope", max: figure("30", "deg") },
+    rule: { comparator: "max", of: "riserSlope", max: degrees("30") },
     applies: [{ when: { given: "riserSlope" }, words: "a closed riser is not plumb" }],
   }),
   limit({
@@ -152,7 +103,7 @@ const LIMITS: readonly Limit[] = [
     measured: "clear opening between two treads with no riser",
     rule: { comparator: "sphere", of: "openRiserGap", sphere: inches("4") },
     applies: [
-      { when: OPEN_RISERS, words: "the risers are open" },
+      RISERS_OPEN,
       { when: { fact: "openRiserHeight", moreThan: inches("30") }, words: "the opening is more than 30 in above the floor or grade below" },
     ],
     status: "seen for another edition", sources: [CODE_PAGE_OPEN_RISERS],
@@ -168,10 +119,7 @@ const LIMITS: readonly Limit[] = [
     item: "tread uniformity", clause: "R311.7.5.2", text: "3/8", printedMillimetres: ["9.5"], millimetresFrom: "seen",
     measured: "largest less smallest tread depth of the flight",
     rule: { comparator: "uniformity", of: "run", within: "flight", tolerance: inches("0.375") },
-    exceptions: [{
-      when: HAS_WINDERS, then: "judge",
-      words: "winders are held against winders and straight treads against straight treads; leave the winders out of the steps",
-    }],
+    exceptions: [WINDERS_AMONG_STEPS],
   }),
   limit({
     item: "winder tread depth walkline", clause: "R311.7.5.2.1", text: "10", printedMillimetres: ["254"], millimetresFrom: "seen",
@@ -264,7 +212,7 @@ const LIMITS: readonly Limit[] = [
     measured: "risers of the flight",
     rule: {
       comparator: "required-when", of: "risers", from: { atLeast: count("4") }, requires: "a handrail on at least one side",
-      provided: { any: [{ fact: "handrails", is: ["one", "both"] }, { all: [{ not: NO_HANDRAIL }, { given: "handrailHeight" }] }] },
+      provided: HANDRAIL_PROVIDED,
     },
   }),
   limit({
@@ -272,10 +220,7 @@ const LIMITS: readonly Limit[] = [
     measured: "plumb above the sloped plane along the nosings",
     rule: { comparator: "range", of: "handrailHeight", min: inches("34"), max: inches("38") },
     applies: [HAS_HANDRAIL],
-    exceptions: [{
-      when: { fact: "handrailFitting", is: ["yes"], otherwise: "no" }, then: "judge",
-      words: "a volute, turnout or starting easing over the lowest tread, and fittings at transitions, may leave the range",
-    }],
+    exceptions: [AT_FITTING],
   }),
   limit({
     item: "handrail projection each side", clause: "R311.7.8.2", text: "4 1/2", printedMillimetres: ["114"], millimetresFrom: "seen",
@@ -297,20 +242,20 @@ const LIMITS: readonly Limit[] = [
     item: "handrail grip type1 diameter", clause: "R311.7.8.5", text: "1 1/4 to 2", printedMillimetres: ["32", "51"], millimetresFrom: "from memory",
     measured: "diameter of a round handrail",
     rule: { comparator: "range", of: "grip", min: inches("1.25"), max: inches("2") },
-    applies: [HAS_HANDRAIL, { when: { any: [{ given: "grip" }, ROUND_GRIP] }, words: "the handrail is round" }],
+    applies: ROUND_HANDRAIL,
   }),
   limit({
     item: "handrail grip type1 perimeter", clause: "R311.7.8.5", text: "4 to 6 1/4",
     printedMillimetres: ["102", "160"], millimetresFrom: "from memory",
     measured: "perimeter of a handrail that is not round",
     rule: { comparator: "range", of: "gripPerimeter", min: inches("4"), max: inches("6.25") },
-    applies: OTHER_GRIP,
+    applies: OTHER_HANDRAIL,
   }),
   limit({
     item: "handrail grip type1 cross section", clause: "R311.7.8.5", text: "2 1/4", printedMillimetres: ["57"], millimetresFrom: "from memory",
     measured: "largest dimension across a handrail that is not round",
     rule: { comparator: "max", of: "gripCrossSection", max: inches("2.25") },
-    applies: OTHER_GRIP,
+    applies: OTHER_HANDRAIL,
     status: "seen for another edition", sources: [GRIP_2006],
   }),
   limit({
@@ -348,7 +293,7 @@ const LIMITS: readonly Limit[] = [
     rule: { comparator: "min", of: "guardHeight", min: inches("34") },
     applies: [GUARD_NEEDED],
     exceptions: [{
-      when: { fact: "guardIsHandrail", is: ["yes"], otherwise: "no" },
+      when: GUARD_TOPPED_BY_HANDRAIL,
       words: "the top of the guard is the handrail too: 34 to 38 in",
       then: { comparator: "range", of: "guardHeight", min: inches("34"), max: inches("38") },
     }],
@@ -377,20 +322,17 @@ const LIMITS: readonly Limit[] = [
   }),
 ];
 
-const outside = (
-  item: string, clause: string, unit: string, text: string, reason: OutOfScope["reason"],
-  status: SourceStatus = "seen", sources: readonly Source[] = [EDITION_TEXT],
-): OutOfScope => ({ item, clause, unit, text, reason, status, sources });
+const outside = outsideRow({ status: "seen", sources: [EDITION_TEXT] });
 
 const OUT_OF_SCOPE: readonly OutOfScope[] = [
-  outside("spiral clear width", "R311.7.10.1", "in", "at least 26", "spiral stair"),
-  outside("spiral tread depth walkline", "R311.7.10.1", "in", "at least 6 3/4", "spiral stair"),
-  outside("spiral walkline radius", "R311.7.10.1", "in", "at most 24 1/2", "spiral stair", "seen, edition inferred", [SPIRAL_FORUM]),
-  outside("spiral riser height", "R311.7.10.1", "in", "at most 9 1/2", "spiral stair"),
-  outside("spiral headroom", "R311.7.10.1", "in", "at least 6 ft 6 in", "spiral stair"),
-  outside("live load uniform stairs", "Table R301.5", "psf", "40", "live load", "from memory", []),
-  outside("live load concentrated tread", "Table R301.5 note c", "lb", "300 on 4 sq in", "live load", "seen for another edition", [STATE_LOADS]),
-  outside("live load guard top", "Table R301.5", "lb", "200", "live load", "from memory", []),
+  outside({ item: "spiral clear width", clause: "R311.7.10.1", unit: "in", text: "at least 26", reason: "spiral stair" }),
+  outside({ item: "spiral tread depth walkline", clause: "R311.7.10.1", unit: "in", text: "at least 6 3/4", reason: "spiral stair" }),
+  outside({ item: "spiral walkline radius", clause: "R311.7.10.1", unit: "in", text: "at most 24 1/2", reason: "spiral stair", status: "seen, edition inferred", sources: [SPIRAL_FORUM] }),
+  outside({ item: "spiral riser height", clause: "R311.7.10.1", unit: "in", text: "at most 9 1/2", reason: "spiral stair" }),
+  outside({ item: "spiral headroom", clause: "R311.7.10.1", unit: "in", text: "at least 6 ft 6 in", reason: "spiral stair" }),
+  outside({ item: "live load uniform stairs", clause: "Table R301.5", unit: "psf", text: "40", reason: "live load", status: "from memory", sources: [] }),
+  outside({ item: "live load concentrated tread", clause: "Table R301.5 note c", unit: "lb", text: "300 on 4 sq in", reason: "live load", status: "seen for another edition", sources: [STATE_LOADS] }),
+  outside({ item: "live load guard top", clause: "Table R301.5", unit: "lb", text: "200", reason: "live load", status: "from memory", sources: [] }),
 ];
 
 /** Stairs of the International Residential Code, 2021 edition: the model text, before any local amendment. */

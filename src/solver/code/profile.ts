@@ -37,7 +37,7 @@ export interface Source {
   readonly address: string;
 }
 
-/** What must be so of the stair, read off named facts; `words` is for what no fact can tell and is left to a person. */
+/** What must be so of the stair, read off named facts. */
 export type Condition =
   | { readonly fact: ChoiceFact; readonly is: readonly string[]; readonly otherwise?: string }
   | { readonly fact: MeasuredFact; readonly moreThan: Figure }
@@ -49,10 +49,9 @@ export type Condition =
   | { readonly reached: string }
   | { readonly all: readonly Condition[] }
   | { readonly any: readonly Condition[] }
-  | { readonly not: Condition }
-  | { readonly words: string };
+  | { readonly not: Condition };
 
-export type Formula = "two risers plus run" | "riser plus run" | "riser times run" | "pitch";
+export type Formula = "two risers plus run" | "riser plus run" | "run less riser" | "riser times run" | "pitch";
 
 /** What a limit is held against: a fact, the worst of several, or a figure worked out of riser and run. */
 export type Measure = MeasuredFact | readonly MeasuredFact[] | { readonly formula: Formula };
@@ -69,27 +68,54 @@ export type Rule =
   | { readonly comparator: "sphere"; readonly of: Measure; readonly sphere: Figure }
   | RequiredRule
   | { readonly comparator: "exempt-when"; readonly of: Measure; readonly atLeast: Figure; readonly frees: string }
-  /** At least (or at most) the first of these facts that is given. */
-  | { readonly comparator: "relation"; readonly of: Measure; readonly sense: "at least" | "at most"; readonly than: readonly MeasuredFact[] }
+  | RelationRule
+  /** Something that is always required. */
+  | { readonly comparator: "required"; readonly requires: string; readonly provided: Condition }
   | { readonly comparator: "prohibited"; readonly thing: string; readonly present: Condition }
-  /** No figure, or a way of measuring: shown, without a verdict. */
-  | { readonly comparator: "shown"; readonly text: string }
-  /** A requirement in words: left to a person. */
-  | { readonly comparator: "words"; readonly text: string };
+  /** Steps that are to be alike, with no figure for how much: left to a person once there are measured steps. */
+  | { readonly comparator: "alike"; readonly of: readonly StepColumn[]; readonly sense: string }
+  /** Several rules of one clause. With `any`, parts of which nothing is known take no part; with `all`, each has to be known. */
+  | { readonly comparator: "every"; readonly parts: readonly [Rule, ...Rule[]]; readonly needs: "all" | "any" }
+  /** Kept when any of its parts is. */
+  | { readonly comparator: "either"; readonly parts: readonly [Rule, ...Rule[]] }
+  /** The rule of the first row whose condition holds. */
+  | { readonly comparator: "table"; readonly rows: readonly [TableRow, ...TableRow[]] }
+  /** No figure, or a way of working: shown, without a verdict. */
+  | { readonly comparator: "shown"; readonly text: string };
+
+export interface TableRow {
+  readonly when: Condition;
+  readonly words: string;
+  readonly rule: Rule;
+}
+
+/** Held against the first of these facts that is given, or a part of it, and never against more than `capped`. */
+export interface RelationRule {
+  readonly comparator: "relation";
+  readonly of: Measure;
+  readonly sense: "at least" | "at most" | "exactly";
+  readonly than: readonly [MeasuredFact, ...MeasuredFact[]];
+  readonly part?: { readonly of: "half"; readonly times: Exact };
+  readonly capped?: Figure;
+}
 
 export interface UniformityRule {
   readonly comparator: "uniformity";
   /** A column of the measured steps, or a spread that was itself measured. */
   readonly of: StepColumn | { readonly spread: MeasuredFact };
-  /** Largest less smallest of the flight, neighbours, or distance from the design value. */
-  readonly within: "flight" | "neighbours" | "design";
+  /** Largest less smallest of the flight, neighbours, distance from the design value, or that of the bottom step alone. */
+  readonly within: "flight" | "neighbours" | "design" | "bottom step";
   readonly tolerance: Figure;
 }
+
+export type Threshold = { readonly atLeast: Figure } | { readonly moreThan: Figure };
 
 export interface RequiredRule {
   readonly comparator: "required-when";
   readonly of: Measure;
-  readonly from: { readonly atLeast: Figure } | { readonly moreThan: Figure };
+  readonly from: Threshold;
+  /** A second threshold, of something else, that asks for it too; in a unit of its own. */
+  readonly or?: { readonly of: Measure; readonly from: Threshold };
   /** What is then required, and what shows that it is there. */
   readonly requires: string;
   readonly provided: Condition;

@@ -42,6 +42,7 @@ export const ofColumn = (column: StepColumn, steps: readonly Step[]): Reading[] 
 const FORMULAS: Readonly<Record<Formula, (rise: Exact, run: Exact) => Exact>> = {
   "two risers plus run": (rise, run) => rise.times(2).plus(run),
   "riser plus run": (rise, run) => rise.plus(run),
+  "run less riser": (rise, run) => run.minus(rise),
   "riser times run": (rise, run) => rise.times(run),
   pitch: (rise, run) => Exact.atan(rise.div(run)).times(STRAIGHT_ANGLE).div(Exact.acos(-1)).toDecimalPlaces(ANGLE_DECIMALS),
 };

@@ -140,8 +140,8 @@ const fullestSticks = (shelf: Shelf, order: readonly number[]): Cut[] | undefine
   return cuts;
 };
 
-/** Pieces times pieces, about the steps of one first-fit plan, above which only the cheapest opening order is tried. */
-const MOST_FIT_WORK = 1_000_000;
+/** Steps of all opening orders tried, one taking about pieces x (pieces + stick kinds); the cheapest order is always tried. */
+const MOST_FIT_WORK = 16_000_000;
 
 /**
  * The best plan found by hand methods: first fit and best fit, longest piece first, opening each stick kind in turn, each stick then
@@ -150,14 +150,13 @@ const MOST_FIT_WORK = 1_000_000;
 export const handPlan = (shelf: Shelf): readonly Cut[] | undefined => {
   const cheapest = cheapestFirst(shelf);
   const free = cheapest.filter((stick) => shelf.sticks[stick]!.price === 0);
-  const orders: number[][] = [cheapest];
   const pieces = piecesWanted(shelf);
-  if (pieces * pieces <= MOST_FIT_WORK) {
-    for (const opened of cheapest) {
-      orders.push([...free, opened, ...cheapest]);
-      if (free.length > 0) orders.push([opened, ...cheapest]);
-    }
+  const orders: number[][] = [cheapest];
+  for (const opened of cheapest.slice(free.length)) {
+    orders.push([...free, opened, ...cheapest]);
+    if (free.length > 0) orders.push([opened, ...cheapest]);
   }
+  orders.length = Math.min(orders.length, Math.max(1, Math.floor(MOST_FIT_WORK / (pieces * (pieces + shelf.sticks.length)))));
   let best: readonly Cut[] | undefined;
   for (const order of orders) {
     for (const fit of ["first", "best"] as const) {

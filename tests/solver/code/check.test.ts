@@ -290,8 +290,10 @@ describe("conditions and exceptions", () => {
     expect(rowOf("handrail projection each side", { handrailProjection: inches(6), handrailPassesNosing: "yes" }).verdict).toBe("judge");
   });
 
-  test("a handrail measured at a volute or fitting is for a person to judge when it leaves the range", () => {
-    expect(rowOf("handrail height", { handrailHeight: inches(40), handrailFitting: "yes" }).verdict).toBe("judge");
+  test("a handrail measured at a volute or fitting may leave the range", () => {
+    // IRC R311.7.8.1, exceptions: a volute, turnout or starting easing over the lowest tread, and fittings at transitions.
+    expect(rowOf("handrail height", { handrailHeight: inches(40), handrailFitting: "yes" }).verdict).toBe("does not apply");
+    expect(rowOf("handrail height", { handrailHeight: inches(40) }).verdict).toBe("fail");
   });
 
   test("a landing with a turn on it has no least depth in the direction of travel", () => {
@@ -394,17 +396,19 @@ describe("the kinds of limit other codes have", () => {
     expect(rowOf("area", { riserHeight: inches(7.5), treadDepth: inches(10) }, [], [], code)).toMatchObject({ verdict: "pass", given: 75, margin: 0 });
   });
 
-  test("one of several figures, what is not permitted, and what stands in words", () => {
+  test("one of several figures, what is not permitted, steps that are only to be alike, and what is only shown", () => {
     const code = codeOf(
       limit({ item: "turn", unit: "mm", rule: { comparator: "equals", of: "walkline", values: [mm("270"), mm("300")] } }),
       limit({ item: "open riser", unit: "count", rule: { comparator: "prohibited", thing: "open risers are", present: { fact: "openRisers", is: ["yes"] } } }),
-      limit({ item: "uniform", unit: "count", rule: { comparator: "words", text: "uniform" } }),
+      limit({ item: "uniform", unit: "mm", rule: { comparator: "alike", of: ["rise"], sense: "uniform in height" } }),
       limit({ item: "width", unit: "count", rule: { comparator: "shown", text: "no least width" } }),
-      limit({ item: "use", unit: "mm", rule: { comparator: "max", of: "riserHeight", max: mm("190") }, applies: [{ when: { words: "public" }, words: "the stair is public" }] }),
+      limit({ item: "use", unit: "mm", rule: { comparator: "max", of: "riserHeight", max: mm("190") }, applies: [{ when: { fact: "use", is: ["public"] }, words: "the stair is public" }] }),
     );
     const verdicts = (facts: CodeFacts) => rowsOf(facts, [], [], code).map(({ verdict }) => verdict);
-    expect(verdicts({ walkline: millimetres(300), openRisers: "no", riserHeight: millimetres(191) })).toEqual(["pass", "pass", "judge", "", "judge", ""]);
-    expect(verdicts({ walkline: millimetres(290), openRisers: "yes", riserHeight: millimetres(190) })).toEqual(["fail", "fail", "judge", "", "pass", ""]);
-    expect(verdicts({})).toEqual(["not given", "not given", "judge", "", "not given", ""]);
+    expect(verdicts({ walkline: millimetres(300), openRisers: "no", riserHeight: millimetres(191) })).toEqual(["pass", "pass", "not given", "", "judge", ""]);
+    expect(verdicts({ walkline: millimetres(290), openRisers: "yes", riserHeight: millimetres(190) })).toEqual(["fail", "fail", "not given", "", "pass", ""]);
+    expect(verdicts({})).toEqual(["not given", "not given", "not given", "", "not given", ""]);
+    // A code that gives no number for how alike steps are is for a person once there are steps.
+    expect(rowOf("uniform", {}, flight("rise", [7.5, 7.75]), [], code).verdict).toBe("judge");
   });
 });

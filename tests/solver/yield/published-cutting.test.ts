@@ -127,8 +127,8 @@ describe("published cutting jobs", () => {
     expect(two.sticks.map((stick) => measure(stick.leftOver, "in"))).toEqual([20]);
   });
 
-  // Hand calculation: steel from 20, 25 and 40 ft by length. 93 ft wanted, lengths are fives, so 95 at least; 95 allows 2 of waste, and the
-  // two 16s then need 40s (16+12+12 and 16+...), 80 + 15 is no sum of stock lengths, and 20 + 25 + 25 + 25 wastes 4 on a 16. So 100.
+  // Hand calculation: 93 ft of pieces from sticks of 20, 25 and 40 ft, so 95 ft at least. The one way to 95 is 20 + 25 + 25 + 25, which may
+  // waste 2; but a 16 wastes 4 in a 20 (no piece is 4) and 4 in a 25 (9 holds one 5). So 100, as 40 (16 + 12 + 12), 40 (16 + 12 + 5 + 5), 20 (5 + 5 + 5).
   test("sticks priced by length: 93 ft of pieces take 100 ft of stock", () => {
     const plan = checkedPlan({ pieces: rows([[16, 2], [12, 3], [5, 5]]), stock: [20, 25, 40].map((length) => ({ length, cents: length })) });
     expect(cents(plan.cost)).toBe(100);

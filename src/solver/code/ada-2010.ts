@@ -1,0 +1,163 @@
+import { degrees, inches, limitRow } from "./limit-row";
+import type { CodeProfile, Limit, Source } from "./profile";
+import { BOTH_HANDRAILS, HAS_HANDRAIL, OTHER_HANDRAIL, ROUND_HANDRAIL } from "./stair-conditions";
+
+const ADA_ABA: Source = { title: "ABA Standards, section 504", address: "https://corada.com/documents/aba-pg-v2/504" };
+const ADA_GUIDE: Source = {
+  title: "Access Board, guide to the ADA Standards, chapter 5, stairways",
+  address: "https://github.com/atbcb/usab-uswds/blob/1224567f97519427d0d48d681312158a81894d96/_ada-guides/chapter-5-stairways.md",
+};
+const ADA_WBDG: Source = {
+  title: "ABA chapters, figure 504.2, treads and risers",
+  address: "https://dosobo-access.wbdg.org/aba-chapters/figure/504-2-47-treads-risers/",
+};
+const ADA_WBDG_N: Source = {
+  title: "ABA chapters, figure 504.5, nosings",
+  address: "https://dosobo-access.wbdg.org/aba-chapters/figure/504-56-nosings/",
+};
+
+const limit = limitRow({ unit: "in", status: "seen", sources: [ADA_GUIDE] });
+
+const LIMITS: readonly Limit[] = [
+  limit({
+    item: "riser height", clause: "504.2", text: "4 to 7",
+    printedMillimetres: ["100", "180"], millimetresFrom: "seen",
+    measured: "plumb, tread to tread",
+    rule: { comparator: "range", of: "riserHeight", min: inches("4"), max: inches("7") },
+    applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }],
+    sources: [ADA_GUIDE, ADA_WBDG, ADA_ABA],
+    remark: "decided in inches, the unit of this profile; the millimetres printed beside it are rounded",
+  }),
+  limit({
+    item: "tread depth", clause: "504.2", text: "11",
+    printedMillimetres: ["280"], millimetresFrom: "seen",
+    measured: "level from nosing to nosing: the run, not the board",
+    rule: { comparator: "min", of: "treadDepth", min: inches("11") },
+    applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }],
+    sources: [ADA_GUIDE, ADA_WBDG, ADA_ABA],
+    remark: "decided in inches, the unit of this profile; the millimetres printed beside it are rounded",
+  }),
+  limit({
+    item: "riser uniformity", clause: "504.2", text: "uniform, no figure",
+    measured: "risers and tread depths of the flight",
+    rule: { comparator: "alike", of: ["rise", "run"], sense: "risers and tread depths are to be uniform, within what the trade holds as usual; no figure is given" },
+    applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }],
+    sources: [ADA_GUIDE, ADA_WBDG],
+  }),
+  limit({
+    item: "open riser", clause: "504.3", text: "not permitted",
+    measured: "whether the risers are open",
+    rule: { comparator: "prohibited", thing: "open risers are", present: { fact: "openRisers", is: ["yes"] } },
+    applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }],
+    exceptions: [{
+      when: { all: [{ given: "riserPerforation" }, { fact: "riserPerforation", atMost: inches("0.5") }] },
+      words: "a riser with holes that keep out a ball of more than 1/2 in counts as closed",
+      then: "does not apply",
+    }],
+    sources: [ADA_GUIDE, ADA_WBDG],
+  }),
+  limit({
+    item: "walking surface slope", clause: "504.4", unit: "ratio", text: "1:48",
+    measured: "rise over run of the treads, the steepest way",
+    rule: { comparator: "slope", of: "treadSlope", rise: 1, run: 48 },
+    applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }],
+    sources: [ADA_GUIDE, ADA_ABA],
+  }),
+  limit({
+    item: "nosing radius", clause: "504.5", text: "1/2",
+    printedMillimetres: ["13"], millimetresFrom: "seen",
+    measured: "rounding of the leading edge",
+    rule: { comparator: "max", of: "nosingRadius", max: inches("0.5") },
+    applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }],
+    sources: [ADA_GUIDE, ADA_WBDG_N, ADA_ABA],
+    remark: "decided in inches, the unit of this profile; the millimetres printed beside it are rounded",
+  }),
+  limit({
+    item: "nosing projection", clause: "504.5", text: "1 1/2",
+    printedMillimetres: ["38"], millimetresFrom: "seen",
+    measured: "how far the tread stands out over the riser below",
+    rule: { comparator: "max", of: "nosing", max: inches("1.5") },
+    applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }],
+    sources: [ADA_GUIDE, ADA_WBDG_N, ADA_ABA],
+    remark: "the underside is to be curved or bevelled; decided in inches, the unit of this profile; the millimetres printed beside it are rounded",
+  }),
+  limit({
+    item: "riser slope from vertical", clause: "504.5", unit: "deg", text: "30",
+    measured: "lean of a riser under the tread above it",
+    rule: { comparator: "max", of: "riserSlope", max: degrees("30") },
+    applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }, { when: { given: "riserSlope" }, words: "a riser is not plumb" }],
+    sources: [ADA_GUIDE, ADA_WBDG_N, ADA_ABA],
+  }),
+  limit({
+    item: "handrail sides", clause: "504.6 / 505.2", unit: "count", text: "both sides",
+    measured: "sides of the flight with a handrail, however few its risers",
+    rule: { comparator: "required", requires: "a handrail on both sides", provided: BOTH_HANDRAILS },
+    applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }],
+  }),
+  limit({
+    item: "handrail height", clause: "505.4", text: "34 to 38",
+    printedMillimetres: ["865", "965"], millimetresFrom: "from memory",
+    measured: "plumb above the nosings",
+    rule: { comparator: "range", of: "handrailHeight", min: inches("34"), max: inches("38") },
+    applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }, HAS_HANDRAIL],
+    remark: "decided in inches, the unit of this profile; the millimetres printed beside it are rounded",
+  }),
+  limit({
+    item: "handrail wall clearance", clause: "505.5", text: "1 1/2",
+    printedMillimetres: ["38"], millimetresFrom: "from memory",
+    measured: "free space between handrail and wall",
+    rule: { comparator: "min", of: "handrailClearance", min: inches("1.5") },
+    applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }, HAS_HANDRAIL],
+    remark: "decided in inches, the unit of this profile; the millimetres printed beside it are rounded",
+  }),
+  limit({
+    item: "handrail grip circular diameter", clause: "505.7.1", text: "1 1/4 to 2",
+    printedMillimetres: ["32", "51"], millimetresFrom: "from memory",
+    measured: "diameter of a round handrail",
+    rule: { comparator: "range", of: "grip", min: inches("1.25"), max: inches("2") },
+    applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }, ...ROUND_HANDRAIL],
+    remark: "decided in inches, the unit of this profile; the millimetres printed beside it are rounded",
+  }),
+  limit({
+    item: "handrail grip noncircular perimeter", clause: "505.7.2", text: "4 to 6 1/4",
+    printedMillimetres: ["100", "160"], millimetresFrom: "from memory",
+    measured: "perimeter of a handrail that is not round",
+    rule: { comparator: "range", of: "gripPerimeter", min: inches("4"), max: inches("6.25") },
+    applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }, ...OTHER_HANDRAIL],
+    remark: "decided in inches, the unit of this profile; the millimetres printed beside it are rounded",
+  }),
+  limit({
+    item: "handrail grip noncircular cross section", clause: "505.7.2", text: "2 1/4",
+    printedMillimetres: ["57"], millimetresFrom: "from memory",
+    measured: "largest dimension across a handrail that is not round",
+    rule: { comparator: "max", of: "gripCrossSection", max: inches("2.25") },
+    applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }, ...OTHER_HANDRAIL],
+    remark: "decided in inches, the unit of this profile; the millimetres printed beside it are rounded",
+  }),
+  limit({
+    item: "handrail top extension", clause: "505.10.2", text: "12",
+    printedMillimetres: ["305"], millimetresFrom: "from memory",
+    measured: "level, beyond the top riser",
+    rule: { comparator: "min", of: "handrailExtension", min: inches("12") },
+    applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }, HAS_HANDRAIL],
+    remark: "at the foot it runs on at the slope for one tread depth; decided in inches, the unit of this profile; the millimetres printed beside it are rounded",
+  }),
+  limit({
+    item: "perforated riser opening", clause: "302.3", text: "1/2",
+    printedMillimetres: ["13"], millimetresFrom: "from memory",
+    measured: "largest hole in a riser",
+    rule: { comparator: "max", of: "riserPerforation", max: inches("0.5") },
+    applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }, { when: { given: "riserPerforation" }, words: "the risers have holes" }],
+    remark: "a ball of more than 1/2 in is kept out, so 1/2 in itself passes; decided in inches, the unit of this profile; the millimetres printed beside it are rounded",
+  }),
+];
+
+/** Stairs of the 2010 ADA Standards, sections 504 and 505. */
+export const ada2010: CodeProfile = {
+  id: "ada-2010",
+  title: "ADA Standards for Accessible Design, sections 504 and 505",
+  edition: "2010",
+  region: "United States, places open to the public",
+  limits: LIMITS,
+  outOfScope: [],
+};

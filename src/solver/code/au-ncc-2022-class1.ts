@@ -1,0 +1,305 @@
+import { Exact } from "../length/exact";
+import { count, degrees, limitRow, millimetres, outsideRow } from "./limit-row";
+import type { CodeProfile, Limit, OutOfScope, Source } from "./profile";
+import {
+  FREED_IF_INFREQUENT, GUARD_NEEDED, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, INFREQUENT, RISERS_OPEN, WINDERS,
+  WINDERS_AMONG_STEPS,
+} from "./stair-conditions";
+
+const AU_ABCB_FAQ: Source = {
+  title: "ABCB, questions on stairways, barriers and handrails",
+  address: "https://codemark.abcb.gov.au/faq/stairways-barriers-and-handrails",
+};
+const AU_BCA08: Source = {
+  title: "Extracts on stairs and nosings from the BCA 2008",
+  address: "http://cobbletac.com/standards_stairnosings_extracts.html",
+};
+const AU_HP22: Source = { title: "Text of the Housing Provisions 2022", address: "secondary text, no public address" };
+const AU_HP22_FULL: Source = {
+  title: "ABCB Housing Provisions Standard 2022 (1 May 2023), extracted text",
+  address: "https://github.com/auslei/reg_check (commit 3b489032e3f110d53cbf64ac92102a83d5aad042, file data/abcb-housing-provisions-2022-20230501b.txt)",
+};
+const AU_HP22B: Source = { title: "Second text of the Housing Provisions 2022", address: "secondary text, no public address" };
+const AU_HP25: Source = { title: "Text quoting the Housing Provisions 2025", address: "secondary text, no public address" };
+const AU_TOL: Source = {
+  title: "Building project page quoting the tolerance of steps",
+  address: "https://puddingln.com.au/project/bay-of-fires-standing-camp/",
+};
+
+const limit = limitRow({ unit: "mm", status: "seen", sources: [AU_HP22_FULL] });
+
+const LIMITS: readonly Limit[] = [
+  limit({
+    item: "riser height", clause: "Housing Provisions Table 11.2.2a", text: "115 to 190",
+    measured: "plumb, tread to tread",
+    rule: { comparator: "range", of: "riserHeight", min: millimetres("115"), max: millimetres("190") },
+    exceptions: [FREED_IF_INFREQUENT],
+    sources: [AU_HP22_FULL, AU_HP22, AU_HP22B],
+  }),
+  limit({
+    item: "going", clause: "Housing Provisions Table 11.2.2a", text: "240 to 355",
+    measured: "level, nosing to nosing",
+    rule: { comparator: "range", of: "treadDepth", min: millimetres("240"), max: millimetres("355") },
+    exceptions: [FREED_IF_INFREQUENT],
+    sources: [AU_HP22_FULL, AU_HP22, AU_HP22B],
+  }),
+  limit({
+    item: "two r plus g", clause: "Housing Provisions Table 11.2.2a", text: "550 to 700",
+    measured: "twice the riser plus the going",
+    rule: { comparator: "range", of: { formula: "two risers plus run" }, min: millimetres("550"), max: millimetres("700") },
+    exceptions: [FREED_IF_INFREQUENT],
+    sources: [AU_HP22_FULL, AU_HP22, AU_HP22B],
+    remark: "binding, unlike the usual rule of thumb",
+  }),
+  limit({
+    item: "flight risers", clause: "Housing Provisions 11.2.2", unit: "count", text: "2 to 18",
+    measured: "risers of one flight, winders among them",
+    rule: { comparator: "range", of: "risers", min: count("2"), max: count("18") },
+    sources: [AU_HP22_FULL, AU_HP22, AU_HP25, AU_BCA08],
+  }),
+  limit({
+    item: "open riser opening", clause: "Housing Provisions 11.2.2(1)(d)", text: "125",
+    measured: "clear opening between two treads",
+    rule: { comparator: "sphere", of: "openRiserGap", sphere: millimetres("125") },
+    applies: [RISERS_OPEN],
+    exceptions: [{
+      when: { fact: "infrequent", is: ["yes"], otherwise: "no" },
+      words: "a stair that serves only rooms nobody lives in or uses daily is free",
+      then: "does not apply",
+    }],
+    sources: [AU_HP22_FULL, AU_HP22, AU_HP25, AU_BCA08],
+  }),
+  limit({
+    item: "riser uniformity adjacent", clause: "Housing Provisions 11.2.2", text: "5",
+    measured: "between neighbouring risers",
+    rule: { comparator: "uniformity", of: "rise", within: "neighbours", tolerance: millimetres("5") },
+    sources: [AU_HP22_FULL, AU_HP25, AU_TOL],
+    remark: "each riser still keeps to the limits of the table",
+  }),
+  limit({
+    item: "riser uniformity", clause: "Housing Provisions 11.2.2", text: "10",
+    measured: "largest less smallest riser of the flight",
+    rule: { comparator: "uniformity", of: "rise", within: "flight", tolerance: millimetres("10") },
+    sources: [AU_HP22_FULL, AU_HP25],
+  }),
+  limit({
+    item: "headroom", clause: "Housing Provisions Part 10.3", text: "2000",
+    measured: "plumb above the line of the nosings or the landing",
+    rule: { comparator: "min", of: "headroom", min: millimetres("2000") },
+    sources: [AU_HP22_FULL, AU_HP22, AU_HP22B],
+  }),
+  limit({
+    item: "handrail height", clause: "Housing Provisions 11.3.5", text: "865",
+    measured: "plumb above the line of the nosings",
+    rule: { comparator: "min", of: "handrailHeight", min: millimetres("865") },
+    applies: [HAS_HANDRAIL],
+    exceptions: [{
+      when: { not: { reached: "handrail required rise" } },
+      words: "a climb of less than 1 m needs no handrail",
+      then: "does not apply",
+    }],
+    sources: [AU_HP22_FULL, AU_HP22],
+    remark: "landings, and winders with a newel post, need none",
+  }),
+  limit({
+    item: "guard required drop", clause: "Housing Provisions 11.3.3", text: "1000 or more",
+    measured: "fall from the open side",
+    rule: {
+      comparator: "required-when", of: "fallHeight", from: { atLeast: millimetres("1000") }, requires: "a barrier along the open side",
+      provided: HAS_GUARD,
+    },
+    sources: [AU_HP22_FULL, AU_HP25],
+    remark: "the text says 1 m or more, which counts; the labels of its figures say more than 1 m",
+  }),
+  limit({
+    item: "guard height stair", clause: "Housing Provisions 11.3.4", text: "865",
+    measured: "plumb above the line of the nosings",
+    rule: { comparator: "min", of: "guardHeight", min: millimetres("865") },
+    applies: [GUARD_NEEDED],
+    sources: [AU_HP22_FULL, AU_HP25, AU_HP22B],
+  }),
+  limit({
+    item: "guard opening", clause: "Housing Provisions 11.3.4", text: "125",
+    measured: "largest opening in the barrier, on stairs above the line of the nosings",
+    rule: { comparator: "sphere", of: ["guardGap", "landingGuardGap"], sphere: millimetres("125") },
+    applies: [GUARD_NEEDED],
+    exceptions: [FREED_IF_INFREQUENT],
+    sources: [AU_HP22_FULL, AU_HP25],
+  }),
+  limit({
+    item: "stair width", clause: "NCC Volume Two", text: "no least width",
+    measured: "width of the flight",
+    rule: { comparator: "shown", text: "no least width" },
+    status: "seen for another edition", sources: [AU_ABCB_FAQ],
+  }),
+  limit({
+    item: "landing depth", clause: "Housing Provisions 11.2.5", text: "750",
+    measured: "in the direction of travel; on a turn, 500 mm from the inside edge",
+    rule: { comparator: "min", of: "landingDepth", min: millimetres("750") },
+    exceptions: [FREED_IF_INFREQUENT],
+  }),
+  limit({
+    item: "winders in place of landing", clause: "Housing Provisions 11.2.2", unit: "count", text: "3 for a quarter landing, 6 for a half landing",
+    measured: "winders one after another",
+    rule: {
+      comparator: "table",
+      rows: [
+        {
+          when: { fact: "winderSetTurn", atMost: degrees("90") }, words: "in place of a quarter landing",
+          rule: { comparator: "max", of: "winders", max: count("3") },
+        },
+        {
+          when: { fact: "winderSetTurn", moreThan: degrees("90") }, words: "in place of a half landing",
+          rule: { comparator: "max", of: "winders", max: count("6") },
+        },
+      ],
+    },
+    applies: [WINDERS],
+  }),
+  limit({
+    item: "riser height infrequent", clause: "Housing Provisions Table 11.2.2b", text: "130 to 225",
+    measured: "plumb, tread to tread",
+    rule: { comparator: "range", of: "riserHeight", min: millimetres("130"), max: millimetres("225") },
+    applies: [INFREQUENT],
+  }),
+  limit({
+    item: "going infrequent", clause: "Housing Provisions Table 11.2.2b", text: "215 to 355",
+    measured: "level, nosing to nosing",
+    rule: { comparator: "range", of: "treadDepth", min: millimetres("215"), max: millimetres("355") },
+    applies: [INFREQUENT],
+    remark: "the going is at most the tread and a gap of 30 mm",
+  }),
+  limit({
+    item: "two r plus g infrequent", clause: "Housing Provisions Table 11.2.2b", text: "540 to 700",
+    measured: "twice the riser plus the going",
+    rule: { comparator: "range", of: { formula: "two risers plus run" }, min: millimetres("540"), max: millimetres("700") },
+    applies: [INFREQUENT],
+  }),
+  limit({
+    item: "going uniformity adjacent", clause: "Housing Provisions 11.2.2(1)(c)(i)", text: "5",
+    measured: "between neighbouring goings",
+    rule: { comparator: "uniformity", of: "run", within: "neighbours", tolerance: millimetres("5") },
+    exceptions: [WINDERS_AMONG_STEPS],
+  }),
+  limit({
+    item: "going uniformity", clause: "Housing Provisions 11.2.2(1)(c)(ii)", text: "10",
+    measured: "largest less smallest going of the flight",
+    rule: { comparator: "uniformity", of: "run", within: "flight", tolerance: millimetres("10") },
+    exceptions: [WINDERS_AMONG_STEPS],
+  }),
+  limit({
+    item: "tapered going measure point", clause: "Housing Provisions 11.2.2(4)(a)(ii)", text: "400 from each side; up to 1 m wide the middle",
+    measured: "from the side of the clear width to where the going of tapered treads is measured",
+    rule: {
+      comparator: "table",
+      rows: [
+        {
+          when: { any: [{ fact: "clearWidth", moreThan: millimetres("1000") }, { fact: "width", moreThan: millimetres("1000") }] },
+          words: "a stair more than 1 m wide: 400 mm in from each side",
+          rule: { comparator: "equals", of: "walkline", values: [millimetres("400")] },
+        },
+        {
+          when: { any: [{ given: "clearWidth" }, { given: "width" }] },
+          words: "a stair of 1 m or less: in the middle",
+          rule: { comparator: "relation", of: "walkline", sense: "exactly", than: ["clearWidth", "width"], part: { of: "half", times: new Exact("0.5") } },
+        },
+      ],
+    },
+    applies: [WINDERS],
+  }),
+  limit({
+    item: "solid treads required height", clause: "Housing Provisions 11.2.2(1)(e)", text: "more than 10000, or more than 3 storeys",
+    measured: "whole climb of the stair, or storeys it joins",
+    rule: {
+      comparator: "required-when", of: "stairHeight", from: { moreThan: millimetres("10000") },
+      or: { of: "storeysJoined", from: { moreThan: count("3") } },
+      requires: "a stair with solid treads", provided: { fact: "solidTreads", is: ["yes"] },
+    },
+  }),
+  limit({
+    item: "landing depth infrequent", clause: "Housing Provisions 11.2.5(2)", text: "600",
+    measured: "in the direction of travel",
+    rule: { comparator: "min", of: "landingDepth", min: millimetres("600") },
+    applies: [INFREQUENT],
+  }),
+  limit({
+    item: "threshold landing required", clause: "Housing Provisions 11.2.5(1)(c)", text: "more than 570, or more than 3 risers",
+    measured: "sill of a doorway that opens on the stair, above the surface outside",
+    rule: {
+      comparator: "required-when", of: "threshold", from: { moreThan: millimetres("570") },
+      or: { of: "risers", from: { moreThan: count("3") } },
+      requires: "a landing at the doorway", provided: { given: "landingDepth" },
+    },
+    applies: { when: { given: "threshold" }, words: "a doorway opens on the stair" },
+  }),
+  limit({
+    item: "landing slope", clause: "Housing Provisions 11.2.5(1)(b)", unit: "ratio", text: "1:50",
+    measured: "rise over run of the landing, the steepest way",
+    rule: { comparator: "slope", of: "landingSlope", rise: 1, run: 50 },
+  }),
+  limit({
+    item: "threshold step required", clause: "Housing Provisions 11.2.6", text: "more than 230",
+    measured: "sill of a doorway above the surface outside",
+    rule: {
+      comparator: "required-when", of: "threshold", from: { moreThan: millimetres("230") }, requires: "a flight of steps",
+      provided: { given: "risers" },
+    },
+    applies: { when: { given: "threshold" }, words: "there is a doorway" },
+  }),
+  limit({
+    item: "guard height", clause: "Housing Provisions 11.3.4(2)(b)(i)", text: "1000",
+    measured: "above landings, balconies, decks and the like",
+    rule: { comparator: "min", of: "landingGuardHeight", min: millimetres("1000") },
+    applies: [GUARD_NEEDED],
+    remark: "865 mm is enough on the inside edge of a landing for up to 500 mm",
+  }),
+  limit({
+    item: "guard side gap", clause: "Housing Provisions 11.3.4(5)", text: "40",
+    measured: "between the barrier and the edge it is fixed beside",
+    rule: { comparator: "max", of: "guardSideGap", max: millimetres("40") },
+    applies: { when: { given: "guardSideGap" }, words: "the barrier is fixed to the face of the stair or landing" },
+  }),
+  limit({
+    item: "guard opening infrequent", clause: "Housing Provisions 11.3.4(7)(a)", text: "300",
+    measured: "largest opening in the barrier",
+    rule: { comparator: "sphere", of: ["guardGap", "landingGuardGap"], sphere: millimetres("300") },
+    applies: [GUARD_NEEDED, INFREQUENT],
+    exceptions: [{
+      when: { fact: "guardRails", is: ["yes"], otherwise: "no" },
+      words: "a top and a middle rail: openings of at most 460 mm",
+      then: { comparator: "max", of: ["guardGap", "landingGuardGap"], max: millimetres("460") },
+    }],
+  }),
+  limit({
+    item: "handrail required rise", clause: "Housing Provisions 11.3.5(2)(a)", text: "1000 or more",
+    measured: "climb of the flight",
+    rule: {
+      comparator: "required-when", of: "totalRise", from: { atLeast: millimetres("1000") }, requires: "a handrail",
+      provided: HANDRAIL_PROVIDED,
+    },
+  }),
+];
+
+const outside = outsideRow({ status: "seen", sources: [AU_HP22_FULL] });
+
+const OUT_OF_SCOPE: readonly OutOfScope[] = [
+  outside({
+    item: "spiral riser height", clause: "Housing Provisions Table 11.2.2a", unit: "mm", text: "140 to 220", reason: "spiral stair",
+  }),
+  outside({
+    item: "spiral going", clause: "Housing Provisions Table 11.2.2a", unit: "mm", text: "210 to 370", reason: "spiral stair",
+  }),
+  outside({
+    item: "spiral two r plus g", clause: "Housing Provisions Table 11.2.2a", unit: "mm", text: "590 to 680", reason: "spiral stair",
+  }),
+];
+
+/** Stairs of houses (Class 1): the ABCB Housing Provisions of 2022, both tables. */
+export const auNcc2022Class1: CodeProfile = {
+  id: "au-ncc-2022-class1",
+  title: "National Construction Code, Housing Provisions, Class 1",
+  edition: "2022",
+  region: "Australia, houses",
+  limits: LIMITS,
+  outOfScope: OUT_OF_SCOPE,
+};

@@ -1,0 +1,451 @@
+import { count, degrees, inches, limitRow, outsideRow } from "./limit-row";
+import type { CodeProfile, Limit, OutOfScope, Source } from "./profile";
+import {
+  BOTH_HANDRAILS, DWELLING, GUARD_NEEDED, GUARD_TOPPED_BY_HANDRAIL, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, IN_DWELLING,
+  OPEN_RISERS, OTHER_HANDRAIL, RISERS_OPEN, ROUND_HANDRAIL, WINDERS, WINDERS_AMONG_STEPS,
+} from "./stair-conditions";
+
+const IBC_06_1009_3_1: Source = {
+  title: "Stair treads and risers, quotes IBC 2006 1009.3.1",
+  address: "https://pacificinjuryandsafety.com/stair-treads-and-risers-what-does-the-code-say/",
+};
+const IBC_12FT: Source = {
+  title: "Exam question on the rise of a flight",
+  address: "https://ncbuildingcode1.passetra.com/question/a-flight-of-stairs-shall-d9c280edeae53d50",
+};
+const IBC_21_1011: Source = { title: "Text of IBC 2021 section 1011", address: "secondary text, no public address" };
+const IBC_GUARD42: Source = { title: "Text on IBC guards of 42 in", address: "secondary text, no public address" };
+const IBC_MA_1011_2: Source = { title: "Text on IBC 1011.2 as Massachusetts has it", address: "secondary text, no public address" };
+const IBC_NYC_1011_5_4: Source = { title: "Text on 1011.5.4 as New York City has it", address: "secondary text, no public address" };
+const IBC_QA: Source = {
+  title: "Web page of questions and answers on IBC stairs",
+  address: "https://draftlessig.org/what-is-the-osha-standard-for-stairs/",
+};
+const IBC_SPIRAL: Source = {
+  title: "Copied text of the IBC section on spiral stairs",
+  address: "https://gist.github.com/jschroed91/da188946fe6ee1037ead",
+};
+const IBC18_CORE: Source = { title: "Text on IBC 2018 section 1011.5", address: "secondary text, no public address" };
+const IRC21_QUIZ: Source = { title: "Quiz on the IRC 2021", address: "secondary text, no public address" };
+const IRC21_TXT: Source = { title: "Text naming the IRC 2021, guards", address: "secondary text, no public address" };
+const MNFC20: Source = {
+  title: "2020 Minnesota State Fire Code, Chapter 10, which repeats the IBC 2018",
+  address: "https://codes.iccsafe.org/content/MNFC2020P1 (read in a public copy of its text)",
+};
+
+const limit = limitRow({ unit: "in", status: "seen", sources: [MNFC20] });
+
+const LIMITS: readonly Limit[] = [
+  limit({
+    item: "stair width", clause: "1011.2", text: "44",
+    printedMillimetres: ["1118"], millimetresFrom: "seen",
+    measured: "width of the stair, between its sides",
+    rule: { comparator: "min", of: ["clearWidth", "width"], min: inches("44") },
+    applies: { when: { fact: "occupants", atLeast: count("50") }, words: "50 or more people use the stair" },
+    exceptions: [{
+      when: { given: "capacityWidth" },
+      words: "the exit capacity may ask for more width",
+      then: {
+        comparator: "every", needs: "all",
+        parts: [
+          { comparator: "min", of: ["clearWidth", "width"], min: inches("44") },
+          { comparator: "relation", of: ["clearWidth", "width"], sense: "at least", than: ["capacityWidth"] },
+        ],
+      },
+    }],
+    sources: [MNFC20, IBC_MA_1011_2, IBC_21_1011],
+  }),
+  limit({
+    item: "stair width under 50 occupants", clause: "1011.2 Exc.", text: "36",
+    printedMillimetres: ["914"], millimetresFrom: "seen",
+    measured: "width of the stair, between its sides",
+    rule: { comparator: "min", of: ["clearWidth", "width"], min: inches("36") },
+    applies: { when: { fact: "occupants", lessThan: count("50") }, words: "fewer than 50 people use the stair" },
+    sources: [MNFC20, IBC_MA_1011_2, IBC_21_1011],
+  }),
+  limit({
+    item: "headroom", clause: "1011.3", text: "80",
+    printedMillimetres: ["2032"], millimetresFrom: "from memory",
+    measured: "plumb above the line of the nosings, as far as one tread depth beyond the bottom riser",
+    rule: { comparator: "min", of: "headroom", min: inches("80") },
+    exceptions: [{
+      when: { all: [IN_DWELLING, { given: "openingOverlap" }, { fact: "openingOverlap", atMost: inches("4.75") }] },
+      words: "inside a dwelling the edge of the floor opening may stand in over the side of the stair by up to 4 3/4 in",
+      then: "does not apply",
+    }],
+  }),
+  limit({
+    item: "riser height", clause: "1011.5.2", text: "4 to 7",
+    printedMillimetres: ["102", "178"], millimetresFrom: "seen",
+    measured: "plumb between the nosings of neighbouring treads",
+    rule: { comparator: "range", of: "riserHeight", min: inches("4"), max: inches("7") },
+    exceptions: [{
+      when: IN_DWELLING,
+      words: "a stair inside, or only for, one dwelling has a row of its own",
+      then: "does not apply",
+    }, {
+      when: { given: "endRiserSlope" },
+      words: "a bottom or top riser at sloping ground may run out under 4 in",
+      then: "judge",
+    }],
+    sources: [IBC_QA, IRC21_TXT, IBC18_CORE],
+  }),
+  limit({
+    item: "tread depth", clause: "1011.5.2", text: "11",
+    printedMillimetres: ["279"], millimetresFrom: "seen",
+    measured: "level from nosing to nosing, square to the nosing: the run, not the board",
+    rule: { comparator: "min", of: "treadDepth", min: inches("11") },
+    exceptions: [{
+      when: IN_DWELLING,
+      words: "a stair inside, or only for, one dwelling has a row of its own",
+      then: "does not apply",
+    }],
+    sources: [IBC18_CORE, IBC_QA],
+    remark: "winders have limits of their own",
+  }),
+  limit({
+    item: "winder tread depth walkline", clause: "1011.5.2", text: "11",
+    printedMillimetres: ["279"], millimetresFrom: "from memory",
+    measured: "nosing to nosing at the walkline, 12 in from the narrow side",
+    rule: { comparator: "min", of: "winderDepth", min: inches("11") },
+    applies: [WINDERS],
+    exceptions: [{
+      when: IN_DWELLING,
+      words: "a stair inside, or only for, one dwelling has a row of its own",
+      then: "does not apply",
+    }],
+  }),
+  limit({
+    item: "winder tread depth any point", clause: "1011.5.2", text: "10",
+    printedMillimetres: ["254"], millimetresFrom: "from memory",
+    measured: "at any point within the clear width",
+    rule: { comparator: "min", of: "winderNarrowEnd", min: inches("10") },
+    applies: [WINDERS],
+    exceptions: [{
+      when: IN_DWELLING,
+      words: "a stair inside, or only for, one dwelling has a row of its own",
+      then: "does not apply",
+    }],
+  }),
+  limit({
+    item: "riser height dwelling", clause: "1011.5.2 Exc. 3", text: "7 3/4",
+    printedMillimetres: ["197"], millimetresFrom: "from memory",
+    measured: "plumb between the nosings of neighbouring treads",
+    rule: { comparator: "max", of: "riserHeight", max: inches("7.75") },
+    applies: [DWELLING],
+    sources: [MNFC20, IRC21_QUIZ],
+  }),
+  limit({
+    item: "tread depth dwelling", clause: "1011.5.2 Exc. 3", text: "10",
+    printedMillimetres: ["254"], millimetresFrom: "from memory",
+    measured: "level from nosing to nosing",
+    rule: { comparator: "min", of: "treadDepth", min: inches("10") },
+    applies: [DWELLING],
+  }),
+  limit({
+    item: "riser uniformity", clause: "1011.5.4", text: "3/8",
+    printedMillimetres: ["9.5"], millimetresFrom: "seen",
+    measured: "largest less smallest riser of the flight",
+    rule: { comparator: "uniformity", of: "rise", within: "flight", tolerance: inches("0.375") },
+    sources: [MNFC20, IBC_NYC_1011_5_4],
+  }),
+  limit({
+    item: "tread uniformity", clause: "1011.5.4", text: "3/8",
+    printedMillimetres: ["9.5"], millimetresFrom: "seen",
+    measured: "largest less smallest tread depth of the flight",
+    rule: { comparator: "uniformity", of: "run", within: "flight", tolerance: inches("0.375") },
+    exceptions: [WINDERS_AMONG_STEPS],
+    sources: [MNFC20, IBC_NYC_1011_5_4],
+  }),
+  limit({
+    item: "bottom riser slope adjustment", clause: "1011.5.4.1", unit: "ratio", text: "1:12",
+    measured: "slope across the width of the stair along that riser",
+    rule: { comparator: "slope", of: "endRiserSlope", rise: 1, run: 12 },
+    applies: { when: { given: "endRiserSlope" }, words: "a bottom or top riser meets sloping ground" },
+    sources: [MNFC20, IBC_06_1009_3_1],
+    remark: "that riser may then be lower than 4 in",
+  }),
+  limit({
+    item: "nosing edge curvature or bevel", clause: "1011.5.5", text: "1/16 to 9/16",
+    printedMillimetres: ["1.6", "14.3"], millimetresFrom: "from memory",
+    measured: "rounding or bevel of the edge, from its foremost point",
+    rule: { comparator: "range", of: ["nosingRadius", "nosingBevel"], min: inches("0.0625"), max: inches("0.5625") },
+  }),
+  limit({
+    item: "nosing projection", clause: "1011.5.5.1", text: "1 1/4",
+    printedMillimetres: ["32"], millimetresFrom: "from memory",
+    measured: "how far the tread stands out over the riser below",
+    rule: { comparator: "max", of: "nosing", max: inches("1.25") },
+    remark: "all of one size, the floor at the top among them; no figure is given for how much they may differ",
+  }),
+  limit({
+    item: "open riser opening", clause: "1011.5.5.3", text: "4",
+    printedMillimetres: ["102"], millimetresFrom: "from memory",
+    measured: "clear opening between two treads, on the stairs that may have open risers",
+    rule: {
+      comparator: "every", needs: "all",
+      parts: [
+        { comparator: "sphere", of: "openRiserGap", sphere: inches("4") },
+        {
+          comparator: "prohibited", thing: "open risers, but on the stairs listed, are",
+          present: { all: [OPEN_RISERS, { not: { fact: "openRisersAllowed", is: ["yes"] } }] },
+        },
+      ],
+    },
+    applies: [RISERS_OPEN],
+    remark: "closed risers are the general rule",
+  }),
+  limit({
+    item: "riser slope from vertical", clause: "1011.5.5", unit: "deg", text: "30",
+    measured: "lean of a closed riser, from the underside of the nosing above it",
+    rule: { comparator: "max", of: "riserSlope", max: degrees("30") },
+    applies: { when: { given: "riserSlope" }, words: "a closed riser is not plumb" },
+  }),
+  limit({
+    item: "landing depth straight run", clause: "1011.6", text: "the width of the stair, at most 48",
+    printedMillimetres: ["1219"], millimetresFrom: "from memory",
+    measured: "in the direction of travel, on straight runs and turns alike",
+    rule: { comparator: "relation", of: "landingDepth", sense: "at least", than: ["clearWidth", "width"], capped: inches("48") },
+    remark: "the lesser of the width and 48 in",
+  }),
+  limit({
+    item: "walking surface slope", clause: "1011.7.1", unit: "ratio", text: "1:48",
+    measured: "rise over run of treads and landings, the steepest way",
+    rule: { comparator: "slope", of: ["treadSlope", "landingSlope"], rise: 1, run: 48 },
+    remark: "2 percent is printed beside it, a rounding of 1/48",
+  }),
+  limit({
+    item: "flight vertical rise", clause: "1011.8", text: "12 ft",
+    printedMillimetres: ["3658"], millimetresFrom: "from memory",
+    measured: "between floors or landings",
+    rule: { comparator: "max", of: "totalRise", max: inches("144") },
+    sources: [MNFC20, IBC_12FT, IBC_QA],
+  }),
+  limit({
+    item: "handrail sides", clause: "1011.11", unit: "count", text: "both sides",
+    measured: "sides of the flight with a handrail",
+    rule: { comparator: "required", requires: "a handrail on both sides", provided: BOTH_HANDRAILS },
+    exceptions: [{
+      when: { all: [IN_DWELLING, { fact: "risers", atMost: count("3") }] },
+      words: "inside a dwelling three risers or fewer need none",
+      then: "does not apply",
+    }, {
+      when: IN_DWELLING,
+      words: "inside a dwelling one side is enough",
+      then: { comparator: "required", requires: "a handrail on one side", provided: HANDRAIL_PROVIDED },
+    }],
+  }),
+  limit({
+    item: "handrail height", clause: "1014.2", text: "34 to 38",
+    printedMillimetres: ["864", "965"], millimetresFrom: "seen",
+    measured: "plumb above the line of the nosings",
+    rule: { comparator: "range", of: "handrailHeight", min: inches("34"), max: inches("38") },
+    applies: [HAS_HANDRAIL],
+    sources: [MNFC20, IBC_21_1011],
+  }),
+  limit({
+    item: "handrail grip type1 diameter", clause: "1014.3.1", text: "1 1/4 to 2",
+    printedMillimetres: ["32", "51"], millimetresFrom: "from memory",
+    measured: "diameter of a round handrail",
+    rule: { comparator: "range", of: "grip", min: inches("1.25"), max: inches("2") },
+    applies: ROUND_HANDRAIL,
+  }),
+  limit({
+    item: "handrail top extension", clause: "1014.6", text: "12",
+    printedMillimetres: ["305"], millimetresFrom: "from memory",
+    measured: "level, beyond the top riser",
+    rule: { comparator: "min", of: "handrailExtension", min: inches("12") },
+    applies: [HAS_HANDRAIL],
+    exceptions: [{
+      when: IN_DWELLING,
+      words: "inside a dwelling none is needed",
+      then: "does not apply",
+    }],
+    sources: [MNFC20, IBC_21_1011],
+    remark: "at the foot it runs on at the slope for one tread depth",
+  }),
+  limit({
+    item: "handrail wall clearance", clause: "1014.7", text: "1 1/2",
+    printedMillimetres: ["38"], millimetresFrom: "from memory",
+    measured: "free space between handrail and wall",
+    rule: { comparator: "min", of: "handrailClearance", min: inches("1.5") },
+    applies: [HAS_HANDRAIL],
+  }),
+  limit({
+    item: "guard required drop", clause: "1015.2", text: "more than 30",
+    printedMillimetres: ["762"], millimetresFrom: "from memory",
+    measured: "plumb drop from the open side to the floor or grade anywhere within 36 in of it, level",
+    rule: {
+      comparator: "required-when", of: "fallHeight", from: { moreThan: inches("30") }, requires: "a guard along the open side",
+      provided: HAS_GUARD,
+    },
+  }),
+  limit({
+    item: "guard height", clause: "1015.3", text: "42",
+    printedMillimetres: ["1067"], millimetresFrom: "seen",
+    measured: "above the floor, landing or line of nosings",
+    rule: { comparator: "min", of: ["guardHeight", "landingGuardHeight"], min: inches("42") },
+    applies: [GUARD_NEEDED],
+    exceptions: [{
+      when: { all: [IN_DWELLING, { fact: "storeys", atMost: count("3") }] },
+      words: "a dwelling of at most three storeys has rows of its own",
+      then: "does not apply",
+    }, {
+      when: { all: [IN_DWELLING, { fact: "storeys", moreThan: count("3") }] },
+      words: "the open side of a stair in a dwelling has a row of its own",
+      then: { comparator: "min", of: "landingGuardHeight", min: inches("42") },
+    }],
+    sources: [MNFC20, IBC_GUARD42],
+  }),
+  limit({
+    item: "guard opening", clause: "1015.4", text: "4",
+    printedMillimetres: ["102"], millimetresFrom: "from memory",
+    measured: "openings up to 36 in high; from 36 to 42 in 4 3/8 in",
+    rule: {
+      comparator: "every", needs: "any",
+      parts: [
+        { comparator: "sphere", of: ["guardGap", "landingGuardGap"], sphere: inches("4") },
+        { comparator: "sphere", of: "upperGuardGap", sphere: inches("4.375") },
+      ],
+    },
+    applies: [GUARD_NEEDED],
+    exceptions: [{
+      when: IN_DWELLING,
+      words: "the open side of a stair in a dwelling has a row of its own",
+      then: {
+        comparator: "every", needs: "any",
+        parts: [
+          { comparator: "sphere", of: "landingGuardGap", sphere: inches("4") },
+          { comparator: "sphere", of: "upperGuardGap", sphere: inches("4.375") },
+        ],
+      },
+    }],
+  }),
+  limit({
+    item: "walkline offset", clause: "1011.4", text: "12",
+    printedMillimetres: ["305"], millimetresFrom: "seen",
+    measured: "from the narrower side of the clear width to where the winder depth is measured",
+    rule: { comparator: "equals", of: "walkline", values: [inches("12")] },
+    applies: [WINDERS],
+  }),
+  limit({
+    item: "winder tread depth walkline dwelling", clause: "1011.5.2 Exc. 3", text: "10",
+    printedMillimetres: ["254"], millimetresFrom: "seen",
+    measured: "nosing to nosing at the walkline",
+    rule: { comparator: "min", of: "winderDepth", min: inches("10") },
+    applies: [WINDERS, DWELLING],
+  }),
+  limit({
+    item: "winder tread depth any point dwelling", clause: "1011.5.2 Exc. 3", text: "6",
+    printedMillimetres: ["152"], millimetresFrom: "seen",
+    measured: "at any point within the clear width",
+    rule: { comparator: "min", of: "winderNarrowEnd", min: inches("6") },
+    applies: [WINDERS, DWELLING],
+  }),
+  limit({
+    item: "nosing projection dwelling", clause: "1011.5.2 Exc. 3", text: "3/4 to 1 1/4",
+    printedMillimetres: ["19.1", "32"], millimetresFrom: "seen",
+    measured: "how far the tread stands out over the riser below",
+    rule: { comparator: "range", of: "nosing", min: inches("0.75"), max: inches("1.25") },
+    applies: [DWELLING, { when: { not: OPEN_RISERS }, words: "the risers are closed" }, { when: { fact: "treadDepth", lessThan: inches("11") }, words: "the tread depth is under 11 in" }],
+  }),
+  limit({
+    item: "winder uniformity walkline", clause: "1011.5.4", text: "3/8",
+    printedMillimetres: ["9.5"], millimetresFrom: "seen",
+    measured: "deepest less shallowest winder of the flight at the walkline, as built",
+    rule: { comparator: "uniformity", of: { spread: "winderSpread" }, within: "flight", tolerance: inches("0.375") },
+    applies: [WINDERS],
+  }),
+  limit({
+    item: "handrail grip type1 perimeter", clause: "1014.3.1", text: "4 to 6 1/4",
+    printedMillimetres: ["102", "160"], millimetresFrom: "seen",
+    measured: "perimeter of a handrail that is not round",
+    rule: { comparator: "range", of: "gripPerimeter", min: inches("4"), max: inches("6.25") },
+    applies: OTHER_HANDRAIL,
+  }),
+  limit({
+    item: "handrail grip type1 cross section", clause: "1014.3.1", text: "1 to 2 1/4",
+    printedMillimetres: ["25", "57"], millimetresFrom: "seen",
+    measured: "largest dimension across a handrail that is not round",
+    rule: { comparator: "range", of: "gripCrossSection", min: inches("1"), max: inches("2.25") },
+    applies: OTHER_HANDRAIL,
+  }),
+  limit({
+    item: "handrail grip type2 recess depth", clause: "1014.3.2", text: "5/16",
+    printedMillimetres: ["8"], millimetresFrom: "seen",
+    measured: "finger recess on each side of a handrail",
+    rule: { comparator: "min", of: "gripRecess", min: inches("0.3125") },
+    applies: [HAS_HANDRAIL, DWELLING, { when: { given: "gripRecess" }, words: "the handrail has finger recesses" }],
+  }),
+  limit({
+    item: "handrail projection each side", clause: "1014.8", text: "4 1/2",
+    printedMillimetres: ["114"], millimetresFrom: "seen",
+    measured: "how far the handrail stands into the stair, each side",
+    rule: { comparator: "max", of: "handrailProjection", max: inches("4.5") },
+    applies: [HAS_HANDRAIL],
+  }),
+  limit({
+    item: "guard height dwelling", clause: "1015.3 Exc. 1", text: "36",
+    printedMillimetres: ["914"], millimetresFrom: "seen",
+    measured: "level guards: above the floor or landing",
+    rule: { comparator: "min", of: "landingGuardHeight", min: inches("36") },
+    applies: [GUARD_NEEDED, DWELLING, { when: { fact: "storeys", atMost: count("3") }, words: "the building has at most three storeys" }],
+  }),
+  limit({
+    item: "guard height stair open side", clause: "1015.3 Exc. 2", text: "34",
+    printedMillimetres: ["864"], millimetresFrom: "seen",
+    measured: "plumb above the line of the nosings, on the open side of the stair",
+    rule: { comparator: "min", of: "guardHeight", min: inches("34") },
+    applies: [GUARD_NEEDED, DWELLING],
+    exceptions: [{
+      when: GUARD_TOPPED_BY_HANDRAIL,
+      words: "the top of the guard is the handrail too: 34 to 38 in",
+      then: { comparator: "range", of: "guardHeight", min: inches("34"), max: inches("38") },
+    }],
+  }),
+  limit({
+    item: "guard opening stair triangle", clause: "1015.4 Exc. 2", text: "6",
+    printedMillimetres: ["152"], millimetresFrom: "seen",
+    measured: "triangle between riser, tread and bottom rail",
+    rule: { comparator: "sphere", of: "triangleGap", sphere: inches("6") },
+    applies: [GUARD_NEEDED],
+  }),
+  limit({
+    item: "guard opening stair side", clause: "1015.4 Exc. 6", text: "4 3/8",
+    printedMillimetres: ["111"], millimetresFrom: "seen",
+    measured: "openings of the guard on the open side of the stair",
+    rule: { comparator: "sphere", of: "guardGap", sphere: inches("4.375") },
+    applies: [GUARD_NEEDED, DWELLING],
+  }),
+];
+
+const outside = outsideRow({ status: "seen", sources: [MNFC20] });
+
+const OUT_OF_SCOPE: readonly OutOfScope[] = [
+  outside({
+    item: "spiral tread depth", clause: "1011.10", unit: "in", text: "at least 6 3/4", reason: "spiral stair",
+    sources: [MNFC20, IBC_SPIRAL],
+  }),
+  outside({
+    item: "spiral riser height", clause: "1011.10", unit: "in", text: "at most 9 1/2", reason: "spiral stair",
+    sources: [MNFC20, IBC_SPIRAL],
+  }),
+  outside({
+    item: "spiral headroom", clause: "1011.10", unit: "in", text: "at least 78", reason: "spiral stair",
+    sources: [MNFC20, IBC_SPIRAL],
+  }),
+  outside({
+    item: "spiral clear width", clause: "1011.10", unit: "in", text: "at least 26", reason: "spiral stair",
+    sources: [MNFC20, IBC_SPIRAL],
+  }),
+];
+
+/** Stairs of the International Building Code, 2018 edition: the model text, before any local amendment. */
+export const ibc2018: CodeProfile = {
+  id: "ibc-2018",
+  title: "International Building Code",
+  edition: "2018",
+  region: "United States, buildings in general, where adopted",
+  limits: LIMITS,
+  outOfScope: OUT_OF_SCOPE,
+};

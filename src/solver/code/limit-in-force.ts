@@ -1,0 +1,54 @@
+import { Exact } from "../length/exact";
+import { type Problem, problem } from "../problem";
+import { labelKey } from "./label-key";
+import { nearestLabel } from "./nearest-label";
+import { type CodeProfile, type Figure, type Rule, sizeOf } from "./profile";
+
+export type LimitProblem = "unknown-item" | "limit-is-no-figure" | "limit-depends";
+
+/** What a limit comes to: one size with its kind, or two as text. */
+export type LimitInForce =
+  | { readonly kind: "length"; readonly value: Exact }
+  | { readonly kind: "number"; readonly value: Exact }
+  | { readonly kind: "text"; readonly value: string };
+
+const LENGTH_UNITS: readonly string[] = ["in", "mm", "cm"];
+
+const ofFigure = (printed: Figure): LimitInForce =>
+  LENGTH_UNITS.includes(printed.unit) ? { kind: "length", value: sizeOf(printed) } : { kind: "number", value: printed.value };
+
+const figureOf = (rule: Rule): Figure | undefined => {
+  switch (rule.comparator) {
+    case "min":
+      return rule.min;
+    case "max":
+      return rule.max;
+    case "sphere":
+      return rule.sphere;
+    case "uniformity":
+      return rule.tolerance;
+    case "exempt-when":
+      return rule.atLeast;
+    case "required-when":
+      return rule.or === undefined ? ("atLeast" in rule.from ? rule.from.atLeast : rule.from.moreThan) : undefined;
+    case "equals":
+      return rule.values.length === 1 ? rule.values[0] : undefined;
+    default:
+      return undefined;
+  }
+};
+
+/** The limit of a code on one item as it is printed, without amendment. A table or a relation has no one figure and is refused with the way to read it. */
+export const limitInForce = (profile: CodeProfile, item: string): LimitInForce | Problem<LimitProblem> => {
+  const found = profile.limits.find((limit) => labelKey(limit.item) === labelKey(item));
+  if (found === undefined) {
+    return problem("unknown-item", { item, code: profile.id, nearest: nearestLabel(item, profile.limits.map((limit) => limit.item)) });
+  }
+  const { rule, text, clause } = found;
+  if (rule.comparator === "range") return { kind: "text", value: text };
+  if (rule.comparator === "slope") return { kind: "number", value: new Exact(rule.rise).div(rule.run) };
+  const printed = figureOf(rule);
+  if (printed !== undefined) return ofFigure(printed);
+  const isShown = ["shown", "alike", "prohibited", "required"].includes(rule.comparator);
+  return problem(isShown ? "limit-is-no-figure" : "limit-depends", { item: found.item, code: profile.id, text, clause });
+};

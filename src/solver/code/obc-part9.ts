@@ -1,0 +1,247 @@
+import { count, degrees, limitRow, millimetres, outsideRow } from "./limit-row";
+import type { CodeProfile, Limit, OutOfScope, Source } from "./profile";
+import {
+  EXIT, NOT_PRIVATE, OUTSIDE, POINTED_WINDERS, PRIVATE, PUBLIC, SERVICE, TAPERED_TREADS, WINDERS_AMONG_STEPS,
+} from "./stair-conditions";
+
+const OBC_CI2: Source = { title: "Code index, article 9.8.4.2", address: "https://codeindex.ca/article/9.8.4.2" };
+const OBC_LOAD: Source = {
+  title: "Ontario code page, loads on stairs and ramps",
+  address: "https://www.oncodes.ca/basement/loads-on-stairs-and-ramps/",
+};
+const OBC_P3: Source = { title: "Ontario code page, treads and risers", address: "https://www.oncodes.ca/deck-patio/treads-and-risers/" };
+const OBC_TAPER: Source = {
+  title: "Ontario code page, tapered treads",
+  address: "https://www.oncodes.ca/basement/dimensions-for-tapered-treads/",
+};
+const OBC_TOL: Source = {
+  title: "Ontario code page, uniformity and tolerances",
+  address: "https://oncodes.ca/basement/uniformity-and-tolerances-for-risers-and-treads",
+};
+const OBC_TXT: Source = { title: "Text of O. Reg. 332/12 section 9.8", address: "secondary text, no public address" };
+
+const limit = limitRow({ unit: "mm", status: "seen, edition inferred", sources: [OBC_TXT] });
+
+const LIMITS: readonly Limit[] = [
+  limit({
+    item: "stair width", clause: "9.8.2.1.(2),(4)", text: "860",
+    measured: "between wall faces or guards",
+    rule: { comparator: "min", of: ["clearWidth", "width"], min: millimetres("860") },
+    applies: [PRIVATE],
+  }),
+  limit({
+    item: "stair width other", clause: "9.8.2.1.(1)", text: "900",
+    measured: "between wall faces or guards",
+    rule: { comparator: "min", of: ["clearWidth", "width"], min: millimetres("900") },
+    applies: [PUBLIC],
+  }),
+  limit({
+    item: "headroom", clause: "9.8.2.2.(3)", text: "1950",
+    measured: "plumb above a line along the nosings",
+    rule: { comparator: "min", of: "headroom", min: millimetres("1950") },
+    applies: [PRIVATE],
+  }),
+  limit({
+    item: "headroom other", clause: "9.8.2.2.(2)", text: "2050",
+    measured: "plumb above a line along the nosings",
+    rule: { comparator: "min", of: "headroom", min: millimetres("2050") },
+    applies: [NOT_PRIVATE],
+  }),
+  limit({
+    item: "flight risers", clause: "9.8.3.2.(1)", unit: "count", text: "3",
+    measured: "risers of an interior flight",
+    rule: { comparator: "min", of: "risers", min: count("3") },
+    applies: { when: { not: OUTSIDE }, words: "the flight is indoors" },
+    exceptions: [{
+      when: { fact: "use", is: ["private"], otherwise: "private" },
+      words: "a flight within a dwelling is free",
+      then: "does not apply",
+    }],
+  }),
+  limit({
+    item: "flight vertical rise", clause: "9.8.3.3.(1)", text: "3700",
+    measured: "between floors or landings",
+    rule: { comparator: "max", of: "totalRise", max: millimetres("3700") },
+  }),
+  limit({
+    item: "riser height", clause: "Table 9.8.4.1. item 1", text: "125 to 200",
+    measured: "plumb, nosing to nosing",
+    rule: { comparator: "range", of: "riserHeight", min: millimetres("125"), max: millimetres("200") },
+    applies: [PRIVATE],
+  }),
+  limit({
+    item: "run", clause: "Table 9.8.4.1. item 1", text: "255 to 355",
+    measured: "level, nosing to nosing",
+    rule: { comparator: "range", of: "treadDepth", min: millimetres("255"), max: millimetres("355") },
+    applies: [PRIVATE],
+  }),
+  limit({
+    item: "riser height public", clause: "Table 9.8.4.1. item 2", text: "125 to 180",
+    measured: "plumb, nosing to nosing",
+    rule: { comparator: "range", of: "riserHeight", min: millimetres("125"), max: millimetres("180") },
+    applies: [PUBLIC],
+  }),
+  limit({
+    item: "run public", clause: "Table 9.8.4.1. item 2", text: "280",
+    measured: "level, nosing to nosing",
+    rule: { comparator: "min", of: "treadDepth", min: millimetres("280") },
+    applies: [PUBLIC],
+    remark: "there is no greatest run",
+  }),
+  limit({
+    item: "riser height service", clause: "Table 9.8.4.1. items 3-6", text: "125",
+    measured: "plumb, nosing to nosing; the run is at most 355 mm",
+    rule: {
+      comparator: "every", needs: "any",
+      parts: [
+        { comparator: "min", of: "riserHeight", min: millimetres("125") },
+        { comparator: "max", of: "treadDepth", max: millimetres("355") },
+      ],
+    },
+    applies: [SERVICE],
+    remark: "no greatest rise and no least run",
+  }),
+  limit({
+    item: "tread depth over run", clause: "9.8.4.2.(2)", text: "0 to 25",
+    measured: "depth of the tread less its run, which is the nosing",
+    rule: { comparator: "range", of: "nosing", min: millimetres("0"), max: millimetres("25") },
+    status: "seen", sources: [OBC_TXT, OBC_CI2],
+  }),
+  limit({
+    item: "tapered tread run narrow end", clause: "9.8.4.3.(1)", text: "150",
+    measured: "run at the narrow end; 300 mm from the centre line of the inside handrail the run of a straight tread",
+    rule: {
+      comparator: "every", needs: "any",
+      parts: [
+        { comparator: "min", of: "winderNarrowEnd", min: millimetres("150") },
+        { comparator: "range", of: "winderDepth", min: millimetres("255"), max: millimetres("355") },
+      ],
+    },
+    applies: TAPERED_TREADS,
+    exceptions: [{
+      when: { not: { fact: "use", is: ["private"], otherwise: "private" } },
+      words: "the stair is not private: a run of at least 280 mm",
+      then: {
+        comparator: "every", needs: "any",
+        parts: [
+          { comparator: "min", of: "winderNarrowEnd", min: millimetres("150") },
+          { comparator: "min", of: "winderDepth", min: millimetres("280") },
+        ],
+      },
+    }],
+    status: "seen", sources: [OBC_TXT, OBC_TAPER],
+  }),
+  limit({
+    item: "riser uniformity adjacent", clause: "9.8.4.4.(1)(a)", text: "5",
+    measured: "between neighbouring treads or landings",
+    rule: { comparator: "uniformity", of: "rise", within: "neighbours", tolerance: millimetres("5") },
+    status: "seen", sources: [OBC_TXT, OBC_TOL],
+  }),
+  limit({
+    item: "riser uniformity", clause: "9.8.4.4.(1)(b)", text: "10",
+    measured: "tallest less shortest riser of the flight",
+    rule: { comparator: "uniformity", of: "rise", within: "flight", tolerance: millimetres("10") },
+    status: "seen", sources: [OBC_TXT, OBC_TOL],
+  }),
+  limit({
+    item: "run uniformity adjacent", clause: "9.8.4.4.(3)(a)", text: "5",
+    measured: "between neighbouring treads",
+    rule: { comparator: "uniformity", of: "run", within: "neighbours", tolerance: millimetres("5") },
+    exceptions: [WINDERS_AMONG_STEPS],
+    status: "seen", sources: [OBC_TXT, OBC_TOL],
+  }),
+  limit({
+    item: "run uniformity", clause: "9.8.4.4.(3)(b)", text: "10",
+    measured: "deepest less shallowest run of the flight",
+    rule: { comparator: "uniformity", of: "run", within: "flight", tolerance: millimetres("10") },
+    exceptions: [WINDERS_AMONG_STEPS],
+    status: "seen", sources: [OBC_TXT, OBC_TOL],
+  }),
+  limit({
+    item: "end riser cross slope", clause: "9.8.4.4.(2)", unit: "ratio", text: "1:12",
+    measured: "slope across the width of the stair along that riser",
+    rule: { comparator: "slope", of: "endRiserSlope", rise: 1, run: 12 },
+    applies: { when: { given: "endRiserSlope" }, words: "a top or bottom riser meets a sloping floor, drive or walk" },
+    exceptions: [{
+      when: EXIT,
+      words: "a required exit stair has no such riser",
+      then: { comparator: "prohibited", thing: "a riser that runs out on sloping ground is", present: { given: "endRiserSlope" } },
+    }],
+    status: "seen", sources: [OBC_TXT, OBC_TOL],
+  }),
+  limit({
+    item: "walking surface slope", clause: "9.8.4.4.(5)", unit: "ratio", text: "1:50",
+    measured: "rise over run of treads and landings, the steepest way",
+    rule: { comparator: "slope", of: ["treadSlope", "landingSlope"], rise: 1, run: 50 },
+    status: "seen", sources: [OBC_TXT, OBC_TOL],
+  }),
+  limit({
+    item: "winder set turn", clause: "9.8.4.5.(1)", unit: "deg", text: "90",
+    measured: "turn of all winders of one set together",
+    rule: { comparator: "max", of: "winderSetTurn", max: degrees("90") },
+    applies: [...POINTED_WINDERS, PRIVATE],
+  }),
+  limit({
+    item: "winder tread turn", clause: "9.8.4.5.(1)", unit: "deg", text: "30 to 45",
+    measured: "turn of one winder",
+    rule: { comparator: "range", of: "winderTurn", min: degrees("30"), max: degrees("45") },
+    applies: [...POINTED_WINDERS, PRIVATE],
+    remark: "neighbouring winders turn alike; they may come to a point",
+  }),
+  limit({
+    item: "winder sets separation", clause: "9.8.4.5.(2)", text: "1200",
+    measured: "in plan, between two sets of winders",
+    rule: { comparator: "min", of: "winderSetsApart", min: millimetres("1200") },
+    applies: { when: { any: [{ given: "winderSetsApart" }, { all: [{ given: "winderSets" }, { fact: "winderSets", moreThan: count("1") }] }] }, words: "there is more than one set of winders between two floors" },
+  }),
+  limit({
+    item: "nosing bevel reduction", clause: "9.8.4.6.(1)", text: "15",
+    measured: "what a bevelled or rounded edge takes off the tread depth; it reaches back at most 25 mm",
+    rule: {
+      comparator: "every", needs: "any",
+      parts: [
+        { comparator: "max", of: "bevelLoss", max: millimetres("15") },
+        { comparator: "max", of: "bevelReach", max: millimetres("25") },
+      ],
+    },
+  }),
+  limit({
+    item: "nosing bevel part3", clause: "3.4.6.8.(8)", text: "6 to 13",
+    measured: "rounding or bevel of the edge",
+    rule: { comparator: "range", of: ["nosingRadius", "nosingBevel"], min: millimetres("6"), max: millimetres("13") },
+    applies: { when: { fact: "partThree", is: ["yes"], otherwise: "no" }, words: "the building falls under Part 3" },
+    status: "seen", sources: [OBC_P3],
+    remark: "clause number from memory",
+  }),
+];
+
+const outside = outsideRow({ status: "seen, edition inferred", sources: [OBC_TXT] });
+
+const OUT_OF_SCOPE: readonly OutOfScope[] = [
+  outside({
+    item: "spiral clear width", clause: "9.8.4.5A.(1)", unit: "mm", text: "at least 660", reason: "spiral stair",
+  }),
+  outside({
+    item: "spiral riser height", clause: "9.8.4.5A.(1)", unit: "mm", text: "at most 240", reason: "spiral stair",
+  }),
+  outside({
+    item: "spiral tread depth", clause: "9.8.4.5A.(1)", unit: "mm", text: "at least 190", reason: "spiral stair",
+  }),
+  outside({
+    item: "spiral headroom", clause: "9.8.4.5A.(1)", unit: "mm", text: "at least 1980", reason: "spiral stair",
+  }),
+  outside({
+    item: "live load uniform stairs", clause: "9.4 / loads on stairs", unit: "kPa", text: "1.9", reason: "live load",
+    status: "seen", sources: [OBC_LOAD],
+  }),
+];
+
+/** Stairs of Part 9 of the Ontario Building Code, O. Reg. 332/12. */
+export const obcPart9: CodeProfile = {
+  id: "obc-part9",
+  title: "Ontario Building Code, Division B Part 9",
+  edition: "2012, as amended",
+  region: "Ontario, houses and small buildings",
+  limits: LIMITS,
+  outOfScope: OUT_OF_SCOPE,
+};

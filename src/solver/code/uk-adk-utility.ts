@@ -1,0 +1,108 @@
+import { Exact } from "../length/exact";
+import { limitRow, millimetres } from "./limit-row";
+import type { CodeProfile, Limit, Source } from "./profile";
+import { HAS_WINDERS, OUTSIDE, WINDERS } from "./stair-conditions";
+
+const ADK_98_SCAN: Source = { title: "Approved Document K, 1998 edition, text of a scan", address: "secondary text, no public address" };
+const ADK_CARDS: Source = { title: "Study cards on Approved Document K", address: "secondary text, no public address" };
+const ADK_NA: Source = {
+  title: "Recommendations for stairways and ramps",
+  address: "https://www.northernarchitecture.us/spiral-stairs/recommendations-for-stairways-and-ramps.html",
+};
+const ADK_SCAN: Source = { title: "Approved Document K, 2013 edition, text of a scan", address: "secondary text, no public address" };
+
+const limit = limitRow({ unit: "mm", status: "seen", sources: [ADK_SCAN] });
+
+const LIMITS: readonly Limit[] = [
+  limit({
+    item: "riser height", clause: "1.3 Table 1.1", text: "150 to 190",
+    measured: "plumb, tread to tread",
+    rule: { comparator: "range", of: "riserHeight", min: millimetres("150"), max: millimetres("190") },
+  }),
+  limit({
+    item: "going", clause: "1.3 Table 1.1", text: "250 to 400",
+    measured: "level, nosing to nosing",
+    rule: { comparator: "range", of: "treadDepth", min: millimetres("250"), max: millimetres("400") },
+    exceptions: [{
+      when: { all: [OUTSIDE, HAS_WINDERS] },
+      words: "outdoor steps with tapered treads: a going of at least 280 mm",
+      then: { comparator: "range", of: "treadDepth", min: millimetres("280"), max: millimetres("400") },
+    }],
+  }),
+  limit({
+    item: "two r plus g", clause: "1.3 Table 1.1 note *", text: "550 to 700",
+    measured: "twice the riser plus the going",
+    rule: { comparator: "range", of: { formula: "two risers plus run" }, min: millimetres("550"), max: millimetres("700") },
+    advisory: true,
+    remark: "named as what is usual, so it cautions and never fails",
+  }),
+  limit({
+    item: "headroom", clause: "1.11 Diagram 1.3", text: "2000",
+    measured: "plumb above the pitch line",
+    rule: { comparator: "min", of: "headroom", min: millimetres("2000") },
+    exceptions: [{
+      when: { fact: "loft", is: ["yes"], otherwise: "no" },
+      words: "a loft conversion with little room: 1900 mm at the centre, 1800 mm at the side (from memory)",
+      then: {
+        comparator: "every", needs: "any",
+        parts: [
+          { comparator: "min", of: "headroom", min: millimetres("1900") },
+          { comparator: "min", of: "headroomAtSide", min: millimetres("1800") },
+        ],
+      },
+    }],
+    sources: [ADK_CARDS, ADK_NA],
+    remark: "clause number from memory",
+  }),
+  limit({
+    item: "tapered tread going", clause: "1.25-1.27", text: "all alike, and at least the straight going",
+    measured: "going of the tapered treads at the measuring point",
+    rule: {
+      comparator: "every", needs: "all",
+      parts: [
+        { comparator: "relation", of: "winderDepth", sense: "at least", than: ["treadDepth"] },
+        { comparator: "uniformity", of: { spread: "winderSpread" }, within: "flight", tolerance: millimetres("0") },
+      ],
+    },
+    applies: [WINDERS],
+    remark: "give winders alike, yes, where they were measured and do not differ",
+  }),
+  limit({
+    item: "tapered going measure point", clause: "Diagram 1.9", text: "270 from each side; under 1 m wide the middle",
+    measured: "from the side to where the going of tapered treads is measured",
+    rule: {
+      comparator: "table",
+      rows: [
+        {
+          when: { any: [{ fact: "clearWidth", atLeast: millimetres("1000") }, { fact: "width", atLeast: millimetres("1000") }] },
+          words: "a flight 1 m wide or wider: 270 mm in from each side",
+          rule: { comparator: "equals", of: "walkline", values: [millimetres("270")] },
+        },
+        {
+          when: { any: [{ given: "clearWidth" }, { given: "width" }] },
+          words: "a flight under 1 m wide: in the middle",
+          rule: { comparator: "relation", of: "walkline", sense: "exactly", than: ["clearWidth", "width"], part: { of: "half", times: new Exact("0.5") } },
+        },
+      ],
+    },
+    applies: [WINDERS],
+    status: "seen for another edition", sources: [ADK_98_SCAN],
+  }),
+  limit({
+    item: "tapered going narrow end", clause: "Diagram 1.9", text: "50",
+    measured: "at the narrow end of the tread",
+    rule: { comparator: "min", of: "winderNarrowEnd", min: millimetres("50") },
+    applies: [WINDERS],
+    status: "seen for another edition", sources: [ADK_98_SCAN],
+  }),
+];
+
+/** Approved Document K, 2013 edition: utility stairs. */
+export const ukAdkUtility: CodeProfile = {
+  id: "uk-adk-utility",
+  title: "Approved Document K, utility stair",
+  edition: "2013",
+  region: "England",
+  limits: LIMITS,
+  outOfScope: [],
+};
