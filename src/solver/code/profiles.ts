@@ -8,19 +8,19 @@ import { ibc2021 } from "./ibc-2021";
 import { irc2018 } from "./irc-2018";
 import { irc2021 } from "./irc-2021";
 import { irc2024 } from "./irc-2024";
+import { labelKey } from "./label-key";
 import { nbcCa2015 } from "./nbc-ca-2015";
 import { nbcCa2020 } from "./nbc-ca-2020";
+import { nearestLabel } from "./nearest-label";
 import { obc2024Part9 } from "./obc-2024-part9";
 import { obcPart9 } from "./obc-part9";
 import { osha191025 } from "./osha-1910-25";
 import { osha19261052 } from "./osha-1926-1052";
+import type { CodeProfile } from "./profile";
 import { tradeRules } from "./trade-rules";
 import { ukAdkGeneral } from "./uk-adk-general";
 import { ukAdkPrivate } from "./uk-adk-private";
 import { ukAdkUtility } from "./uk-adk-utility";
-import { labelKey } from "./label-key";
-import { nearestLabel } from "./nearest-label";
-import type { CodeProfile } from "./profile";
 
 /** Every code that can be checked against, in the order users see. */
 export const PROFILES: readonly CodeProfile[] = [
