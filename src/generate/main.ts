@@ -4,6 +4,8 @@ import { version } from "../../package.json";
 import { catalogue } from "../functions/catalogue";
 import { CAUTION } from "../functions/caution";
 import * as tables from "../functions/tables";
+import { PROFILES } from "../solver/code/profiles";
+import { codeReference } from "./code-reference";
 import { functionsJson } from "./functions-json";
 import { reference } from "./reference";
 import { signatures } from "./signatures";
@@ -13,10 +15,13 @@ const allTables = Object.values(tables);
 
 mkdirSync(folder, { recursive: true });
 const pages = reference(catalogue, allTables, version, CAUTION);
+const codes = codeReference(PROFILES, version, CAUTION);
 const written = {
   "functions.json": `${JSON.stringify(functionsJson(catalogue), null, 1)}\n`,
   "reference.html": pages.html,
   "reference.md": pages.markdown,
+  "codes.html": codes.html,
+  "codes.md": codes.markdown,
 };
 for (const [name, text] of Object.entries(written)) writeFileSync(join(folder, name), text);
 if (signaturesFile !== undefined) {

@@ -1,18 +1,10 @@
-import { type Figure, svg } from "../drawing/figure";
 import { FIGURES } from "../drawing/figures";
 import type { Column, Table } from "../functions/columns";
 import { type Declaration, GROUPS } from "../functions/declare";
 import { columnKindText, defaultText, isOmissible, kindText, signature, tablesOf } from "../functions/describe";
 import { formula } from "../functions/formula";
 import { words } from "../solver/words";
-
-/** A page as a list of blocks, so that HTML and Markdown say the same. */
-type Block =
-  | { readonly kind: "heading"; readonly level: 1 | 2 | 3 | 4; readonly text: string; readonly name?: string }
-  | { readonly kind: "text"; readonly text: string }
-  | { readonly kind: "code"; readonly text: string }
-  | { readonly kind: "figure"; readonly figure: Figure }
-  | { readonly kind: "table"; readonly headings: readonly string[]; readonly rows: readonly (readonly string[])[] };
+import { type Block, page, type Page } from "./page";
 
 const shownResult = (example: Declaration["examples"][number]): string => {
   if ("fails" in example) return `${example.fails} ${example.says}`;
@@ -90,6 +82,7 @@ const blocks = (catalogue: readonly Declaration[], tables: readonly Table[], ver
   { kind: "heading", level: 1, text: `Treadsheet ${version}: worksheet functions` },
   { kind: "text", text: caution },
   { kind: "heading", level: 2, text: "Rules for all" },
+  { kind: "text", text: "Every limit of every code, with clause and source: codes.html." },
   ...RULES.map((text) => ({ kind: "text", text }) as const),
   ...GROUPS.flatMap((group): Block[] => {
     const members = catalogue.filter((declaration) => declaration.group === group);
@@ -99,52 +92,6 @@ const blocks = (catalogue: readonly Declaration[], tables: readonly Table[], ver
   ...tables.flatMap(tableBlocks),
 ];
 
-const escaped = (text: string): string => text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;").replace(/"/g, "&quot;");
-
-const htmlBlock = (block: Block): string => {
-  switch (block.kind) {
-    case "heading":
-      return `<h${block.level}${block.name === undefined ? "" : ` id="${escaped(block.name.replace(/ /g, "-"))}"`}>${escaped(block.text)}</h${block.level}>`;
-    case "text":
-      return `<p>${escaped(block.text)}</p>`;
-    case "figure":
-      return `<figure>${svg(block.figure)}<figcaption>${escaped(block.figure.says)}</figcaption></figure>`;
-    case "code":
-      return `<pre>${escaped(block.text)}</pre>`;
-    case "table":
-      return `<table><thead><tr>${block.headings.map((cell) => `<th scope="col">${escaped(cell)}</th>`).join("")}</tr></thead><tbody>${block.rows
-        .map((row) => `<tr>${row.map((cell) => `<td>${escaped(cell)}</td>`).join("")}</tr>`)
-        .join("")}</tbody></table>`;
-  }
-};
-
-const plainCell = (text: string): string => text.replace(/\|/g, "\\|").replace(/\n/g, " ");
-
-const markdownBlock = (block: Block): string => {
-  switch (block.kind) {
-    case "heading":
-      return `${"#".repeat(block.level)} ${block.text}`;
-    case "text":
-      return block.text;
-    case "figure":
-      return `*Figure: ${block.figure.says}*`;
-    case "code":
-      return `\`${block.text}\``;
-    case "table":
-      return [block.headings, block.headings.map(() => "---"), ...block.rows].map((row) => `| ${row.map(plainCell).join(" | ")} |`).join("\n");
-  }
-};
-
-export interface Reference {
-  readonly html: string;
-  readonly markdown: string;
-}
-
 /** The function reference, as a page and as Markdown. */
-export const reference = (catalogue: readonly Declaration[], tables: readonly Table[], version: string, caution: string): Reference => {
-  const page = blocks(catalogue, tables, version, caution);
-  return {
-    html: `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>Treadsheet function reference</title><link rel="stylesheet" href="reference.css"></head><body><main>\n${page.map(htmlBlock).join("\n")}\n</main></body></html>\n`,
-    markdown: `${page.map(markdownBlock).join("\n\n")}\n`,
-  };
-};
+export const reference = (catalogue: readonly Declaration[], tables: readonly Table[], version: string, caution: string): Page =>
+  page("Treadsheet function reference", blocks(catalogue, tables, version, caution));

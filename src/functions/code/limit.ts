@@ -13,7 +13,7 @@ export const LIMIT = declare({
     item: { kind: "text", says: "What it limits, as CHECK prints it: riser height, tread depth, headroom." },
     unit: { ...unit, says: "Unit of the answer where it is a length: in or mm." },
   },
-  result: { kind: "cell", says: "The limit in the unit asked for; two limits as text, such as 34 to 38 in the code's own unit; a slope as rise over run." },
+  result: { kind: "cell", says: "The limit in the unit asked for; two limits as text, such as 34 to 38; a slope as rise over run. Conditions and exceptions stand in CHECK." },
   problems: {
     "unknown-code": { cell: "#N/A", says: 'code: "{code}" is not known; nearest is "{nearest}"; known are {known}' },
     "unknown-item": { cell: "#N/A", says: 'item: "{item}" is no limit of {code}; nearest is "{nearest}"' },
@@ -24,13 +24,14 @@ export const LIMIT = declare({
     { given: { code: "irc-2021", item: "riser height" }, gives: 7.75, from: "IRC 2021 R311.7.5.1: 7 3/4 in" },
     { given: { code: "IRC 2021", item: "Riser Height", unit: "mm" }, gives: 196.85, from: "IRC 2021 R311.7.5.1: 7 3/4 in; by hand x 25.4, though 196 mm is printed beside it" },
     { given: { code: "irc-2021", item: "handrail height" }, gives: "34 to 38", from: "IRC 2021 R311.7.8.1: 34 to 38 in" },
+    { given: { code: "irc-2021", item: "handrail height", unit: "mm" }, gives: "863.6 to 965.2", from: "IRC 2021 R311.7.8.1: 34 to 38 in; by hand 34 x 25.4 and 38 x 25.4" },
     { given: { code: "irc-2021", item: "landing width" }, fails: "#VALUE!", says: "item: landing width of irc-2021 depends on the stair, R311.7.6 says: the width of the flight it serves; give the stair to CHECK and read the limit of that row", from: "IRC 2021 R311.7.6: as wide as the flight it serves, a relation" },
     { given: { code: "irc-2021", item: "riser hight" }, fails: "#N/A", says: 'item: "riser hight" is no limit of irc-2021; nearest is "riser height"', from: "by hand: one letter from riser height" },
   ],
   source: "The figures of the code as published, each with clause and source in the reference of codes; amendments are the local authority's.",
   caution: CAUTION,
-  solve: ({ code, item }) => {
+  solve: ({ code, item, unit: wanted }) => {
     const profile = codeProfile(code);
-    return isProblem(profile) ? profile : limitInForce(profile, item);
+    return isProblem(profile) ? profile : limitInForce(profile, item, wanted);
   },
 });

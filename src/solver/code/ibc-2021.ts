@@ -373,7 +373,7 @@ const OUT_OF_SCOPE: readonly OutOfScope[] = [
 /** Stairs of the International Building Code, 2021 edition: the model text, before any local amendment. */
 export const ibc2021: CodeProfile = {
   id: "ibc-2021",
-  title: "International Building Code",
+  title: "International Building Code (mostly seen for another edition)",
   edition: "2021",
   region: "United States, buildings in general, where adopted",
   limits: LIMITS,

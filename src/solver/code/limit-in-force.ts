@@ -1,4 +1,5 @@
 import { Exact } from "../length/exact";
+import { lengthIn, type Unit } from "../length/length";
 import { type Problem, problem } from "../problem";
 import { labelKey } from "./label-key";
 import { nearestLabel } from "./nearest-label";
@@ -16,6 +17,15 @@ const LENGTH_UNITS: readonly string[] = ["in", "mm", "cm"];
 
 const ofFigure = (printed: Figure): LimitInForce =>
   LENGTH_UNITS.includes(printed.unit) ? { kind: "length", value: sizeOf(printed) } : { kind: "number", value: printed.value };
+
+/** Decimals of a limit in a cell: holds every 1/64 in in full. */
+const CELL_DECIMALS = 6;
+
+const ofRange = (min: Figure, max: Figure, unit: Unit): LimitInForce => {
+  const number = (printed: Figure): string =>
+    (LENGTH_UNITS.includes(printed.unit) ? lengthIn(sizeOf(printed), unit) : printed.value).toDecimalPlaces(CELL_DECIMALS).toString();
+  return { kind: "text", value: `${number(min)} to ${number(max)}` };
+};
 
 const figureOf = (rule: Rule): Figure | undefined => {
   switch (rule.comparator) {
@@ -38,14 +48,21 @@ const figureOf = (rule: Rule): Figure | undefined => {
   }
 };
 
-/** The limit of a code on one item as it is printed, without amendment. A table or a relation has no one figure and is refused with the way to read it. */
-export const limitInForce = (profile: CodeProfile, item: string): LimitInForce | Problem<LimitProblem> => {
+/** The rule that gives a clause of several its limit: the first of them. */
+const mainRule = (rule: Rule): Rule => ("parts" in rule ? mainRule(rule.parts[0]) : rule);
+
+/**
+ * The limit of a code on one item as it is published, without amendment, conditions and exceptions aside; two limits as text in `unit`. A table or a
+ * relation has no one figure and is refused with the way to read it.
+ */
+export const limitInForce = (profile: CodeProfile, item: string, unit: Unit = "in"): LimitInForce | Problem<LimitProblem> => {
   const found = profile.limits.find((limit) => labelKey(limit.item) === labelKey(item));
   if (found === undefined) {
     return problem("unknown-item", { item, code: profile.id, nearest: nearestLabel(item, profile.limits.map((limit) => limit.item)) });
   }
-  const { rule, text, clause } = found;
-  if (rule.comparator === "range") return { kind: "text", value: text };
+  const { text, clause } = found;
+  const rule = mainRule(found.rule);
+  if (rule.comparator === "range") return ofRange(rule.min, rule.max, unit);
   if (rule.comparator === "slope") return { kind: "number", value: new Exact(rule.rise).div(rule.run) };
   const printed = figureOf(rule);
   if (printed !== undefined) return ofFigure(printed);

@@ -123,7 +123,7 @@ const LIMITS: readonly Limit[] = [
 /** Stairs of Part 9 of the National Building Code of Canada, 2015. */
 export const nbcCa2015: CodeProfile = {
   id: "nbc-ca-2015",
-  title: "National Building Code of Canada, Division B Part 9",
+  title: "National Building Code of Canada, Division B Part 9 (more than a third from memory or seen for another edition)",
   edition: "2015",
   region: "Canada, houses and small buildings, where adopted",
   limits: LIMITS,

@@ -1,0 +1,42 @@
+import type { CodeProfile, Limit, OutOfScope } from "../solver/code/profile";
+import { profileCounts } from "../solver/code/profile-counts";
+import { type Block, page, type Page } from "./page";
+
+const sourcesText = ({ sources }: Pick<Limit, "sources">): string => sources.map(({ title, address }) => `${title} (${address})`).join("; ");
+
+const whatText = ({ rule, advisory }: Limit): string => {
+  if (rule.comparator === "shown") return "shown, no verdict";
+  return advisory ? "cautions" : "checked";
+};
+
+const limitRow = (limit: Limit): readonly string[] => [
+  limit.item, limit.clause, `${limit.text}${["count", "ratio"].includes(limit.unit) ? "" : ` ${limit.unit}`}`, whatText(limit),
+  [limit.measured, ...limit.applies.map(({ words }) => `only where ${words}`), ...limit.exceptions.map(({ words, then }) => `${then === "judge" ? "for a person to judge" : "not"} where ${words}`), limit.remark]
+    .filter(Boolean)
+    .join("; "),
+  limit.status, sourcesText(limit),
+];
+
+const outsideRow = (record: OutOfScope): readonly string[] => [record.item, record.clause, record.text, `out of scope: ${record.reason}`, "", record.status, sourcesText(record)];
+
+const profileBlocks = (profile: CodeProfile): Block[] => {
+  const { limits, checked, shown, outOfScope, seenInASource } = profileCounts(profile);
+  return [
+    { kind: "heading", level: 2, text: `${profile.id}: ${profile.title}, ${profile.edition}`, name: profile.id },
+    { kind: "text", text: `${profile.region}. ${limits} records: ${checked} checked, ${shown} shown, ${outOfScope} out of scope; ${seenInASource} read in a source.` },
+    {
+      kind: "table",
+      headings: ["item", "clause", "as printed", "what becomes of it", "how it is measured, conditions, exceptions", "source status", "source"],
+      rows: [...profile.limits.map(limitRow), ...profile.outOfScope.map(outsideRow)],
+    },
+  ];
+};
+
+/** Every limit of every code with its clause, conditions and where it was read. */
+export const codeReference = (profiles: readonly CodeProfile[], version: string, caution: string): Page =>
+  page("Treadsheet codes", [
+    { kind: "heading", level: 1, text: `Treadsheet ${version}: building codes` },
+    { kind: "text", text: caution },
+    { kind: "text", text: "A limit is checked in the unit it is published in, exactly, and its boundary passes. `seen` means read in a source that names the edition; the other words say how far it was." },
+    ...profiles.flatMap(profileBlocks),
+  ]);

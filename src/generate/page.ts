@@ -1,0 +1,56 @@
+import { type Figure, svg } from "../drawing/figure";
+
+/** A page as a list of blocks, so that HTML and Markdown say the same. */
+export type Block =
+  | { readonly kind: "heading"; readonly level: 1 | 2 | 3 | 4; readonly text: string; readonly name?: string }
+  | { readonly kind: "text"; readonly text: string }
+  | { readonly kind: "code"; readonly text: string }
+  | { readonly kind: "figure"; readonly figure: Figure }
+  | { readonly kind: "table"; readonly headings: readonly string[]; readonly rows: readonly (readonly string[])[] };
+
+const escaped = (text: string): string => text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;").replace(/"/g, "&quot;");
+
+const htmlBlock = (block: Block): string => {
+  switch (block.kind) {
+    case "heading":
+      return `<h${block.level}${block.name === undefined ? "" : ` id="${escaped(block.name.replace(/ /g, "-"))}"`}>${escaped(block.text)}</h${block.level}>`;
+    case "text":
+      return `<p>${escaped(block.text)}</p>`;
+    case "figure":
+      return `<figure>${svg(block.figure)}<figcaption>${escaped(block.figure.says)}</figcaption></figure>`;
+    case "code":
+      return `<pre>${escaped(block.text)}</pre>`;
+    case "table":
+      return `<table><thead><tr>${block.headings.map((cell) => `<th scope="col">${escaped(cell)}</th>`).join("")}</tr></thead><tbody>${block.rows
+        .map((row) => `<tr>${row.map((cell) => `<td>${escaped(cell)}</td>`).join("")}</tr>`)
+        .join("")}</tbody></table>`;
+  }
+};
+
+const plainCell = (text: string): string => text.replace(/\|/g, "\\|").replace(/\n/g, " ");
+
+const markdownBlock = (block: Block): string => {
+  switch (block.kind) {
+    case "heading":
+      return `${"#".repeat(block.level)} ${block.text}`;
+    case "text":
+      return block.text;
+    case "figure":
+      return `*Figure: ${block.figure.says}*`;
+    case "code":
+      return `\`${block.text}\``;
+    case "table":
+      return [block.headings, block.headings.map(() => "---"), ...block.rows].map((row) => `| ${row.map(plainCell).join(" | ")} |`).join("\n");
+  }
+};
+
+export interface Page {
+  readonly html: string;
+  readonly markdown: string;
+}
+
+/** Blocks as a page in our own style, and as Markdown. */
+export const page = (title: string, blocks: readonly Block[]): Page => ({
+  html: `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${escaped(title)}</title><link rel="stylesheet" href="reference.css"></head><body><main>\n${blocks.map(htmlBlock).join("\n")}\n</main></body></html>\n`,
+  markdown: `${blocks.map(markdownBlock).join("\n\n")}\n`,
+});
