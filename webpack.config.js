@@ -27,10 +27,10 @@ const config = (name, rest) => ({
 
 // The sheet engine formats numbers with numfmt: it gets ours, and ours alone gets the package.
 const numfmt = require.resolve("numfmt");
-const fractionFormat = path.resolve(__dirname, "src/workbook/fraction-format.ts");
-const withFractions = { numfmt$: fractionFormat };
+const ownFormat = ["number-format", "fraction-format", "full-date"].map((name) => path.resolve(__dirname, `src/workbook/${name}.ts`));
+const withOwnFormat = { numfmt$: ownFormat[0] };
 const engineModule = {
-  rules: [...rules, { include: fractionFormat, resolve: { alias: { numfmt$: numfmt } } }],
+  rules: [...rules, { include: ownFormat, resolve: { alias: { numfmt$: numfmt } } }],
 };
 
 const minified = {
@@ -71,7 +71,7 @@ module.exports = [
     target: ["web", "es2022"],
     entry: { web: "./src/web/main.ts" },
     output: { path: dist, filename: "[name].js", iife: true, asyncChunks: false },
-    resolve: { extensions: [".ts", ".js"], alias: withFractions },
+    resolve: { extensions: [".ts", ".js"], alias: withOwnFormat },
     module: { ...engineModule, parser: { json: { namedExports: true } } },
     // The page is served on this machine only: making it small takes longer than it saves.
     optimization: { minimize: false, splitChunks: false },
@@ -92,7 +92,7 @@ module.exports = [
     target: "node20",
     entry: { engine: "./src/workbook/node/main.ts" },
     output: { path: path.join(dist, "tools"), filename: "[name].cjs", library: { type: "commonjs2" }, asyncChunks: false },
-    resolve: { extensions: [".ts", ".js"], alias: withFractions },
+    resolve: { extensions: [".ts", ".js"], alias: withOwnFormat },
     module: engineModule,
     optimization: { minimize: false, splitChunks: false },
   }),

@@ -1,6 +1,8 @@
 import { BID } from "./bid/bid";
 import { EXTEND } from "./bid/extend";
 import { SELLINGPRICE } from "./bid/sellingprice";
+import { RECONCILE } from "./books/reconcile";
+import { VARIANCE } from "./books/variance";
 import { CHECK } from "./code/check";
 import { CODES } from "./code/codes";
 import { LIMIT } from "./code/limit";
@@ -39,6 +41,9 @@ import { LEAN } from "./survey/lean";
 import { PACKING } from "./survey/packing";
 import { UNIFORMITY } from "./survey/uniformity";
 import { ADHESIVE } from "./takeoff/adhesive";
+import { EMC } from "./wood/emc";
+import { MOVEMENT } from "./wood/movement";
+import { TREADLOAD } from "./wood/treadload";
 import { BOARDFEET } from "./yield/boardfeet";
 import { BUY } from "./yield/buy";
 import { CUTS } from "./yield/cuts";
@@ -54,4 +59,6 @@ export const catalogue: readonly Declaration[] = [
   CUTS, BUY, PLAN, BOARDFEET,
   TREADFIT, RISERFIT, NOTCH, RISERHEIGHT, RELIEF, BEVEL, GAP,
   ADHESIVE, EXTEND, SELLINGPRICE, BID,
+  EMC, MOVEMENT, TREADLOAD,
+  VARIANCE, RECONCILE,
 ];

@@ -12,7 +12,7 @@ import type { TableRow } from "./read-table";
  */
 
 /** The steps of the job, in the order users meet the functions. */
-export const GROUPS = ["Notation", "Survey", "Layout", "Code check", "Order", "Cut plan", "Fit", "Takeoff and bid"] as const;
+export const GROUPS = ["Notation", "Survey", "Layout", "Code check", "Order", "Cut plan", "Fit", "Takeoff and bid", "Wood", "Books"] as const;
 export type Group = (typeof GROUPS)[number];
 
 interface Said {

@@ -79,6 +79,28 @@ export const costs = table("costs", "One row a cost.", {
   taxed: { kind: "flag", default: true, says: "Whether tax by items falls on the row." },
 });
 
+const goods = {
+  item: itemLabel,
+  quantity: { kind: "number", sign: "any", required: true, says: "How many; a return is negative." },
+  unit: { kind: "text", default: "", says: "Unit of the quantity." },
+  price: { kind: "money", sign: "any", says: "Price of one; either it or the cost." },
+  cost: { kind: "money", sign: "any", says: "Cost of the row." },
+} as const;
+
+export const planned = table("planned", "One row an item planned; several rows of an item add up.", {
+  ...goods,
+  net: { kind: "number", sign: "not negative", says: "Board feet in the pieces of the row." },
+  gross: { kind: "number", sign: "not negative", says: "Board feet of the row." },
+});
+
+export const bought = table("bought", "One row a line of an invoice.", goods);
+
+export const used = table("used", "One row an item used.", {
+  item: itemLabel,
+  quantity: { kind: "number", sign: "any", required: true, says: "How many were used." },
+  unit: { kind: "text", default: "", says: "Unit of the quantity." },
+});
+
 export const amendments = table("amendments", "One row a limit the local authority has changed.", {
   item: itemLabel,
   limit: { kind: "label", required: true, says: "The limit in force, written as CHECK prints it: 7 3/4, 34 to 38, 1:20, or none." },

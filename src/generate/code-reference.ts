@@ -1,4 +1,4 @@
-import type { CodeProfile, Limit, OutOfScope } from "../solver/code/profile";
+import type { CodeProfile, Limit, LimitException, OutOfScope, Rule } from "../solver/code/profile";
 import { profileCounts } from "../solver/code/profile-counts";
 import { type Block, page, type Page } from "./page";
 
@@ -9,11 +9,43 @@ const whatText = ({ rule, advisory }: Limit): string => {
   return advisory ? "cautions" : "checked";
 };
 
+/** Figures alone, or two with "to" between: what wants its unit beside it. */
+const FIGURES = /^(?:more than )?[\d./ ]*[\d](?: (?:to|or) [\d./ ]+)?(?: or more)?$/;
+const WITHOUT_UNIT: readonly string[] = ["count", "ratio"];
+
+const senseOf = (rule: Rule): string => {
+  switch (rule.comparator) {
+    case "min": return "at least ";
+    case "max": case "slope": return "at most ";
+    case "equals": return "exactly ";
+    case "uniformity": return "apart at most ";
+    case "sphere": return "keeps out a ball of ";
+    case "required-when": return "required where ";
+    case "exempt-when": return "exempt from ";
+    case "every": case "either": return senseOf(rule.parts[0]);
+    default: return "";
+  }
+};
+
+const UNITS: Readonly<Record<string, string>> = { deg: "degrees" };
+
+const printed = ({ rule, text, unit }: Limit): string => {
+  const sense = FIGURES.test(text) || /^\d+ ft/.test(text) || rule.comparator === "slope" ? senseOf(rule) : "";
+  if (!FIGURES.test(text) || WITHOUT_UNIT.includes(unit)) return `${sense}${text}`;
+  return `${sense}${text.replace(/(?= or more$)|$/, ` ${UNITS[unit] ?? unit}`)}`;
+};
+
+const exceptionText = ({ words, then }: LimitException): string => {
+  if (then === "judge") return `for a person to judge: ${words}`;
+  return then === "does not apply" ? `does not apply: ${words}` : `instead: ${words}`;
+};
+
 const limitRow = (limit: Limit): readonly string[] => [
-  limit.item, limit.clause, `${limit.text}${["count", "ratio"].includes(limit.unit) ? "" : ` ${limit.unit}`}`, whatText(limit),
-  [limit.measured, ...limit.applies.map(({ words }) => `only where ${words}`), ...limit.exceptions.map(({ words, then }) => `${then === "judge" ? "for a person to judge" : "not"} where ${words}`), limit.remark]
-    .filter(Boolean)
-    .join("; "),
+  limit.item, limit.clause, printed(limit), whatText(limit),
+  [
+    limit.measured, ...limit.applies.map(({ words }) => `only where ${words}`),
+    ...limit.exceptions.map(exceptionText), limit.remark,
+  ].filter((part) => part !== "").join("; "),
   limit.status, sourcesText(limit),
 ];
 

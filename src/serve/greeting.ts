@@ -10,9 +10,10 @@ export interface Times {
 }
 
 const pages: readonly Page[] = [
-  { file: "", says: "the worksheet functions in a page of their own" },
+  { file: "", says: "a live sheet with one stair from tape to price" },
   { file: "taskpane.html", says: "the pane, as Excel shows it" },
   { file: "reference.html", says: "every function, with examples" },
+  { file: "codes.html", says: "every limit of every code, with its source" },
 ];
 
 const seconds = (milliseconds: number | undefined): string =>

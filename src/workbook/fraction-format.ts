@@ -1,7 +1,5 @@
 import { format as plainFormat } from "numfmt";
 
-export * from "numfmt";
-
 const FRACTION = /^(\D*?)(?:(\d[\d,]*)\s+)?(\d+)\/\s*(\d+)/;
 
 // Under a "0 ?/16" a size under 1 shows its 0, under a "# ?/16" it does not.

@@ -3,10 +3,10 @@ import { greeting } from "../../src/serve/greeting";
 const address = "http://127.0.0.1:3000/";
 
 test("the greeting names the address, the pages that exist, the times and how to stop", () => {
-  const says = greeting(address, (file) => file !== "reference.html", { install: 0, build: 4321, start: 160 });
+  const says = greeting(address, (file) => file !== "reference.html" && file !== "codes.html", { install: 0, build: 4321, start: 160 });
   expect(says.split("\n")).toEqual([
     "Treadsheet is open at http://127.0.0.1:3000/",
-    "  http://127.0.0.1:3000/               the worksheet functions in a page of their own",
+    "  http://127.0.0.1:3000/               a live sheet with one stair from tape to price",
     "  http://127.0.0.1:3000/taskpane.html  the pane, as Excel shows it",
     "Took: install 0.0 s, build 4.3 s, start 0.2 s.",
     "Stop with Ctrl+C.",

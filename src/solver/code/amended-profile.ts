@@ -27,28 +27,31 @@ const isLengthUnit = (limit: Limit): boolean => limit.unit === "in" || limit.uni
 
 const unreadable = ({ item }: Limit, given: string | number): Problem<AmendmentProblem> => problem("amended-limit-unreadable", { item, given });
 
-const positive = (value: Exact, limit: Limit, given: string | number): Exact | Problem<AmendmentProblem> =>
-  value.gt(0) ? value : problem("amended-limit-not-positive", { item: limit.item, given });
+/** Only the lower end of a range may be 0, as it is for a nosing of 0 to 25 mm. */
+type Least = "positive" | "zero";
+
+const inRange = (value: Exact, least: Least, limit: Limit, given: string | number): Exact | Problem<AmendmentProblem> =>
+  value.gt(0) || (least === "zero" && value.isZero()) ? value : problem("amended-limit-not-positive", { item: limit.item, given });
 
 /** One figure as typed: a length in the unit it is typed in, otherwise a bare number in the unit of the code. */
-const typed = (given: string | number, limit: Limit, unit: Unit): Figure | Problem<AmendmentProblem> => {
+const typed = (given: string | number, limit: Limit, unit: Unit, least: Least = "positive"): Figure | Problem<AmendmentProblem> => {
   if (!isLengthUnit(limit)) {
     const number = String(given).trim().replace(/\s*(?:°|deg|degrees|risers|or more)$/i, "");
     if (!NUMBER.test(number)) return unreadable(limit, given);
-    const value = positive(typeof given === "number" ? exact(given) : new Exact(number), limit, given);
+    const value = inRange(typeof given === "number" ? exact(given) : new Exact(number), least, limit, given);
     return isProblem(value) ? value : { value, unit: limit.unit };
   }
   // Kept in millimetres, where an inch is exact too.
   const length = typeof given === "number" ? lengthOf(given, unit) : parseLength(given, unit);
   if (isProblem(length)) return unreadable(limit, given);
-  const value = positive(length, limit, given);
+  const value = inRange(length, least, limit, given);
   return isProblem(value) ? value : { value, unit: "mm" };
 };
 
 const typedRange = (given: string | number, limit: Limit, unit: Unit): { min: Figure; max: Figure } | Problem<AmendmentProblem> => {
   const parts = typeof given === "string" ? RANGE.exec(given.trim()) : null;
   if (parts === null) return problem("amended-range-needed", { item: limit.item, given });
-  const min = typed(parts[1] ?? "", limit, unit);
+  const min = typed(parts[1] ?? "", limit, unit, "zero");
   if (isProblem(min)) return min;
   const max = typed(parts[2] ?? "", limit, unit);
   if (isProblem(max)) return max;

@@ -2,7 +2,7 @@ import { Exact } from "../length/exact";
 import { count, degrees, limitRow, millimetres, outsideRow } from "./limit-row";
 import type { CodeProfile, Limit, OutOfScope, Source } from "./profile";
 import {
-  FREED_IF_INFREQUENT, GUARD_NEEDED, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, INFREQUENT, RISERS_OPEN, WINDERS,
+  flightWidth, FREED_IF_INFREQUENT, GUARD_NEEDED, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, INFREQUENT, RISERS_OPEN, WINDERS,
   WINDERS_AMONG_STEPS,
 } from "./stair-conditions";
 
@@ -188,13 +188,13 @@ const LIMITS: readonly Limit[] = [
     exceptions: [WINDERS_AMONG_STEPS],
   }),
   limit({
-    item: "tapered going measure point", clause: "Housing Provisions 11.2.2(4)(a)(ii)", text: "400 from each side; up to 1 m wide the middle",
+    item: "tapered going measure point", clause: "Housing Provisions 11.2.2(4)(a)(ii)", text: "400 mm from each side; up to 1 m wide the middle",
     measured: "from the side of the clear width to where the going of tapered treads is measured",
     rule: {
       comparator: "table",
       rows: [
         {
-          when: { any: [{ fact: "clearWidth", moreThan: millimetres("1000") }, { fact: "width", moreThan: millimetres("1000") }] },
+          when: flightWidth({ moreThan: millimetres("1000") }),
           words: "a stair more than 1 m wide: 400 mm in from each side",
           rule: { comparator: "equals", of: "walkline", values: [millimetres("400")] },
         },
@@ -208,7 +208,7 @@ const LIMITS: readonly Limit[] = [
     applies: [WINDERS],
   }),
   limit({
-    item: "solid treads required height", clause: "Housing Provisions 11.2.2(1)(e)", text: "more than 10000, or more than 3 storeys",
+    item: "solid treads required height", clause: "Housing Provisions 11.2.2(1)(e)", text: "more than 10000 mm, or more than 3 storeys",
     measured: "whole climb of the stair, or storeys it joins",
     rule: {
       comparator: "required-when", of: "stairHeight", from: { moreThan: millimetres("10000") },
@@ -223,7 +223,7 @@ const LIMITS: readonly Limit[] = [
     applies: [INFREQUENT],
   }),
   limit({
-    item: "threshold landing required", clause: "Housing Provisions 11.2.5(1)(c)", text: "more than 570, or more than 3 risers",
+    item: "threshold landing required", clause: "Housing Provisions 11.2.5(1)(c)", text: "more than 570 mm, or more than 3 risers",
     measured: "sill of a doorway that opens on the stair, above the surface outside",
     rule: {
       comparator: "required-when", of: "threshold", from: { moreThan: millimetres("570") },

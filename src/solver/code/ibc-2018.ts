@@ -202,7 +202,7 @@ const LIMITS: readonly Limit[] = [
     applies: { when: { given: "riserSlope" }, words: "a closed riser is not plumb" },
   }),
   limit({
-    item: "landing depth straight run", clause: "1011.6", text: "the width of the stair, at most 48",
+    item: "landing depth straight run", clause: "1011.6", text: "the width of the stair, at most 48 in",
     printedMillimetres: ["1219"], millimetresFrom: "from memory",
     measured: "in the direction of travel, on straight runs and turns alike",
     rule: { comparator: "relation", of: "landingDepth", sense: "at least", than: ["clearWidth", "width"], capped: inches("48") },

@@ -86,7 +86,7 @@ const LIMITS: readonly Limit[] = [
     remark: "an older memorandum says 30 in or more: at exactly 30 in ask",
   }),
   limit({
-    item: "winder handrail offset tread", clause: "1926.1052(c)(2)", text: "no walking where a tread is under 6",
+    item: "winder handrail offset tread", clause: "1926.1052(c)(2)", text: "no walking where a tread is under 6 in",
     measured: "shallowest part of a winder that the handrail lets anyone walk on",
     rule: { comparator: "min", of: "winderNarrowEnd", min: inches("6") },
     applies: [WINDERS],

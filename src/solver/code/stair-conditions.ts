@@ -1,5 +1,5 @@
 import { count } from "./limit-row";
-import type { Applicability, Condition, LimitException } from "./profile";
+import type { Applicability, Condition, LimitException, Threshold } from "./profile";
 
 export const HAS_WINDERS: Condition = {
   any: [
@@ -88,3 +88,11 @@ export const INFREQUENT: Applicability = { when: SELDOM_USED, words: "the stair 
 export const FREED_IF_INFREQUENT: LimitException = {
   when: SELDOM_USED, then: "does not apply", words: "a stair that serves only rooms nobody lives in or uses daily has a row of its own",
 };
+
+/** Width of the flight: the clear width where it is given, else the width between skirts. */
+export const flightWidth = (threshold: Threshold): Condition => ({
+  any: [
+    { all: [{ given: "clearWidth" }, { fact: "clearWidth", ...threshold }] },
+    { all: [{ not: { given: "clearWidth" } }, { fact: "width", ...threshold }] },
+  ],
+});

@@ -40,7 +40,7 @@ const LIMITS: readonly Limit[] = [
     remark: "a variant of course notes, at odds with 24 to 25",
   }),
   limit({
-    item: "two r plus t stride", clause: "rule of thumb", text: "24 3/5",
+    item: "two r plus t stride", clause: "rule of thumb", text: "24.6",
     measured: "twice the riser plus the run",
     rule: { comparator: "equals", of: { formula: "two risers plus run" }, values: [inches("24.6")] },
     advisory: true,

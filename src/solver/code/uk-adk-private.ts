@@ -1,7 +1,7 @@
 import { Exact } from "../length/exact";
 import { count, degrees, limitRow, millimetres, outsideRow } from "./limit-row";
 import type { CodeProfile, Limit, OutOfScope, Source } from "./profile";
-import { GUARD_NEEDED, HAS_GUARD, HAS_HANDRAIL, HAS_WINDERS, OUTSIDE, RISERS_OPEN, WINDERS } from "./stair-conditions";
+import { flightWidth, GUARD_NEEDED, HAS_GUARD, HAS_HANDRAIL, HAS_WINDERS, OUTSIDE, RISERS_OPEN, WINDERS } from "./stair-conditions";
 
 const ADK_98_SCAN: Source = { title: "Approved Document K, 1998 edition, text of a scan", address: "secondary text, no public address" };
 const ADK_CARDS: Source = { title: "Study cards on Approved Document K", address: "secondary text, no public address" };
@@ -92,13 +92,13 @@ const LIMITS: readonly Limit[] = [
     remark: "give winders alike, yes, where they were measured and do not differ",
   }),
   limit({
-    item: "tapered going measure point", clause: "Diagram 1.9", text: "270 from each side; under 1 m wide the middle",
+    item: "tapered going measure point", clause: "Diagram 1.9", text: "270 mm from each side; under 1 m wide the middle",
     measured: "from the side to where the going of tapered treads is measured",
     rule: {
       comparator: "table",
       rows: [
         {
-          when: { any: [{ fact: "clearWidth", atLeast: millimetres("1000") }, { fact: "width", atLeast: millimetres("1000") }] },
+          when: flightWidth({ atLeast: millimetres("1000") }),
           words: "a flight 1 m wide or wider: 270 mm in from each side",
           rule: { comparator: "equals", of: "walkline", values: [millimetres("270")] },
         },

@@ -1,6 +1,6 @@
-import { CommandType, type IStyleData, ICommandService, Injector, IUniverInstanceService, LocaleType, LogLevel, type Nullable, Univer, UniverInstanceType, type Workbook as EngineWorkbook } from "@univerjs/core";
+import { CellValueType, CommandType, type IStyleData, ICommandService, Injector, IUniverInstanceService, LocaleType, LogLevel, type Nullable, Univer, UniverInstanceType, type Workbook as EngineWorkbook } from "@univerjs/core";
 import {
-  AFTER_CELL_EDIT, CalculationMode, CellAlertManagerService, FormulaDataModel, FunctionType, IDescriptionService, type IFunctionInfo,
+  AFTER_CELL_EDIT, BEFORE_CELL_EDIT, CalculationMode, CellAlertManagerService, FormulaDataModel, FunctionType, IDescriptionService, type IFunctionInfo,
   ILayoutService, SelectRangeCommand, SetFormulaCalculationResultMutation, SetWorksheetActivateCommand, SheetCopyCommand, SheetInterceptorService, SheetsSelectionsService, UniverSheetsCorePreset,
 } from "@univerjs/preset-sheets-core";
 import words from "@univerjs/preset-sheets-core/locales/en-US";
@@ -11,7 +11,7 @@ import { type FunctionMetadata, type FunctionsJson, worksheetName } from "../fun
 import { liveWorkbook } from "../live-workbook";
 import type { StandIn } from "../stand-in";
 import { teachEngine } from "../taught-engine";
-import { typedCell } from "../typed-cell";
+import { isFractionFormat, typedCell } from "../typed-cell";
 import type { CellValue, Workbook } from "../workbook";
 
 /** The cell a user stands on. */
@@ -63,10 +63,29 @@ const readTyping = (injector: Injector): void => {
       if (!cell || cell.f || rich?.textRuns?.length || rich?.customRanges?.length) return next(cell);
       const text = rich ? rich.dataStream.replace(/\r\n$/, "") : cell.v;
       if (typeof text !== "string" || text.startsWith("=")) return next(cell);
-      const style = where.workbook.getStyles().getStyleByCell(where.worksheet.getCellRaw(where.row, where.col)) as Nullable<IStyleData>;
+      const before = where.worksheet.getCellRaw(where.row, where.col);
+      // Text that was only looked at, and text after an apostrophe, is no new number.
+      const isText = before?.t === CellValueType.STRING || before?.t === CellValueType.FORCE_STRING;
+      if (isText && !before.f && before.v === text) return { ...cell, p: null, v: text, t: before.t };
+      if (cell.t === CellValueType.FORCE_STRING && !rich) return next(cell);
+      const style = where.workbook.getStyles().getStyleByCell(before) as Nullable<IStyleData>;
       const typed = typedCell(text, style?.n?.pattern);
       if (typed.kind !== "value") return next(cell);
       return { ...cell, p: null, ...valueCell(typed.value, style?.n?.pattern), ...(typed.format === undefined ? {} : { s: { n: { pattern: typed.format } } }) };
+    },
+  });
+};
+
+// A cell in sixteenths shows 7.96 as 7 15/16; edited so, it would come out of a mere look as 7.9375. What is edited is the size itself.
+const editSizes = (injector: Injector): void => {
+  injector.get(SheetInterceptorService).writeCellInterceptor.intercept(BEFORE_CELL_EDIT, {
+    priority: FIRST,
+    handler: (cell, where, next) => {
+      const stored = where.worksheet.getCellRaw(where.row, where.col);
+      const style = where.workbook.getStyles().getStyleByCell(stored) as Nullable<IStyleData>;
+      if (stored?.t !== CellValueType.NUMBER || stored.f || !isFractionFormat(style?.n?.pattern)) return next(cell);
+      const shown = typedCell(String(where.worksheet.getCell(where.row, where.col)?.v ?? "").trim(), style?.n?.pattern);
+      return shown.kind === "value" && shown.value === stored.v ? next(cell) : { ...stored, v: String(stored.v) };
     },
   });
 };
@@ -99,6 +118,7 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
   const listeners = new Set<(cell: SelectedCell | undefined) => void>();
   const changeListeners: (() => void)[] = [];
   let isSetUp = false;
+  let isLoading = false;
 
   const book = () => instances.getCurrentUnitOfType<EngineWorkbook>(UniverInstanceType.UNIVER_SHEET);
 
@@ -110,7 +130,9 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
     return { sheet, address, value: workbook.value(sheet, address), formula: workbook.formula(sheet, address), error: workbook.errorMessage(sheet, address) };
   };
 
+  // While a workbook takes the place of another, the sheet selects cells of one that is not there yet.
   const tell = (): void => {
+    if (isLoading) return;
     const cell = selected();
     for (const listener of listeners) listener(cell);
   };
@@ -138,6 +160,7 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
     isSetUp = true;
     injector.get(IDescriptionService).registerDescriptions(metadata.functions.map(help));
     readTyping(injector);
+    editSizes(injector);
     showSentences(injector);
     injector.get(SheetsSelectionsService).selectionMoveEnd$.subscribe(tell);
     commands.onCommandExecuted(({ id, type }) => {
@@ -150,8 +173,14 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
   return {
     ...workbook,
     load: (data) => {
-      workbook.load(data);
+      isLoading = true;
+      try {
+        workbook.load(data);
+      } finally {
+        isLoading = false;
+      }
       setUp();
+      tell();
     },
     select: async (name, address) => {
       const workbookShown = book();

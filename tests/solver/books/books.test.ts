@@ -1,0 +1,132 @@
+import fc from "fast-check";
+import { exact } from "../../../src/solver/length/exact";
+import { type BoughtGoods, type PlannedGoods, type Reconciled, reconciliation, type UsedGoods } from "../../../src/solver/books/reconciliation";
+import { variance, varianceWord } from "../../../src/solver/books/variance";
+import { isProblem } from "../../../src/solver/problem";
+
+const of = (standardPrice: number, standardQuantity: number, actualPrice: number, bought: number, used = bought) => {
+  const { price, usage } = variance(exact(standardPrice), exact(standardQuantity), exact(actualPrice), exact(bought), exact(used));
+  return [price.toNumber(), varianceWord(price), usage.toNumber(), varianceWord(usage)];
+};
+
+describe("published variances", () => {
+  // [case, standard price, standard quantity, actual price, bought, used, price variance, usage variance]; U is positive, F negative.
+  const CASES: readonly (readonly [string, number, number, number, number, number, number, number])[] = [
+    ["var-01, Lucy Corporation, lumber by the board foot: 59,400 F, though one pasted answer says U", 12, 133950, 12, 129000, 129000, 0, -59400],
+    ["var-04, textbook exercise: 10,150 F, 2,900 U", 5.8, 28500, 5.45, 29000, 29000, -10150, 2900],
+    ["var-05, textbook exercise: 25,800 F, 9,000 U", 3, 126000, 2.8, 129000, 129000, -25800, 9000],
+    ["var-06, textbook exercise: 1,080 F on purchased, 11,016 U on used", 3, 6048, 2.9, 10800, 9720, -1080, 11016],
+    ["var-08 X, Beta Company: 23,400 F, 9,000 U", 15, 38400, 14.4, 39000, 39000, -23400, 9000],
+    ["var-08 Y, Beta Company: 2,200 U, 3,800 F", 9.5, 11400, 9.7, 11000, 11000, 2200, -3800],
+    ["var-10, textbook excerpt: 3,000 F, 165 U", 1.1, 59850, 1.05, 60000, 60000, -3000, 165],
+    ["var-11, problem 10-39: 2,500 U, 750 F", 2.5, 23400, 2.6, 25000, 23100, 2500, -750],
+    ["x-var-01, OpenStax 8.2: 20 F (the printed form loses its minus)", 7, 20, 6, 20, 20, -20, 0],
+    ["x-var-02, OpenStax 8.2: 40 U", 7, 20, 9, 20, 20, 40, 0],
+    ["x-var-06, OpenStax Sweet and Fresh: 890 F, 850 U", 0.85, 88000, 0.84, 89000, 89000, -890, 850],
+    ["x-var-07, OpenStax Barley: 50,000 U, 150,000 U", 15, 40000, 16, 50000, 50000, 50000, 150000],
+    ["x-var-08, OpenStax Barley labour: 50,000 F, 100,000 U", 20, 20000, 18, 25000, 25000, -50000, 100000],
+  ];
+  test.each(CASES)("%s", (_, standardPrice, standardQuantity, actualPrice, bought, used, price, usage) => {
+    const [foundPrice, priceWord, foundUsage, usageWord] = of(standardPrice, standardQuantity, actualPrice, bought, used);
+    expect([foundPrice, foundUsage]).toEqual([price, usage]);
+    const word = (amount: number): string => (amount === 0 ? "none" : amount < 0 ? "favourable" : "unfavourable");
+    expect([priceWord, usageWord]).toEqual([word(price), word(usage)]);
+  });
+
+  test("x-var-11, OpenStax biscuit: half cents are kept, 6.625 F", () => {
+    // 4,750 x 0.75 = 3,562.5; (3,550 - 3,562.5) x 0.53.
+    expect(of(0.53, 3562.5, 0.55, 4000, 3550)).toEqual([80, "unfavourable", -6.625, "favourable"]);
+  });
+});
+
+type Line = readonly [item: string, quantity: number, price: number];
+
+const planned = (lines: readonly Line[]): PlannedGoods[] => lines.map(([item, quantity, price]) => ({ item, quantity, unit: "", price: exact(price), cost: exact(0) }));
+const bought = (lines: readonly Line[]): BoughtGoods[] => planned(lines);
+const used = (lines: readonly (readonly [string, number])[]): UsedGoods[] => lines.map(([item, quantity]) => ({ item, quantity, unit: "" }));
+
+const reconciled = (...tables: Parameters<typeof reconciliation>): readonly Reconciled[] => {
+  const rows = reconciliation(...tables);
+  if (isProblem(rows)) throw new Error(rows.problem);
+  return rows;
+};
+
+const money = ({ plannedCost, spent, priceVariance, usageVariance, onTheRack }: Reconciled) =>
+  [plannedCost, spent, priceVariance, usageVariance, onTheRack].map((amount) => amount.toNumber());
+
+const total = (rows: readonly Reconciled[]): Reconciled => {
+  const last = rows[rows.length - 1];
+  if (last === undefined) throw new Error("a total");
+  return last;
+};
+
+describe("the books of an invented stair, by hand", () => {
+  const PLANNED: readonly Line[] = [["blank", 13, 52], ["board 16 ft", 2, 38], ["board 8 ft", 2, 18], ["skirt", 2, 84], ["cove", 6, 6.6]];
+  const BOUGHT: readonly Line[] = [["blank", 13, 53.5], ["blank", 1, 58], ["board 16 ft", 3, 38], ["board 8 ft", 2, 17.25], ["skirt", 2, 84], ["cove", 7, 6.6]];
+  const USED = [["blank", 14], ["board 16 ft", 2], ["board 8 ft", 2], ["skirt", 2], ["cove", 6]] as const;
+  const rows = reconciled(planned(PLANNED), bought(BOUGHT), used(USED));
+
+  test("120.60 over is 24.00 of price, 52.00 of usage and 44.60 on the rack", () => {
+    // Planned 676 + 76 + 36 + 168 + 39.60 = 995.60; spent 695.50 + 58 + 114 + 34.50 + 168 + 46.20 = 1,116.20.
+    // Price 753.50 - 14 x 52 - 2 x 0.75; usage 52; rack 38 + 6.60.
+    expect(money(total(rows))).toEqual([995.6, 1116.2, 24, 52, 44.6]);
+  });
+
+  test("an invoice split in two, or a piece bought and returned, changes nothing", () => {
+    const split: Line[] = [["blank", 6, 53.5], ["blank", 7, 53.5], ...BOUGHT.slice(1)];
+    expect(reconciled(planned(PLANNED), bought(split), used(USED)).map(money)).toEqual(rows.map(money));
+    const returned: Line[] = [...BOUGHT, ["cove", 2, 6.6], ["cove", -2, 6.6]];
+    expect(reconciled(planned(PLANNED), bought(returned), used(USED)).map(money)).toEqual(rows.map(money));
+  });
+
+  test("what was not planned is counted at the price paid, and said", () => {
+    const extra = reconciled(planned(PLANNED), bought([...BOUGHT, ["shims", 1, 9]]), used([...USED, ["shims", 1]]));
+    expect(extra.find(({ item }) => item === "shims")).toMatchObject({ note: "not planned: counted at the price paid" });
+    expect(money(total(extra))).toEqual([995.6, 1125.2, 24, 61, 44.6]);
+  });
+});
+
+test("whatever is typed, spent less planned is price, usage and rack together, row by row and in the total", () => {
+  const item = fc.constantFrom("blank", "board", "skirt", "cove", "glue");
+  const amount = fc.integer({ min: -400, max: 4000 }).map((quarters) => quarters / 4);
+  const priceOf = fc.integer({ min: 1, max: 20000 }).map((cents) => cents / 100);
+  const lines = fc.array(fc.tuple(item, amount, priceOf), { maxLength: 8 });
+  const positive = fc.array(fc.tuple(item, fc.integer({ min: 1, max: 60 }), priceOf), { minLength: 1, maxLength: 8 });
+  fc.assert(
+    fc.property(positive, lines, fc.array(fc.tuple(item, amount), { maxLength: 8 }), (plan, invoices, fitted) => {
+      for (const row of reconciled(planned(plan), bought(invoices), used(fitted))) {
+        const over = row.spent.minus(row.plannedCost);
+        expect(over.minus(row.priceVariance).minus(row.usageVariance).minus(row.onTheRack).abs().toNumber()).toBeLessThan(1e-30);
+      }
+    }),
+  );
+});
+
+describe("waste inside the piece", () => {
+  // Blanks of 11 1/2 x 42 x 1: 3.3542 board feet each; on a 10 in run 11 1/4 x 38 of it is tread, on a 9 in run 10 1/4 x 38.
+  const blank = (depth: number): PlannedGoods => ({ item: "blank", quantity: 13, unit: "each", price: exact(52), cost: exact(0), net: (13 * depth * 38) / 144, gross: (13 * 11.5 * 42) / 144 });
+  const invoice: BoughtGoods = { item: "blank", quantity: 13, unit: "each", price: exact(52), cost: exact(0) };
+  const fitted: UsedGoods = { item: "blank", quantity: 13, unit: "" };
+
+  test("a 9 in run shows no variance in count or price, and its rip in board feet and money", () => {
+    const [ten, nine] = [11.25, 10.25].map((depth) => reconciled([blank(depth)], [invoice], [fitted])[0]);
+    expect(ten?.priceVariance.toNumber()).toBe(0);
+    expect(nine?.usageVariance.toNumber()).toBe(0);
+    // 676 x (1 - 11.25 x 38 / (11.5 x 42)) = 77.68; with 10.25: 130.86.
+    expect(ten?.wasteCost?.toNumber()).toBeCloseTo(676 * (1 - 427.5 / 483), 9);
+    expect(nine?.wasteCost?.toNumber()).toBeCloseTo(676 * (1 - 389.5 / 483), 9);
+    expect(nine?.yield?.toNumber()).toBeCloseTo(389.5 / 483, 9);
+  });
+
+  test("wood bought by the board foot is turned into blanks by what a planned one takes", () => {
+    const inBoardFeet: BoughtGoods = { item: "blank", quantity: (13 * 11.5 * 42) / 144, unit: "bf", price: exact(15.5), cost: exact(0) };
+    const [row] = reconciled([blank(11.25)], [inBoardFeet], [fitted]);
+    expect(row?.bought?.toNumber()).toBeCloseTo(13, 12);
+    expect(row?.onTheRack.toNumber()).toBeCloseTo(0, 9);
+  });
+
+  test("units that nothing converts are refused by name", () => {
+    expect(reconciliation(planned([["cove", 6, 6.6]]).map((row) => ({ ...row, unit: "each" })), [{ item: "cove", quantity: 40, unit: "ft", price: exact(1), cost: exact(0) }], [])).toMatchObject({ problem: "units-differ", details: { item: "cove", unit: "each", other: "ft" } });
+    expect(reconciliation(planned([["cove", 6, 6.6]]), [{ item: "cove", quantity: 6, unit: "", price: exact(0), cost: exact(0) }], [])).toMatchObject({ problem: "bought-without-price" });
+  });
+});

@@ -1,0 +1,86 @@
+import type { Page } from "playwright-core";
+import type { SheetPage } from "../../src/workbook/page/sheet-page";
+import { openedPages, type Opened, type OpenedPage } from "../browser/opened-page";
+
+const browserTime = 180_000;
+const sixteenths = { format: "# ?/16" };
+const data = {
+  version: 1,
+  sheets: [{ name: "Bench", cells: { A1: { value: "12" }, A2: { value: "1/2" }, B1: sixteenths, B2: sixteenths, B3: { value: 7.96, ...sixteenths }, C1: { formula: "=ISTEXT(A1)" } } }],
+};
+
+type Shown = { readonly treadsheetBook: SheetPage };
+
+let pages: Opened;
+let opened: OpenedPage;
+
+beforeAll(async () => {
+  pages = await openedPages();
+  opened = await pages.open("", { permissions: ["clipboard-read", "clipboard-write"] });
+  await opened.page.waitForSelector("html[data-ready=yes]");
+  await opened.page.evaluate(async (book) => {
+    const { treadsheetBook } = globalThis as unknown as Shown;
+    treadsheetBook.load(book as never);
+    await treadsheetBook.settled();
+  }, data);
+}, browserTime);
+
+afterAll(() => pages?.close(), browserTime);
+
+const cell = async (page: Page, address: string) => {
+  const stored = await page.evaluate((at) => {
+    const { treadsheetBook } = globalThis as unknown as Shown;
+    return { value: treadsheetBook.value("Bench", at), shown: treadsheetBook.shown("Bench", at).trim() };
+  }, address);
+  return stored;
+};
+
+const typed = async (page: Page, address: string, ...keys: readonly string[]) => {
+  await page.evaluate((at) => (globalThis as unknown as Shown).treadsheetBook.select("Bench", at), address);
+  for (const key of keys) await (key.startsWith("<") ? page.keyboard.press(key.slice(1, -1)) : page.keyboard.type(key));
+  await page.keyboard.press("Enter");
+  await page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.settled());
+};
+
+// Hand: 1/2 = 8/16, 7 5/8 = 7.625 = 7 10/16, 7.96 x 16 = 127.36, so 7 15/16.
+test.each([
+  ["1/2 in a plain cell stays text", "D1", ["1/2"], "1/2", "1/2"],
+  ["12 in a plain cell is a number", "D2", ["12"], 12, "12"],
+  ["an apostrophe makes text of 12", "D3", ["'12"], "12", "12"],
+  ["1/2 in a cell of sixteenths is half an inch", "B1", ["1/2"], 0.5, "8/16"],
+  ["7-5/8 in a cell of sixteenths is a length", "B2", ["7-5/8"], 7.625, "7 10/16"],
+  ["a length looked at stays what it is", "B2", ["<F2>"], 7.625, "7 10/16"],
+  ["a length near the next inch is shown under it", "B3", ["<F2>"], 7.96, "7 15/16"],
+  ["text that looks like a number, looked at, stays text", "A1", ["<F2>"], "12", "12"],
+  ["text that looks like a date, looked at, stays text", "A2", ["<F2>"], "1/2", "1/2"],
+  ["text after an apostrophe, looked at, stays text", "D3", ["<F2>"], "12", "12"],
+  ["25% is a quarter", "D4", ["25%"], 0.25, "25%"],
+])(
+  "by keyboard, %s",
+  async (_, address, keys, value, shown) => {
+    await typed(opened.page, address, ...keys);
+    expect(await cell(opened.page, address)).toEqual({ value, shown });
+  },
+  browserTime,
+);
+
+test(
+  "pasted, 1/2 and 3-4 are no dates",
+  async () => {
+    const { page } = opened;
+    await page.evaluate(() => navigator.clipboard.writeText("1/2\t3-4\t12"));
+    await page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.select("Bench", "F1"));
+    await page.keyboard.press("ControlOrMeta+v");
+    await page.waitForFunction(() => (globalThis as unknown as Shown).treadsheetBook.value("Bench", "H1") !== null);
+    expect([await cell(page, "F1"), await cell(page, "G1"), await cell(page, "H1")]).toEqual([
+      { value: "1/2", shown: "1/2" },
+      { value: "3-4", shown: "3-4" },
+      { value: 12, shown: "12" },
+    ]);
+  },
+  browserTime,
+);
+
+test("all of it, and taking one workbook for another, happens without a fault of the page", () => {
+  expect(opened.faults).toEqual([]);
+});
