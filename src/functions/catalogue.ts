@@ -41,6 +41,8 @@ import { LEAN } from "./survey/lean";
 import { PACKING } from "./survey/packing";
 import { UNIFORMITY } from "./survey/uniformity";
 import { ADHESIVE } from "./takeoff/adhesive";
+import { HOURS } from "./takeoff/hours";
+import { TAKEOFF } from "./takeoff/takeoff";
 import { EMC } from "./wood/emc";
 import { MOVEMENT } from "./wood/movement";
 import { TREADLOAD } from "./wood/treadload";
@@ -58,7 +60,7 @@ export const catalogue: readonly Declaration[] = [
   BLANK, ORDER,
   CUTS, BUY, PLAN, BOARDFEET,
   TREADFIT, RISERFIT, NOTCH, RISERHEIGHT, RELIEF, BEVEL, GAP,
-  ADHESIVE, EXTEND, SELLINGPRICE, BID,
+  TAKEOFF, ADHESIVE, HOURS, EXTEND, SELLINGPRICE, BID,
   EMC, MOVEMENT, TREADLOAD,
   VARIANCE, RECONCILE,
 ];

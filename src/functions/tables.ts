@@ -79,6 +79,21 @@ export const costs = table("costs", "One row a cost.", {
   taxed: { kind: "flag", default: true, says: "Whether tax by items falls on the row." },
 });
 
+export const work = table("work", "One row a piece of work.", {
+  item: itemLabel,
+  quantity: { kind: "number", sign: "any", required: true, says: "How many." },
+});
+
+export const rates = table("rates", "One row a rate of the shop.", {
+  item: itemLabel,
+  hours: { kind: "number", sign: "not negative", required: true, says: "Hours for one; 0 for work included elsewhere." },
+});
+
+export const allowances = table("allowances", "One row an item that gets a share more.", {
+  item: itemLabel,
+  allowance: { kind: "number", sign: "any", required: true, says: "The share: 0.1 or 10% is ten percent more." },
+});
+
 const goods = {
   item: itemLabel,
   quantity: { kind: "number", sign: "any", required: true, says: "How many; a return is negative." },

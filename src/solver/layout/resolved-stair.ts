@@ -27,6 +27,7 @@ export interface Stair {
   readonly lap: Length;
   readonly lowerBuildUp: Length;
   readonly upperBuildUp: Length;
+  readonly stringers: number;
   readonly stringerBoard: Length;
   readonly skirtShows: Length;
   readonly skirtFoot: Length;
@@ -152,6 +153,7 @@ export const resolvedStair = (facts: StairFacts): Stair | Problem<StairProblem> 
     lap: filled("lap"),
     lowerBuildUp: filled("lowerBuildUp"),
     upperBuildUp: filled("upperBuildUp"),
+    stringers: filled("stringers"),
     stringerBoard: filled("stringerBoard"),
     skirtShows: filled("skirtShows"),
     skirtFoot: filled("skirtFoot"),

@@ -1,0 +1,62 @@
+import { resolvedStair } from "../../solver/layout/resolved-stair";
+import { isProblem } from "../../solver/problem";
+import { takeoff } from "../../solver/takeoff/takeoff";
+import { declare, headings } from "../declare";
+import { STAIR_PROBLEMS } from "../stair-problems";
+import { allowances } from "../tables";
+
+export const TAKEOFF = declare({
+  id: "TAKEOFF",
+  group: "Takeoff and bid",
+  says: "Everything a stair takes, counted, with the fussy details as items of their own.",
+  parameters: {
+    stair: { kind: "stair", says: "The stair, or the result of LAYOUT with width, open end and run past." },
+    allowances: { kind: "table", table: allowances, badRows: "refuse", optional: true, says: "Shares to add by item.", without: "Left out: none." },
+    headings,
+  },
+  result: {
+    kind: "table",
+    says: "One row an item that there is any of; the items are HOURS' items, and go into HOURS and EXTEND as they stand.",
+    columns: {
+      item: { kind: "label", says: "Item." },
+      quantity: { kind: "number", says: "How many, in the row's unit." },
+      unit: { kind: "text", says: "each, ft or sq ft." },
+      howItWasCounted: { kind: "text", says: "The count with its numbers, in inches." },
+      note: { kind: "text", says: "Why a row has no count." },
+    },
+  },
+  problems: {
+    ...STAIR_PROBLEMS,
+    "no-total-rise": { cell: "#VALUE!", says: "total rise: is missing, empty or 0; give total rise with risers or max rise" },
+    "no-run": { cell: "#VALUE!", says: "run: is missing, empty or 0; give run, total run or available run" },
+    "no-width": { cell: "#VALUE!", says: "width: is missing, empty or 0; give width, skirt to skirt" },
+    "allowance-for-nothing": { cell: "#N/A", says: 'allowances, item: "{item}" is counted nowhere; nearest is "{nearest}"' },
+  },
+  examples: [
+    {
+      given: { stair: [["total rise", 107.5], ["risers", 14], ["run", 10], ["width", 36.75], ["open end", "right"], ["run past", 0.25]] },
+      shows: [
+        { item: "tread with one return", quantity: 13, unit: "each", howItWasCounted: "13 treads = 13" },
+        { item: "screws", quantity: 52, howItWasCounted: "13 treads x 4 = 52; 2 in screws leave 1.25 in in the tread" },
+        { item: "mitred return", quantity: 13, howItWasCounted: "13 treads x 1 = 13" },
+        { item: "run past riser", quantity: 14 },
+        { item: "cove", quantity: 52, unit: "ft", howItWasCounted: "13 treads x (36.75 + 1 x 11.25) / 12 = 52" },
+        { item: "adhesive bead", quantity: 72.3125, unit: "ft" },
+      ],
+      from: "by hand: 13 treads under a floor that is the last; 4 screws each; 13 x 48 / 12; 13 x (30 + 36.75) / 12",
+    },
+    {
+      given: { stair: [["total rise", 107.5], ["risers", 14], ["run", 10], ["width", 36.75]], allowances: [["item", "allowance"], ["screws", 0.1]] },
+      shows: [{ item: "screws", quantity: 58, howItWasCounted: "13 treads x 4 = 52; 2 in screws leave 1.25 in in the tread, and 10 % = 58" }],
+      from: "by hand: 52 x 1.1 = 57.2, so 58",
+    },
+    { given: { stair: [["total rise", 107.5], ["risers", 14], ["run", 10]], allowances: [["item", "allowance"], ["screw", 0.1]] }, fails: "#N/A", says: 'allowances, item: "screw" is counted nowhere; nearest is "screws"', from: "by hand: one letter from screws" },
+  ],
+  source: "Counts of the trade: common practice, no source, each with its numbers in the row.",
+  solve: ({ stair, allowances: shares }) => {
+    const resolved = resolvedStair(stair.given);
+    if (isProblem(resolved)) return resolved;
+    const lines = takeoff(resolved, shares ?? [], stair.unit);
+    return isProblem(lines) ? lines : lines.map((line) => ({ ...line }));
+  },
+});

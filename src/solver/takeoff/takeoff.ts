@@ -1,0 +1,132 @@
+import { itemKey } from "../bid/item-key";
+import { Exact, exact } from "../length/exact";
+import { type Length, lengthIn, lengthOf, type Unit } from "../length/length";
+import { isOpen } from "../layout/stair-facts";
+import type { Stair } from "../layout/resolved-stair";
+import { type Problem, problem } from "../problem";
+import { nearestLabel } from "../code/nearest-label";
+import { words } from "../words";
+
+/** What a takeoff counts, in the order of the work, each in its unit. HOURS prices the same items. */
+export const TAKEOFF_ITEMS = {
+  treadWithoutReturn: { unit: "each", rule: "treads between two skirts" },
+  treadWithOneReturn: { unit: "each", rule: "treads with one open end" },
+  treadWithTwoReturns: { unit: "each", rule: "treads with two open ends" },
+  landingNosing: { unit: "each", rule: "one where the upper floor is the last tread" },
+  riser: { unit: "each", rule: "risers" },
+  openSkirt: { unit: "each", rule: "one a side that is open" },
+  closedSkirt: { unit: "each", rule: "one a side that is closed" },
+  mitredReturn: { unit: "each", rule: "treads x open ends" },
+  runPastRiser: { unit: "each", rule: "risers x open ends, where risers run past the skirt" },
+  notch: { unit: "each", rule: "risers that run past, one at each open end" },
+  scribedEnd: { unit: "each", rule: "treads x closed ends, each scribed to its skirt" },
+  cove: { unit: "ft", rule: "under every tread, skirt to skirt, and along every return" },
+  screws: { unit: "each", rule: "four to a tread through the riser back: common practice, no source" },
+  nails: { unit: "each", rule: "six to a riser: common practice, no source" },
+  adhesiveBead: { unit: "ft", rule: "along every stringer under a tread and along its back" },
+  finishArea: { unit: "sq ft", rule: "tops and noses of treads, faces of risers" },
+  protectionSheets: { unit: "each", rule: "finish area by sheets of 4 x 8 ft" },
+} as const;
+
+export type TakeoffItem = keyof typeof TAKEOFF_ITEMS;
+
+export interface Allowance {
+  readonly item: string | number;
+  /** A share: 0.1 is ten percent more. */
+  readonly allowance: number;
+}
+
+export interface TakeoffLine {
+  readonly item: string;
+  readonly quantity?: Exact;
+  readonly unit: string;
+  readonly howItWasCounted: string;
+  readonly bad?: Problem<"no-width">;
+}
+
+export type TakeoffProblem = "no-total-rise" | "no-run" | "no-width" | "allowance-for-nothing";
+
+const SCREWS_A_TREAD = 4;
+const NAILS_A_RISER = 6;
+/** Screws from behind the riser: common practice, no source. */
+const SCREW_LENGTH = lengthOf(2, "in");
+/** Less than this in the tread holds little: common practice, no source. */
+const LEAST_PENETRATION = lengthOf(1, "in");
+const SHEET_AREA = 32;
+const SQUARE_INCHES_PER_SQUARE_FOOT = 144;
+const INCHES_PER_FOOT = 12;
+
+interface Counted {
+  readonly quantity: Exact;
+  readonly how: string;
+}
+
+const counted = (quantity: Exact | number, how: string): Counted => ({ quantity: new Exact(quantity), how: `${how} = ${new Exact(quantity).toDecimalPlaces(2).toString()}` });
+
+const screwWords = (riserThickness: Length, unit: Unit): string => {
+  const left = SCREW_LENGTH.minus(riserThickness);
+  const size = (length: Length): string => `${lengthIn(length, unit).toDecimalPlaces(2).toString()} ${unit}`;
+  return left.gte(LEAST_PENETRATION)
+    ? `; ${size(SCREW_LENGTH)} screws leave ${size(left)} in the tread`
+    : `; ${size(SCREW_LENGTH)} screws leave only ${size(left)} in the tread: longer ones`;
+};
+
+const counts = (stair: Stair & { readonly treads: number; readonly risers: number; readonly run: Length; readonly unitRise: Length }, unit: Unit): Readonly<Partial<Record<TakeoffItem, Counted | Problem<"no-width">>>> => {
+  const { treads, risers, run, unitRise, width, nosing } = stair;
+  const open = (["left", "right"] as const).filter((side) => isOpen(side, stair.openEnd)).length;
+  const closed = 2 - open;
+  const inches = (length: Length): Exact => lengthIn(length, "in");
+  const text = (length: Length): string => inches(length).toDecimalPlaces(3).toString();
+  const treadItem = (["treadWithoutReturn", "treadWithOneReturn", "treadWithTwoReturns"] as const)[open] ?? "treadWithoutReturn";
+  const perWidth = (count: (width: Length) => Counted): Counted | Problem<"no-width"> => (width === undefined ? problem("no-width") : count(width));
+  const depth = run.plus(nosing);
+  const area = (across: Length): Exact =>
+    inches(depth).times(inches(across)).times(treads).plus(inches(unitRise).times(inches(across)).times(risers)).div(SQUARE_INCHES_PER_SQUARE_FOOT);
+  const isPast = stair.runPast.gt(0) && open > 0;
+  return {
+    [treadItem]: counted(treads, `${treads} treads`),
+    landingNosing: stair.landingNosing && stair.topTread === "floor" ? counted(1, "1 at the upper floor") : counted(0, "none"),
+    riser: counted(risers, `${risers} risers`),
+    openSkirt: counted(open, `${open} open`),
+    closedSkirt: counted(closed, `${closed} closed`),
+    mitredReturn: counted(treads * open, `${treads} treads x ${open}`),
+    runPastRiser: counted(isPast ? risers * open : 0, `${risers} risers x ${isPast ? open : 0}`),
+    notch: counted(isPast ? risers * open : 0, `${risers} risers x ${isPast ? open : 0}`),
+    scribedEnd: counted(treads * closed, `${treads} treads x ${closed}`),
+    cove: perWidth((across) => counted(inches(across).plus(inches(depth).times(open)).times(treads).div(INCHES_PER_FOOT), `${treads} treads x (${text(across)} + ${open} x ${text(depth)}) / 12`)),
+    screws: { ...counted(treads * SCREWS_A_TREAD, `${treads} treads x ${SCREWS_A_TREAD}`), how: `${treads} treads x ${SCREWS_A_TREAD} = ${treads * SCREWS_A_TREAD}${screwWords(stair.riserThickness, unit)}` },
+    nails: counted(risers * NAILS_A_RISER, `${risers} risers x ${NAILS_A_RISER}`),
+    adhesiveBead: perWidth((across) => counted(inches(run).times(stair.stringers).plus(inches(across)).times(treads).div(INCHES_PER_FOOT), `${treads} treads x (${stair.stringers} x ${text(run)} + ${text(across)}) / 12`)),
+    finishArea: perWidth((across) => counted(area(across), `(${treads} x ${text(depth)} + ${risers} x ${text(unitRise)}) x ${text(across)} / 144`)),
+    protectionSheets: perWidth((across) => {
+      const sheets = area(across).div(SHEET_AREA).ceil();
+      return { quantity: sheets, how: `${area(across).toDecimalPlaces(2).toString()} / ${SHEET_AREA}, rounded up = ${sheets.toString()}` };
+    }),
+  };
+};
+
+const PERCENT = 100;
+
+/** What a stair takes, counted from its labels, each line with the count it came from; allowances add their share and counted pieces round up. */
+export const takeoff = (stair: Stair, allowances: readonly Allowance[], unit: Unit): readonly TakeoffLine[] | Problem<TakeoffProblem> => {
+  const { treads, risers, run, unitRise } = stair;
+  if (treads === undefined || risers === undefined || unitRise === undefined) return problem("no-total-rise");
+  if (run === undefined) return problem("no-run");
+  const found = counts({ ...stair, treads, risers, run, unitRise }, unit);
+  const known = Object.keys(TAKEOFF_ITEMS).map(words);
+  const unmatched = allowances.find(({ item }) => !known.some((name) => itemKey(name) === itemKey(item)));
+  if (unmatched !== undefined) return problem("allowance-for-nothing", { item: String(unmatched.item), nearest: nearestLabel(String(unmatched.item), known) });
+  return (Object.keys(TAKEOFF_ITEMS) as TakeoffItem[]).flatMap((key): TakeoffLine[] => {
+    const line = found[key];
+    if (line === undefined) return [];
+    const item = words(key);
+    const { unit: counting } = TAKEOFF_ITEMS[key];
+    if ("problem" in line) return [{ item, unit: counting, howItWasCounted: "", bad: line }];
+    if (line.quantity.isZero()) return [];
+    const allowance = allowances.find((one) => itemKey(one.item) === itemKey(item))?.allowance ?? 0;
+    if (allowance === 0) return [{ item, quantity: line.quantity, unit: counting, howItWasCounted: line.how }];
+    const more = line.quantity.times(exact(allowance).plus(1));
+    const quantity = counting === "each" ? more.ceil() : more;
+    return [{ item, quantity, unit: counting, howItWasCounted: `${line.how}, and ${exact(allowance).times(PERCENT).toString()} % = ${quantity.toDecimalPlaces(2).toString()}` }];
+  });
+};
