@@ -54,3 +54,14 @@ test("a stair that contradicts itself is not checked", () => {
 test("a stair of which only the rise is known is checked for what that tells", () => {
   expect(rowOf("riser height", known({ unitRise: inches(8) }))).toMatchObject({ verdict: "fail", given: 8 });
 });
+
+// By hand: 11 1/4 less 7 x 10 / sqrt(149) = 11.25 - 5.7346... in; what nobody gave of stringers and treads is not held.
+test("stringers and treads are held where they were given, and a default never passes for one", () => {
+  const stair = { totalRise: inches(105), risers: 15, run: inches(10) };
+  const bare = known(stair);
+  expect([bare.stringerBoard, bare.throat, bare.treadThickness]).toEqual([undefined, undefined, undefined]);
+  const given = known({ ...stair, stringerBoard: inches(11.25), treadThickness: inches(1.25) });
+  expect(given.throat?.div("25.4").toNumber()).toBeCloseTo(11.25 - 70 / Math.sqrt(149), 9);
+  expect(given.stringerBoard?.eq(inches(11.25))).toBe(true);
+  expect(given.treadThickness?.eq(inches(1.25))).toBe(true);
+});
