@@ -1,4 +1,5 @@
 import { CHECK_LABELS, FACT_LABELS, type FactLabel } from "../solver/code/fact-labels";
+import { TAKEOFF_ITEMS } from "../solver/takeoff/items";
 import { type Column, type Columns, table } from "./columns";
 
 /** What users type into their own sheets. Headings and labels are the keys below as words; the order is the order read without headings. */
@@ -179,3 +180,10 @@ const checkColumn = ({ kind, choices, says }: FactLabel): Column => {
 const checkColumns: Columns = Object.fromEntries(CHECK_LABELS.map((name) => [name, checkColumn(FACT_LABELS[name])]));
 
 export const stairCheck = table("stair, for the check only", "Labels of the stair table that only CHECK reads.", checkColumns);
+
+/** Items of a takeoff, each by its rule; a stair has those there is any of. */
+export const takeoffItems = table(
+  "takeoff items",
+  "Items TAKEOFF counts and HOURS rates, in the order of the work; a stair has a row for those there is any of.",
+  Object.fromEntries(Object.entries(TAKEOFF_ITEMS).map(([key, { unit, rule }]) => [key, { kind: "number", sign: "not negative", says: `${unit}: ${rule}.` } as const])),
+);

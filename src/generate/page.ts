@@ -4,6 +4,8 @@ import { type Figure, svg } from "../drawing/figure";
 export type Block =
   | { readonly kind: "heading"; readonly level: 1 | 2 | 3 | 4; readonly text: string; readonly name?: string }
   | { readonly kind: "text"; readonly text: string }
+  /** A way to another page, which bears one name as HTML and as Markdown. */
+  | { readonly kind: "link"; readonly text: string; readonly page: string }
   | { readonly kind: "code"; readonly text: string }
   | { readonly kind: "figure"; readonly figure: Figure }
   | { readonly kind: "table"; readonly headings: readonly string[]; readonly rows: readonly (readonly string[])[] };
@@ -16,6 +18,8 @@ const htmlBlock = (block: Block): string => {
       return `<h${block.level}${block.name === undefined ? "" : ` id="${escaped(block.name.replace(/ /g, "-"))}"`}>${escaped(block.text)}</h${block.level}>`;
     case "text":
       return `<p>${escaped(block.text)}</p>`;
+    case "link":
+      return `<p><a href="${escaped(block.page)}.html">${escaped(block.text)}</a></p>`;
     case "figure":
       return `<figure>${svg(block.figure)}<figcaption>${escaped(block.figure.says)}</figcaption></figure>`;
     case "code":
@@ -35,6 +39,8 @@ const markdownBlock = (block: Block): string => {
       return `${"#".repeat(block.level)} ${block.text}`;
     case "text":
       return block.text;
+    case "link":
+      return `[${block.text}](${block.page}.md)`;
     case "figure":
       return `*Figure: ${block.figure.says}*`;
     case "code":

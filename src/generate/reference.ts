@@ -82,7 +82,7 @@ const blocks = (catalogue: readonly Declaration[], tables: readonly Table[], ver
   { kind: "heading", level: 1, text: `Treadsheet ${version}: worksheet functions` },
   { kind: "text", text: caution },
   { kind: "heading", level: 2, text: "Rules for all" },
-  { kind: "text", text: "Every limit of every code, with clause and source: codes.html." },
+  { kind: "link", text: "Every limit of every code, with clause and source", page: "codes" },
   ...RULES.map((text) => ({ kind: "text", text }) as const),
   ...GROUPS.flatMap((group): Block[] => {
     const members = catalogue.filter((declaration) => declaration.group === group);

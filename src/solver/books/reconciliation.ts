@@ -1,3 +1,4 @@
+import { cents } from "../bid/cents";
 import { itemKey } from "../bid/item-key";
 import { Exact, exact } from "../length/exact";
 import { type Problem, problem } from "../problem";
@@ -96,6 +97,9 @@ const reconciled = (item: Item): Reconciled => {
     ? item.plannedCost.div(item.planned)
     : item.bought.isZero() ? new Exact(0) : item.spent.div(item.bought);
   const hasPrice = item.isPlanned || !item.bought.isZero();
+  // Cents fall on the four costs, never on their differences: so the variances of a row tie to the cent, and printed totals add printed rows.
+  const [plannedCost, spent] = [cents(item.plannedCost), cents(item.spent)];
+  const [usedAtPlan, boughtAtPlan] = [cents(item.used.times(price)), cents(item.bought.times(price))];
   const share = item.gross.isZero() || !item.isPlanned ? undefined : item.net.div(item.gross);
   return {
     item: item.name,
@@ -103,18 +107,18 @@ const reconciled = (item: Item): Reconciled => {
     planned: item.planned,
     bought: item.bought,
     used: item.used,
-    plannedCost: item.plannedCost,
-    spent: item.spent,
-    priceVariance: item.spent.minus(price.times(item.bought)),
-    usageVariance: item.used.minus(item.planned).times(price),
-    onTheRack: item.bought.minus(item.used).times(price),
+    plannedCost,
+    spent,
+    priceVariance: spent.minus(boughtAtPlan),
+    usageVariance: usedAtPlan.minus(plannedCost),
+    onTheRack: boughtAtPlan.minus(usedAtPlan),
     ...(share === undefined
       ? {}
       : {
           net: item.used.times(item.net).div(item.planned),
           gross: item.used.times(item.gross).div(item.planned),
           yield: share,
-          wasteCost: item.used.times(price).times(new Exact(1).minus(share)),
+          wasteCost: cents(item.used.times(price).times(new Exact(1).minus(share))),
         }),
     note: noteOf(item, hasPrice),
   };

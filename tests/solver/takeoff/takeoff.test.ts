@@ -1,0 +1,125 @@
+import { BID } from "../../../src/functions/bid/bid";
+import { EXTEND } from "../../../src/functions/bid/extend";
+import { call } from "../../../src/functions/call";
+import { HOURS } from "../../../src/functions/takeoff/hours";
+import { TAKEOFF } from "../../../src/functions/takeoff/takeoff";
+import { TAKEOFF_ITEMS } from "../../../src/solver/takeoff/items";
+import { words } from "../../../src/solver/words";
+
+type Rows = readonly (readonly unknown[])[];
+
+/** An invented stair: 14 risers of 7.580357 in, 13 treads of 10 in, three stringers, one open end. */
+const STAIR: Rows = [["total rise", 106.125], ["risers", 14], ["run", 10], ["width", 36.75], ["open end", "right"], ["run past", 0.25]];
+
+const rowsOf = (found: unknown): Rows => {
+  if (!Array.isArray(found)) throw new Error(String(found));
+  return found as Rows;
+};
+
+const takeoffOf = (stair: Rows, allowances?: Rows): Rows => rowsOf(call(TAKEOFF, allowances === undefined ? [stair] : [stair, allowances]));
+
+const quantities = (rows: Rows): Readonly<Record<string, unknown>> => Object.fromEntries(rows.slice(1).map(([item, quantity]) => [String(item), quantity]));
+
+const without = (label: string): Rows => STAIR.filter(([name]) => name !== label);
+
+/** Counted by hand on the invented stair, each by the rule of its item. */
+const BY_HAND: Readonly<Record<string, number>> = {
+  "tread with one return": 13,
+  "landing nosing": 1,
+  riser: 14,
+  "open skirt": 1,
+  "closed skirt": 1,
+  "mitred return": 13,
+  "run past riser": 14,
+  notch: 14,
+  "scribed end": 13,
+  // 13 x (36 3/4 + 10 + 1 1/4) / 12
+  cove: 52,
+  // 13 x 4 and 14 x 6
+  screws: 52,
+  nails: 84,
+  // 13 x (3 x 10 + 36 3/4) / 12
+  "adhesive bead": 72.3125,
+  // (13 x 11 1/4 + 106 1/8) x 36 3/4 / 144 = 252.375 x 36.75 / 144
+  "finish area": 64.408203125,
+  // 64.4 / 32 = 2.01
+  "protection sheets": 3,
+};
+
+test("every item of the invented stair, counted by hand", () => {
+  const found = quantities(takeoffOf(STAIR));
+  expect(Object.keys(found)).toEqual(Object.keys(BY_HAND));
+  for (const [item, quantity] of Object.entries(BY_HAND)) expect([item, found[item]]).toEqual([item, expect.closeTo(quantity, 9)]);
+});
+
+test("every line prints its count with its numbers", () => {
+  const rows = takeoffOf(STAIR);
+  const how = Object.fromEntries(rows.slice(1).map(([item, , , counted]) => [String(item), String(counted)]));
+  expect(how["screws"]).toMatch(/^13 treads x 4 = 52;/);
+  expect(how["nails"]).toBe("14 risers x 6 = 84");
+  expect(how["cove"]).toBe("13 treads x (36.75 + 1 x 11.25) / 12 = 52");
+  expect(how["adhesive bead"]).toBe("13 treads x (3 x 10 + 36.75) / 12 = 72.31");
+  for (const [item, , , counted] of rows.slice(1)) expect([item, counted]).toEqual([item, expect.stringMatching(/\d/)]);
+});
+
+// By hand: two open ends are 26 returns, 28 run past; none open is 26 ends to scribe and nothing to mitre or notch.
+test("ends decide treads, returns, skirts and scribed ends", () => {
+  const both = quantities(takeoffOf([...without("open end"), ["open end", "both"]]));
+  expect(both).toMatchObject({ "tread with two returns": 13, "mitred return": 26, "open skirt": 2, notch: 28, "run past riser": 28 });
+  expect(both).not.toHaveProperty("scribed end");
+  const none = quantities(takeoffOf([...without("open end"), ["open end", "none"]]));
+  expect(none).toMatchObject({ "tread without return": 13, "closed skirt": 2, "scribed end": 26 });
+  for (const item of ["mitred return", "notch", "run past riser", "open skirt"]) expect(none).not.toHaveProperty(item);
+});
+
+test("a tread level with the upper floor is one more tread and no landing nosing", () => {
+  const flush = quantities(takeoffOf([...STAIR, ["top tread", "flush"]]));
+  expect(flush["tread with one return"]).toBe(14);
+  expect(flush).not.toHaveProperty("landing nosing");
+});
+
+test("screws are held against the riser they go through", () => {
+  const how = (thickness: number): string => String(takeoffOf([...STAIR, ["riser thickness", thickness]]).find(([item]) => item === "screws")?.[3]);
+  // By hand: 2 - 3/4 = 1 1/4; 2 - 1 1/8 = 7/8, less than an inch.
+  expect(how(0.75)).toContain("2 in screws leave 1.25 in in the tread");
+  expect(how(1.125)).toContain("leave only 0.88 in in the tread: longer ones");
+});
+
+test("allowances add their share and pieces round up, feet do not", () => {
+  // By hand: 52 x 1.1 = 57.2, so 58; 52 ft x 1.05 = 54.6 ft.
+  expect(quantities(takeoffOf(STAIR, [["item", "allowance"], ["screws", 0.1], ["cove", 0.05]]))).toMatchObject({ screws: 58, cove: 54.6 });
+});
+
+test("without a width only what needs it is refused, in its row", () => {
+  const found = quantities(takeoffOf(without("width")));
+  expect(found["riser"]).toBe(14);
+  const cove = takeoffOf(without("width")).find(([item]) => item === "cove");
+  expect(JSON.stringify(cove)).toContain("width: is missing, empty or 0; give width, skirt to skirt");
+});
+
+test("takeoff, hours, extend and bid feed one another as they stand", () => {
+  const counted = takeoffOf(STAIR);
+  // An invented shop: only what takes time by itself has a rate; what is included elsewhere says 0.
+  const RATED: Readonly<Record<string, number>> = { "tread with one return": 0.5, riser: 0.25, "mitred return": 0.25, notch: 0.125, "run past riser": 0.125, "scribed end": 0.25 };
+  const rates = [["item", "hours"], ...Object.keys(BY_HAND).map((item) => [item, RATED[item] ?? 0])];
+  const hours = rowsOf(call(HOURS, [counted, rates]));
+  // By hand: 6.5 + 3.5 + 3.25 + 1.75 + 1.75 + 3.25 = 20 hours.
+  expect(hours.slice(1).reduce((sum, [, quantity]) => sum + Number(quantity), 0)).toBe(20);
+  const goods = [["item", "price", "unit"], ...Object.keys(BY_HAND).map((item) => [item, item === "cove" ? 1.5 : 0, ""]), ["labour", 60, "hour"]];
+  const labour = rowsOf(call(EXTEND, [hours, [["item", "price", "unit"], ["labour", 60, "hour"]]]));
+  const material = rowsOf(call(EXTEND, [counted, goods]));
+  const bid = rowsOf(call(BID, [[...labour, ...material.slice(1)], 0.1, 0.2]));
+  // By hand: 20 x 60 + 52 x 1.50 = 1,278; 127.80; 281.16; 1,686.96.
+  expect(bid.slice(1).map(([label, amount]) => [label, amount]).slice(0, 4)).toEqual([["direct", 1278], ["overhead", 127.8], ["profit", 281.16], ["price", 1686.96]]);
+});
+
+test("work without a rate is named in its row and the rest is reckoned", () => {
+  const rows = rowsOf(call(HOURS, [[["item", "quantity"], ["notch", 14], ["riser", 14]], [["item", "hours"], ["riser", 0.5]]]));
+  expect(rows[2]).toEqual(["riser", 7, "hour", 0.5]);
+  expect(JSON.stringify(rows[1])).toContain('\\"notch\\" has no rate; nearest is \\"riser\\"');
+});
+
+test("every item is counted on one stair or another", () => {
+  const seen = ["none", "right", "both"].flatMap((end) => Object.keys(quantities(takeoffOf([...without("open end"), ["open end", end]]))));
+  expect([...new Set(seen)].sort()).toEqual(Object.keys(TAKEOFF_ITEMS).map(words).sort());
+});
