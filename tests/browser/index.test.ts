@@ -113,19 +113,19 @@ test(
   "spills grow and shrink under a SUM by keyboard, and one that is blocked says so",
   async () => {
     const { page } = await opened();
-    await typed(page, "Books", "L1", "4");
-    await typed(page, "Books", "L2", "=STAIR.STORYPOLE(31,L1,,,,FALSE)");
-    await typed(page, "Books", "R2", "=SUM(M2:M60)");
+    await typed(page, "Books", "T1", "4");
+    await typed(page, "Books", "T2", "=STAIR.STORYPOLE(31,T1,,,,FALSE)");
+    await typed(page, "Books", "Z2", "=SUM(U2:U60)");
     // By hand: 31 / 4 = 7 3/4; 7 3/4 + 15 1/2 + 23 1/4 + 31.
-    expect(await value(page, "Books", "R2")).toBe(77.5);
-    await typed(page, "Books", "L1", "6");
+    expect(await value(page, "Books", "Z2")).toBe(77.5);
+    await typed(page, "Books", "T1", "6");
     // By hand: 31 / 6 x (1 + 2 + 3 + 4 + 5 + 6).
-    expect(await value(page, "Books", "R2")).toBeCloseTo(108.5, 9);
-    await typed(page, "Books", "L1", "2");
-    expect(await value(page, "Books", "R2")).toBe(46.5);
-    await typed(page, "Books", "M3", "mine");
-    expect(await value(page, "Books", "L2")).toEqual({ error: "#SPILL!" });
-    expect(await value(page, "Books", "R2")).toBe(0);
+    expect(await value(page, "Books", "Z2")).toBeCloseTo(108.5, 9);
+    await typed(page, "Books", "T1", "2");
+    expect(await value(page, "Books", "Z2")).toBe(46.5);
+    await typed(page, "Books", "U3", "mine");
+    expect(await value(page, "Books", "T2")).toEqual({ error: "#SPILL!" });
+    expect(await value(page, "Books", "Z2")).toBe(0);
   },
   browserTime,
 );
@@ -134,9 +134,9 @@ test(
   "a spill is read by its own mark typed by keyboard, and 7.99 on a tape of sixteenths shows as 8",
   async () => {
     const { page } = await opened();
-    await typed(page, "Books", "L1", "=STAIR.STORYPOLE(31,4,,,,FALSE)");
-    await typed(page, "Books", "R1", "=ROWS(L1#)");
-    expect(await value(page, "Books", "R1")).toBe(4);
+    await typed(page, "Books", "T1", "=STAIR.STORYPOLE(31,4,,,,FALSE)");
+    await typed(page, "Books", "Z1", "=ROWS(T1#)");
+    expect(await value(page, "Books", "Z1")).toBe(4);
     const shown = await page.evaluate(async () => {
       const book = (globalThis as unknown as Shown).treadsheetBook;
       book.load({ version: 1, sheets: [{ name: "Tape", cells: { A1: { value: 7.99, format: "# ??/16" }, A2: { value: 7.6875, format: "# ??/16" } } }] });
@@ -152,7 +152,7 @@ test(
   "names of our functions complete as they are typed, with help for their arguments",
   async () => {
     const { page } = await opened();
-    await goTo(page, "Books", "L1");
+    await goTo(page, "Books", "T1");
     await page.keyboard.type("=STAIR.RISE");
     await page.getByText("STAIR.RISERS", { exact: true }).first().waitFor();
     expect(await page.getByText("STAIR.RISERHEIGHT", { exact: true }).count()).toBeGreaterThan(0);
@@ -269,10 +269,10 @@ test(
     expect(await page.locator("#function-PITCH").isVisible()).toBe(false);
     await page.getByLabel("Find a function by a trade word").fill("pitch");
     await page.locator("#function-PITCH > summary").click();
-    await goTo(page, "Books", "L1");
+    await goTo(page, "Books", "T1");
     await page.getByRole("button", { name: "Insert the first example of PITCH" }).click();
     await settled(page);
-    expect(await value(page, "Books", "L1")).toBe(45);
+    expect(await value(page, "Books", "T1")).toBe(45);
     await goTo(page, "Books", "A5");
     await page.getByRole("button", { name: "Insert the first example of PITCH" }).click();
     await page.getByText("Books A5 is not empty: select an empty cell first.").waitFor();
@@ -323,8 +323,8 @@ test(
       await ready(page);
       expect(await page.locator(".count").textContent()).toMatch(/^\d+ examples, \d+ differs? from what is stated\.$/);
       expect(await page.locator("tr.differs").count()).toBeGreaterThan(0);
-      await typed(page, "Books", "L1", "=STAIR.TOMM(1)");
-      expect(await value(page, "Books", "L1")).toBe(25.5);
+      await typed(page, "Books", "T1", "=STAIR.TOMM(1)");
+      expect(await value(page, "Books", "T1")).toBe(25.5);
     } finally {
       await altered?.close();
       rmSync(copy, { recursive: true, force: true });

@@ -1,52 +1,52 @@
-import { MONEY, sheet } from "../sheet-builder";
+import { DECIMALS, MONEY, sheet } from "../sheet-builder";
 
-interface Line {
-  readonly item: string;
-  readonly planned: string;
-  readonly price: string;
-  /** What the invoices say, and what was fitted: invented. */
-  readonly bought: number;
-  readonly paid: number;
-  readonly used: number;
-}
+const ordered = (item: string): readonly string[] => [item, ...["quantity", "price", "net", "gross"].map((heading) => `=STAIR.PICK(Order!A15#,"${item}","${heading}")`)];
+const cut = (at: string, item: string): readonly string[] => [item, ...["quantity", "price", "net", "gross"].map((heading) => `=STAIR.PICK('Cut plan'!${at}#,"${item}","${heading}")`)];
 
-const ordered = (label: string, heading: string): string => `=STAIR.PICK(Order!A15#,"${label}","${heading}")`;
-const planned = (at: string, label: string, heading: string): string => `=STAIR.PICK('Cut plan'!${at}#,"${label}","${heading}")`;
-
-const LINES: readonly Line[] = [
-  { item: "oak blank 42", planned: ordered("oak blank 42", "quantity"), price: ordered("oak blank 42", "price"), bought: 14, paid: 769.5, used: 14 },
-  { item: "oak nosing 48", planned: ordered("oak nosing 48", "quantity"), price: ordered("oak nosing 48", "price"), bought: 1, paid: 19.5, used: 1 },
-  { item: "poplar 16 ft", planned: planned("J22", "poplar 16 ft", "quantity"), price: planned("J22", "poplar 16 ft", "price"), bought: 3, paid: 114, used: 2 },
-  { item: "poplar 10 ft", planned: planned("J22", "poplar 10 ft", "quantity"), price: planned("J22", "poplar 10 ft", "price"), bought: 1, paid: 21.5, used: 1 },
-  { item: "rail 14 ft", planned: planned("R22", "rail 14 ft", "quantity"), price: planned("R22", "rail 14 ft", "price"), bought: 1, paid: 96, used: 1 },
-];
-
-const FIRST = 5;
-const LAST = FIRST + LINES.length - 1;
-
-/** Price, usage and rack by plain formulas: paid less bought at plan; used less planned, at plan; bought less used, at plan. */
-const row = ({ item, planned: quantity, price, bought, paid, used }: Line, index: number): (string | number)[] => {
-  const at = FIRST + index;
-  return [item, quantity, price, bought, paid, used, `=E${at}-D${at}*C${at}`, `=(F${at}-B${at})*C${at}`, `=(D${at}-F${at})*C${at}`, `=E${at}-B${at}*C${at}`];
-};
-
-const sum = (column: string): string => `=SUM(${column}${FIRST}:${column}${LAST})`;
-
+/** Invoices and what was fitted are invented: a blank spoiled and bought again dear, a board too many, one of two sent back. */
 export const books = sheet(
   "Books",
   "Books: planned, bought, used",
-  "Type what was bought, paid and used; out come price, usage and what is on the rack, and what was spent over plan is their sum.",
+  "Type the invoices and what was fitted; out come price, usage and what is on the rack, and what was paid for wood that was ripped and cut off.",
   [
+    { at: "A3", style: "label", rows: [["Planned, from Order and Cut plan"]] },
     {
-      at: "A4", headings: true, labels: true, inputs: [3, 4, 5], formats: { 2: MONEY, 4: MONEY, 6: MONEY, 7: MONEY, 8: MONEY, 9: MONEY },
-      rows: [["item", "planned", "price", "bought", "paid", "used", "price variance", "usage variance", "on the rack", "spent over plan"], ...LINES.map(row)],
+      at: "A4", headings: true, labels: true, formats: { 2: MONEY, 3: DECIMALS, 4: DECIMALS },
+      rows: [
+        ["item", "quantity", "price", "net", "gross"],
+        ordered("oak blank 42"), ordered("oak nosing 48"), cut("J22", "poplar 16 ft"), cut("J22", "poplar 10 ft"), cut("R22", "rail 14 ft"),
+      ],
     },
+    { at: "G3", style: "label", rows: [["Bought: a row a line of an invoice"]] },
     {
-      at: `A${LAST + 1}`, style: "total", formats: { 4: MONEY, 6: MONEY, 7: MONEY, 8: MONEY, 9: MONEY },
-      rows: [["total", "", "", "", sum("E"), "", sum("G"), sum("H"), sum("I"), sum("J")]],
+      at: "G4", headings: true, labels: true, inputs: [0, 1, 2], formats: { 2: MONEY },
+      rows: [
+        ["item", "quantity", "cost"],
+        ["oak blank 42", 13, 708.5],
+        ["oak blank 42", 1, 61],
+        ["oak nosing 48", 1, 19.5],
+        ["poplar 16 ft", 4, 152],
+        ["poplar 16 ft", -1, -38],
+        ["poplar 10 ft", 1, 21.5],
+        ["rail 14 ft", 1, 96],
+      ],
     },
-    { at: `A${LAST + 3}`, labels: true, formats: { 1: MONEY }, rows: [["price + usage + rack", `=G${LAST + 1}+H${LAST + 1}+I${LAST + 1}`]] },
+    { at: "K3", style: "label", rows: [["Used"]] },
+    {
+      at: "K4", headings: true, labels: true, inputs: [0, 1],
+      rows: [["item", "quantity"], ["oak blank 42", 14], ["oak nosing 48", 1], ["poplar 16 ft", 2], ["poplar 10 ft", 1], ["rail 14 ft", 1]],
+    },
+    { at: "A14", style: "label", rows: [["Reconciled; positive is unfavourable"]] },
+    { at: "A15", rows: [["=STAIR.RECONCILE(A4:E9,G4:I11,K4:L9)"]] },
+    { at: "A24", labels: true, formats: { 1: MONEY }, rows: [["spent over plan", "=STAIR.PICK(A15#,\"total\",\"spent\")-STAIR.PICK(A15#,\"total\",\"planned cost\")"]] },
+    {
+      at: "A26", style: "caution",
+      rows: [["Type 9 for the run on Layout: counts, prices and every variance stay as they are, for the blanks are the same. What moves is net board feet, the yield and the waste cost: the rip is wood you have paid for."]],
+    },
   ],
-  [],
-  { A: 160, B: 80, C: 80, D: 80, E: 90, F: 80, G: 110, H: 110, I: 100, J: 120 },
+  [
+    { at: "D16", rows: 6, formats: { 2: MONEY, 3: MONEY, 4: MONEY, 5: MONEY, 6: MONEY, 7: DECIMALS, 8: DECIMALS, 9: "0.0%", 10: MONEY } },
+    { at: "A15", headings: 15 },
+  ],
+  { A: 160, B: 80, C: 80, D: 80, E: 80, F: 90, G: 130, H: 110, I: 110, J: 100, K: 130, L: 80, M: 80, N: 90, O: 300 },
 );

@@ -67,16 +67,32 @@ const NAMED: readonly Named[] = [
   { name: "first tread on the ticket", read: () => cell("Fit", "B22"), ten: '38 1/8"', nine: '38 1/8"' },
   // 7 13/16 - 1 with no lap.
   { name: "first riser height", read: () => cell("Fit", "X5"), ten: 6.8125, nine: 6.8125 },
+  // 13 treads x 4; 14 risers that run past at one end.
+  { name: "screws", read: () => spilled("Bid", "E4", "screws", "quantity"), ten: 52, nine: 52 },
+  { name: "notches", read: () => spilled("Bid", "E4", "notch", "quantity"), ten: 14, nine: 14 },
+  // (13 x 11 1/4 + 106 1/8) x 36 3/4 / 144 = 64.41 sq ft over 32; on 9 in 61.09.
+  { name: "protection sheets", read: () => spilled("Bid", "E4", "protection sheets", "quantity"), ten: 3, nine: 2 },
+  // 14 notches x 0.1 h; 13 x (36 3/4 + 11 1/4) / 12 x 0.02 h, with 10 1/4 on 9 in.
+  { name: "hours of notching", read: () => spilled("Bid", "E24", "notch", "quantity"), ten: 1.4, nine: 1.4 },
+  { name: "hours of cove", read: () => spilled("Bid", "E24", "cove", "quantity"), ten: 1.04, nine: 1.01833 },
   // 13 x (3 x 10 + 36 3/4); 13 x (27 + 36 3/4).
-  { name: "bead of adhesive", read: () => cell("Bid", "J11"), ten: 867.75, nine: 828.75 },
+  { name: "bead of adhesive", read: () => cell("Bid", "B10"), ten: 867.75, nine: 828.75 },
   // pi / 4 x (5/16)² x bead x 1.1 / 18.227 = 4.02, so 5; 3.84, so 4.
-  { name: "cartridges", read: () => cell("Bid", "B5"), ten: 5, nine: 4 },
-  // 721.50 + 98.40 + 258 + 42 + 52 x 0.11 + 13 x 6.75 + 20.6 x 58 = 2,408.17; on 9 in 14 less of skirts and 8.40 less of adhesive.
-  { name: "direct cost", read: () => spilled("Bid", "L4", "direct", "cost"), ten: 2408.17, nine: 2385.77 },
-  // 288.98 overhead, 2,697.15 / 0.85 = 3,173.12, tax 206.25; 286.29, 2,672.06 / 0.85 = 3,143.60, 204.33.
-  { name: "total of the bid", read: () => spilled("Bid", "L4", "total", "cost"), ten: 3379.37, nine: 3347.93 },
-  // Price 769.50 - 14 x 54 + 21.50 - 22.40 = 12.60, usage 54, rack 38.
-  { name: "spent over plan", read: () => cell("Books", "J10"), ten: 104.6, nine: 104.6 },
+  { name: "cartridges", read: () => cell("Bid", "B16"), ten: 5, nine: 4 },
+  // Goods 721.50 + 98.40 + 258, returns 87.75, cove 59.80, screws 5.72, nails 2.52, sheets 42, adhesive 42; 24.89 h x 58 = 1,443.62.
+  // On 9 in: skirts 14 less, adhesive 8.40, a sheet 14 and its 0.1 h 5.80, cove 58.55 and 59.06.
+  { name: "direct cost", read: () => spilled("Bid", "A21", "direct", "cost"), ten: 2761.31, nine: 2716.6 },
+  // 331.36 overhead, 3,092.67 / 0.85 = 3,638.44, tax 236.50; 325.99, 3,042.59 / 0.85 = 3,579.52, 232.67.
+  { name: "total of the bid", read: () => spilled("Bid", "A21", "total", "cost"), ten: 3874.94, nine: 3812.19 },
+  // 708.50 + 61 - 14 x 54 + 21.50 - 22.40; (14 - 13) x 54; (3 - 2) x 38.
+  { name: "price variance", read: () => spilled("Books", "A15", "total", "price variance"), ten: 12.6, nine: 12.6 },
+  { name: "usage variance", read: () => spilled("Books", "A15", "total", "usage variance"), ten: 54, nine: 54 },
+  { name: "on the rack", read: () => spilled("Books", "A15", "total", "on the rack"), ten: 38, nine: 38 },
+  { name: "spent over plan", read: () => cell("Books", "B24"), ten: 104.6, nine: 104.6 },
+  // The story of the run: 14 blanks of 11 1/2 x 42 x 54.00, of which 11 1/4 x 38 or 10 1/4 x 38 is tread; the count never moves.
+  { name: "blanks used", read: () => spilled("Books", "A15", "oak blank 42", "used"), ten: 14, nine: 14 },
+  { name: "board feet in the treads", read: () => spilled("Books", "A15", "oak blank 42", "net"), ten: (14 * 11.25 * 38) / 144, nine: (14 * 10.25 * 38) / 144 },
+  { name: "wood paid for and ripped or cut off", read: () => spilled("Books", "A15", "oak blank 42", "waste cost"), ten: 86.87, nine: 146.35 },
 ];
 
 const DECIMALS = 4;
