@@ -29,7 +29,7 @@ export const VARIANCE = declare({
     { given: { standardPrice: 7, standardQuantity: 20, actualPrice: 6, actualBought: 20 }, gives: [[-20, "favourable", 0, "none"]], from: "OpenStax, Principles of Accounting 2, 8.2, x-var-01: $20 favorable on 20 lb" },
     { given: { standardPrice: "x", standardQuantity: 20, actualPrice: 6, actualBought: 20 }, fails: "#VALUE!", says: 'standardPrice: must be an amount of money, got "x"', from: "by hand: x is no price" },
   ],
-  source: "OpenStax, Principles of Accounting, Volume 2, 8.2: price on quantity purchased, quantity on quantity used.",
+  source: "OpenStax, Principles of Accounting, Volume 2, 8.2: price on quantity purchased, quantity on quantity used. Mix variance, one wood in the place of another, is out of scope.",
   solve: ({ standardPrice, standardQuantity, actualPrice, actualBought, actualUsed }) => {
     const { price, usage } = variance(standardPrice, exact(standardQuantity), actualPrice, exact(actualBought), exact(actualUsed));
     return { priceVariance: price, priceWord: varianceWord(price), usageVariance: usage, usageWord: varianceWord(usage) };

@@ -22,7 +22,7 @@ export const TAKEOFF = declare({
       quantity: { kind: "number", says: "How many, in the row's unit." },
       unit: { kind: "text", says: "each, ft or sq ft." },
       howItWasCounted: { kind: "text", says: "The count with its numbers, in inches." },
-      note: { kind: "text", says: "Why a row has no count." },
+      note: { kind: "text", says: "Why a row has no count, or what goes with it." },
     },
   },
   problems: {
@@ -52,7 +52,7 @@ export const TAKEOFF = declare({
     },
     { given: { stair: [["total rise", 107.5], ["risers", 14], ["run", 10]], allowances: [["item", "allowance"], ["screw", 0.1]] }, fails: "#N/A", says: 'allowances, item: "screw" is counted nowhere; nearest is "screws"', from: "by hand: one letter from screws" },
   ],
-  source: "Counts of the trade: common practice, no source, each with its numbers in the row.",
+  source: "Counts of the trade: common practice, no source, each with its numbers in the row. Pilot holes: US Army EN5155 and Wood Handbook, FPL-GTR-190, chapter 8, with 90 % of the root in hardwood from memory. What nails and screws hold in withdrawal is out of scope.",
   solve: ({ stair, allowances: shares }) => {
     const resolved = resolvedStair(stair.given);
     if (isProblem(resolved)) return resolved;

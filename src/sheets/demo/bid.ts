@@ -76,9 +76,8 @@ export const bid = sheet(
   [
     { at: "B22", rows: 6, formats: { 0: MONEY } },
     { at: "B10", rows: 1, formats: { 0: SIXTEENTHS } },
-    { at: "F5", rows: TAKEOFF_ROWS - 1, formats: { 0: "0.##" } },
     { at: "F25", rows: TAKEOFF_ROWS - 1, formats: { 0: "0.00", 2: "0.00" } },
-    { at: "L26", rows: TAKEOFF_ROWS - 1, formats: { 0: "0.##", 2: MONEY, 3: MONEY } },
+    { at: "L26", rows: TAKEOFF_ROWS - 1, formats: { 2: MONEY, 3: MONEY } },
     { at: "F44", rows: TAKEOFF_ROWS - 1, formats: { 0: "0.00", 2: MONEY, 3: MONEY } },
     { at: "L45", rows: 6, formats: { 2: MONEY, 3: MONEY } },
     { at: "L53", rows: 4, formats: { 2: MONEY, 3: MONEY } },
@@ -89,5 +88,5 @@ export const bid = sheet(
     { at: "E4", headings: 5 },
     { at: "E24", headings: 4 },
   ],
-  { A: 220, B: 100, C: 70, E: 160, F: 80, G: 60, H: 330, I: 90, K: 170, L: 80, M: 70, N: 160, O: 80, P: 60 },
+  { A: 250, B: 100, C: 70, E: 180, F: 80, G: 60, H: 330, I: 90, K: 190, L: 80, M: 70, N: 180, O: 80, P: 60 },
 );

@@ -19,6 +19,7 @@ export interface TakeoffLine {
   readonly quantity?: Exact;
   readonly unit: string;
   readonly howItWasCounted: string;
+  readonly note?: string;
   readonly bad?: Problem<"no-width">;
 }
 
@@ -30,9 +31,20 @@ const NAILS_A_RISER = 6;
 const SCREW_LENGTH = lengthOf(2, "in");
 /** Less than this in the tread holds little: common practice, no source. */
 const LEAST_PENETRATION = lengthOf(1, "in");
+/**
+ * Pilot holes for a number 8, 0.164 in at the shank: shank size through the first piece (US Army EN5155, Pilot and Starter Holes); in a
+ * hardwood tread 90 % of the root (from memory), the root about two thirds of the shank (Wood Handbook, FPL-GTR-190, chapter 8).
+ */
+const SHANK = lengthOf(0.164, "in");
+const LEAD_HOLE = SHANK.times(2).div(3).times("0.9");
 const SHEET_AREA = 32;
 const SQUARE_INCHES_PER_SQUARE_FOOT = 144;
 const INCHES_PER_FOOT = 12;
+
+const pilotHoles = (unit: Unit): string => {
+  const [shank, lead] = [SHANK, LEAD_HOLE].map((length) => `${lengthIn(length, unit).toSignificantDigits(3).toString()} ${unit}`);
+  return `pilot holes for a no. 8: ${shank ?? ""} through the riser, ${lead ?? ""} in a hardwood tread; test in scrap`;
+};
 
 interface Counted {
   readonly quantity: Exact;
@@ -98,13 +110,14 @@ export const takeoff = (stair: Stair, allowances: readonly Allowance[], unit: Un
     const line = found[key];
     if (line === undefined) return [];
     const item = words(key);
+    const note = key === "screws" ? { note: pilotHoles(unit) } : {};
     const { unit: counting } = TAKEOFF_ITEMS[key];
     if ("problem" in line) return [{ item, unit: counting, howItWasCounted: "", bad: line }];
     if (line.quantity.isZero()) return [];
     const allowance = allowances.find((one) => itemKey(one.item) === itemKey(item))?.allowance ?? 0;
-    if (allowance === 0) return [{ item, quantity: line.quantity, unit: counting, howItWasCounted: line.how }];
+    if (allowance === 0) return [{ item, quantity: line.quantity, unit: counting, howItWasCounted: line.how, ...note }];
     const more = line.quantity.times(exact(allowance).plus(1));
     const quantity = counting === "each" ? more.ceil() : more;
-    return [{ item, quantity, unit: counting, howItWasCounted: `${line.how}, and ${exact(allowance).times(PERCENT).toString()} % = ${quantity.toDecimalPlaces(2).toString()}` }];
+    return [{ item, quantity, unit: counting, howItWasCounted: `${line.how}, and ${exact(allowance).times(PERCENT).toString()} % = ${quantity.toDecimalPlaces(2).toString()}`, ...note }];
   });
 };

@@ -56,6 +56,12 @@ test("tax falls on the price, or on the cost of the taxed rows alone", () => {
   expect(figures(costs, { ...terms, taxBasis: "items" })).toEqual({ direct: 1000, overhead: 100, profit: 220, price: 1320, tax: 38.5, total: 1358.5 });
 });
 
+test("several profit rates stand side by side by calling again, markup m beside margin m / (1 + m)", () => {
+  // By hand: 1,000 and 10 % overhead are 1,100; a tenth, a fifth and a fourth of it on top.
+  expect([0.1, 0.2, 0.25].map((rate) => figures([cost(1000)], { overhead: share(0.1), profit: share(rate) }).price)).toEqual([1210, 1320, 1375]);
+  expect([share(0.1).div("1.1"), share(0.2).div("1.2"), share(0.2)].map((rate) => figures([cost(1000)], { overhead: share(0.1), profit: rate, basis: "margin" }).price)).toEqual([1210, 1320, 1375]);
+});
+
 const amounts = fc.integer({ min: -1e7, max: 1e7 }).map((hundredths) => new Exact(hundredths).div(100));
 const rates = fc.integer({ min: 0, max: 400 }).map((thousandths) => new Exact(thousandths).div(1000));
 const terms = fc.record({

@@ -26,6 +26,16 @@ test("x-bf-17, Practical Mathematics, Massachusetts Dept. of Education: 1,064 bo
   expect(extended([["3 x 10", 1064, "board foot"]], [["3 x 10", 0.03, "board foot"]])).toEqual([["3 x 10", 1064, "board foot", 0.03, 31.92]]);
 });
 
+// Printed costs: Wood Technology & Processes, self-check math quiz 13; Board foot quiz with answers (issuu.com/ashockley).
+test.each([
+  ["x-bf-04", 800, 6.72, 5376],
+  ["x-bf-09", 7, 4.25, 29.75],
+  ["x-bf-12", 13, 2.75, 35.75],
+  ["x-bf-14, half a cent goes up", 8.5, 2.75, 23.38],
+])("%s: %d at %d cost %d", (_, quantity, price, cost) => {
+  expect(extended([["wood", quantity]], [["wood", price]])).toEqual([["wood", quantity, "", price, cost]]);
+});
+
 test("the goods of an invented stair", () => {
   const quantities = [["item", "quantity"], ["blank", 13], ["16 ft board", 2], ["8 ft board", 2], ["skirt", 2], ["cove", 6]];
   const prices = [["item", "price"], ["blank", 52], ["16 ft board", 38], ["8 ft board", 18], ["skirt", 84], ["cove", 6.6]];

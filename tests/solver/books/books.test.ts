@@ -20,11 +20,16 @@ describe("published variances", () => {
     ["var-08 Y, Beta Company: 2,200 U, 3,800 F", 9.5, 11400, 9.7, 11000, 11000, 2200, -3800],
     ["var-10, textbook excerpt: 3,000 F, 165 U", 1.1, 59850, 1.05, 60000, 60000, -3000, 165],
     ["var-11, problem 10-39: 2,500 U, 750 F", 2.5, 23400, 2.6, 25000, 23100, 2500, -750],
+    ["var-09, Filmont Company: price on what was purchased, 52.40 F; 3 yd x 420 left to the reader", 1.75, 1260, 1.71, 1310, 1310, -52.4, 87.5],
     ["x-var-01, OpenStax 8.2: 20 F (the printed form loses its minus)", 7, 20, 6, 20, 20, -20, 0],
     ["x-var-02, OpenStax 8.2: 40 U", 7, 20, 9, 20, 20, 40, 0],
+    ["x-var-03, OpenStax 8.2: 0.35 F of quantity", 7, 0.25, 7, 0.2, 0.2, 0, -0.35],
     ["x-var-06, OpenStax Sweet and Fresh: 890 F, 850 U", 0.85, 88000, 0.84, 89000, 89000, -890, 850],
     ["x-var-07, OpenStax Barley: 50,000 U, 150,000 U", 15, 40000, 16, 50000, 50000, 50000, 150000],
     ["x-var-08, OpenStax Barley labour: 50,000 F, 100,000 U", 20, 20000, 18, 25000, 25000, -50000, 100000],
+    ["x-var-10, OpenStax 8.2, worked back to a standard of 14.85: 4,637.50 F, 11,137.50 U", 14.85, 12500, 14.5, 13250, 13250, -4637.5, 11137.5],
+    ["x-var-12, OpenStax 8.2, dresses: 3,120 U, 3,410 U", 6.2, 51450, 6.26, 52000, 52000, 3120, 3410],
+    ["x-var-13, OpenStax 8.2, steel: 3,150 U, 800 U", 20, 4160, 20.75, 4200, 4200, 3150, 800],
   ];
   test.each(CASES)("%s", (_, standardPrice, standardQuantity, actualPrice, bought, used, price, usage) => {
     const [foundPrice, priceWord, foundUsage, usageWord] = of(standardPrice, standardQuantity, actualPrice, bought, used);
@@ -59,6 +64,13 @@ const total = (rows: readonly Reconciled[]): Reconciled => {
   if (last === undefined) throw new Error("a total");
   return last;
 };
+
+test("x-var-09, OpenStax 8.2, ladders: 70,000 paid is 250 U; 8,800 used 900 F, 9,500 used 2,250 U; 69,410 paid 340 F", () => {
+  const ladders = (paid: number, fitted: number) =>
+    money(total(reconciled(planned([["wood", 9000, 4.5]]), [{ item: "wood", quantity: 15500, unit: "", price: exact(0), cost: exact(paid) }], used([["wood", fitted]]))));
+  expect(ladders(70000, 8800)).toMatchObject({ 2: 250, 3: -900 });
+  expect(ladders(69410, 9500)).toMatchObject({ 2: -340, 3: 2250 });
+});
 
 describe("the books of an invented stair, by hand", () => {
   const PLANNED: readonly Line[] = [["blank", 13, 52], ["board 16 ft", 2, 38], ["board 8 ft", 2, 18], ["skirt", 2, 84], ["cove", 6, 6.6]];

@@ -85,6 +85,13 @@ test("screws are held against the riser they go through", () => {
   expect(how(1.125)).toContain("leave only 0.88 in in the tread: longer ones");
 });
 
+// By hand: two thirds of 0.164 is 0.1093, 90 % of it 0.0984 (Wood Handbook, chapter 8, fast-04 and 05).
+test("pilot holes go with the screws, in the stair's unit", () => {
+  const note = (stair: Rows): unknown => takeoffOf(stair).find(([item]) => item === "screws")?.[4];
+  expect(note(STAIR)).toBe("pilot holes for a no. 8: 0.164 in through the riser, 0.0984 in in a hardwood tread; test in scrap");
+  expect(note([["unit", "mm"], ["total rise", 2695.575], ["risers", 14], ["run", 254], ["width", 933.45]])).toContain("4.17 mm through the riser, 2.5 mm in");
+});
+
 test("allowances add their share and pieces round up, feet do not", () => {
   // By hand: 52 x 1.1 = 57.2, so 58; 52 ft x 1.05 = 54.6 ft.
   expect(quantities(takeoffOf(STAIR, [["item", "allowance"], ["screws", 0.1], ["cove", 0.05]]))).toMatchObject({ screws: 58, cove: 54.6 });

@@ -117,6 +117,39 @@ describe("a tread under load", () => {
     }
   });
 
+  test("Wood Handbook, FPL-GTR-190, Table 9-1, beam-01: 1/48 of a point load, 5/384 of a spread one", () => {
+    // Simple span: k W L cubed / (E I), W the whole load; I = depth x thickness cubed / 12.
+    const bend = (beam.elasticity * beam.depth * beam.thickness ** 3) / 12 / beam.span ** 3;
+    expect(treadLoad({ ...beam, load: 300, uniform: 0 }).deflection * bend).toBeCloseTo(300 / 48, 9);
+    expect(treadLoad({ ...beam, load: 0, uniform: 10 }).deflection * bend).toBeCloseTo((5 * 360) / 384, 9);
+  });
+
+  test("Hatfield, American House-Carpenter, arts. 124 and 125, x-be-05 and 06: broken at 18 times the load of an inch square over a foot", () => {
+    // Four times the safe load breaks it. Art. 125 says 10 ft and reckons with 15.
+    expect(treadLoad({ ...beam, span: 120, depth: 3, thickness: 8, load: 4 * 2400, uniform: 0 }).bendingStress).toBeCloseTo(18 * 500, 6);
+    expect(treadLoad({ ...beam, span: 180, depth: 5, thickness: 9.909, load: 4 * 4500, uniform: 0 }).bendingStress / (18 * 550)).toBeCloseTo(1, 3);
+  });
+
+  test("Tredgold, Elementary Principles of Carpentry, Rules V and VI, x-be-07 and 08: a fortieth of an inch a foot", () => {
+    // His constant a is 17,280 / E: W l cubed / (4 E b d cubed) = L / 40 with l = 12 L.
+    const bend = (a: number, feet: number, load: number, breadth: number, depth: number): number =>
+      treadLoad({ span: feet * 12, depth: breadth, thickness: depth, load, uniform: 0, elasticity: 17280 / a }).deflection;
+    expect(bend(0.00957, 24, 900, 6, 9.38)).toBeCloseTo(24 / 40, 2);
+    expect(bend(0.0164, 16, 4000, 9.72, 12)).toBeCloseTo(16 / 40, 3);
+  });
+
+  test("Gere, Mechanics of Materials, solution 5.8, x-be-10, and Record, x-be-13: shear is 3 V over twice the section", () => {
+    // V 6,407 lb on 64.07 sq in is 150 psi; a load at mid-span is 2 V. Record prints 0.75 P / (b h) and 1.5 P l / (b h squared).
+    expect(treadLoad({ ...beam, depth: 6.407, thickness: 10, load: 2 * 6407, uniform: 0 }).shearStress).toBeCloseTo(150, 6);
+    const found = treadLoad({ ...beam, load: 300, uniform: 0 });
+    expect(found.shearStress).toBeCloseTo((0.75 * 300) / (11.25 * 1.75), 9);
+    expect(found.bendingStress).toBeCloseTo((1.5 * 300 * 36) / (11.25 * 1.75 ** 2), 9);
+  });
+
+  test("textbook companion 3862, example 10.1, x-be-14: 120 by 180 mm over 3 m at 10 MPa carries 5.76 kN a metre", () => {
+    expect(treadLoad({ span: 3000, depth: 120, thickness: 180, load: 0, uniform: 5.76, elasticity: 12000 }).bendingStress).toBeCloseTo(10, 9);
+  });
+
   test("Berg, Safe Building, x-be-01 and 02: 3 by 10 over 9 ft at 750 psi carries 2,778 lb spread and 1,389 at mid-span", () => {
     const joist = { span: 108, depth: 3, thickness: 10, elasticity: 1e6 };
     expect(treadLoad({ ...joist, load: 0, uniform: 2777.78 / 108 }).bendingStress).toBeCloseTo(750, 1);

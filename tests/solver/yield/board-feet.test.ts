@@ -36,11 +36,12 @@ describe("published board measure, printed answers", () => {
     expect(feetOf(thickness, width, length, over).toNumber()).toBeCloseTo(thirds, 12);
   });
 
-  // Inputs and rule seen in the source, answers worked by hand: 2 x 10 x 72 / 144 = 10; ten of them 100; 2 x 10 x 18 / 144 = 2 1/2; 2 x 4 x 168 / 144 = 9 1/3.
+  // Inputs and rule seen in the source, answers worked by hand: 2 x 10 x 72 / 144 = 10; ten of them 100; 2 x 10 x 18 / 144 = 2 1/2; 2 x 4 x 168 / 144 = 9 1/3; 960 / 144 = 6 2/3.
   test.each<[string, string, number, number, number, number, number]>([
     ["bf-03", "US Army EN5155, sample problem 1, http://armyengineer.tpub.com/EN5155/Bf-Computation-36.htm", 2, 10, 72, 1, 10],
     ["bf-04", ARMY, 2, 10, 72, 10, 100],
     ["bf-05", ARMY, 2, 10, 18, 1, 2.5],
+    ["x-bf-29 three times", "Math Central, http://mathcentral.uregina.ca/QQ/database/QQ.09.07/h/carolyn3.html", 2, 4, 120, 3, 20],
     ["bf-06 three times", "US Navy Engineering Aid basic manual, http://www.tpub.com/engbas/6-3.htm", 2, 4, 168, 3, 28],
   ])("%s (%s): worked from the printed rule", (_, __, thickness, width, length, quantity, expected) => {
     expect(feetOf(thickness, width, length, quantity).toNumber()).toBeCloseTo(expected, 12);
