@@ -49,6 +49,7 @@ import { TREADLOAD } from "./wood/treadload";
 import { BOARDFEET } from "./yield/boardfeet";
 import { BUY } from "./yield/buy";
 import { CUTS } from "./yield/cuts";
+import { OFFCUTS } from "./yield/offcuts";
 import { PLAN } from "./yield/plan";
 
 /** Every worksheet function, in the order users see them. */
@@ -58,7 +59,7 @@ export const catalogue: readonly Declaration[] = [
   RISERS, CHOICES, LAYOUT, STORYPOLE, PITCH, STRINGER, SKIRT, OPENING, HEADROOM, WINDERS, BALUSTERS, RAIL, ARC,
   CODES, LIMIT, CHECK,
   BLANK, ORDER,
-  CUTS, BUY, PLAN, BOARDFEET,
+  CUTS, BUY, PLAN, OFFCUTS, BOARDFEET,
   TREADFIT, RISERFIT, NOTCH, RISERHEIGHT, RELIEF, BEVEL, GAP,
   TAKEOFF, ADHESIVE, HOURS, EXTEND, SELLINGPRICE, BID,
   EMC, MOVEMENT, TREADLOAD,

@@ -1,0 +1,65 @@
+import { lengthOf } from "../../solver/length/length";
+import { isProblem } from "../../solver/problem";
+import type { CuttingJob } from "../../solver/yield/cutting-job";
+import { type Offcut, offcuts } from "../../solver/yield/offcuts";
+import { sharedPlan } from "../../solver/yield/shared-plan";
+import { CUTTING, CUTTING_PROBLEMS, cuttingJobOf } from "../cutting";
+import { declare } from "../declare";
+
+const OWNED = { price: 0, owned: "yes" } as const;
+
+/** Goes into stock like any row and adds nothing to it; a row of stock has some length. */
+const noneKept = ({ keep, stock: [first] }: CuttingJob): Offcut => {
+  const length = keep !== undefined && keep.gt(0) ? keep : first?.length;
+  return { length: length ?? lengthOf(1, "in"), available: 0, label: "no end is long enough", grade: "" };
+};
+
+export const OFFCUTS = declare({
+  id: "OFFCUTS",
+  group: "Cut plan",
+  says: "Ends of a cutting plan worth keeping, as stock for tomorrow.",
+  parameters: CUTTING,
+  result: {
+    kind: "table",
+    says: "One row a kind of end that is at least `keep` long, with the headings of the stock table: it goes into the stock of the next job as it stands. Where no end is, one row says so, with none available.",
+    columns: {
+      length: { kind: "length", says: "Length of the end." },
+      price: { kind: "money", says: "0: it is paid for." },
+      available: { kind: "count", says: "How many ends of that length." },
+      owned: { kind: "text", says: "Always yes." },
+      label: { kind: "label", says: "What it is the offcut of." },
+      grade: { kind: "text", says: "Grade of the stick it comes from." },
+      width: { kind: "length", says: "Width of the stick it comes from." },
+      thickness: { kind: "length", says: "Thickness of the stick it comes from." },
+    },
+  },
+  problems: {
+    ...CUTTING_PROBLEMS,
+    "keep-missing": { cell: "#VALUE!", says: "keep: is missing; give the least length of an end worth keeping" },
+  },
+  examples: [
+    {
+      given: { pieces: [["label", "length"], ["tread", 40]], stock: [["label", "length", "price", "width", "thickness"], ["oak 8 ft", 96, 24.5, 11.25, 1]], keep: 12 },
+      gives: [
+        ["length", "price", "available", "owned", "label", "grade", "width", "thickness"],
+        [55.875, 0, 1, "yes", "offcut of oak 8 ft", "", 11.25, 1],
+      ],
+      from: "by hand: 96 - 40 - 1/8",
+    },
+    {
+      given: { pieces: [[48, 4]], stock: [["length", "price"], [96, 24.5]], kerf: 0, keep: 12, headings: false },
+      gives: [[12, 0, 0, "yes", "no end is long enough", "", "", ""]],
+      from: "by hand: two of 48 use up a stick of 96",
+    },
+    { given: { pieces: [[40]], stock: [[96, 24.5]] }, fails: "#VALUE!", says: "keep: is missing; give the least length of an end worth keeping", from: "by hand: only the shop knows what is worth the rack" },
+  ],
+  source: "The ends left over in the plan that CUTS shows.",
+  solve: (given) => {
+    const job = cuttingJobOf(given);
+    const plan = sharedPlan(job);
+    if (isProblem(plan)) return plan;
+    const ends = offcuts(job, plan);
+    if (isProblem(ends)) return ends;
+    return (ends.length === 0 ? [noneKept(job)] : ends).map((end) => ({ ...OWNED, ...end }));
+  },
+});

@@ -1,0 +1,37 @@
+import { type Length } from "../length/length";
+import { type Problem, problem } from "../problem";
+import { type CuttingJob } from "./cutting-job";
+import { type CuttingPlan } from "./cutting-plan";
+
+export interface Offcut {
+  readonly length: Length;
+  readonly available: number;
+  readonly label: string;
+  readonly grade: string;
+  readonly width?: Length;
+  readonly thickness?: Length;
+}
+
+export type OffcutsProblem = "keep-missing";
+
+/** Ends of the plan that are at least `keep` long, as rows of tomorrow's stock: stick by stick of the stock table, longest first, equal ends in one row. */
+export const offcuts = (job: CuttingJob, plan: CuttingPlan): Offcut[] | Problem<OffcutsProblem> => {
+  const { keep } = job;
+  if (keep === undefined) return problem("keep-missing");
+  return job.stock.flatMap((stock, row): Offcut[] => {
+    const ends = plan.sticks
+      .filter((stick) => stick.stock === row && stick.leftOver.gt(0) && stick.leftOver.gte(keep))
+      .map(({ leftOver }) => leftOver)
+      .sort((one, other) => other.cmp(one));
+    const lengths = ends.filter((end, index) => index === 0 || !end.eq(ends[index - 1] ?? end));
+    const { width, thickness, grade } = stock;
+    return lengths.map((length) => ({
+      length,
+      available: ends.filter((end) => end.eq(length)).length,
+      label: stock.label === "" ? "offcut" : `offcut of ${stock.label}`,
+      grade,
+      ...(width === undefined ? {} : { width }),
+      ...(thickness === undefined ? {} : { thickness }),
+    }));
+  });
+};
