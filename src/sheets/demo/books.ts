@@ -48,5 +48,5 @@ export const books = sheet(
     { at: "D16", rows: 6, formats: { 2: MONEY, 3: MONEY, 4: MONEY, 5: MONEY, 6: MONEY, 7: DECIMALS, 8: DECIMALS, 9: "0.0%", 10: MONEY } },
     { at: "A15", headings: 15 },
   ],
-  { A: 160, B: 80, C: 80, D: 80, E: 80, F: 110, G: 130, H: 120, I: 125, J: 105, K: 130, L: 80, M: 80, N: 100, O: 380 },
+  { A: 160, B: 80, C: 80, D: 80, E: 80, F: 110, G: 130, H: 125, I: 130, J: 110, K: 130, L: 80, M: 80, N: 100, O: 380 },
 );
