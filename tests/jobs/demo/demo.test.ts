@@ -61,6 +61,8 @@ const NAMED: readonly Named[] = [
   { name: "rip cost", read: () => cell("Order", "B12"), ten: 23.618, nine: 84.6615 },
   // 14 and 16 ft of skirt, 14 ft of rail: 74 + 88 + 96; the closed skirt then comes out of 14 ft too: 74 + 74 + 96.
   { name: "skirts and rail", read: () => spilled("Cut plan", "R27", "cost", "value"), ten: 258, nine: 244 },
+  // 192 - 2 x 1/4 - 176 41/64 - 1/8: the closed skirt, marked up to a 64th; on 9 in 168 - 2 x 1/4 - 152 13/16 - 1/8, the open one.
+  { name: "end of a skirt worth keeping", read: () => cell("Cut plan", "A40"), ten: 14.734375, nine: 14.5625 },
   // One riser off the rack, one board of 10 ft, two of 16: 22.40 + 76.
   { name: "riser boards", read: () => spilled("Cut plan", "J27", "cost", "value"), ten: 98.4, nine: 98.4 },
   // First tread by its diagonals: 38.1119, see the one-stair job; 38 1/8 on the tape.
