@@ -49,9 +49,9 @@ export const layout = sheet(
     { at: "P19", headings: true, rows: [["balusters to a run", "clear gap"], ["=STAIR.BALUSTERS(STAIR.PICK(D4#,\"run\"),1.25,,TRUE)"]] },
   ],
   [
-    { at: "E5", rows: LAYOUT_ROWS, formats: { 0: "0.####" } },
-    { at: "Q5", rows: 6, formats: { 0: "0.####" } },
-    { at: "Q13", rows: 5, formats: { 0: "0.####" } },
+    { at: "E5", rows: LAYOUT_ROWS, formats: { 0: "0.0###" } },
+    { at: "Q5", rows: 6, formats: { 0: "0.0###" } },
+    { at: "Q13", rows: 5, formats: { 0: "0.0###" } },
     { at: "K5", rows: 14, formats: { 0: SIXTEENTHS, 1: SIXTEENTHS, 2: SIXTEENTHS } },
     { at: "Q20", rows: 1, formats: { 0: SIXTEENTHS } },
     { at: "D4", headings: 4 },
