@@ -1,11 +1,12 @@
 import { Exact } from "../length/exact";
 import { type Length } from "../length/length";
 import { type Problem, isProblem, problem } from "../problem";
-import { type CuttingJob, type Piece, type Stock } from "./cutting-job";
-import { longestUnplaced } from "./hand-plan";
+import { type CuttingJob, type Stock } from "./cutting-job";
 import { isOnMark, lengthOfMarks, MARK_NAME, marksDown, marksUp } from "./mark";
-import { type Cut, outlay, type Shelf } from "./shelf";
-import { shelfPlan } from "./shelf-plan";
+import { type Proof, worthSteps } from "./shelf/certificate";
+import { longestUnplaced } from "./shelf/hand-plan";
+import { type Cut, outlay, type Shelf, type StickKind } from "./shelf/shelf";
+import { type Engine, IN_A_CELL, shelfPlan } from "./shelf/shelf-plan";
 
 export interface PlannedPiece {
   /** Row of the pieces table, from 0. */
@@ -24,6 +25,20 @@ export interface PlannedStick {
   readonly leftOver: Length;
 }
 
+/** What the bound of one grade stands on, in terms of the job, so that it can be checked without the solver. */
+export interface GradeProof {
+  readonly grade: string;
+  /** For each kind of piece, longest first, its rows of the pieces table; for each kind of stick its rows of the stock table. */
+  readonly pieceRows: readonly (readonly number[])[];
+  readonly stockRows: readonly (readonly number[])[];
+  /** One unit of money in which all prices are whole, or rounded down, and the steps of worth to it. */
+  readonly unit: Exact;
+  readonly steps: number;
+  /** What the worths alone prove, and the worths. */
+  readonly certified: Exact;
+  readonly proof: Proof;
+}
+
 export interface CuttingPlan {
   readonly sticks: readonly PlannedStick[];
   readonly cost: Exact;
@@ -36,6 +51,8 @@ export interface CuttingPlan {
   readonly yield: Exact;
   /** `optimal (certified)`, `optimal (searched)`, or the gap in words. */
   readonly verdict: string;
+  /** One for each grade. */
+  readonly proofs: readonly GradeProof[];
   readonly notes: readonly string[];
 }
 
@@ -48,8 +65,8 @@ export type ImpossibleCutting =
 /** Each piece is a row of the cut list: more than this belongs into several jobs. */
 const MOST_PIECES = 10_000;
 
-/** Sums of whole numbers up to here are exact. */
-const MOST_WHOLE = new Exact(2).pow(52);
+/** Whole units of money that a plan may cost: sums of worths, some twenty times as large, stay exact. */
+const MOST_WHOLE = new Exact(2).pow(46);
 
 const sameGrade = (grade: string): string => grade.trim().toLowerCase();
 
@@ -92,9 +109,9 @@ const commonDivisor = (a: number, b: number): number => (b === 0 ? a : commonDiv
 /** One grade's shelf, with the way back from its kinds to the rows of the job. */
 interface Graded {
   readonly shelf: Shelf;
-  /** For each kind of piece its rows, in the order given. */
+  /** For each kind of piece and of stick its rows, in the order given. */
   readonly pieceRows: readonly (readonly number[])[];
-  readonly stockRows: readonly number[];
+  readonly stockRows: readonly (readonly number[])[];
   readonly moneyUnit: Exact;
 }
 
@@ -132,61 +149,69 @@ const graded = (job: CuttingJob, grade: string): Graded | Problem<ImpossibleCutt
   if (roomiest < longest) {
     return problem("piece-fits-no-stock", { ...details, longest: lengthOfMarks(Math.max(0, roomiest - kerf), unit) });
   }
-  const stockRows = ofGrade.filter((row) => holds(job.stock[row]!) >= narrowest);
+  const longEnough = ofGrade.filter((row) => holds(job.stock[row]!) >= narrowest);
   const divisor = widths.reduce(commonDivisor, 0);
   const wanted = (rows: readonly number[]): number => rows.reduce((sum, row) => sum + job.pieces[row]!.quantity, 0);
   const pieceRows = widths.map((width) => rowsByWidth.get(width)!);
   const pieces = pieceRows.reduce((sum, rows) => sum + wanted(rows), 0);
-  const money = wholePrices(stockRows.map((row) => priceOf(job.stock[row]!)), pieces);
+  const money = wholePrices(longEnough.map((row) => priceOf(job.stock[row]!)), pieces);
+  // rows that differ in nothing the plan knows of are one kind, so that splitting a row changes nothing
+  const kinds = new Map<string, { stick: StickKind; rows: number[] }>();
+  for (const [index, row] of longEnough.entries()) {
+    const stock = job.stock[row]!;
+    const length = marksDown(stock.length, unit);
+    const stick = {
+      holds: Math.floor(holds(stock) / divisor),
+      usable: length - 2 * trim,
+      price: money.whole[index]!,
+      newLength: stock.owned ? 0 : length,
+    };
+    const key = [stick.holds, stick.usable, stick.price, stick.newLength].join();
+    const known = kinds.get(key);
+    const available = Math.min(pieces, stock.available + (known?.stick.available ?? 0));
+    kinds.set(key, { stick: { ...stick, available }, rows: [...(known?.rows ?? []), row] });
+  }
+  const sorted = [...kinds.values()].sort(
+    ({ stick: a }, { stick: b }) => b.holds - a.holds || b.usable - a.usable || a.price - b.price || a.newLength - b.newLength,
+  );
   return {
     pieceRows,
-    stockRows,
+    stockRows: sorted.map(({ rows }) => rows),
     moneyUnit: money.unit,
     shelf: {
       kinds: widths.map((width, kind) => ({ width: width / divisor, wanted: wanted(pieceRows[kind]!) })),
-      sticks: stockRows.map((row, index) => {
-        const stock = job.stock[row]!;
-        return {
-          holds: Math.floor(holds(stock) / divisor),
-          price: money.whole[index]!,
-          newLength: stock.owned ? 0 : marksDown(stock.length, unit),
-          available: Math.min(stock.available, pieces),
-        };
-      }),
+      sticks: sorted.map(({ stick }) => stick),
+      marks: divisor,
+      keep: job.keep === undefined ? 0 : marksUp(job.keep, unit),
     },
   };
 };
 
-/** Sticks in cutting order: those with most in pieces first, equal ones together. */
-const inCuttingOrder = (shelf: Shelf, cuts: readonly Cut[]): Cut[] => {
-  const used = (cut: Cut): number => cut.kinds.reduce((sum, kind) => sum + shelf.kinds[kind]!.width, 0);
-  const compare = (one: Cut, other: Cut): number => {
-    const difference = used(other) - used(one) || one.stick - other.stick || one.kinds.length - other.kinds.length;
-    if (difference !== 0) return difference;
-    const place = one.kinds.findIndex((kind, index) => kind !== other.kinds[index]);
-    return place < 0 ? 0 : one.kinds[place]! - other.kinds[place]!;
+/** Gives out rows of a table one piece or stick at a time, in the order given. */
+const dealer = (rows: readonly (readonly number[])[], count: (row: number) => number): ((kind: number) => number) => {
+  const waiting = rows.map((each) => each.map((row) => ({ row, left: count(row) })));
+  return (kind) => {
+    const entry = waiting[kind]!.find(({ left }) => left > 0)!;
+    entry.left -= 1;
+    return entry.row;
   };
-  return [...cuts].sort(compare);
 };
 
 const plannedSticks = (job: CuttingJob, group: Graded, cuts: readonly Cut[]): PlannedStick[] => {
   const { unit } = job;
   const kerf = marksUp(job.kerf, unit);
   const trim = marksUp(job.trim, unit);
-  const waiting = group.pieceRows.map((rows) => rows.map((row) => ({ row, left: job.pieces[row]!.quantity })));
-  const nextPiece = (kind: number): { row: number; piece: Piece } => {
-    const entry = waiting[kind]!.find((each) => each.left > 0)!;
-    entry.left -= 1;
-    return { row: entry.row, piece: job.pieces[entry.row]! };
-  };
-  return inCuttingOrder(group.shelf, cuts).map((cut) => {
-    const stock = group.stockRows[cut.stick]!;
+  const nextPiece = dealer(group.pieceRows, (row) => job.pieces[row]!.quantity);
+  const nextStick = dealer(group.stockRows, (row) => job.stock[row]!.available);
+  return cuts.map((cut) => {
+    const stock = nextStick(cut.stick);
     let position = trim;
     const pieces = cut.kinds.map((kind) => {
-      const { row, piece } = nextPiece(kind);
+      const row = nextPiece(kind);
+      const { label, length } = job.pieces[row]!;
       const start = position;
-      position += marksUp(piece.length, unit) + kerf;
-      return { piece: row, label: piece.label, length: piece.length, position: lengthOfMarks(start, unit) };
+      position += marksUp(length, unit) + kerf;
+      return { piece: row, label, length, position: lengthOfMarks(start, unit) };
     });
     const leftOver = Math.max(0, marksDown(job.stock[stock]!.length, unit) - trim - position);
     return { stock, pieces, leftOver: lengthOfMarks(leftOver, unit) };
@@ -210,40 +235,45 @@ const markNotes = (job: CuttingJob): string[] => {
 };
 
 /**
- * A plan that cuts all pieces from the stock at least cash cost, then least length bought, then fewest sticks, with a proven bound.
+ * A plan that cuts all pieces from the stock at least cash cost, with a proven bound. Among plans of that cost, as far as the budget goes:
+ * least new length, fewest sticks, fewest different patterns, largest end worth keeping, most of them in all, first in cutting order.
  * A stick S with kerf k and trim e at each end (kerf inside it) holds pieces l when the sum of (l + k) is at most S - 2e + k: an exact
  * fit fits. Grades are planned apart. Same job, same plan: the search is counted in steps (Gilmore and Gomory 1961 state the problem).
  */
-export const cuttingPlan = (job: CuttingJob): CuttingPlan | Problem<ImpossibleCutting> => {
+export const cuttingPlan = (job: CuttingJob, engine: Engine = IN_A_CELL): CuttingPlan | Problem<ImpossibleCutting> => {
   const fault = impossible(job);
   if (fault !== undefined) return fault;
   const grades = [...new Set(job.pieces.map((piece) => sameGrade(piece.grade)))].sort();
   const sticks: PlannedStick[] = [];
+  const proofs: GradeProof[] = [];
   let bound = new Exact(0);
   let isCertified = true;
   let isOptimal = true;
   for (const grade of grades) {
     const group = graded(job, grade);
     if (isProblem(group)) return group;
-    const { cuts, least, closed } = shelfPlan(group.shelf);
+    const { shelf, moneyUnit, pieceRows, stockRows } = group;
+    const { cuts, certified, proven, proof } = shelfPlan(shelf, engine);
     if (cuts === undefined) {
-      const row = group.pieceRows[longestUnplaced(group.shelf)]![0]!;
+      const row = pieceRows[longestUnplaced(shelf)]![0]!;
       const { label, length, grade: asked } = job.pieces[row]!;
-      const longest = Math.max(...group.stockRows.map((each) => marksDown(job.stock[each]!.length, job.unit)));
-      return problem(closed ? "stock-runs-out" : "no-plan-found", {
+      const longest = Math.max(...stockRows.flat().map((each) => marksDown(job.stock[each]!.length, job.unit)));
+      return problem(proven === Infinity ? "stock-runs-out" : "no-plan-found", {
         piece: called(label, row),
         length,
         grade: asked,
         longest: lengthOfMarks(longest - 2 * marksUp(job.trim, job.unit), job.unit),
       });
     }
-    const paid = cuts.reduce((sum, cut) => sum.plus(priceOf(job.stock[group.stockRows[cut.stick]!]!)), new Exact(0));
-    const certified = group.moneyUnit.times(least);
-    const proven = closed ? group.moneyUnit.times(outlay(group.shelf, cuts).cash) : certified;
-    isCertified = isCertified && certified.eq(paid);
-    isOptimal = isOptimal && proven.eq(paid);
-    bound = bound.plus(proven);
-    sticks.push(...plannedSticks(job, group, cuts));
+    const planned = plannedSticks(job, group, cuts);
+    const paid = planned.reduce((sum, stick) => sum.plus(priceOf(job.stock[stick.stock]!)), new Exact(0));
+    // prices are rounded down to units only where they are finer than whole-number arithmetic; then no plan is proven the cheapest
+    const isWhole = moneyUnit.times(outlay(shelf, cuts).cash).eq(paid);
+    isCertified = isCertified && isWhole && certified === outlay(shelf, cuts).cash;
+    isOptimal = isOptimal && isWhole && proven === outlay(shelf, cuts).cash;
+    bound = bound.plus(moneyUnit.times(proven));
+    sticks.push(...planned);
+    proofs.push({ grade, pieceRows, stockRows, unit: moneyUnit, steps: worthSteps(shelf), certified: moneyUnit.times(certified), proof });
   }
   const cost = sticks.reduce((sum, stick) => sum.plus(priceOf(job.stock[stick.stock]!)), new Exact(0));
   const gross = sticks.reduce((sum, stick) => sum.plus(job.stock[stick.stock]!.length), new Exact(0));
@@ -257,6 +287,7 @@ export const cuttingPlan = (job: CuttingJob): CuttingPlan | Problem<ImpossibleCu
     sticksUsed: sticks.length,
     yield: net.div(gross),
     verdict: isCertified ? "optimal (certified)" : isOptimal ? "optimal (searched)" : gapInWords(gap),
+    proofs,
     notes: markNotes(job),
   };
 };

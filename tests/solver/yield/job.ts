@@ -3,6 +3,7 @@ import { lengthOf, type Unit } from "../../../src/solver/length/length";
 import type { CuttingJob } from "../../../src/solver/yield/cutting-job";
 import { cuttingPlan, type CuttingPlan } from "../../../src/solver/yield/cutting-plan";
 import { isProblem } from "../../../src/solver/problem";
+import { unproven } from "./certificate-checker";
 import { faults } from "./plan-checker";
 
 /** A job in plain numbers: lengths in the job's unit, prices in cents. */
@@ -50,12 +51,13 @@ export const cuttingJob = (plain: PlainJob): CuttingJob => {
   };
 };
 
-/** The plan of a job that has one, looked over by the checker. */
+/** The plan of a job that has one, looked over by the checkers of plans and certificates. */
 export const checkedPlan = (plain: PlainJob): CuttingPlan => {
   const job = cuttingJob(plain);
   const plan = cuttingPlan(job);
   if (isProblem(plan)) throw new Error(`no plan: ${plan.problem} ${JSON.stringify(plan.details)}`);
   expect(faults(job, plan)).toEqual([]);
+  expect(unproven(job, plan)).toEqual([]);
   return plan;
 };
 

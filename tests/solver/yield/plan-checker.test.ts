@@ -2,6 +2,7 @@ import { Exact } from "../../../src/solver/length/exact";
 import { lengthOf } from "../../../src/solver/length/length";
 import type { CuttingPlan, PlannedStick } from "../../../src/solver/yield/cutting-plan";
 import { cuttingJob } from "./job";
+import { unproven } from "./certificate-checker";
 import { faults } from "./plan-checker";
 
 const inches = (value: number) => lengthOf(value, "in");
@@ -35,6 +36,9 @@ const sound: CuttingPlan = {
   sticksUsed: 2,
   yield: new Exact(80).div(88),
   verdict: "optimal (certified)",
+  // By hand, in tenths of a dollar: a 30 is worth 25 and a 20 is worth 20. A 64 holds 30 + 30 = 50 or 30 + 20 = 45, no more than its 50; a 24
+  // holds one 20, its price. All pieces are worth 25 + 25 + 20 = 70, so no plan costs less than 7.
+  proofs: [{ grade: "", pieceRows: [[0], [1]], stockRows: [[0], [1]], unit: new Exact(1), steps: 10, certified: new Exact(7), proof: { by: "worth", worth: [25, 20], isSearched: false } }],
   notes: [],
 };
 
@@ -81,5 +85,38 @@ describe("the checker of plans", () => {
     };
     const plan = { ...sound, sticks: [stick], cost: new Exact(5), bound: new Exact(5), sticksUsed: 1, yield: new Exact(50).div(64) };
     expect(faults(mixed, plan)).toEqual(["stick 0: a longer piece after a shorter one"]);
+  });
+});
+
+describe("the checker of certificates", () => {
+  const [proven] = sound.proofs;
+  const withProof = (changed: Partial<typeof proven & object>): CuttingPlan => ({ ...sound, proofs: [{ ...proven!, ...changed }] });
+
+  test("finds nothing wrong with a certificate made by hand", () => {
+    expect(unproven(job, sound)).toEqual([]);
+  });
+
+  // By hand: no 64 at all leaves the 30s without a stick, so any worth for them proves as much; with one 64 or more the worths above hold.
+  test("nor with one of two branches", () => {
+    const upTo = { by: "worth", worth: [500, 0], isSearched: false } as const;
+    expect(unproven(job, withProof({ proof: { by: "branch", stick: 0, atMost: 0, upTo, over: proven!.proof } }))).toEqual([]);
+  });
+
+  test.each<[string, CuttingPlan, RegExp]>([
+    // By hand: 22 + 22 + 20 = 64, so 6.4 is proven, which is 7 in whole dollars; 20 + 20 + 20 = 60 proves 6.
+    ["worths that prove less", withProof({ proof: { by: "worth", worth: [20, 20], isSearched: false } }), /do not prove 7/],
+    // By hand: 40 + 40 in a 64 is 30 more than its 50, for each of up to three sticks: 100 - 3 x 30 proves 1.
+    ["worths that a stick outbids", withProof({ proof: { by: "worth", worth: [40, 20], isSearched: false } }), /do not prove 7/],
+    ["a claim above the proof", withProof({ certified: new Exact(8) }), /do not prove 8/],
+    ["a branch left open", withProof({ proof: { by: "branch", stick: 0, atMost: 1, upTo: { by: "worth", worth: [0, 0], isSearched: false }, over: proven!.proof } }), /do not prove 7/],
+    ["a bound above the certificate without a search", { ...withProof({ certified: new Exact(6) }), verdict: "optimal (searched)" }, /nothing was searched/],
+    ["certified, but not the cost", { ...withProof({ certified: new Exact(6), proof: { by: "worth", worth: [25, 20], isSearched: true } }) }, /called certified/],
+    ["a piece that is not in the proof", withProof({ pieceRows: [[0]], proof: { by: "worth", worth: [25], isSearched: false } }), /not every piece/],
+    ["pieces that differ taken for one kind", withProof({ pieceRows: [[0, 1]], proof: { by: "worth", worth: [25], isSearched: false } }), /of one kind differ/],
+    ["a stick that is not in the proof", withProof({ stockRows: [[0]] }), /stock row 1 is not in the proof/],
+    ["sticks that differ taken for one kind", withProof({ stockRows: [[0, 1]] }), /sticks of one kind differ/],
+    ["a grade without a proof", { ...sound, proofs: [] }, /a grade has no proof/],
+  ])("catches %s", (_, planted, expected) => {
+    expect(unproven(job, planted).join("\n")).toMatch(expected);
   });
 });

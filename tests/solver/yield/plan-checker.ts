@@ -1,25 +1,8 @@
 import type { CuttingJob } from "../../../src/solver/yield/cutting-job";
 import type { CuttingPlan } from "../../../src/solver/yield/cutting-plan";
+import { down, MARK, up, whole } from "./checker-numbers";
 
-/**
- * Looks a plan over as a foreman would, with whole numbers of a billionth of a millimetre (1/64 in is 396,875,000 of them, exactly).
- * Shares no code with the solver: it reads decimals as text.
- */
-const DIGITS = 9;
-
-/** The whole billionths of a decimal number, cut off: enough for lengths typed by people. */
-const whole = (decimal: { toFixed: () => string }): bigint => {
-  const [units = "0", fraction = ""] = decimal.toFixed().split(".");
-  const sign = units.startsWith("-") ? -1n : 1n;
-  return sign * (BigInt(units.replace("-", "")) * 10n ** BigInt(DIGITS) + BigInt(fraction.padEnd(DIGITS, "0").slice(0, DIGITS)));
-};
-
-const MARK = { in: 396_875_000n, mm: 100_000_000n } as const;
-
-const up = (size: bigint, mark: bigint): bigint => ((size + mark - 1n) / mark) * mark;
-const down = (size: bigint, mark: bigint): bigint => (size / mark) * mark;
-
-/** Everything wrong with a plan, in words; none for a sound plan. */
+/** Looks a plan over as a foreman would: everything wrong with it, in words; nothing for a sound plan. Shares no code with the solver. */
 export const faults = (job: CuttingJob, plan: CuttingPlan): string[] => {
   const found: string[] = [];
   const mark = MARK[job.unit];

@@ -6,6 +6,10 @@ export interface Shelf {
   /** Longest first, no two alike. */
   readonly kinds: readonly PieceKind[];
   readonly sticks: readonly StickKind[];
+  /** Marks to a unit of width. */
+  readonly marks: number;
+  /** An end of at least so many marks is worth keeping. */
+  readonly keep: number;
 }
 
 export interface PieceKind {
@@ -15,6 +19,8 @@ export interface PieceKind {
 
 export interface StickKind {
   readonly holds: number;
+  /** Marks between the trims. */
+  readonly usable: number;
   /** In whole units of money, rounded down where prices are finer than whole-number arithmetic can add exactly. */
   readonly price: number;
   /** Length that has to be bought: 0 for an owned stick. */
@@ -57,6 +63,16 @@ export const piecesWanted = (shelf: Shelf): number => shelf.kinds.reduce((sum, k
 
 export const usedWidth = (shelf: Shelf, cut: Cut): number =>
   cut.kinds.reduce((sum, kind) => sum + shelf.kinds[kind]!.width, 0);
+
+/** Marks left over at the end of a stick. */
+export const endOf = (shelf: Shelf, cut: Cut): number => Math.max(0, shelf.sticks[cut.stick]!.usable - usedWidth(shelf, cut) * shelf.marks);
+
+/** The shelf when some pieces are cut and some sticks are used. */
+export const remaining = (shelf: Shelf, left: readonly number[], available: readonly number[]): Shelf => ({
+  ...shelf,
+  kinds: shelf.kinds.map((kind, index) => ({ ...kind, wanted: left[index]! })),
+  sticks: shelf.sticks.map((stick, index) => ({ ...stick, available: available[index]! })),
+});
 
 /** The better of two plans; the first where they are alike. */
 export const betterOf = (shelf: Shelf, one: readonly Cut[] | undefined, other: readonly Cut[] | undefined) =>

@@ -1,0 +1,114 @@
+import { provenLeast, wholeUnits, worthSteps } from "./certificate";
+import { type Effort, isSpent } from "./effort";
+import { type Knapsack } from "./knapsack";
+import { type Limits, type LinearAnswer, type Master, type MasterMaker } from "./master";
+import { type Pattern, patternKey } from "./pattern";
+import { piecesWanted, type Shelf } from "./shelf";
+
+export interface Generated {
+  readonly answer: LinearAnswer;
+  /** Worths that prove the most, in steps of money, and what they prove. */
+  readonly worth: readonly number[];
+  readonly least: number;
+  readonly patterns: readonly Pattern[];
+  /** No further pattern can make the linear plan cheaper. */
+  readonly isComplete: boolean;
+}
+
+/** Reduced costs below this share of a price are none; the master's own arithmetic is no finer. */
+const PRICE_DUST = 1e-9;
+/** Keeps a scaled worth on the safe side of its rounding. */
+const SAFE_SHARE = 1 - 1e-12;
+const TIMES_DUST = 1e-6;
+
+/** For each kind of piece the stick kind that gives it at least cost, filled with as many as are wanted. */
+const firstPatterns = (shelf: Shelf, limits: Limits): Pattern[] =>
+  shelf.kinds.flatMap(({ width, wanted }, kind) => {
+    let best: Pattern | undefined;
+    let least = Infinity;
+    for (const [stick, { holds, price }] of shelf.sticks.entries()) {
+      const count = Math.min(wanted, Math.floor(holds / width));
+      if (count === 0 || limits.most[stick] === 0 || price / count >= least) continue;
+      least = price / count;
+      best = { stick, kinds: [kind], counts: [count] };
+    }
+    return best === undefined ? [] : [best];
+  });
+
+/** Worths made smaller by one share, so that no stick of which any number can be had holds more than its price. */
+const scaled = (shelf: Shelf, limits: Limits, steps: number, worth: Float64Array, held: readonly number[], pieces: number): { worth: Float64Array; held: number[] } => {
+  let share = 1;
+  for (const [stick, { price }] of shelf.sticks.entries()) {
+    if (limits.most[stick]! >= pieces && held[stick]! > price * steps) share = Math.min(share, (price * steps) / held[stick]!);
+  }
+  if (share === 1) return { worth, held: [...held] };
+  return { worth: worth.map((each) => Math.floor(each * share * SAFE_SHARE)), held: held.map((each) => Math.ceil(each * share)) };
+};
+
+/**
+ * The linear plan by column generation: patterns enter while the knapsack finds one that is worth more than its price (Gilmore and
+ * Gomory 1961, 1963). Each round's worths, in whole steps, prove a least cost; the best of them is kept. Ends early where `isEnough`.
+ */
+export const columnsGenerated = (
+  shelf: Shelf,
+  limits: Limits,
+  knapsack: Knapsack,
+  known: readonly Pattern[],
+  masterOf: MasterMaker,
+  effort: Effort,
+  isEnough: (least: number, answer: LinearAnswer) => boolean,
+): Generated => {
+  const { kinds, sticks } = shelf;
+  const steps = worthSteps(shelf);
+  const pieces = piecesWanted(shelf);
+  const seen = new Set<string>();
+  const patterns: Pattern[] = [];
+  const wanted = kinds.map((kind) => kind.wanted);
+  const master: Master = masterOf(shelf, limits);
+  const add = (pattern: Pattern): boolean => {
+    const key = patternKey(pattern);
+    if (seen.has(key)) return false;
+    seen.add(key);
+    patterns.push(pattern);
+    master.add(pattern);
+    return true;
+  };
+  for (const pattern of [...firstPatterns(shelf, limits), ...known]) add(pattern);
+
+  let best: Float64Array = new Float64Array(kinds.length);
+  let least = 0;
+  let answer: LinearAnswer;
+  let isComplete = false;
+  for (;;) {
+    answer = master.solve(effort);
+    const { worth: linear, stickWorth } = answer;
+    const worth = Float64Array.from(kinds, (_, kind) => Math.max(0, Math.floor(linear[kind]! * steps + TIMES_DUST)));
+    const fillings = knapsack.fill(worth, wanted, effort);
+    const safe = scaled(shelf, limits, steps, worth, fillings.map((filling) => filling.worth), pieces);
+    const proven = provenLeast(shelf, limits, steps, safe.worth, safe.held.map((each) => ({ worth: each })));
+    if (proven > least) {
+      least = proven;
+      best = safe.worth;
+    }
+    let isNew = false;
+    for (const [stick, filling] of fillings.entries()) {
+      const { price } = sticks[stick]!;
+      if (limits.most[stick] === 0 || filling.kinds.length === 0) continue;
+      const gain = filling.worth / steps + stickWorth[stick]! - price;
+      if (gain > PRICE_DUST * Math.max(1, price) && add({ stick, kinds: filling.kinds, counts: filling.counts })) isNew = true;
+    }
+    if (!isNew) {
+      isComplete = true;
+      break;
+    }
+    if (isSpent(effort) || isEnough(least, answer)) break;
+  }
+  master.close();
+  return { answer, worth: [...best], least, patterns, isComplete };
+};
+
+/** Enough where the proven cost, in whole units of money, is that of the linear plan: no round can prove more. */
+export const meetsLinearCost =
+  (shelf: Shelf) =>
+  (least: number, { cost, shortage }: LinearAnswer): boolean =>
+    shortage < TIMES_DUST && wholeUnits(least, worthSteps(shelf)) >= Math.ceil(cost - PRICE_DUST * Math.max(1, cost));

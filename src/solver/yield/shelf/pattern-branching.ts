@@ -1,0 +1,110 @@
+import { provenLeast, wholeUnits } from "./certificate";
+import { type Candidate } from "./dive";
+import { type Effort, isSpent } from "./effort";
+import { type Limits, type MasterMaker } from "./master";
+import { type NearPattern, type Weighed } from "./near-patterns";
+import { type Pattern, type Use } from "./pattern";
+import { remaining, type Shelf } from "./shelf";
+
+export interface PatternBranched {
+  readonly best: Candidate | undefined;
+  /** Every plan of the patterns was looked at, or proven to cost more than the target or the best one. */
+  readonly isClosed: boolean;
+}
+
+/** Uses this close to a whole number are whole. */
+const WHOLE = 1e-6;
+const TIMES_DUST = 1e-6;
+
+/**
+ * Looks for the cheapest plan of at most `target` that is made of the patterns given, by how often one of them is used. Each branch has
+ * a linear plan of its own; its worths, in whole steps and held against every pattern left, prove what the branch costs at least.
+ */
+export const patternBranched = (
+  shelf: Shelf,
+  first: Limits,
+  { steps }: Weighed,
+  patterns: readonly NearPattern[],
+  target: number,
+  masterOf: MasterMaker,
+  effort: Effort,
+): PatternBranched => {
+  let wish = target;
+  let best: Candidate | undefined;
+  let isOver = false;
+
+  const visit = (left: readonly number[], limits: Limits, allowed: readonly Pattern[], cost: number, uses: readonly Use[]): void => {
+    if (isSpent(effort)) isOver = true;
+    if (isOver) return;
+    if (left.every((count) => count === 0)) {
+      if (cost > wish) return;
+      best = { cost, uses };
+      wish = cost - 1;
+      return;
+    }
+    const here = remaining(shelf, left, limits.most);
+    const fitting = allowed.filter(({ stick, kinds }) => limits.most[stick]! > 0 && kinds.some((kind) => left[kind]! > 0));
+    const master = masterOf(here, limits);
+    for (const pattern of fitting) master.add(pattern);
+    const answer = master.solve(effort);
+    master.close();
+    const worth = Float64Array.from(left, (count, kind) => (count === 0 ? 0 : Math.max(0, Math.floor(answer.worth[kind]! * steps))));
+    const held = shelf.sticks.map(() => ({ worth: 0 }));
+    for (const { stick, kinds, counts } of fitting) {
+      let sum = 0;
+      for (let place = 0; place < kinds.length; place += 1) sum += worth[kinds[place]!]! * counts[place]!;
+      if (sum > held[stick]!.worth) held[stick] = { worth: sum };
+    }
+    effort.left -= 8 * fitting.length;
+    const proven = provenLeast(here, limits, steps, worth, held);
+    const least = cost + wholeUnits(proven, steps);
+    if (least > wish) return;
+    if (answer.shortage > TIMES_DUST) {
+      isOver = true;
+      return;
+    }
+    let split: Use | undefined;
+    let farthest = WHOLE;
+    for (const use of answer.uses) {
+      const part = use.times - Math.floor(use.times);
+      const far = Math.min(part, 1 - part);
+      if (far <= farthest) continue;
+      farthest = far;
+      split = use;
+    }
+    const fixed = (pattern: Pattern, times: number, patterns: readonly Pattern[]): void => {
+      if (times > limits.most[pattern.stick]!) return;
+      const rest = [...left];
+      for (const [place, kind] of pattern.kinds.entries()) rest[kind] = Math.max(0, rest[kind]! - pattern.counts[place]! * times);
+      const fewer = (values: readonly number[]): number[] => values.map((value, stick) => (stick === pattern.stick ? Math.max(0, value - times) : value));
+      const more = times === 0 ? uses : [...uses, { pattern, times }];
+      visit(rest, { least: fewer(limits.least), most: fewer(limits.most) }, patterns, cost + times * shelf.sticks[pattern.stick]!.price, more);
+    };
+    if (split === undefined) {
+      const whole = answer.uses.map((use) => ({ ...use, times: Math.round(use.times) })).filter((use) => use.times > 0);
+      const price = whole.reduce((sum, use) => sum + use.times * shelf.sticks[use.pattern.stick]!.price, cost);
+      const given = left.map((_, kind) => whole.reduce((sum, { pattern, times }) => sum + times * (pattern.counts[pattern.kinds.indexOf(kind)] ?? 0), 0));
+      const isSound = given.every((count, kind) => count >= left[kind]!);
+      if (isSound && price <= wish) {
+        best = { cost: price, uses: [...uses, ...whole] };
+        wish = price - 1;
+      }
+      // nothing in this branch is cheaper than a linear plan that is whole, if whole-number worths prove it
+      isOver = isOver || !isSound || least < price;
+      return;
+    }
+    const { pattern, times } = split;
+    // what a pattern lacks of its stick's price, beyond what may still be lost: it is in no plan of this branch that is wanted
+    const slack = (wish - cost) * steps - proven;
+    const near = fitting.filter(({ stick, kinds, counts }) => {
+      let sum = 0;
+      for (let place = 0; place < kinds.length; place += 1) sum += worth[kinds[place]!]! * counts[place]!;
+      return held[stick]!.worth - sum <= slack;
+    });
+    const others = near.filter((each) => each !== pattern);
+    fixed(pattern, Math.ceil(times), near);
+    for (let fewer = Math.floor(times); fewer >= 0; fewer -= 1) fixed(pattern, fewer, others);
+  };
+  visit(shelf.kinds.map((kind) => kind.wanted), first, patterns.map(({ pattern }) => pattern), 0, []);
+  return { best, isClosed: !isOver };
+};

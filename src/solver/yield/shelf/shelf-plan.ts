@@ -1,0 +1,121 @@
+import { type Branched, branched } from "./branching";
+import { type Proof, provenLeast, wholeUnits, worthSteps } from "./certificate";
+import { columnsGenerated, meetsLinearCost } from "./column-generation";
+import { type Candidate, cheaper, DIVE_RULES, dived, fullestPlans } from "./dive";
+import { type Effort, withShare } from "./effort";
+import { downsized, handPlan } from "./hand-plan";
+import { type Knapsack, knapsackOf } from "./knapsack";
+import { type MasterMaker, wholeShelf } from "./master";
+import { inCuttingOrder, isPreferred } from "./merit";
+import { weighedBy } from "./near-patterns";
+import { cutsOf, patternOf, usesCost } from "./pattern";
+import { type Cut, outlay, piecesWanted, type Shelf } from "./shelf";
+import { simplexMaster } from "./simplex-master";
+import { preferred } from "./ties";
+
+export interface ShelfPlan {
+  /** Nothing where no plan was found. */
+  readonly cuts: readonly Cut[] | undefined;
+  /** No plan costs less: by worths alone, which anyone can check, and with what was searched. Infinity where there is no plan. */
+  readonly certified: number;
+  readonly proven: number;
+  readonly proof: Proof;
+}
+
+/** With what a plan is looked for, and for how long. */
+export interface Engine {
+  readonly masterOf: MasterMaker;
+  /** Steps in all. */
+  readonly effort: number;
+}
+
+/** What a worksheet function spends: under two seconds where it is all used. */
+export const IN_A_CELL: Engine = { masterOf: simplexMaster, effort: 800_000_000 };
+
+const DIVE_SHARE = 0.35;
+/** Pieces up to which a stock of several kinds is branched on. */
+const MOST_BRANCHED = 400;
+/** Pieces up to which plans of equal cost are compared, and the steps for it. */
+const MOST_COMPARED = 60;
+const TIES_EFFORT = 300_000;
+
+/** Kinds beyond which the dense linear program is too slow. */
+const MOST_KINDS = 300;
+
+/** Worths by width alone: no linear program, and so also for jobs too large for one. A stick counts as if it could be filled to the end. */
+const byWidth = (shelf: Shelf): { worth: number[]; held: number[] } => {
+  const steps = worthSteps(shelf);
+  const pieces = piecesWanted(shelf);
+  const rate = Math.min(...shelf.sticks.filter(({ available, price }) => available >= pieces || price > 0).map(({ price, holds }) => (price * steps) / holds));
+  const share = Number.isFinite(rate) ? rate : 0;
+  return {
+    worth: shelf.kinds.map(({ width }) => Math.floor(width * share)),
+    held: shelf.sticks.map(({ holds }) => Math.floor(holds * share)),
+  };
+};
+
+const handCandidate = (shelf: Shelf): Candidate | undefined => {
+  const cuts = handPlan(shelf);
+  if (cuts === undefined) return undefined;
+  const uses = cuts.map((cut) => ({ pattern: patternOf(cut), times: 1 }));
+  return { cost: usesCost(shelf, uses), uses };
+};
+
+/** The better of a plan and the same with each stick changed for the cheapest that holds its cuts, in cutting order. */
+const finished = (shelf: Shelf, best: Candidate | undefined): readonly Cut[] | undefined =>
+  best === undefined ? undefined : inCuttingOrder(shelf, downsized(shelf, cutsOf(shelf, best.uses)));
+
+const linearly = (shelf: Shelf, knapsack: Knapsack, { masterOf }: Engine, effort: Effort, byHand: Candidate | undefined): ShelfPlan => {
+  const limits = wholeShelf(shelf);
+  const steps = worthSteps(shelf);
+  const pieces = piecesWanted(shelf);
+  const known = (byHand?.uses ?? []).map(({ pattern }) => pattern);
+  const root = columnsGenerated(shelf, limits, knapsack, known, masterOf, effort, meetsLinearCost(shelf));
+  const least = wholeUnits(root.least, steps);
+  const isDone = (): boolean => best !== undefined && best.cost <= least;
+  let best = byHand;
+  if (!isDone()) best = cheaper(best, fullestPlans(shelf, knapsack, root.worth, best?.cost ?? Infinity, effort));
+  for (const rule of DIVE_RULES) {
+    if (!isDone()) best = withShare(effort, effort.left * DIVE_SHARE, (share) => dived(shelf, root, knapsack, masterOf, best, least, rule, share));
+  }
+  const bound = Math.min(least, best?.cost ?? Infinity);
+  const proven: Branched =
+    isDone() || pieces > MOST_BRANCHED
+      ? { best, certified: bound, proven: bound, proof: { by: "worth", worth: root.worth, isSearched: false } }
+      : branched(shelf, root, knapsack, masterOf, best, effort);
+  const cuts = finished(shelf, proven.best);
+  if (cuts === undefined || pieces > MOST_COMPARED) return { ...proven, cuts };
+  const wanted = shelf.kinds.map((kind) => kind.wanted);
+  const weighed = weighedBy(shelf, limits, steps, root.worth, knapsack.fill(root.worth, wanted, effort));
+  return { ...proven, cuts: preferred(shelf, limits, weighed, root.least, cuts, { left: TIES_EFFORT }) };
+};
+
+const cheapestPlan = (shelf: Shelf, engine: Engine): ShelfPlan => {
+  const effort: Effort = { left: engine.effort };
+  const byHand = handCandidate(shelf);
+  const knapsack = knapsackOf(shelf);
+  if (knapsack !== undefined && shelf.kinds.length <= MOST_KINDS) return linearly(shelf, knapsack, engine, effort, byHand);
+  const { worth, held } = byWidth(shelf);
+  const steps = worthSteps(shelf);
+  const least = wholeUnits(provenLeast(shelf, wholeShelf(shelf), steps, worth, held.map((each) => ({ worth: each }))), steps);
+  const bound = Math.min(least, byHand?.cost ?? Infinity);
+  return { cuts: finished(shelf, byHand), certified: bound, proven: bound, proof: { by: "worth", worth, isSearched: false } };
+};
+
+/** Sticks that cost nothing as if they cost their new length, and a little each: so that the least new length wins, then the fewest sticks. */
+const pricedByLength = (shelf: Shelf): Shelf => ({
+  ...shelf,
+  sticks: shelf.sticks.map((stick) => ({
+    ...stick,
+    price: stick.newLength * (piecesWanted(shelf) + 1) + 1,
+    available: stick.price === 0 ? stick.available : 0,
+  })),
+});
+
+/** The plan of one grade, with the least any plan can cost and its proof. */
+export const shelfPlan = (shelf: Shelf, engine: Engine = IN_A_CELL): ShelfPlan => {
+  const plan = cheapestPlan(shelf, engine);
+  if (plan.cuts === undefined || outlay(shelf, plan.cuts).cash > 0) return plan;
+  const { cuts } = cheapestPlan(pricedByLength(shelf), engine);
+  return cuts === undefined || !isPreferred(shelf, cuts, plan.cuts) ? plan : { ...plan, cuts };
+};
