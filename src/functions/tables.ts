@@ -92,7 +92,7 @@ export const rates = table("rates", "One row a rate of the shop.", {
 
 export const allowances = table("allowances", "One row an item that gets a share more.", {
   item: itemLabel,
-  allowance: { kind: "number", sign: "any", required: true, says: "The share: 0.1 or 10% is ten percent more." },
+  allowance: { kind: "number", sign: "not negative", required: true, says: "The share: 0.1 or 10% is ten percent more." },
 });
 
 const goods = {

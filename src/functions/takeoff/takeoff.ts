@@ -31,6 +31,8 @@ export const TAKEOFF = declare({
     "no-run": { cell: "#VALUE!", says: "run: is missing, empty or 0; give run, total run or available run" },
     "no-width": { cell: "#VALUE!", says: "width: is missing, empty or 0; give width, skirt to skirt" },
     "allowance-for-nothing": { cell: "#N/A", says: 'allowances, item: "{item}" is counted nowhere; nearest is "{nearest}"' },
+    "allowance-over-one": { cell: "#VALUE!", says: "allowances, {item}: {allowance} is {percent} %, write {allowance}% or {share}" },
+    "two-allowances": { cell: "#VALUE!", says: "allowances, {item}: has two allowances, {first} and {second}; keep one" },
   },
   examples: [
     {
@@ -40,10 +42,11 @@ export const TAKEOFF = declare({
         { item: "screws", quantity: 52, howItWasCounted: "13 treads x 4 = 52; 2 in screws leave 1.25 in in the tread" },
         { item: "mitred return", quantity: 13, howItWasCounted: "13 treads x 1 = 13" },
         { item: "run past riser", quantity: 14 },
+        { item: "notch", quantity: 13, howItWasCounted: "(14 risers - 1) x 1 = 13" },
         { item: "cove", quantity: 52, unit: "ft", howItWasCounted: "13 treads x (36.75 + 1 x 11.25) / 12 = 52" },
         { item: "adhesive bead", quantity: 72.3125, unit: "ft" },
       ],
-      from: "by hand: 13 treads under a floor that is the last; 4 screws each; 13 x 48 / 12; 13 x (30 + 36.75) / 12",
+      from: "by hand: 13 treads under a floor that is the last; 4 screws each; no tread runs under the first riser; 13 x 48 / 12; 13 x (30 + 36.75) / 12",
     },
     {
       given: { stair: [["total rise", 107.5], ["risers", 14], ["run", 10], ["width", 36.75]], allowances: [["item", "allowance"], ["screws", 0.1]] },
@@ -51,6 +54,7 @@ export const TAKEOFF = declare({
       from: "by hand: 52 x 1.1 = 57.2, so 58",
     },
     { given: { stair: [["total rise", 107.5], ["risers", 14], ["run", 10]], allowances: [["item", "allowance"], ["screw", 0.1]] }, fails: "#N/A", says: 'allowances, item: "screw" is counted nowhere; nearest is "screws"', from: "by hand: one letter from screws" },
+    { given: { stair: [["total rise", 107.5], ["risers", 14], ["run", 10]], allowances: [["item", "allowance"], ["screws", 10]] }, fails: "#VALUE!", says: "allowances, screws: 10 is 1000 %, write 10% or 0.1", from: "by hand: ten times as many screws again is no allowance" },
   ],
   source: "Counts of the trade: common practice, no source, each with its numbers in the row. Pilot holes: US Army EN5155 and Wood Handbook, FPL-GTR-190, chapter 8, with 90 % of the root in hardwood from memory. What nails and screws hold in withdrawal is out of scope.",
   solve: ({ stair, allowances: shares }) => {

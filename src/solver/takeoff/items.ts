@@ -9,7 +9,7 @@ export const TAKEOFF_ITEMS = {
   closedSkirt: { unit: "each", rule: "one a side that is closed" },
   mitredReturn: { unit: "each", rule: "treads x open ends" },
   runPastRiser: { unit: "each", rule: "risers x open ends, where risers run past the skirt" },
-  notch: { unit: "each", rule: "risers that run past, one at each open end" },
+  notch: { unit: "each", rule: "risers that run past and stand over a tread, all but the first, one at each open end" },
   scribedEnd: { unit: "each", rule: "treads x closed ends, each scribed to its skirt" },
   cove: { unit: "ft", rule: "under every tread, skirt to skirt, and along every return" },
   screws: { unit: "each", rule: "four to a tread through the riser back: common practice, no source" },

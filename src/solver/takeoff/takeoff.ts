@@ -23,7 +23,7 @@ export interface TakeoffLine {
   readonly bad?: Problem<"no-width">;
 }
 
-export type TakeoffProblem = "no-total-rise" | "no-run" | "no-width" | "allowance-for-nothing";
+export type TakeoffProblem = "no-total-rise" | "no-run" | "no-width" | "allowance-for-nothing" | "allowance-over-one" | "two-allowances";
 
 const SCREWS_A_TREAD = 4;
 const NAILS_A_RISER = 6;
@@ -80,8 +80,9 @@ const counts = (stair: Stair & { readonly treads: number; readonly risers: numbe
     openSkirt: counted(open, `${open} open`),
     closedSkirt: counted(closed, `${closed} closed`),
     mitredReturn: counted(treads * open, `${treads} treads x ${open}`),
-    runPastRiser: counted(isPast ? risers * open : 0, `${risers} risers x ${isPast ? open : 0}`),
-    notch: counted(isPast ? risers * open : 0, `${risers} risers x ${isPast ? open : 0}`),
+    runPastRiser: counted(isPast ? risers * open : 0, `${risers} risers x ${open}`),
+    // The first riser stands on the floor: no tread runs back under it.
+    notch: counted(isPast ? (risers - 1) * open : 0, `(${risers} risers - 1) x ${open}`),
     scribedEnd: counted(treads * closed, `${treads} treads x ${closed}`),
     cove: perWidth((across) => counted(inches(across).plus(inches(depth).times(open)).times(treads).div(INCHES_PER_FOOT), `${treads} treads x (${text(across)} + ${open} x ${text(depth)}) / 12`)),
     screws: { ...counted(treads * SCREWS_A_TREAD, `${treads} treads x ${SCREWS_A_TREAD}`), how: `${treads} treads x ${SCREWS_A_TREAD} = ${treads * SCREWS_A_TREAD}${screwWords(stair.riserThickness, unit)}` },
@@ -97,6 +98,18 @@ const counts = (stair: Stair & { readonly treads: number; readonly risers: numbe
 
 const PERCENT = 100;
 
+/** Allowances that cannot be meant: for an item that is not counted, of more than the item itself, or two that differ. */
+const wrongAllowance = (allowances: readonly Allowance[], known: readonly string[]): Problem<TakeoffProblem> | undefined => {
+  for (const { item, allowance } of allowances) {
+    const name = String(item);
+    const other = allowances.find((one) => itemKey(one.item) === itemKey(name) && one.allowance !== allowance);
+    if (!known.some((one) => itemKey(one) === itemKey(name))) return problem("allowance-for-nothing", { item: name, nearest: nearestLabel(name, known) });
+    if (allowance > 1) return problem("allowance-over-one", { item: name, allowance, percent: allowance * PERCENT, share: allowance / PERCENT });
+    if (other !== undefined) return problem("two-allowances", { item: name, first: allowance, second: other.allowance });
+  }
+  return undefined;
+};
+
 /** What a stair takes, counted from its labels, each line with the count it came from; allowances add their share and counted pieces round up. */
 export const takeoff = (stair: Stair, allowances: readonly Allowance[], unit: Unit): readonly TakeoffLine[] | Problem<TakeoffProblem> => {
   const { treads, risers, run, unitRise } = stair;
@@ -104,8 +117,8 @@ export const takeoff = (stair: Stair, allowances: readonly Allowance[], unit: Un
   if (run === undefined) return problem("no-run");
   const found = counts({ ...stair, treads, risers, run, unitRise }, unit);
   const known = Object.keys(TAKEOFF_ITEMS).map(words);
-  const unmatched = allowances.find(({ item }) => !known.some((name) => itemKey(name) === itemKey(item)));
-  if (unmatched !== undefined) return problem("allowance-for-nothing", { item: String(unmatched.item), nearest: nearestLabel(String(unmatched.item), known) });
+  const wrong = wrongAllowance(allowances, known);
+  if (wrong !== undefined) return wrong;
   return (Object.keys(TAKEOFF_ITEMS) as TakeoffItem[]).flatMap((key): TakeoffLine[] => {
     const line = found[key];
     if (line === undefined) return [];

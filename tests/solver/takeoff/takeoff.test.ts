@@ -31,7 +31,8 @@ const BY_HAND: Readonly<Record<string, number>> = {
   "closed skirt": 1,
   "mitred return": 13,
   "run past riser": 14,
-  notch: 14,
+  // No tread runs back under the first riser: 14 - 1.
+  notch: 13,
   "scribed end": 13,
   // 13 x (36 3/4 + 10 + 1 1/4) / 12
   cove: 52,
@@ -57,15 +58,16 @@ test("every line prints its count with its numbers", () => {
   const how = Object.fromEntries(rows.slice(1).map(([item, , , counted]) => [String(item), String(counted)]));
   expect(how["screws"]).toMatch(/^13 treads x 4 = 52;/);
   expect(how["nails"]).toBe("14 risers x 6 = 84");
+  expect(how["notch"]).toBe("(14 risers - 1) x 1 = 13");
   expect(how["cove"]).toBe("13 treads x (36.75 + 1 x 11.25) / 12 = 52");
   expect(how["adhesive bead"]).toBe("13 treads x (3 x 10 + 36.75) / 12 = 72.31");
   for (const [item, , , counted] of rows.slice(1)) expect([item, counted]).toEqual([item, expect.stringMatching(/\d/)]);
 });
 
-// By hand: two open ends are 26 returns, 28 run past; none open is 26 ends to scribe and nothing to mitre or notch.
+// By hand: two open ends are 26 returns, 28 run past, (14 - 1) x 2 notches; none open is 26 ends to scribe and nothing to mitre or notch.
 test("ends decide treads, returns, skirts and scribed ends", () => {
   const both = quantities(takeoffOf([...without("open end"), ["open end", "both"]]));
-  expect(both).toMatchObject({ "tread with two returns": 13, "mitred return": 26, "open skirt": 2, notch: 28, "run past riser": 28 });
+  expect(both).toMatchObject({ "tread with two returns": 13, "mitred return": 26, "open skirt": 2, notch: 26, "run past riser": 28 });
   expect(both).not.toHaveProperty("scribed end");
   const none = quantities(takeoffOf([...without("open end"), ["open end", "none"]]));
   expect(none).toMatchObject({ "tread without return": 13, "closed skirt": 2, "scribed end": 26 });
@@ -75,6 +77,8 @@ test("ends decide treads, returns, skirts and scribed ends", () => {
 test("a tread level with the upper floor is one more tread and no landing nosing", () => {
   const flush = quantities(takeoffOf([...STAIR, ["top tread", "flush"]]));
   expect(flush["tread with one return"]).toBe(14);
+  // The last tread lies behind the last riser, under none: still 13 notches.
+  expect(flush["notch"]).toBe(13);
   expect(flush).not.toHaveProperty("landing nosing");
 });
 
@@ -97,6 +101,16 @@ test("allowances add their share and pieces round up, feet do not", () => {
   expect(quantities(takeoffOf(STAIR, [["item", "allowance"], ["screws", 0.1], ["cove", 0.05]]))).toMatchObject({ screws: 58, cove: 54.6 });
 });
 
+// By hand: 10 is a thousand percent, 10 % and 20 % of one item cannot both be meant.
+test.each([
+  ["more than the item itself", [["screws", 10]], "allowances, screws: 10 is 1000 %, write 10% or 0.1"],
+  ["two that differ", [["screws", 0.1], ["Screws", 0.2]], "allowances, screws: has two allowances, 0.1 and 0.2; keep one"],
+  ["an item that is not counted", [["screwz", 0.1]], 'allowances, item: "screwz" is counted nowhere; nearest is "screws"'],
+  ["less than nothing", [["screws", -0.1]], "allowance in row 2 (screws): must be 0 or more, got -0.1"],
+] as const)("an allowance of %s is refused by name", (_, rows, says) => {
+  expect(call(TAKEOFF, [STAIR, [["item", "allowance"], ...rows]])).toMatchObject({ says });
+});
+
 test("without a width only what needs it is refused, in its row", () => {
   const found = quantities(takeoffOf(without("width")));
   expect(found["riser"]).toBe(14);
@@ -110,20 +124,39 @@ test("takeoff, hours, extend and bid feed one another as they stand", () => {
   const RATED: Readonly<Record<string, number>> = { "tread with one return": 0.5, riser: 0.25, "mitred return": 0.25, notch: 0.125, "run past riser": 0.125, "scribed end": 0.25 };
   const rates = [["item", "hours"], ...Object.keys(BY_HAND).map((item) => [item, RATED[item] ?? 0])];
   const hours = rowsOf(call(HOURS, [counted, rates]));
-  // By hand: 6.5 + 3.5 + 3.25 + 1.75 + 1.75 + 3.25 = 20 hours.
-  expect(hours.slice(1).reduce((sum, [, quantity]) => sum + Number(quantity), 0)).toBe(20);
+  // By hand: 6.5 + 3.5 + 3.25 + 1.75 + 1.625 + 3.25 = 19.875 hours.
+  expect(hours.slice(1).reduce((sum, [, quantity]) => sum + Number(quantity), 0)).toBe(19.875);
   const goods = [["item", "price", "unit"], ...Object.keys(BY_HAND).map((item) => [item, item === "cove" ? 1.5 : 0, ""]), ["labour", 60, "hour"]];
   const labour = rowsOf(call(EXTEND, [hours, [["item", "price", "unit"], ["labour", 60, "hour"]]]));
   const material = rowsOf(call(EXTEND, [counted, goods]));
   const bid = rowsOf(call(BID, [[...labour, ...material.slice(1)], 0.1, 0.2]));
-  // By hand: 20 x 60 + 52 x 1.50 = 1,278; 127.80; 281.16; 1,686.96.
-  expect(bid.slice(1).map(([label, amount]) => [label, amount]).slice(0, 4)).toEqual([["direct", 1278], ["overhead", 127.8], ["profit", 281.16], ["price", 1686.96]]);
+  // By hand, row by row to the cent: 19.875 x 60 + 52 x 1.50 = 1,270.50; 127.05; 279.51; 1,677.06.
+  expect(bid.slice(1).map(([label, amount]) => [label, amount]).slice(0, 4)).toEqual([["direct", 1270.5], ["overhead", 127.05], ["profit", 279.51], ["price", 1677.06]]);
 });
 
 test("work without a rate is named in its row and the rest is reckoned", () => {
   const rows = rowsOf(call(HOURS, [[["item", "quantity"], ["notch", 14], ["riser", 14]], [["item", "hours"], ["riser", 0.5]]]));
   expect(rows[2]).toEqual(["riser", 7, "hour", 0.5]);
   expect(JSON.stringify(rows[1])).toContain('\\"notch\\" has no rate; nearest is \\"riser\\"');
+});
+
+test("a row of the takeoff that has no count keeps its error in HOURS, and the others are reckoned", () => {
+  const rates = [["item", "hours"], ...Object.keys(BY_HAND).map((item) => [item, 0.5])];
+  const rows = rowsOf(call(HOURS, [takeoffOf(without("width")), rates]));
+  // By hand: 13 notches x 0.5.
+  expect(quantities(rows)["notch"]).toBe(6.5);
+  expect(rows.find(([item]) => item === "cove")?.[1]).toMatchObject({ failed: "#VALUE!" });
+});
+
+test("a rate that cannot be read is the error of its item alone", () => {
+  const rows = rowsOf(call(HOURS, [[["item", "quantity"], ["notch", 14], ["riser", 14]], [["item", "hours"], ["notch", "slow"], ["riser", 0.5]]]));
+  expect(rows[1]?.[1]).toMatchObject({ failed: "#VALUE!", says: 'hours in row 2 (notch): must be a number, got "slow"' });
+  expect(rows[2]).toEqual(["riser", 7, "hour", 0.5]);
+});
+
+test("one item at two rates is refused in its row", () => {
+  const rows = rowsOf(call(HOURS, [[["item", "quantity"], ["riser", 14]], [["item", "hours"], ["riser", 0.5], ["Riser", 0.25]]]));
+  expect(rows[1]?.[1]).toMatchObject({ says: 'rates: "riser" has two rates, 0.5 and 0.25; keep one' });
 });
 
 test("every item is counted on one stair or another", () => {
