@@ -107,6 +107,7 @@ export const planned = table("planned", "One row an item planned; several rows o
   ...goods,
   net: { kind: "number", sign: "not negative", says: "Board feet in the pieces of the row." },
   gross: { kind: "number", sign: "not negative", says: "Board feet of the row." },
+  length: { kind: "reading", sign: "positive", says: "Length of one, as BUY gives it: where gross is quantity x length, net and gross are lengths and no board feet." },
 });
 
 export const bought = table("bought", "One row a line of an invoice.", goods);

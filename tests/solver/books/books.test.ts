@@ -98,6 +98,130 @@ describe("the books of an invented stair, by hand", () => {
   });
 });
 
+/** An amount as a fraction of whole numbers: cents over a count. */
+type Fraction = readonly [bigint, bigint];
+const sum = (...parts: readonly Fraction[]): Fraction => parts.reduce(([a, b], [c, d]): Fraction => [a * d + c * b, b * d], [0n, 1n]);
+const whole = (amount: number): bigint => BigInt(Math.round(amount));
+const dollars = ([above, below]: Fraction): number => Number(above) / Number(below) / 100;
+
+/** The three variances as they are defined, item by item in whole cents and fractions: nothing is rounded and nothing is taken from a difference. */
+const byDefinition = (plan: readonly Line[], invoices: readonly Line[], fitted: readonly (readonly [string, number])[]) => {
+  const totals = { over: [0n, 1n] as Fraction, price: [0n, 1n] as Fraction, usage: [0n, 1n] as Fraction, rack: [0n, 1n] as Fraction };
+  for (const name of new Set(plan.map(([item]) => item))) {
+    const count = (rows: readonly (readonly [string, number, number?])[]): bigint => rows.filter(([item]) => item === name).reduce((all, [, quantity]) => all + whole(quantity), 0n);
+    const cost = (rows: readonly Line[]): bigint => rows.filter(([item]) => item === name).reduce((all, [, quantity, price]) => all + whole(quantity) * whole(price * 100), 0n);
+    const planCount = count(plan);
+    const standard = cost(plan);
+    const paid = invoices.filter(([item]) => item === name).map(([, quantity, price]): Fraction => [(whole(price * 100) * planCount - standard) * whole(quantity), planCount]);
+    totals.over = sum(totals.over, [cost(invoices) - standard, 1n]);
+    totals.price = sum(totals.price, ...paid);
+    totals.usage = sum(totals.usage, [(count(fitted) - planCount) * standard, planCount]);
+    totals.rack = sum(totals.rack, [(count(invoices) - count(fitted)) * standard, planCount]);
+  }
+  return totals;
+};
+
+describe("every number of the books moved, one at a time", () => {
+  const PLANNED: readonly Line[] = [["blank", 11, 52], ["blank", 2, 49.99], ["board 16 ft", 3, 38.01], ["skirt", 2, 84], ["cove", 7, 6.6]];
+  const BOUGHT: readonly Line[] = [["blank", 13, 53.5], ["blank", 1, 58], ["board 16 ft", 3, 38], ["skirt", 2, 84], ["cove", 9, 6.65], ["cove", -1, 6.65]];
+  const USED: readonly (readonly [string, number])[] = [["blank", 14], ["board 16 ft", 2], ["skirt", 2], ["cove", 6]];
+  const moves = (rows: readonly Line[]): readonly (readonly Line[])[] =>
+    rows.flatMap((_, at) => [[1, 0], [-1, 0], [0, 0.01], [0, -0.01], [0, 7.77]].map(([more = 0, dearer = 0]) => rows.map((row, index): Line => (index === at ? [row[0], row[1] + more, Math.round((row[2] + dearer) * 100) / 100] : row))));
+  const cases = [
+    [PLANNED, BOUGHT, USED] as const,
+    ...moves(PLANNED).map((plan) => [plan, BOUGHT, USED] as const),
+    ...moves(BOUGHT).map((invoices) => [PLANNED, invoices, USED] as const),
+    ...USED.flatMap((_, at) => [1, -1].map((more) => [PLANNED, BOUGHT, USED.map(([item, quantity], index): readonly [string, number] => [item, index === at ? quantity + more : quantity])] as const)),
+  ];
+  const [base] = cases;
+
+  test("the three variances as defined add up to spent less planned before rounding, and the printed ones lie within a cent an item of them", () => {
+    for (const [plan, invoices, fitted] of cases) {
+      const { over, price, usage, rack } = byDefinition(plan, invoices, fitted);
+      const [above, below] = sum(price, usage, rack);
+      expect(above * over[1]).toBe(over[0] * below);
+      const rows = reconciled(planned(plan), bought(invoices), used(fitted));
+      const [plannedCost = 0, spent = 0, ...variances] = money(total(rows));
+      // Costs in whole cents are printed as they are.
+      expect(spent - plannedCost).toBeCloseTo(dollars(over), 9);
+      for (const [index, exactly] of [price, usage, rack].entries()) {
+        expect(Math.abs((variances[index] ?? Number.NaN) - dollars(exactly))).toBeLessThanOrEqual(0.01 * (rows.length - 1));
+      }
+      expect(Math.round(variances.reduce((all, one) => all + one, 0) * 100)).toBe(Math.round((spent - plannedCost) * 100));
+    }
+  });
+
+  test("and each move is seen in the total", () => {
+    const unmoved = money(total(reconciled(planned(base?.[0] ?? []), bought(base?.[1] ?? []), used(base?.[2] ?? []))));
+    for (const [plan, invoices, fitted] of cases.slice(1)) expect(money(total(reconciled(planned(plan), bought(invoices), used(fitted))))).not.toEqual(unmoved);
+  });
+});
+
+const STOCK = fc.constantFrom("blank", "board", "skirt");
+const LINES = fc.array(fc.tuple(STOCK, fc.integer({ min: 1, max: 60 }), fc.integer({ min: 1, max: 20000 }).map((cents) => cents / 100)), { minLength: 1, maxLength: 6 });
+
+test("any purchase split over two invoices changes nothing", () => {
+  fc.assert(
+    fc.property(LINES, LINES, fc.nat(), fc.nat(), (plan, invoices, which, part) => {
+      const at = which % invoices.length;
+      const split = invoices.flatMap(([item, quantity, price], index): Line[] => {
+        const some = part % (quantity + 1);
+        return index === at ? [[item, some, price], [item, quantity - some, price]] : [[item, quantity, price]];
+      });
+      const whole = reconciled(planned(plan), bought(invoices), used([["blank", 3]]));
+      expect(reconciled(planned(plan), bought(split), used([["blank", 3]])).map(money)).toEqual(whole.map(money));
+    }),
+  );
+});
+
+test("credits round like charges: books with every quantity turned round are the same amounts with the other sign", () => {
+  const turned = (lines: readonly Line[]): Line[] => lines.map(([item, quantity, price]) => [item, -quantity, price]);
+  const thirds = fc.integer({ min: 1, max: 99999 }).map((tenths) => tenths / 1000);
+  const lines = fc.array(fc.tuple(STOCK, fc.integer({ min: 1, max: 60 }), thirds), { minLength: 1, maxLength: 6 });
+  fc.assert(
+    fc.property(lines, lines, fc.integer({ min: 0, max: 60 }), (plan, invoices, fitted) => {
+      const charges = reconciled(planned(plan), bought(invoices), used([["blank", fitted]]));
+      const credits = reconciled(planned(turned(plan)), bought(turned(invoices)), used([["blank", -fitted]]));
+      // 0 has no sign in a cell.
+      const turnedRound = (amount: number): number => (amount === 0 ? 0 : -amount);
+      expect(credits.map((row) => money(row).map((amount) => (amount === 0 ? 0 : amount)))).toEqual(charges.map((row) => money(row).map(turnedRound)));
+    }),
+  );
+});
+
+describe("rows that are easily lost", () => {
+  test("an item planned at a price but in no quantity is reckoned at that price", () => {
+    // By hand: 7 bought at 6.65, 6 used, planned at 6.60 but none of it: 46.55 = 0.35 price + 39.60 usage + 6.60 rack.
+    expect(money(total(reconciled(planned([["cove", 0, 6.6]]), bought([["cove", 7, 6.65]]), used([["cove", 6]]))))).toEqual([0, 46.55, 0.35, 39.6, 6.6]);
+  });
+
+  test("a plan taken back to nothing keeps what was bought in the total", () => {
+    // By hand: 5 less 5 planned at 10; 3 bought at 10 and all used are 30 of usage.
+    expect(money(total(reconciled(planned([["board", 5, 10], ["board", -5, 10]]), bought([["board", 3, 10]]), used([["board", 3]]))))).toEqual([0, 30, 0, 30, 0]);
+  });
+
+  test("an item planned without a price says so, and one of an order that was neither bought nor used is left out", () => {
+    const rows = reconciled(planned([["blank", 13, 52], ["return", 13, 0], ["cove", 6, 0]]), bought([["blank", 13, 52], ["cove", 6, 6.6]]), used([["blank", 13], ["cove", 6]]));
+    expect(rows.map(({ item, note }) => [item, note])).toEqual([["blank", ""], ["cove", "planned without a price: counted at the price paid"], ["total", expect.any(String)]]);
+  });
+
+  test("a freight line without a quantity is price variance, and said", () => {
+    const [, freight] = reconciled(planned([["blank", 13, 52]]), [...bought([["blank", 13, 52]]), { item: "freight", quantity: 0, unit: "", price: exact(0), cost: exact(40) }], used([["blank", 13]]));
+    expect(freight).toMatchObject({ item: "freight", note: "not planned: money without a quantity is price variance" });
+    expect(freight?.priceVariance.toNumber()).toBe(40);
+  });
+
+  test("a return that costs money is refused", () => {
+    const back: BoughtGoods = { item: "cove", quantity: -1, unit: "", price: exact(0), cost: exact(6.6) };
+    expect(reconciliation(planned([["cove", 6, 6.6]]), [back], [])).toMatchObject({ problem: "cost-against-quantity", details: { item: "cove", instead: "-6.6" } });
+  });
+
+  test("price and cost of a row must agree", () => {
+    const line: BoughtGoods = { item: "cove", quantity: 6, unit: "", price: exact(6.6), cost: exact(40) };
+    expect(reconciliation(planned([["cove", 6, 6.6]]), [line], [])).toMatchObject({ problem: "price-and-cost-differ" });
+  });
+});
+
 test("a planned price of thirds still ties to the cent, row by row", () => {
   // By hand: 2 at 10 and 1 at 10.01 are 30.01 for 3; 5 bought at 10.005 are 50.03 (half a cent away from zero), at the plan's 10.003333 50.02;
   // 4 used are 40.01: price 0.01, usage 10.00, rack 10.01; 50.03 - 30.01 = 20.02.
@@ -146,6 +270,20 @@ describe("waste inside the piece", () => {
     const [row] = reconciled([blank(11.25)], [inBoardFeet], [fitted]);
     expect(row?.bought?.toNumber()).toBeCloseTo(13, 12);
     expect(row?.onTheRack.toNumber()).toBeCloseTo(0, 9);
+  });
+
+  test("net and gross of a plan in lengths are no board feet: their share holds, they add to none, and convert none", () => {
+    // BUY without width and thickness: 2 sticks of 96 in at 10, 160 in of pieces; 20 x (1 - 160 / 192) = 3.33.
+    const stick: PlannedGoods = { item: "stick", quantity: 2, unit: "", price: exact(10), cost: exact(20), net: 160, gross: 192, length: 96 };
+    const rows = reconciled([blank(11.25), stick], [invoice, { item: "stick", quantity: 2, unit: "", price: exact(10), cost: exact(20) }], [fitted, { item: "stick", quantity: 2, unit: "" }]);
+    expect(rows[1]).not.toHaveProperty("gross");
+    expect(rows[1]?.yield?.toNumber()).toBeCloseTo(160 / 192, 12);
+    expect(rows[1]?.wasteCost?.toNumber()).toBe(3.33);
+    // 13 blanks of 11 1/2 x 42 / 144; 77.68 + 3.33.
+    expect(total(rows).gross?.toNumber()).toBeCloseTo((13 * 11.5 * 42) / 144, 9);
+    expect(total(rows).wasteCost?.toNumber()).toBe(81.01);
+    const inBoardFeet: BoughtGoods = { item: "stick", quantity: 8, unit: "bf", price: exact(5), cost: exact(0) };
+    expect(reconciliation([{ ...stick, unit: "each" }], [inBoardFeet], [])).toMatchObject({ problem: "units-differ" });
   });
 
   test("units that nothing converts are refused by name", () => {
