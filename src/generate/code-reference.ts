@@ -37,7 +37,8 @@ const printed = ({ rule, text, unit }: Limit): string => {
 
 const exceptionText = ({ words, then }: LimitException): string => {
   if (then === "judge") return `for a person to judge: ${words}`;
-  return then === "does not apply" ? `does not apply: ${words}` : `instead: ${words}`;
+  if (then === "does not apply") return `does not apply: ${words}`;
+  return then.comparator === "person" ? `for a person to judge: ${words}, ${then.sense}` : `instead: ${words}`;
 };
 
 const limitRow = (limit: Limit): readonly string[] => [

@@ -85,7 +85,7 @@ const amendedRule = (rule: Rule, limit: Limit, given: string | number, unit: Uni
     const amended = amendedRule(first.rule, limit, given, unit);
     return isProblem(amended) ? amended : { ...rule, rows: [{ ...first, rule: amended }, ...others.map((row) => ({ ...row, rule: amended }))] };
   }
-  if (rule.comparator === "prohibited" || rule.comparator === "shown" || rule.comparator === "required" || rule.comparator === "alike") {
+  if (rule.comparator === "prohibited" || rule.comparator === "shown" || rule.comparator === "required" || rule.comparator === "alike" || rule.comparator === "person") {
     return problem("not-amendable", { item: limit.item, given });
   }
   const value = typed(given, limit, unit);

@@ -1,10 +1,10 @@
 import { Exact } from "../length/exact";
 import { isProblem, type Problem } from "../problem";
 import { type Amendment, amendedProfile, type AmendmentProblem } from "./amended-profile";
-import { conditionLabels, conditionTruth, isTakenAsSo, type Truth } from "./condition";
-import type { CodeFacts, Step } from "./fact-labels";
+import { conditionLabels, conditionTruth, isTakenAsSo, openPart, type Truth } from "./condition";
+import { type CodeFacts, FACT_LABELS, type FactName, type Step } from "./fact-labels";
 import { type Finding, finding, isReached, type Outcome } from "./finding";
-import { type CodeProfile, type Condition, type Figure, figure, type Limit, type OutOfScope, type PublishedUnit, type Rule } from "./profile";
+import { type CodeProfile, type Condition, type Figure, figure, type Limit, type Measure, type OutOfScope, type PublishedUnit, type Rule } from "./profile";
 import { labelsOf } from "./reading";
 
 export type Verdict = "pass" | "fail" | "caution" | "not given" | "does not apply" | "judge";
@@ -54,7 +54,33 @@ interface Setting {
   readonly doubts: readonly string[];
 }
 
-const setting = (limit: Limit, ask: Ask): Setting => {
+const factsOf = (measure: Measure): readonly string[] => {
+  if (typeof measure === "string") return [measure];
+  if ("formula" in measure) return ["riserHeight", "treadDepth"];
+  return "inner" in measure ? [measure.inner] : measure;
+};
+
+/** The facts a rule is held against. */
+const heldAgainst = (rule: Rule): readonly string[] => {
+  if ("parts" in rule) return [...new Set(rule.parts.flatMap(heldAgainst))];
+  return !("of" in rule) || rule.comparator === "uniformity" || rule.comparator === "alike" ? [] : factsOf(rule.of);
+};
+
+/** Sizes for which codes give spiral stairs, ship's stairs, alternating treads and aisles limits of their own. */
+const SIZES_BY_KIND: readonly string[] = ["riserHeight", "treadDepth", "headroom", "width", "clearWidth", "widthAtHandrails"];
+
+const KIND_NAMES: Readonly<Record<string, string>> = {
+  spiral: "a spiral stair", ship: "a ship's stair", alternating: "a stair of alternating treads", aisle: "an aisle",
+};
+
+/** A limit of an ordinary stair neither passes nor fails a stair of another kind whose own limits were not read. */
+const ruleForKind = (rule: Rule, { stairKind }: CodeFacts): Rule => {
+  const name = stairKind === undefined ? undefined : KIND_NAMES[stairKind];
+  if (name === undefined || !heldAgainst(rule).some((fact) => SIZES_BY_KIND.includes(fact))) return rule;
+  return { comparator: "person", sense: `${name} may have limits of its own, which were not read here` };
+};
+
+const setting = (limit: Limit, ask: Ask, evaluate: (rule: Rule) => Finding, facts: CodeFacts): Setting => {
   const doubts: string[] = [];
   const notes: string[] = [];
   const toDecide = (labels: string): string => (labels === "" ? "" : `; give ${labels} to decide`);
@@ -67,7 +93,8 @@ const setting = (limit: Limit, ask: Ask): Setting => {
   let { rule } = limit;
   for (const { when, words, then } of limit.exceptions) {
     const { truth, labels } = ask(when);
-    if (truth === "unknown") doubts.push(`exception: ${words}${toDecide(labels)}`);
+    // An exception whose own rule would fail the stair too excuses nothing.
+    if (truth === "unknown" && (typeof then === "string" || evaluate(then).outcome !== "breaks")) doubts.push(`exception: ${words}${toDecide(labels)}`);
     else if (truth === "yes" && then === "judge") doubts.push(`exception: ${words}`);
     else if (truth === "yes" && then === "does not apply") return { rule, outside: `exception: ${words}`, notes: [], doubts: [] };
     else if (truth === "yes" && typeof then !== "string") {
@@ -76,7 +103,7 @@ const setting = (limit: Limit, ask: Ask): Setting => {
     }
   }
   if (limit.amendment !== undefined && rule.comparator === "shown") return { rule, outside: "no limit", notes: [], doubts: [] };
-  return { rule, outside: "", notes, doubts };
+  return { rule: ruleForKind(rule, facts), outside: "", notes, doubts };
 };
 
 /** The rule with the rounded millimetres printed beside it in place of its figures. */
@@ -114,15 +141,11 @@ const verdictOf = (limit: Limit, found: Finding, doubts: readonly string[]): Ver
 };
 
 /** Says which of the facts a rule is held against were not given as they stand. */
-const assumedNotes = (rule: Rule, assumed: CodeFacts["assumed"] = {}): readonly string[] => {
-  if ("parts" in rule) return [...new Set(rule.parts.flatMap((part) => assumedNotes(part, assumed)))];
-  if (!("of" in rule) || rule.comparator === "uniformity" || rule.comparator === "alike") return [];
-  const facts: readonly string[] = typeof rule.of === "string" ? [rule.of] : "formula" in rule.of ? ["riserHeight", "treadDepth"] : rule.of;
-  return facts.flatMap((fact) => assumed[fact] ?? []);
-};
+const assumedNotes = (rule: Rule, assumed: CodeFacts["assumed"] = {}): readonly string[] =>
+  [...new Set(heldAgainst(rule).flatMap((fact) => assumed[fact] ?? []))];
 
 const rowOf = (limit: Limit, ask: Ask, evaluate: (rule: Rule) => Finding, facts: CodeFacts): CheckRow => {
-  const { rule, outside, notes, doubts } = setting(limit, ask);
+  const { rule, outside, notes, doubts } = setting(limit, ask, evaluate, facts);
   const found = evaluate(rule);
   const verdict = outside === "" ? verdictOf(limit, found, doubts) : "does not apply";
   const unitName = UNIT_NAMES[limit.unit];
@@ -184,11 +207,16 @@ export const codeCheck = (
     const rule = limitOf(item)?.rule;
     return rule !== undefined && "of" in rule && rule.comparator !== "uniformity" && rule.comparator !== "alike" ? [labelsOf(rule.of)] : [];
   };
-  const ask: Ask = (condition) => ({
-    truth: conditionTruth(condition, facts, reached),
-    takenAsSo: isTakenAsSo(condition, facts),
-    labels: [...new Set(conditionLabels(condition, behind))].join(" or "),
-  });
+  const given = new Set((Object.keys(FACT_LABELS) as FactName[]).filter((fact) => facts[fact] !== undefined).map((fact) => FACT_LABELS[fact].label));
+  const ask: Ask = (condition) => {
+    const truth = conditionTruth(condition, facts, reached);
+    const open = truth === "unknown" ? openPart(condition, facts, reached) : condition;
+    return {
+      truth,
+      takenAsSo: isTakenAsSo(condition, facts),
+      labels: [...new Set(conditionLabels(open, behind))].filter((label) => !given.has(label)).join(" or "),
+    };
+  };
   const stair = { facts, steps, reached, behind };
   return [
     ...inForce.limits.map((limit) => rowOf(limit, ask, (rule) => finding(rule, limit, stair), facts)),

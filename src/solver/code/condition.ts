@@ -50,6 +50,15 @@ export const isTakenAsSo = (condition: Condition, facts: CodeFacts): boolean => 
   return "is" in condition && facts[condition.fact] === undefined && condition.otherwise !== undefined;
 };
 
+/** What of a condition is still open, where its truth is unknown. */
+export const openPart = (condition: Condition, facts: CodeFacts, reached: Reached): Condition => {
+  const open = (parts: readonly Condition[]): Condition[] =>
+    parts.filter((part) => conditionTruth(part, facts, reached) === "unknown").map((part) => openPart(part, facts, reached));
+  if ("all" in condition) return { all: open(condition.all) };
+  if ("any" in condition) return { any: open(condition.any) };
+  return "not" in condition ? { not: openPart(condition.not, facts, reached) } : condition;
+};
+
 /** The labels of the stair table a condition turns on; `behind` gives those of another limit's reading. */
 export const conditionLabels = (condition: Condition, behind: (item: string) => readonly string[]): readonly string[] => {
   const label = (fact: FactName): string => FACT_LABELS[fact].label;

@@ -102,6 +102,22 @@ export interface CodeFacts {
   readonly stringerSupported?: YesNo;
   readonly stringerSpacing?: Length;
   readonly risersSupportTreads?: YesNo;
+  readonly stairKind?: "standard" | "spiral" | "ship" | "alternating" | "aisle";
+  readonly laterExceptions?: YesNo;
+  readonly openSides?: "none" | "one" | "both";
+  readonly nosingUnderside?: "curved" | "bevelled" | "square";
+  readonly handrailFootExtension?: Length;
+  readonly handrailPlace?: "flight" | "landing" | "newel winders";
+  readonly recessStart?: Length;
+  readonly recessReach?: Length;
+  readonly recessHeight?: Length;
+  readonly recessFoot?: Length;
+  readonly widthAboveRecess?: Length;
+  readonly winderTurnsAlike?: YesNo;
+  readonly treadGap?: Length;
+  readonly insideEdgeGuard?: YesNo;
+  readonly dividedFlight?: YesNo;
+  readonly landingShape?: "rectangle" | "other";
 }
 
 /** One step of a flight as built; the top riser of a stair that ends on a floor has no run. */
@@ -242,6 +258,30 @@ export const FACT_LABELS: Readonly<Record<FactName, FactLabel>> = {
   stringerSupported: yesNo("stringer supported", "Whether the stringers are supported along their length."),
   stringerSpacing: length("stringer spacing", "Distance between stringers."),
   risersSupportTreads: yesNo("risers support treads", "Whether the risers carry the front of the treads."),
+  stairKind: {
+    label: "stair kind", kind: "choice", choices: ["standard", "spiral", "ship", "alternating", "aisle"],
+    says: "standard (straight, with landings or winders), spiral, ship's stair, alternating treads, or steps of an aisle; left out = standard.",
+  },
+  laterExceptions: yesNo("later exceptions", "Whether the authority grants under an earlier edition the exceptions that were read in the 2024 text only."),
+  openSides: { label: "open sides", kind: "choice", choices: ["none", "one", "both"], says: "Sides of the flight without a wall." },
+  nosingUnderside: {
+    label: "nosing underside", kind: "choice", choices: ["curved", "bevelled", "square"], says: "Shape of a nosing from below.",
+  },
+  handrailFootExtension: length("handrail foot extension", "How far the handrail runs on at the slope beyond the bottom riser, level."),
+  handrailPlace: {
+    label: "handrail place", kind: "choice", choices: ["flight", "landing", "newel winders"],
+    says: "Where the handrail is asked for: on the flight, on a landing, or at winders that turn round a newel post; left out = flight.",
+  },
+  recessStart: length("recess start", "Top of the handrail down to where its finger recess starts."),
+  recessReach: length("recess reach", "Widest part of the handrail down to where its finger recess is full."),
+  recessHeight: length("recess height", "Height over which the finger recess stays full."),
+  recessFoot: length("recess foot", "Top of the handrail down to the end of the full recess."),
+  widthAboveRecess: length("width above recess", "Width of the handrail above its finger recess."),
+  winderTurnsAlike: yesNo("winder turns alike", "Whether neighbouring winders turn through the same angle."),
+  treadGap: length("tread gap", "Level gap between a tread and the nosing of the next, where they do not lap."),
+  insideEdgeGuard: yesNo("inside edge guard", "Whether the height of the landing guard was taken at the inside edge of a landing, over at most 500 mm of it."),
+  dividedFlight: yesNo("divided flight", "Whether a wide flight is divided by handrails."),
+  landingShape: { label: "landing shape", kind: "choice", choices: ["rectangle", "other"], says: "Shape of the landing in plan; left out = rectangle." },
 };
 
 /** Facts that are worked out of the stair and not copied from its labels. */

@@ -246,8 +246,8 @@ const tightest = (found: readonly Finding[]): Finding | undefined =>
 /** The order in which the parts of a rule decide for all of them. */
 const GRAVITY: readonly Outcome[] = ["breaks", "not given", "touches", "left to a person", "holds", "does not apply", "no verdict"];
 
-const everyPart = (parts: readonly Finding[], needs: "all" | "any"): Finding | undefined => {
-  const known = parts.filter(({ outcome }) => outcome !== "not given");
+const everyPart = (parts: readonly Finding[], needs: "all" | "first" | "any"): Finding | undefined => {
+  const known = parts.filter(({ outcome }, index) => outcome !== "not given" || (needs === "first" && index === 0));
   const considered = needs === "all" || known.length === 0 ? parts : known;
   const gravest = GRAVITY.find((outcome) => considered.some((part) => part.outcome === outcome));
   const alike = considered.filter(({ outcome }) => outcome === gravest);
@@ -350,6 +350,8 @@ export const finding = (rule: Rule, limit: Limit, stair: Stair): Finding => {
       if (present === "unknown") return missing(conditionLabels(rule.present, stair.behind).join(" or "), "not permitted");
       return { outcome: present === "yes" ? "breaks" : "holds", limit: "not permitted", notes: [`${rule.thing} not permitted`] };
     }
+    case "person":
+      return { outcome: "left to a person", limit: limit.text, notes: [rule.sense] };
     case "shown":
       return { outcome: "no verdict", limit: rule.text, notes: [] };
   }

@@ -66,6 +66,6 @@ export const limitInForce = (profile: CodeProfile, item: string, unit: Unit = "i
   if (rule.comparator === "slope") return { kind: "number", value: new Exact(rule.rise).div(rule.run) };
   const printed = figureOf(rule);
   if (printed !== undefined) return ofFigure(printed);
-  const isShown = ["shown", "alike", "prohibited", "required"].includes(rule.comparator);
+  const isShown = ["shown", "alike", "person", "prohibited", "required"].includes(rule.comparator);
   return problem(isShown ? "limit-is-no-figure" : "limit-depends", { item: found.item, code: profile.id, text, clause });
 };

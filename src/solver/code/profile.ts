@@ -53,8 +53,8 @@ export type Condition =
 
 export type Formula = "two risers plus run" | "riser plus run" | "run less riser" | "riser times run" | "pitch";
 
-/** What a limit is held against: a fact, the worst of several, or a figure worked out of riser and run. */
-export type Measure = MeasuredFact | readonly MeasuredFact[] | { readonly formula: Formula };
+/** What a limit is held against: a fact, the worst of several, a figure worked out of riser and run, or a fact without the bottom and top step. */
+export type Measure = MeasuredFact | readonly MeasuredFact[] | { readonly formula: Formula } | { readonly inner: MeasuredFact };
 
 /** How a limit decides. The boundary passes, but for a sphere and for `moreThan`. */
 export type Rule =
@@ -74,12 +74,17 @@ export type Rule =
   | { readonly comparator: "prohibited"; readonly thing: string; readonly present: Condition }
   /** Steps that are to be alike, with no figure for how much: left to a person once there are measured steps. */
   | { readonly comparator: "alike"; readonly of: readonly StepColumn[]; readonly sense: string }
-  /** Several rules of one clause. With `any`, parts of which nothing is known take no part; with `all`, each has to be known. */
-  | { readonly comparator: "every"; readonly parts: readonly [Rule, ...Rule[]]; readonly needs: "all" | "any" }
+  /**
+   * Several rules of one clause. With `any`, parts of which nothing is known take no part; with `first`, nor do they, but without the first
+   * nothing passes; with `all`, each has to be known.
+   */
+  | { readonly comparator: "every"; readonly parts: readonly [Rule, ...Rule[]]; readonly needs: "all" | "first" | "any" }
   /** Kept when any of its parts is. */
   | { readonly comparator: "either"; readonly parts: readonly [Rule, ...Rule[]] }
   /** The rule of the first row whose condition holds. */
   | { readonly comparator: "table"; readonly rows: readonly [TableRow, ...TableRow[]] }
+  /** What no label states: left to a person, in words. */
+  | { readonly comparator: "person"; readonly sense: string }
   /** No figure, or a way of working: shown, without a verdict. */
   | { readonly comparator: "shown"; readonly text: string };
 

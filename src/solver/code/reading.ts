@@ -59,6 +59,7 @@ const ofFormula = (formula: Formula, facts: CodeFacts, steps: readonly Step[]): 
 export const readings = (measure: Measure, facts: CodeFacts, steps: readonly Step[]): readonly Reading[] => {
   if (typeof measure === "string") return ofFact(measure, facts, steps);
   if ("formula" in measure) return ofFormula(measure.formula, facts, steps);
+  if ("inner" in measure) return ofFact(measure.inner, facts, steps.slice(1, -1));
   return measure.flatMap((fact) =>
     ofFact(fact, facts, steps).map(({ where, size }) => ({ where: where === DESIGN ? FACT_LABELS[fact].label : where, size })),
   );
@@ -67,7 +68,8 @@ export const readings = (measure: Measure, facts: CodeFacts, steps: readonly Ste
 /** The labels that would give a measure a reading. */
 export const labelsOf = (measure: Measure): string => {
   if (typeof measure === "string") return FACT_LABELS[measure].label;
-  return "formula" in measure ? "unit rise and run" : measure.map((fact) => FACT_LABELS[fact].label).join(" or ");
+  if ("formula" in measure) return "unit rise and run";
+  return "inner" in measure ? FACT_LABELS[measure.inner].label : measure.map((fact) => FACT_LABELS[fact].label).join(" or ");
 };
 
 /** The least comfortable reading by a margin that is positive inside; of equals, the first. */

@@ -80,6 +80,10 @@ export const NOT_PRIVATE: Applicability = { when: { not: PRIVATE_USE }, words: "
 export const SERVICE: Applicability = {
   when: { fact: "use", is: ["service"], otherwise: "private" }, words: "the stair serves only service rooms, an attic, a crawl space or a small mezzanine",
 };
+/** Whether a service stair serves a dwelling or another place is not told by a label. */
+export const NOT_SERVICE: Applicability = {
+  when: { fact: "use", is: ["private", "public"], otherwise: "private" }, words: "the stair is private or public and no service stair",
+};
 export const EXIT: Condition = { fact: "egress", is: ["yes"], otherwise: "no" };
 export const OUTSIDE: Condition = { fact: "outside", is: ["yes"], otherwise: "no" };
 
@@ -88,6 +92,14 @@ export const INFREQUENT: Applicability = { when: SELDOM_USED, words: "the stair 
 export const FREED_IF_INFREQUENT: LimitException = {
   when: SELDOM_USED, then: "does not apply", words: "a stair that serves only rooms nobody lives in or uses daily has a row of its own",
 };
+
+/** Kinds of stair that have limits of their own in the code, which an ordinary stair's check leaves alone. */
+const ofKind = (kinds: readonly string[], words: string): LimitException => ({
+  when: { fact: "stairKind", is: kinds, otherwise: "standard" }, then: "does not apply", words: `${words} has limits of its own, which are not checked here`,
+});
+export const SPIRAL = ofKind(["spiral"], "a spiral stair");
+export const SPECIAL_STAIR = ofKind(["spiral", "ship", "alternating"], "a spiral, ship's or alternating stair");
+export const SPECIAL_STAIR_OR_AISLE = ofKind(["spiral", "ship", "alternating", "aisle"], "a spiral, ship's or alternating stair or an aisle");
 
 /** Width of the flight: the clear width where it is given, else the width between skirts. */
 export const flightWidth = (threshold: Threshold): Condition => ({
