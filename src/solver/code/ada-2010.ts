@@ -47,12 +47,12 @@ const LIMITS: readonly Limit[] = [
   limit({
     item: "open riser", clause: "504.3", text: "not permitted",
     measured: "whether the risers are open",
-    rule: { comparator: "prohibited", thing: "open risers are", present: { fact: "openRisers", is: ["yes"] } },
+    rule: { comparator: "prohibited", thing: "open risers are", present: { any: [{ fact: "openRisers", is: ["yes"] }, { given: "openRiserGap" }] } },
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }],
     exceptions: [{
-      when: { all: [{ given: "riserPerforation" }, { fact: "riserPerforation", atMost: inches("0.5") }] },
+      when: { all: [{ given: "riserPerforation" }, { not: { given: "openRiserGap" } }] },
       words: "a riser with holes that keep out a ball of more than 1/2 in counts as closed",
-      then: "does not apply",
+      then: { comparator: "max", of: "riserPerforation", max: inches("0.5") },
     }],
     sources: [ADA_GUIDE, ADA_WBDG],
   }),
@@ -76,7 +76,20 @@ const LIMITS: readonly Limit[] = [
     item: "nosing projection", clause: "504.5", text: "1 1/2",
     printedMillimetres: ["38"], millimetresFrom: "seen",
     measured: "how far the tread stands out over the riser below",
-    rule: { comparator: "max", of: "nosing", max: inches("1.5") },
+    rule: {
+      comparator: "every", needs: "first",
+      parts: [
+        { comparator: "max", of: "nosing", max: inches("1.5") },
+        {
+          comparator: "table",
+          rows: [{
+            when: { fact: "nosing", moreThan: inches("0") },
+            words: "the nosing projects",
+            rule: { comparator: "required", requires: "a nosing curved or bevelled underneath", provided: { fact: "nosingUnderside", is: ["curved", "bevelled"] } },
+          }],
+        },
+      ],
+    },
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }],
     sources: [ADA_GUIDE, ADA_WBDG_N, ADA_ABA],
     remark: "the underside is to be curved or bevelled; decided in inches, the unit of this profile; the millimetres printed beside it are rounded",
@@ -138,9 +151,15 @@ const LIMITS: readonly Limit[] = [
     item: "handrail top extension", clause: "505.10.2", text: "12",
     printedMillimetres: ["305"], millimetresFrom: "from memory",
     measured: "level, beyond the top riser",
-    rule: { comparator: "min", of: "handrailExtension", min: inches("12") },
+    rule: {
+      comparator: "every", needs: "first",
+      parts: [
+        { comparator: "min", of: "handrailExtension", min: inches("12") },
+        { comparator: "relation", of: "handrailFootExtension", sense: "at least", than: ["treadDepth"] },
+      ],
+    },
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }, HAS_HANDRAIL],
-    remark: "at the foot it runs on at the slope for one tread depth; decided in inches, the unit of this profile; the millimetres printed beside it are rounded",
+    remark: "at the foot it runs on at the slope for one tread depth (505.10.3), held where handrail foot extension is given; decided in inches, the unit of this profile; the millimetres printed beside it are rounded",
   }),
   limit({
     item: "perforated riser opening", clause: "302.3", text: "1/2",

@@ -2,8 +2,9 @@ import { count, degrees, inches, limitRow, outsideRow } from "./limit-row";
 import type { CodeProfile, Limit, OutOfScope, Source } from "./profile";
 import {
   BOTH_HANDRAILS, DWELLING, GUARD_NEEDED, GUARD_TOPPED_BY_HANDRAIL, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, IN_DWELLING,
-  OPEN_RISERS, OTHER_HANDRAIL, RISERS_OPEN, ROUND_HANDRAIL, WINDERS, WINDERS_AMONG_STEPS,
+  OPEN_RISERS, OTHER_HANDRAIL, RISERS_OPEN, ROUND_HANDRAIL, SPECIAL_STAIR_OR_AISLE, SPIRAL, WINDERS, WINDERS_AMONG_STEPS,
 } from "./stair-conditions";
+import { TYPE_TWO_GRIP } from "./type-two-grip";
 
 const IBC_06_1009_3_1: Source = {
   title: "Stair treads and risers, quotes IBC 2006 1009.3.1",
@@ -68,7 +69,7 @@ const LIMITS: readonly Limit[] = [
     printedMillimetres: ["2032"], millimetresFrom: "from memory",
     measured: "plumb above the line of the nosings, as far as one tread depth beyond the bottom riser",
     rule: { comparator: "min", of: "headroom", min: inches("80") },
-    exceptions: [{
+    exceptions: [SPIRAL, {
       when: { all: [IN_DWELLING, { given: "openingOverlap" }, { fact: "openingOverlap", atMost: inches("4.75") }] },
       words: "inside a dwelling the edge of the floor opening may stand in over the side of the stair by up to 4 3/4 in",
       then: "does not apply",
@@ -79,14 +80,27 @@ const LIMITS: readonly Limit[] = [
     printedMillimetres: ["102", "178"], millimetresFrom: "seen",
     measured: "plumb between the nosings of neighbouring treads",
     rule: { comparator: "range", of: "riserHeight", min: inches("4"), max: inches("7") },
-    exceptions: [{
+    exceptions: [SPECIAL_STAIR_OR_AISLE, {
       when: IN_DWELLING,
       words: "a stair inside, or only for, one dwelling has a row of its own",
       then: "does not apply",
     }, {
       when: { given: "endRiserSlope" },
       words: "a bottom or top riser at sloping ground may run out under 4 in",
-      then: "judge",
+      then: {
+        comparator: "every", needs: "first",
+        parts: [
+          { comparator: "max", of: "riserHeight", max: inches("7") },
+          { comparator: "min", of: { inner: "riserHeight" }, min: inches("4") },
+          {
+            comparator: "either",
+            parts: [
+              { comparator: "min", of: "riserHeight", min: inches("4") },
+              { comparator: "person", sense: "a riser under 4 in is allowed only where it meets the sloping ground" },
+            ],
+          },
+        ],
+      },
     }],
     sources: [IBC_QA, IRC21_TXT, IBC18_CORE],
   }),
@@ -95,7 +109,7 @@ const LIMITS: readonly Limit[] = [
     printedMillimetres: ["279"], millimetresFrom: "seen",
     measured: "level from nosing to nosing, square to the nosing: the run, not the board",
     rule: { comparator: "min", of: "treadDepth", min: inches("11") },
-    exceptions: [{
+    exceptions: [SPECIAL_STAIR_OR_AISLE, {
       when: IN_DWELLING,
       words: "a stair inside, or only for, one dwelling has a row of its own",
       then: "does not apply",
@@ -133,6 +147,7 @@ const LIMITS: readonly Limit[] = [
     measured: "plumb between the nosings of neighbouring treads",
     rule: { comparator: "max", of: "riserHeight", max: inches("7.75") },
     applies: [DWELLING],
+    exceptions: [SPECIAL_STAIR_OR_AISLE],
     sources: [MNFC20, IRC21_QUIZ],
   }),
   limit({
@@ -141,6 +156,7 @@ const LIMITS: readonly Limit[] = [
     measured: "level from nosing to nosing",
     rule: { comparator: "min", of: "treadDepth", min: inches("10") },
     applies: [DWELLING],
+    exceptions: [SPECIAL_STAIR_OR_AISLE],
   }),
   limit({
     item: "riser uniformity", clause: "1011.5.4", text: "3/8",
@@ -230,8 +246,8 @@ const LIMITS: readonly Limit[] = [
       words: "inside a dwelling three risers or fewer need none",
       then: "does not apply",
     }, {
-      when: IN_DWELLING,
-      words: "inside a dwelling one side is enough",
+      when: { any: [IN_DWELLING, { fact: "stairKind", is: ["spiral"], otherwise: "standard" }] },
+      words: "inside a dwelling, and on a spiral stair, one side is enough",
       then: { comparator: "required", requires: "a handrail on one side", provided: HANDRAIL_PROVIDED },
     }],
   }),
@@ -254,7 +270,13 @@ const LIMITS: readonly Limit[] = [
     item: "handrail top extension", clause: "1014.6", text: "12",
     printedMillimetres: ["305"], millimetresFrom: "from memory",
     measured: "level, beyond the top riser",
-    rule: { comparator: "min", of: "handrailExtension", min: inches("12") },
+    rule: {
+      comparator: "every", needs: "first",
+      parts: [
+        { comparator: "min", of: "handrailExtension", min: inches("12") },
+        { comparator: "relation", of: "handrailFootExtension", sense: "at least", than: ["treadDepth"] },
+      ],
+    },
     applies: [HAS_HANDRAIL],
     exceptions: [{
       when: IN_DWELLING,
@@ -262,7 +284,7 @@ const LIMITS: readonly Limit[] = [
       then: "does not apply",
     }],
     sources: [MNFC20, IBC_21_1011],
-    remark: "at the foot it runs on at the slope for one tread depth",
+    remark: "at the foot it runs on at the slope for one tread depth, held where handrail foot extension is given",
   }),
   limit({
     item: "handrail wall clearance", clause: "1014.7", text: "1 1/2",
@@ -374,7 +396,7 @@ const LIMITS: readonly Limit[] = [
     item: "handrail grip type2 recess depth", clause: "1014.3.2", text: "5/16",
     printedMillimetres: ["8"], millimetresFrom: "seen",
     measured: "finger recess on each side of a handrail",
-    rule: { comparator: "min", of: "gripRecess", min: inches("0.3125") },
+    rule: TYPE_TWO_GRIP,
     applies: [HAS_HANDRAIL, DWELLING, { when: { given: "gripRecess" }, words: "the handrail has finger recesses" }],
   }),
   limit({

@@ -1,8 +1,8 @@
 import { count, degrees, inches, limitRow, outsideRow } from "./limit-row";
-import type { CodeProfile, Limit, OutOfScope, Source } from "./profile";
+import type { CodeProfile, Limit, OutOfScope, Rule, Source } from "./profile";
 import {
   BOTH_HANDRAILS, DWELLING, GUARD_NEEDED, GUARD_TOPPED_BY_HANDRAIL, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, IN_DWELLING,
-  OPEN_RISERS, RISERS_OPEN, ROUND_HANDRAIL, WINDERS, WINDERS_AMONG_STEPS,
+  OPEN_RISERS, RISERS_OPEN, SPECIAL_STAIR_OR_AISLE, SPIRAL, WINDERS, WINDERS_AMONG_STEPS,
 } from "./stair-conditions";
 
 const IBC_06_1009_3_1: Source = {
@@ -39,6 +39,8 @@ const NACHI_77: Source = {
 
 const limit = limitRow({ unit: "in", status: "seen for another edition", sources: [MNFC20] });
 
+const AT_WALKLINE: Rule = { comparator: "equals", of: "walkline", values: [inches("12")] };
+
 const LIMITS: readonly Limit[] = [
   limit({
     item: "stair width", clause: "1011.2", text: "44",
@@ -72,7 +74,7 @@ const LIMITS: readonly Limit[] = [
     printedMillimetres: ["2032"], millimetresFrom: "from memory",
     measured: "plumb above the line of the nosings, as far as one tread depth beyond the bottom riser",
     rule: { comparator: "min", of: "headroom", min: inches("80") },
-    exceptions: [{
+    exceptions: [SPIRAL, {
       when: { all: [IN_DWELLING, { given: "openingOverlap" }, { fact: "openingOverlap", atMost: inches("4.75") }] },
       words: "inside a dwelling the edge of the floor opening may stand in over the side of the stair by up to 4 3/4 in",
       then: "does not apply",
@@ -83,14 +85,27 @@ const LIMITS: readonly Limit[] = [
     printedMillimetres: ["102", "178"], millimetresFrom: "seen",
     measured: "plumb between the nosings of neighbouring treads",
     rule: { comparator: "range", of: "riserHeight", min: inches("4"), max: inches("7") },
-    exceptions: [{
+    exceptions: [SPECIAL_STAIR_OR_AISLE, {
       when: IN_DWELLING,
       words: "a stair inside, or only for, one dwelling has a row of its own",
       then: "does not apply",
     }, {
       when: { given: "endRiserSlope" },
       words: "a bottom or top riser at sloping ground may run out under 4 in",
-      then: "judge",
+      then: {
+        comparator: "every", needs: "first",
+        parts: [
+          { comparator: "max", of: "riserHeight", max: inches("7") },
+          { comparator: "min", of: { inner: "riserHeight" }, min: inches("4") },
+          {
+            comparator: "either",
+            parts: [
+              { comparator: "min", of: "riserHeight", min: inches("4") },
+              { comparator: "person", sense: "a riser under 4 in is allowed only where it meets the sloping ground" },
+            ],
+          },
+        ],
+      },
     }],
     sources: [IBC_QA, IRC21_TXT, IBC18_CORE],
   }),
@@ -99,7 +114,7 @@ const LIMITS: readonly Limit[] = [
     printedMillimetres: ["279"], millimetresFrom: "seen",
     measured: "level from nosing to nosing, square to the nosing: the run, not the board",
     rule: { comparator: "min", of: "treadDepth", min: inches("11") },
-    exceptions: [{
+    exceptions: [SPECIAL_STAIR_OR_AISLE, {
       when: IN_DWELLING,
       words: "a stair inside, or only for, one dwelling has a row of its own",
       then: "does not apply",
@@ -111,13 +126,14 @@ const LIMITS: readonly Limit[] = [
     item: "winder tread depth walkline", clause: "1011.5.2", text: "11",
     printedMillimetres: ["279"], millimetresFrom: "from memory",
     measured: "nosing to nosing at the walkline, 12 in from the narrow side",
-    rule: { comparator: "min", of: "winderDepth", min: inches("11") },
+    rule: { comparator: "every", needs: "first", parts: [{ comparator: "min", of: "winderDepth", min: inches("11") }, AT_WALKLINE] },
     applies: [WINDERS],
     exceptions: [{
       when: IN_DWELLING,
       words: "inside a dwelling 10 in",
-      then: { comparator: "min", of: "winderDepth", min: inches("10") },
+      then: { comparator: "every", needs: "first", parts: [{ comparator: "min", of: "winderDepth", min: inches("10") }, AT_WALKLINE] },
     }],
+    remark: "the walkline is of clause 1011.4",
   }),
   limit({
     item: "winder tread depth any point", clause: "1011.5.2", text: "10",
@@ -137,6 +153,7 @@ const LIMITS: readonly Limit[] = [
     measured: "plumb between the nosings of neighbouring treads",
     rule: { comparator: "max", of: "riserHeight", max: inches("7.75") },
     applies: [DWELLING],
+    exceptions: [SPECIAL_STAIR_OR_AISLE],
     sources: [MNFC20, IRC21_QUIZ],
   }),
   limit({
@@ -145,6 +162,7 @@ const LIMITS: readonly Limit[] = [
     measured: "level from nosing to nosing",
     rule: { comparator: "min", of: "treadDepth", min: inches("10") },
     applies: [DWELLING],
+    exceptions: [SPECIAL_STAIR_OR_AISLE],
   }),
   limit({
     item: "riser uniformity", clause: "1011.5.4", text: "3/8",
@@ -240,8 +258,8 @@ const LIMITS: readonly Limit[] = [
       words: "inside a dwelling three risers or fewer need none",
       then: "does not apply",
     }, {
-      when: IN_DWELLING,
-      words: "inside a dwelling one side is enough",
+      when: { any: [IN_DWELLING, { fact: "stairKind", is: ["spiral"], otherwise: "standard" }] },
+      words: "inside a dwelling, and on a spiral stair, one side is enough",
       then: { comparator: "required", requires: "a handrail on one side", provided: HANDRAIL_PROVIDED },
     }],
   }),
@@ -258,14 +276,30 @@ const LIMITS: readonly Limit[] = [
     printedMillimetres: ["32", "51"], millimetresFrom: "from memory",
     measured: "diameter of a round handrail",
     rule: { comparator: "range", of: "grip", min: inches("1.25"), max: inches("2") },
-    applies: ROUND_HANDRAIL,
-    remark: "one that is not round: 4 to 6 1/4 in around and 1 to 2 1/4 in across",
+    applies: [HAS_HANDRAIL, { when: { any: [{ given: "grip" }, { not: { given: "gripRecess" } }] }, words: "the handrail has no finger recess" }],
+    exceptions: [{
+      when: { all: [{ any: [{ given: "gripPerimeter" }, { given: "gripCrossSection" }] }, { not: { given: "grip" } }, { not: { given: "gripRecess" } }] },
+      words: "one that is not round: 4 to 6 1/4 in around and 1 to 2 1/4 in across",
+      then: {
+        comparator: "every", needs: "any",
+        parts: [
+          { comparator: "range", of: "gripPerimeter", min: inches("4"), max: inches("6.25") },
+          { comparator: "range", of: "gripCrossSection", min: inches("1"), max: inches("2.25") },
+        ],
+      },
+    }],
   }),
   limit({
     item: "handrail top extension", clause: "1014.6", text: "12",
     printedMillimetres: ["305"], millimetresFrom: "from memory",
     measured: "level, beyond the top riser",
-    rule: { comparator: "min", of: "handrailExtension", min: inches("12") },
+    rule: {
+      comparator: "every", needs: "first",
+      parts: [
+        { comparator: "min", of: "handrailExtension", min: inches("12") },
+        { comparator: "relation", of: "handrailFootExtension", sense: "at least", than: ["treadDepth"] },
+      ],
+    },
     applies: [HAS_HANDRAIL],
     exceptions: [{
       when: IN_DWELLING,
@@ -273,7 +307,7 @@ const LIMITS: readonly Limit[] = [
       then: "does not apply",
     }],
     status: "seen", sources: [IBC_21_1011],
-    remark: "at the foot it runs on at the slope for one tread depth",
+    remark: "at the foot it runs on at the slope for one tread depth, held where handrail foot extension is given",
   }),
   limit({
     item: "handrail wall clearance", clause: "1014.7", text: "1 1/2",

@@ -1,9 +1,13 @@
-import { count, degrees, inches, limitRow, outsideRow } from "./limit-row";
-import type { CodeProfile, Condition, Limit, LimitException, OutOfScope, Source } from "./profile";
 import {
-  AT_FITTING, GUARD_NEEDED, GUARD_TOPPED_BY_HANDRAIL, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, OPEN_RISERS, OTHER_HANDRAIL, RISERS_OPEN,
-  ROUND_HANDRAIL, WINDERS, WINDERS_AMONG_STEPS,
+  EXTERIOR_DOOR, LANDING_DRAINS, LANDING_OF_OTHER_SHAPE, NOSING_OVER_OPEN_RISERS, ofLaterEdition, OPENING_OVERLAPS, PASSING_NOSING,
+} from "./irc-exceptions";
+import { count, degrees, inches, limitRow, outsideRow } from "./limit-row";
+import type { CodeProfile, Limit, OutOfScope, Source } from "./profile";
+import {
+  AT_FITTING, GUARD_NEEDED, GUARD_TOPPED_BY_HANDRAIL, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, OTHER_HANDRAIL, RISERS_OPEN,
+  ROUND_HANDRAIL, SPIRAL, WINDERS, WINDERS_AMONG_STEPS,
 } from "./stair-conditions";
+import { TYPE_TWO_GRIP } from "./type-two-grip";
 
 const BCF_7101: Source = {
   title: "Building officials forum, quotes R311.7.10.1",
@@ -80,36 +84,32 @@ const NACHI_77: Source = {
 
 const limit = limitRow({ unit: "in", status: "seen", sources: [IRC18_JEFF_S] });
 
-/** Printed in the 2024 text only; whether 2018 has it was not seen, so it can excuse nothing by itself. */
-const seenFor2024 = (when: Condition, words: string): LimitException => ({ when, words: `${words} (seen in the 2024 text only)`, then: "judge" });
-
 const LIMITS: readonly Limit[] = [
   limit({
     item: "clear width above handrail", clause: "R311.7.1", text: "36", printedMillimetres: ["914"], millimetresFrom: "seen",
     measured: "clear width at every point above the handrail and under the required headroom",
     rule: { comparator: "min", of: "clearWidth", min: inches("36") },
-    remark: "a spiral stair has a width of its own",
+    exceptions: [SPIRAL],
   }),
   limit({
     item: "clear width at handrail one side", clause: "R311.7.1", text: "31 1/2", printedMillimetres: ["787"], millimetresFrom: "seen",
     measured: "clear width at and below the handrail, treads and landings alike",
     rule: { comparator: "min", of: "widthAtHandrails", min: inches("31.5") },
     applies: [{ when: { fact: "handrails", is: ["one"] }, words: "there is a handrail on one side" }],
+    exceptions: [SPIRAL],
   }),
   limit({
     item: "clear width at handrail two sides", clause: "R311.7.1", text: "27", printedMillimetres: ["698"], millimetresFrom: "seen",
     measured: "clear width at and below the handrails, treads and landings alike",
     rule: { comparator: "min", of: "widthAtHandrails", min: inches("27") },
     applies: [{ when: { fact: "handrails", is: ["both"] }, words: "there are handrails on both sides" }],
+    exceptions: [SPIRAL],
   }),
   limit({
     item: "headroom", clause: "R311.7.2", text: "6 ft 8 in", printedMillimetres: ["2032"], millimetresFrom: "seen",
     measured: "plumb above the line of the nosings, or above a landing",
     rule: { comparator: "min", of: "headroom", min: inches("80") },
-    exceptions: [seenFor2024(
-      { all: [{ given: "openingOverlap" }, { fact: "openingOverlap", atMost: inches("4.75") }] },
-      "the edge of the floor opening may stand in over the side of the stair by up to 4 3/4 in",
-    )],
+    exceptions: [SPIRAL, ofLaterEdition(OPENING_OVERLAPS)],
   }),
   limit({
     item: "flight vertical rise", clause: "R311.7.3", text: "151", printedMillimetres: ["3835"], millimetresFrom: "from memory",
@@ -121,6 +121,7 @@ const LIMITS: readonly Limit[] = [
     item: "riser height", clause: "R311.7.5.1", text: "7 3/4", printedMillimetres: ["196"], millimetresFrom: "seen",
     measured: "plumb between the leading edges of neighbouring treads",
     rule: { comparator: "max", of: "riserHeight", max: inches("7.75") },
+    exceptions: [SPIRAL],
     remark: "the code sets no least riser",
   }),
   limit({
@@ -144,6 +145,7 @@ const LIMITS: readonly Limit[] = [
       RISERS_OPEN,
       { when: { fact: "openRiserHeight", moreThan: inches("30") }, words: "the opening is more than 30 in above the floor or grade below" },
     ],
+    exceptions: [SPIRAL],
     sources: [CO18_7511],
     remark: "lower openings are not limited",
   }),
@@ -151,6 +153,7 @@ const LIMITS: readonly Limit[] = [
     item: "tread depth", clause: "R311.7.5.2", text: "10", printedMillimetres: ["254"], millimetresFrom: "seen",
     measured: "level from nosing to nosing, square to the leading edge: the run, not the board",
     rule: { comparator: "min", of: "treadDepth", min: inches("10") },
+    exceptions: [SPIRAL],
     remark: "winders have limits of their own",
   }),
   limit({
@@ -165,6 +168,7 @@ const LIMITS: readonly Limit[] = [
     measured: "nosing to nosing where they cross the walkline",
     rule: { comparator: "min", of: "winderDepth", min: inches("10") },
     applies: [WINDERS],
+    exceptions: [SPIRAL],
     status: "seen for another edition", sources: [HBR_WALK],
   }),
   limit({
@@ -208,7 +212,7 @@ const LIMITS: readonly Limit[] = [
     measured: "how far the tread stands out over the riser below",
     rule: { comparator: "range", of: "nosing", min: inches("0.75"), max: inches("1.25") },
     applies: [{ when: { not: { reached: "nosing exempt tread depth" } }, words: "the tread depth is under the exempt depth" }],
-    exceptions: [seenFor2024(OPEN_RISERS, "over open risers the projection may be more than 1 1/4 in")],
+    exceptions: [ofLaterEdition(NOSING_OVER_OPEN_RISERS)],
     status: "seen, edition inferred", sources: [MCM_753],
   }),
   limit({
@@ -229,10 +233,7 @@ const LIMITS: readonly Limit[] = [
     measured: "in the direction of travel",
     rule: { comparator: "min", of: "landingDepth", min: inches("36") },
     applies: [{ when: { fact: "landing", is: ["straight", "exterior door"], otherwise: "straight" }, words: "the run is straight at the landing" }],
-    exceptions: [seenFor2024(
-      { fact: "landing", is: ["exterior door"], otherwise: "straight" },
-      "an exterior door over at most two risers needs no landing at the top if it does not swing over them",
-    )],
+    exceptions: [ofLaterEdition(EXTERIOR_DOOR)],
     status: "seen, edition inferred", sources: [BCF_76],
   }),
   limit({
@@ -240,16 +241,14 @@ const LIMITS: readonly Limit[] = [
     measured: "across the direction of travel",
     rule: { comparator: "relation", of: "landingWidth", sense: "at least", than: ["clearWidth", "width"] },
     status: "seen, edition inferred", sources: [BCF_76],
-    remark: "a landing that is not a rectangle has a depth and an area to keep as well (seen in the 2024 text only)",
+    exceptions: [LANDING_OF_OTHER_SHAPE],
+    remark: "a landing that is not a rectangle has a depth and an area to keep as well (seen in the 2024 text only); give landing shape if so",
   }),
   limit({
     item: "walking surface slope", clause: "R311.7.7", unit: "ratio", text: "1:48",
     measured: "rise over run of treads and landings, the steepest way",
     rule: { comparator: "slope", of: ["treadSlope", "landingSlope"], rise: 1, run: 48 },
-    exceptions: [seenFor2024(
-      { fact: "landingDrains", is: ["yes"], otherwise: "no" },
-      "a landing that has to shed water may slope 1:20 in the direction of travel",
-    )],
+    exceptions: [ofLaterEdition(LANDING_DRAINS)],
     status: "seen, edition inferred", sources: [NACHI_77],
     remark: "2 percent is printed beside it, a rounding of 1/48",
   }),
@@ -275,10 +274,7 @@ const LIMITS: readonly Limit[] = [
     measured: "how far the handrail stands into the stair, each side",
     rule: { comparator: "max", of: "handrailProjection", max: inches("4.5") },
     applies: [HAS_HANDRAIL],
-    exceptions: [seenFor2024(
-      { all: [{ fact: "handrailPassesNosing", is: ["yes"], otherwise: "no" }, { fact: "handrailProjection", atMost: inches("6.5") }] },
-      "up to 6 1/2 in where the nosing of a landing or of a passing flight takes up the clearance",
-    )],
+    exceptions: [ofLaterEdition(PASSING_NOSING)],
     status: "seen for another edition", sources: [MN_1309_0311],
   }),
   limit({
@@ -312,7 +308,7 @@ const LIMITS: readonly Limit[] = [
   limit({
     item: "handrail grip type2 recess depth", clause: "R311.7.8.5", text: "5/16", printedMillimetres: ["8"], millimetresFrom: "from memory",
     measured: "finger recess on each side of a handrail whose perimeter is over 6 1/4 in",
-    rule: { comparator: "min", of: "gripRecess", min: inches("0.3125") },
+    rule: TYPE_TWO_GRIP,
     applies: [
       HAS_HANDRAIL,
       {
@@ -321,8 +317,8 @@ const LIMITS: readonly Limit[] = [
       },
     ],
     status: "seen for another edition", sources: [GRIP_2006],
-    remark: "not checked here: the recess starts within 3/4 in of the top, is full within 7/8 in under the widest part, holds for 3/8 in "
-      + "and down to 1 3/4 in under the top; above it the rail is 1 1/4 to 2 3/4 in wide",
+    remark: "the recess starts within 3/4 in of the top, is full within 7/8 in under the widest part, holds for 3/8 in and down to 1 3/4 in "
+      + "under the top; above it the rail is 1 1/4 to 2 3/4 in wide; each is held where its label is given",
   }),
   limit({
     item: "guard required drop", clause: "R312.1.1", text: "more than 30", printedMillimetres: ["762"], millimetresFrom: "seen",

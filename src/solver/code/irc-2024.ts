@@ -1,9 +1,13 @@
+import {
+  EXTERIOR_DOOR, LANDING_DRAINS, LANDING_OF_OTHER_SHAPE, NOSING_OVER_OPEN_RISERS, OPENING_OVERLAPS, PASSING_NOSING,
+} from "./irc-exceptions";
 import { count, degrees, inches, limitRow, outsideRow } from "./limit-row";
 import type { CodeProfile, Limit, OutOfScope, Source } from "./profile";
 import {
-  AT_FITTING, GUARD_NEEDED, GUARD_TOPPED_BY_HANDRAIL, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, OPEN_RISERS, OTHER_HANDRAIL, RISERS_OPEN,
-  ROUND_HANDRAIL, WINDERS, WINDERS_AMONG_STEPS,
+  AT_FITTING, GUARD_NEEDED, GUARD_TOPPED_BY_HANDRAIL, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, OTHER_HANDRAIL, RISERS_OPEN,
+  ROUND_HANDRAIL, SPIRAL, WINDERS, WINDERS_AMONG_STEPS,
 } from "./stair-conditions";
+import { TYPE_TWO_GRIP } from "./type-two-grip";
 
 const IRC24_TXT: Source = { title: "Text of IRC 2024 sections R318 to R321", address: "secondary text, no public address" };
 
@@ -14,29 +18,27 @@ const LIMITS: readonly Limit[] = [
     item: "clear width above handrail", clause: "R318.7.1", text: "36", printedMillimetres: ["914"], millimetresFrom: "from memory",
     measured: "clear width at every point above the handrail and under the required headroom",
     rule: { comparator: "min", of: "clearWidth", min: inches("36") },
-    remark: "a spiral stair has a width of its own",
+    exceptions: [SPIRAL],
   }),
   limit({
     item: "clear width at handrail one side", clause: "R318.7.1", text: "31 1/2", printedMillimetres: ["787"], millimetresFrom: "from memory",
     measured: "clear width at and below the handrail, treads and landings alike",
     rule: { comparator: "min", of: "widthAtHandrails", min: inches("31.5") },
     applies: [{ when: { fact: "handrails", is: ["one"] }, words: "there is a handrail on one side" }],
+    exceptions: [SPIRAL],
   }),
   limit({
     item: "clear width at handrail two sides", clause: "R318.7.1", text: "27", printedMillimetres: ["698"], millimetresFrom: "from memory",
     measured: "clear width at and below the handrails, treads and landings alike",
     rule: { comparator: "min", of: "widthAtHandrails", min: inches("27") },
     applies: [{ when: { fact: "handrails", is: ["both"] }, words: "there are handrails on both sides" }],
+    exceptions: [SPIRAL],
   }),
   limit({
     item: "headroom", clause: "R318.7.2", text: "6 ft 8 in", printedMillimetres: ["2032"], millimetresFrom: "from memory",
     measured: "plumb above the line of the nosings, or above a landing",
     rule: { comparator: "min", of: "headroom", min: inches("80") },
-    exceptions: [{
-      when: { all: [{ given: "openingOverlap" }, { fact: "openingOverlap", atMost: inches("4.75") }] },
-      words: "the edge of the floor opening may stand in over the side of the stair by up to 4 3/4 in",
-      then: "does not apply",
-    }],
+    exceptions: [SPIRAL, OPENING_OVERLAPS],
   }),
   limit({
     item: "flight vertical rise", clause: "R318.7.3", text: "12 ft 7 in", printedMillimetres: ["3835"], millimetresFrom: "from memory",
@@ -47,6 +49,7 @@ const LIMITS: readonly Limit[] = [
     item: "riser height", clause: "R318.7.5.1", text: "7 3/4", printedMillimetres: ["196"], millimetresFrom: "from memory",
     measured: "plumb between the leading edges of neighbouring treads",
     rule: { comparator: "max", of: "riserHeight", max: inches("7.75") },
+    exceptions: [SPIRAL],
     remark: "the code sets no least riser",
   }),
   limit({
@@ -68,12 +71,14 @@ const LIMITS: readonly Limit[] = [
       RISERS_OPEN,
       { when: { fact: "openRiserHeight", moreThan: inches("30") }, words: "the opening is more than 30 in above the floor or grade below" },
     ],
+    exceptions: [SPIRAL],
     remark: "lower openings are not limited",
   }),
   limit({
     item: "tread depth", clause: "R318.7.5.2", text: "10", printedMillimetres: ["254"], millimetresFrom: "from memory",
     measured: "level from nosing to nosing, square to the leading edge: the run, not the board",
     rule: { comparator: "min", of: "treadDepth", min: inches("10") },
+    exceptions: [SPIRAL],
     remark: "winders have limits of their own",
   }),
   limit({
@@ -87,6 +92,7 @@ const LIMITS: readonly Limit[] = [
     measured: "nosing to nosing where they cross the walkline",
     rule: { comparator: "min", of: "winderDepth", min: inches("10") },
     applies: [WINDERS],
+    exceptions: [SPIRAL],
   }),
   limit({
     item: "winder tread depth any point", clause: "R318.7.5.2.1", text: "6", printedMillimetres: ["152"], millimetresFrom: "from memory",
@@ -125,11 +131,7 @@ const LIMITS: readonly Limit[] = [
     measured: "how far the tread stands out over the riser below",
     rule: { comparator: "range", of: "nosing", min: inches("0.75"), max: inches("1.25") },
     applies: [{ when: { not: { reached: "nosing exempt tread depth" } }, words: "the tread depth is under the exempt depth" }],
-    exceptions: [{
-      when: OPEN_RISERS,
-      words: "over open risers the projection may be more than 1 1/4 in",
-      then: { comparator: "min", of: "nosing", min: inches("0.75") },
-    }],
+    exceptions: [NOSING_OVER_OPEN_RISERS],
   }),
   limit({
     item: "nosing exempt tread depth", clause: "R318.7.5.3", text: "11", printedMillimetres: ["279"], millimetresFrom: "from memory",
@@ -147,39 +149,20 @@ const LIMITS: readonly Limit[] = [
     measured: "in the direction of travel",
     rule: { comparator: "min", of: "landingDepth", min: inches("36") },
     applies: [{ when: { fact: "landing", is: ["straight", "exterior door"], otherwise: "straight" }, words: "the run is straight at the landing" }],
-    exceptions: [{
-      when: {
-        all: [
-          { fact: "landing", is: ["exterior door"], otherwise: "straight" },
-          { fact: "risers", atMost: count("2") },
-          { fact: "doorSwing", is: ["no"] },
-        ],
-      },
-      words: "an exterior door over at most two risers needs no landing at the top if it does not swing over them",
-      then: "does not apply",
-    }],
+    exceptions: [EXTERIOR_DOOR],
   }),
   limit({
     item: "landing width", clause: "R318.7.6", text: "the width of the flight it serves",
     measured: "across the direction of travel",
     rule: { comparator: "relation", of: "landingWidth", sense: "at least", than: ["clearWidth", "width"] },
-    remark: "a landing that is not a rectangle has a depth and an area to keep as well",
+    exceptions: [LANDING_OF_OTHER_SHAPE],
+    remark: "a landing that is not a rectangle has a depth and an area to keep as well; give landing shape if so",
   }),
   limit({
     item: "walking surface slope", clause: "R318.7.7", unit: "ratio", text: "1:48",
     measured: "rise over run of treads and landings, the steepest way",
     rule: { comparator: "slope", of: ["treadSlope", "landingSlope"], rise: 1, run: 48 },
-    exceptions: [{
-      when: { fact: "landingDrains", is: ["yes"], otherwise: "no" },
-      words: "a landing that has to shed water may slope 1:20 in the direction of travel",
-      then: {
-        comparator: "every", needs: "any",
-        parts: [
-          { comparator: "slope", of: "landingSlope", rise: 1, run: 20 },
-          { comparator: "slope", of: "treadSlope", rise: 1, run: 48 },
-        ],
-      },
-    }],
+    exceptions: [LANDING_DRAINS],
     remark: "2 percent is printed beside it, a rounding of 1/48",
   }),
   limit({
@@ -202,11 +185,7 @@ const LIMITS: readonly Limit[] = [
     measured: "how far the handrail stands into the stair, each side",
     rule: { comparator: "max", of: "handrailProjection", max: inches("4.5") },
     applies: [HAS_HANDRAIL],
-    exceptions: [{
-      when: { fact: "handrailPassesNosing", is: ["yes"], otherwise: "no" },
-      words: "up to 6 1/2 in where the nosing of a landing or of a passing flight takes up the clearance",
-      then: { comparator: "max", of: "handrailProjection", max: inches("6.5") },
-    }],
+    exceptions: [PASSING_NOSING],
   }),
   limit({
     item: "handrail wall clearance", clause: "R320.4", text: "1 1/2", printedMillimetres: ["38"], millimetresFrom: "from memory",
@@ -235,7 +214,7 @@ const LIMITS: readonly Limit[] = [
   limit({
     item: "handrail grip type2 recess depth", clause: "R320.6", text: "5/16", printedMillimetres: ["8"], millimetresFrom: "from memory",
     measured: "finger recess on each side of a handrail whose perimeter is over 6 1/4 in",
-    rule: { comparator: "min", of: "gripRecess", min: inches("0.3125") },
+    rule: TYPE_TWO_GRIP,
     applies: [
       HAS_HANDRAIL,
       {
@@ -243,8 +222,8 @@ const LIMITS: readonly Limit[] = [
         words: "the perimeter is over 6 1/4 in",
       },
     ],
-    remark: "not checked here: the recess starts within 3/4 in of the top, is full within 7/8 in under the widest part, holds for 3/8 in "
-      + "and down to 1 3/4 in under the top; above it the rail is 1 1/4 to 2 3/4 in wide",
+    remark: "the recess starts within 3/4 in of the top, is full within 7/8 in under the widest part, holds for 3/8 in and down to 1 3/4 in "
+      + "under the top; above it the rail is 1 1/4 to 2 3/4 in wide; each is held where its label is given",
   }),
   limit({
     item: "guard required drop", clause: "R321.1.1", text: "more than 30", printedMillimetres: ["762"], millimetresFrom: "from memory",

@@ -1,6 +1,6 @@
 import { count, degrees, inches, limitRow, outsideRow } from "./limit-row";
 import type { CodeProfile, Limit, OutOfScope, Source } from "./profile";
-import { HANDRAIL_PROVIDED, HAS_HANDRAIL, WITH_GUARD } from "./stair-conditions";
+import { HANDRAIL_PROVIDED, HAS_HANDRAIL, SPECIAL_STAIR, SPIRAL, WITH_GUARD } from "./stair-conditions";
 
 const JJK: Source = {
   title: "Compliance article on 1910.29(f), stair rail systems",
@@ -25,12 +25,14 @@ const LIMITS: readonly Limit[] = [
     item: "pitch", clause: "1910.25(c)(1)", unit: "deg", text: "30 to 50",
     measured: "from level",
     rule: { comparator: "range", of: { formula: "pitch" }, min: degrees("30"), max: degrees("50") },
+    exceptions: [SPECIAL_STAIR],
     sources: [OSHA_2025],
   }),
   limit({
     item: "riser height", clause: "1910.25(c)(2)", text: "9 1/2",
     measured: "plumb, tread to tread",
     rule: { comparator: "max", of: "riserHeight", max: inches("9.5") },
+    exceptions: [SPECIAL_STAIR],
     sources: [OSHA_2025],
     remark: "decided in inches; the centimetres beside it are rounded",
   }),
@@ -38,7 +40,7 @@ const LIMITS: readonly Limit[] = [
     item: "tread depth", clause: "1910.25(c)(3)", text: "9 1/2",
     measured: "level from nosing to nosing: the run, not the board",
     rule: { comparator: "min", of: "treadDepth", min: inches("9.5") },
-    exceptions: [{
+    exceptions: [SPECIAL_STAIR, {
       when: { fact: "installed", is: ["before 2017", "before 1991"], otherwise: "new" },
       words: "a stair put in before 17 January 2017 has a row of its own",
       then: "does not apply",
@@ -50,6 +52,7 @@ const LIMITS: readonly Limit[] = [
     item: "stair width", clause: "1910.25(c)(4)", text: "22",
     measured: "between the barriers at the sides",
     rule: { comparator: "min", of: ["clearWidth", "width"], min: inches("22") },
+    exceptions: [SPECIAL_STAIR],
     sources: [OSHA_CLAUSES],
   }),
   limit({
@@ -64,6 +67,7 @@ const LIMITS: readonly Limit[] = [
     item: "headroom", clause: "1910.25(b)(2)", text: "6 ft 8 in",
     measured: "from the leading edge of the tread to whatever is above",
     rule: { comparator: "min", of: "headroom", min: inches("80") },
+    exceptions: [SPIRAL],
     sources: [OSHA_CLAUSES, OSHA_CHECKLIST],
   }),
   limit({

@@ -1,6 +1,6 @@
 import { count, degrees, inches, limitRow } from "./limit-row";
 import type { CodeProfile, Limit, Source } from "./profile";
-import { GUARD_TOPPED_BY_HANDRAIL, HANDRAIL_PROVIDED, HAS_HANDRAIL, WINDERS, WITH_GUARD } from "./stair-conditions";
+import { GUARD_TOPPED_BY_HANDRAIL, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, WINDERS, WITH_GUARD } from "./stair-conditions";
 
 const OSHA_1926: Source = {
   title: "Safety course, stairs in construction",
@@ -80,7 +80,8 @@ const LIMITS: readonly Limit[] = [
     rule: {
       comparator: "required-when", of: "risers", from: { atLeast: count("4") },
       or: { of: "totalRise", from: { moreThan: inches("30") } },
-      requires: "a handrail, and a stair rail on each open side,", provided: HANDRAIL_PROVIDED,
+      requires: "a handrail, and a stair rail on each open side,",
+      provided: { all: [HANDRAIL_PROVIDED, { any: [{ fact: "openSides", is: ["none"] }, HAS_GUARD] }] },
     },
     status: "seen", sources: [OSHA_C1],
     remark: "an older memorandum says 30 in or more: at exactly 30 in ask",

@@ -1,0 +1,199 @@
+import type { CheckRow } from "../../../src/solver/code/check";
+import type { CodeFacts, Step } from "../../../src/solver/code/fact-labels";
+import type { CodeProfile } from "../../../src/solver/code/profile";
+import { PROFILES } from "../../../src/solver/code/profiles";
+import { flight, inches, millimetres as mm, rowOf } from "./stair-check";
+
+const code = (id: string): CodeProfile => {
+  const found = PROFILES.find((one) => one.id === id);
+  if (found === undefined) throw new Error(id);
+  return found;
+};
+const row = (id: string, item: string, facts: CodeFacts, steps: readonly Step[] = []): CheckRow => rowOf(item, facts, steps, [], code(id));
+const verdict = (id: string, item: string, facts: CodeFacts, steps: readonly Step[] = []) => row(id, item, facts, steps).verdict;
+
+// One mark of the tape beside each limit: 1/64 in.
+const MARK = 1 / 64;
+
+describe("kinds of stair", () => {
+  // IRC R311.7.10.1 (2018, 2021), R318.7.11.1 (2024): a spiral stair has its own width, headroom, riser and tread; open risers of one are not limited.
+  test.each(["irc-2018", "irc-2021", "irc-2024"])("%s leaves a spiral stair to its own limits", (id) => {
+    const spiral: CodeFacts = {
+      stairKind: "spiral", clearWidth: inches(26), widthAtHandrails: inches(26), handrails: "one", headroom: inches(78), riserHeight: inches(9.5), treadDepth: inches(6.75),
+      openRisers: "yes", openRiserGap: inches(8), openRiserHeight: inches(90), winders: 12, winderDepth: inches(6.75),
+    };
+    for (const item of [
+      "clear width above handrail", "clear width at handrail one side", "headroom", "riser height", "tread depth", "open riser opening", "winder tread depth walkline",
+    ]) {
+      expect([item, row(id, item, spiral)]).toEqual([item, expect.objectContaining({ verdict: "does not apply", note: expect.stringContaining("a spiral stair has limits of its own") })]);
+      expect([item, verdict(id, item, { ...spiral, stairKind: "standard" })]).toEqual([item, "fail"]);
+    }
+    const { stairKind: _kind, ...unsaid } = spiral;
+    expect(verdict(id, "riser height", unsaid)).toBe("fail");
+  });
+
+  // IBC 1011.5.2, exceptions: spiral stairs, alternating tread devices, ship's ladders, aisles; 1011.11: one handrail on a spiral stair.
+  test.each(["ibc-2018", "ibc-2021"])("%s 1011.5.2 is no rule for special stairs and aisles, and a spiral stair has one handrail", (id) => {
+    for (const stairKind of ["spiral", "ship", "alternating", "aisle"] as const) {
+      for (const dwelling of ["yes", "no"] as const) {
+        const facts: CodeFacts = { stairKind, dwelling, riserHeight: inches(9), treadDepth: inches(8) };
+        for (const item of ["riser height", "tread depth", "riser height dwelling", "tread depth dwelling"]) {
+          expect([stairKind, item, verdict(id, item, facts)]).toEqual([stairKind, item, "does not apply"]);
+        }
+      }
+    }
+    expect(verdict(id, "headroom", { stairKind: "spiral", headroom: inches(78) })).toBe("does not apply");
+    expect(verdict(id, "handrail sides", { stairKind: "spiral", handrails: "one", risers: 12 })).toBe("pass");
+    expect(verdict(id, "handrail sides", { stairKind: "spiral", handrails: "none", risers: 12 })).toBe("fail");
+    expect(verdict(id, "handrail sides", { stairKind: "ship", handrails: "one", risers: 12 })).toBe("fail");
+  });
+
+  // 29 CFR 1910.25(c) is of standard stairs, (b)(2) sends spiral stairs to (d)(3).
+  test("29 CFR 1910.25: standard stairs alone have the limits of (c)", () => {
+    const steep: CodeFacts = { riserHeight: inches(12), treadDepth: inches(6), width: inches(18), headroom: inches(78) };
+    for (const stairKind of ["spiral", "ship", "alternating"] as const) {
+      expect(["pitch", "riser height", "tread depth", "stair width"].map((item) => verdict("osha-1910.25", item, { ...steep, stairKind }))).toEqual(Array(4).fill("does not apply"));
+    }
+    expect(["pitch", "riser height", "tread depth", "stair width"].map((item) => verdict("osha-1910.25", item, steep))).toEqual(Array(4).fill("fail"));
+    expect(verdict("osha-1910.25", "headroom", { ...steep, stairKind: "spiral" })).toBe("does not apply");
+  });
+
+  test("where the limits of such a stair were not read, its sizes neither pass nor fail", () => {
+    const facts: CodeFacts = { riserHeight: inches(7), treadDepth: inches(11), headroom: inches(79), clearWidth: inches(36), guardHeight: inches(33), fallHeight: inches(60) };
+    for (const [id, stairKind, item] of [
+      ["irc-2021", "ship", "riser height"], ["irc-2021", "ship", "headroom"], ["obc-2024-part9", "spiral", "riser height"], ["uk-adk-private", "spiral", "pitch"],
+      ["nbc-ca-2020", "alternating", "run"], ["ibc-2018", "ship", "headroom"],
+    ] as const) {
+      expect([id, item, row(id, item, { ...facts, stairKind })]).toEqual([id, item, expect.objectContaining({ verdict: "judge", note: expect.stringContaining("may have limits of its own, which were not read here") })]);
+    }
+    // What is no size of the stair itself is held as ever.
+    expect(verdict("irc-2021", "guard height stair open side", { ...facts, stairKind: "ship" })).toBe("fail");
+  });
+});
+
+describe("exceptions read in the IRC of 2024 only", () => {
+  const EXCUSED: readonly (readonly [string, CodeFacts, string])[] = [
+    ["headroom", { headroom: inches(79), openingOverlap: inches(4.75) }, "does not apply"],
+    ["nosing projection", { treadDepth: inches(10), nosing: inches(2), openRisers: "yes" }, "pass"],
+    ["landing depth straight run", { landingDepth: inches(30), landing: "exterior door", risers: 2, doorSwing: "no" }, "does not apply"],
+    ["walking surface slope", { landingSlope: 0.05, landingDrains: "yes" }, "pass"],
+    ["handrail projection each side", { handrailProjection: inches(6.5), handrailPassesNosing: "yes" }, "pass"],
+  ];
+
+  test.each(["irc-2018", "irc-2021"])("%s: open until it is said whether the authority grants them", (id) => {
+    for (const [item, facts, excused] of EXCUSED) {
+      expect([item, row(id, item, facts)]).toEqual([item, expect.objectContaining({ verdict: "judge", note: expect.stringContaining("give later exceptions to decide") })]);
+      expect([item, verdict(id, item, { ...facts, laterExceptions: "yes" })]).toEqual([item, excused]);
+      expect([item, verdict(id, item, { ...facts, laterExceptions: "no" })]).toEqual([item, "fail"]);
+      expect([item, verdict("irc-2024", item, facts)]).toEqual([item, excused]);
+    }
+  });
+
+  test.each(["irc-2018", "irc-2021"])("%s: what the exception itself would fail is failed without asking", (id) => {
+    // 6 1/2 in and a mark; 1:19 over 1:20; under 3/4 in; 4 3/4 in and a mark; a third riser.
+    expect(verdict(id, "handrail projection each side", { handrailProjection: inches(6.5 + MARK), handrailPassesNosing: "yes" })).toBe("fail");
+    expect(verdict(id, "walking surface slope", { landingSlope: 1 / 19, landingDrains: "yes" })).toBe("fail");
+    expect(verdict(id, "nosing projection", { treadDepth: inches(10), nosing: inches(0.75 - MARK), openRisers: "yes" })).toBe("fail");
+    expect(verdict(id, "headroom", { headroom: inches(79), openingOverlap: inches(4.75 + MARK) })).toBe("fail");
+    expect(verdict(id, "landing depth straight run", { landingDepth: inches(30), landing: "exterior door", risers: 3, doorSwing: "no" })).toBe("fail");
+  });
+
+  test.each(["irc-2018", "irc-2021", "irc-2024"])("%s: a landing that is not a rectangle is left to a person, in words", (id) => {
+    const wide: CodeFacts = { landingWidth: inches(36), clearWidth: inches(36) };
+    expect(verdict(id, "landing width", wide)).toBe("pass");
+    expect(verdict(id, "landing width", { ...wide, landingWidth: inches(36 - MARK) })).toBe("fail");
+    expect(row(id, "landing width", { ...wide, landingShape: "other" })).toMatchObject({ verdict: "judge", note: expect.stringContaining("quarter circle") });
+    expect(row(id, "landing width", wide).note).toContain("give landing shape if so");
+  });
+});
+
+describe("a handrail of Type II, with finger recesses", () => {
+  // R311.7.8.5, R320.6, IBC 1014.3.2: 5/16 deep, starting within 3/4, full within 7/8, for 3/8, down to 1 3/4; 1 1/4 to 2 3/4 wide above.
+  const RAIL: CodeFacts = {
+    handrails: "one", dwelling: "yes", gripPerimeter: inches(7), gripRecess: inches(5 / 16), recessStart: inches(0.75), recessReach: inches(0.875), recessHeight: inches(0.375),
+    recessFoot: inches(1.75), widthAboveRecess: inches(2.75),
+  };
+  const ITEM = "handrail grip type2 recess depth";
+
+  test.each(["irc-2018", "irc-2021", "irc-2024", "ibc-2018"])("%s: each measure passes at its limit and fails a mark beyond", (id) => {
+    expect(verdict(id, ITEM, RAIL)).toBe("pass");
+    expect(verdict(id, ITEM, { ...RAIL, widthAboveRecess: inches(1.25) })).toBe("pass");
+    for (const beyond of [
+      { gripRecess: inches(5 / 16 - MARK) }, { recessStart: inches(0.75 + MARK) }, { recessReach: inches(0.875 + MARK) }, { recessHeight: inches(0.375 - MARK) },
+      { recessFoot: inches(1.75 - MARK) }, { widthAboveRecess: inches(2.75 + MARK) }, { widthAboveRecess: inches(1.25 - MARK) },
+    ]) expect([beyond, verdict(id, ITEM, { ...RAIL, ...beyond })]).toEqual([beyond, "fail"]);
+  });
+
+  test("without the depth of the recess nothing passes", () => {
+    const { gripRecess: _depth, ...rest } = RAIL;
+    expect(verdict("irc-2021", ITEM, rest)).toBe("not given");
+  });
+});
+
+describe("IBC, further rules", () => {
+  // 1011.5.4.1: the riser at sloping ground may be less than 4 in; the others keep 4 to 7.
+  test.each(["ibc-2018", "ibc-2021"])("%s: of the ends one may run out at sloping ground, which one is for a person; the others keep 4 to 7 in", (id) => {
+    const sloping: CodeFacts = { endRiserSlope: 1 / 12 };
+    const at = (...rises: number[]) => verdict(id, "riser height", sloping, flight("rise", rises));
+    expect(at(4, 7, 7, 7)).toBe("pass");
+    expect([at(4 - MARK, 7, 7, 7), at(7, 7, 7, 3)]).toEqual(["judge", "judge"]);
+    expect([at(3, 7, 7 + MARK, 7), at(7, 4 - MARK, 7, 7)]).toEqual(["fail", "fail"]);
+    expect(verdict(id, "riser height", {}, flight("rise", [4 - MARK, 7, 7, 7]))).toBe("fail");
+  });
+
+  // 1014.6 and ADA 505.10.2, 505.10.3: 12 in at the top; at the foot one tread depth.
+  test.each(["ibc-2018", "ibc-2021", "ada-2010"])("%s: the handrail runs on 12 in at the top and one tread depth at the foot", (id) => {
+    const rail = (top: number, foot?: number): CodeFacts => ({ egress: "yes", treadDepth: inches(11), handrails: "both", handrailExtension: inches(top), ...(foot === undefined ? {} : { handrailFootExtension: inches(foot) }) });
+    const at = (facts: CodeFacts) => verdict(id, "handrail top extension", facts);
+    expect([at(rail(12)), at(rail(12 - MARK)), at(rail(12, 11)), at(rail(12, 11 - MARK))]).toEqual(["pass", "fail", "pass", "fail"]);
+    const { handrailExtension: _top, ...footOnly } = rail(12, 11);
+    expect(at(footOnly)).toBe("not given");
+  });
+
+  // 1014.3.1, read in the 2018 text: 4 to 6 1/4 in around, 1 to 2 1/4 in across.
+  test("IBC 2021: a rail that is not round by its perimeter and its width", () => {
+    const at = (facts: CodeFacts) => verdict("ibc-2021", "handrail grip type1 diameter", { handrails: "both", ...facts });
+    const round = [1.25, 2, 1.25 - MARK, 2 + MARK].map((grip) => at({ grip: inches(grip) }));
+    expect(round).toEqual(["pass", "pass", "fail", "fail"]);
+    const around = [4, 6.25, 4 - MARK, 6.25 + MARK].map((perimeter) => at({ gripPerimeter: inches(perimeter), gripCrossSection: inches(2) }));
+    expect(around).toEqual(["pass", "pass", "fail", "fail"]);
+    const across = [1, 2.25, 1 - MARK, 2.25 + MARK].map((width) => at({ gripPerimeter: inches(5), gripCrossSection: inches(width) }));
+    expect(across).toEqual(["pass", "pass", "fail", "fail"]);
+    expect([at({}), at({ gripRecess: inches(0.5) })]).toEqual(["not given", "does not apply"]);
+  });
+
+  // 1011.4: the walkline is 12 in from the narrow side.
+  test("IBC 2021: a winder is measured 12 in from the narrow side where that is given", () => {
+    const at = (facts: CodeFacts) => verdict("ibc-2021", "winder tread depth walkline", { winders: 3, ...facts });
+    expect([at({ winderDepth: inches(11) }), at({ winderDepth: inches(11 - MARK) })]).toEqual(["pass", "fail"]);
+    expect([at({ winderDepth: inches(11), walkline: inches(12) }), at({ winderDepth: inches(11), walkline: inches(12 + MARK) })]).toEqual(["pass", "fail"]);
+    expect([at({ winderDepth: inches(10), dwelling: "yes" }), at({ winderDepth: inches(10 - MARK), dwelling: "yes" }), at({ walkline: inches(12) })]).toEqual(["pass", "fail", "not given"]);
+  });
+});
+
+describe("ADA 2010, further rules", () => {
+  // 504.3 and the Access Board's guide: an open riser fails at any height; holes that keep out a ball of more than 1/2 in count as closed.
+  test("a riser is open by its gap, closed by holes of 1/2 in", () => {
+    const at = (facts: CodeFacts) => verdict("ada-2010", "open riser", { egress: "yes", ...facts });
+    expect([at({}), at({ openRisers: "no" }), at({ openRisers: "yes" }), at({ openRiserGap: inches(0.25) })]).toEqual(["not given", "pass", "fail", "fail"]);
+    expect([at({ openRisers: "yes", riserPerforation: inches(0.5) }), at({ openRisers: "yes", riserPerforation: inches(0.5 + MARK) })]).toEqual(["pass", "fail"]);
+    expect(at({ openRiserGap: inches(4), riserPerforation: inches(0.5) })).toBe("fail");
+  });
+
+  // 504.5: at most 1 1/2 in, the underside of one that projects curved or bevelled.
+  test("a nosing that projects is curved or bevelled underneath", () => {
+    const at = (facts: CodeFacts) => verdict("ada-2010", "nosing projection", { egress: "yes", ...facts });
+    expect([at({ nosing: inches(1.5) }), at({ nosing: inches(1.5 + MARK) })]).toEqual(["pass", "fail"]);
+    expect((["curved", "bevelled", "square"] as const).map((nosingUnderside) => at({ nosing: inches(1.5), nosingUnderside }))).toEqual(["pass", "pass", "fail"]);
+    expect([at({ nosing: inches(0), nosingUnderside: "square" }), at({ nosingUnderside: "curved" })]).toEqual(["pass", "not given"]);
+  });
+});
+
+describe("29 CFR 1926.1052(c)(1)", () => {
+  test("a handrail, and a rail on each open side, each of them shown", () => {
+    const at = (facts: CodeFacts) => verdict("osha-1926.1052", "handrail required", { risers: 4, totalRise: inches(28), ...facts });
+    expect([at({ handrails: "one", openSides: "none" }), at({ handrails: "one", openSides: "one", guard: "yes" }), at({ handrails: "one", openSides: "both", guardHeight: inches(36) })]).toEqual(["pass", "pass", "pass"]);
+    expect([at({ handrails: "none", openSides: "none" }), at({ handrails: "one", openSides: "one", guard: "no" })]).toEqual(["fail", "fail"]);
+    expect([at({ handrails: "one" }), at({ handrails: "one", guard: "no" }), at({ openSides: "none" })]).toEqual(["not given", "not given", "not given"]);
+  });
+});
