@@ -2,7 +2,7 @@ import { Exact } from "../length/exact";
 import { count, degrees, limitRow, millimetres, outsideRow } from "./limit-row";
 import type { CodeProfile, Limit, OutOfScope, Source } from "./profile";
 import {
-  flightWidth, FREED_IF_INFREQUENT, GUARD_NEEDED, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, INFREQUENT, RISERS_OPEN, WINDERS,
+  flightWidth, FREED_IF_INFREQUENT, GUARD_NEEDED, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, INFREQUENT, RISERS_OPEN, SPIRAL, WINDERS,
   WINDERS_AMONG_STEPS,
 } from "./stair-conditions";
 
@@ -33,21 +33,21 @@ const LIMITS: readonly Limit[] = [
     item: "riser height", clause: "Housing Provisions Table 11.2.2a", text: "115 to 190",
     measured: "plumb, tread to tread",
     rule: { comparator: "range", of: "riserHeight", min: millimetres("115"), max: millimetres("190") },
-    exceptions: [FREED_IF_INFREQUENT],
+    exceptions: [SPIRAL, FREED_IF_INFREQUENT],
     sources: [AU_HP22_FULL, AU_HP22, AU_HP22B],
   }),
   limit({
     item: "going", clause: "Housing Provisions Table 11.2.2a", text: "240 to 355",
     measured: "level, nosing to nosing",
     rule: { comparator: "range", of: "treadDepth", min: millimetres("240"), max: millimetres("355") },
-    exceptions: [FREED_IF_INFREQUENT],
+    exceptions: [SPIRAL, FREED_IF_INFREQUENT],
     sources: [AU_HP22_FULL, AU_HP22, AU_HP22B],
   }),
   limit({
     item: "two r plus g", clause: "Housing Provisions Table 11.2.2a", text: "550 to 700",
     measured: "twice the riser plus the going",
     rule: { comparator: "range", of: { formula: "two risers plus run" }, min: millimetres("550"), max: millimetres("700") },
-    exceptions: [FREED_IF_INFREQUENT],
+    exceptions: [SPIRAL, FREED_IF_INFREQUENT],
     sources: [AU_HP22_FULL, AU_HP22, AU_HP22B],
     remark: "binding, unlike the usual rule of thumb",
   }),
@@ -97,9 +97,12 @@ const LIMITS: readonly Limit[] = [
       when: { not: { reached: "handrail required rise" } },
       words: "a climb of less than 1 m needs no handrail",
       then: "does not apply",
+    }, {
+      when: { fact: "handrailPlace", is: ["landing", "newel winders"], otherwise: "flight" },
+      words: "landings, and winders with a newel post, need no handrail",
+      then: "does not apply",
     }],
     sources: [AU_HP22_FULL, AU_HP22],
-    remark: "landings, and winders with a newel post, need none",
   }),
   limit({
     item: "guard required drop", clause: "Housing Provisions 11.3.3", text: "1000 or more",
@@ -165,7 +168,13 @@ const LIMITS: readonly Limit[] = [
   limit({
     item: "going infrequent", clause: "Housing Provisions Table 11.2.2b", text: "215 to 355",
     measured: "level, nosing to nosing",
-    rule: { comparator: "range", of: "treadDepth", min: millimetres("215"), max: millimetres("355") },
+    rule: {
+      comparator: "every", needs: "first",
+      parts: [
+        { comparator: "range", of: "treadDepth", min: millimetres("215"), max: millimetres("355") },
+        { comparator: "max", of: "treadGap", max: millimetres("30") },
+      ],
+    },
     applies: [INFREQUENT],
     remark: "the going is at most the tread and a gap of 30 mm",
   }),
@@ -251,7 +260,11 @@ const LIMITS: readonly Limit[] = [
     measured: "above landings, balconies, decks and the like",
     rule: { comparator: "min", of: "landingGuardHeight", min: millimetres("1000") },
     applies: [GUARD_NEEDED],
-    remark: "865 mm is enough on the inside edge of a landing for up to 500 mm",
+    exceptions: [{
+      when: { fact: "insideEdgeGuard", is: ["yes"], otherwise: "no" },
+      words: "on the inside edge of a landing, for up to 500 mm: 865 mm",
+      then: { comparator: "min", of: "landingGuardHeight", min: millimetres("865") },
+    }],
   }),
   limit({
     item: "guard side gap", clause: "Housing Provisions 11.3.4(5)", text: "40",

@@ -1,8 +1,8 @@
 import { count, degrees, limitRow, millimetres, outsideRow } from "./limit-row";
 import type { CodeProfile, Limit, OutOfScope, Source } from "./profile";
 import {
-  EXIT, GUARD_NEEDED, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, NOT_PRIVATE, OUTSIDE, POINTED_WINDERS, PRIVATE, PUBLIC,
-  RISERS_OPEN, TAPERED_TREADS, WINDERS_AMONG_STEPS,
+  EXIT, GUARD_NEEDED, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, NOT_PRIVATE, NOT_SERVICE, OUTSIDE, POINTED_WINDERS, PRIVATE, PUBLIC,
+  RISERS_OPEN, SPIRAL, TAPERED_TREADS, WINDERS_AMONG_STEPS,
 } from "./stair-conditions";
 
 const AB_NBC23: Source = {
@@ -18,12 +18,14 @@ const LIMITS: readonly Limit[] = [
     measured: "plumb, nosing to nosing",
     rule: { comparator: "range", of: "riserHeight", min: millimetres("125"), max: millimetres("200") },
     applies: [PRIVATE],
+    exceptions: [SPIRAL],
   }),
   limit({
     item: "run", clause: "Table 9.8.4.2.", text: "255 to 355",
     measured: "level, nosing to nosing",
     rule: { comparator: "range", of: "treadDepth", min: millimetres("255"), max: millimetres("355") },
     applies: [PRIVATE],
+    exceptions: [SPIRAL],
   }),
   limit({
     item: "riser height public", clause: "Table 9.8.4.1.", text: "125 to 180",
@@ -70,7 +72,7 @@ const LIMITS: readonly Limit[] = [
     measured: "plumb above a line along the nosings",
     rule: { comparator: "min", of: "headroom", min: millimetres("1950") },
     applies: [PRIVATE],
-    exceptions: [{
+    exceptions: [SPIRAL, {
       when: { fact: "underBeam", is: ["yes"], otherwise: "no" },
       words: "under beams and ducts of a secondary suite a row of its own counts",
       then: "does not apply",
@@ -81,6 +83,7 @@ const LIMITS: readonly Limit[] = [
     measured: "between wall faces or guards",
     rule: { comparator: "min", of: ["clearWidth", "width"], min: millimetres("860") },
     applies: [PRIVATE],
+    exceptions: [SPIRAL],
   }),
   limit({
     item: "winder tread turn", clause: "9.8.4.6.", unit: "deg", text: "30 or 45",
@@ -250,13 +253,17 @@ const LIMITS: readonly Limit[] = [
     item: "guard height", clause: "9.8.8.3.(2)", text: "900",
     measured: "above the floor, landing or line of nosings",
     rule: { comparator: "min", of: ["guardHeight", "landingGuardHeight"], min: millimetres("900") },
-    applies: [GUARD_NEEDED, PRIVATE],
+    applies: [GUARD_NEEDED, NOT_SERVICE],
     exceptions: [{
       when: { all: [OUTSIDE, { fact: "fallHeight", moreThan: millimetres("1800") }] },
       words: "outdoors, over a drop of more than 1800 mm: 1070 mm",
       then: { comparator: "min", of: ["guardHeight", "landingGuardHeight"], min: millimetres("1070") },
+    }, {
+      when: PUBLIC.when,
+      words: "other places than a dwelling: 1070 mm (the figure was read in the Ontario text)",
+      then: { comparator: "min", of: ["guardHeight", "landingGuardHeight"], min: millimetres("1070") },
     }],
-    remark: "other places: 1070 mm",
+    remark: "give use if the stair is not private",
   }),
   limit({
     item: "guard opening stair triangle", clause: "9.8.8.5.(2)", text: "150",
@@ -277,21 +284,37 @@ const LIMITS: readonly Limit[] = [
   limit({
     item: "stringer thickness supported", clause: "9.8.9.4.(1)(c)", text: "25",
     measured: "actual thickness",
-    rule: { comparator: "min", of: "stringerThickness", min: millimetres("25") },
-    applies: { when: { fact: "stringerSupported", is: ["yes"] }, words: "the stringers are supported along their length" },
-    remark: "38 mm where they are not",
+    rule: {
+      comparator: "table",
+      rows: [
+        {
+          when: { fact: "stringerSupported", is: ["yes"] },
+          words: "supported along their length",
+          rule: { comparator: "min", of: "stringerThickness", min: millimetres("25") },
+        },
+        {
+          when: { fact: "stringerSupported", is: ["no"] },
+          words: "not supported along their length: 38 mm (the figure was read in the Ontario text of 2024)",
+          rule: { comparator: "min", of: "stringerThickness", min: millimetres("38") },
+        },
+      ],
+    },
   }),
   limit({
     item: "stringer spacing", clause: "9.8.9.4.(1)(d)", text: "900",
     measured: "between stringers",
     rule: { comparator: "max", of: "stringerSpacing", max: millimetres("900") },
-    applies: [PRIVATE],
+    applies: [NOT_SERVICE],
     exceptions: [{
       when: { fact: "risersSupportTreads", is: ["yes"], otherwise: "no" },
       words: "risers carry the front of the treads: 1200 mm",
       then: { comparator: "max", of: "stringerSpacing", max: millimetres("1200") },
+    }, {
+      when: PUBLIC.when,
+      words: "other stairs than those of a dwelling: 600 mm",
+      then: { comparator: "max", of: "stringerSpacing", max: millimetres("600") },
     }],
-    remark: "600 mm in other stairs",
+    remark: "give use if the stair is not private",
   }),
   limit({
     item: "tread thickness", clause: "9.8.9.5.(1)", text: "25",

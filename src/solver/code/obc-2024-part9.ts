@@ -1,6 +1,6 @@
 import { count, degrees, limitRow, millimetres } from "./limit-row";
 import type { CodeProfile, Limit, Source } from "./profile";
-import { HAS_HANDRAIL, POINTED_WINDERS, PRIVATE, PUBLIC, TAPERED_TREADS, WINDERS_AMONG_STEPS, WITH_GUARD } from "./stair-conditions";
+import { HAS_HANDRAIL, NOT_SERVICE, POINTED_WINDERS, PRIVATE, PUBLIC, TAPERED_TREADS, WINDERS_AMONG_STEPS, WITH_GUARD } from "./stair-conditions";
 
 const OBC24_P9: Source = {
   title: "Ontario Building Code 2024, Part 9, as data",
@@ -105,7 +105,13 @@ const LIMITS: readonly Limit[] = [
   limit({
     item: "winder tread turn", clause: "9.8.4.6.(1)(b)", unit: "deg", text: "30 to 45",
     measured: "turn of one winder",
-    rule: { comparator: "range", of: "winderTurn", min: degrees("30"), max: degrees("45") },
+    rule: {
+      comparator: "every", needs: "first",
+      parts: [
+        { comparator: "range", of: "winderTurn", min: degrees("30"), max: degrees("45") },
+        { comparator: "required", requires: "one angle for neighbouring winders", provided: { fact: "winderTurnsAlike", is: ["yes"] } },
+      ],
+    },
     applies: [...POINTED_WINDERS, PRIVATE],
     remark: "neighbouring winders turn alike; they may come to a point",
   }),
@@ -147,8 +153,13 @@ const LIMITS: readonly Limit[] = [
     item: "guard height", clause: "9.8.8.3.(2)", text: "900",
     measured: "above the floor, landing or line of nosings",
     rule: { comparator: "min", of: ["guardHeight", "landingGuardHeight"], min: millimetres("900") },
-    applies: [WITH_GUARD, PRIVATE],
-    remark: "other places: 1070 mm",
+    applies: [WITH_GUARD, NOT_SERVICE],
+    exceptions: [{
+      when: PUBLIC.when,
+      words: "other places than a dwelling: 1070 mm",
+      then: { comparator: "min", of: ["guardHeight", "landingGuardHeight"], min: millimetres("1070") },
+    }],
+    remark: "give use if the stair is not private",
   }),
   limit({
     item: "guard opening", clause: "9.8.8.5.(1)", text: "100",
@@ -167,7 +178,7 @@ const LIMITS: readonly Limit[] = [
     measured: "actual thickness",
     rule: { comparator: "min", of: "stringerThickness", min: millimetres("38") },
     exceptions: [{
-      when: { fact: "stringerSupported", is: ["yes"], otherwise: "no" },
+      when: { fact: "stringerSupported", is: ["yes"] },
       words: "supported along its length: 25 mm",
       then: { comparator: "min", of: "stringerThickness", min: millimetres("25") },
     }],

@@ -1,7 +1,7 @@
 import { count, degrees, limitRow, millimetres, outsideRow } from "./limit-row";
-import type { CodeProfile, Limit, OutOfScope, Source } from "./profile";
+import type { CodeProfile, Limit, OutOfScope, Rule, Source } from "./profile";
 import {
-  EXIT, NOT_PRIVATE, OUTSIDE, POINTED_WINDERS, PRIVATE, PUBLIC, SERVICE, TAPERED_TREADS, WINDERS_AMONG_STEPS,
+  EXIT, NOT_PRIVATE, OUTSIDE, POINTED_WINDERS, PRIVATE, PUBLIC, SERVICE, SPIRAL, TAPERED_TREADS, WINDERS_AMONG_STEPS,
 } from "./stair-conditions";
 
 const OBC_CI2: Source = { title: "Code index, article 9.8.4.2", address: "https://codeindex.ca/article/9.8.4.2" };
@@ -22,12 +22,15 @@ const OBC_TXT: Source = { title: "Text of O. Reg. 332/12 section 9.8", address: 
 
 const limit = limitRow({ unit: "mm", status: "seen, edition inferred", sources: [OBC_TXT] });
 
+const AT_HANDRAIL: Rule = { comparator: "equals", of: "walklineFromHandrail", values: [millimetres("300")] };
+
 const LIMITS: readonly Limit[] = [
   limit({
     item: "stair width", clause: "9.8.2.1.(2),(4)", text: "860",
     measured: "between wall faces or guards",
     rule: { comparator: "min", of: ["clearWidth", "width"], min: millimetres("860") },
     applies: [PRIVATE],
+    exceptions: [SPIRAL],
   }),
   limit({
     item: "stair width other", clause: "9.8.2.1.(1)", text: "900",
@@ -40,6 +43,7 @@ const LIMITS: readonly Limit[] = [
     measured: "plumb above a line along the nosings",
     rule: { comparator: "min", of: "headroom", min: millimetres("1950") },
     applies: [PRIVATE],
+    exceptions: [SPIRAL],
   }),
   limit({
     item: "headroom other", clause: "9.8.2.2.(2)", text: "2050",
@@ -68,12 +72,14 @@ const LIMITS: readonly Limit[] = [
     measured: "plumb, nosing to nosing",
     rule: { comparator: "range", of: "riserHeight", min: millimetres("125"), max: millimetres("200") },
     applies: [PRIVATE],
+    exceptions: [SPIRAL],
   }),
   limit({
     item: "run", clause: "Table 9.8.4.1. item 1", text: "255 to 355",
     measured: "level, nosing to nosing",
     rule: { comparator: "range", of: "treadDepth", min: millimetres("255"), max: millimetres("355") },
     applies: [PRIVATE],
+    exceptions: [SPIRAL],
   }),
   limit({
     item: "riser height public", clause: "Table 9.8.4.1. item 2", text: "125 to 180",
@@ -111,10 +117,11 @@ const LIMITS: readonly Limit[] = [
     item: "tapered tread run narrow end", clause: "9.8.4.3.(1)", text: "150",
     measured: "run at the narrow end; 300 mm from the centre line of the inside handrail the run of a straight tread",
     rule: {
-      comparator: "every", needs: "any",
+      comparator: "every", needs: "first",
       parts: [
         { comparator: "min", of: "winderNarrowEnd", min: millimetres("150") },
         { comparator: "range", of: "winderDepth", min: millimetres("255"), max: millimetres("355") },
+        AT_HANDRAIL,
       ],
     },
     applies: TAPERED_TREADS,
@@ -122,10 +129,11 @@ const LIMITS: readonly Limit[] = [
       when: { not: { fact: "use", is: ["private"], otherwise: "private" } },
       words: "the stair is not private: a run of at least 280 mm",
       then: {
-        comparator: "every", needs: "any",
+        comparator: "every", needs: "first",
         parts: [
           { comparator: "min", of: "winderNarrowEnd", min: millimetres("150") },
           { comparator: "min", of: "winderDepth", min: millimetres("280") },
+          AT_HANDRAIL,
         ],
       },
     }],
@@ -184,7 +192,13 @@ const LIMITS: readonly Limit[] = [
   limit({
     item: "winder tread turn", clause: "9.8.4.5.(1)", unit: "deg", text: "30 to 45",
     measured: "turn of one winder",
-    rule: { comparator: "range", of: "winderTurn", min: degrees("30"), max: degrees("45") },
+    rule: {
+      comparator: "every", needs: "first",
+      parts: [
+        { comparator: "range", of: "winderTurn", min: degrees("30"), max: degrees("45") },
+        { comparator: "required", requires: "one angle for neighbouring winders", provided: { fact: "winderTurnsAlike", is: ["yes"] } },
+      ],
+    },
     applies: [...POINTED_WINDERS, PRIVATE],
     remark: "neighbouring winders turn alike; they may come to a point",
   }),

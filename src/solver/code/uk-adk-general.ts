@@ -1,6 +1,6 @@
 import { Exact } from "../length/exact";
 import { count, limitRow, millimetres } from "./limit-row";
-import type { CodeProfile, Limit, Source } from "./profile";
+import type { CodeProfile, Limit, Rule, Source } from "./profile";
 import { flightWidth, HAS_GUARD, HAS_WINDERS, IN_DWELLING, OUTSIDE, WINDERS } from "./stair-conditions";
 
 const ADK_98_SCAN: Source = { title: "Approved Document K, 1998 edition, text of a scan", address: "secondary text, no public address" };
@@ -20,6 +20,8 @@ const DBW_FL: Source = {
 };
 
 const limit = limitRow({ unit: "mm", status: "seen", sources: [ADK_SCAN] });
+
+const NO_SINGLE_STEP: Rule = { comparator: "min", of: "risers", min: count("2") };
 
 const LIMITS: readonly Limit[] = [
   limit({
@@ -119,6 +121,17 @@ const LIMITS: readonly Limit[] = [
         { comparator: "min", of: "widthAtHandrails", min: millimetres("1000") },
       ],
     },
+    exceptions: [{
+      when: flightWidth({ moreThan: millimetres("2000") }),
+      words: "more than 2 m wide",
+      then: {
+        comparator: "every", needs: "first",
+        parts: [
+          { comparator: "required", requires: "a division of the flight", provided: { fact: "dividedFlight", is: ["yes"] } },
+          { comparator: "min", of: "widthAtHandrails", min: millimetres("1000") },
+        ],
+      },
+    }],
     applies: [{ when: { not: IN_DWELLING }, words: "the building is no dwelling" }],
     status: "seen for another edition", sources: [ADK_HAND],
     remark: "over 2 m wide the flight is divided; clause number from memory",
@@ -126,11 +139,11 @@ const LIMITS: readonly Limit[] = [
   limit({
     item: "flight risers", clause: "1.18", unit: "count", text: "12",
     measured: "risers of one flight",
-    rule: { comparator: "max", of: "risers", max: count("12") },
+    rule: { comparator: "every", needs: "all", parts: [{ comparator: "max", of: "risers", max: count("12") }, NO_SINGLE_STEP] },
     exceptions: [{
       when: { fact: "smallPremises", is: ["yes"], otherwise: "no" },
       words: "small premises with a restricted plan: 16",
-      then: { comparator: "max", of: "risers", max: count("16") },
+      then: { comparator: "every", needs: "all", parts: [{ comparator: "max", of: "risers", max: count("16") }, NO_SINGLE_STEP] },
     }],
     status: "seen, edition inferred", sources: [DBW_FL],
     remark: "a single step is not allowed either",

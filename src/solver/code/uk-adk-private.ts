@@ -1,7 +1,7 @@
 import { Exact } from "../length/exact";
 import { count, degrees, limitRow, millimetres, outsideRow } from "./limit-row";
 import type { CodeProfile, Limit, OutOfScope, Source } from "./profile";
-import { flightWidth, GUARD_NEEDED, HAS_GUARD, HAS_HANDRAIL, HAS_WINDERS, OUTSIDE, RISERS_OPEN, WINDERS } from "./stair-conditions";
+import { BOTH_HANDRAILS, flightWidth, GUARD_NEEDED, HANDRAIL_PROVIDED, HAS_GUARD, HAS_WINDERS, OUTSIDE, RISERS_OPEN, WINDERS } from "./stair-conditions";
 
 const ADK_98_SCAN: Source = { title: "Approved Document K, 1998 edition, text of a scan", address: "secondary text, no public address" };
 const ADK_CARDS: Source = { title: "Study cards on Approved Document K", address: "secondary text, no public address" };
@@ -161,10 +161,29 @@ const LIMITS: readonly Limit[] = [
   limit({
     item: "handrail height", clause: "1.34-1.36", text: "900 to 1000",
     measured: "plumb above the pitch line",
-    rule: { comparator: "range", of: "handrailHeight", min: millimetres("900"), max: millimetres("1000") },
-    applies: [HAS_HANDRAIL],
+    rule: {
+      comparator: "every", needs: "first",
+      parts: [
+        { comparator: "range", of: "handrailHeight", min: millimetres("900"), max: millimetres("1000") },
+        {
+          comparator: "table",
+          rows: [
+            {
+              when: flightWidth({ moreThan: millimetres("1000") }),
+              words: "a flight more than 1 m wide",
+              rule: { comparator: "required", requires: "a handrail on both sides", provided: BOTH_HANDRAILS },
+            },
+            {
+              when: { any: [{ given: "clearWidth" }, { given: "width" }] },
+              words: "a flight up to 1 m wide",
+              rule: { comparator: "required", requires: "a handrail on one side", provided: HANDRAIL_PROVIDED },
+            },
+          ],
+        },
+      ],
+    },
     status: "seen for another edition", sources: [HSE, ADK_RULES, ADK_HAND, ADK_NA],
-    remark: "one side under 1 m wide, both sides if wider; clause number from memory",
+    remark: "one side under 1 m wide, both sides if wider, held where width and handrails are given; clause number from memory",
   }),
   limit({
     item: "guard required drop", clause: "1.41", text: "more than 600",

@@ -1,5 +1,6 @@
 import type { CheckRow } from "../../../src/solver/code/check";
 import type { CodeFacts, Step } from "../../../src/solver/code/fact-labels";
+import { limitInForce } from "../../../src/solver/code/limit-in-force";
 import type { CodeProfile } from "../../../src/solver/code/profile";
 import { PROFILES } from "../../../src/solver/code/profiles";
 import { flight, inches, millimetres as mm, rowOf } from "./stair-check";
@@ -56,6 +57,16 @@ describe("kinds of stair", () => {
     }
     expect(["pitch", "riser height", "tread depth", "stair width"].map((item) => verdict("osha-1910.25", item, steep))).toEqual(Array(4).fill("fail"));
     expect(verdict("osha-1910.25", "headroom", { ...steep, stairKind: "spiral" })).toBe("does not apply");
+  });
+
+  // Alberta's NBC 2020 9.8.4.7., Ontario 9.8.4.5A., Housing Provisions Table 11.2.2a (Class 1, other than spiral).
+  test.each([
+    ["nbc-ca-2020", ["riser height", "run", "headroom", "stair width"]], ["obc-part9", ["riser height", "run", "headroom", "stair width"]],
+    ["au-ncc-2022-class1", ["riser height", "going", "two r plus g"]],
+  ] as const)("%s leaves a spiral stair to its own limits", (id, items) => {
+    const spiral: CodeFacts = { riserHeight: mm(240), treadDepth: mm(190), headroom: mm(1940), clearWidth: mm(660) };
+    expect(items.map((item) => verdict(id, item, { ...spiral, stairKind: "spiral" }))).toEqual(items.map(() => "does not apply"));
+    expect(items.slice(0, 2).map((item) => verdict(id, item, spiral))).toEqual(["fail", "fail"]);
   });
 
   test("where the limits of such a stair were not read, its sizes neither pass nor fail", () => {
@@ -195,5 +206,89 @@ describe("29 CFR 1926.1052(c)(1)", () => {
     expect([at({ handrails: "one", openSides: "none" }), at({ handrails: "one", openSides: "one", guard: "yes" }), at({ handrails: "one", openSides: "both", guardHeight: inches(36) })]).toEqual(["pass", "pass", "pass"]);
     expect([at({ handrails: "none", openSides: "none" }), at({ handrails: "one", openSides: "one", guard: "no" })]).toEqual(["fail", "fail"]);
     expect([at({ handrails: "one" }), at({ handrails: "one", guard: "no" }), at({ openSides: "none" })]).toEqual(["not given", "not given", "not given"]);
+  });
+});
+
+describe("Canada, further rules", () => {
+  // NBC 2020 9.8.8.3.(2) prints 900; 1 070 elsewhere is printed in Ontario 9.8.8.3.(1).
+  test.each(["nbc-ca-2020", "obc-2024-part9"])("%s: guards of 900 mm in a dwelling, 1070 mm in other places", (id) => {
+    const at = (height: number, facts: CodeFacts = {}) => verdict(id, "guard height", { fallHeight: mm(1000), guardHeight: mm(height), ...facts });
+    expect([at(900), at(899), at(1070, { use: "public" }), at(1069, { use: "public" })]).toEqual(["pass", "fail", "pass", "fail"]);
+    // Whether a service stair stands in a dwelling is told by no label.
+    expect(at(950, { use: "service" })).toBe("does not apply");
+  });
+
+  // 9.8.9.4.(1)(c): 25 mm supported along the length, 38 mm not.
+  test("stringers 25 mm thick where supported, 38 mm where not, and nothing said where that is not given", () => {
+    const nbc = (thickness: number, stringerSupported?: "yes" | "no") =>
+      verdict("nbc-ca-2020", "stringer thickness supported", { stringerThickness: mm(thickness), ...(stringerSupported === undefined ? {} : { stringerSupported }) });
+    expect([nbc(25, "yes"), nbc(24, "yes"), nbc(38, "no"), nbc(37, "no"), nbc(30)]).toEqual(["pass", "fail", "pass", "fail", "not given"]);
+    expect(limitInForce(code("nbc-ca-2020"), "stringer thickness supported")).toMatchObject({ problem: "limit-depends" });
+    const obc = (thickness: number, facts: CodeFacts = {}) => verdict("obc-2024-part9", "stringer thickness unsupported", { stringerThickness: mm(thickness), ...facts });
+    expect([obc(38), obc(37), obc(24), obc(25, { stringerSupported: "yes" }), obc(37, { stringerSupported: "no" })]).toEqual(["pass", "judge", "fail", "pass", "fail"]);
+  });
+
+  // 9.8.9.4.(1)(d), (2): 900 mm in a dwelling, 1 200 where risers carry the front, 600 in other stairs.
+  test("stringers 900 mm apart in a dwelling, 600 mm in other stairs", () => {
+    const at = (spacing: number, facts: CodeFacts = {}) => verdict("nbc-ca-2020", "stringer spacing", { stringerSpacing: mm(spacing), ...facts });
+    expect([at(900), at(901), at(1200, { risersSupportTreads: "yes" }), at(1201, { risersSupportTreads: "yes" })]).toEqual(["pass", "fail", "pass", "fail"]);
+    expect([at(600, { use: "public" }), at(601, { use: "public" }), at(700, { use: "service" })]).toEqual(["pass", "fail", "does not apply"]);
+  });
+
+  // 9.8.4.5.(1), 9.8.4.6.(1)(c): neighbouring winders turn through the same angle.
+  test.each(["obc-part9", "obc-2024-part9"])("%s: neighbouring winders turn alike", (id) => {
+    const at = (facts: CodeFacts) => verdict(id, "winder tread turn", { winders: 3, ...facts });
+    expect([at({ winderTurn: 30 }), at({ winderTurn: 30, winderTurnsAlike: "yes" }), at({ winderTurn: 30, winderTurnsAlike: "no" }), at({ winderTurnsAlike: "yes" })]).toEqual(["pass", "pass", "fail", "not given"]);
+  });
+
+  // 9.8.4.3.(1): 150 mm at the narrow end; the run of a straight tread 300 mm from the centre line of the inside handrail.
+  test("Ontario: tapered treads by their narrow end and by their run 300 mm from the handrail", () => {
+    const at = (facts: CodeFacts) => verdict("obc-part9", "tapered tread run narrow end", { turnTreads: "tapered", winders: 3, ...facts });
+    const good: CodeFacts = { winderNarrowEnd: mm(150), winderDepth: mm(255), walklineFromHandrail: mm(300) };
+    expect([at(good), at({ ...good, winderNarrowEnd: mm(149) }), at({ ...good, winderDepth: mm(254) }), at({ ...good, walklineFromHandrail: mm(301) })]).toEqual(["pass", "fail", "fail", "fail"]);
+    expect(at({ walklineFromHandrail: mm(300) })).toBe("not given");
+  });
+});
+
+describe("Australia, further rules", () => {
+  // Housing Provisions 11.3.5(2): none on a landing or at winders with a newel post.
+  test("no handrail is asked for on a landing or at winders with a newel post", () => {
+    const low: CodeFacts = { totalRise: mm(2000), handrailHeight: mm(864) };
+    const at = (facts: CodeFacts) => verdict("au-ncc-2022-class1", "handrail height", { ...low, ...facts });
+    expect([at({}), at({ handrailPlace: "flight" }), at({ handrailPlace: "landing" }), at({ handrailPlace: "newel winders" })]).toEqual(["fail", "fail", "does not apply", "does not apply"]);
+    expect(at({ handrailHeight: mm(865) })).toBe("pass");
+  });
+
+  // Table 11.2.2b: the going is at most the tread and a gap of 30 mm.
+  test("treads of a stair seldom used stand at most 30 mm apart", () => {
+    const at = (facts: CodeFacts) => verdict("au-ncc-2022-class1", "going infrequent", { infrequent: "yes", ...facts });
+    expect([at({ treadDepth: mm(215) }), at({ treadDepth: mm(215), treadGap: mm(30) }), at({ treadDepth: mm(215), treadGap: mm(31) }), at({ treadGap: mm(30) })]).toEqual(["pass", "pass", "fail", "not given"]);
+  });
+
+  // 11.3.4(2)(b)(i): 1 m on landings; 865 mm on the inside edge of one for up to 500 mm.
+  test("the guard of a landing is 1 m high, 865 mm on its inside edge", () => {
+    const at = (height: number, facts: CodeFacts = {}) => verdict("au-ncc-2022-class1", "guard height", { fallHeight: mm(1500), landingGuardHeight: mm(height), ...facts });
+    expect([at(1000), at(999), at(865, { insideEdgeGuard: "yes" }), at(864, { insideEdgeGuard: "yes" })]).toEqual(["pass", "fail", "pass", "fail"]);
+  });
+});
+
+describe("Approved Document K, further rules", () => {
+  // 1.34-1.36: a handrail on one side up to 1 m of width, on both beyond.
+  test("a private stair has handrails by its width", () => {
+    const at = (facts: CodeFacts) => verdict("uk-adk-private", "handrail height", { handrailHeight: mm(900), ...facts });
+    expect([at({}), at({ handrailHeight: mm(899) }), at({ handrailHeight: mm(1000) }), at({ handrailHeight: mm(1001) })]).toEqual(["pass", "fail", "pass", "fail"]);
+    expect([at({ clearWidth: mm(1000), handrails: "one" }), at({ clearWidth: mm(1001), handrails: "one" }), at({ clearWidth: mm(1001), handrails: "both" })]).toEqual(["pass", "fail", "pass"]);
+    const { verdict: none } = row("uk-adk-private", "handrail height", { clearWidth: mm(900), handrails: "none" });
+    const { verdict: unmeasured } = row("uk-adk-private", "handrail height", { clearWidth: mm(900), handrails: "one" });
+    expect([none, unmeasured]).toEqual(["fail", "not given"]);
+  });
+
+  // 1.15: over 2 m wide the flight is divided; 1.18: no single steps, 12 risers, 16 in small premises.
+  test("a general stair over 2 m wide is divided, and has no single step", () => {
+    const wide = (width: number, facts: CodeFacts = {}) => verdict("uk-adk-general", "stair width", { clearWidth: mm(width), ...facts });
+    expect([wide(1200), wide(1199), wide(2000), wide(2001), wide(2001, { dividedFlight: "yes" }), wide(2001, { dividedFlight: "no" })]).toEqual(["pass", "fail", "pass", "not given", "pass", "fail"]);
+    const risers = (count: number, facts: CodeFacts = {}) => verdict("uk-adk-general", "flight risers", { risers: count, ...facts });
+    expect([risers(1), risers(2), risers(12), risers(13)]).toEqual(["fail", "pass", "pass", "fail"]);
+    expect([risers(1, { smallPremises: "yes" }), risers(16, { smallPremises: "yes" }), risers(17, { smallPremises: "yes" })]).toEqual(["fail", "pass", "fail"]);
   });
 });
