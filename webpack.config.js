@@ -1,6 +1,7 @@
 const path = require("node:path");
 const CopyPlugin = require("copy-webpack-plugin");
 const MinimizerPlugin = require("minimizer-webpack-plugin");
+const { PackageModules } = require("./src/licences/package-modules.cjs");
 
 const dist = path.resolve(__dirname, "dist");
 
@@ -13,8 +14,9 @@ const rules = [
 ];
 
 // devtool false: the pages forbid eval, which webpack's development source maps use.
-const config = (name, rest) => ({
+const config = (name, { plugins = [], copied = [], ...rest }) => ({
   name,
+  plugins: [...plugins, new PackageModules(path.join(dist, "tools", "modules"), copied)],
   mode: "production",
   devtool: false,
   context: __dirname,
@@ -32,6 +34,8 @@ const withOwnFormat = { numfmt$: ownFormat[0] };
 const engineModule = {
   rules: [...rules, { include: ownFormat, resolve: { alias: { numfmt$: numfmt } } }],
 };
+
+const engineStyles = require.resolve("@univerjs/preset-sheets-core/lib/index.css");
 
 const minified = {
   minimize: true,
@@ -53,6 +57,7 @@ module.exports = [
     entry: { taskpane: "./src/taskpane/main.ts", "stand-in": "./src/web/stand-in/main.ts" },
     output: { path: dist, filename: "[name].js", iife: true },
     optimization: minified,
+    copied: [engineStyles],
     plugins: [
       new CopyPlugin({
         patterns: [
@@ -61,7 +66,7 @@ module.exports = [
           { from: "src/pane/*.css", to: "[name][ext]" },
           { from: "src/web/web.css" },
           { from: "src/web/index.html" },
-          { from: require.resolve("@univerjs/preset-sheets-core/lib/index.css"), to: "engine.css" },
+          { from: engineStyles, to: "engine.css" },
           { from: "manifest.xml" },
         ],
       }),
@@ -78,13 +83,14 @@ module.exports = [
   }),
   config("tools", {
     target: "node20",
-    entry: { serve: "./src/serve/main.ts", generate: "./src/generate/main.ts", sideload: "./src/sideload/main.ts" },
+    entry: { serve: "./src/serve/main.ts", generate: "./src/generate/main.ts", sideload: "./src/sideload/main.ts", licences: "./src/licences/main.ts" },
     output: { path: path.join(dist, "tools"), filename: "[name].js" },
     // The built tools find dist/ and the project by their own place on disk.
     node: { __dirname: false, __filename: false },
     externals: {
       "office-addin-dev-certs": "commonjs office-addin-dev-certs",
       "office-addin-debugging": "commonjs office-addin-debugging",
+      "spdx-satisfies": "commonjs spdx-satisfies",
     },
     optimization: { minimize: false },
   }),

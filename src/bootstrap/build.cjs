@@ -16,7 +16,8 @@ const main = () => {
   fs.rmSync(path.join(root, "dist"), { recursive: true, force: true });
   const built =
     run("webpack", ["node_modules/webpack-cli/bin/cli.js", "--config", "webpack.config.js"]) &&
-    run("writing functions.json and the reference", ["dist/tools/generate.js", "dist"]);
+    run("writing functions.json and the reference", ["dist/tools/generate.js", "dist"]) &&
+    run("the licences of what is shipped", ["dist/tools/licences.js"]);
   if (!built) return 1;
   const took = performance.now() - began;
   record("build", took);

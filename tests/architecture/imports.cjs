@@ -12,11 +12,12 @@ const mayImport = {
   web: ["pane", "sheets", "workbook"],
   serve: [],
   sideload: ["serve"],
+  licences: [],
   bootstrap: [],
 };
 
 // Folders that may use Node's own modules: the ones that read or write disk or answer requests.
-const onNode = ["generate", "serve", "sideload", "bootstrap", "workbook/node"];
+const onNode = ["generate", "serve", "sideload", "licences", "bootstrap", "workbook/node"];
 
 // A package may be imported only from the folders named here.
 const packages = {
@@ -26,6 +27,7 @@ const packages = {
   "numfmt": ["workbook"],
   "office-addin-debugging": ["sideload"],
   "office-addin-dev-certs": ["sideload"],
+  "spdx-satisfies": ["licences"],
 };
 
 const comment = "See DEVELOPERS.md, Who may import whom. Move the code inward or pass the value in.";
