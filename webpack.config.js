@@ -83,7 +83,7 @@ module.exports = [
   }),
   config("tools", {
     target: "node20",
-    entry: { serve: "./src/serve/main.ts", generate: "./src/generate/main.ts", sideload: "./src/sideload/main.ts", licences: "./src/licences/main.ts" },
+    entry: { serve: "./src/serve/main.ts", generate: "./src/generate/main.ts", sideload: "./src/sideload/main.ts", licences: "./src/licences/main.ts", hosting: "./src/hosting/main.ts" },
     output: { path: path.join(dist, "tools"), filename: "[name].js" },
     // The built tools find dist/ and the project by their own place on disk.
     node: { __dirname: false, __filename: false },

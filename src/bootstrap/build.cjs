@@ -1,6 +1,7 @@
 const { spawnSync } = require("node:child_process");
 const fs = require("node:fs");
 const path = require("node:path");
+const { buildArguments } = require("./build-arguments.cjs");
 const { root, record } = require("./record.cjs");
 
 const run = (what, args) => {
@@ -11,13 +12,19 @@ const run = (what, args) => {
 };
 
 const main = () => {
+  const { address, refused } = buildArguments(process.argv.slice(2));
+  if (refused !== undefined) {
+    console.error(refused);
+    return 1;
+  }
   const began = performance.now();
   // A file that is no longer built must not linger and be served.
   fs.rmSync(path.join(root, "dist"), { recursive: true, force: true });
   const built =
     run("webpack", ["node_modules/webpack-cli/bin/cli.js", "--config", "webpack.config.js"]) &&
     run("writing functions.json and the reference", ["dist/tools/generate.js", "dist"]) &&
-    run("the licences of what is shipped", ["dist/tools/licences.js"]);
+    run("the licences of what is shipped", ["dist/tools/licences.js"]) &&
+    (address === undefined || run("the folder for the host", ["dist/tools/hosting.js", address, "hosted"]));
   if (!built) return 1;
   const took = performance.now() - began;
   record("build", took);

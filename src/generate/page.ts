@@ -55,8 +55,13 @@ export interface Page {
   readonly markdown: string;
 }
 
+/** No script, no request, styles and pictures of our own files alone. */
+export const PAGE_POLICY = "default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'";
+
+const policy = `<meta http-equiv="Content-Security-Policy" content="${PAGE_POLICY}">`;
+
 /** Blocks as a page in our own style, and as Markdown. */
 export const page = (title: string, blocks: readonly Block[]): Page => ({
-  html: `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${escaped(title)}</title><link rel="stylesheet" href="reference.css"></head><body><main>\n${blocks.map(htmlBlock).join("\n")}\n</main></body></html>\n`,
+  html: `<!doctype html>\n<html lang="en"><head><meta charset="utf-8">${policy}<meta name="viewport" content="width=device-width, initial-scale=1"><title>${escaped(title)}</title><link rel="stylesheet" href="reference.css"></head><body><main>\n${blocks.map(htmlBlock).join("\n")}\n</main></body></html>\n`,
   markdown: `${blocks.map(markdownBlock).join("\n\n")}\n`,
 });

@@ -2,20 +2,7 @@ import { createReadStream } from "node:fs";
 import { realpath, stat } from "node:fs/promises";
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from "node:http";
 import path from "node:path";
-
-const mediaTypes: Readonly<Record<string, string>> = {
-  ".css": "text/css; charset=utf-8",
-  ".html": "text/html; charset=utf-8",
-  ".js": "text/javascript; charset=utf-8",
-  ".json": "application/json; charset=utf-8",
-  ".md": "text/markdown; charset=utf-8",
-  ".png": "image/png",
-  ".svg": "image/svg+xml",
-  ".txt": "text/plain; charset=utf-8",
-  ".wasm": "application/wasm",
-  ".xlsx": "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",
-  ".xml": "application/xml; charset=utf-8",
-};
+import { mediaType } from "./media-type";
 
 const policy = (styles: string, images: string): string =>
   [
@@ -91,7 +78,7 @@ const answer = async (
   const extension = path.extname(file).toLowerCase();
   const { size } = await stat(file);
   response.writeHead(200, {
-    "Content-Type": mediaTypes[extension] ?? "application/octet-stream",
+    "Content-Type": mediaType(file),
     "Content-Length": size,
     "X-Content-Type-Options": "nosniff",
     // Excel does not show an icon that must not be stored (Office add-in XML manifest overview, image requirements).

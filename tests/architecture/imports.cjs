@@ -13,11 +13,12 @@ const mayImport = {
   serve: [],
   sideload: ["serve"],
   licences: [],
+  hosting: ["serve"],
   bootstrap: [],
 };
 
 // Folders that may use Node's own modules: the ones that read or write disk or answer requests.
-const onNode = ["generate", "serve", "sideload", "licences", "bootstrap", "workbook/node"];
+const onNode = ["generate", "serve", "sideload", "licences", "hosting", "bootstrap", "workbook/node"];
 
 // A package may be imported only from the folders named here.
 const packages = {

@@ -1,0 +1,62 @@
+import type { Headers } from "./headers";
+
+export interface Hosted {
+  readonly address: string;
+  readonly version: string;
+  /** Every file with what is sent with it. */
+  readonly files: readonly (readonly [name: string, headers: Headers])[];
+}
+
+const alike = (files: Hosted["files"]): readonly (readonly [names: readonly string[], headers: Headers])[] => {
+  const groups = new Map<string, { readonly names: string[]; readonly headers: Headers }>();
+  for (const [name, headers] of files) {
+    const key = JSON.stringify(headers);
+    const group = groups.get(key) ?? { names: [], headers };
+    group.names.push(name);
+    groups.set(key, group);
+  }
+  return [...groups.values()].map(({ names, headers }) => [names, headers] as const);
+};
+
+const headerBlocks = (files: Hosted["files"]): readonly string[] =>
+  alike(files).map(([names, headers]) => [...names, ...Object.entries(headers).map(([header, value]) => `    ${header}: ${value}`), ""].join("\n"));
+
+/** What whoever owns the host is asked to do, in plain text. */
+export const hostingText = ({ address, version, files }: Hosted): string =>
+  [
+    `Treadsheet ${version} for ${address}/`,
+    "",
+    "1. PUT THE FILES THERE",
+    "",
+    `Copy everything in this folder to your host, so that ${address}/functions.json opens in a browser.`,
+    "The host only hands out files: no database, no program and no account of ours is needed.",
+    "The address must be https with a certificate that browsers trust.",
+    "",
+    "2. WHAT THE HOST SENDS WITH EACH FILE",
+    "",
+    "Under each group of files stand the headers. no-cache does not mean never kept: it means asked for anew each time.",
+    "Names with a hash may be kept for a year, since another content has another name. Icons must be allowed to be kept,",
+    "or Excel does not show them.",
+    "",
+    ...headerBlocks(files),
+    "Do not send X-Frame-Options, and no frame-ancestors for taskpane.html: Excel on the web shows that page inside a page of",
+    "Microsoft's, and Microsoft publishes no list of the addresses it uses (github.com/OfficeDev/office-js/issues/1005).",
+    "For every other page you may add: frame-ancestors 'none'",
+    "A host that lets you set no headers still works where it sends the Content-Type: the policies are in the pages too.",
+    "",
+    "3. WHEN THERE IS A NEW VERSION",
+    "",
+    `This folder is version ${version}; the number is in manifest.xml. The id in it never changes.`,
+    "Excel keeps functions.json and functions.js for up to 24 hours, whatever the headers say, and asks again at once when the",
+    "manifest's version rises (github.com/OfficeDev/office-js/issues/2777). So:",
+    "",
+    "what is new                                      what to do",
+    "functions, their arguments, or their answers     raise the version, put the folder up, hand out manifest.xml again",
+    "the button, the names, the icons, the address    raise the version, put the folder up, hand out manifest.xml again",
+    "the pane and the other pages alone               put the folder up; they are asked for anew each time",
+    "",
+    "To raise it, raise version in package.json and Version in manifest.xml alike (0.2.0 there, 0.2.0.0 here), and build again.",
+    "It never goes down. Put the folder up before you hand out the manifest, and take the files of the version before away a",
+    "day later, when nobody's Excel asks for them any more. How a manifest is handed out again: update-and-remove.html.",
+    "",
+  ].join("\n");

@@ -1,0 +1,130 @@
+import { createHash } from "node:crypto";
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import { version } from "../../package.json";
+import { manifestFaults } from "../manifest/manifest-faults";
+import { hostedFolder, type HostedFolder } from "./hosted-folder";
+
+const project = path.resolve(__dirname, "../..");
+const addresses = ["https://example.org/path", "https://example.org", "https://intranet:8443/a%20b&c/it's"] as const;
+const escaped = (text: string): string => text.replace(/&/g, "&amp;").replace(/'/g, "&apos;");
+
+const made = new Map<string, HostedFolder>();
+const at = (address: string): HostedFolder => made.get(address) ?? hostedFolder(address);
+
+beforeAll(() => {
+  for (const address of addresses) made.set(address, hostedFolder(address));
+});
+
+afterAll(() => {
+  for (const hosted of made.values()) hosted.remove();
+});
+
+describe.each(addresses)("the folder for %s", (address) => {
+  test("has a manifest without fault, by the schema and by what no schema sees", () => {
+    expect(manifestFaults([at(address).text("manifest.xml")], { version, icons: path.join(project, "src/taskpane/icons") })).toEqual([[]]);
+  });
+
+  test("names itself in every address of the manifest, and there is such a file for each", () => {
+    const manifest = at(address).text("manifest.xml");
+    const named = [...manifest.matchAll(/DefaultValue="(https:[^"]*)"/g)].map(([, url = ""]) => url);
+    expect(named.length).toBeGreaterThan(10);
+    expect(named.filter((url) => !url.startsWith(`${escaped(address)}/`))).toEqual([]);
+    expect(named.map((url) => url.slice(escaped(address).length + 1)).filter((name) => !at(address).names.includes(name))).toEqual([]);
+    expect(/<AppDomain>([^<]*)</.exec(manifest)?.[1]).toBe(new URL(address).origin);
+  });
+
+  test("keeps the id and the version of the manifest of this project", () => {
+    const own = readFileSync(path.join(project, "manifest.xml"), "utf8");
+    for (const part of [/<Id>.*<\/Id>/, /<Version>.*<\/Version>/]) expect(at(address).text("manifest.xml")).toContain(part.exec(own)?.[0]);
+  });
+
+  test("names this machine in no file", () => {
+    expect(at(address).names.filter((name) => /localhost|127\.0\.0\.1/i.test(at(address).text(name)))).toEqual([]);
+  });
+
+  test("is told of, with the file to read first", () => {
+    expect(at(address).output).toMatch(new RegExp(`^Wrote ${at(address).names.length} files for .*Read .*hosting\\.txt first\\.\n$`, "s"));
+    expect(at(address).text("hosting.txt")).toContain(`${address}/`);
+  });
+});
+
+describe("in the folder for a host", () => {
+  const hosted = (): HostedFolder => at(addresses[0]);
+  const pages = (): readonly string[] => hosted().names.filter((name) => name.endsWith(".html"));
+
+  test("there are no tools of ours, no live sheet and nothing of it", () => {
+    expect(hosted().names.filter((name) => /^tools|^web|^engine|^stand-in/.test(name))).toEqual([]);
+    expect(hosted().names).toEqual(expect.arrayContaining(["functions.js", "functions.json", "hosting.txt", "manifest.xml", "reference.html", "taskpane.html", "third-party-notices.txt"]));
+  });
+
+  test("every file that a page or a style loads or leads to is there", () => {
+    const asked = (name: string): readonly string[] =>
+      [...hosted().text(name).matchAll(/\b(?:src|href)="([^"#:]+)(?:#[^"]*)?"|@import url\("([^"]+)"\)/g)].map(([, page, style]) => page ?? style ?? "");
+    const styles = hosted().names.filter((name) => name.endsWith(".css"));
+    expect([...pages(), ...styles].flatMap((name) => asked(name).filter((file) => !hosted().names.includes(file)).map((file) => `${name}: ${file}`))).toEqual([]);
+  });
+
+  test("a name with a hash is the hash of what is in the file, and every script and style but functions.js has one", () => {
+    const built = hosted().names.filter((name) => /[.](js|css)$/.test(name) && name !== "functions.js");
+    expect(built.length).toBeGreaterThan(2);
+    expect(
+      built.filter((name) => {
+        const content = readFileSync(path.join(hosted().folder, name));
+        return !name.includes(`.${createHash("sha256").update(content).digest("hex").slice(0, 16)}.`);
+      }),
+    ).toEqual([]);
+  });
+
+  /** What hosting.txt says of each file: names at the left, their headers indented below. */
+  const told = (): ReadonlyMap<string, Readonly<Record<string, string>>> => {
+    const blocks = hosted().text("hosting.txt").split("\n\n").map((block) => block.split("\n"));
+    return new Map(
+      blocks
+        .filter((lines) => lines.some((line) => line.startsWith("    Content-Type: ")))
+        .flatMap((lines) => {
+          const headers = Object.fromEntries(lines.filter((line) => line.startsWith("    ")).map((line) => line.trim().split(/: (.*)/s).slice(0, 2)) as [string, string][]);
+          return lines.filter((line) => line !== "" && !line.startsWith(" ")).map((name) => [name, headers] as const);
+        }),
+    );
+  };
+
+  test("the text for the host tells the headers of every other file, once", () => {
+    expect([...told().keys()].sort()).toEqual(hosted().names.filter((name) => name !== "hosting.txt"));
+  });
+
+  test.each([
+    ["manifest.xml", "no-cache"],
+    ["taskpane.html", "no-cache"],
+    ["functions.js", "no-cache"],
+    ["functions.json", "no-cache"],
+    ["reference.html", "no-cache"],
+    ["assets/icon-32.png", "public, max-age=3600"],
+  ])("%s is kept as Excel wants it: %s", (name, cache) => {
+    expect(told().get(name)?.["Cache-Control"]).toBe(cache);
+  });
+
+  test("names with a hash are kept for a year, and no others", () => {
+    const forYears = [...told()].filter(([, headers]) => headers["Cache-Control"]?.includes("immutable")).map(([name]) => name);
+    expect(forYears).toEqual(hosted().names.filter((name) => /[.][0-9a-f]{16}[.]/.test(name)));
+  });
+
+  test("Excel on the web may read functions.js, functions.json and the icons from its own page", () => {
+    for (const name of ["functions.js", "functions.json", "assets/icon-80.png"]) expect(told().get(name)?.["Access-Control-Allow-Origin"]).toBe("*");
+  });
+
+  test("every page has a Content-Security-Policy that begins by forbidding everything, and the text for the host has the same", () => {
+    expect(pages().length).toBeGreaterThan(2);
+    for (const name of pages()) {
+      const policy = /<meta http-equiv="Content-Security-Policy" content="([^"]*)">/.exec(hosted().text(name))?.[1];
+      expect(policy).toMatch(/^default-src 'none';/);
+      expect(told().get(name)?.["Content-Security-Policy"]).toBe(policy);
+    }
+  });
+
+  test("the version rules name this version and the places to raise it", () => {
+    const text = hosted().text("hosting.txt");
+    expect(text).toContain(`This folder is version ${version}.0`);
+    expect(text).toMatch(/raise version in package\.json and Version in manifest\.xml/);
+  });
+});
