@@ -1,17 +1,18 @@
+import { readFileSync } from "node:fs";
 import { createServer } from "node:https";
 import path from "node:path";
 import { AppType, startDebugging, stopDebugging } from "office-addin-debugging";
 import { getHttpsServerOptions } from "office-addin-dev-certs";
 import { loopbackAddress } from "../serve/listening-port";
 import { folderAnswers } from "../serve/loopback-server";
-
-// The port is written into manifest.xml, so another one would not do.
-const manifestPort = 3000;
+import { manifestPort } from "./manifest-port";
 
 const dist = path.resolve(__dirname, "..");
 const manifest = path.resolve(dist, "..", "manifest.xml");
 
 const main = async (): Promise<void> => {
+  const port = manifestPort(readFileSync(manifest, "utf8"));
+  if (port === undefined) throw new Error("manifest.xml names no page on this machine, so that there is nothing to serve.");
   console.log("Excel opens add-ins over https only. If you are asked to trust a certificate for localhost, it was made on this machine for that.");
   const server = createServer(await getHttpsServerOptions(), folderAnswers(dist, { "Access-Control-Allow-Origin": "*" }));
   await new Promise<void>((resolve, reject) => {
@@ -19,11 +20,11 @@ const main = async (): Promise<void> => {
       .once("error", (error: NodeJS.ErrnoException) =>
         reject(
           error.code === "EADDRINUSE"
-            ? new Error(`Port ${manifestPort} is taken, and manifest.xml names it. Close the program that uses it, then run npm run excel again.`)
+            ? new Error(`Port ${port} is taken, and manifest.xml names it. Close the program that uses it, then run npm run excel again.`)
             : error,
         ),
       )
-      .listen(manifestPort, loopbackAddress, resolve);
+      .listen(port, loopbackAddress, resolve);
   });
   try {
     await startDebugging(manifest, { appType: AppType.Desktop, enableDebugging: false });
