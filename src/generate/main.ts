@@ -1,11 +1,12 @@
-import { mkdirSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join, resolve } from "node:path";
 import { version } from "../../package.json";
 import { catalogue } from "../functions/catalogue";
 import { CAUTION } from "../functions/caution";
 import * as tables from "../functions/tables";
 import { PROFILES } from "../solver/code/profiles";
 import { codeReference } from "./code-reference";
+import { documentPage } from "./document";
 import { functionsJson } from "./functions-json";
 import { reference } from "./reference";
 import { signatures } from "./signatures";
@@ -16,7 +17,10 @@ const allTables = Object.values(tables);
 mkdirSync(folder, { recursive: true });
 const pages = reference(catalogue, allTables, version, CAUTION);
 const codes = codeReference(PROFILES, version, CAUTION);
+const documents = resolve(__dirname, "../../docs");
+const documentPages = readdirSync(documents).map((name) => [name.replace(/[.]md$/, ".html"), documentPage(readFileSync(join(documents, name), "utf8"))] as const);
 const written = {
+  ...Object.fromEntries(documentPages),
   "functions.json": `${JSON.stringify(functionsJson(catalogue), null, 1)}\n`,
   "reference.html": pages.html,
   "reference.md": pages.markdown,

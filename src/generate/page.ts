@@ -60,8 +60,12 @@ export const PAGE_POLICY = "default-src 'none'; style-src 'self'; img-src 'self'
 
 const policy = `<meta http-equiv="Content-Security-Policy" content="${PAGE_POLICY}">`;
 
+/** A page of our own style around what stands in it, which is HTML already. */
+export const htmlPage = (title: string, body: string): string =>
+  `<!doctype html>\n<html lang="en"><head><meta charset="utf-8">${policy}<meta name="viewport" content="width=device-width, initial-scale=1"><title>${escaped(title)}</title><link rel="stylesheet" href="reference.css"></head><body><main>\n${body}\n</main></body></html>\n`;
+
 /** Blocks as a page in our own style, and as Markdown. */
 export const page = (title: string, blocks: readonly Block[]): Page => ({
-  html: `<!doctype html>\n<html lang="en"><head><meta charset="utf-8">${policy}<meta name="viewport" content="width=device-width, initial-scale=1"><title>${escaped(title)}</title><link rel="stylesheet" href="reference.css"></head><body><main>\n${blocks.map(htmlBlock).join("\n")}\n</main></body></html>\n`,
+  html: htmlPage(title, blocks.map(htmlBlock).join("\n")),
   markdown: `${blocks.map(markdownBlock).join("\n\n")}\n`,
 });

@@ -22,6 +22,8 @@ const hosted = (address: string): ReadonlyMap<string, Buffer> => {
   const copied = new Map(hostedNames(namesIn(dist)).map((name) => [name, readFileSync(path.join(dist, name))] as const));
   const manifest = hostedManifest(copied.get("manifest.xml")?.toString("utf8") ?? "", address);
   copied.set("manifest.xml", Buffer.from(manifest));
+  // Whoever opens the address itself reads how to put the add-in into Excel.
+  copied.set("index.html", copied.get("install.html") ?? Buffer.alloc(0));
   const files = new Map([...withHashedNames(copied, hashOf)].sort(([first], [second]) => (first < second ? -1 : 1)));
   const headers = [...files].map(([name, content]) => [name, headersOf(name, content.toString("utf8"))] as const);
   return files.set("hosting.txt", Buffer.from(hostingText({ address, version: manifestVersion(manifest), files: headers })));

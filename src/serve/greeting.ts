@@ -13,6 +13,7 @@ const pages: readonly Page[] = [
   { file: "", says: "a live sheet with one stair from tape to price" },
   { file: "taskpane.html", says: "the pane, as Excel shows it" },
   { file: "reference.html", says: "every function, with examples" },
+  { file: "install.html", says: "how to put it into Excel" },
   { file: "codes.html", says: "every limit of every code, with its source" },
 ];
 

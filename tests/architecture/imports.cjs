@@ -29,6 +29,7 @@ const packages = {
   "office-addin-debugging": ["sideload"],
   "office-addin-dev-certs": ["sideload"],
   "spdx-satisfies": ["licences"],
+  "marked": ["generate"],
 };
 
 const comment = "See DEVELOPERS.md, Who may import whom. Move the code inward or pass the value in.";
