@@ -64,6 +64,7 @@ module.exports = [
           { from: "src/taskpane/taskpane.html" },
           { from: "src/taskpane/icons", to: "assets" },
           { from: "src/pane/*.css", to: "[name][ext]" },
+          { from: "src/generate/document.css" },
           { from: "src/web/web.css" },
           { from: "src/web/index.html" },
           { from: engineStyles, to: "engine.css" },
