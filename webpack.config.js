@@ -84,11 +84,12 @@ module.exports = [
   }),
   config("tools", {
     target: "node20",
-    entry: { serve: "./src/serve/main.ts", generate: "./src/generate/main.ts", sideload: "./src/sideload/main.ts", licences: "./src/licences/main.ts", hosting: "./src/hosting/main.ts" },
+    entry: { serve: "./src/serve/main.ts", generate: "./src/generate/main.ts", sideload: "./src/sideload/main.ts", licences: "./src/licences/main.ts", hosting: "./src/hosting/main.ts", "long-search": "./src/long-search/main.ts" },
     output: { path: path.join(dist, "tools"), filename: "[name].js" },
     // The built tools find dist/ and the project by their own place on disk.
     node: { __dirname: false, __filename: false },
     externals: {
+      highs: "commonjs highs",
       "office-addin-dev-certs": "commonjs office-addin-dev-certs",
       "office-addin-debugging": "commonjs office-addin-debugging",
       "spdx-satisfies": "commonjs spdx-satisfies",

@@ -3,7 +3,7 @@ import { columnsGenerated, type Generated } from "./column-generation";
 import { type Candidate, cheaper, DIVE_RULES, dived } from "./dive";
 import { type Effort, isSpent, withShare } from "./effort";
 import { type Knapsack } from "./knapsack";
-import { patternBranched } from "./pattern-branching";
+import { type WholeSearch } from "./pattern-branching";
 import { type Limits, type MasterMaker, wholeShelf } from "./master";
 import { nearPatterns, weighedBy } from "./near-patterns";
 import { type Pattern, patternKey } from "./pattern";
@@ -72,6 +72,7 @@ export const branched = (
   root: Generated,
   knapsack: Knapsack,
   masterOf: MasterMaker,
+  searchWhole: WholeSearch,
   start: Candidate | undefined,
   effort: Effort,
 ): Branched => {
@@ -85,14 +86,14 @@ export const branched = (
   let count = 0;
   const isClosed = (branch: Branch): boolean => best !== undefined && wholeUnits(branch.least, steps) >= best.cost;
 
-  const searchWhole = (branch: Branch, generated: Generated): void => {
+  const searchBranch = (branch: Branch, generated: Generated): void => {
     const fillings = knapsack.fill(generated.worth, wanted, effort);
     const weighed = weighedBy(shelf, branch.limits, steps, generated.worth, fillings);
     const target = best === undefined ? shelf.sticks.reduce((sum, { price }, stick) => sum + price * branch.limits.most[stick]!, 0) : best.cost - 1;
     withShare(effort, open.length === 0 ? effort.left : LEAF_EFFORT, (share) => {
       const near = nearPatterns(shelf, branch.limits, weighed, target * steps - generated.least, true, LEAF_PATTERNS, share);
       if (near === undefined) return;
-      const search = patternBranched(shelf, branch.limits, weighed, near, target, masterOf, share);
+      const search = searchWhole(shelf, branch.limits, weighed, near, target, masterOf, share);
       best = cheaper(best, search.best);
       branch.isSearched = search.isClosed;
     });
@@ -115,7 +116,7 @@ export const branched = (
     }
     if (isClosed(branch)) continue;
     if (generated.answer.shortage > MOST_SHORTAGE) {
-      searchWhole(branch, generated);
+      searchBranch(branch, generated);
       continue;
     }
     // with one kind of stick the number of sticks is the cost: a branch on it would say nothing of the pieces
@@ -128,7 +129,7 @@ export const branched = (
       if (isClosed(branch)) continue;
     }
     if (at === undefined) {
-      searchWhole(branch, generated);
+      searchBranch(branch, generated);
       continue;
     }
     const child = (limits: Limits): Branch => ({ limits, first: undefined, least: branch.least, worth: branch.worth, isSearched: false });

@@ -6,29 +6,31 @@ import { type NearPattern, type Weighed } from "./near-patterns";
 import { type Pattern, type Use } from "./pattern";
 import { remaining, type Shelf } from "./shelf";
 
-export interface PatternBranched {
+export interface WholePlan {
   readonly best: Candidate | undefined;
   /** Every plan of the patterns was looked at, or proven to cost more than the target or the best one. */
   readonly isClosed: boolean;
 }
+
+/** Looks for the cheapest plan of at most `target` that is made of the patterns given, in whole uses. */
+export type WholeSearch = (
+  shelf: Shelf,
+  limits: Limits,
+  weighed: Weighed,
+  patterns: readonly NearPattern[],
+  target: number,
+  masterOf: MasterMaker,
+  effort: Effort,
+) => WholePlan;
 
 /** Uses this close to a whole number are whole. */
 const WHOLE = 1e-6;
 const TIMES_DUST = 1e-6;
 
 /**
- * Looks for the cheapest plan of at most `target` that is made of the patterns given, by how often one of them is used. Each branch has
- * a linear plan of its own; its worths, in whole steps and held against every pattern left, prove what the branch costs at least.
+ * The search of whole uses by how often one pattern is used. Each branch has a linear plan of its own; its worths, in whole steps and held against every pattern left, prove what the branch costs at least.
  */
-export const patternBranched = (
-  shelf: Shelf,
-  first: Limits,
-  { steps }: Weighed,
-  patterns: readonly NearPattern[],
-  target: number,
-  masterOf: MasterMaker,
-  effort: Effort,
-): PatternBranched => {
+export const patternBranched: WholeSearch = (shelf, first, { steps }, patterns, target, masterOf, effort) => {
   let wish = target;
   let best: Candidate | undefined;
   let isOver = false;

@@ -1,14 +1,15 @@
 import { type Branched, branched } from "./branching";
 import { type Proof, provenLeast, wholeUnits, worthSteps } from "./certificate";
-import { columnsGenerated, meetsLinearCost } from "./column-generation";
+import { columnsGenerated, type Generated, meetsLinearCost } from "./column-generation";
 import { type Candidate, cheaper, DIVE_RULES, dived, fullestPlans } from "./dive";
 import { type Effort, withShare } from "./effort";
 import { downsized, handPlan } from "./hand-plan";
 import { type Knapsack, knapsackOf } from "./knapsack";
 import { type MasterMaker, wholeShelf } from "./master";
 import { inCuttingOrder, isPreferred } from "./merit";
-import { weighedBy } from "./near-patterns";
+import { nearPatterns, weighedBy } from "./near-patterns";
 import { cutsOf, patternOf, usesCost } from "./pattern";
+import { patternBranched, type WholeSearch } from "./pattern-branching";
 import { type Cut, outlay, piecesWanted, type Shelf } from "./shelf";
 import { simplexMaster } from "./simplex-master";
 import { preferred } from "./ties";
@@ -25,14 +26,20 @@ export interface ShelfPlan {
 /** With what a plan is looked for, and for how long. */
 export interface Engine {
   readonly masterOf: MasterMaker;
+  readonly searchWhole: WholeSearch;
   /** Steps in all. */
   readonly effort: number;
+  /** Patterns up to which a plan of many pieces is searched as a whole; 0 for not at all. */
+  readonly mostPatterns: number;
 }
 
 /** What a worksheet function spends: under two seconds where it is all used. */
-export const IN_A_CELL: Engine = { masterOf: simplexMaster, effort: 800_000_000 };
+export const IN_A_CELL: Engine = { masterOf: simplexMaster, searchWhole: patternBranched, effort: 800_000_000, mostPatterns: 0 };
 
 const DIVE_SHARE = 0.35;
+const KNOWN_SHARE = 0.2;
+/** A plan of many pieces is looked for near the proven cost first, where few patterns are, then farther off, up to the best one known. */
+const NEAR_PARTS = [0.1, 0.35, 1];
 /** Pieces up to which a stock of several kinds is branched on. */
 const MOST_BRANCHED = 400;
 /** Pieces up to which plans of equal cost are compared, and the steps for it. */
@@ -65,7 +72,37 @@ const handCandidate = (shelf: Shelf): Candidate | undefined => {
 const finished = (shelf: Shelf, best: Candidate | undefined): readonly Cut[] | undefined =>
   best === undefined ? undefined : inCuttingOrder(shelf, downsized(shelf, cutsOf(shelf, best.uses)));
 
-const linearly = (shelf: Shelf, knapsack: Knapsack, { masterOf }: Engine, effort: Effort, byHand: Candidate | undefined): ShelfPlan => {
+/** A plan of many pieces, searched among the patterns of the linear plan first, then among all near the proven cost. */
+const searchedAtRoot = (shelf: Shelf, knapsack: Knapsack, { masterOf, searchWhole, mostPatterns }: Engine, effort: Effort, root: Generated, start: Branched): Branched => {
+  if (start.best === undefined || mostPatterns === 0) return start;
+  const limits = wholeShelf(shelf);
+  const steps = worthSteps(shelf);
+  const fillings = knapsack.fill(root.worth, shelf.kinds.map((kind) => kind.wanted), effort);
+  const weighed = weighedBy(shelf, limits, steps, root.worth, fillings);
+  const known = [...root.patterns, ...start.best.uses.map(({ pattern }) => pattern)].map((pattern) => ({ pattern, lack: 0 }));
+  const target = start.best.cost - 1;
+  const improved = withShare(effort, effort.left * KNOWN_SHARE, (share) => searchWhole(shelf, limits, weighed, known, target, masterOf, share));
+  let best = cheaper(start.best, improved.best) ?? start.best;
+  let { proven } = start;
+  for (const [place, part] of NEAR_PARTS.entries()) {
+    if (best.cost <= proven) break;
+    const aim = start.proven + Math.floor((best.cost - 1 - start.proven) * part);
+    const near = nearPatterns(shelf, limits, weighed, aim * steps - root.least, true, mostPatterns, effort);
+    if (near === undefined) break;
+    const search = withShare(effort, effort.left / (NEAR_PARTS.length - place), (share) => searchWhole(shelf, limits, weighed, near, aim, masterOf, share));
+    best = cheaper(best, search.best) ?? best;
+    if (search.isClosed) proven = Math.min(best.cost, Math.max(proven, aim + 1));
+  }
+  return {
+    best,
+    certified: Math.min(start.certified, best.cost),
+    proven: Math.min(proven, best.cost),
+    proof: { by: "worth", worth: root.worth, isSearched: proven > start.proven },
+  };
+};
+
+const linearly = (shelf: Shelf, knapsack: Knapsack, engine: Engine, effort: Effort, byHand: Candidate | undefined): ShelfPlan => {
+  const { masterOf, searchWhole } = engine;
   const limits = wholeShelf(shelf);
   const steps = worthSteps(shelf);
   const pieces = piecesWanted(shelf);
@@ -79,10 +116,12 @@ const linearly = (shelf: Shelf, knapsack: Knapsack, { masterOf }: Engine, effort
     if (!isDone()) best = withShare(effort, effort.left * DIVE_SHARE, (share) => dived(shelf, root, knapsack, masterOf, best, least, rule, share));
   }
   const bound = Math.min(least, best?.cost ?? Infinity);
-  const proven: Branched =
-    isDone() || pieces > MOST_BRANCHED
-      ? { best, certified: bound, proven: bound, proof: { by: "worth", worth: root.worth, isSearched: false } }
-      : branched(shelf, root, knapsack, masterOf, best, effort);
+  const atRoot: Branched = { best, certified: bound, proven: bound, proof: { by: "worth", worth: root.worth, isSearched: false } };
+  const proven = isDone()
+    ? atRoot
+    : pieces > MOST_BRANCHED
+      ? searchedAtRoot(shelf, knapsack, engine, effort, root, atRoot)
+      : branched(shelf, root, knapsack, masterOf, searchWhole, best, effort);
   const cuts = finished(shelf, proven.best);
   if (cuts === undefined || pieces > MOST_COMPARED) return { ...proven, cuts };
   const wanted = shelf.kinds.map((kind) => kind.wanted);
