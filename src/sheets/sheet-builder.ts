@@ -1,3 +1,4 @@
+import { cellAddress, cellPlace } from "./cell-address";
 import type { CellData, PlainValue, SheetData, StyleName } from "./sheet-data";
 
 /** Number formats of the ready sheets. Lengths that are typed are text, so that 1/2 or 7-5/8 never becomes a date. */
@@ -37,21 +38,9 @@ export interface SpilledHeadings {
   readonly headings: number;
 }
 
-const ALPHABET = 26;
-const FIRST_LETTER = 65;
-
-const place = (address: string): { readonly column: number; readonly row: number } => {
-  const [, letters = "A", digits = "1"] = /^([A-Z]+)(\d+)$/.exec(address) ?? [];
-  const column = [...letters].reduce((number, letter) => number * ALPHABET + letter.charCodeAt(0) - FIRST_LETTER + 1, 0) - 1;
-  return { column, row: Number(digits) - 1 };
-};
-
-const letters = (column: number): string =>
-  (column >= ALPHABET ? letters(Math.floor(column / ALPHABET) - 1) : "") + String.fromCharCode(FIRST_LETTER + (column % ALPHABET));
-
 const addressAt = (at: string, down: number, right: number): string => {
-  const { column, row } = place(at);
-  return `${letters(column + right)}${row + down + 1}`;
+  const { row, column } = cellPlace(at);
+  return cellAddress({ row: row + down, column: column + right });
 };
 
 const styleOf = (block: Block, down: number, right: number, isFormula: boolean): StyleName | undefined => {

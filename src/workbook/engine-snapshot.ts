@@ -1,6 +1,6 @@
 import { BooleanNumber, CellValueType, type ICellData, type IStyleData, type IWorkbookData, type IWorksheetData, LocaleType, type Nullable, WrapStrategy } from "@univerjs/core";
-import { cellPlace, columnName, columnPlace } from "./cell-address";
-import { type CellLook, cellLooks, type StyleName } from "./cell-looks";
+import { cellPlace, columnName, columnPlace } from "../sheets/cell-address";
+import { type CellLook, cellLooks, type StyleName } from "../sheets/cell-looks";
 import { TEXT_FORMAT } from "./typed-cell";
 import type { CellData, PlainValue, SheetData, WorkbookData } from "./workbook-data";
 
@@ -19,7 +19,7 @@ export const lookStyle = (look: CellLook): IStyleData => ({
   ...(look.wrap ? { tb: WrapStrategy.WRAP } : {}),
 });
 
-const styleOf = ({ style, format }: CellData): IStyleData => ({
+export const styleOf = ({ style, format }: CellData): IStyleData => ({
   ...(style === undefined ? {} : lookStyle(cellLooks[style])),
   ...(format === undefined ? {} : { n: { pattern: format } }),
 });
@@ -33,7 +33,10 @@ export const valueCell = (value: PlainValue, format?: string): ICellData => {
   return { v: value, t: isNumberText(value) && format !== TEXT_FORMAT ? CellValueType.FORCE_STRING : CellValueType.STRING };
 };
 
-const sheetSnapshot = (id: string, { name, cells, columnWidths = {}, frozenRows = 0 }: SheetData, styleId: (cell: CellData) => string | undefined): Partial<IWorksheetData> => {
+/** A sheet as the engine loads it; `styleId` answers the style of a cell or where the workbook keeps it. */
+export const sheetSnapshot = (
+  id: string, { name, cells, columnWidths = {}, frozenRows = 0 }: SheetData, styleId: (cell: CellData) => IStyleData | string | undefined,
+): Partial<IWorksheetData> => {
   const cellData: Record<number, Record<number, ICellData>> = {};
   let rows = 0;
   let columns = 0;

@@ -1,12 +1,12 @@
-import { type ICellData, ICommandService, IUniverInstanceService, type IWorkbookData, type Nullable, type Univer, UniverInstanceType, type Workbook as EngineWorkbook, type Worksheet } from "@univerjs/core";
-import { FormulaDataModel } from "@univerjs/engine-formula";
-import { SetRangeValuesCommand } from "@univerjs/sheets";
-import { cellAddress, type CellPlace, cellPlace } from "./cell-address";
-import { engineSnapshot, plainValue, storedCell, storedSettings, valueCell } from "./engine-snapshot";
+import { type ICellData, ICommandService, type IRange, IUniverInstanceService, type IWorkbookData, type Nullable, type Univer, UniverInstanceType, type Workbook as EngineWorkbook, type Worksheet } from "@univerjs/core";
+import { FormulaDataModel, SetTriggerFormulaCalculationStartMutation } from "@univerjs/engine-formula";
+import { InsertSheetCommand, SetRangeValuesCommand } from "@univerjs/sheets";
+import { cellAddress, type CellPlace, cellPlace } from "../sheets/cell-address";
+import { engineSnapshot, plainValue, sheetSnapshot, storedCell, storedSettings, styleOf, valueCell } from "./engine-snapshot";
 import { errorCode, errorSentence } from "./error-sentence";
 import { settling } from "./settle-rule";
 import { typedCell } from "./typed-cell";
-import type { CellValue, Workbook } from "./workbook";
+import type { CellPut, CellValue, SpilledBlock, Workbook } from "./workbook";
 import { type CellData, DATA_VERSION, workbookData } from "./workbook-data";
 
 const EMPTY: ICellData = { v: null, f: null, si: null, p: null };
@@ -17,8 +17,17 @@ const valueOf = (cell: Nullable<ICellData>): CellValue => {
   return (cell ? plainValue(cell) : undefined) ?? null;
 };
 
+const GENERAL = "General";
+
+const putCell = ({ formula, value, format }: CellPut): ICellData => ({
+  ...(formula === undefined ? (value === undefined ? {} : value === null ? EMPTY : { ...EMPTY, ...valueCell(value, format) }) : { ...EMPTY, f: formula }),
+  ...(format === undefined ? {} : { s: { n: format === GENERAL ? null : { pattern: format } } }),
+});
+
 // The engine keeps the formulas it has read, with the functions in them, by workbook: no two in a process may go by one name.
 let loads = 0;
+// Nor may two sheets of a workbook, those taken away again among them.
+let added = 0;
 
 /** Our workbook on an engine that has been taught our functions. */
 export const liveWorkbook = (univer: Univer): Workbook => {
@@ -67,6 +76,17 @@ export const liveWorkbook = (univer: Univer): Workbook => {
     return cells;
   };
 
+  const spillsOn = (sheet: Worksheet): readonly SpilledBlock[] => {
+    const anchors = model.getArrayFormulaRange()[current().getUnitId()]?.[sheet.getSheetId()] ?? {};
+    return Object.values(anchors).flatMap((columns) =>
+      Object.values<Nullable<IRange>>(columns ?? {}).flatMap((range) =>
+        !range
+          ? []
+          : [{ row: range.startRow, column: range.startColumn, rows: range.endRow - range.startRow + 1, columns: range.endColumn - range.startColumn + 1 }],
+      ),
+    );
+  };
+
   return {
     load: (data) => {
       const checked = workbookData(data);
@@ -93,6 +113,34 @@ export const liveWorkbook = (univer: Univer): Workbook => {
         .syncExecuteCommand(SetRangeValuesCommand.id, { unitId: current().getUnitId(), subUnitId: sheet.getSheetId(), range, value: cell });
       if (!done) throw new Error(`${name}!${address}: the sheet does not take "${String(input)}"`);
     },
+    put: (name, cells) => {
+      const sheet = sheetNamed(name);
+      const value: Record<number, Record<number, ICellData>> = {};
+      for (const [address, put] of Object.entries(cells)) {
+        const { row, column } = cellPlace(address);
+        (value[row] ??= {})[column] = putCell(put);
+      }
+      const [first] = Object.keys(cells);
+      if (first === undefined) return;
+      const { row, column } = cellPlace(first);
+      // The command goes by the cells of the value; it only wants to be told some range.
+      const range = { startRow: row, endRow: row, startColumn: column, endColumn: column };
+      const done = injector.get(ICommandService).syncExecuteCommand(SetRangeValuesCommand.id, { unitId: current().getUnitId(), subUnitId: sheet.getSheetId(), range, value });
+      if (!done) throw new Error(`${name}: the sheet does not take what is put into ${Object.keys(cells).join(", ")}`);
+    },
+    sheetNames: () => current().getSheets().map((sheet) => sheet.getName()),
+    addSheets: (sheets) => {
+      const { sheets: checked } = workbookData({ version: DATA_VERSION, sheets });
+      const unitId = current().getUnitId();
+      const index = current().getSheets().length;
+      // The last one first: a formula finds the sheets after its own when it comes.
+      for (const sheet of [...checked].reverse()) {
+        added += 1;
+        const snapshot = sheetSnapshot(`added-${loads}-${added}`, sheet, (cell) => (cell.style === undefined && cell.format === undefined ? undefined : styleOf(cell)));
+        injector.get(ICommandService).syncExecuteCommand(InsertSheetCommand.id, { unitId, index, sheet: snapshot });
+      }
+    },
+    recalculate: () => void injector.get(ICommandService).executeCommand(SetTriggerFormulaCalculationStartMutation.id, { commands: [], forceCalculation: true }, { onlyLocal: true }),
     settled: rule.settled,
     value: (name, address) => valueOf(cellAt(sheetNamed(name), cellPlace(address))),
     shown: (name, address) => shownAt(sheetNamed(name), cellPlace(address)),
@@ -107,6 +155,11 @@ export const liveWorkbook = (univer: Univer): Workbook => {
           valueOf(cellAt(sheet, { row: block.startRow + row, column: block.startColumn + column })),
         ),
       );
+    },
+    spills: (name) => spillsOn(sheetNamed(name)),
+    format: (name, address) => {
+      const { row, column } = cellPlace(address);
+      return styleAt(sheetNamed(name).getCellRaw(row, column))?.n?.pattern ?? GENERAL;
     },
     errorMessage: (name, address) => errorSentence(cellAt(sheetNamed(name), cellPlace(address))),
     formula: (name, address) => formulaAt(sheetNamed(name), cellPlace(address)),

@@ -1,6 +1,6 @@
 import type { CellData, PlainValue, SheetData } from "../sheets/sheet-data";
-import { cellPlace } from "./cell-address";
-import { cellLooks, isStyleName } from "./cell-looks";
+import { cellPlace } from "../sheets/cell-address";
+import { cellLooks, isStyleName } from "../sheets/cell-looks";
 
 export type { CellData, PlainValue, SheetData } from "../sheets/sheet-data";
 

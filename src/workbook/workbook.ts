@@ -1,4 +1,4 @@
-import type { PlainValue, WorkbookData } from "./workbook-data";
+import type { PlainValue, SheetData, WorkbookData } from "./workbook-data";
 
 /** An error in a cell, by the code it shows. */
 export interface CellError {
@@ -8,12 +8,34 @@ export interface CellError {
 /** What a cell shows the next formula: null for an empty one. */
 export type CellValue = PlainValue | CellError | null;
 
+/** What is put into a cell as it is, not read as typed; a part that is missing stays, and a value of null empties the cell. */
+export interface CellPut {
+  readonly formula?: string;
+  readonly value?: PlainValue | null;
+  readonly format?: string;
+}
+
+/** Cells that spilled, counted from 0, the formula's own first. */
+export interface SpilledBlock {
+  readonly row: number;
+  readonly column: number;
+  readonly rows: number;
+  readonly columns: number;
+}
+
 /** A live workbook: the one interface to the sheet engine, the same in the page and without one. */
 export interface Workbook {
   /** Puts these sheets in the place of the ones there. */
   readonly load: (data: WorkbookData) => void;
   /** Enters what a keyboard user would type, or a value as it is. An empty text clears the cell. */
   readonly setCell: (sheet: string, address: string, input: PlainValue) => void;
+  /** Puts cells by their address, all of them in one step that the sheet's own undo takes back. */
+  readonly put: (sheet: string, cells: Readonly<Record<string, CellPut>>) => void;
+  readonly sheetNames: () => readonly string[];
+  /** Adds sheets after the last one. */
+  readonly addSheets: (sheets: readonly SheetData[]) => void;
+  /** Works every formula out once more. */
+  readonly recalculate: () => void;
   /** When every formula has its final value. Until then a reader of a spill may show a wrong one. */
   readonly settled: () => Promise<void>;
   readonly value: (sheet: string, address: string) => CellValue;
@@ -21,6 +43,10 @@ export interface Workbook {
   readonly shown: (sheet: string, address: string) => string;
   /** The block that spilled from the cell, row by row; the cell alone where nothing did. */
   readonly spill: (sheet: string, address: string) => readonly (readonly CellValue[])[];
+  /** Every block that spilled on a sheet. */
+  readonly spills: (sheet: string) => readonly SpilledBlock[];
+  /** The number format of a cell; General where it has none. */
+  readonly format: (sheet: string, address: string) => string;
   /** The sentence that goes with an error cell. */
   readonly errorMessage: (sheet: string, address: string) => string | undefined;
   /** The formula as it was typed. */

@@ -1,4 +1,4 @@
-import { cellLooks } from "../../src/workbook/cell-looks";
+import { cellLooks } from "../../src/sheets/cell-looks";
 import { workbookData } from "../../src/workbook/workbook-data";
 
 const cellsOf = (cells: unknown) => ({ version: 1, sheets: [{ name: "Layout", cells }] });

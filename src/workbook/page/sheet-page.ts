@@ -4,7 +4,7 @@ import {
   ILayoutService, SelectRangeCommand, SetFormulaCalculationResultMutation, SetWorksheetActivateCommand, SheetCopyCommand, SheetInterceptorService, SheetsSelectionsService, UniverSheetsCorePreset,
 } from "@univerjs/preset-sheets-core";
 import words from "@univerjs/preset-sheets-core/locales/en-US";
-import { cellAddress, cellPlace } from "../cell-address";
+import { cellAddress, cellPlace } from "../../sheets/cell-address";
 import { valueCell } from "../engine-snapshot";
 import { errorSentence } from "../error-sentence";
 import { type FunctionMetadata, type FunctionsJson, worksheetName } from "../function-metadata";

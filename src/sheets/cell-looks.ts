@@ -1,6 +1,6 @@
-import type { StyleName } from "../sheets/sheet-data";
+import type { StyleName } from "./sheet-data";
 
-export type { StyleName } from "../sheets/sheet-data";
+export type { StyleName } from "./sheet-data";
 
 /** How a cell looks: what a style name in the workbook data stands for. Colours are written #rrggbb in lower case. */
 export interface CellLook {

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { cellAddress, cellPlace } from "../../src/workbook/cell-address";
+import { cellAddress, cellPlace } from "../../src/sheets/cell-address";
 
 // Hand: A is column 0, Z is 25, AA is 26, XFD is 16383, the last one of Excel (Excel specifications and limits).
 test.each([
