@@ -15,11 +15,19 @@ const HOST_CODES = {
 const cell = (answer: Answer): unknown =>
   isFailed(answer) ? new CustomFunctions.Error(CustomFunctions.ErrorCode[HOST_CODES[answer.failed]], answer.says) : answer;
 
-for (const declaration of catalogue) {
-  CustomFunctions.associate(declaration.id, (...given: unknown[]): unknown => {
-    const answer = call(declaration, given);
-    if (Array.isArray(answer)) return answer.map((row) => row.map(cell));
-    if (isFailed(answer)) throw cell(answer);
-    return spills(declaration) ? [[answer]] : answer;
-  });
-}
+const functions = new Map<string, (...given: unknown[]) => unknown>(
+  catalogue.map((declaration) => [
+    declaration.id,
+    (...given) => {
+      const answer = call(declaration, given);
+      if (Array.isArray(answer)) return answer.map((row) => row.map(cell));
+      if (isFailed(answer)) throw cell(answer);
+      return spills(declaration) ? [[answer]] : answer;
+    },
+  ]),
+);
+
+// The pane that runs beside them, in a shared runtime, finds the very functions of the sheet under this name.
+Object.assign(globalThis, { treadsheetFunctions: functions });
+
+for (const [id, solve] of functions) CustomFunctions.associate(id, solve);

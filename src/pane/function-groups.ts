@@ -18,77 +18,74 @@ export interface FunctionGroups {
 export interface GroupSettings {
   readonly open: "first" | "all";
   readonly solve?: Solve;
-  readonly insert?: (formula: string) => void;
+  /** Inserts a function by its id. */
+  readonly insert?: (id: string) => void;
 }
 
-const table = (page: Document, className: string, headings: readonly string[], rows: readonly HTMLTableRowElement[]): HTMLElement => {
-  const head = element(page, "tr", headings.map((heading) => {
-    const cell = element(page, "th", heading);
-    cell.scope = "col";
-    return cell;
-  }));
-  // In a box of its own, so that a wide table scrolls and the page does not.
-  const box = element(page, "div", [element(page, "table", [element(page, "thead", [head]), element(page, "tbody", rows)], className)], "scroll");
-  box.tabIndex = 0;
-  box.setAttribute("role", "region");
-  box.setAttribute("aria-label", headings.join(", "));
-  return box;
+/** Terms, each with what is said of it in a line under it; readable however narrow the pane is. */
+const terms = (page: Document, className: string, title: string, rows: readonly (readonly [term: string, beside: string, says: string])[]): HTMLElement[] => {
+  if (rows.length === 0) return [];
+  const parts = rows.flatMap(([term, beside, says]) => [
+    element(page, "dt", [element(page, "b", term), ...(beside === "" ? [] : [element(page, "span", `  ${beside}`)])]),
+    element(page, "dd", says),
+  ]);
+  return [element(page, "h4", title), element(page, "dl", parts, className)];
 };
 
-const textRow = (page: Document, cells: readonly string[]): HTMLTableRowElement =>
-  element(page, "tr", cells.map((cell) => element(page, "td", cell)));
-
 interface Examples {
+  readonly parts: readonly HTMLElement[];
+  readonly differences: number;
+}
+
+const line = (page: Document, name: string, content: string, className?: string): HTMLElement =>
+  element(page, "p", [element(page, "span", `${name} `, "quiet"), element(page, "span", content, "lines")], className);
+
+const examplesPart = (page: Document, { id, examples }: ShownFunction, solve: Solve | undefined): Examples => {
+  let differences = 0;
+  const items = examples.map((example) => {
+    const code = element(page, "code", example.formula);
+    const from = line(page, "from", example.from);
+    if (solve === undefined) return element(page, "li", [code, line(page, "gives", statedText(example.stated)), from]);
+    const { stated, answered, agrees } = exampleOutcome(id, example, solve);
+    if (!agrees) differences += 1;
+    // What comes out as stated is said once.
+    const worked = agrees
+      ? [line(page, "gives, worked again here,", stated)]
+      : [line(page, "states", stated), line(page, "differs: worked again here", answered)];
+    return element(page, "li", [code, ...worked, from], agrees ? undefined : "differs");
+  });
+  return { parts: [element(page, "h4", "Examples"), element(page, "ul", items, "examples")], differences };
+};
+
+const insertButton = (page: Document, id: string, insert: (id: string) => void): HTMLElement => {
+  const button = element(page, "button", `Insert ${id} at the selected cell`);
+  button.type = "button";
+  button.addEventListener("click", () => insert(id));
+  return button;
+};
+
+interface FunctionPart {
   readonly part: HTMLElement;
   readonly differences: number;
 }
 
-const examplesPart = (page: Document, { id, examples }: ShownFunction, solve: Solve | undefined): Examples => {
-  if (solve === undefined) {
-    const rows = examples.map(({ formula, stated, from }) =>
-      element(page, "tr", [element(page, "td", [element(page, "code", formula)]), element(page, "td", statedText(stated), "lines"), element(page, "td", from)]),
-    );
-    return { part: table(page, "examples", ["example", "gives", "from"], rows), differences: 0 };
-  }
-  let differences = 0;
-  const rows = examples.map((example) => {
-    const { stated, answered, agrees } = exampleOutcome(id, example, solve);
-    const answer = element(page, "td", answered, "lines");
-    if (!agrees) {
-      differences += 1;
-      answer.prepend(element(page, "strong", "differs"), " ");
-    }
-    const cells = [element(page, "td", [element(page, "code", example.formula)]), element(page, "td", stated, "lines"), answer, element(page, "td", example.from)];
-    return element(page, "tr", cells, agrees ? undefined : "differs");
-  });
-  return { part: table(page, "examples", ["example", "stated", "worked again here", "from"], rows), differences };
-};
-
-const insertButton = (page: Document, { id, examples }: ShownFunction, insert: (formula: string) => void): HTMLElement[] => {
-  const [example] = examples;
-  if (example === undefined) return [];
-  const button = element(page, "button", `Insert the first example of ${id} at the selected cell`);
-  button.type = "button";
-  button.addEventListener("click", () => insert(example.formula));
-  return [button];
-};
-
-const functionPart = (page: Document, shown: ShownFunction, { solve, insert }: Pick<GroupSettings, "solve" | "insert">): Examples => {
-  const { part, differences } = examplesPart(page, shown, solve);
+const functionPart = (page: Document, shown: ShownFunction, { solve, insert }: Pick<GroupSettings, "solve" | "insert">): FunctionPart => {
+  const { parts, differences } = examplesPart(page, shown, solve);
   const summary = element(page, "summary", [element(page, "code", shown.formula), element(page, "span", shown.says, "says")]);
   if (differences > 0) summary.append(element(page, "strong", `${differences} ${differences === 1 ? "example differs" : "examples differ"}`, "differs"));
   const whole = element(page, "details", [summary], "function");
   whole.id = `function-${shown.id}`;
   whole.open = differences > 0;
-  if (insert !== undefined) whole.append(...insertButton(page, shown, insert));
-  if (shown.arguments.length > 0) {
-    whole.append(table(page, "arguments", ["argument", "kind", "default", "meaning"], shown.arguments.map((one) => textRow(page, [one.name, one.kind, one.default, one.says]))));
-  }
-  whole.append(element(page, "p", `Result: ${shown.result}`));
-  if (shown.columns.length > 0) {
-    whole.append(table(page, "columns", ["heading", "meaning"], shown.columns.map(({ heading, says }) => textRow(page, [heading, says]))));
-  }
-  whole.append(part, element(page, "p", `Method: ${shown.source}`, "quiet"));
+  if (insert !== undefined) whole.append(insertButton(page, shown.id, insert));
+  whole.append(
+    ...terms(page, "arguments", "Arguments", shown.arguments.map((one) => [one.name, `${one.kind}; ${one.default === "required" || one.default === "may be left out" ? one.default : `left out: ${one.default}`}`, one.says])),
+    element(page, "h4", "Result"),
+    element(page, "p", shown.result),
+    ...terms(page, "columns", "Columns of the result", shown.columns.map(({ heading, says }) => [heading, "", says])),
+    ...parts,
+    ...(shown.errors.length === 0 ? [] : [element(page, "h4", "Errors"), element(page, "ul", shown.errors.map(({ cell, says }) => element(page, "li", `${cell} ${says}`)), "errors")]),
+    element(page, "p", `Method: ${shown.source}`, "quiet"),
+  );
   if (shown.caution !== "") whole.append(element(page, "p", shown.caution, "quiet"));
   return { part: whole, differences };
 };

@@ -1,21 +1,92 @@
+import type { CellPlace } from "../sheets/cell-address";
+import type { PlainValue, SheetData } from "../sheets/sheet-data";
 import type { Solve } from "./answer";
 
-/** The cell a user stands on. */
-export interface StandingCell {
+/** A cell by its sheet and its place there, row and column counted from 0. */
+export interface Place extends CellPlace {
   readonly sheet: string;
-  readonly address: string;
-  /** The sentence that goes with its error, where it shows one. */
-  readonly error: string | undefined;
 }
 
-/** What the pane asks of the sheet beside it; where there is no sheet, a part is missing and the pane leaves out what needs it. */
+/** A rectangle of cells by its first one. */
+export interface Block extends Place {
+  readonly rows: number;
+  readonly columns: number;
+}
+
+/** An error as a cell shows it: #VALUE!, #NAME? and the like. */
+export interface ShownError {
+  readonly error: string;
+}
+
+/** A cell as it stands: null for an empty one. */
+export interface HeldCell {
+  /** As it is typed, from its = on. */
+  readonly formula: string | undefined;
+  readonly value: PlainValue | ShownError | null;
+  /** Number format as spreadsheets write it. */
+  readonly format: string;
+}
+
+export type HeldCells = readonly (readonly HeldCell[])[];
+
+/** What is put into a cell; a part that is missing stays as it is, and a value of null empties the cell. A text value stays text whatever it looks like. */
+export interface PutCell {
+  readonly formula?: string;
+  readonly value?: PlainValue | null;
+  readonly format?: string;
+}
+
+/** Cells put from `at` on, row by row; undefined leaves a cell alone. */
+export interface PutBlock {
+  readonly at: Place;
+  readonly cells: readonly (readonly (PutCell | undefined)[])[];
+}
+
+/** The cells of the workbook. Every call is refused with an Error whose message is a plain sentence. */
+export interface CellHost {
+  readonly selected: () => Promise<Place | undefined>;
+  /** Calls after another cell is selected, and after the one selected has another value. */
+  readonly onSelection: (tell: () => void) => Promise<void>;
+  readonly read: (blocks: readonly Block[]) => Promise<readonly HeldCells[]>;
+  readonly write: (blocks: readonly PutBlock[]) => Promise<void>;
+  /** The block that each cell spilled or is spilled into, its anchor first; undefined for a cell that stands for itself. */
+  readonly spills: (places: readonly Place[]) => Promise<readonly (Block | undefined)[]>;
+  /** Whether a cell of the block belongs to something spilled. */
+  readonly touchesSpill: (block: Block) => Promise<boolean>;
+}
+
+/** The sheets of the workbook. */
+export interface SheetsHost {
+  readonly names: () => Promise<readonly string[]>;
+  /** Adds sheets after the last one and shows the first of them; all of them or none. */
+  readonly add: (sheets: readonly SheetData[]) => Promise<void>;
+}
+
+export interface SheetUse {
+  readonly name: string;
+  readonly isProtected: boolean;
+  /** Where anything stands; undefined for an empty sheet. */
+  readonly used: Block | undefined;
+}
+
+/** What mending needs beside the cells. */
+export interface MendingHost {
+  readonly uses: () => Promise<readonly SheetUse[]>;
+  /** Works every formula of the workbook out once more. */
+  readonly recalculate: () => Promise<void>;
+}
+
+/** What the pane asks of the workbook beside it; where a part is missing the pane says so and leaves out what needs it. */
 export interface PaneHost {
   /** Where the pane stands, in words. */
   readonly place: string;
-  /** Works an example again with the functions the sheet uses. */
+  /** Whether the host is dark; undefined where it does not say and the system does. */
+  readonly isDark?: boolean;
+  /** Calls a worksheet function of the bundle that the workbook uses. */
   readonly solve?: Solve;
-  /** Writes a formula into the cell selected; answers what came of it, in words. */
-  readonly insert?: (formula: string) => string;
-  /** Calls at once and on every change of the cell selected. */
-  readonly onSelection?: (tell: (cell: StandingCell | undefined) => void) => void;
+  readonly cells?: CellHost;
+  readonly sheets?: SheetsHost;
+  readonly mending?: MendingHost;
+  /** What this host cannot do and what would do, a sentence each. */
+  readonly lacks: readonly string[];
 }

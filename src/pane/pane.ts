@@ -1,37 +1,23 @@
+import { catalogue } from "../functions/catalogue";
+import { aboutPart } from "./about-part";
 import { element } from "./element";
-import { functionGroups } from "./function-groups";
+import { functionGroups, type GroupSettings } from "./function-groups";
 import type { PaneHost } from "./host";
+import { inserted, type Insertion, takenBack } from "./insertion";
+import { mended } from "./mend";
+import { mendPart } from "./mend-part";
+import { question } from "./question";
+import { readySheetAdded } from "./ready-sheet";
+import { report } from "./report";
+import { sheetsPart } from "./sheets-part";
 import type { ShownCatalogue } from "./shown-functions";
+import { tabs } from "./tabs";
+import { whyPart } from "./why-part";
 
-const NOTHING_WRONG = "Select a cell that shows an error, and its sentence stands here.";
-
-/** The sentence of the error cell selected, following the selection. */
-const why = (page: Document, host: PaneHost): HTMLElement[] => {
-  if (host.onSelection === undefined) return [];
-  const sentence = element(page, "p", NOTHING_WRONG, "quiet");
-  sentence.setAttribute("role", "status");
-  host.onSelection((cell) => {
-    const text = cell?.error === undefined ? NOTHING_WRONG : `${cell.sheet}, ${cell.address}: ${cell.error}`;
-    // Said only when it changes, so that moving about is not talked over.
-    if (sentence.textContent === text) return;
-    sentence.textContent = text;
-    sentence.className = cell?.error === undefined ? "quiet" : "sentence";
-  });
-  return [element(page, "section", [element(page, "h2", "Why?"), sentence], "why")];
-};
-
-/** Puts the pane's content into a place on the page: title, caution, why, and every function under its step of the job, to be found and inserted. */
-export const pane = (page: Document, into: HTMLElement, { version, caution, functions }: ShownCatalogue, host: PaneHost): void => {
-  const settings = host.solve === undefined ? {} : { solve: host.solve };
-  const heard = element(page, "p", "", "quiet");
-  heard.setAttribute("role", "status");
-  const { insert } = host;
-  const groups = functionGroups(page, functions, {
-    open: "first",
-    ...settings,
-    ...(insert === undefined ? {} : { insert: (formula: string): void => void (heard.textContent = insert(formula)) }),
-  });
-  const worked = host.solve === undefined ? [] : [
+/** The functions under the steps of the job, to be found by a word of the trade, with how their examples come out. */
+const functionsPart = (page: Document, { functions }: ShownCatalogue, settings: GroupSettings): readonly HTMLElement[] => {
+  const groups = functionGroups(page, functions, settings);
+  const worked = settings.solve === undefined ? [] : [
     element(
       page, "p",
       `${groups.examples} examples, ${groups.differences === 0 ? "all as stated" : `${groups.differences} ${groups.differences === 1 ? "differs" : "differ"} from what is stated`}.`,
@@ -41,13 +27,81 @@ export const pane = (page: Document, into: HTMLElement, { version, caution, func
   const field = element(page, "input");
   field.type = "search";
   field.placeholder = "riser, kerf, margin …";
-  const label = element(page, "label", ["Find a function by a trade word ", field], "find");
   field.addEventListener("input", () => groups.find(field.value));
+  return [element(page, "h2", "Functions", "unseen"), element(page, "label", ["Find a function by a trade word ", field], "find"), ...worked, groups.nothing, ...groups.parts];
+};
+
+/** Puts the pane's content into a place on the page: why, functions, ready sheets, mending and about, as far as the host has what they need. */
+export const pane = (page: Document, into: HTMLElement, shown: ShownCatalogue, host: PaneHost): void => {
+  if (host.isDark === undefined) delete page.documentElement.dataset["theme"];
+  else page.documentElement.dataset["theme"] = host.isDark ? "dark" : "light";
+  const { cells, sheets, mending, solve } = host;
+  const ask = (text: string, yes: string, no: string): Promise<boolean> => question(page, text, yes, no);
+
+  const insertions: Insertion[] = [];
+  const undo = element(page, "button", "Undo insert");
+  undo.type = "button";
+  undo.hidden = true;
+  const heard = report(page, undo);
+  const showUndo = (): void => {
+    const last = insertions[insertions.length - 1];
+    undo.hidden = last === undefined;
+    undo.textContent = last === undefined ? "Undo insert" : `Undo insert of ${last.id}`;
+  };
+
+  const insert = cells && ((id: string): void =>
+    heard.act(async () => {
+      const declaration = catalogue.find((one) => one.id === id);
+      if (declaration === undefined) throw new Error(`There is no function ${id}.`);
+      const { says, left } = await inserted(declaration, cells, ask);
+      if (left !== undefined) insertions.push(left);
+      showUndo();
+      return says;
+    }));
+  if (cells !== undefined) {
+    undo.addEventListener("click", () =>
+      heard.act(async () => {
+        const last = insertions.pop();
+        try {
+          if (last === undefined) return "There is no insert to undo.";
+          const { says, left } = await takenBack(last, cells, ask);
+          if (left !== undefined) insertions.push(left);
+          return says;
+        } finally {
+          showUndo();
+        }
+      }),
+    );
+  }
+
+  const mendSays = element(page, "ul", [], "mended");
+  const mend = cells && mending && {
+    mend: (): void =>
+      heard.act(async () => {
+        const lines = await mended(cells, mending);
+        mendSays.replaceChildren(...lines.map((line) => element(page, "li", line)));
+        return lines[0] ?? "";
+      }),
+    recalculate: (): void =>
+      heard.act(async () => {
+        await mending.recalculate();
+        return "Every formula was worked out once more.";
+      }),
+  };
+  const add = cells && sheets && ((name: string): void => heard.act(() => readySheetAdded(name, cells, sheets)));
+
   into.replaceChildren(
     element(page, "h1", "Treadsheet"),
-    element(page, "p", `Version ${version} · ${host.place}`, "quiet"),
-    element(page, "p", caution, "caution"),
-    ...why(page, host),
-    element(page, "section", [element(page, "h2", "Functions"), label, heard, ...worked, groups.nothing, ...groups.parts], "functions"),
+    element(page, "p", `Version ${shown.version} · ${host.place}`, "quiet"),
+    ...host.lacks.map((lack) => element(page, "p", lack, "lack")),
+    element(page, "p", shown.caution, "caution"),
+    ...whyPart(page, cells, solve),
+    ...tabs(page, "Parts of the pane", [
+      { name: "Functions", content: functionsPart(page, shown, { open: "first", ...(solve === undefined ? {} : { solve }), ...(insert === undefined ? {} : { insert }) }) },
+      { name: "Sheets", content: sheetsPart(page, add) },
+      { name: "Mend", content: mendPart(page, mend, mendSays) },
+      { name: "About", content: aboutPart(page, shown, host.place) },
+    ]),
+    heard.part,
   );
 };

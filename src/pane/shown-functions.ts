@@ -1,6 +1,9 @@
-import { version } from "../../package.json";
+import { license, version } from "../../package.json";
+import { call } from "../functions/call";
 import { catalogue } from "../functions/catalogue";
+import type { Answer } from "../functions/cells";
 import { CAUTION } from "../functions/caution";
+import { CODES } from "../functions/code/codes";
 import type { Declaration, ExampleCell } from "../functions/declare";
 import { defaultText, isOmissible, kindText, resultHeadings, signature } from "../functions/describe";
 import { argumentsOf, formula, NAMESPACE } from "../functions/formula";
@@ -33,14 +36,30 @@ export interface ShownFunction extends ListedFunction {
   readonly arguments: readonly ShownArgument[];
   readonly result: string;
   readonly columns: readonly { readonly heading: string; readonly says: string }[];
+  /** The states in which there is no answer, with the sentence; words in braces are the facts of the case. */
+  readonly errors: readonly { readonly cell: string; readonly says: string }[];
   readonly examples: readonly ShownExample[];
   readonly source: string;
   readonly caution: string;
 }
 
+/** A building code, with how many of its records there are and how many of them were read in a source. */
+export interface ShownCode {
+  readonly code: string;
+  readonly title: string;
+  readonly edition: string;
+  readonly limits: number;
+  readonly seen: number;
+}
+
 export interface ShownCatalogue {
   readonly version: string;
+  readonly licence: string;
+  /** What goes with every verdict and saw setting. */
   readonly caution: string;
+  /** What goes with some functions only. */
+  readonly cautions: readonly string[];
+  readonly codes: readonly ShownCode[];
   readonly functions: readonly ShownFunction[];
 }
 
@@ -71,10 +90,24 @@ const stated = (declaration: Declaration, example: Declaration["examples"][numbe
   return { parts: example.shows.map((row) => Object.entries(row).map(([key, cell]) => [headingOf(declaration, key), cell] as const)) };
 };
 
+const codesShown = (): readonly ShownCode[] => {
+  const answer = call(CODES, []);
+  const [, ...rows] = Array.isArray(answer) ? answer : [];
+  const keys = Object.keys(CODES.result.kind === "table" ? CODES.result.columns : {});
+  const cell = (row: readonly Answer[], key: string): Answer | undefined => row[keys.indexOf(key)];
+  return rows.map((row) => ({
+    code: String(cell(row, "code")), title: String(cell(row, "title")), edition: String(cell(row, "edition")),
+    limits: Number(cell(row, "limits")), seen: Number(cell(row, "seenInASource")),
+  }));
+};
+
 /** The version, the caution and every worksheet function with all a page tells of it. */
 export const shownFunctions = (): ShownCatalogue => ({
   version,
+  licence: license,
   caution: CAUTION,
+  cautions: [...new Set(catalogue.flatMap(({ caution = CAUTION }) => (caution === CAUTION ? [] : [caution])))],
+  codes: codesShown(),
   functions: catalogue.map((declaration) => ({
     id: declaration.id,
     group: declaration.group,
@@ -83,6 +116,7 @@ export const shownFunctions = (): ShownCatalogue => ({
     arguments: argumentsShown(declaration),
     result: declaration.result.says,
     columns: columnsShown(declaration),
+    errors: Object.values(declaration.problems),
     examples: declaration.examples.map((example) => ({
       formula: formula(declaration, example.given),
       args: argumentsOf(declaration, example.given).map((cell) => (cell === null ? undefined : cell)),

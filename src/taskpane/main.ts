@@ -6,7 +6,7 @@ const outsideExcel = "outside Excel: the list below is complete, but there is no
 
 const show = (place: string): void => {
   const into = document.querySelector<HTMLElement>("#pane");
-  if (into !== null) pane(document, into, shownFunctions(), { place });
+  if (into !== null) pane(document, into, shownFunctions(), { place, lacks: [] });
 };
 
 show(outsideExcel);

@@ -1,5 +1,6 @@
 import { element } from "../pane/element";
 import { pane } from "../pane/pane";
+import { question } from "../pane/question";
 import { shownFunctions } from "../pane/shown-functions";
 import { demo } from "../sheets/demo/demo";
 import type { FunctionsJson } from "../workbook/function-metadata";
@@ -7,7 +8,7 @@ import { type SelectedCell, sheetPage } from "../workbook/page/sheet-page";
 import type { StandIn } from "../workbook/stand-in";
 import { DATA_VERSION, workbookData, type WorkbookData } from "../workbook/workbook-data";
 import { tickets } from "../sheets/tickets";
-import { question } from "./question";
+import { localHost } from "./local-host";
 import { type SheetStore, sheetStore } from "./sheet-store";
 import { ticketPages } from "./ticket-pages";
 
@@ -142,26 +143,17 @@ const start = async (): Promise<void> => {
     if (line.textContent !== text) line.textContent = text;
     line.className = cell?.error === undefined ? "" : "wrong";
   };
-  let selected: SelectedCell | undefined;
-  book.onSelection((cell) => {
-    selected = cell;
-    show(cell);
-  });
+  book.onSelection(show);
 
   pane(document, place("pane"), shown, {
     place: "beside this sheet",
+    lacks: [],
     solve: (id, args) => {
       const solve = built.functions.get(id);
       if (solve === undefined) throw built.error("#NAME?", `${id}: functions.js has no such function`);
       return solve(...args);
     },
-    insert: (formula) => {
-      if (selected === undefined) return "Select a cell of the sheet first.";
-      if (selected.value !== null) return `${selected.sheet} ${selected.address} is not empty: select an empty cell first.`;
-      book.setCell(selected.sheet, selected.address, formula);
-      return `Inserted at ${selected.sheet} ${selected.address}.`;
-    },
-    onSelection: (tell) => void book.onSelection(tell),
+    ...localHost(book),
   });
   document.documentElement.dataset["ready"] = "yes";
   Object.assign(globalThis, { treadsheetBook: book });

@@ -8,7 +8,7 @@ const mayImport = {
   sheets: [],
   workbook: ["sheets"],
   generate: ["functions", "solver", "drawing"],
-  pane: ["functions"],
+  pane: ["functions", "sheets"],
   taskpane: ["pane"],
   web: ["pane", "sheets", "workbook"],
   serve: [],

@@ -1,6 +1,7 @@
 import { version } from "../../package.json";
 import { catalogue } from "../../src/functions/catalogue";
 import { CAUTION } from "../../src/functions/caution";
+import { seriousFaults } from "./serious-faults";
 import { openedPages, type Opened } from "./opened-page";
 
 const browserTime = 120_000;
@@ -67,17 +68,52 @@ test(
 );
 
 test(
-  "the parts of the pane open and close by keyboard",
+  "everything in the pane is reached by keyboard: the tabs by arrows, the parts by Tab and Enter",
   async () => {
     const { page } = await pages.open("taskpane.html", { viewport: paneSize });
     await page.waitForSelector("details");
-    // The field that finds functions comes first.
+    const focused = () => page.evaluate(() => document.activeElement?.textContent ?? "");
+    await page.keyboard.press("Tab");
+    expect(await focused()).toBe("Functions");
+    for (const [key, tab] of [["ArrowRight", "Sheets"], ["End", "About"], ["ArrowRight", "Functions"], ["ArrowLeft", "About"], ["Home", "Functions"]] as const) {
+      await page.keyboard.press(key);
+      expect(await focused()).toBe(tab);
+      expect(await page.locator('[role="tabpanel"]:visible').getAttribute("id")).toBe(`part-${tab.toLowerCase()}`);
+    }
+    // The field that finds functions comes next, then the first step of the job.
     await page.keyboard.press("Tab");
     await page.keyboard.press("Tab");
     const isOpen = () => page.evaluate(() => (document.activeElement?.parentElement as HTMLDetailsElement).open);
     expect(await isOpen()).toBe(true);
     await page.keyboard.press("Enter");
     expect(await isOpen()).toBe(false);
+  },
+  browserTime,
+);
+
+test.each(["light", "dark"] as const)(
+  "in %s no part of the pane has a serious fault for an accessibility checker, with every function open",
+  async (colorScheme) => {
+    const { page } = await pages.open("taskpane.html", { viewport: paneSize, colorScheme });
+    await page.waitForSelector("details");
+    for (const tab of ["Functions", "Sheets", "Mend", "About"]) {
+      await page.getByRole("tab", { name: tab }).click();
+      await page.evaluate(() => {
+        for (const part of document.querySelectorAll("details")) part.open = true;
+      });
+      expect([tab, await seriousFaults(page)]).toEqual([tab, []]);
+    }
+  },
+  browserTime,
+);
+
+test(
+  "an accessibility checker would find a planted fault",
+  async () => {
+    const { page } = await pages.open("taskpane.html", { viewport: paneSize });
+    await page.waitForSelector("details");
+    await page.evaluate(() => document.querySelector("#pane")?.append(document.createElement("button")));
+    expect(await seriousFaults(page)).toEqual([expect.stringMatching(/^button-name: /)]);
   },
   browserTime,
 );

@@ -1,4 +1,4 @@
-import { element } from "../pane/element";
+import { element } from "./element";
 
 /** Asks before something is lost; answers whether to go on. */
 export const question = (page: Document, text: string, yes: string, no: string): Promise<boolean> =>

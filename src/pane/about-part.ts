@@ -1,0 +1,17 @@
+import { element } from "./element";
+import { licences } from "./licences";
+import type { ShownCatalogue } from "./shown-functions";
+
+/** Version, cautions, where the arithmetic comes from, and the licences. */
+export const aboutPart = (page: Document, { version, licence, caution, cautions, codes, functions }: ShownCatalogue, place: string): readonly HTMLElement[] => [
+  element(page, "h2", "About"),
+  element(page, "p", `Treadsheet ${version}, ${place}. ${functions.length} worksheet functions. It sends nothing anywhere.`),
+  element(page, "h3", "Cautions"),
+  element(page, "ul", [caution, ...cautions].map((text) => element(page, "li", text))),
+  element(page, "h3", "Sources"),
+  element(page, "p", "Each function names its method's source under Functions, and each of its examples where the expected value comes from. CHECK and LIMIT give the clause with every verdict. The building codes, and how many of their records were read in a source:"),
+  element(page, "ul", codes.map(({ code, title, edition, limits, seen }) => element(page, "li", [element(page, "code", code), ` ${title}, ${edition}: ${seen} of ${limits}`]))),
+  element(page, "h3", "Licences"),
+  element(page, "p", `Treadsheet is under the ${licence} licence. Parts of it that others wrote:`),
+  element(page, "ul", licences.map((one) => element(page, "li", `${one.name} ${one.version}: ${one.licence}; ${one.serves}`))),
+];

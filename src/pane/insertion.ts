@@ -1,0 +1,112 @@
+import type { Declaration } from "../functions/declare";
+import { blockText, placeText } from "./place-text";
+import type { Block, CellHost, HeldCell, PutBlock, PutCell } from "./host";
+import { laidOut } from "./laid-out";
+
+/** Asks the user whether to go on. */
+export type Ask = (text: string, yes: string, no: string) => Promise<boolean>;
+
+/** An insert as it can be taken back: what was there before, and what the sheet made of what was put there. */
+export interface Insertion {
+  readonly id: string;
+  readonly block: Block;
+  readonly before: PutBlock;
+  /** Contents of the cells that were written, as they stood when that was done; a change since then is the user's. */
+  readonly after: readonly (readonly (string | undefined)[])[];
+}
+
+export interface Done<Left> {
+  /** What came of it, in words. */
+  readonly says: string;
+  readonly left?: Left;
+}
+
+/** The furthest row and column of a sheet, counted from 1: Excel specifications and limits, worksheet size. */
+const LAST_ROW = 1_048_576;
+const LAST_COLUMN = 16_384;
+
+const isEmpty = ({ formula, value }: HeldCell): boolean => formula === undefined && (value === null || value === "");
+
+const contents = ({ formula, value }: HeldCell): PutCell => {
+  if (formula !== undefined) return { formula };
+  // An error that stands without a formula was typed, as its code.
+  return { value: typeof value === "object" && value !== null ? value.error : value };
+};
+
+const hasContents = (cell: PutCell | undefined): boolean => cell?.formula !== undefined || (cell?.value !== undefined && cell.value !== null);
+
+const contentText = ({ formula, value }: HeldCell): string => formula ?? JSON.stringify(value);
+
+const only = (blocks: readonly (readonly (readonly HeldCell[])[])[]): readonly (readonly HeldCell[])[] => blocks[0] ?? [];
+
+/** Puts a call with its arguments laid out at the selected cell, after asking where something stands. */
+export const inserted = async (declaration: Declaration, host: CellHost, ask: Ask): Promise<Done<Insertion>> => {
+  const at = await host.selected();
+  if (at === undefined) return { says: "No cell is selected: select an empty cell of a sheet, then insert again." };
+  const { cells, formula } = laidOut(declaration, at);
+  const block: Block = { ...at, rows: cells.length, columns: Math.max(...cells.map((row) => row.length)) };
+  if (at.row + block.rows > LAST_ROW || at.column + block.columns > LAST_COLUMN) {
+    return { says: `${declaration.id} needs ${block.rows} rows and ${block.columns} columns from ${placeText(at)} on, more than the sheet has: select a cell further up or to the left.` };
+  }
+  if (await host.touchesSpill(block)) {
+    return { says: `${blockText(block)} reaches into a table that a formula spills, which would then not fit: select a cell with ${block.rows} free rows and ${block.columns} free columns.` };
+  }
+  const held = only(await host.read([block]));
+  const full = cells.flatMap((row, down) =>
+    row.flatMap((cell, right) => {
+      const there = held[down]?.[right];
+      return cell === undefined || there === undefined || isEmpty(there) ? [] : [placeText({ ...at, row: at.row + down, column: at.column + right })];
+    }),
+  );
+  if (full.length > 0) {
+    const [first] = full;
+    const which = full.length === 1 ? `${first ?? ""} is not empty` : `${full.length} cells of ${blockText(block)} are not empty, ${first ?? ""} first`;
+    if (!(await ask(`${declaration.id} takes ${blockText(block)}. ${which}. Replace what stands there?`, "Replace it", "Leave it"))) {
+      return { says: `${declaration.id} was not inserted: what stands at ${first ?? ""} was left.` };
+    }
+  }
+  const before: PutBlock = {
+    at,
+    cells: cells.map((row, down) =>
+      row.map((cell, right) => {
+        const there = held[down]?.[right];
+        return cell === undefined || there === undefined ? undefined : { ...contents(there), format: there.format };
+      }),
+    ),
+  };
+  // A cell that only spills is emptied where the user agreed, so that nothing blocks it.
+  const put = cells.map((row) => row.map((cell) => (cell === undefined || hasContents(cell) ? cell : { ...cell, value: null })));
+  await host.write([{ at, cells: put }]);
+  const now = only(await host.read([block]));
+  const result = now[formula.row - at.row]?.[formula.column - at.column]?.value;
+  const isBlocked = typeof result === "object" && result !== null && result.error === "#SPILL!";
+  return {
+    says: isBlocked
+      ? `${declaration.id} stands at ${placeText({ ...at, ...formula })}, but its result does not fit there (#SPILL!): undo the insert, and select a cell away from merged cells and tables.`
+      : `${declaration.id} inserted at ${blockText(block)}: its arguments, and the formula in ${placeText({ ...at, ...formula })}.`,
+    left: {
+      id: declaration.id, block, before,
+      after: now.map((row, down) => row.map((cell, right) => (hasContents(cells[down]?.[right]) ? contentText(cell) : undefined))),
+    },
+  };
+};
+
+/** Takes an insert back: what was there before is there again, its number formats too. Asks where the user has changed what was inserted. */
+export const takenBack = async ({ id, block, before, after }: Insertion, host: CellHost, ask: Ask): Promise<Done<Insertion>> => {
+  const now = only(await host.read([block]));
+  const changed = after.flatMap((row, down) =>
+    row.flatMap((content, right) => {
+      const cell = now[down]?.[right];
+      return content === undefined || cell === undefined || contentText(cell) === content ? [] : [placeText({ ...block, row: block.row + down, column: block.column + right })];
+    }),
+  );
+  if (changed.length > 0 && !(await ask(`${changed.join(", ")} changed since ${id} was inserted. Put back what was there before the insert?`, "Put it back", "Keep it"))) {
+    return { says: `The insert of ${id} stays.`, left: { id, block, before, after } };
+  }
+  // Emptied first: cells that the formula still spills into would be taken for typed ones.
+  const empty = before.cells.map((row, down) => row.map((cell, right): PutCell | undefined => (cell !== undefined && after[down]?.[right] !== undefined ? { value: null } : undefined)));
+  await host.write([{ at: before.at, cells: empty }]);
+  await host.write([before]);
+  return { says: `The insert of ${id} is undone: ${blockText(block)} is as it was.` };
+};
+

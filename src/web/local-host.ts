@@ -1,0 +1,75 @@
+import type { Block, CellHost, HeldCell, MendingHost, Place, SheetsHost } from "../pane/host";
+import { cellAddress, cellPlace } from "../sheets/cell-address";
+import type { SheetPage } from "../workbook/page/sheet-page";
+import type { CellPut, SpilledBlock } from "../workbook/workbook";
+
+const isWithin = ({ row, column }: Place, block: SpilledBlock): boolean =>
+  row >= block.row && row < block.row + block.rows && column >= block.column && column < block.column + block.columns;
+
+const doMeet = (one: SpilledBlock, other: SpilledBlock): boolean =>
+  one.row < other.row + other.rows && other.row < one.row + one.rows && one.column < other.column + other.columns && other.column < one.column + one.columns;
+
+const places = (block: Block): Place[][] =>
+  Array.from({ length: block.rows }, (_, down) =>
+    Array.from({ length: block.columns }, (__, right) => ({ sheet: block.sheet, row: block.row + down, column: block.column + right })),
+  );
+
+/** The smallest block with every cell in which something stands. */
+const usedOn = (sheet: string, addresses: readonly string[]): Block | undefined => {
+  if (addresses.length === 0) return undefined;
+  const found = addresses.map(cellPlace);
+  const [row, column] = [Math.min(...found.map((one) => one.row)), Math.min(...found.map((one) => one.column))];
+  return { sheet, row, column, rows: Math.max(...found.map((one) => one.row)) - row + 1, columns: Math.max(...found.map((one) => one.column)) - column + 1 };
+};
+
+/** What the pane asks of a workbook, answered by the local sheet. */
+export const localHost = (book: SheetPage): { readonly cells: CellHost; readonly sheets: SheetsHost; readonly mending: MendingHost } => {
+  const held = (place: Place): HeldCell => {
+    const address = cellAddress(place);
+    return { formula: book.formula(place.sheet, address), value: book.value(place.sheet, address), format: book.format(place.sheet, address) };
+  };
+  let selected: Place | undefined;
+  const listeners: (() => void)[] = [];
+  book.onSelection((cell) => {
+    selected = cell === undefined ? undefined : { sheet: cell.sheet, ...cellPlace(cell.address) };
+    for (const tell of listeners) tell();
+  });
+  return {
+    cells: {
+      selected: async () => selected,
+      onSelection: async (tell) => void listeners.push(tell),
+      read: async (blocks) => blocks.map((block) => places(block).map((row) => row.map(held))),
+      write: async (blocks) => {
+        for (const { at, cells } of blocks) {
+          const put: Record<string, CellPut> = {};
+          for (const [down, row] of cells.entries()) {
+            for (const [right, cell] of row.entries()) if (cell !== undefined) put[cellAddress({ row: at.row + down, column: at.column + right })] = cell;
+          }
+          book.put(at.sheet, put);
+        }
+        await book.settled();
+      },
+      spills: async (asked) => asked.map((place) => {
+        const block = book.spills(place.sheet).find((one) => isWithin(place, one));
+        return block === undefined ? undefined : { sheet: place.sheet, ...block };
+      }),
+      touchesSpill: async (block) => book.spills(block.sheet).some((one) => doMeet(block, one)),
+    },
+    sheets: {
+      names: async () => book.sheetNames(),
+      add: async (sheets) => {
+        book.addSheets(sheets);
+        await book.settled();
+        const [first] = sheets;
+        if (first !== undefined) await book.select(first.name, "A1");
+      },
+    },
+    mending: {
+      uses: async () => book.data().sheets.map(({ name, cells }) => ({ name, isProtected: false, used: usedOn(name, Object.keys(cells)) })),
+      recalculate: async () => {
+        book.recalculate();
+        await book.settled();
+      },
+    },
+  };
+};

@@ -1,0 +1,18 @@
+import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
+
+const checker = readFileSync(require.resolve("axe-core/axe.min.js"), "utf8");
+
+interface Checked {
+  readonly violations: readonly { readonly id: string; readonly impact: string; readonly nodes: readonly { readonly html: string }[] }[];
+}
+
+/** What an accessibility checker finds serious or critical in a part of the page: the rule, and where it is broken. */
+export const seriousFaults = async (page: Page, part = "body"): Promise<readonly string[]> => {
+  // Evaluated, not added as a script, which the page's policy would refuse.
+  await page.evaluate(checker);
+  const { violations } = (await page.evaluate(
+    (selector) => (globalThis as unknown as { readonly axe: { readonly run: (where: string) => Promise<unknown> } }).axe.run(selector), part,
+  )) as Checked;
+  return violations.filter(({ impact }) => impact === "serious" || impact === "critical").flatMap(({ id, nodes }) => nodes.map(({ html }) => `${id}: ${html}`));
+};

@@ -1,0 +1,120 @@
+/** @jest-environment ./tests/workbook/engine-environment.cjs */
+import { catalogue } from "../../src/functions/catalogue";
+import type { Declaration } from "../../src/functions/declare";
+import { words } from "../../src/solver/words";
+import { cellAddress } from "../../src/sheets/cell-address";
+import type { Ask } from "../../src/pane/insertion";
+import { inserted, takenBack } from "../../src/pane/insertion";
+import { laidOut } from "../../src/pane/laid-out";
+import type { Workbook } from "../../src/workbook/workbook";
+import { closeWorkbooks, openedWorkbook } from "../workbook/opened-workbook";
+import { standingHost } from "./standing-host";
+
+const SIGNIFICANT = 10;
+const AT = { row: 1, column: 1 };
+
+afterEach(closeWorkbooks);
+
+const declared = (id: string): Declaration => {
+  const found = catalogue.find((one) => one.id === id);
+  if (found === undefined) throw new Error(`no function ${id}`);
+  return found;
+};
+
+const never: Ask = async (text) => {
+  throw new Error(`asked: ${text}`);
+};
+const rounded = (cell: unknown): unknown => (typeof cell === "number" ? Number(cell.toPrecision(SIGNIFICANT)) : cell);
+
+const resultOf = (workbook: Workbook, declaration: Declaration): unknown[][] => {
+  const { formula } = laidOut(declaration, AT);
+  return workbook.spill("Mine", cellAddress(formula)).map((row) => row.map(rounded));
+};
+
+describe("inserted with its arguments laid out, the first example that answers comes out as it is stated, and undone nothing is left of it:", () => {
+  test.each(catalogue.map((declaration) => [declaration.id, declaration] as const))("%s", async (_, declaration) => {
+    const workbook = await openedWorkbook({ Mine: { A1: "mine" } });
+    const before = workbook.data();
+    const { cells } = standingHost(workbook, "Mine", "B2");
+    const { says, left } = await inserted(declaration, cells, never);
+    expect(says).toMatch(new RegExp(`^${declaration.id} inserted at Mine B2`));
+    const rows = resultOf(workbook, declaration);
+    const example = declaration.examples.find((one) => !("fails" in one));
+    if (example !== undefined && "gives" in example) {
+      expect(rows).toEqual((typeof example.gives === "object" ? example.gives : [[example.gives]]).map((row) => row.map(rounded)));
+    } else if (example !== undefined && "shows" in example) {
+      const [headings = [], ...data] = rows;
+      for (const wanted of example.shows) {
+        const row = Object.fromEntries(Object.entries(wanted).map(([heading, cell]) => [words(heading), rounded(cell)]));
+        expect(data.map((each) => Object.fromEntries(each.map((cell, column) => [String(headings[column]), cell])))).toContainEqual(expect.objectContaining(row));
+      }
+    }
+    if (left === undefined) throw new Error("nothing to undo");
+    expect((await takenBack(left, cells, never)).says).toMatch(new RegExp(`^The insert of ${declaration.id} is undone`));
+    expect(workbook.data()).toEqual(before);
+  });
+});
+
+test("each argument stands under its name, lengths take 1/2 as a length, and what spills has the formats of its columns", async () => {
+  const workbook = await openedWorkbook({ Mine: { A1: "mine" } });
+  await inserted(declared("STORYPOLE"), standingHost(workbook, "Mine", "B2").cells, never);
+  const names = ["B2", "B3", "B4", "B5", "B6", "B7"].map((address) => workbook.value("Mine", address));
+  // The declaration's own order; denominator has no default and is left out.
+  expect(names).toEqual(["totalRise", "risers", "below", "unit", "headings", "STORYPOLE"]);
+  expect(workbook.format("Mine", "C2")).toBe("@");
+  expect(workbook.formula("Mine", "B8")).toBe("=STAIR.STORYPOLE(C2,C3,,C4,C5,C6)");
+  // Height of the first mark, under the headings.
+  expect([workbook.format("Mine", "C8"), workbook.format("Mine", "C9")]).toEqual(["General", "# ??/16"]);
+});
+
+test("what stands in the way is asked about once, left on no, and put back by undo after yes", async () => {
+  const workbook = await openedWorkbook({ Mine: { C2: { value: "7-5/8", format: "@" }, D9: "=1+1", Z1: 5 } });
+  const before = workbook.data();
+  const { cells } = standingHost(workbook, "Mine", "B2");
+  const asked: string[] = [];
+  const answer = (yes: boolean): Ask => async (text) => {
+    asked.push(text);
+    return yes;
+  };
+  const refused = await inserted(declared("STORYPOLE"), cells, answer(false));
+  expect(refused).toEqual({ says: "STORYPOLE was not inserted: what stands at Mine C2 was left." });
+  expect(workbook.data()).toEqual(before);
+  const { left } = await inserted(declared("STORYPOLE"), cells, answer(true));
+  expect(asked).toEqual(Array(2).fill(expect.stringMatching(/^STORYPOLE takes Mine B2:F\d+\. 2 cells of Mine B2:F\d+ are not empty, Mine C2 first\. Replace what stands there\?$/)));
+  expect(workbook.value("Mine", "B7")).toBe("STORYPOLE");
+  if (left === undefined) throw new Error("nothing to undo");
+  await takenBack(left, cells, never);
+  expect(workbook.data()).toEqual(before);
+  expect(workbook.value("Mine", "D9")).toBe(2);
+});
+
+test("an argument changed since is not lost to undo without a question", async () => {
+  const workbook = await openedWorkbook({ Mine: { A1: "mine" } });
+  const { cells } = standingHost(workbook, "Mine", "B2");
+  const { left } = await inserted(declared("PITCH"), cells, never);
+  if (left === undefined) throw new Error("nothing to undo");
+  workbook.setCell("Mine", "C2", "7 1/2");
+  await workbook.settled();
+  const asked: string[] = [];
+  const kept = await takenBack(left, cells, async (text) => {
+    asked.push(text);
+    return false;
+  });
+  // The formula's own cell shows another value, not another formula.
+  expect(asked).toEqual(["Mine C2 changed since PITCH was inserted. Put back what was there before the insert?"]);
+  expect(kept).toEqual({ says: "The insert of PITCH stays.", left });
+  expect(workbook.value("Mine", "C2")).toBe("7 1/2");
+});
+
+test("nothing is put into a spilled table, nor past the end of the sheet, nor without a cell", async () => {
+  const workbook = await openedWorkbook({ Mine: { B4: "=STAIR.STORYPOLE(31,4)" } });
+  const before = workbook.data();
+  expect((await inserted(declared("PITCH"), standingHost(workbook, "Mine", "B3").cells, never)).says).toBe(
+    "Mine B3:C5 reaches into a table that a formula spills, which would then not fit: select a cell with 3 free rows and 2 free columns.",
+  );
+  expect((await inserted(declared("PITCH"), standingHost(workbook, "Mine", "B1048575").cells, never)).says).toContain("more than the sheet has: select a cell further up or to the left.");
+  expect((await inserted(declared("PITCH"), { ...standingHost(workbook, "Mine", "B3").cells, selected: async () => undefined }, never)).says).toBe(
+    "No cell is selected: select an empty cell of a sheet, then insert again.",
+  );
+  expect(workbook.data()).toEqual(before);
+});
