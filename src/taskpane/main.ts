@@ -1,18 +1,27 @@
-import { shownFunctions } from "../pane/shown-functions";
+import { excelHost } from "../excel/excel-host";
+import { isDarkInExcel, isSetSupported, whenInExcel } from "../excel/start";
+import type { Solve } from "../pane/answer";
+import type { PaneHost } from "../pane/host";
 import { pane } from "../pane/pane";
+import { shownFunctions } from "../pane/shown-functions";
 
-const inExcel = "in Excel";
-const outsideExcel = "outside Excel: the list below is complete, but there is no sheet to write in";
+const outsideExcel: PaneHost = { place: "outside Excel: the list below is complete, but there is no sheet to write in", lacks: [] };
 
-const show = (place: string): void => {
+const show = (host: PaneHost): void => {
   const into = document.querySelector<HTMLElement>("#pane");
-  if (into !== null) pane(document, into, shownFunctions(), { place, lacks: [] });
+  if (into !== null) pane(document, into, shownFunctions(), host);
+};
+
+/** Calls a function of functions.js, which this page loads and the sheet uses. */
+const solve: Solve = (id, args) => {
+  const { treadsheetFunctions } = globalThis as unknown as { readonly treadsheetFunctions?: ReadonlyMap<string, (...cells: readonly unknown[]) => unknown> };
+  const found = treadsheetFunctions?.get(id);
+  if (found === undefined) throw new Error(`${id} is not there: functions.js did not load. Close the pane and open it again.`);
+  return found(...args);
 };
 
 show(outsideExcel);
-// The platform's script may be out of reach; the pane then stays as it is.
-if (typeof Office !== "undefined") {
-  void Office.onReady(({ host }) => {
-    if (host === Office.HostType.Excel) show(inExcel);
-  });
-}
+whenInExcel(() => {
+  const isDark = isDarkInExcel();
+  show({ place: "in Excel", solve, ...excelHost(isSetSupported), ...(isDark === undefined ? {} : { isDark }) });
+});

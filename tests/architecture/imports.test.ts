@@ -47,6 +47,7 @@ describe("a planted fault is caught:", () => {
       "src/solver/egg.ts": 'import { chicken } from "./chicken";\nexport const egg = (): unknown => chicken;\n',
       "src/solver/forgotten.ts": "export const forgotten = 1;\n",
       "src/taskpane/main.ts": 'import { rise } from "../solver/rise";\nexport const shown = rise;\n',
+      "src/excel/layer.ts": 'import { told } from "../functions/told";\nexport const layer = told;\n',
       "src/pane/number.ts": 'import Decimal from "decimal.js";\nexport const number = new Decimal(1);\n',
       "src/pane/disk.ts": 'import { readFileSync } from "node:fs";\nexport const disk = readFileSync;\n',
       "src/pane/entry.ts": 'import { shown } from "../taskpane/main";\nexport const entry = shown;\n',
@@ -65,7 +66,8 @@ describe("a planted fault is caught:", () => {
   test.each([
     ["a solver imports the worksheet functions", "src/solver/outward.ts: solver-imports-only-itself"],
     ["a solver imports a mere type from the worksheet functions", "src/solver/kind-outward.ts: solver-imports-only-itself"],
-    ["the task pane skips a layer", "src/taskpane/main.ts: taskpane-imports-only-pane"],
+    ["the task pane skips a layer", "src/taskpane/main.ts: taskpane-imports-only-pane-excel"],
+    ["the Excel host skips a layer", "src/excel/layer.ts: excel-imports-only-pane-sheets"],
     ["two files import each other", "src/solver/chicken.ts: no-cycles"],
     ["a file is forgotten", "src/solver/forgotten.ts: no-orphans"],
     ["the pane uses the number package of the solver", "src/pane/number.ts: decimal.js-only-in-solver-functions"],

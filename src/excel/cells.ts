@@ -1,0 +1,61 @@
+import type { Block, CellHost, HeldCell, HeldCells, PutBlock, PutCell } from "../pane/host";
+import { isReadOtherwise } from "../sheets/text-cell";
+import { run } from "./run";
+
+const TEXT_FORMAT = "@";
+
+/** The cells of a block. */
+export const rangeOf = (context: Excel.RequestContext, { sheet, row, column, rows, columns }: Block): Excel.Range =>
+  context.workbook.worksheets.getItem(sheet).getRangeByIndexes(row, column, rows, columns);
+
+/** The sheets that places are on, each once. */
+export const sheetsOf = (places: readonly { readonly sheet: string }[]): readonly string[] => [...new Set(places.map(({ sheet }) => sheet))];
+
+/** A cell from what Excel answers for it: formulas holds the value where there is no formula, and an error's text is its value. */
+const held = (formula: unknown, value: unknown, type: unknown, format: unknown): HeldCell => ({
+  // A text that starts with = without being a formula is its own value.
+  formula: typeof formula === "string" && formula.startsWith("=") && formula !== value ? formula : undefined,
+  value: type === "Error" ? { error: String(value) } : value === "" ? null : (value as HeldCell["value"]),
+  format: String(format),
+});
+
+/** What is set for a cell: null leaves it, an empty text empties it. */
+export const enteredText = ({ formula, value, format }: PutCell): string | number | boolean | null => {
+  if (formula !== undefined) return formula;
+  if (value === undefined) return null;
+  if (value === null) return "";
+  return typeof value === "string" && format !== TEXT_FORMAT && isReadOtherwise(value) ? `'${value}` : value;
+};
+
+const matrix = (cells: PutBlock["cells"], part: (cell: PutCell) => unknown): unknown[][] => {
+  const width = Math.max(...cells.map((row) => row.length));
+  return cells.map((row) =>
+    Array.from({ length: width }, (_, column) => {
+      const cell = row[column];
+      return cell === undefined ? null : (part(cell) ?? null);
+    }),
+  );
+};
+
+/** Reading and writing cells in Excel. */
+export const excelCells: Pick<CellHost, "read" | "write"> = {
+  read: (blocks) =>
+    run({ asked: `to read ${sheetsOf(blocks).join(", ")}`, sheets: sheetsOf(blocks) }, async (context): Promise<readonly HeldCells[]> => {
+      const ranges = blocks.map((block) => rangeOf(context, block));
+      for (const range of ranges) range.load("formulas,values,valueTypes,numberFormat");
+      await context.sync();
+      return ranges.map(({ formulas, values, valueTypes, numberFormat }) =>
+        formulas.map((row, down) => row.map((formula: unknown, right) => held(formula, values[down]?.[right], valueTypes[down]?.[right], numberFormat[down]?.[right]))),
+      );
+    }),
+  write: (blocks) =>
+    run({ asked: `to write to ${sheetsOf(blocks.map(({ at }) => at)).join(", ")}`, sheets: sheetsOf(blocks.map(({ at }) => at)) }, async (context) => {
+      for (const { at, cells } of blocks) {
+        const range = rangeOf(context, { ...at, rows: cells.length, columns: Math.max(...cells.map((row) => row.length)) });
+        // The format first: a text that comes into a cell of another format might be taken for a date.
+        if (cells.flat().some((cell) => cell?.format !== undefined)) range.numberFormat = matrix(cells, ({ format }) => format);
+        if (cells.flat().some((cell) => cell?.formula !== undefined || cell?.value !== undefined)) range.formulas = matrix(cells, enteredText);
+      }
+      await context.sync();
+    }),
+};

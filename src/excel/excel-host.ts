@@ -1,0 +1,33 @@
+import type { PaneHost } from "../pane/host";
+import { excelCells } from "./cells";
+import { excelMending } from "./mending";
+import { EXCEL_API, type OfficePart, versionNeeded } from "./office-calls";
+import { excelSelection } from "./selection";
+import { excelSheets } from "./sheets";
+import { excelSpills, noSpills } from "./spills";
+
+/** Whether the host has a requirement set in a version. */
+export type Supports = (set: string, version: string) => boolean;
+
+const CELLS: readonly OfficePart[] = ["run", "cells", "selection"];
+const SHEETS: readonly OfficePart[] = [...CELLS, "sheets"];
+const MENDING: readonly OfficePart[] = [...CELLS, "mending"];
+
+/** The pane's host in Excel, as far as this Excel has what each part calls; what it lacks is said in words. */
+export const excelHost = (supports: Supports): Pick<PaneHost, "cells" | "sheets" | "mending" | "lacks"> => {
+  const lacks: string[] = [];
+  const has = (parts: readonly OfficePart[], without: string): boolean => {
+    const version = versionNeeded(...parts);
+    if (version === undefined || supports(EXCEL_API, version)) return true;
+    lacks.push(`${without} This Excel is too old for it: update Excel to one with ${EXCEL_API} ${version}.`);
+    return false;
+  };
+  if (!has(CELLS, "Inserting functions, ready sheets, Why? and Mend are switched off; the functions themselves work in cells.")) return { lacks };
+  const spills = has(["spills"], "Whether cells belong to a spilled table cannot be seen before an insert, and Why? cannot tell for spilled cells.") ? excelSpills : noSpills;
+  return {
+    lacks,
+    cells: { ...excelCells, ...excelSelection, ...spills },
+    ...(has(SHEETS, "Adding ready sheets is switched off.") ? { sheets: excelSheets } : {}),
+    ...(has(MENDING, "Mend is switched off.") ? { mending: excelMending } : {}),
+  };
+};

@@ -1,0 +1,25 @@
+import type { MendingHost } from "../pane/host";
+import { run } from "./run";
+
+/** What mending needs of Excel beside the cells. */
+export const excelMending: MendingHost = {
+  uses: () =>
+    run({ asked: "to look through the sheets", sheets: [] }, async (context) => {
+      const { worksheets } = context.workbook;
+      worksheets.load("items/name,items/protection/protected");
+      await context.sync();
+      const found = worksheets.items.map((sheet) => ({ sheet, used: sheet.getUsedRangeOrNullObject(true) }));
+      for (const { used } of found) used.load("isNullObject,rowIndex,columnIndex,rowCount,columnCount");
+      await context.sync();
+      return found.map(({ sheet, used }) => ({
+        name: sheet.name,
+        isProtected: sheet.protection.protected,
+        used: used.isNullObject ? undefined : { sheet: sheet.name, row: used.rowIndex, column: used.columnIndex, rows: used.rowCount, columns: used.columnCount },
+      }));
+    }),
+  recalculate: () =>
+    run({ asked: "to recalculate", sheets: [] }, async (context) => {
+      context.workbook.application.calculate("Full");
+      await context.sync();
+    }),
+};

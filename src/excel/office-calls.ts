@@ -1,0 +1,77 @@
+/** A member of the platform's interface with the version of ExcelApi that brings it; none for what is there wherever the platform is. */
+export interface OfficeCall {
+  readonly member: string;
+  readonly since?: string;
+}
+
+/** Files of this folder that call the platform. */
+export type OfficePart = "start" | "run" | "guards" | "cells" | "selection" | "spills" | "sheets" | "mending";
+
+export const EXCEL_API = "ExcelApi";
+
+const everywhere = (...members: readonly string[]): readonly OfficeCall[] => members.map((member) => ({ member }));
+const since = (version: string, ...members: readonly string[]): readonly OfficeCall[] => members.map((member) => ({ member, since: version }));
+
+const SYNC = everywhere("Excel.RequestContext.workbook", "OfficeExtension.ClientRequestContext.sync");
+
+/** Every member of the platform's interface that is called, by file, with the requirement set its documentation names. */
+export const officeCalls: Readonly<Record<OfficePart, readonly OfficeCall[]>> = {
+  start: everywhere(
+    "Office.onReady", "Office.onReady.callback.info.host", "Office.HostType", "Office.HostType.Excel", "Office.context", "Office.Context.requirements",
+    "Office.RequirementSetSupport.isSetSupported", "Office.Context.officeTheme", "Office.OfficeTheme.isDarkTheme",
+  ),
+  run: everywhere("Excel.run"),
+  guards: [
+    ...SYNC,
+    ...everywhere("Excel.run", "Excel.Workbook.load", "Excel.WorksheetProtection.load"),
+    ...since("1.1", "Excel.Workbook.worksheets", "Excel.WorksheetCollection.getItem"),
+    ...since("1.2", "Excel.Worksheet.protection", "Excel.WorksheetProtection.protected"),
+    ...since("1.8", "Excel.Workbook.readOnly"),
+  ],
+  cells: [
+    ...SYNC,
+    ...everywhere("Excel.Range.load"),
+    ...since("1.1", "Excel.Workbook.worksheets", "Excel.WorksheetCollection.getItem", "Excel.Range.formulas", "Excel.Range.values", "Excel.Range.valueTypes", "Excel.Range.numberFormat"),
+    ...since("1.7", "Excel.Worksheet.getRangeByIndexes"),
+  ],
+  selection: [
+    ...SYNC,
+    ...everywhere("Excel.Range.load", "Excel.Worksheet.load", "OfficeExtension.EventHandlers.add"),
+    ...since("1.1", "Excel.Workbook.worksheets", "Excel.Range.rowIndex", "Excel.Range.columnIndex", "Excel.Range.worksheet", "Excel.Worksheet.name"),
+    ...since("1.2", "Excel.Workbook.onSelectionChanged"),
+    ...since("1.7", "Excel.Workbook.getActiveCell"),
+    ...since("1.8", "Excel.WorksheetCollection.onCalculated"),
+  ],
+  spills: [
+    ...everywhere("OfficeExtension.ClientRequestContext.sync", "OfficeExtension.ClientObject.isNullObject", "Excel.Range.load"),
+    ...since("1.1", "Excel.Range.rowIndex", "Excel.Range.columnIndex", "Excel.Range.rowCount", "Excel.Range.columnCount"),
+    ...since("1.12", "Excel.Range.hasSpill", "Excel.Range.getSpillParentOrNullObject", "Excel.Range.getSpillingToRangeOrNullObject"),
+  ],
+  sheets: [
+    ...SYNC,
+    ...everywhere("Excel.WorksheetCollection.load", "Excel.WorksheetCollection.items"),
+    ...since(
+      "1.1", "Excel.Workbook.worksheets", "Excel.WorksheetCollection.add", "Excel.Worksheet.name", "Excel.Worksheet.activate", "Excel.Worksheet.delete", "Excel.Worksheet.getRange",
+      "Excel.Range.formulas", "Excel.Range.numberFormat", "Excel.Range.format", "Excel.RangeFormat.font", "Excel.RangeFormat.fill", "Excel.RangeFormat.wrapText",
+      "Excel.RangeFont.bold", "Excel.RangeFont.italic", "Excel.RangeFont.size", "Excel.RangeFont.color", "Excel.RangeFill.color",
+    ),
+    ...since("1.2", "Excel.RangeFormat.columnWidth"),
+    ...since("1.7", "Excel.Worksheet.getRangeByIndexes", "Excel.Worksheet.freezePanes", "Excel.WorksheetFreezePanes.freezeRows"),
+  ],
+  mending: [
+    ...SYNC,
+    ...everywhere("Excel.WorksheetCollection.load", "Excel.WorksheetCollection.items", "Excel.Range.load", "OfficeExtension.ClientObject.isNullObject"),
+    ...since(
+      "1.1", "Excel.Workbook.worksheets", "Excel.Workbook.application", "Excel.Application.calculate", "Excel.Worksheet.name", "Excel.Range.rowIndex", "Excel.Range.columnIndex",
+      "Excel.Range.rowCount", "Excel.Range.columnCount",
+    ),
+    ...since("1.2", "Excel.Worksheet.protection", "Excel.WorksheetProtection.protected"),
+    ...since("1.4", "Excel.Worksheet.getUsedRangeOrNullObject"),
+  ],
+};
+
+const inOrder = (one: string, other: string): number => one.localeCompare(other, "en", { numeric: true });
+
+/** The version of ExcelApi that a part needs: the newest that one of its calls came with; undefined where every version will do. */
+export const versionNeeded = (...parts: readonly OfficePart[]): string | undefined =>
+  parts.flatMap((part) => officeCalls[part].flatMap((call) => call.since ?? [])).sort(inOrder).pop();

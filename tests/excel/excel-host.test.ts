@@ -1,0 +1,223 @@
+import { catalogue } from "../../src/functions/catalogue";
+import { excelHost } from "../../src/excel/excel-host";
+import { type Ask, inserted, takenBack } from "../../src/pane/insertion";
+import { mended } from "../../src/pane/mend";
+import { readySheetAdded } from "../../src/pane/ready-sheet";
+import { why } from "../../src/pane/why";
+import { cellPlace } from "../../src/sheets/cell-address";
+import { demo } from "../../src/sheets/demo/demo";
+import { associated } from "../host/stand-in";
+import { type MockedExcel, mockedExcel, type MockedWorkbook } from "./mocked-excel";
+
+let excel: MockedExcel | undefined;
+
+afterEach(() => excel?.restore());
+
+const opened = (workbook: MockedWorkbook) => {
+  excel = mockedExcel(workbook);
+  const { cells, sheets, mending } = excelHost(() => true);
+  if (cells === undefined || sheets === undefined || mending === undefined) throw new Error("a part of the host is missing");
+  return { excel, cells, sheets, mending };
+};
+
+const declared = (id: string) => {
+  const found = catalogue.find((one) => one.id === id);
+  if (found === undefined) throw new Error(`no function ${id}`);
+  return found;
+};
+
+const never: Ask = async (text) => {
+  throw new Error(`asked: ${text}`);
+};
+const yes: Ask = async () => true;
+
+test("the mock lets nothing be read that was not loaded", async () => {
+  opened({ sheets: [{ name: "Mine", cells: { A1: { value: 7 } } }] });
+  const read = await Excel.run(async (context) => {
+    const range = context.workbook.worksheets.getItem("Mine").getRangeByIndexes(0, 0, 1, 1);
+    range.load("values");
+    const early = String(range.values);
+    await context.sync();
+    return [early, range.values, String(range.formulas)];
+  });
+  expect(read).toEqual(["Error, context.sync() was not called", [[7]], "Error, property was not loaded"]);
+});
+
+describe("insert", () => {
+  test("arguments stand under their names, lengths in cells of text, the formula carries the namespace, and the spill its formats", async () => {
+    const { excel: book, cells } = opened({ sheets: [{ name: "Mine" }], selected: ["Mine", "B2"] });
+    const { says } = await inserted(declared("STORYPOLE"), cells, never);
+    expect(says).toMatch(/^STORYPOLE inserted at Mine B2:F\d+: its arguments, and the formula in Mine B8\.$/);
+    expect(["B2", "B3"].map((address) => book.cell("Mine", address).value)).toEqual(["totalRise", "risers"]);
+    expect(book.cell("Mine", "C2").format).toBe("@");
+    expect(typeof book.cell("Mine", "C2").value).toBe("string");
+    expect(book.cell("Mine", "B8").formula).toBe("=STAIR.STORYPOLE(C2,C3,,C4,C5,C6)");
+    expect(book.cell("Mine", "C9").format).toBe("# ??/16");
+  });
+
+  test("what stands there is asked about, and undo puts back formula, text and format as they were", async () => {
+    const { excel: book, cells } = opened({
+      sheets: [{ name: "Mine", cells: { B2: { value: "1/2", format: "General" }, C2: { formula: "=A1*2", value: 14, format: "0.00" }, C3: { value: 5, format: "0.0" } } }],
+      selected: ["Mine", "B2"], answers: { "=A1*2": 14 },
+    });
+    const asked: string[] = [];
+    const { left } = await inserted(declared("PITCH"), cells, async (text) => {
+      asked.push(text);
+      return true;
+    });
+    expect(asked).toEqual(["PITCH takes Mine B2:C4. 3 cells of Mine B2:C4 are not empty, Mine B2 first. Replace what stands there?"]);
+    expect(book.cell("Mine", "C4").formula).toBe("=STAIR.PITCH(C2,C3)");
+    if (left === undefined) throw new Error("nothing to undo");
+    expect((await takenBack(left, cells, never)).says).toBe("The insert of PITCH is undone: Mine B2:C4 is as it was.");
+    // The text behind an apostrophe is a text again, not the first of February.
+    expect(book.cell("Mine", "B2")).toEqual({ formula: undefined, value: "1/2", format: "General" });
+    expect(book.cell("Mine", "C2")).toEqual({ formula: "=A1*2", value: 14, format: "0.00" });
+    expect(book.cell("Mine", "C3")).toEqual({ formula: undefined, value: 5, format: "0.0" });
+    expect(book.cell("Mine", "B4")).toEqual({ formula: undefined, value: "", format: "General" });
+  });
+
+  test("a block that a formula spills into is not written to", async () => {
+    const { excel: book, cells } = opened({ sheets: [{ name: "Mine", cells: { A3: { formula: "=STAIR.STORYPOLE(31,4)", value: "riser" } }, spills: { A3: [5, 5] } }], selected: ["Mine", "B1"] });
+    expect((await inserted(declared("PITCH"), cells, never)).says).toContain("Mine B1:C3 reaches into a table that a formula spills");
+    expect(book.batches).toEqual([]);
+  });
+
+  test("a result that does not fit after all is told", async () => {
+    const { cells } = opened({ sheets: [{ name: "Mine" }], selected: ["Mine", "A1"], answers: { "=STAIR.PITCH(B1,B2)": "#SPILL!" } });
+    expect((await inserted(declared("PITCH"), cells, never)).says).toBe(
+      "PITCH stands at Mine B3, but its result does not fit there (#SPILL!): undo the insert, and select a cell away from merged cells and tables.",
+    );
+  });
+});
+
+describe("add a ready sheet", () => {
+  test("it comes with what it rests on, after the others, with formats, looks, widths and frozen rows; what is there stays", async () => {
+    const mine = { A1: { value: "mine" }, B7: { formula: "=A1", value: "mine" } };
+    const { excel: book, cells, sheets } = opened({ sheets: [{ name: "layout", cells: mine }] });
+    const says = await readySheetAdded("Layout", cells, sheets);
+    expect(says).toBe("Added Layout 2, and Survey, which it reads. Its numbers are an invented example: type yours over the yellow cells.");
+    expect(book.sheetNames()).toEqual(["layout", "Layout 2", "Survey"]);
+    expect([book.cell("layout", "A1").value, book.cell("layout", "B7").formula]).toEqual(["mine", "=A1"]);
+    const [, layout] = demo;
+    for (const [address, cell] of Object.entries(layout?.cells ?? {})) {
+      const held = book.cell("Layout 2", address);
+      expect([address, held.formula]).toEqual([address, cell.formula]);
+      if (cell.value !== undefined) expect([address, held.value]).toEqual([address, cell.format === "@" ? String(cell.value) : cell.value]);
+      if (cell.format !== undefined) expect([address, held.format]).toEqual([address, cell.format]);
+    }
+    const { looks, widths, frozenRows } = book.sheet("Layout 2");
+    // The title is bold, typed cells are yellow: src/sheets/cell-looks.ts. By hand: 150 pixels are 112.5 points.
+    expect(looks).toContainEqual({ row: 0, column: 0, columns: 1, bold: true });
+    expect(looks).toContainEqual({ row: 6, column: 1, columns: 1, ink: "#123f7a", fill: "#fff8dc" });
+    expect([widths["A"], frozenRows]).toEqual([112.5, 2]);
+    expect(book.activated).toEqual(["Layout 2"]);
+  });
+
+  test("a sheet that stands for one it reads is used, whatever its name", async () => {
+    const { excel: book, cells, sheets } = opened({
+      sheets: [{
+        name: "Smith",
+        cells: { D4: { formula: "=STAIR.LAYOUT(A4:B40)", value: "label" }, P4: { formula: "=STAIR.SKIRT(D4#)", value: "label" }, P12: { formula: "=STAIR.RAIL(D4#)", value: "label" } },
+      }],
+    });
+    expect(await readySheetAdded("Order", cells, sheets)).toBe("Added Order. It reads Smith of this workbook. Its numbers are an invented example: type yours over the yellow cells.");
+    expect(book.cell("Order", "A15").formula).toBe("=STAIR.ORDER(Smith!D4#,A4:E8)");
+    expect(book.sheetNames()).toEqual(["Smith", "Order"]);
+  });
+});
+
+describe("mend", () => {
+  const unbound = { formula: "=STAIR.RISERS(108.5)", value: "#NAME?" } as const;
+
+  test("our cells that show #NAME? are written to themselves in batches, others are left, protected sheets are named", async () => {
+    const many = Object.fromEntries(Array.from({ length: 150 }, (_, row) => [`A${row + 1}`, unbound]));
+    const { excel: book, cells, mending } = opened({
+      sheets: [
+        { name: "Mine", cells: { ...many, B1: { formula: "=NOSUCH(1)", value: "#NAME?" }, B2: { formula: "=STAIR.PITCH(1,1)", value: 45 }, B3: { value: "#NAME?", isText: true } } },
+        { name: "Empty" },
+        { name: "Locked", isProtected: true, cells: { C3: unbound } },
+      ],
+      answers: { "=STAIR.RISERS(108.5)": 14 },
+    });
+    expect(await mended(cells, mending)).toEqual([
+      "150 cells that showed #NAME? were mended by writing the formula to its own cell.",
+      "Protected and left as they are: Locked (1 cell). Unprotect them (Review, Unprotect Sheet) and mend again.",
+    ]);
+    expect(book.batches.map((batch) => batch.length)).toEqual([100, 50]);
+    expect([book.cell("Mine", "A150").value, book.cell("Mine", "B1").value, book.cell("Locked", "C3").value]).toEqual([14, "#NAME?", "#NAME?"]);
+    // Application.calculate: CalculationType Full recalculates everything.
+    expect(book.calculations).toEqual(["Full"]);
+  });
+
+  test("what stays unbound is named, and where there is nothing to mend that is said", async () => {
+    const { cells, mending } = opened({ sheets: [{ name: "Mine", cells: { A1: unbound } }], answers: { "=STAIR.RISERS(108.5)": "#NAME?" } });
+    expect(await mended(cells, mending)).toEqual([
+      "0 cells that showed #NAME? were mended by writing the formula to its own cell.",
+      "Still #NAME?: Mine A1. A name in the formula is unknown here: look for a misspelt function, or one that this spreadsheet is too old for.",
+    ]);
+    excel?.restore();
+    const clean = opened({ sheets: [{ name: "Mine", cells: { A1: { value: 1 } } }] });
+    expect(await mended(clean.cells, clean.mending)).toEqual(["No cell with a function of STAIR shows #NAME?."]);
+  });
+});
+
+describe("why", () => {
+  const functions = associated();
+  const solve = (id: string, args: readonly unknown[]): unknown => functions.get(id)?.(...args);
+
+  const SENTENCE = 'measure: read "9\' 14"", with 14 inches after the feet; inches after feet stay under 12';
+
+  test("a cell whose message Excel hides says its sentence, and one that reads it says where it begins", async () => {
+    const { cells } = opened({
+      sheets: [{ name: "Mine", cells: { A1: { value: "9' 14\"" }, B1: { formula: "=STAIR.TOINCHES(A1)", value: "#VALUE!" } } }, { name: "Two", cells: { A1: { formula: "=STAIR.TAPE(Mine!B1)", value: "#VALUE!" } } }],
+    });
+    expect(await why({ sheet: "Mine", ...cellPlace("B1") }, cells, solve)).toBe(`Mine B1 shows #VALUE!: ${SENTENCE}`);
+    expect(await why({ sheet: "Two", ...cellPlace("A1") }, cells, solve)).toContain(`It begins at Mine B1: ${SENTENCE}`);
+  });
+
+  test("a row of a spill speaks for itself, and a spill is read by its mark", async () => {
+    // By hand: two risers of a column of three; the second is text that is no length.
+    const { cells } = opened({
+      sheets: [{
+        name: "Mine",
+        cells: {
+          A1: { value: "7 5/8" }, A2: { value: "seven" },
+          C1: { formula: "=STAIR.TOINCHES(A1:A2)", value: 7.625 }, C2: { value: "#VALUE!" },
+          E1: { formula: "=STAIR.TAPE(C1#)", value: '7 5/8"' }, E2: { value: "#VALUE!" },
+        },
+        spills: { C1: [2, 1], E1: [2, 1] },
+      }],
+    });
+    expect(await why({ sheet: "Mine", ...cellPlace("C2") }, cells, solve)).toMatch(/^Mine C2 shows #VALUE!: measure: read "seven", which is not a length/);
+    expect(await why({ sheet: "Mine", ...cellPlace("E2") }, cells, solve)).toContain("It begins at Mine C2: ");
+  });
+
+  test("the pane is told when another cell is selected", async () => {
+    const { excel: book, cells } = opened({ sheets: [{ name: "Mine" }], selected: ["Mine", "A1"] });
+    let told = 0;
+    await cells.onSelection(() => {
+      told += 1;
+    });
+    book.select("Mine", "C9");
+    // Two sources tell: the selection, and a calculation, which the mock tells of together.
+    expect(told).toBeGreaterThan(0);
+    expect(await cells.selected()).toEqual({ sheet: "Mine", row: 8, column: 2 });
+  });
+});
+
+describe("what Excel refuses is said in plain words:", () => {
+  test.each([
+    ["a protected sheet", { sheets: [{ name: "Mine", isProtected: true }] }, "Excel refused to write to Mine: Mine is protected. Unprotect (Review, Unprotect Sheet), or go to a sheet that is not."],
+    ["a cell being edited", { sheets: [{ name: "Mine" }], refuses: "InvalidOperationInCellEditMode" }, "a cell is being edited. Press Enter or Esc in the sheet, then try again."],
+    ["another workbook in front", { sheets: [{ name: "Mine" }], refuses: "InactiveWorkbook" }, "another workbook is in front. Click into this workbook and try again."],
+    ["a code we do not know", { sheets: [{ name: "Mine" }], refuses: "Surprise" }, "it gave no reason that we know (Surprise). Select an empty cell of a plain sheet and try again."],
+  ] satisfies readonly (readonly [string, MockedWorkbook, string])[])("%s", async (_, workbook, words) => {
+    const { cells } = opened({ ...workbook, selected: ["Mine", "A1"] });
+    await expect(inserted(declared("PITCH"), cells, yes)).rejects.toThrow(words);
+  });
+
+  test("a sheet that went away meanwhile", async () => {
+    const { cells } = opened({ sheets: [{ name: "Mine" }] });
+    await expect(cells.read([{ sheet: "Gone", row: 0, column: 0, rows: 1, columns: 1 }])).rejects.toThrow("Excel refused to read Gone: the sheet or the cell is not there any more. Select a cell and try again.");
+  });
+});

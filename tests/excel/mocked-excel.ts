@@ -1,0 +1,336 @@
+import { OfficeMockObject } from "office-addin-mock";
+import { cellPlace, columnPlace } from "../../src/sheets/cell-address";
+
+/** A workbook as the mocked Excel holds it. Errors are given and answered by their text, such as #NAME?. */
+export interface MockedSheet {
+  readonly name: string;
+  readonly isProtected?: boolean;
+  readonly cells?: Readonly<Record<string, MockedCell>>;
+  /** Blocks that formulas spill, by the anchor: rows, columns. */
+  readonly spills?: Readonly<Record<string, readonly [rows: number, columns: number]>>;
+}
+
+export interface MockedCell {
+  readonly formula?: string;
+  readonly value?: string | number | boolean;
+  readonly format?: string;
+  /** A text that stands behind an apostrophe, or in a cell of text. */
+  readonly isText?: true;
+}
+
+export interface MockedWorkbook {
+  readonly sheets: readonly MockedSheet[];
+  readonly selected?: readonly [sheet: string, address: string];
+  /** What formulas answer when they are written. */
+  readonly answers?: Readonly<Record<string, string | number | boolean | readonly (readonly (string | number)[])[]>>;
+  /** A code with which every call is refused. */
+  readonly refuses?: string;
+  readonly isReadOnly?: boolean;
+}
+
+interface Held {
+  formula: string | undefined;
+  value: string | number | boolean;
+  format: string;
+}
+
+interface Sheet {
+  name: string;
+  readonly isProtected: boolean;
+  readonly cells: Map<string, Held>;
+  readonly spills: Map<string, readonly [number, number]>;
+  readonly looks: { readonly row: number; readonly column: number; readonly columns: number; readonly bold?: boolean; readonly fill?: string; readonly ink?: string }[];
+  readonly widths: Record<string, number>;
+  frozenRows: number;
+}
+
+type Mock = OfficeMockObject & Record<string, unknown>;
+
+const ERROR = /^#[A-Z/0-9]+[!?]$|^#N\/A$/;
+const key = (row: number, column: number): string => `${row} ${column}`;
+const EMPTY: Held = { formula: undefined, value: "", format: "General" };
+
+/** Refused as the platform refuses: an error with a code. */
+const refused = (code: string): Error => Object.assign(new Error(code), { code });
+
+/** What the mocked Excel came to, to look at. */
+export interface MockedExcel {
+  readonly sheetNames: () => readonly string[];
+  readonly cell: (sheet: string, address: string) => Held;
+  readonly sheet: (name: string) => Pick<Sheet, "looks" | "widths" | "frozenRows">;
+  readonly select: (sheet: string, address: string) => void;
+  /** What was written, a batch that went to Excel at once an entry: addresses of the cells whose content was set. */
+  readonly batches: readonly (readonly string[])[];
+  readonly calculations: readonly string[];
+  readonly activated: readonly string[];
+  readonly restore: () => void;
+}
+
+/**
+ * Excel as far as our host calls it, on office-addin-mock, which lets nothing be read that was not loaded and synchronised. What it answers
+ * is what the platform's documentation says; the line stands beside each answer.
+ */
+export const mockedExcel = ({ sheets: given, selected = ["", "A1"], answers = {}, refuses, isReadOnly = false }: MockedWorkbook): MockedExcel => {
+  const sheets: Sheet[] = given.map(({ name, isProtected = false, cells = {}, spills = {} }) => ({
+    name, isProtected, looks: [], widths: {}, frozenRows: 0,
+    cells: new Map(Object.entries(cells).map(([address, { formula, value = 0, format = "General" }]) => {
+      const { row, column } = cellPlace(address);
+      return [key(row, column), { formula, value, format }];
+    })),
+    spills: new Map(Object.entries(spills).map(([address, size]) => {
+      const { row, column } = cellPlace(address);
+      return [key(row, column), size];
+    })),
+  }));
+  let current = selected;
+  const batches: string[][] = [];
+  const calculations: string[] = [];
+  const activated: string[] = [];
+  const selectionTold: (() => Promise<void>)[] = [];
+
+  /** One context: what is asked of it goes to Excel together, at sync. */
+  const newContext = (): Mock => {
+    const handed: { readonly mock: Mock; readonly sync: () => void; readonly fresh: () => Readonly<Record<string, unknown>>; readonly loaded: Set<string> }[] = [];
+    let failure: Error | undefined;
+    let batch: string[] = [];
+
+    /** An object whose properties can be read after load and sync: "Properties of proxy objects must be loaded and synchronised", application-specific API model. */
+    const object = (fresh: () => Readonly<Record<string, unknown>>, members: Readonly<Record<string, unknown>> = {}, sync: (mock: Mock) => void = () => undefined): Mock => {
+      // The mock takes null for an object; what is really there comes with sync.
+      const first = Object.fromEntries(Object.entries(fresh()).map(([name, value]) => [name, value ?? false]));
+      const mock = new OfficeMockObject({ ...first, ...members } as never, "excel" as never) as Mock;
+      const loaded = new Set<string>();
+      mock.load = ((names: string) => {
+        for (const name of names.split(",")) loaded.add(name);
+        OfficeMockObject.prototype.load.call(mock, names);
+        return mock;
+      }) as never;
+      handed.push({ mock, fresh, loaded, sync: () => sync(mock) });
+      return mock;
+    };
+
+    const fail = (code: string): void => {
+      failure ??= refused(code);
+    };
+
+    const spillAt = (sheet: Sheet, row: number, column: number): { row: number; column: number; rows: number; columns: number } | undefined => {
+      for (const [anchor, [rows, columns]] of sheet.spills) {
+        const [top = 0, left = 0] = anchor.split(" ").map(Number);
+        if (row >= top && row < top + rows && column >= left && column < left + columns) return { row: top, column: left, rows, columns };
+      }
+      return undefined;
+    };
+
+    const write = (sheet: Sheet, row: number, column: number, entered: unknown): void => {
+      // "specify null for all other cells": excel-add-ins-blank-null-values.md, null input in 2-D array.
+      if (entered === null) return;
+      // "AccessDenied: You cannot perform the requested operation": application-specific-api-error-handling.md; a protected sheet cannot be
+      // written, excel.md e, Repair: needs unprotected sheets.
+      if (sheet.isProtected) return fail("AccessDenied");
+      const held = { ...(sheet.cells.get(key(row, column)) ?? EMPTY) };
+      sheet.spills.delete(key(row, column));
+      batch.push(`${sheet.name}!${row},${column}`);
+      if (typeof entered === "string" && entered.startsWith("=") && held.format !== "@") {
+        const answer = answers[entered] ?? 0;
+        held.formula = entered;
+        held.value = Array.isArray(answer) ? (answer[0]?.[0] as string | number) : (answer as string | number | boolean);
+        // "fill these multiple cells": excel-add-ins-ranges-dynamic-arrays.md, a formula set by formulas spills.
+        if (Array.isArray(answer)) {
+          sheet.spills.set(key(row, column), [answer.length, answer[0]?.length ?? 0]);
+          for (const [down, cells] of (answer as readonly (readonly (string | number)[])[]).entries()) {
+            for (const [right, value] of cells.entries()) {
+              if (down + right > 0) sheet.cells.set(key(row + down, column + right), { ...(sheet.cells.get(key(row + down, column + right)) ?? EMPTY), formula: undefined, value });
+            }
+          }
+        }
+      } else {
+        held.formula = undefined;
+        // A leading apostrophe says that the rest is text and is not part of it: Microsoft support, Format numbers as text.
+        held.value = typeof entered === "string" ? entered.replace(/^'/, "") : held.format === "@" ? String(entered) : (entered as number | boolean);
+      }
+      sheet.cells.set(key(row, column), held);
+    };
+
+    const range = (sheet: Sheet | undefined, row: number, column: number, rows: number, columns: number): Mock => {
+      const matrix = (part: (cell: Held) => unknown): unknown[][] =>
+        Array.from({ length: rows }, (_, down) => Array.from({ length: columns }, (__, right) => part(sheet?.cells.get(key(row + down, column + right)) ?? EMPTY)));
+      const fresh = () => {
+        const all = Array.from({ length: rows }, (_, down) => Array.from({ length: columns }, (__, right) => sheet !== undefined && spillAt(sheet, row + down, column + right) !== undefined)).flat();
+        return {
+          rowIndex: row, columnIndex: column, rowCount: rows, columnCount: columns, isNullObject: false,
+          // "If a cell has no formula, its value is returned instead": Range.formulas.
+          formulas: matrix(({ formula, value }) => formula ?? value),
+          // "Cells that contain an error will return the error string": Range.values.
+          values: matrix(({ value }) => value),
+          // Excel.RangeValueType.
+          valueTypes: matrix(({ value }) => (typeof value === "number" ? "Double" : typeof value === "boolean" ? "Boolean" : value === "" ? "Empty" : ERROR.test(value) ? "Error" : "String")),
+          numberFormat: matrix(({ format }) => format),
+          // "true if all cells have a spill border, false if none, null if there are both": Range.hasSpill.
+          hasSpill: all.every(Boolean) ? true : all.some(Boolean) ? null : false,
+        };
+      };
+      const anchor = sheet === undefined || rows * columns !== 1 ? undefined : spillAt(sheet, row, column);
+      const isAnchor = anchor?.row === row && anchor.column === column;
+      const made = object(fresh, {
+        format: { font: { bold: false, italic: false, size: 11, color: "" }, fill: { color: "" }, columnWidth: 0, wrapText: false },
+        // "If it's not a spilled cell, this method returns an object with its isNullObject property set to true".
+        getSpillParentOrNullObject: () => (sheet === undefined || anchor === undefined || isAnchor ? nothing() : range(sheet, anchor.row, anchor.column, 1, 1)),
+        // "when called on an anchor cell; if the range isn't an anchor cell, isNullObject is true".
+        getSpillingToRangeOrNullObject: () => (sheet === undefined || anchor === undefined || !isAnchor ? nothing() : range(sheet, row, column, anchor.rows, anchor.columns)),
+      }, (mock) => {
+        if (sheet === undefined) return;
+        if (Array.isArray(mock["numberFormat"])) {
+          for (const [down, line] of (mock["numberFormat"] as unknown[][]).entries()) {
+            for (const [right, format] of line.entries()) {
+              if (format === null) continue;
+              if (sheet.isProtected) return fail("AccessDenied");
+              const at = key(row + down, column + right);
+              sheet.cells.set(at, { ...(sheet.cells.get(at) ?? EMPTY), format: String(format) });
+            }
+          }
+        }
+        if (Array.isArray(mock["formulas"])) {
+          for (const [down, line] of (mock["formulas"] as unknown[][]).entries()) for (const [right, entered] of line.entries()) write(sheet, row + down, column + right, entered);
+        }
+        const { font, fill } = mock["format"] as { font: Record<string, unknown>; fill: Record<string, unknown> };
+        const look = {
+          ...(font["bold"] === true ? { bold: true } : {}),
+          ...(typeof font["color"] === "string" && font["color"].startsWith("#") ? { ink: font["color"] } : {}),
+          ...(typeof fill["color"] === "string" && fill["color"].startsWith("#") ? { fill: fill["color"] } : {}),
+        };
+        if (Object.keys(look).length > 0) sheet.looks.push({ row, column, columns, ...look });
+      });
+      return made;
+    };
+
+    const nothing = (): Mock => object(() => ({ isNullObject: true, rowIndex: 0, columnIndex: 0, rowCount: 0, columnCount: 0 }), { getSpillingToRangeOrNullObject: () => nothing() });
+
+    const sheetMocks = new Map<string, Mock>();
+    const sheetMock = (name: string, sheet: Sheet | undefined): Mock => {
+      const known = sheetMocks.get(name);
+      if (known !== undefined) return known;
+      const protection = object(() => ({ protected: sheet?.isProtected ?? false }));
+      const mock = object(() => ({ name }), {
+        getRangeByIndexes: (row: number, column: number, rows: number, columns: number) => range(sheet, row, column, rows, columns),
+        getRange: (address: string) => {
+          const [, letters = ""] = /^([A-Z]+):\1$/.exec(address) ?? [];
+          return object(() => ({ isNullObject: false, columnIndex: columnPlace(letters) }), { format: { columnWidth: 0 } }, (column) => {
+            const { columnWidth } = column["format"] as { columnWidth: unknown };
+            if (typeof columnWidth === "number" && sheet !== undefined) sheet.widths[letters] = columnWidth;
+          });
+        },
+        getUsedRangeOrNullObject: () => {
+          const held = [...(sheet?.cells ?? new Map<string, Held>())].filter(([, { value, formula }]) => value !== "" || formula !== undefined).map(([at]) => at.split(" ").map(Number));
+          // "If the entire worksheet is blank, isNullObject is true".
+          if (held.length === 0) return nothing();
+          const [rows, columns] = [held.map(([row = 0]) => row), held.map(([, column = 0]) => column)];
+          const [top, left] = [Math.min(...rows), Math.min(...columns)];
+          return range(sheet, top, left, Math.max(...rows) - top + 1, Math.max(...columns) - left + 1);
+        },
+        freezePanes: { freezeRows: (count: number) => void (sheet !== undefined && (sheet.frozenRows = count)) },
+        activate: () => void activated.push(name),
+        delete: () => void sheets.splice(sheets.findIndex((one) => one.name === name), 1),
+      });
+      mock["protection"] = protection;
+      sheetMocks.set(name, mock);
+      return mock;
+    };
+
+    const worksheets: Mock = object(() => ({ count: sheets.length }), {
+      getItem: (name: string) => {
+        const sheet = sheets.find((one) => one.name === name);
+        // "ItemNotFound: The requested resource doesn't exist".
+        if (sheet === undefined) fail("ItemNotFound");
+        return sheetMock(name, sheet);
+      },
+      add: (name: string) => {
+        // "name should be unique": WorksheetCollection.add; "ItemAlreadyExists: The resource being created already exists".
+        if (sheets.some((one) => one.name.toLowerCase() === name.toLowerCase())) fail("ItemAlreadyExists");
+        // "The worksheet will be added at the end of existing worksheets".
+        const sheet: Sheet = { name, isProtected: false, cells: new Map(), spills: new Map(), looks: [], widths: {}, frozenRows: 0 };
+        sheets.push(sheet);
+        return sheetMock(name, sheet);
+      },
+      onCalculated: { add: (told: () => Promise<void>) => void selectionTold.push(told) },
+    });
+    // A path that starts with items loads a property of each item: application-specific API model, collection objects.
+    const asked: string[] = [];
+    worksheets.load = ((names: string) => {
+      asked.push(...names.split(","));
+      return worksheets;
+    }) as never;
+    const loadItems = (): void => {
+      if (asked.length === 0) return;
+      const items = sheets.map((sheet) => sheetMock(sheet.name, sheet));
+      for (const path of asked.splice(0)) {
+        const [, ...names] = path.split("/");
+        for (const item of items) {
+          const target = names.length === 2 ? (item[names[0] ?? ""] as Mock) : item;
+          target.load(names[names.length - 1] as never);
+        }
+      }
+      worksheets["items"] = items;
+    };
+
+    const workbook = object(() => ({ readOnly: isReadOnly }), {
+      getActiveCell: () => {
+        const [name, address] = current;
+        const sheet = sheets.find((one) => one.name === name);
+        if (sheet === undefined) fail("InvalidSelection");
+        const { row, column } = cellPlace(address);
+        const cell = range(sheet, row, column, 1, 1);
+        cell["worksheet"] = sheetMock(name, sheet);
+        return cell;
+      },
+      onSelectionChanged: { add: (told: () => Promise<void>) => void selectionTold.push(told) },
+      application: { calculate: (kind: string) => void calculations.push(kind) },
+    });
+    workbook["worksheets"] = worksheets;
+
+    const context = {
+      workbook,
+      sync: async (): Promise<void> => {
+        // "InvalidOperationInCellEditMode: The operation isn't available while Excel is in Edit cell mode": application-specific-api-error-handling.md.
+        if (refuses !== undefined) throw refused(refuses);
+        loadItems();
+        for (const { sync } of [...handed]) sync();
+        if (batch.length > 0) batches.push(batch);
+        batch = [];
+        const broken = failure;
+        failure = undefined;
+        if (broken !== undefined) throw broken;
+        for (const { mock, fresh, loaded } of handed) {
+          for (const [name, value] of Object.entries(fresh())) {
+            (mock as unknown as { readonly setValue: (name: string, value: unknown) => void }).setValue(name, value);
+            if (loaded.has(name)) OfficeMockObject.prototype.load.call(mock, name as never);
+          }
+          await mock.sync();
+        }
+      },
+    };
+    return context as unknown as Mock;
+  };
+
+  const before = (globalThis as { Excel?: unknown }).Excel;
+  Object.assign(globalThis, { Excel: { run: (work: (context: Mock) => Promise<unknown>) => work(newContext()) } });
+
+  const named = (name: string): Sheet => {
+    const sheet = sheets.find((one) => one.name === name);
+    if (sheet === undefined) throw new Error(`no sheet ${name}`);
+    return sheet;
+  };
+  return {
+    sheetNames: () => sheets.map(({ name }) => name),
+    cell: (name, address) => {
+      const { row, column } = cellPlace(address);
+      return named(name).cells.get(key(row, column)) ?? EMPTY;
+    },
+    sheet: named,
+    select: (sheet, address) => {
+      current = [sheet, address];
+      for (const told of selectionTold) void told();
+    },
+    batches, calculations, activated,
+    restore: () => void Object.assign(globalThis, { Excel: before }),
+  };
+};
