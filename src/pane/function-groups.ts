@@ -22,12 +22,16 @@ export interface GroupSettings {
   readonly insert?: (id: string) => void;
 }
 
+/** A sentence of a declaration, its names of arguments, between backticks, as code. */
+const sentence = (page: Document, text: string): (Node | string)[] =>
+  text.split("`").map((part, place) => (place % 2 === 1 ? element(page, "code", part) : part));
+
 /** Terms, each with what is said of it in a line under it; readable however narrow the pane is. */
 const terms = (page: Document, className: string, title: string, rows: readonly (readonly [term: string, beside: string, says: string])[]): HTMLElement[] => {
   if (rows.length === 0) return [];
   const parts = rows.flatMap(([term, beside, says]) => [
     element(page, "dt", [element(page, "b", term), ...(beside === "" ? [] : [element(page, "span", `  ${beside}`)])]),
-    element(page, "dd", says),
+    element(page, "dd", sentence(page, says)),
   ]);
   return [element(page, "h4", title), element(page, "dl", parts, className)];
 };
@@ -80,7 +84,7 @@ const functionPart = (page: Document, shown: ShownFunction, { solve, insert }: P
   whole.append(
     ...terms(page, "arguments", "Arguments", shown.arguments.map((one) => [one.name, `${one.kind}; ${one.default === "required" || one.default === "may be left out" ? one.default : `left out: ${one.default}`}`, one.says])),
     element(page, "h4", "Result"),
-    element(page, "p", shown.result),
+    element(page, "p", sentence(page, shown.result)),
     ...terms(page, "columns", "Columns of the result", shown.columns.map(({ heading, says }) => [heading, "", says])),
     ...parts,
     ...(shown.errors.length === 0 ? [] : [element(page, "h4", "Errors"), element(page, "ul", shown.errors.map(({ cell, says }) => element(page, "li", `${cell} ${says}`)), "errors")]),

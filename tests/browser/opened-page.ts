@@ -15,8 +15,11 @@ export interface OpenedPage {
   readonly faults: readonly string[];
 }
 
+/** The platform's script: out of reach, or one of the test's own in its place; the real one unless said. */
+export type Platform = "away" | { readonly script: string };
+
 export interface Opened {
-  readonly open: (file: string, options?: BrowserContextOptions & { readonly platform?: "away"; readonly context?: BrowserContext }) => Promise<OpenedPage>;
+  readonly open: (file: string, options?: BrowserContextOptions & { readonly platform?: Platform; readonly context?: BrowserContext }) => Promise<OpenedPage>;
   /** A context for several tabs of one browser profile. */
   readonly context: (options?: BrowserContextOptions) => Promise<BrowserContext>;
   readonly close: () => Promise<void>;
@@ -49,6 +52,7 @@ export const openedPages = async (folder = path.join(project, "dist")): Promise<
           return route.abort();
         }
         if (platform === "away") return route.abort();
+        if (platform !== undefined) return route.fulfill({ body: platform.script, contentType: "text/javascript" });
         return route.fulfill({ body: await readPlatformScript(url), contentType: "text/javascript" });
       });
       await page.goto(own + file);

@@ -187,3 +187,21 @@ test.each(["light", "dark"] as const)(
   },
   browserTime,
 );
+
+test(
+  "at 320 pixels nothing in the pane is wider than the pane, with every part open",
+  async () => {
+    const { page } = await opened({ viewport: { width: 320, height: 900 } });
+    for (const tab of ["Functions", "Sheets", "Mend", "About"]) {
+      await page.getByRole("tab", { name: tab }).click();
+      const [needed, there] = await page.evaluate(() => {
+        for (const part of document.querySelectorAll("details")) part.open = true;
+        const part = document.querySelector("#pane");
+        return [part?.scrollWidth ?? Infinity, part?.clientWidth ?? 0];
+      });
+      expect(needed).toBeLessThanOrEqual(there);
+      expect(there).toBeLessThanOrEqual(320);
+    }
+  },
+  browserTime,
+);

@@ -151,3 +151,58 @@ test(
   },
   browserTime,
 );
+
+/** Says what Office says of itself in Excel: onReady with the host, its theme and which requirement sets it has, by the types of Office.js. */
+const inExcel = (isDarkTheme: boolean, newest: number): { readonly script: string } => ({
+  script: `
+    globalThis.CustomFunctions = { associate: () => undefined, Error: class extends Error {}, ErrorCode: {} };
+    globalThis.Office = {
+      HostType: { Excel: "Excel" },
+      context: {
+        officeTheme: { isDarkTheme: ${isDarkTheme} },
+        requirements: { isSetSupported: (set, version) => set === "ExcelApi" && Number(version.split(".")[1]) <= ${newest} },
+      },
+      onReady: (ready) => Promise.resolve({ host: "Excel" }).then(ready),
+    };`,
+});
+
+test.each([
+  ["dark", "light"],
+  ["light", "dark"],
+] as const)("a %s theme of Excel goes before a system that is %s", async (theme, colorScheme) => {
+  const { page } = await pages.open("taskpane.html", { viewport: paneSize, colorScheme, platform: inExcel(theme === "dark", 7) });
+  await page.getByText("in Excel").first().waitFor();
+  const ground = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+  // The two grounds of pane.css.
+  expect(ground).toBe(theme === "dark" ? "rgb(32, 29, 26)" : "rgb(251, 250, 248)");
+}, browserTime);
+
+test(
+  "an Excel too old for a part is told so in words, and keeps the list, its examples worked again and the rest",
+  async () => {
+    const { page } = await pages.open("taskpane.html", { viewport: paneSize, platform: inExcel(false, 7) });
+    await page.getByText("This Excel is too old for it: update Excel to one with ExcelApi 1.8.").waitFor();
+    expect(await page.locator(".function").count()).toBe(catalogue.length);
+    expect(await page.getByRole("button", { name: /^Insert/ }).count()).toBe(0);
+    await page.getByRole("tab", { name: "Sheets" }).click();
+    expect(await page.getByRole("button", { name: /^Add/ }).count()).toBe(0);
+  },
+  browserTime,
+);
+
+test(
+  "About gives the version, every caution, the codes with how well each is founded, and the licences",
+  async () => {
+    const { page } = await pages.open("taskpane.html", { viewport: paneSize });
+    await page.getByRole("tab", { name: "About" }).click();
+    const about = page.locator("#part-about");
+    const text = (await about.textContent()) ?? "";
+    expect(text).toContain(`Treadsheet ${version}`);
+    for (const caution of new Set([CAUTION, ...catalogue.map((declaration) => declaration.caution ?? CAUTION)])) expect(text).toContain(caution);
+    // 43 of 45 records of IRC 2021 were read in a source: by hand, in the example of CODES.
+    expect(text).toContain("irc-2021 International Residential Code, 2021: 43 of 45");
+    expect(text).toContain("under the MIT licence");
+    expect(text).toContain("decimal.js 10.6.0: MIT");
+  },
+  browserTime,
+);
