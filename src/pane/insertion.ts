@@ -29,8 +29,8 @@ const isEmpty = ({ formula, value }: HeldCell): boolean => formula === undefined
 
 const contents = ({ formula, value }: HeldCell): PutCell => {
   if (formula !== undefined) return { formula };
-  // An error that stands without a formula was typed, as its code.
-  return { value: typeof value === "object" && value !== null ? value.error : value };
+  // An error that was typed has no formula, and put back as a value it would be text.
+  return typeof value === "object" && value !== null ? { formula: `=${value.error}` } : { value };
 };
 
 const hasContents = (cell: PutCell | undefined): boolean => cell?.formula !== undefined || (cell?.value !== undefined && cell.value !== null);

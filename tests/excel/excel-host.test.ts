@@ -76,6 +76,14 @@ describe("insert", () => {
     expect(book.cell("Mine", "B4")).toEqual({ formula: undefined, value: "", format: "General" });
   });
 
+  test("an error that was typed comes back as that error, not as a text", async () => {
+    const { excel: book, cells } = opened({ sheets: [{ name: "Mine", cells: { B1: { value: "#N/A" } } }], selected: ["Mine", "A1"], answers: { "=#N/A": "#N/A" } });
+    const { left } = await inserted(declared("PITCH"), cells, yes);
+    if (left === undefined) throw new Error("nothing to undo");
+    await takenBack(left, cells, never);
+    expect(book.cell("Mine", "B1")).toEqual({ formula: "=#N/A", value: "#N/A", format: "General" });
+  });
+
   test("a block that a formula spills into is not written to", async () => {
     const { excel: book, cells } = opened({ sheets: [{ name: "Mine", cells: { A3: { formula: "=STAIR.STORYPOLE(31,4)", value: "riser" } }, spills: { A3: [5, 5] } }], selected: ["Mine", "B1"] });
     expect((await inserted(declared("PITCH"), cells, never)).says).toContain("Mine B1:C3 reaches into a table that a formula spills");

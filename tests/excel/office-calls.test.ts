@@ -2,6 +2,7 @@ import { existsSync, readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { excelHost } from "../../src/excel/excel-host";
 import { EXCEL_API, officeCalls, versionNeeded } from "../../src/excel/office-calls";
+import { NAMESPACE } from "../../src/functions/formula";
 import { calledMembers, type CalledMember } from "./called-members";
 
 const compilerTime = 60_000;
@@ -48,6 +49,10 @@ test("what the manifest does not require is asked for before it is used", () => 
   });
   const versions = [versionNeeded("run", "cells", "selection"), versionNeeded("spills"), versionNeeded("run", "cells", "selection", "sheets"), versionNeeded("run", "cells", "selection", "mending")];
   expect(asked).toEqual(versions.map((version) => `ExcelApi ${version ?? ""}`));
+});
+
+test("formulas carry the namespace of the manifest", () => {
+  expect(/<bt:String id="Functions.Namespace" DefaultValue="([^"]+)"/.exec(manifest)?.[1]).toBe(NAMESPACE);
 });
 
 /** An Excel with ExcelApi up to a version. */
