@@ -63,7 +63,8 @@ export const PLAN = declare({
       from: "common practice, no source: a blade does not add wood",
     },
   ],
-  source: "Yield = net length in pieces / gross length used. The bound is proven by exact arithmetic; a verdict is optimal only when cost and bound meet.",
+  source:
+    "Yield = net length in pieces / gross length used. The bound is proven in whole numbers, and a verdict is optimal only when cost and bound meet: certified where worths given to the pieces prove it (weak duality of linear programs: Gilmore and Gomory 1961), searched where all cheaper plans were looked for besides. The work is counted, not timed, so the same job has the same plan everywhere.",
   solve: (given) => {
     const job = cuttingJobOf(given);
     const plan = sharedPlan(job);

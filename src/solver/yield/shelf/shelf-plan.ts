@@ -34,8 +34,10 @@ export interface Engine {
 }
 
 /** What a worksheet function spends: under two seconds where it is all used. */
-export const IN_A_CELL: Engine = { masterOf: simplexMaster, searchWhole: patternBranched, effort: 800_000_000, mostPatterns: 0 };
+export const IN_A_CELL: Engine = { masterOf: simplexMaster, searchWhole: patternBranched, effort: 400_000_000, mostPatterns: 0 };
 
+const ROUGH_SHARE = 0.4;
+const ROOT_SHARE = 0.7;
 const DIVE_SHARE = 0.35;
 const KNOWN_SHARE = 0.2;
 /** A plan of many pieces is looked for near the proven cost first, where few patterns are, then farther off, up to the best one known. */
@@ -47,7 +49,7 @@ const MOST_COMPARED = 60;
 const TIES_EFFORT = 300_000;
 
 /** Kinds beyond which the dense linear program is too slow. */
-const MOST_KINDS = 300;
+const MOST_KINDS = 200;
 
 /** Worths by width alone: no linear program, and so also for jobs too large for one. A stick counts as if it could be filled to the end. */
 const byWidth = (shelf: Shelf): { worth: number[]; held: number[] } => {
@@ -59,6 +61,29 @@ const byWidth = (shelf: Shelf): { worth: number[]; held: number[] } => {
     worth: shelf.kinds.map(({ width }) => Math.floor(width * share)),
     held: shelf.sticks.map(({ holds }) => Math.floor(holds * share)),
   };
+};
+
+/** What worths by width prove, without a linear program. */
+const provenByWidth = (shelf: Shelf): Pick<Generated, "worth" | "least"> => {
+  const { worth, held } = byWidth(shelf);
+  return { worth, least: provenLeast(shelf, wholeShelf(shelf), worthSteps(shelf), worth, held.map((each) => ({ worth: each }))) };
+};
+
+/** Widths beyond which, times the kinds, patterns are first looked for on a coarser measure, and the widths of that measure. */
+const COARSE_FROM = 1_500_000;
+const COARSE_WIDTHS = 4_000;
+
+/** The shelf on a coarser measure: pieces rounded up and sticks down, so that its patterns fit the shelf itself. */
+const coarsened = (shelf: Shelf): Shelf | undefined => {
+  const longest = Math.max(...shelf.sticks.map((stick) => stick.holds));
+  const measure = Math.ceil(longest / COARSE_WIDTHS);
+  if (longest * shelf.kinds.length < COARSE_FROM || measure === 1) return undefined;
+  const coarse = {
+    ...shelf,
+    kinds: shelf.kinds.map((kind) => ({ ...kind, width: Math.ceil(kind.width / measure) })),
+    sticks: shelf.sticks.map((stick) => ({ ...stick, holds: Math.floor(stick.holds / measure) })),
+  };
+  return coarse.kinds[0]!.width > Math.max(...coarse.sticks.map((stick) => stick.holds)) ? undefined : coarse;
 };
 
 const handCandidate = (shelf: Shelf): Candidate | undefined => {
@@ -106,14 +131,28 @@ const linearly = (shelf: Shelf, knapsack: Knapsack, engine: Engine, effort: Effo
   const limits = wholeShelf(shelf);
   const steps = worthSteps(shelf);
   const pieces = piecesWanted(shelf);
-  const known = (byHand?.uses ?? []).map(({ pattern }) => pattern);
-  const root = columnsGenerated(shelf, limits, knapsack, known, masterOf, effort, meetsLinearCost(shelf));
+  const byHandPatterns = (byHand?.uses ?? []).map(({ pattern }) => pattern);
+  const coarse = coarsened(shelf);
+  const coarseKnapsack = coarse === undefined ? undefined : knapsackOf(coarse);
+  const isCoarse = coarse !== undefined && coarseKnapsack !== undefined;
+  const rough = isCoarse
+    ? withShare(effort, effort.left * ROUGH_SHARE, (share) => columnsGenerated(coarse, limits, coarseKnapsack, [], masterOf, share, meetsLinearCost(coarse)))
+    : undefined;
+  const known = [...byHandPatterns, ...(rough?.patterns ?? [])];
+  const generated = withShare(effort, effort.left * ROOT_SHARE, (share) => columnsGenerated(shelf, limits, knapsack, known, masterOf, share, meetsLinearCost(shelf)));
+  const simple = provenByWidth(shelf);
+  const root = generated.least < simple.least ? { ...generated, ...simple } : generated;
   const least = wholeUnits(root.least, steps);
   const isDone = (): boolean => best !== undefined && best.cost <= least;
   let best = byHand;
   if (!isDone()) best = cheaper(best, fullestPlans(shelf, knapsack, root.worth, best?.cost ?? Infinity, effort));
   for (const rule of DIVE_RULES) {
-    if (!isDone()) best = withShare(effort, effort.left * DIVE_SHARE, (share) => dived(shelf, root, knapsack, masterOf, best, least, rule, share));
+    if (isDone()) break;
+    best = withShare(effort, effort.left * DIVE_SHARE, (share) =>
+      isCoarse && rough !== undefined
+        ? dived(coarse, rough, coarseKnapsack, masterOf, best, least, rule, share)
+        : dived(shelf, root, knapsack, masterOf, best, least, rule, share),
+    );
   }
   const bound = Math.min(least, best?.cost ?? Infinity);
   const atRoot: Branched = { best, certified: bound, proven: bound, proof: { by: "worth", worth: root.worth, isSearched: false } };
@@ -134,10 +173,8 @@ const cheapestPlan = (shelf: Shelf, engine: Engine): ShelfPlan => {
   const byHand = handCandidate(shelf);
   const knapsack = knapsackOf(shelf);
   if (knapsack !== undefined && shelf.kinds.length <= MOST_KINDS) return linearly(shelf, knapsack, engine, effort, byHand);
-  const { worth, held } = byWidth(shelf);
-  const steps = worthSteps(shelf);
-  const least = wholeUnits(provenLeast(shelf, wholeShelf(shelf), steps, worth, held.map((each) => ({ worth: each }))), steps);
-  const bound = Math.min(least, byHand?.cost ?? Infinity);
+  const { worth, least } = provenByWidth(shelf);
+  const bound = Math.min(wholeUnits(least, worthSteps(shelf)), byHand?.cost ?? Infinity);
   return { cuts: finished(shelf, byHand), certified: bound, proven: bound, proof: { by: "worth", worth, isSearched: false } };
 };
 

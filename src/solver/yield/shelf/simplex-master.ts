@@ -15,6 +15,10 @@ const FRESH_INVERSE = 100;
 /** Pivots without gain after which the first column in order enters (Bland 1977): no cycles. */
 const STALLED = 300;
 
+/** Steps of a pivot for each entry of the inverse, its share of a fresh inverse in them, and of the look at one pattern. */
+const PIVOT_STEPS = 4;
+const PATTERN_STEPS = 12;
+
 interface LimitRow {
   readonly stick: number;
   readonly isMost: boolean;
@@ -194,7 +198,7 @@ export const simplexMaster = (shelf: Shelf, limits: Limits): Master => {
     let last = Infinity;
     while (effort.left > 0) {
       const id = entering(stalled > STALLED);
-      effort.left -= rows * rows + 8 * patterns.length;
+      effort.left -= PIVOT_STEPS * rows * rows + PATTERN_STEPS * patterns.length;
       if (id === undefined || !enter(id)) break;
       const now = cost();
       stalled = now > last - RATE_DUST ? stalled + 1 : 0;
