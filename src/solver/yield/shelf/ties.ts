@@ -2,6 +2,7 @@ import { type Effort, isSpent } from "./effort";
 import { type Limits } from "./master";
 import { inCuttingOrder, isPreferred, type Merit, meritOf } from "./merit";
 import { nearPatterns, type Weighed } from "./near-patterns";
+import { patternWidth } from "./pattern";
 import { type Cut, type Shelf } from "./shelf";
 
 /** Patterns beyond which plans of equal cost are not compared. */
@@ -22,14 +23,24 @@ export const preferred = (shelf: Shelf, limits: Limits, weighed: Weighed, least:
   const slackAtFirst = merit.cash * steps - least;
   const near = nearPatterns(shelf, limits, weighed, slackAtFirst, false, MOST_PATTERNS, effort);
   if (near === undefined) return best;
-  const ordered = [...near].sort((a, b) => a.lack - b.lack);
+  const ordered = [...near]
+    .sort((a, b) => a.lack - b.lack)
+    .map(({ pattern, lack }, id) => ({
+      id,
+      lack,
+      kinds: pattern.kinds,
+      counts: pattern.counts,
+      width: patternWidth(shelf, pattern),
+      cut: { stick: pattern.stick, kinds: pattern.kinds.flatMap((kind, place) => Array.from({ length: pattern.counts[place]! }, () => kind)) },
+    }));
   // a pattern stands with its longest kind
-  const giving = kinds.map((_, kind) => ordered.filter(({ pattern }) => pattern.kinds[0] === kind));
+  const giving = kinds.map((_, kind) => ordered.filter((each) => each.kinds[0] === kind));
   const longest = Math.max(...sticks.map((stick) => stick.holds));
-  const left = kinds.map((kind) => kind.wanted);
-  const used = sticks.map(() => 0);
+  const left = Int32Array.from(kinds, (kind) => kind.wanted);
+  const used = new Int32Array(sticks.length);
+  const times = new Int32Array(ordered.length);
   const chosen: Cut[] = [];
-  const isMine = new Map<string, number>();
+  let patterns = 0;
   let width = kinds.reduce((sum, kind) => sum + kind.width * kind.wanted, 0);
   let newLength = 0;
 
@@ -37,7 +48,7 @@ export const preferred = (shelf: Shelf, limits: Limits, weighed: Weighed, least:
     if (newLength !== merit.newLength) return newLength > merit.newLength;
     const most = chosen.length + Math.ceil(width / longest);
     if (most !== merit.sticks) return most > merit.sticks;
-    return isMine.size > merit.patterns;
+    return patterns > merit.patterns;
   };
 
   const visit = (kind: number, from: number, slack: number, cash: number): void => {
@@ -56,28 +67,30 @@ export const preferred = (shelf: Shelf, limits: Limits, weighed: Weighed, least:
     if (isWorse()) return;
     const places = giving[next]!;
     for (let at = next === kind ? from : 0; at < places.length && !isSpent(effort); at += 1) {
-      const { pattern, lack } = places[at]!;
-      const { stick, kinds: held, counts } = pattern;
+      const { id, lack, kinds: held, counts, width: wide, cut } = places[at]!;
+      const { stick } = cut;
       effort.left -= 2;
       if (lack > slack) break;
       const charge = charges[stick]! > 0 && used[stick]! >= limits.least[stick]! ? charges[stick]! : 0;
-      if (lack + charge > slack || used[stick]! >= limits.most[stick]! || held.some((each, place) => counts[place]! > left[each]!)) continue;
-      const key = `${next}:${at}`;
-      for (const [place, each] of held.entries()) left[each]! -= counts[place]!;
-      const wide = held.reduce((sum, each, place) => sum + kinds[each]!.width * counts[place]!, 0);
+      if (lack + charge > slack || used[stick]! >= limits.most[stick]!) continue;
+      let place = 0;
+      while (place < held.length && counts[place]! <= left[held[place]!]!) place += 1;
+      if (place < held.length) continue;
+      for (place = 0; place < held.length; place += 1) left[held[place]!]! -= counts[place]!;
       width -= wide;
       used[stick]! += 1;
       newLength += sticks[stick]!.newLength;
-      isMine.set(key, (isMine.get(key) ?? 0) + 1);
-      chosen.push({ stick, kinds: held.flatMap((each, place) => Array.from({ length: counts[place]! }, () => each)) });
+      if (times[id] === 0) patterns += 1;
+      times[id]! += 1;
+      chosen.push(cut);
       visit(next, at, slack - lack - charge, cash + sticks[stick]!.price);
       chosen.pop();
-      if (isMine.get(key) === 1) isMine.delete(key);
-      else isMine.set(key, isMine.get(key)! - 1);
+      times[id]! -= 1;
+      if (times[id] === 0) patterns -= 1;
       newLength -= sticks[stick]!.newLength;
       used[stick]! -= 1;
       width += wide;
-      for (const [place, each] of held.entries()) left[each]! += counts[place]!;
+      for (place = 0; place < held.length; place += 1) left[held[place]!]! += counts[place]!;
     }
   };
   visit(0, 0, slackAtFirst, 0);
