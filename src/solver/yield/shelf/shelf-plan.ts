@@ -34,7 +34,7 @@ export interface Engine {
 }
 
 /** What a worksheet function spends: under two seconds where it is all used. */
-export const IN_A_CELL: Engine = { masterOf: simplexMaster, searchWhole: patternBranched, effort: 400_000_000, mostPatterns: 0 };
+export const IN_A_CELL: Engine = { masterOf: simplexMaster, searchWhole: patternBranched, effort: 600_000_000, mostPatterns: 0 };
 
 const ROUGH_SHARE = 0.4;
 const ROOT_SHARE = 0.7;
