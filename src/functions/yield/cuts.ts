@@ -73,7 +73,7 @@ export const CUTS = declare({
     },
   ],
   source:
-    "A stick holds pieces whose lengths and kerfs add to no more than its length less both trims and plus one kerf. Least cost; among plans of that cost, as far as a fixed amount of work goes: least new length, fewest sticks, fewest different patterns, largest end worth keeping (of at least `keep`, or any), most of such ends, first in cutting order. Planned on marks of 1/64 in or 0.1 mm, pieces rounded up, stock down.",
+    "A stick holds pieces whose lengths and kerfs add to no more than its length less both trims and plus one kerf. Least cost; among plans of that cost, as far as a fixed amount of work goes: least new length, fewest sticks, fewest different patterns, largest end worth keeping (of at least `keep`, or any), most of such ends, first in cutting order; each grade by itself. Planned on marks of 1/64 in or 0.1 mm, pieces rounded up, stock down.",
   solve: (given) => {
     const job = cuttingJobOf(given);
     const plan = sharedPlan(job);

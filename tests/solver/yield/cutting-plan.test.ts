@@ -5,7 +5,7 @@ import { cutList } from "../../../src/solver/yield/cut-list";
 import { cuttingPlan, type CuttingPlan } from "../../../src/solver/yield/cutting-plan";
 import { lengthOf, measure } from "../../../src/solver/length/length";
 import { Exact } from "../../../src/solver/length/exact";
-import { everyPlan } from "./every-plan";
+import { type Best, everyPlan } from "./every-plan";
 import { cents, checkedPlan, cuttingJob, isOptimal, type PlainJob, seeded } from "./job";
 import { faults } from "./plan-checker";
 
@@ -174,7 +174,7 @@ describe("the checker itself", () => {
 const tinyJob = (seed: number): PlainJob => {
   const below = seeded(seed);
   const pieces: { length: number; grade: string }[] = [];
-  const count = 1 + below(7);
+  const count = 1 + below(below(4) === 0 ? 7 : 5);
   const graded = below(5) === 0;
   const grade = (): string => (graded && below(2) === 0 ? "clear" : "");
   for (let piece = 0; piece < count; piece += 1) pieces.push({ length: 4 + below(30), grade: grade() });
@@ -189,10 +189,30 @@ const tinyJob = (seed: number): PlainJob => {
       grade: grade(),
     };
   });
-  return { pieces, stock, kerf: below(3), trim: below(3) };
+  const keep = below(2) === 0 ? {} : { keep: 1 + below(12) };
+  return { pieces, stock, kerf: below(3), trim: below(3), ...keep };
 };
 
-const ORACLE_JOBS = 400;
+const ORACLE_JOBS = 2_000;
+
+/** What the plan of one grade is judged by, read from its sticks. */
+const judged = (plain: PlainJob, plan: CuttingPlan, grade: string): Best => {
+  const sticks = plan.sticks.filter(({ stock }) => (plain.stock[stock]!.grade ?? "") === grade);
+  const kept = sticks.map(({ leftOver }) => inches(leftOver)).filter((end) => end > 0 && end >= (plain.keep ?? 0));
+  const stockOf = (row: number) => plain.stock[row]!;
+  const patternOf = ({ stock, pieces }: CuttingPlan["sticks"][number]): string => {
+    const { length, cents: price, owned } = stockOf(stock);
+    return [length, price ?? 0, owned ?? false, pieces.map((piece) => inches(piece.length)).sort((a, b) => b - a)].join("/");
+  };
+  return {
+    cents: sticks.reduce((sum, { stock }) => sum + (stockOf(stock).cents ?? 0), 0),
+    newLength: sticks.reduce((sum, { stock }) => sum + (stockOf(stock).owned ? 0 : stockOf(stock).length), 0),
+    sticks: sticks.length,
+    patterns: new Set(sticks.map(patternOf)).size,
+    largestEnd: Math.max(0, ...kept),
+    ends: kept.reduce((sum, end) => sum + end, 0),
+  };
+};
 
 describe("against every plan of a tiny job", () => {
   const impossible = ["piece-fits-no-stock", "no-stock-of-grade", "stock-runs-out"];
@@ -211,21 +231,24 @@ describe("against every plan of a tiny job", () => {
       expect({ seed, over: cents(plan.cost) >= best.cents, under: cents(plan.bound) <= best.cents }).toEqual({ seed, over: true, under: true });
       if (!isOptimal(plan)) continue;
       closed += 1;
-      const newLength = plan.sticks.reduce((sum, { stock }) => sum + (plain.stock[stock]!.owned ? 0 : plain.stock[stock]!.length), 0);
-      expect({ seed, cents: cents(plan.cost), newLength, sticks: plan.sticksUsed }).toEqual({ seed, ...best });
+      for (const grade of new Set(plain.pieces.map((piece) => piece.grade ?? ""))) {
+        const ofGrade = everyPlan({ ...plain, pieces: plain.pieces.filter((piece) => (piece.grade ?? "") === grade) });
+        expect({ seed, grade, ...judged(plain, plan, grade) }).toEqual({ seed, grade, ...ofGrade });
+      }
     }
     // Counted so that the test cannot pass by meeting no job at all: half the jobs at least have a plan, and all tiny plans close.
     expect(solvable).toBeGreaterThan(ORACLE_JOBS / 2);
     expect(closed).toBe(solvable);
   });
 
-  // Hand calculations: 30 + 30 in one 64 at 5.00; three 30s need two sticks; two owned 30s leave one stick to buy.
+  // Hand calculations: 30 + 30 in one 64 at 5.00 leave 4; three 30s need two sticks, 4 and 34 left; an owned 30 and a 64 hold three; one 30 and a kerf
+  // of 2 leave 29 of 61, and of those only ends of 20 are kept.
   test.each<[PlainJob, object | undefined]>([
-    [{ pieces: [{ length: 30, quantity: 2 }], stock: [{ length: 64, cents: 500 }] }, { cents: 500, newLength: 64, sticks: 1 }],
-    [{ pieces: [{ length: 30, quantity: 3 }], stock: [{ length: 64, cents: 500 }] }, { cents: 1000, newLength: 128, sticks: 2 }],
-    [{ pieces: [{ length: 30, quantity: 3 }], stock: [{ length: 64, cents: 500 }, { length: 30, owned: true, available: 2 }] }, { cents: 500, newLength: 64, sticks: 2 }],
+    [{ pieces: [{ length: 30, quantity: 2 }], stock: [{ length: 64, cents: 500 }] }, { cents: 500, newLength: 64, sticks: 1, patterns: 1, largestEnd: 4, ends: 4 }],
+    [{ pieces: [{ length: 30, quantity: 3 }], stock: [{ length: 64, cents: 500 }] }, { cents: 1000, newLength: 128, sticks: 2, patterns: 2, largestEnd: 34, ends: 38 }],
+    [{ pieces: [{ length: 30, quantity: 3 }], stock: [{ length: 64, cents: 500 }, { length: 30, owned: true, available: 2 }] }, { cents: 500, newLength: 64, sticks: 2, patterns: 2, largestEnd: 4, ends: 4 }],
     [{ pieces: [{ length: 30, quantity: 3 }], stock: [{ length: 64, cents: 500, available: 1 }] }, undefined],
-    [{ pieces: [{ length: 30, quantity: 2 }], stock: [{ length: 61, cents: 500 }], kerf: 2 }, { cents: 1000, newLength: 122, sticks: 2 }],
+    [{ pieces: [{ length: 30, quantity: 2 }], stock: [{ length: 61, cents: 500 }], kerf: 2 }, { cents: 1000, newLength: 122, sticks: 2, patterns: 1, largestEnd: 29, ends: 58 }],
   ])("the oracle is right on a job worked by hand", (plain, expected) => {
     expect(everyPlan(plain)).toEqual(expected);
   });
@@ -317,6 +340,39 @@ describe("laws of cutting", () => {
           const changed = checkedPlan(other);
           expect([moneyOf(changed), buyOf(other, changed)]).toEqual([moneyOf(plan), buyOf(plain, plan)]);
         }
+      }),
+      LAW_RUNS,
+    );
+  });
+
+  test("splitting a row of stock, or listing the stock backwards, changes no stick and no cut", () => {
+    fc.assert(
+      fc.property(job, (drawn) => {
+        const plain = plainOf(drawn);
+        const split = plain.stock.flatMap((row) => {
+          const { available } = row;
+          return available === undefined || available < 2 ? [row] : [{ ...row, available: 1 }, { ...row, available: available - 1 }];
+        });
+        const cutFrom = ({ stock }: PlainJob, plan: CuttingPlan) =>
+          plan.sticks.map(({ stock: row, pieces, leftOver }) => [stock[row]!.length, pieces.map(({ length }) => inches(length)), inches(leftOver)]);
+        const plan = checkedPlan(plain);
+        for (const other of [{ ...plain, stock: split }, { ...plain, stock: [...plain.stock].reverse() }]) {
+          const changed = checkedPlan(other);
+          expect([moneyOf(changed), cutFrom(other, changed)]).toEqual([moneyOf(plan), cutFrom(plain, plan)]);
+        }
+      }),
+      LAW_RUNS,
+    );
+  });
+
+  test("a bigger kerf never costs less where both plans are optimal, and the smaller one's bound is never above the bigger one's cost", () => {
+    fc.assert(
+      fc.property(job, fc.integer({ min: 1, max: 16 }), (drawn, more) => {
+        const plan = checkedPlan(plainOf(drawn));
+        const wider = cuttingPlan(cuttingJob(plainOf({ ...drawn, kerf: drawn.kerf + more })));
+        if (isProblem(wider)) throw new Error(wider.problem);
+        expect(plan.bound.lte(wider.cost)).toBe(true);
+        if (isOptimal(plan) && isOptimal(wider)) expect(wider.cost.gte(plan.cost)).toBe(true);
       }),
       LAW_RUNS,
     );
