@@ -2,10 +2,27 @@ import { element } from "./element";
 import { licences } from "./licences";
 import type { ShownCatalogue } from "./shown-functions";
 
+/** Pages that stand beside the pane. */
+const PAGES = [
+  ["reference.html", "Every function, with examples"],
+  ["codes.html", "Every limit of the building codes"],
+  ["install.html", "Putting Treadsheet into Excel, updating and removing it"],
+  ["third-party-notices.txt", "Licence texts of the parts others wrote"],
+] as const;
+
+const link = (page: Document, address: string, words: string): HTMLElement => {
+  const made = element(page, "a", words);
+  made.href = address;
+  made.target = "_blank";
+  made.rel = "noopener";
+  return made;
+};
+
 /** Version, cautions, where the arithmetic comes from, and the licences. */
 export const aboutPart = (page: Document, { version, licence, caution, cautions, codes, functions }: ShownCatalogue, place: string): readonly HTMLElement[] => [
   element(page, "h2", "About"),
   element(page, "p", `Treadsheet ${version}, ${place}. ${functions.length} worksheet functions. It sends nothing anywhere.`),
+  element(page, "ul", PAGES.map(([address, words]) => element(page, "li", [link(page, address, words)]))),
   element(page, "h3", "Cautions"),
   element(page, "ul", [caution, ...cautions].map((text) => element(page, "li", text))),
   element(page, "h3", "Sources"),

@@ -202,6 +202,9 @@ test(
     // 43 of 45 records of IRC 2021 were read in a source: by hand, in the example of CODES.
     expect(text).toContain("irc-2021 International Residential Code, 2021: 43 of 45");
     expect(text).toContain("under the MIT licence");
+    const links = await about.locator("a").evaluateAll((all) => all.map((one) => (one as HTMLAnchorElement).href));
+    expect(links.map((address) => new URL(address).pathname)).toEqual(["/reference.html", "/codes.html", "/install.html", "/third-party-notices.txt"]);
+    for (const address of links) expect((await page.request.get(address)).status()).toBe(200);
     expect(text).toContain("decimal.js 10.6.0: MIT");
   },
   browserTime,
