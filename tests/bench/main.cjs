@@ -5,6 +5,7 @@ const path = require("node:path");
 const { gzipSync } = require("node:zlib");
 require("./typescript-hook.cjs");
 
+const { printTable } = require("./print-table.ts");
 const { associated, builtFunctions } = require("../host/stand-in.ts");
 const { pitch } = require("../../src/solver/layout/pitch.ts");
 const { riserCount } = require("../../src/solver/layout/riser-count.ts");
@@ -23,12 +24,6 @@ const seconds = (milliseconds) => `${(milliseconds / 1000).toFixed(1)} s`;
 const kilobytes = (bytes) => `${(bytes / 1000).toFixed(1)} kB`;
 const whole = (number) => Math.round(number).toLocaleString("en-US");
 const middle = (numbers) => [...numbers].sort((a, b) => a - b)[Math.floor(numbers.length / 2)];
-
-const printTable = (title, rows) => {
-  const widths = rows[0].map((_, column) => Math.max(...rows.map((row) => row[column].length)));
-  console.log(`\n${title}`);
-  for (const row of rows) console.log(`  ${row.map((cell, column) => (column === 0 ? cell.padEnd(widths[0]) : cell.padStart(widths[column]))).join("   ")}`);
-};
 
 const timed = (cwd, command, args) => {
   const began = performance.now();
