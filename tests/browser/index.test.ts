@@ -55,6 +55,8 @@ const typed = async (page: Page, sheet: string, address: string, text: string): 
   await goTo(page, sheet, address);
   await page.keyboard.type(text);
   await page.keyboard.press("Enter");
+  // the engine takes the keys over in its own time; from then on it knows what is to be settled
+  await page.waitForFunction(([name, cell]) => (globalThis as unknown as Shown).treadsheetBook.value(name ?? "", cell ?? "") !== null, [sheet, address]);
   await settled(page);
 };
 
