@@ -6,7 +6,8 @@ import { isOnMark, lengthOfMarks, MARK_NAME, marksDown, marksUp } from "./mark";
 import { type Proof, worthSteps } from "./shelf/certificate";
 import { longestUnplaced } from "./shelf/hand-plan";
 import { type Cut, outlay, type Shelf, type StickKind } from "./shelf/shelf";
-import { type Engine, IN_A_CELL, shelfPlan } from "./shelf/shelf-plan";
+import { type Engine, IN_A_CELL } from "./shelf/engine";
+import { shelfPlan } from "./shelf/shelf-plan";
 
 export interface PlannedPiece {
   /** Row of the pieces table, from 0. */

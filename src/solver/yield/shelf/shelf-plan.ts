@@ -1,17 +1,19 @@
 import { type Branched, branched } from "./branching";
-import { type Proof, provenLeast, wholeUnits, worthSteps } from "./certificate";
-import { columnsGenerated, type Generated, meetsLinearCost } from "./column-generation";
+import { provenByWidth } from "./by-width";
+import { type Proof, wholeUnits, worthSteps } from "./certificate";
+import { coarsened } from "./coarse-shelf";
+import { columnsGenerated, meetsLinearCost } from "./column-generation";
 import { type Candidate, cheaper, DIVE_RULES, dived, fullestPlans } from "./dive";
 import { type Effort, withShare } from "./effort";
+import { type Engine, IN_A_CELL } from "./engine";
 import { downsized, handPlan } from "./hand-plan";
 import { type Knapsack, knapsackOf } from "./knapsack";
-import { type MasterMaker, wholeShelf } from "./master";
+import { wholeShelf } from "./master";
 import { inCuttingOrder, isPreferred } from "./merit";
-import { nearPatterns, weighedBy } from "./near-patterns";
+import { weighedBy } from "./near-patterns";
 import { cutsOf, patternOf, usesCost } from "./pattern";
-import { patternBranched, type WholeSearch } from "./pattern-branching";
+import { searchedAtRoot } from "./root-search";
 import { type Cut, outlay, piecesWanted, type Shelf } from "./shelf";
-import { simplexMaster } from "./simplex-master";
 import { preferred } from "./ties";
 
 export interface ShelfPlan {
@@ -23,25 +25,10 @@ export interface ShelfPlan {
   readonly proof: Proof;
 }
 
-/** With what a plan is looked for, and for how long. */
-export interface Engine {
-  readonly masterOf: MasterMaker;
-  readonly searchWhole: WholeSearch;
-  /** Steps in all. */
-  readonly effort: number;
-  /** Patterns up to which a plan of many pieces is searched as a whole; 0 for not at all. */
-  readonly mostPatterns: number;
-}
-
-/** What a worksheet function spends: under two seconds where it is all used. */
-export const IN_A_CELL: Engine = { masterOf: simplexMaster, searchWhole: patternBranched, effort: 600_000_000, mostPatterns: 0 };
-
+/** Shares of what is left for each stage: patterns on a coarse measure, patterns, each of two dives. */
 const ROUGH_SHARE = 0.4;
 const ROOT_SHARE = 0.7;
 const DIVE_SHARE = 0.35;
-const KNOWN_SHARE = 0.2;
-/** A plan of many pieces is looked for near the proven cost first, where few patterns are, then farther off, up to the best one known. */
-const NEAR_PARTS = [0.1, 0.35, 1];
 /** Pieces up to which a stock of several kinds is branched on. */
 const MOST_BRANCHED = 400;
 /** Pieces up to which plans of equal cost are compared, and the steps for it. */
@@ -50,41 +37,6 @@ const TIES_EFFORT = 300_000;
 
 /** Kinds beyond which the dense linear program is too slow. */
 const MOST_KINDS = 200;
-
-/** Worths by width alone: no linear program, and so also for jobs too large for one. A stick counts as if it could be filled to the end. */
-const byWidth = (shelf: Shelf): { worth: number[]; held: number[] } => {
-  const steps = worthSteps(shelf);
-  const pieces = piecesWanted(shelf);
-  const rate = Math.min(...shelf.sticks.filter(({ available, price }) => available >= pieces || price > 0).map(({ price, holds }) => (price * steps) / holds));
-  const share = Number.isFinite(rate) ? rate : 0;
-  return {
-    worth: shelf.kinds.map(({ width }) => Math.floor(width * share)),
-    held: shelf.sticks.map(({ holds }) => Math.floor(holds * share)),
-  };
-};
-
-/** What worths by width prove, without a linear program. */
-const provenByWidth = (shelf: Shelf): Pick<Generated, "worth" | "least"> => {
-  const { worth, held } = byWidth(shelf);
-  return { worth, least: provenLeast(shelf, wholeShelf(shelf), worthSteps(shelf), worth, held.map((each) => ({ worth: each }))) };
-};
-
-/** Widths beyond which, times the kinds, patterns are first looked for on a coarser measure, and the widths of that measure. */
-const COARSE_FROM = 1_500_000;
-const COARSE_WIDTHS = 4_000;
-
-/** The shelf on a coarser measure: pieces rounded up and sticks down, so that its patterns fit the shelf itself. */
-const coarsened = (shelf: Shelf): Shelf | undefined => {
-  const longest = Math.max(...shelf.sticks.map((stick) => stick.holds));
-  const measure = Math.ceil(longest / COARSE_WIDTHS);
-  if (longest * shelf.kinds.length < COARSE_FROM || measure === 1) return undefined;
-  const coarse = {
-    ...shelf,
-    kinds: shelf.kinds.map((kind) => ({ ...kind, width: Math.ceil(kind.width / measure) })),
-    sticks: shelf.sticks.map((stick) => ({ ...stick, holds: Math.floor(stick.holds / measure) })),
-  };
-  return coarse.kinds[0]!.width > Math.max(...coarse.sticks.map((stick) => stick.holds)) ? undefined : coarse;
-};
 
 const handCandidate = (shelf: Shelf): Candidate | undefined => {
   const cuts = handPlan(shelf);
@@ -97,35 +49,7 @@ const handCandidate = (shelf: Shelf): Candidate | undefined => {
 const finished = (shelf: Shelf, best: Candidate | undefined): readonly Cut[] | undefined =>
   best === undefined ? undefined : inCuttingOrder(shelf, downsized(shelf, cutsOf(shelf, best.uses)));
 
-/** A plan of many pieces, searched among the patterns of the linear plan first, then among all near the proven cost. */
-const searchedAtRoot = (shelf: Shelf, knapsack: Knapsack, { masterOf, searchWhole, mostPatterns }: Engine, effort: Effort, root: Generated, start: Branched): Branched => {
-  if (start.best === undefined || mostPatterns === 0) return start;
-  const limits = wholeShelf(shelf);
-  const steps = worthSteps(shelf);
-  const fillings = knapsack.fill(root.worth, shelf.kinds.map((kind) => kind.wanted), effort);
-  const weighed = weighedBy(shelf, limits, steps, root.worth, fillings);
-  const known = [...root.patterns, ...start.best.uses.map(({ pattern }) => pattern)].map((pattern) => ({ pattern, lack: 0 }));
-  const target = start.best.cost - 1;
-  const improved = withShare(effort, effort.left * KNOWN_SHARE, (share) => searchWhole(shelf, limits, weighed, known, target, masterOf, share));
-  let best = cheaper(start.best, improved.best) ?? start.best;
-  let { proven } = start;
-  for (const [place, part] of NEAR_PARTS.entries()) {
-    if (best.cost <= proven) break;
-    const aim = start.proven + Math.floor((best.cost - 1 - start.proven) * part);
-    const near = nearPatterns(shelf, limits, weighed, aim * steps - root.least, true, mostPatterns, effort);
-    if (near === undefined) break;
-    const search = withShare(effort, effort.left / (NEAR_PARTS.length - place), (share) => searchWhole(shelf, limits, weighed, near, aim, masterOf, share));
-    best = cheaper(best, search.best) ?? best;
-    if (search.isClosed) proven = Math.min(best.cost, Math.max(proven, aim + 1));
-  }
-  return {
-    best,
-    certified: Math.min(start.certified, best.cost),
-    proven: Math.min(proven, best.cost),
-    proof: { by: "worth", worth: root.worth, isSearched: proven > start.proven },
-  };
-};
-
+/** The plan of a shelf that is not too large for a linear program: patterns, dives, then branches or a search of the whole. */
 const linearly = (shelf: Shelf, knapsack: Knapsack, engine: Engine, effort: Effort, byHand: Candidate | undefined): ShelfPlan => {
   const { masterOf, searchWhole } = engine;
   const limits = wholeShelf(shelf);

@@ -1,0 +1,16 @@
+import { type MasterMaker } from "./master";
+import { patternBranched, type WholeSearch } from "./pattern-branching";
+import { simplexMaster } from "./simplex-master";
+
+/** With what a plan is looked for, and for how long. */
+export interface Engine {
+  readonly masterOf: MasterMaker;
+  readonly searchWhole: WholeSearch;
+  /** Steps in all. */
+  readonly effort: number;
+  /** Patterns up to which a plan of many pieces is searched as a whole; 0 for not at all. */
+  readonly mostPatterns: number;
+}
+
+/** What a worksheet function spends: under two seconds where it is all used. */
+export const IN_A_CELL: Engine = { masterOf: simplexMaster, searchWhole: patternBranched, effort: 600_000_000, mostPatterns: 0 };
