@@ -102,15 +102,23 @@ const cheapestPlan = (shelf: Shelf, engine: Engine): ShelfPlan => {
   return { cuts: finished(shelf, byHand), certified: bound, proven: bound, proof: { by: "worth", worth, isSearched: false } };
 };
 
-/** Sticks that cost nothing as if they cost their new length, and a little each: so that the least new length wins, then the fewest sticks. */
-const pricedByLength = (shelf: Shelf): Shelf => ({
-  ...shelf,
-  sticks: shelf.sticks.map((stick) => ({
-    ...stick,
-    price: stick.newLength * (piecesWanted(shelf) + 1) + 1,
-    available: stick.price === 0 ? stick.available : 0,
-  })),
-});
+const commonDivisor = (one: number, other: number): number => (other === 0 ? one : commonDivisor(other, one % other));
+
+/**
+ * Sticks that cost nothing as if they cost their new length, and a little each: so that the least new length wins, then the fewest
+ * sticks. New lengths in their common measure, so that the unit they come in says nothing.
+ */
+const pricedByLength = (shelf: Shelf): Shelf => {
+  const measure = shelf.sticks.reduce((divisor, stick) => commonDivisor(divisor, stick.newLength), 0) || 1;
+  return {
+    ...shelf,
+    sticks: shelf.sticks.map((stick) => ({
+      ...stick,
+      price: (stick.newLength / measure) * (piecesWanted(shelf) + 1) + 1,
+      available: stick.price === 0 ? stick.available : 0,
+    })),
+  };
+};
 
 /** The plan of one grade, with the least any plan can cost and its proof. */
 export const shelfPlan = (shelf: Shelf, engine: Engine = IN_A_CELL): ShelfPlan => {
