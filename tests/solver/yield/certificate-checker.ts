@@ -23,7 +23,10 @@ const provenUnits = (job: CuttingJob, { pieceRows, stockRows, unit, steps, proof
     const held = new Float64Array(Math.max(...holds) + 1);
     for (const [kind, wide] of width.entries()) {
       for (let copy = 0; copy < wanted[kind]! && copy * wide < held.length; copy += 1) {
-        for (let room = held.length - 1; room >= wide; room -= 1) held[room] = Math.max(held[room]!, held[room - wide]! + part.worth[kind]!);
+        for (let room = held.length - 1; room >= wide; room -= 1) {
+          const now = held[room - wide]! + part.worth[kind]!;
+          if (now > held[room]!) held[room] = now;
+        }
       }
     }
     let sum = wanted.reduce((total, count, kind) => total + BigInt(count) * BigInt(part.worth[kind]!), 0n);
