@@ -1,10 +1,8 @@
 import type { Highs } from "highs";
-import type { LinearAnswer, MasterMaker } from "../solver/yield/shelf/master";
+import { type LinearAnswer, type MasterMaker, shortagePrice } from "../solver/yield/shelf/master";
 import type { Pattern } from "../solver/yield/shelf/pattern";
 import { piecesWanted } from "../solver/yield/shelf/shelf";
 
-/** A piece without room costs so many times the dearest stick, so that no real plan is dearer. */
-const SHORTAGE_PRICE = 20;
 const TIMES_DUST = 1e-9;
 
 /** The linear program of the patterns in HiGHS: kept between rounds, so that each starts from the last one's basis. */
@@ -16,13 +14,13 @@ export const highsMaster =
     const size = kinds.length;
     const limited = sticks.flatMap((_, stick) => (limits.most[stick]! < pieces || limits.least[stick]! > 0 ? [stick] : []));
     const rows = size + limited.length;
-    const shortagePrice = SHORTAGE_PRICE * Math.max(1, ...sticks.map((stick) => stick.price));
+    const shortage = shortagePrice(shelf);
     const least = [...kinds.map((kind) => kind.wanted), ...limited.map((stick) => limits.least[stick]!)];
     const model = highs.createModel({
       numCols: rows,
       numRows: rows,
       // a shortage of each row, so that there always is an answer; where a limit is only a most, its shortage is 0
-      colCost: Array.from({ length: rows }, () => shortagePrice),
+      colCost: Array.from({ length: rows }, () => shortage),
       colLower: Array.from({ length: rows }, () => 0),
       colUpper: Array.from({ length: rows }, (_, row) => (least[row]! > 0 ? highs.infinity : 0)),
       rowLower: least,

@@ -1,3 +1,4 @@
+import { SLOPING_END_RISER } from "./ibc-exceptions";
 import { count, degrees, inches, limitRow, outsideRow } from "./limit-row";
 import type { CodeProfile, Limit, OutOfScope, Rule, Source } from "./profile";
 import {
@@ -89,24 +90,7 @@ const LIMITS: readonly Limit[] = [
       when: IN_DWELLING,
       words: "a stair inside, or only for, one dwelling has a row of its own",
       then: "does not apply",
-    }, {
-      when: { given: "endRiserSlope" },
-      words: "a bottom or top riser at sloping ground may run out under 4 in",
-      then: {
-        comparator: "every", needs: "first",
-        parts: [
-          { comparator: "max", of: "riserHeight", max: inches("7") },
-          { comparator: "min", of: { inner: "riserHeight" }, min: inches("4") },
-          {
-            comparator: "either",
-            parts: [
-              { comparator: "min", of: "riserHeight", min: inches("4") },
-              { comparator: "person", sense: "a riser under 4 in is allowed only where it meets the sloping ground" },
-            ],
-          },
-        ],
-      },
-    }],
+    }, SLOPING_END_RISER],
     sources: [IBC_QA, IRC21_TXT, IBC18_CORE],
   }),
   limit({

@@ -1,6 +1,7 @@
 import { Exact } from "../length/exact";
 import { type Length } from "../length/length";
 import { type Problem, isProblem, problem } from "../problem";
+import { commonDivisor } from "./common-divisor";
 import { type CuttingJob, type Stock } from "./cutting-job";
 import { isOnMark, lengthOfMarks, MARK_NAME, marksDown, marksUp } from "./mark";
 import { type Proof, worthSteps } from "./shelf/certificate";
@@ -104,8 +105,6 @@ const impossible = (job: CuttingJob): Problem<ImpossibleCutting> | undefined => 
   const count = job.pieces.reduce((sum, piece) => sum + piece.quantity, 0);
   return count > MOST_PIECES ? problem("too-many-pieces", { count, most: MOST_PIECES }) : undefined;
 };
-
-const commonDivisor = (a: number, b: number): number => (b === 0 ? a : commonDivisor(b, a % b));
 
 /** One grade's shelf, with the way back from its kinds to the rows of the job. */
 interface Graded {

@@ -119,6 +119,17 @@ test("lengths that are typed are cells of text, so that 1/2 never becomes a date
   for (const { value, format } of inputs) if (typeof value === "string" && /\d/.test(value) && !/[a-z]{3}/.test(value)) expect(format).toBe("@");
 });
 
+test("the ends worth keeping are the ends of the cut list beside them", () => {
+  const [headings = [], ...cuts] = book.spill("Cut plan", "R38");
+  const column = (name: string): number => headings.indexOf(name);
+  const ends = new Map(cuts.map((row) => [row[column("stick")], Number(row[column("left over")])]));
+  const kept = [...ends.values()].filter((end) => end >= 12).sort((one, other) => one - other);
+  const [shown = [], ...rows] = book.spill("Cut plan", "A39");
+  const offered = rows.flatMap((row) => Array.from({ length: Number(row[shown.indexOf("available")]) }, () => Number(row[shown.indexOf("length")])));
+  expect(kept.length).toBeGreaterThan(0);
+  expect(offered.sort((one, other) => one - other)).toEqual(kept);
+});
+
 test.each(NAMED)("$name on a 10 in run", ({ read, ten }) => check(read(), ten));
 
 describe("9 typed for the run", () => {

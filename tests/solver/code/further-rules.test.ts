@@ -1,17 +1,7 @@
-import type { CheckRow } from "../../../src/solver/code/check";
-import type { CodeFacts, Step } from "../../../src/solver/code/fact-labels";
+import type { CodeFacts } from "../../../src/solver/code/fact-labels";
 import { limitInForce } from "../../../src/solver/code/limit-in-force";
-import type { CodeProfile } from "../../../src/solver/code/profile";
-import { PROFILES } from "../../../src/solver/code/profiles";
-import { flight, inches, millimetres as mm, rowOf } from "./stair-check";
+import { flight, inches, millimetres as mm, profileOf, row, verdict } from "./stair-check";
 
-const code = (id: string): CodeProfile => {
-  const found = PROFILES.find((one) => one.id === id);
-  if (found === undefined) throw new Error(id);
-  return found;
-};
-const row = (id: string, item: string, facts: CodeFacts, steps: readonly Step[] = []): CheckRow => rowOf(item, facts, steps, [], code(id));
-const verdict = (id: string, item: string, facts: CodeFacts, steps: readonly Step[] = []) => row(id, item, facts, steps).verdict;
 
 // One mark of the tape beside each limit: 1/64 in.
 const MARK = 1 / 64;
@@ -223,7 +213,7 @@ describe("Canada, further rules", () => {
     const nbc = (thickness: number, stringerSupported?: "yes" | "no") =>
       verdict("nbc-ca-2020", "stringer thickness supported", { stringerThickness: mm(thickness), ...(stringerSupported === undefined ? {} : { stringerSupported }) });
     expect([nbc(25, "yes"), nbc(24, "yes"), nbc(38, "no"), nbc(37, "no"), nbc(30)]).toEqual(["pass", "fail", "pass", "fail", "not given"]);
-    expect(limitInForce(code("nbc-ca-2020"), "stringer thickness supported")).toMatchObject({ problem: "limit-depends" });
+    expect(limitInForce(profileOf("nbc-ca-2020"), "stringer thickness supported")).toMatchObject({ problem: "limit-depends" });
     const obc = (thickness: number, facts: CodeFacts = {}) => verdict("obc-2024-part9", "stringer thickness unsupported", { stringerThickness: mm(thickness), ...facts });
     expect([obc(38), obc(37), obc(24), obc(25, { stringerSupported: "yes" }), obc(37, { stringerSupported: "no" })]).toEqual(["pass", "judge", "fail", "pass", "fail"]);
   });

@@ -1,18 +1,9 @@
-import type { CheckRow } from "../../../src/solver/code/check";
 import type { CodeFacts, Step } from "../../../src/solver/code/fact-labels";
 import { limitInForce } from "../../../src/solver/code/limit-in-force";
-import type { CodeProfile } from "../../../src/solver/code/profile";
 import { profileCounts } from "../../../src/solver/code/profile-counts";
 import { PROFILES } from "../../../src/solver/code/profiles";
-import { flight, inches, millimetres, rowOf, rowsOf } from "./stair-check";
+import { flight, inches, millimetres, profileOf, row, rowOf, rowsOf, verdict } from "./stair-check";
 
-const code = (id: string): CodeProfile => {
-  const found = PROFILES.find((one) => one.id === id);
-  if (found === undefined) throw new Error(id);
-  return found;
-};
-const row = (id: string, item: string, facts: CodeFacts, steps: readonly Step[] = []): CheckRow => rowOf(item, facts, steps, [], code(id));
-const verdict = (id: string, item: string, facts: CodeFacts, steps: readonly Step[] = []) => row(id, item, facts, steps).verdict;
 
 const mm = millimetres;
 const rises = (...values: number[]): Step[] => values.map((value, index) => ({ step: index + 1, rise: mm(value) }));
@@ -231,7 +222,7 @@ describe("limits that depend on one another or on what the stair is for", () => 
   test("ADA rows of lengths decide in inches and say so", () => {
     const rail: CodeFacts = { grip: inches(1.5), handrailHeight: inches(36), riserPerforation: inches(0.5) };
     expect(row("ada-2010", "handrail grip noncircular perimeter", { gripPerimeter: inches(5) }).note).toContain("decided in inches");
-    const lengths = rowsOf({ egress: "yes", ...rail }, [], [], code("ada-2010")).filter(({ unit, item }) => unit === "in" && !["riser uniformity", "open riser"].includes(item));
+    const lengths = rowsOf({ egress: "yes", ...rail }, [], [], profileOf("ada-2010")).filter(({ unit, item }) => unit === "in" && !["riser uniformity", "open riser"].includes(item));
     // Riser, tread, nosing (two), handrail height, clearance, extension, grip (three), holes in a riser; two grips are of a rail that is not round.
     expect(lengths.length).toBe(11);
     for (const { note } of lengths.filter(({ item }) => !item.includes("noncircular"))) expect(note).toContain("decided in inches");
@@ -291,7 +282,7 @@ describe("every record has its place", () => {
     ["nbc-ca-2015", 16, 0, 0, 13], ["nbc-ca-2020", 37, 1, 5, 43], ["au-ncc-2022-class1", 29, 1, 3, 33], ["din-18065-dwelling", 6, 0, 0, 6],
     ["din-18065-general", 10, 0, 0, 9], ["trade-rules", 8, 2, 0, 8],
   ])("%s: %i checked, %i shown, %i out of scope, %i seen", (id, checked, shown, outOfScope, seenInASource) => {
-    expect(profileCounts(code(id))).toEqual({ checked, shown, outOfScope, seenInASource, limits: checked + shown + outOfScope });
+    expect(profileCounts(profileOf(id))).toEqual({ checked, shown, outOfScope, seenInASource, limits: checked + shown + outOfScope });
   });
 
   test("sources have an address, or say that the text has none", () => {
@@ -306,7 +297,7 @@ describe("every record has its place", () => {
   });
 
   test("a profile is known by every clause in its own numbering: IRC 2024 moved stairs to R318, handrails to R320, guards to R321", () => {
-    const clauses = (id: string) => [...new Set(code(id).limits.map(({ clause }) => clause.slice(0, 4)))].sort();
+    const clauses = (id: string) => [...new Set(profileOf(id).limits.map(({ clause }) => clause.slice(0, 4)))].sort();
     expect(clauses("irc-2024")).toEqual(["R318", "R320", "R321"]);
     expect(clauses("irc-2018")).toEqual(["R311", "R312"]);
     expect(clauses("irc-2021")).toEqual(["R311", "R312"]);
@@ -322,7 +313,7 @@ describe("published cases without a size to fail", () => {
 
   // British Columbia appeal 1063 found a dwelling stair at fault in winders, tapered treads and front edges, without publishing sizes.
   test("the kinds of fault found by BCAB 1063 are each held by a row: winders, tapered treads, front edges", () => {
-    const items = code("nbc-ca-2020").limits.map(({ item }) => item);
+    const items = profileOf("nbc-ca-2020").limits.map(({ item }) => item);
     for (const item of ["winder tread turn", "winder set turn", "tapered tread run narrow end", "tapered tread measure point", "nosing bevel", "tread depth over run"]) {
       expect(items).toContain(item);
     }
@@ -342,14 +333,14 @@ describe("published cases without a size to fail", () => {
 
 describe("one limit by itself, in the unit asked for", () => {
   test("two limits, and a clause of several rules by its first", () => {
-    expect(limitInForce(code("irc-2021"), "handrail height", "mm")).toEqual({ kind: "text", value: "863.6 to 965.2" });
-    expect(limitInForce(code("obc-part9"), "riser height", "mm")).toEqual({ kind: "text", value: "125 to 200" });
-    expect(limitInForce(code("din-18065-dwelling"), "tread depth", "mm")).toEqual({ kind: "text", value: "230 to 370" });
-    expect(limitInForce(code("ibc-2021"), "guard opening", "in")).toMatchObject({ kind: "length" });
+    expect(limitInForce(profileOf("irc-2021"), "handrail height", "mm")).toEqual({ kind: "text", value: "863.6 to 965.2" });
+    expect(limitInForce(profileOf("obc-part9"), "riser height", "mm")).toEqual({ kind: "text", value: "125 to 200" });
+    expect(limitInForce(profileOf("din-18065-dwelling"), "tread depth", "mm")).toEqual({ kind: "text", value: "230 to 370" });
+    expect(limitInForce(profileOf("ibc-2021"), "guard opening", "in")).toMatchObject({ kind: "length" });
   });
 });
 
 test("a nosing of 0 to 25 mm is amended in its own way of writing", () => {
   const amended = [{ item: "tread depth over run", limit: "0 to 30", authority: "Alder County (invented)" }];
-  expect(rowOf("tread depth over run", { unit: "mm", nosing: mm(30) }, [], amended, code("nbc-ca-2020"))).toMatchObject({ verdict: "pass", limit: "0 to 30" });
+  expect(rowOf("tread depth over run", { unit: "mm", nosing: mm(30) }, [], amended, profileOf("nbc-ca-2020"))).toMatchObject({ verdict: "pass", limit: "0 to 30" });
 });

@@ -3,6 +3,7 @@ import { type CheckRow, codeCheck } from "../../../src/solver/code/check";
 import type { CodeFacts, Step } from "../../../src/solver/code/fact-labels";
 import { irc2021 } from "../../../src/solver/code/irc-2021";
 import type { CodeProfile } from "../../../src/solver/code/profile";
+import { PROFILES } from "../../../src/solver/code/profiles";
 import { type Length, lengthOf } from "../../../src/solver/length/length";
 import { isProblem } from "../../../src/solver/problem";
 
@@ -25,6 +26,16 @@ export const rowOf = (
   if (row === undefined) throw new Error(`no row ${item}`);
   return row;
 };
+
+export const profileOf = (id: string): CodeProfile => {
+  const found = PROFILES.find((one) => one.id === id);
+  if (found === undefined) throw new Error(id);
+  return found;
+};
+
+/** One row, and its verdict alone, by the profile's id. */
+export const row = (id: string, item: string, facts: CodeFacts, steps: readonly Step[] = []): CheckRow => rowOf(item, facts, steps, [], profileOf(id));
+export const verdict = (id: string, item: string, facts: CodeFacts, steps: readonly Step[] = []) => row(id, item, facts, steps).verdict;
 
 /** A flight of these rises (or runs), counted from the bottom. */
 export const flight = (column: "rise" | "run" | "nosing" | "width", values: readonly (number | string)[]): Step[] =>

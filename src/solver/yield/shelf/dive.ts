@@ -5,7 +5,7 @@ import { quickHandPlan } from "./hand-plan";
 import { type Knapsack } from "./knapsack";
 import { type MasterMaker, wholeShelf } from "./master";
 import { type Pattern, patternOf, type Use, usesCost } from "./pattern";
-import { remaining, type Shelf } from "./shelf";
+import { type Cut, remaining, type Shelf } from "./shelf";
 
 /** A plan by patterns. */
 export interface Candidate {
@@ -15,6 +15,13 @@ export interface Candidate {
 
 export const cheaper = (one: Candidate | undefined, other: Candidate | undefined): Candidate | undefined =>
   one === undefined || (other !== undefined && other.cost < one.cost) ? other : one;
+
+/** The plan of these sticks, each its own pattern. */
+export const candidateOf = (shelf: Shelf, cuts: readonly Cut[] | undefined): Candidate | undefined => {
+  if (cuts === undefined) return undefined;
+  const uses = cuts.map((cut) => ({ pattern: patternOf(cut), times: 1 }));
+  return { cost: usesCost(shelf, uses), uses };
+};
 
 const DUST = 1e-6;
 /** Patterns carried from one round to the next. */
@@ -92,13 +99,6 @@ export const fullestPlans = (shelf: Shelf, knapsack: Knapsack, worth: ArrayLike<
   return found;
 };
 
-const byHand = (shelf: Shelf): Candidate | undefined => {
-  const cuts = quickHandPlan(shelf);
-  if (cuts === undefined) return undefined;
-  const uses = cuts.map((cut) => ({ pattern: patternOf(cut), times: 1 }));
-  return { cost: usesCost(shelf, uses), uses };
-};
-
 export const DIVE_RULES = ["one at a time", "several at a time"] as const;
 export type DiveRule = (typeof DIVE_RULES)[number];
 
@@ -153,7 +153,7 @@ export const dived = (
       return best;
     }
     const here = remaining(shelf, rest.left, rest.available);
-    consider(byHand(here));
+    consider(candidateOf(here, quickHandPlan(here)));
     if (pieces <= FULLEST_PIECES) consider(fullestPlan(here, knapsack, widthWorths(here, REST_BOW), best === undefined ? Infinity : best.cost - cost, effort));
     if ((best !== undefined && best.cost <= least) || isSpent(effort)) return best;
     const fitting = generated.patterns.filter((pattern) => repeats(pattern, rest) > 0).slice(-CARRIED);

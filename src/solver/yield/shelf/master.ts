@@ -13,6 +13,11 @@ export const wholeShelf = (shelf: Shelf): Limits => ({
   most: shelf.sticks.map((stick) => stick.available),
 });
 
+/** A piece without room costs so many times the dearest stick, so that no real plan is dearer. */
+const SHORTAGE_TIMES = 20;
+
+export const shortagePrice = (shelf: Shelf): number => SHORTAGE_TIMES * Math.max(1, ...shelf.sticks.map((stick) => stick.price));
+
 /** The linear plan of the patterns known so far. */
 export interface LinearAnswer {
   readonly cost: number;

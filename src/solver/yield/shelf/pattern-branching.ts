@@ -3,7 +3,7 @@ import { type Candidate } from "./dive";
 import { type Effort, isSpent } from "./effort";
 import { type Limits, type MasterMaker } from "./master";
 import { type NearPattern, type Weighed } from "./near-patterns";
-import { type Pattern, type Use } from "./pattern";
+import { type Pattern, patternWorth, type Use } from "./pattern";
 import { remaining, type Shelf } from "./shelf";
 
 export interface WholePlan {
@@ -28,7 +28,8 @@ const WHOLE = 1e-6;
 const TIMES_DUST = 1e-6;
 
 /**
- * The search of whole uses by how often one pattern is used. Each branch has a linear plan of its own; its worths, in whole steps and held against every pattern left, prove what the branch costs at least.
+ * The search of whole uses by how often one pattern is used. Each branch has a linear plan of its own; its worths, in whole steps and
+ * held against every pattern left, prove what the branch costs at least.
  */
 export const patternBranched: WholeSearch = (shelf, first, { steps }, patterns, target, masterOf, effort) => {
   let wish = target;
@@ -52,10 +53,9 @@ export const patternBranched: WholeSearch = (shelf, first, { steps }, patterns, 
     master.close();
     const worth = Float64Array.from(left, (count, kind) => (count === 0 ? 0 : Math.max(0, Math.floor(answer.worth[kind]! * steps))));
     const held = shelf.sticks.map(() => ({ worth: 0 }));
-    for (const { stick, kinds, counts } of fitting) {
-      let sum = 0;
-      for (let place = 0; place < kinds.length; place += 1) sum += worth[kinds[place]!]! * counts[place]!;
-      if (sum > held[stick]!.worth) held[stick] = { worth: sum };
+    for (const pattern of fitting) {
+      const sum = patternWorth(pattern, worth);
+      if (sum > held[pattern.stick]!.worth) held[pattern.stick] = { worth: sum };
     }
     effort.left -= 8 * fitting.length;
     const proven = provenLeast(here, limits, steps, worth, held);
@@ -98,11 +98,7 @@ export const patternBranched: WholeSearch = (shelf, first, { steps }, patterns, 
     const { pattern, times } = split;
     // what a pattern lacks of its stick's price, beyond what may still be lost: it is in no plan of this branch that is wanted
     const slack = (wish - cost) * steps - proven;
-    const near = fitting.filter(({ stick, kinds, counts }) => {
-      let sum = 0;
-      for (let place = 0; place < kinds.length; place += 1) sum += worth[kinds[place]!]! * counts[place]!;
-      return held[stick]!.worth - sum <= slack;
-    });
+    const near = fitting.filter((each) => held[each.stick]!.worth - patternWorth(each, worth) <= slack);
     const others = near.filter((each) => each !== pattern);
     fixed(pattern, Math.ceil(times), near);
     for (let fewer = Math.floor(times); fewer >= 0; fewer -= 1) fixed(pattern, fewer, others);

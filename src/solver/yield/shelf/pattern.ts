@@ -18,6 +18,12 @@ export const patternKey = ({ stick, kinds, counts }: Pattern): string => `${stic
 export const patternWidth = (shelf: Shelf, { kinds, counts }: Pattern): number =>
   kinds.reduce((sum, kind, place) => sum + shelf.kinds[kind]!.width * counts[place]!, 0);
 
+export const patternWorth = ({ kinds, counts }: Pattern, worth: ArrayLike<number>): number => {
+  let sum = 0;
+  for (let place = 0; place < kinds.length; place += 1) sum += worth[kinds[place]!]! * counts[place]!;
+  return sum;
+};
+
 export const usesCost = (shelf: Shelf, uses: readonly Use[]): number =>
   uses.reduce((sum, { pattern, times }) => sum + shelf.sticks[pattern.stick]!.price * times, 0);
 

@@ -1,9 +1,10 @@
+import { commonDivisor } from "../common-divisor";
 import { type Branched, branched } from "./branching";
 import { provenByWidth } from "./by-width";
 import { type Proof, wholeUnits, worthSteps } from "./certificate";
 import { coarsened } from "./coarse-shelf";
 import { columnsGenerated, meetsLinearCost } from "./column-generation";
-import { type Candidate, cheaper, DIVE_RULES, dived, fullestPlans } from "./dive";
+import { type Candidate, candidateOf, cheaper, DIVE_RULES, dived, fullestPlans } from "./dive";
 import { type Effort, withShare } from "./effort";
 import { type Engine, IN_A_CELL } from "./engine";
 import { downsized, handPlan } from "./hand-plan";
@@ -11,7 +12,7 @@ import { type Knapsack, knapsackOf } from "./knapsack";
 import { wholeShelf } from "./master";
 import { inCuttingOrder, isPreferred } from "./merit";
 import { weighedBy } from "./near-patterns";
-import { cutsOf, patternOf, usesCost } from "./pattern";
+import { cutsOf } from "./pattern";
 import { searchedAtRoot } from "./root-search";
 import { type Cut, outlay, piecesWanted, type Shelf } from "./shelf";
 import { preferred } from "./ties";
@@ -37,13 +38,6 @@ const TIES_EFFORT = 300_000;
 
 /** Kinds beyond which the dense linear program is too slow. */
 const MOST_KINDS = 200;
-
-const handCandidate = (shelf: Shelf): Candidate | undefined => {
-  const cuts = handPlan(shelf);
-  if (cuts === undefined) return undefined;
-  const uses = cuts.map((cut) => ({ pattern: patternOf(cut), times: 1 }));
-  return { cost: usesCost(shelf, uses), uses };
-};
 
 /** The better of a plan and the same with each stick changed for the cheapest that holds its cuts, in cutting order. */
 const finished = (shelf: Shelf, best: Candidate | undefined): readonly Cut[] | undefined =>
@@ -94,15 +88,13 @@ const linearly = (shelf: Shelf, knapsack: Knapsack, engine: Engine, effort: Effo
 
 const cheapestPlan = (shelf: Shelf, engine: Engine): ShelfPlan => {
   const effort: Effort = { left: engine.effort };
-  const byHand = handCandidate(shelf);
+  const byHand = candidateOf(shelf, handPlan(shelf));
   const knapsack = knapsackOf(shelf);
   if (knapsack !== undefined && shelf.kinds.length <= MOST_KINDS) return linearly(shelf, knapsack, engine, effort, byHand);
   const { worth, least } = provenByWidth(shelf);
   const bound = Math.min(wholeUnits(least, worthSteps(shelf)), byHand?.cost ?? Infinity);
   return { cuts: finished(shelf, byHand), certified: bound, proven: bound, proof: { by: "worth", worth, isSearched: false } };
 };
-
-const commonDivisor = (one: number, other: number): number => (other === 0 ? one : commonDivisor(other, one % other));
 
 /**
  * Sticks that cost nothing as if they cost their new length, and a little each: so that the least new length wins, then the fewest

@@ -1,5 +1,5 @@
 import { type Effort } from "./effort";
-import { type Limits, type LinearAnswer, type Master } from "./master";
+import { type Limits, type LinearAnswer, type Master, shortagePrice } from "./master";
 import { type Pattern } from "./pattern";
 import { piecesWanted, type Shelf } from "./shelf";
 
@@ -8,8 +8,6 @@ const COST_DUST = 1e-7;
 const RATE_DUST = 1e-9;
 const TIMES_DUST = 1e-9;
 const SINGULAR = 1e-11;
-/** A piece without room costs so many times the dearest stick, so that no real plan is dearer. */
-const SHORTAGE_PRICE = 20;
 /** Pivots after which the inverse is built anew, so that rounding does not pile up. */
 const FRESH_INVERSE = 100;
 /** Pivots without gain after which the first column in order enters (Bland 1977): no cycles. */
@@ -41,7 +39,7 @@ export const simplexMaster = (shelf: Shelf, limits: Limits): Master => {
   const rowsOfStick = sticks.map((_, stick) => limitRows.flatMap((row, place) => (row.stick === stick ? [size + place] : [])));
   const right = Float64Array.from([...kinds.map((kind) => kind.wanted), ...limitRows.map((row) => row.value)]);
   const sign = Float64Array.from({ length: rows }, (_, row) => (row >= size && limitRows[row - size]!.isMost ? 1 : -1));
-  const shortagePrice = SHORTAGE_PRICE * Math.max(1, ...sticks.map((stick) => stick.price));
+  const shortage = shortagePrice(shelf);
 
   const patterns: Pattern[] = [];
   const prices: number[] = [];
@@ -56,7 +54,7 @@ export const simplexMaster = (shelf: Shelf, limits: Limits): Master => {
     basis[row] = sign[row]! > 0 ? -1 - row : -1 - rows - row;
   }
 
-  const price = (id: number): number => (id >= 0 ? prices[id]! : id < -rows ? shortagePrice : 0);
+  const price = (id: number): number => (id >= 0 ? prices[id]! : id < -rows ? shortage : 0);
 
   const eachEntry = (id: number, visit: (row: number, value: number) => void): void => {
     if (id < -rows) return visit(-1 - rows - id, 1);
