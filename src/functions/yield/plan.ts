@@ -64,7 +64,7 @@ export const PLAN = declare({
     },
   ],
   source:
-    "Yield = net length in pieces / gross length used. The bound is proven in whole numbers, and a verdict is optimal only when cost and bound meet: certified where worths given to the pieces prove it (weak duality of linear programs: Gilmore and Gomory 1961), searched where all cheaper plans were looked for besides. The work is counted, not timed, so the same job has the same plan everywhere.",
+    "Yield = net length in pieces / gross length used. The bound is proven in whole numbers, and a verdict is optimal only when cost and bound meet: certified where worths given to the pieces prove it (weak duality of linear programs: Gilmore and Gomory 1961, from memory), searched where all cheaper plans were looked for besides. The work is counted, not timed, so the same job has the same plan everywhere.",
   solve: (given) => {
     const job = cuttingJobOf(given);
     const plan = sharedPlan(job);

@@ -238,7 +238,8 @@ const markNotes = (job: CuttingJob): string[] => {
  * A plan that cuts all pieces from the stock at least cash cost, with a proven bound. Among plans of that cost, as far as the budget goes:
  * least new length, fewest sticks, fewest different patterns, largest end worth keeping, most of them in all, first in cutting order.
  * A stick S with kerf k and trim e at each end (kerf inside it) holds pieces l when the sum of (l + k) is at most S - 2e + k: an exact
- * fit fits. Grades are planned apart. Same job, same plan: the search is counted in steps (Gilmore and Gomory 1961 state the problem).
+ * fit fits. Grades are planned apart. Same job, same plan: the search is counted in steps (Gilmore and Gomory 1961 state
+ * the problem; the year from memory).
  */
 export const cuttingPlan = (job: CuttingJob, engine: Engine = IN_A_CELL): CuttingPlan | Problem<ImpossibleCutting> => {
   const fault = impossible(job);

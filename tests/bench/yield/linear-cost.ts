@@ -18,7 +18,7 @@ const shelfOf = (job: WholeJob): Shelf => {
   };
 };
 
-/** The least cost in cents when patterns may be used in part: the bound of Gilmore and Gomory (1961), not rounded up. */
+/** The least cost in cents when patterns may be used in part: the bound of Gilmore and Gomory (1961, from memory), not rounded up. */
 export const linearCost = (job: CuttingJob): number =>
   wholeJobs(job).reduce((sum, grade) => {
     const shelf = shelfOf(grade);

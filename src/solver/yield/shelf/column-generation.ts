@@ -47,7 +47,7 @@ const scaled = (shelf: Shelf, limits: Limits, steps: number, worth: Float64Array
 
 /**
  * The linear plan by column generation: patterns enter while the knapsack finds one that is worth more than its price (Gilmore and
- * Gomory 1961, 1963). Each round's worths, in whole steps, prove a least cost; the best of them is kept. Ends early where `isEnough`.
+ * Gomory 1961, 1963, from memory). Each round's worths, in whole steps, prove a least cost; the best of them is kept. Ends early where `isEnough`.
  */
 export const columnsGenerated = (
   shelf: Shelf,

@@ -45,7 +45,7 @@ const fillingOf = (worth: number, taken: readonly Bundle[]): Filling => {
 };
 
 /**
- * One table over the widths of the longest stick answers for every stick kind (Gilmore and Gomory 1961). Exact: worths are whole and
+ * One table over the widths of the longest stick answers for every stick kind (Gilmore and Gomory 1961, from memory). Exact: worths are whole and
  * their sums stay below 2^53. Nothing where the table would take too much memory.
  */
 export const knapsackOf = (shelf: Shelf): Knapsack | undefined => {

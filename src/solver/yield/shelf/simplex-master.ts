@@ -10,7 +10,7 @@ const TIMES_DUST = 1e-9;
 const SINGULAR = 1e-11;
 /** Pivots after which the inverse is built anew, so that rounding does not pile up. */
 const FRESH_INVERSE = 100;
-/** Pivots without gain after which the first column in order enters (Bland 1977): no cycles. */
+/** Pivots without gain after which the first column in order enters (Bland 1977, from memory): no cycles. */
 const STALLED = 300;
 
 /** Steps of a pivot for each entry of the inverse, its share of a fresh inverse in them, and of the look at one pattern. */
@@ -24,7 +24,7 @@ interface LimitRow {
 }
 
 /**
- * Revised primal simplex with a dense inverse (Dantzig and Orchard-Hays 1954). Columns: a pattern from 0 on; the surplus or slack of
+ * Revised primal simplex with a dense inverse (Dantzig and Orchard-Hays 1954, from memory). Columns: a pattern from 0 on; the surplus or slack of
  * row r is -1 - r; the shortage of row r is -1 - rows - r. Floating, so it only proposes: bounds are proven from its worths anew.
  */
 export const simplexMaster = (shelf: Shelf, limits: Limits): Master => {
