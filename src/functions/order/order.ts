@@ -25,10 +25,10 @@ export const ORDER = declare({
       width: { kind: "length", says: "Width of the blank bought." },
       quantity: { kind: "count", says: "How many." },
       price: { kind: "money", says: "Price of one." },
-      cost: { kind: "money", says: "Price times quantity." },
+      cost: { kind: "money", says: "Price x quantity, in whole cents." },
       rippedOff: { kind: "length", says: "Taken off the width of each." },
       cutOff: { kind: "length", says: "Taken off the length of each." },
-      ripCost: { kind: "money", says: "Price x ripped off / width x quantity; part of the cost." },
+      ripCost: { kind: "money", says: "Cost x ripped off / width, in whole cents; part of the cost." },
       net: { kind: "number", says: "Board feet in the pieces." },
       gross: { kind: "number", says: "Board feet bought." },
       note: { kind: "text", says: "What the row is for, and what to look at before ordering." },
@@ -46,8 +46,8 @@ export const ORDER = declare({
         stair: [["total rise", 107.5], ["risers", 14], ["run", 9], ["width", 36.75], ["open end", "right"]],
         stock: [["label", "length", "width", "thickness", "price"], ["oak 42", 42, 11.5, 1, 52], ["oak 48", 48, 11.5, 1, 60]],
       },
-      shows: [{ item: "oak 42", length: 42, width: 11.5, quantity: 13, price: 52, cost: 676, rippedOff: 1.25, cutOff: 4, ripCost: 73.47826086956522 }],
-      from: "by hand: 9 + 1 1/4 = 10 1/4, 1 1/4 off 11 1/2; 42 - 38 = 4; 13 x 52 = 676; 676 x 1.25 / 11.5 = 73.478",
+      shows: [{ item: "oak 42", length: 42, width: 11.5, quantity: 13, price: 52, cost: 676, rippedOff: 1.25, cutOff: 4, ripCost: 73.48 }],
+      from: "by hand: 9 + 1 1/4 = 10 1/4, 1 1/4 off 11 1/2; 42 - 38 = 4; 13 x 52 = 676; 676 x 1.25 / 11.5 = 73.478, 73.48 in cents",
     },
     {
       given: {

@@ -19,7 +19,7 @@ export const BUY = declare({
       length: { kind: "length", says: "Length of one stick." },
       quantity: { kind: "count", says: "How many to buy." },
       price: { kind: "money", says: "Price of one." },
-      cost: { kind: "money", says: "Quantity x price." },
+      cost: { kind: "money", says: "Quantity x price, in whole cents." },
       net: { kind: "value", says: "What the pieces take: board feet where the stock has thickness and width, else length." },
       gross: { kind: "value", says: "What is bought, counted like `net`." },
     },

@@ -18,10 +18,10 @@ export const PLAN = declare({
   parameters: CUTTING,
   result: {
     kind: "table",
-    says: "Cost, sticks, yield, bound (no plan costs less), gap (share of the cost a better plan could save at most), verdict; offcuts where `keep` is given.",
+    says: "Cost, sticks, yield, lowest possible cost (no plan costs less), most still to save (the share of the cost a better plan could save at most), verdict; offcuts where `keep` is given.",
     columns: {
       label: { kind: "label", says: "What the row tells." },
-      value: { kind: "value", says: "Its value; yield and gap are rates." },
+      value: { kind: "value", says: "Its value; yield and most still to save are rates." },
     },
   },
   problems: CUTTING_PROBLEMS,
@@ -33,9 +33,9 @@ export const PLAN = declare({
         ["cost", 24.5],
         ["sticks", 1],
         ["yield", 0.9583333333],
-        ["bound", 24.5],
-        ["gap", 0],
-        ["verdict", "optimal (certified)"],
+        ["lowest possible cost", 24.5],
+        ["most still to save", 0],
+        ["verdict", "best possible (proven)"],
         ["offcuts kept", 1],
         ["offcut length", 2.625],
       ],
@@ -53,7 +53,7 @@ export const PLAN = declare({
     },
     {
       given: { pieces: [[7, 3], [6, 2], [4, 6], [3, 1]], stock: [["length", "price", "available"], [15, 15, 3], [10, 10, 3]], kerf: 0 },
-      shows: [{ label: "cost", value: 60 }, { label: "yield", value: 1 }, { label: "verdict", value: "optimal (certified)" }],
+      shows: [{ label: "cost", value: 60 }, { label: "yield", value: 1 }, { label: "verdict", value: "best possible (proven)" }],
       from: "CBE 40455 notebook 05.07 Stock Cutting, csp-04: 60 of stock for 60 of pieces, no waste, printed",
     },
     {
@@ -64,7 +64,7 @@ export const PLAN = declare({
     },
   ],
   source:
-    "Yield = net length in pieces / gross length used. The bound is proven in whole numbers, and a verdict is optimal only when cost and bound meet: certified where worths given to the pieces prove it (weak duality of linear programs: Gilmore and Gomory 1961, from memory), searched where all cheaper plans were looked for besides. The work is counted, not timed, so the same job has the same plan everywhere.",
+    "Yield = net length in pieces / gross length used. Cost is the sum of the rows BUY gives, each in whole cents, and of owned sticks that have a price; the lowest possible cost, most still to save and the verdict are calculated from the prices as they stand. The lowest possible cost is proven in whole numbers, and a plan is called best possible only when its cost is no more: proven where worths given to the pieces prove it (weak duality of linear programs: Gilmore and Gomory 1961, from memory), searched where all cheaper plans were looked for besides. The work is counted, not timed, so the same job has the same plan everywhere.",
   solve: (given) => {
     const job = cuttingJobOf(given);
     const plan = sharedPlan(job);

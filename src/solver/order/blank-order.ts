@@ -1,3 +1,4 @@
+import { cents } from "../bid/cents";
 import { Exact } from "../length/exact";
 import { type Length, lengthOf } from "../length/length";
 import { type Problem, problem } from "../problem";
@@ -23,6 +24,7 @@ export interface OrderRow {
   readonly width: Length;
   readonly quantity: number;
   readonly price: Exact;
+  /** Price x quantity in whole cents, and the part of it that is ripped off. */
   readonly cost: Exact;
   readonly rippedOff: Length;
   readonly cutOff: Length;
@@ -78,6 +80,7 @@ const shareText = (share: Exact): string => `${share.times(100).toDecimalPlaces(
 const filled = (blank: Blank, { stock, width, price }: Candidate, quantity: number): OrderRow => {
   const rippedOff = width.minus(blank.width);
   const thickness = stock.thickness ?? blank.thickness;
+  const cost = cents(price.times(quantity));
   const notes = [
     `for ${blank.quantity === 1 ? "the" : "each"} ${blank.item}`,
     ...(isPlaned(stock, blank) ? ["thicker than the piece: planed down, its nosing is to be re-made"] : []),
@@ -90,10 +93,10 @@ const filled = (blank: Blank, { stock, width, price }: Candidate, quantity: numb
     width,
     quantity,
     price,
-    cost: price.times(quantity),
+    cost,
     rippedOff,
     cutOff: stock.length.minus(blank.length),
-    ripCost: price.times(quantity).times(rippedOff).div(width),
+    ripCost: cents(cost.times(rippedOff).div(width)),
     net: boardFeet(thickness, blank.width, blank.length, quantity),
     gross: boardFeet(thickness, width, stock.length, quantity),
     note: notes.join("; "),

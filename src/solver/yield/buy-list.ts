@@ -1,3 +1,4 @@
+import { cents } from "../bid/cents";
 import { Exact } from "../length/exact";
 import { type Length } from "../length/length";
 import { boardFeet } from "./board-feet";
@@ -10,6 +11,7 @@ export interface BuyRow {
   readonly length: Length;
   readonly quantity: number;
   readonly price: Exact;
+  /** Price x quantity in whole cents. */
   readonly cost: Exact;
   /** What the pieces take of it and what is bought: board feet, or lengths where the stock has no width and thickness. */
   readonly net: Exact;
@@ -28,7 +30,7 @@ export const buyList = (job: CuttingJob, plan: CuttingPlan): BuyRow[] =>
       .flatMap((stick) => stick.pieces)
       .reduce<Length>((sum, piece) => sum.plus(piece.length), new Exact(0));
     const price = stock.price ?? new Exact(0);
-    const goods = { item: stock.label === "" ? length : stock.label, length, quantity, price, cost: price.times(quantity) };
+    const goods = { item: stock.label === "" ? length : stock.label, length, quantity, price, cost: cents(price.times(quantity)) };
     return [
       width === undefined || thickness === undefined
         ? { ...goods, net: inPieces, gross: length.times(quantity), measuredIn: "length" }

@@ -51,7 +51,7 @@ export interface CuttingPlan {
   readonly sticksUsed: number;
   /** Net length in pieces over gross length of the sticks used. */
   readonly yield: Exact;
-  /** `optimal (certified)`, `optimal (searched)`, or the gap in words. */
+  /** `best possible (proven)`, `best possible (searched, not certified)`, or the gap in words. */
   readonly verdict: string;
   /** One for each grade. */
   readonly proofs: readonly GradeProof[];
@@ -220,7 +220,7 @@ const plannedSticks = (job: CuttingJob, group: Graded, cuts: readonly Cut[]): Pl
 
 /** A gap in words is rounded up, to a hundredth of a percent: never better than it is. */
 const gapInWords = (gap: Exact): string =>
-  `not proven optimal: at most ${gap.times(100).toDecimalPlaces(2, Exact.ROUND_UP).toString()} % of the cost could be saved`;
+  `not proven: at most ${gap.times(100).toDecimalPlaces(2, Exact.ROUND_UP).toString()} % of the cost could still be saved`;
 
 const markNotes = (job: CuttingJob): string[] => {
   const { unit } = job;
@@ -287,7 +287,7 @@ export const cuttingPlan = (job: CuttingJob, engine: Engine = IN_A_CELL): Cuttin
     gap,
     sticksUsed: sticks.length,
     yield: net.div(gross),
-    verdict: isCertified ? "optimal (certified)" : isOptimal ? "optimal (searched)" : gapInWords(gap),
+    verdict: isCertified ? "best possible (proven)" : isOptimal ? "best possible (searched, not certified)" : gapInWords(gap),
     proofs,
     notes: markNotes(job),
   };

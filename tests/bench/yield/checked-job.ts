@@ -42,8 +42,8 @@ export const checkedJob = async (named: BenchJob, search: (job: BenchJob["job"])
     cost,
     bound,
     gap: plan.gap.times(100).toNumber(),
-    isProven: plan.verdict.startsWith("optimal"),
-    isCertified: plan.verdict === "optimal (certified)",
+    isProven: plan.verdict.startsWith("best possible"),
+    isCertified: plan.verdict === "best possible (proven)",
     failed: [...faults(named.job, plan), ...unproven(named.job, plan)],
     contradictions: contradicted(named, cost, bound),
   };

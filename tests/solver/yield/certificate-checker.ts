@@ -69,6 +69,6 @@ export const unproven = (job: CuttingJob, plan: CuttingPlan): string[] => {
   const proven = plan.proofs.map(({ grade }) => grade);
   if (job.pieces.some((piece) => !proven.includes(sameGrade(piece.grade)))) found.push("a grade has no proof");
   if (certified < whole(plan.bound) && !plan.proofs.some(({ proof }) => isSearched(proof))) found.push("the bound is above what is certified, and nothing was searched");
-  if (plan.verdict === "optimal (certified)" && certified !== whole(plan.cost)) found.push("called certified, but the worths do not prove the cost");
+  if (plan.verdict === "best possible (proven)" && certified !== whole(plan.cost)) found.push("called certified, but the worths do not prove the cost");
   return found;
 };

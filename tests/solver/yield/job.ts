@@ -61,7 +61,7 @@ export const checkedPlan = (plain: PlainJob): CuttingPlan => {
   return plan;
 };
 
-export const isOptimal = (plan: CuttingPlan): boolean => plan.verdict.startsWith("optimal");
+export const isOptimal = (plan: CuttingPlan): boolean => plan.verdict.startsWith("best possible");
 
 export const cents = (money: Exact): number => money.times(100).toNumber();
 

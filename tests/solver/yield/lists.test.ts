@@ -50,16 +50,16 @@ describe("lists made from a plan", () => {
     expect(goods).toEqual([[96, 1, 40]]);
   });
 
-  test("the summary gives cost, sticks, yield, bound, gap and verdict, and the ends kept", () => {
+  test("the summary gives cost, sticks, yield, the lowest possible cost, what could still be saved, and the verdict, and the ends kept", () => {
     const rows = planSummary(cuttingJob(stair), checkedPlan(stair)).map(({ label, value }) => [label, typeof value === "object" ? value.toNumber() : value]);
     // Hand calculation: yield 92 / 96; one end of 2 5/8 in = 66.675 mm is kept, as it is at least 2 1/2.
     expect(rows).toEqual([
       ["cost", 24.5],
       ["sticks", 1],
       ["yield", 92 / 96],
-      ["bound", 24.5],
-      ["gap", 0],
-      ["verdict", "optimal (certified)"],
+      ["lowest possible cost", 24.5],
+      ["most still to save", 0],
+      ["verdict", "best possible (proven)"],
       ["offcuts kept", 1],
       ["offcut length", 66.675],
     ]);
@@ -67,6 +67,6 @@ describe("lists made from a plan", () => {
 
   test("without keep no offcuts are counted, and a finer piece is told in a note", () => {
     const plain: PlainJob = { pieces: [{ length: 10.01 }], stock: [{ length: 96, cents: 1000 }] };
-    expect(planSummary(cuttingJob(plain), checkedPlan(plain)).map((row) => row.label)).toEqual(["cost", "sticks", "yield", "bound", "gap", "verdict", "note"]);
+    expect(planSummary(cuttingJob(plain), checkedPlan(plain)).map((row) => row.label)).toEqual(["cost", "sticks", "yield", "lowest possible cost", "most still to save", "verdict", "note"]);
   });
 });

@@ -35,7 +35,7 @@ const sound: CuttingPlan = {
   gap: new Exact(0),
   sticksUsed: 2,
   yield: new Exact(80).div(88),
-  verdict: "optimal (certified)",
+  verdict: "best possible (proven)",
   // By hand, in tenths of a dollar: a 30 is worth 25 and a 20 is worth 20. A 64 holds 30 + 30 = 50 or 30 + 20 = 45, no more than its 50; a 24
   // holds one 20, its price. All pieces are worth 25 + 25 + 20 = 70, so no plan costs less than 7.
   proofs: [{ grade: "", pieceRows: [[0], [1]], stockRows: [[0], [1]], unit: new Exact(1), steps: 10, certified: new Exact(7), proof: { by: "worth", worth: [25, 20], isSearched: false } }],
@@ -109,7 +109,7 @@ describe("the checker of certificates", () => {
     ["worths that a stick outbids", withProof({ proof: { by: "worth", worth: [40, 20], isSearched: false } }), /do not prove 7/],
     ["a claim above the proof", withProof({ certified: new Exact(8) }), /do not prove 8/],
     ["a branch left open", withProof({ proof: { by: "branch", stick: 0, atMost: 1, upTo: { by: "worth", worth: [0, 0], isSearched: false }, over: proven!.proof } }), /do not prove 7/],
-    ["a bound above the certificate without a search", { ...withProof({ certified: new Exact(6) }), verdict: "optimal (searched)" }, /nothing was searched/],
+    ["a bound above the certificate without a search", { ...withProof({ certified: new Exact(6) }), verdict: "best possible (searched, not certified)" }, /nothing was searched/],
     ["certified, but not the cost", { ...withProof({ certified: new Exact(6), proof: { by: "worth", worth: [25, 20], isSearched: true } }) }, /called certified/],
     ["a piece that is not in the proof", withProof({ pieceRows: [[0]], proof: { by: "worth", worth: [25], isSearched: false } }), /not every piece/],
     ["pieces that differ taken for one kind", withProof({ pieceRows: [[0, 1]], proof: { by: "worth", worth: [25], isSearched: false } }), /of one kind differ/],

@@ -67,6 +67,6 @@ export const faults = (job: CuttingJob, plan: CuttingPlan): string[] => {
   if (Math.abs(plan.yield.toNumber() - share) > 1e-9) found.push("the yield is not net over gross");
   const gap = cost === 0n ? 0 : Number(cost - whole(plan.bound)) / Number(cost);
   if (Math.abs(plan.gap.toNumber() - gap) > 1e-9) found.push("the gap is not (cost - bound) / cost");
-  if (plan.verdict.startsWith("optimal") !== plan.bound.eq(plan.cost)) found.push(`the verdict "${plan.verdict}" does not follow`);
+  if (plan.verdict.startsWith("best possible") !== plan.bound.eq(plan.cost)) found.push(`the verdict "${plan.verdict}" does not follow`);
   return found;
 };
