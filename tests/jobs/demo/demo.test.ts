@@ -57,8 +57,8 @@ const NAMED: readonly Named[] = [
   { name: "fails, as framed", read: () => cell("Check", "K4"), ten: 2, nine: 3 },
   // 13 x 54 + 19.50.
   { name: "cost of the blanks", read: () => cell("Order", "B11"), ten: 721.5, nine: 721.5 },
-  // 702 x 1/4 / 11 1/2 + 19.50 x 1 1/2 / 3 1/2 = 15.2609 + 8.3571; 702 x 1 1/4 / 11 1/2 + 8.3571 = 76.3043 + 8.3571.
-  { name: "rip cost", read: () => cell("Order", "B12"), ten: 23.618, nine: 84.6615 },
+  // 702 x 1/4 / 11 1/2 and 19.50 x 1 1/2 / 3 1/2 in cents, 15.26 + 8.36; 702 x 1 1/4 / 11 1/2 is 76.30, and 8.36.
+  { name: "rip cost", read: () => cell("Order", "B12"), ten: 23.62, nine: 84.66 },
   // 14 and 16 ft of skirt, 14 ft of rail: 74 + 88 + 96; the closed skirt then comes out of 14 ft too: 74 + 74 + 96.
   { name: "skirts and rail", read: () => spilled("Cut plan", "R27", "cost", "value"), ten: 258, nine: 244 },
   // 192 - 2 x 1/4 - 176 41/64 - 1/8: the closed skirt, marked up to a 64th; on 9 in 168 - 2 x 1/4 - 152 13/16 - 1/8, the open one.

@@ -78,18 +78,18 @@ describe("one invented stair from tape to price, by hand beside every figure", (
   });
 
   test("a quarter inch is ripped off thirteen blanks", () => {
-    // 11 1/2 - 11 1/4; 42 - (36 3/4 + 1 1/4); 13 x 54 = 702; 702 x 1/4 / 11 1/2 = 15.2609.
+    // 11 1/2 - 11 1/4; 42 - (36 3/4 + 1 1/4); 13 x 54 = 702; 702 x 1/4 / 11 1/2 = 15.2609, 15.26 in cents.
     const row = rowsOf(job, "order")[1] ?? [];
     expect(row.slice(0, 8)).toEqual(["oak blank 42", 42, 11.5, 13, 54, 702, 0.25, 4]);
-    expect(row[8]).toBeCloseTo(15.2609, 4);
+    expect(row[8]).toBe(15.26);
   });
 
   test("on a 9 in run the price of the blanks stays and an inch more is ripped off each", () => {
-    // 11 1/2 - (9 + 1 1/4) = 1 1/4; 702 x 1 1/4 / 11 1/2 = 76.3043; IRC 2021 R311.7.5.2 wants 10.
+    // 11 1/2 - (9 + 1 1/4) = 1 1/4; 702 x 1 1/4 / 11 1/2 = 76.3043, 76.30 in cents; IRC 2021 R311.7.5.2 wants 10.
     const nine = ran(withRun(9));
     const row = rowsOf(nine, "order")[1] ?? [];
     expect([row[5], row[6]]).toEqual([702, 1.25]);
-    expect(row[8]).toBeCloseTo(76.3043, 4);
+    expect(row[8]).toBe(76.3);
     expect([cell(nine, "check", "tread depth", "margin"), cell(nine, "check", "tread depth", "verdict")]).toEqual([-1, "fail"]);
   });
 
