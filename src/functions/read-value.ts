@@ -4,7 +4,7 @@ import { parseLength } from "../solver/length/parse-length";
 import { isProblem } from "../solver/problem";
 import type { Plausible, Sign } from "./columns";
 import { type Failed, failed, folded, type Given, isFailed, isEmpty } from "./cells";
-import { nearest, say, shown } from "./say";
+import { nearest, numberText, say, shown } from "./say";
 
 /** A bare number beyond this is no length in a stair; spreadsheet dates of our time start at about 45,000. */
 const LONGEST = 20000;
@@ -31,8 +31,9 @@ const implausible = (name: string, length: Length, unit: Unit, plausible: Plausi
   const inches = measure(length, "in");
   const { over, under } = PLAUSIBLE[plausible];
   const size = measure(length, unit);
-  if (inches > over) return failed(say.implausible(name, `over ${over} in`, size, unit));
-  if (under !== undefined && inches < under) return failed(say.implausible(name, `under ${under} in`, size, unit));
+  const limit = (limitInches: number): string => `${numberText(measure(lengthOf(limitInches, "in"), unit))} ${unit}`;
+  if (inches > over) return failed(say.implausible(name, `over ${limit(over)}`, size, unit));
+  if (under !== undefined && inches < under) return failed(say.implausible(name, `under ${limit(under)}`, size, unit));
   return undefined;
 };
 
@@ -48,7 +49,7 @@ export const readLength = (name: string, cell: Given, unit: Unit | undefined, ru
   if (typeof cell === "number" && Math.abs(cell) > LONGEST) return failed(say.date(name, cell));
   const read = typeof cell === "number" ? lengthOf(cell, unit ?? "in") : parseLength(cell, unit ?? "in");
   if (isProblem(read)) return failed(say.malformedLength(name, read));
-  if (typeof cell === "string" && lengthIn(read, "in").abs().gt(LONGEST)) return failed(say.mustBe(name, "20,000 in or less", cell));
+  if (typeof cell === "string" && lengthIn(read, "in").abs().gt(LONGEST)) return failed(say.mustBe(name, "20,000 in (508 m) or less", cell));
   return (
     signed(name, read, rule.sign, cell) ??
     (unit !== undefined && rule.plausible !== undefined ? implausible(name, read, unit, rule.plausible) : undefined) ??

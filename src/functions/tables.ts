@@ -1,5 +1,5 @@
 import { CHECK_LABELS, FACT_LABELS, type FactLabel } from "../solver/code/fact-labels";
-import { TAKEOFF_ITEMS } from "../solver/takeoff/items";
+import { TAKEOFF_ITEMS, TAKEOFF_UNITS } from "../solver/takeoff/items";
 import { type Column, type Columns, table } from "./columns";
 
 /** What users type into their own sheets. Headings and labels are the keys below as words; the order is the order read without headings. */
@@ -186,5 +186,5 @@ export const stairCheck = table("stair, for the check only", "Labels of the stai
 export const takeoffItems = table(
   "takeoff items",
   "Items TAKEOFF counts and HOURS rates, in the order of the work; a stair has a row for those there is any of.",
-  Object.fromEntries(Object.entries(TAKEOFF_ITEMS).map(([key, { unit, rule }]) => [key, { kind: "number", sign: "not negative", says: `${unit}: ${rule}.` } as const])),
+  Object.fromEntries(Object.entries(TAKEOFF_ITEMS).map(([key, { counts, rule }]) => [key, { kind: "number", sign: "not negative", says: `${counts === "each" ? "each" : `${TAKEOFF_UNITS.in[counts]}, in a stair in mm ${TAKEOFF_UNITS.mm[counts]}`}: ${rule}.` } as const])),
 );

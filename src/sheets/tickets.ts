@@ -1,4 +1,5 @@
 import type { PlainValue } from "./sheet-data";
+import type { TicketTape } from "./ticket-tape";
 
 /** A cell of a fit as the sheet shows it; an error or an empty cell is empty, its sentence stands in the note. */
 export type FitCell = PlainValue | null | { readonly error: string };
@@ -6,6 +7,8 @@ export type FitCell = PlainValue | null | { readonly error: string };
 /** One page for the saw: a batch of steps of one fit, every value as text. */
 export interface Ticket {
   readonly title: string;
+  /** The unit of its lengths and how fine they are. */
+  readonly measure: string;
   readonly headings: readonly string[];
   readonly rows: readonly (readonly string[])[];
   readonly notes: readonly string[];
@@ -22,8 +25,8 @@ const ANGLE_DECIMALS = 1;
 
 const isText = (cell: FitCell | undefined): cell is PlainValue => cell !== null && cell !== undefined && typeof cell !== "object" && cell !== "";
 
-/** Tickets of one fit, its heading row first, in batches; `tape` writes a length as it is read on a tape. Columns with nothing in them are left out. */
-export const tickets = (title: string, fit: readonly (readonly FitCell[])[], tape: (length: number) => string): readonly Ticket[] => {
+/** Tickets of one fit, its heading row first, in batches, its lengths as they are read on the tape. Columns with nothing in them are left out. */
+export const tickets = (title: string, fit: readonly (readonly FitCell[])[], tape: TicketTape): readonly Ticket[] => {
   const [headings = [], ...rows] = fit;
   const columns = PRINTED.flatMap((heading) => {
     const column = headings.indexOf(heading);
@@ -34,7 +37,7 @@ export const tickets = (title: string, fit: readonly (readonly FitCell[])[], tap
   const text = (heading: string, cell: FitCell | undefined): string => {
     if (!isText(cell)) return "";
     if (typeof cell !== "number" || heading === "step") return String(cell);
-    return LENGTHS.includes(heading) ? tape(cell) : `${cell.toFixed(ANGLE_DECIMALS).replace(/^-(?=0\.?0*$)/, "")}°`;
+    return LENGTHS.includes(heading) ? tape.text(cell) : `${cell.toFixed(ANGLE_DECIMALS).replace(/^-(?=0\.?0*$)/, "")}°`;
   };
   return Array.from({ length: Math.ceil(rows.length / STEPS_A_TICKET) }, (_, batch): Ticket => {
     const batched = rows.slice(batch * STEPS_A_TICKET, (batch + 1) * STEPS_A_TICKET);
@@ -42,6 +45,7 @@ export const tickets = (title: string, fit: readonly (readonly FitCell[])[], tap
     const steps = isText(first) && isText(last) ? `, steps ${String(first)} to ${String(last)}` : "";
     return {
       title: `${title}${steps}`,
+      measure: tape.says,
       headings: columns.map(({ heading }) => heading),
       rows: batched.map((row) => columns.map(({ heading, column }) => text(heading, row[column]))),
       notes: batched.flatMap((row) => (isText(row[note]) ? [`step ${String(row[step] ?? "")}: ${String(row[note])}`] : [])),

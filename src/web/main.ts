@@ -1,3 +1,4 @@
+import type { Solve } from "../pane/answer";
 import { element } from "../pane/element";
 import { pane } from "../pane/pane";
 import { question } from "../pane/question";
@@ -7,8 +8,10 @@ import type { FunctionsJson } from "../workbook/function-metadata";
 import { type SelectedCell, sheetPage } from "../workbook/page/sheet-page";
 import type { StandIn } from "../workbook/stand-in";
 import { DATA_VERSION, workbookData, type WorkbookData } from "../workbook/workbook-data";
+import { ticketTape } from "../sheets/ticket-tape";
 import { tickets } from "../sheets/tickets";
 import { localHost } from "./local-host";
+import { measuredIn } from "./measured-in";
 import { type SheetStore, sheetStore } from "./sheet-store";
 import { ticketPages } from "./ticket-pages";
 
@@ -118,17 +121,28 @@ const start = async (): Promise<void> => {
     })();
   });
 
-  const tape = (length: number): string => {
-    const answer = built.functions.get("TAPE")?.(length);
+  const solve: Solve = (id, args) => {
+    const solver = built.functions.get(id);
+    if (solver === undefined) throw built.error("#NAME?", `${id}: functions.js has no such function`);
+    return solver(...args);
+  };
+  const tapeText = (inches: number, divisions: number): string => {
+    const answer = solve("TAPE", [inches, divisions]);
     return String(Array.isArray(answer) ? (answer as unknown[][])[0]?.[0] : answer);
   };
   place("print").addEventListener("click", () => {
-    const found = book.data().sheets.flatMap(({ name, cells }) =>
+    const fits = book.data().sheets.flatMap(({ name, cells }) =>
       Object.entries(cells).flatMap(([address, { formula = "" }]) => {
         const [, kind] = FITS.exec(formula) ?? [];
-        return kind === undefined ? [] : tickets(`${name}: ${kind.toUpperCase() === "TREADFIT" ? "treads" : "risers"}`, book.spill(name, address), tape);
+        return kind === undefined ? [] : [{ name, address, pieces: kind.toUpperCase() === "TREADFIT" ? "treads" : "risers", measuring: measuredIn(book, name, formula, solve) }];
       }),
     );
+    const unclear = fits.find(({ measuring }) => measuring === undefined);
+    if (unclear !== undefined) {
+      say(`${unclear.name} ${unclear.address}: the unit or the tape of the fit cannot be read from its formula; write it there, as in "mm", or name a cell that holds it.`);
+      return;
+    }
+    const found = fits.flatMap(({ name, address, pieces, measuring }) => (measuring === undefined ? [] : tickets(`${name}: ${pieces}`, book.spill(name, address), ticketTape(measuring, tapeText))));
     if (found.length === 0) {
       say("No sheet has a TREADFIT or RISERFIT to print a ticket of.");
       return;
@@ -148,11 +162,7 @@ const start = async (): Promise<void> => {
   pane(document, place("pane"), shown, {
     place: "beside this sheet",
     lacks: [],
-    solve: (id, args) => {
-      const solve = built.functions.get(id);
-      if (solve === undefined) throw built.error("#NAME?", `${id}: functions.js has no such function`);
-      return solve(...args);
-    },
+    solve,
     ...localHost(book),
   });
   document.documentElement.dataset["ready"] = "yes";

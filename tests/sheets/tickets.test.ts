@@ -1,8 +1,9 @@
+import { ticketTape } from "../../src/sheets/ticket-tape";
 import { tickets } from "../../src/sheets/tickets";
 
 const HEADINGS = ["step", "length", "left angle", "heel", "note"];
 const fit = (count: number) => [HEADINGS, ...Array.from({ length: count }, (_, index) => [index + 1, 36 + index, -0.5, "", index === 1 ? "unchecked" : ""])];
-const tape = (length: number): string => `${length} on the tape`;
+const tape = { text: (length: number): string => `${length} on the tape`, says: "to 1/16" };
 
 test("a ticket holds five steps at most, the last the rest", () => {
   expect(tickets("Treads", fit(12), tape).map(({ title, rows }) => [title, rows.length])).toEqual([
@@ -14,6 +15,7 @@ test("lengths are tape text, angles tenths of a degree, empty columns are left o
   const [first] = tickets("Treads", fit(2), tape);
   expect(first).toEqual({
     title: "Treads, steps 1 to 2",
+    measure: "to 1/16",
     headings: ["step", "length", "left angle"],
     rows: [["1", "36 on the tape", "-0.5°"], ["2", "37 on the tape", "-0.5°"]],
     notes: ["step 2: unchecked"],
@@ -24,4 +26,26 @@ test("a row that failed keeps its step and its sentence", () => {
   const [first] = tickets("Treads", [HEADINGS, [1, { error: "#VALUE!" }, { error: "#VALUE!" }, { error: "#VALUE!" }, "back in step 1: is empty or 0; give a value"], [2, 37, -0.01, 36, ""]], tape);
   expect(first?.rows).toEqual([["1", "", "", ""], ["2", "37 on the tape", "36 on the tape", "0.0°"]]);
   expect(first?.notes).toEqual(["step 1: back in step 1: is empty or 0; give a value"]);
+});
+
+describe("lengths as they are read on the tape they were measured with", () => {
+  const tapeText = (inches: number, divisions: number): string => `${inches} in ${divisions}`;
+
+  // 968.377 mm is 968.4 to a tenth; 968.35 lies half way and goes away from zero.
+  test.each([
+    [1, 968.377247, "968.4 mm", "Lengths in mm, worked out from readings to 1 mm."],
+    [2, 968.35, "968.4 mm", "Lengths in mm, worked out from readings to 1/2 mm."],
+    [1, 930, "930.0 mm", "Lengths in mm, worked out from readings to 1 mm."],
+  ])("millimetres, the tape in parts of 1/%d mm", (divisions, length, text, says) => {
+    const found = ticketTape({ unit: "mm", divisions }, tapeText);
+    expect([found.text(length), found.says]).toEqual([text, says]);
+  });
+
+  test("inches in the tape's own divisions, in thousandths where it has others", () => {
+    const [sixteenths, thirds, tenths] = [16, 32, 10].map((divisions) => ticketTape({ unit: "in", divisions }, tapeText));
+    expect([sixteenths?.text(38.1119), sixteenths?.says]).toEqual(["38.1119 in 16", "Lengths in inches, to 1/16."]);
+    expect([thirds?.text(38.1119), thirds?.says]).toEqual(["38.1119 in 32", "Lengths in inches, to 1/32."]);
+    // 38.1119 to a thousandth.
+    expect([tenths?.text(38.1119), tenths?.says]).toEqual(["38.112 in", "Lengths in inches, worked out from readings to 1/10 in."]);
+  });
 });

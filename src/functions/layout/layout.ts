@@ -52,7 +52,7 @@ export const LAYOUT = declare({
     {
       given: { stair: [["total rise", 107.5], ["risers", 14], ["run", 10], ["total run", 126]] },
       fails: "#VALUE!",
-      says: "run: 10\" disagrees with 9.6923 in, the total run over the treads; they may differ by 1/64 in at most",
+      says: "run: 10\" disagrees with 9.6923 in, the total run over the treads; they may differ by 1/64\" at most",
       from: "by hand: 126 / 13 = 9.6923",
     },
   ],

@@ -4,7 +4,7 @@ import { riserCount } from "./riser-count";
 import { STAIR_DEFAULTS } from "./stair-defaults";
 import type { OpenEnd, StairFacts } from "./stair-facts";
 
-/** Labels that were left out and what stands in for them, in words. */
+/** Labels that were left out and why their defaults are what they are, in words; for risers, that of the greatest rise they were counted from. */
 export type Assumed = ReadonlyMap<string, string>;
 
 /** A stair with every default in place. Rise and run stay unknown where the facts do not give them. */
@@ -42,10 +42,10 @@ export interface Stair {
   readonly assumed: Assumed;
 }
 
-export type StairProblem = "labels-disagree" | "rise-over-greatest" | "run-without-treads" | "available-run-short";
+export type StairProblem = "labels-disagree" | "treads-disagree" | "rise-over-greatest" | "run-without-treads" | "available-run-short";
 
 /** Labels may differ by this much and still say the same: a mark on the finest tape. */
-const AGREEMENT = lengthOf(0.015625, "in");
+export const AGREEMENT = lengthOf(0.015625, "in");
 
 /** Two lengths that say the same. */
 export const isWithinAgreement = (one: Length, other: Length): boolean => one.minus(other).abs().lte(AGREEMENT);
@@ -63,7 +63,7 @@ const agreed = (...said: readonly Said[]): Length | undefined | Problem<StairPro
   const other = known.find(({ value }) => !isWithinAgreement(first.value, value));
   return other === undefined
     ? first.value
-    : problem("labels-disagree", { label: first.label, value: first.value, other: other.label, otherValue: other.value });
+    : problem("labels-disagree", { label: first.label, value: first.value, other: other.label, otherValue: other.value, within: AGREEMENT });
 };
 
 const times = (length: Length | undefined, count: number | undefined): Length | undefined =>
@@ -77,7 +77,7 @@ const risersOf = (facts: StairFacts, totalRise: Length | undefined, assumed: Map
   if (facts.risers !== undefined) return facts.risers;
   if (totalRise === undefined) return undefined;
   if (facts.unitRise !== undefined) return totalRise.div(facts.unitRise).toDecimalPlaces(0).toNumber();
-  if (facts.maxRise === undefined) assumed.set("risers", `from a max rise of 7 3/4 in: ${STAIR_DEFAULTS.maxRise.because}`);
+  if (facts.maxRise === undefined) assumed.set("risers", STAIR_DEFAULTS.maxRise.because);
   return riserCount(totalRise, facts.maxRise ?? STAIR_DEFAULTS.maxRise.value);
 };
 
@@ -127,7 +127,7 @@ export const resolvedStair = (facts: StairFacts): Stair | Problem<StairProblem> 
   }
   const treads = risers === undefined ? undefined : topTread === "floor" ? risers - 1 : risers;
   if (treads !== undefined && facts.treads !== undefined && facts.treads !== treads) {
-    return problem("labels-disagree", { label: "treads", value: facts.treads, other: `treads of ${String(risers)} risers, top tread ${topTread},`, otherValue: treads });
+    return problem("treads-disagree", { given: facts.treads, found: treads, risers: risers ?? 0, topTread });
   }
   const run = runOf(facts, treads, nosing);
   if (isProblem(run)) return run;

@@ -1,8 +1,10 @@
 import type { Length, Unit } from "../length/length";
 import { isProblem, type Problem, problem } from "../problem";
 import { pitch } from "./pitch";
-import { isWithinAgreement, resolvedStair, type Stair, type StairProblem } from "./resolved-stair";
+import { AGREEMENT, isWithinAgreement, resolvedStair, type Stair, type StairProblem } from "./resolved-stair";
+import { sizeText } from "../code/size-text";
 import { words } from "../words";
+import { STAIR_DEFAULTS } from "./stair-defaults";
 import type { StairFacts } from "./stair-facts";
 
 export type LayoutProblem = StairProblem | "no-total-rise" | "no-run";
@@ -56,9 +58,9 @@ const contradiction = (facts: StairFacts, found: Computed, unitRise: Length, run
     if (given === undefined || value === undefined) continue;
     if (typeof given === "number" || typeof value === "number") {
       const rise = run.times(Math.tan(Number(given) * DEGREES).toPrecision(15));
-      if (!isWithinAgreement(rise, unitRise)) return problem("labels-disagree", { label: "pitch", value: Number(given), other: "pitch of rise and run", otherValue: Number(value) });
+      if (!isWithinAgreement(rise, unitRise)) return problem("labels-disagree", { label: "pitch", value: Number(given), other: "pitch of rise and run", otherValue: Number(value), within: AGREEMENT });
     } else if (!isWithinAgreement(given, value)) {
-      return problem("labels-disagree", { label: words(key), value: given, other: `${words(key)} of the other labels`, otherValue: value });
+      return problem("labels-disagree", { label: words(key), value: given, other: `${words(key)} of the other labels`, otherValue: value, within: AGREEMENT });
     }
   }
   return undefined;
@@ -86,7 +88,7 @@ export const stairLayout = (facts: StairFacts & Readonly<Record<string, unknown>
   const lines = [
     line("unit", "text", unit),
     line("totalRise", "length", totalRise),
-    line("risers", "count", risers, because("risers")),
+    line("risers", "count", risers, assumed.has("risers") ? `assumed: from a max rise of ${sizeText(STAIR_DEFAULTS.maxRise.value, unit)}: ${assumed.get("risers") ?? ""}` : ""),
     line("unitRise", "length", unitRise),
     line("run", "length", run),
     line("treads", "count", treads, because("topTread")),

@@ -6,7 +6,7 @@ import type { Stair } from "../layout/resolved-stair";
 import { type Problem, problem } from "../problem";
 import { nearestLabel } from "../code/nearest-label";
 import { words } from "../words";
-import { TAKEOFF_ITEMS, type TakeoffItem } from "./items";
+import { TAKEOFF_ITEMS, TAKEOFF_UNITS, type TakeoffItem } from "./items";
 
 export interface Allowance {
   readonly item: string | number;
@@ -27,22 +27,37 @@ export type TakeoffProblem = "no-total-rise" | "no-run" | "no-width" | "allowanc
 
 const SCREWS_A_TREAD = 4;
 const NAILS_A_RISER = 6;
-/** Screws from behind the riser: common practice, no source. */
-const SCREW_LENGTH = lengthOf(2, "in");
-/** Less than this in the tread holds little: common practice, no source. */
-const LEAST_PENETRATION = lengthOf(1, "in");
 /**
  * Pilot holes for a number 8, 0.164 in at the shank: shank size through the first piece (US Army EN5155, Pilot and Starter Holes); in a
  * hardwood tread 90 % of the root (from memory), the root about two thirds of the shank (Wood Handbook, FPL-GTR-190, chapter 8).
  */
 const SHANK = lengthOf(0.164, "in");
 const LEAD_HOLE = SHANK.times(2).div(3).times("0.9");
-const SHEET_AREA = 32;
-const SQUARE_INCHES_PER_SQUARE_FOOT = 144;
-const INCHES_PER_FOOT = 12;
 
-const pilotHoles = (unit: Unit): string => {
-  const [shank, lead] = [SHANK, LEAD_HOLE].map((length) => `${lengthIn(length, unit).toSignificantDigits(3).toString()} ${unit}`);
+interface Measures {
+  readonly unit: Unit;
+  /** Inches in a foot, millimetres in a metre. */
+  readonly perLength: number;
+  readonly decimals: number;
+  /** Screws from behind the riser: common practice, no source. */
+  readonly screw: Length;
+  /** Less than this in the tread holds little: common practice, no source. */
+  readonly leastPenetration: Length;
+  /** What one sheet of protection covers, in the unit of area, and how it is sold: common practice, no source. */
+  readonly sheet: string;
+  readonly sheetArea: Exact;
+}
+
+/** Counted in the measures a stair in inches or one in millimetres is bought in. */
+const MEASURES: Readonly<Record<Unit, Measures>> = {
+  in: { unit: "in", perLength: 12, decimals: 3, screw: lengthOf(2, "in"), leastPenetration: lengthOf(1, "in"), sheet: "4 x 8 ft", sheetArea: new Exact(32) },
+  mm: { unit: "mm", perLength: 1000, decimals: 2, screw: lengthOf(50, "mm"), leastPenetration: lengthOf(25, "mm"), sheet: "1220 x 2440 mm", sheetArea: new Exact("2.9768") },
+};
+
+const SIGNIFICANT = 3;
+
+const pilotHoles = ({ unit }: Measures): string => {
+  const [shank, lead] = [SHANK, LEAD_HOLE].map((length) => `${lengthIn(length, unit).toSignificantDigits(SIGNIFICANT).toString()} ${unit}`);
   return `pilot holes for a no. 8: ${shank ?? ""} through the riser, ${lead ?? ""} in a hardwood tread; test in scrap`;
 };
 
@@ -51,28 +66,36 @@ interface Counted {
   readonly how: string;
 }
 
-const counted = (quantity: Exact | number, how: string): Counted => ({ quantity: new Exact(quantity), how: `${how} = ${new Exact(quantity).toDecimalPlaces(2).toString()}` });
+const RESULT_DECIMALS = 2;
 
-const screwWords = (riserThickness: Length, unit: Unit): string => {
-  const left = SCREW_LENGTH.minus(riserThickness);
-  const size = (length: Length): string => `${lengthIn(length, unit).toDecimalPlaces(2).toString()} ${unit}`;
-  return left.gte(LEAST_PENETRATION)
-    ? `; ${size(SCREW_LENGTH)} screws leave ${size(left)} in the tread`
-    : `; ${size(SCREW_LENGTH)} screws leave only ${size(left)} in the tread: longer ones`;
+const result = (quantity: Exact, unit: string): string => `${quantity.toDecimalPlaces(RESULT_DECIMALS).toString()}${unit === "each" ? "" : ` ${unit}`}`;
+
+const counted = (quantity: Exact | number, how: string, unit = "each"): Counted => ({ quantity: new Exact(quantity), how: `${how} = ${result(new Exact(quantity), unit)}` });
+
+const screwWords = (riserThickness: Length, { unit, screw, leastPenetration }: Measures): string => {
+  const left = screw.minus(riserThickness);
+  const size = (length: Length): string => `${lengthIn(length, unit).toDecimalPlaces(RESULT_DECIMALS).toString()} ${unit}`;
+  return left.gte(leastPenetration)
+    ? `; ${size(screw)} screws leave ${size(left)} in the tread`
+    : `; ${size(screw)} screws leave only ${size(left)} in the tread: use longer ones`;
 };
 
-const counts = (stair: Stair & { readonly treads: number; readonly risers: number; readonly run: Length; readonly unitRise: Length }, unit: Unit): Readonly<Partial<Record<TakeoffItem, Counted | Problem<"no-width">>>> => {
+const counts = (stair: Stair & { readonly treads: number; readonly risers: number; readonly run: Length; readonly unitRise: Length }, measures: Measures): Readonly<Partial<Record<TakeoffItem, Counted | Problem<"no-width">>>> => {
   const { treads, risers, run, unitRise, width, nosing } = stair;
+  const { unit, perLength } = measures;
+  const perArea = perLength ** 2;
+  const { length: lengthUnit, area: areaUnit } = TAKEOFF_UNITS[unit];
   const open = (["left", "right"] as const).filter((side) => isOpen(side, stair.openEnd)).length;
   const closed = 2 - open;
-  const inches = (length: Length): Exact => lengthIn(length, "in");
-  const text = (length: Length): string => inches(length).toDecimalPlaces(3).toString();
+  const size = (length: Length): Exact => lengthIn(length, unit);
+  const text = (length: Length): string => size(length).toDecimalPlaces(measures.decimals).toString();
   const treadItem = (["treadWithoutReturn", "treadWithOneReturn", "treadWithTwoReturns"] as const)[open] ?? "treadWithoutReturn";
   const perWidth = (count: (width: Length) => Counted): Counted | Problem<"no-width"> => (width === undefined ? problem("no-width") : count(width));
   const depth = run.plus(nosing);
-  const area = (across: Length): Exact =>
-    inches(depth).times(inches(across)).times(treads).plus(inches(unitRise).times(inches(across)).times(risers)).div(SQUARE_INCHES_PER_SQUARE_FOOT);
+  const area = (across: Length): Exact => size(depth).times(treads).plus(size(unitRise).times(risers)).times(size(across)).div(perArea);
   const isPast = stair.runPast.gt(0) && open > 0;
+  const coveOf = (across: Length): Exact => size(across).plus(size(depth).times(open)).times(treads).div(perLength);
+  const beadOf = (across: Length): Exact => size(run).times(stair.stringers).plus(size(across)).times(treads).div(perLength);
   return {
     [treadItem]: counted(treads, `${treads} treads`),
     landingNosing: stair.landingNosing && stair.topTread === "floor" ? counted(1, "1 at the upper floor") : counted(0, "none"),
@@ -84,14 +107,14 @@ const counts = (stair: Stair & { readonly treads: number; readonly risers: numbe
     // The first riser stands on the floor: no tread runs back under it.
     notch: counted(isPast ? (risers - 1) * open : 0, `(${risers} risers - 1) x ${open}`),
     scribedEnd: counted(treads * closed, `${treads} treads x ${closed}`),
-    cove: perWidth((across) => counted(inches(across).plus(inches(depth).times(open)).times(treads).div(INCHES_PER_FOOT), `${treads} treads x (${text(across)} + ${open} x ${text(depth)}) / 12`)),
-    screws: { ...counted(treads * SCREWS_A_TREAD, `${treads} treads x ${SCREWS_A_TREAD}`), how: `${treads} treads x ${SCREWS_A_TREAD} = ${treads * SCREWS_A_TREAD}${screwWords(stair.riserThickness, unit)}` },
+    cove: perWidth((across) => counted(coveOf(across), `${treads} treads x (${text(across)} + ${open} x ${text(depth)}) ${unit} / ${perLength}`, lengthUnit)),
+    screws: { ...counted(treads * SCREWS_A_TREAD, `${treads} treads x ${SCREWS_A_TREAD}`), how: `${treads} treads x ${SCREWS_A_TREAD} = ${treads * SCREWS_A_TREAD}${screwWords(stair.riserThickness, measures)}` },
     nails: counted(risers * NAILS_A_RISER, `${risers} risers x ${NAILS_A_RISER}`),
-    adhesiveBead: perWidth((across) => counted(inches(run).times(stair.stringers).plus(inches(across)).times(treads).div(INCHES_PER_FOOT), `${treads} treads x (${stair.stringers} x ${text(run)} + ${text(across)}) / 12`)),
-    finishArea: perWidth((across) => counted(area(across), `(${treads} x ${text(depth)} + ${risers} x ${text(unitRise)}) x ${text(across)} / 144`)),
+    adhesiveBead: perWidth((across) => counted(beadOf(across), `${treads} treads x (${stair.stringers} x ${text(run)} + ${text(across)}) ${unit} / ${perLength}`, lengthUnit)),
+    finishArea: perWidth((across) => counted(area(across), `(${treads} x ${text(depth)} + ${risers} x ${text(unitRise)}) x ${text(across)} sq ${unit} / ${perArea}`, areaUnit)),
     protectionSheets: perWidth((across) => {
-      const sheets = area(across).div(SHEET_AREA).ceil();
-      return { quantity: sheets, how: `${area(across).toDecimalPlaces(2).toString()} / ${SHEET_AREA}, rounded up = ${sheets.toString()}` };
+      const sheets = area(across).div(measures.sheetArea).ceil();
+      return { quantity: sheets, how: `${result(area(across), areaUnit)} / ${measures.sheetArea.toString()} for a sheet of ${measures.sheet}, rounded up = ${sheets.toString()}` };
     }),
   };
 };
@@ -115,7 +138,8 @@ export const takeoff = (stair: Stair, allowances: readonly Allowance[], unit: Un
   const { treads, risers, run, unitRise } = stair;
   if (treads === undefined || risers === undefined || unitRise === undefined) return problem("no-total-rise");
   if (run === undefined) return problem("no-run");
-  const found = counts({ ...stair, treads, risers, run, unitRise }, unit);
+  const measures = MEASURES[unit];
+  const found = counts({ ...stair, treads, risers, run, unitRise }, measures);
   const known = Object.keys(TAKEOFF_ITEMS).map(words);
   const wrong = wrongAllowance(allowances, known);
   if (wrong !== undefined) return wrong;
@@ -123,14 +147,14 @@ export const takeoff = (stair: Stair, allowances: readonly Allowance[], unit: Un
     const line = found[key];
     if (line === undefined) return [];
     const item = words(key);
-    const note = key === "screws" ? { note: pilotHoles(unit) } : {};
-    const { unit: counting } = TAKEOFF_ITEMS[key];
+    const note = key === "screws" ? { note: pilotHoles(measures) } : {};
+    const counting = TAKEOFF_UNITS[unit][TAKEOFF_ITEMS[key].counts];
     if ("problem" in line) return [{ item, unit: counting, howItWasCounted: "", bad: line }];
     if (line.quantity.isZero()) return [];
     const allowance = allowances.find((one) => itemKey(one.item) === itemKey(item))?.allowance ?? 0;
     if (allowance === 0) return [{ item, quantity: line.quantity, unit: counting, howItWasCounted: line.how, ...note }];
     const more = line.quantity.times(exact(allowance).plus(1));
     const quantity = counting === "each" ? more.ceil() : more;
-    return [{ item, quantity, unit: counting, howItWasCounted: `${line.how}, and ${exact(allowance).times(PERCENT).toString()} % = ${quantity.toDecimalPlaces(2).toString()}`, ...note }];
+    return [{ item, quantity, unit: counting, howItWasCounted: `${line.how}, and ${exact(allowance).times(PERCENT).toString()} % = ${result(quantity, counting)}`, ...note }];
   });
 };

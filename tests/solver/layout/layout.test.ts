@@ -168,7 +168,7 @@ describe("more facts than are needed", () => {
     expect(laidOut({ ...base, treadDepth: inches(10.5) })).toMatchObject({ problem: "labels-disagree", label: "run", other: "tread depth" });
     expect(laidOut({ ...base, unitRise: inches(7.6875) })["unitRise"]).toBeCloseTo(107.5 / 14, 12);
     expect(laidOut({ ...base, unitRise: inches(7.75) })["problem"]).toBe("labels-disagree");
-    expect(laidOut({ ...base, treads: 14 })["problem"]).toBe("labels-disagree");
+    expect(laidOut({ ...base, treads: 14 })["problem"]).toBe("treads-disagree");
     expect(laidOut({ ...base, boardDepth: inches(11.5) })["problem"]).toBe("labels-disagree");
     expect(laidOut({ ...base, slopeLength: inches(13) })["problem"]).toBe("labels-disagree");
     expect(laidOut({ ...base, pitch: 40 })["problem"]).toBe("labels-disagree");

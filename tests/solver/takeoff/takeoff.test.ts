@@ -59,8 +59,11 @@ test("every line prints its count with its numbers", () => {
   expect(how["screws"]).toMatch(/^13 treads x 4 = 52;/);
   expect(how["nails"]).toBe("14 risers x 6 = 84");
   expect(how["notch"]).toBe("(14 risers - 1) x 1 = 13");
-  expect(how["cove"]).toBe("13 treads x (36.75 + 1 x 11.25) / 12 = 52");
-  expect(how["adhesive bead"]).toBe("13 treads x (3 x 10 + 36.75) / 12 = 72.31");
+  expect(how["cove"]).toBe("13 treads x (36.75 + 1 x 11.25) in / 12 = 52 ft");
+  expect(how["adhesive bead"]).toBe("13 treads x (3 x 10 + 36.75) in / 12 = 72.31 ft");
+  // 13 x 11 1/4 + 14 x 7.580357 is 146 1/4 + 106 1/8; 64.41 / 32 = 2.01.
+  expect(how["finish area"]).toBe("(13 x 11.25 + 14 x 7.58) x 36.75 sq in / 144 = 64.41 sq ft");
+  expect(how["protection sheets"]).toBe("64.41 sq ft / 32 for a sheet of 4 x 8 ft, rounded up = 3");
   for (const [item, , , counted] of rows.slice(1)) expect([item, counted]).toEqual([item, expect.stringMatching(/\d/)]);
 });
 
@@ -86,7 +89,63 @@ test("screws are held against the riser they go through", () => {
   const how = (thickness: number): string => String(takeoffOf([...STAIR, ["riser thickness", thickness]]).find(([item]) => item === "screws")?.[3]);
   // By hand: 2 - 3/4 = 1 1/4; 2 - 1 1/8 = 7/8, less than an inch.
   expect(how(0.75)).toContain("2 in screws leave 1.25 in in the tread");
-  expect(how(1.125)).toContain("leave only 0.88 in in the tread: longer ones");
+  expect(how(1.125)).toContain("leave only 0.88 in in the tread: use longer ones");
+});
+
+/** An invented stair in millimetres: 15 risers of 183 1/3, 14 treads of 250, three stringers, one open end. */
+const METRIC: Rows = [
+  ["unit", "mm"], ["total rise", 2750], ["risers", 15], ["run", 250], ["nosing", 25], ["riser thickness", 18], ["width", 920], ["open end", "right"], ["run past", 6],
+];
+
+test("a stair in millimetres is counted in metres, each sentence in millimetres", () => {
+  const rows = takeoffOf(METRIC).slice(1);
+  expect(rows.map(([item, quantity, unit]) => [item, quantity, unit])).toEqual([
+    ["tread with one return", 14, "each"],
+    ["landing nosing", 1, "each"],
+    ["riser", 15, "each"],
+    ["open skirt", 1, "each"],
+    ["closed skirt", 1, "each"],
+    ["mitred return", 14, "each"],
+    ["run past riser", 15, "each"],
+    ["notch", 14, "each"],
+    ["scribed end", 14, "each"],
+    // 14 x (920 + 250 + 25) = 16,730 mm.
+    ["cove", 16.73, "m"],
+    // 14 x 4 and 15 x 6.
+    ["screws", 56, "each"],
+    ["nails", 90, "each"],
+    // 14 x (3 x 250 + 920) = 23,380 mm.
+    ["adhesive bead", 23.38, "m"],
+    // (14 x 275 + 2,750) x 920 = 6,072,000 square millimetres.
+    ["finish area", 6.072, "sq m"],
+    // 1.22 x 2.44 = 2.9768; 6.072 / 2.9768 = 2.04.
+    ["protection sheets", 3, "each"],
+  ]);
+  const how = Object.fromEntries(rows.map(([item, , , counted]) => [String(item), counted]));
+  expect(how).toMatchObject({
+    cove: "14 treads x (920 + 1 x 275) mm / 1000 = 16.73 m",
+    "adhesive bead": "14 treads x (3 x 250 + 920) mm / 1000 = 23.38 m",
+    "finish area": "(14 x 275 + 15 x 183.33) x 920 sq mm / 1000000 = 6.07 sq m",
+    "protection sheets": "6.07 sq m / 2.9768 for a sheet of 1220 x 2440 mm, rounded up = 3",
+    // 50 - 18.
+    screws: "14 treads x 4 = 56; 50 mm screws leave 32 mm in the tread",
+  });
+});
+
+test("no sentence of a stair in millimetres speaks of inches or feet", () => {
+  const said = takeoffOf(METRIC, [["item", "allowance"], ["cove", 0.1]]).flat().join(" | ");
+  expect(said).not.toMatch(/\d in\b|\bft\b|inch|"/);
+  // 16.73 x 1.1 = 18.403.
+  expect(said).toContain("= 16.73 m, and 10 % = 18.4 m");
+});
+
+// A foot is 304.8 mm and a square foot 0.09290304 sq m by definition.
+test("one stair in inches and in millimetres takes the same", () => {
+  const scaled = STAIR.map(([label, value]) => [label, typeof value === "number" && label !== "risers" ? value * 25.4 : value]);
+  const [inches, millimetres] = [quantities(takeoffOf(STAIR)), quantities(takeoffOf([["unit", "mm"], ...scaled]))];
+  expect(Object.keys(millimetres)).toEqual(Object.keys(inches));
+  const PER: Readonly<Record<string, number>> = { cove: 0.3048, "adhesive bead": 0.3048, "finish area": 0.09290304 };
+  for (const [item, quantity] of Object.entries(inches)) expect([item, millimetres[item]]).toEqual([item, expect.closeTo(Number(quantity) * (PER[item] ?? 1), 9)]);
 });
 
 // By hand: two thirds of 0.164 is 0.1093, 90 % of it 0.0984 (Wood Handbook, chapter 8, fast-04 and 05).
@@ -105,7 +164,7 @@ test("allowances add their share and pieces round up, feet do not", () => {
 test.each([
   ["more than the item itself", [["screws", 10]], "allowances, screws: 10 is 1000 %, write 10% or 0.1"],
   ["two that differ", [["screws", 0.1], ["Screws", 0.2]], "allowances, screws: has two allowances, 0.1 and 0.2; keep one"],
-  ["an item that is not counted", [["screwz", 0.1]], 'allowances, item: "screwz" is counted nowhere; nearest is "screws"'],
+  ["an item that is not counted", [["screwz", 0.1]], 'allowances, item: "screwz" is not a takeoff item; nearest is "screws"'],
   ["less than nothing", [["screws", -0.1]], "allowance in row 2 (screws): must be 0 or more, got -0.1"],
 ] as const)("an allowance of %s is refused by name", (_, rows, says) => {
   expect(call(TAKEOFF, [STAIR, [["item", "allowance"], ...rows]])).toMatchObject({ says });
