@@ -110,6 +110,9 @@ describe("the stair table", () => {
   test("sizes that no stair has are taken for the wrong unit or a date", () => {
     expect(value([["total rise", 2700], ["run", 10]], "run")).toBe('#VALUE! total rise: 2700 in is over 400 in; if this is millimetres, write "2700 mm"');
     expect(value([["total rise", 107.5], ["run", 254]], "run")).toBe('#VALUE! run: 254 in is over 24 in; if this is millimetres, write "254 mm"');
+    // 400 in are 10,160 mm, 4 in are 101.6.
+    expect(value([["unit", "mm"], ["total rise", 12000], ["run", 250]], "run")).toBe('#VALUE! total rise: 12000 mm is over 10160 mm; if this is inches, write "12000 in" or leave the unit out');
+    expect(value([["unit", "mm"], ["total rise", 2750], ["run", 10]], "run")).toBe('#VALUE! run: 10 mm is under 101.6 mm; if this is inches, write "10 in" or leave the unit out');
     expect(value([["total rise", 107.5], ["run", 46024]], "run")).toBe("#VALUE! run: 46024 is over 20,000; the cell may hold a date: format it as text, or type the length with a space as in 7 5/8");
   });
 

@@ -8,7 +8,7 @@ export const ADHESIVE = declare({
   group: "Takeoff and bid",
   says: "Cartridges of adhesive for a round bead.",
   parameters: {
-    beadLength: { kind: "length", sign: "positive", each: true, says: "Length of all beads together; a number is inches." },
+    beadLength: { kind: "length", sign: "positive", each: true, says: 'Length of all beads together; a number is inches. A quantity of TAKEOFF goes in with its unit, as the text "72.31 ft" or "23.38 m".' },
     beadDiameter: { kind: "length", sign: "positive", says: "Diameter of the bead; a number is inches." },
     cartridge: { kind: "text", says: 'What one cartridge holds: a number of US fluid ounces such as 10.1, or text such as "290 ml".' },
     waste: { kind: "rate", default: 0.1, says: "Share added for what stays in nozzles and is wiped off." },
@@ -39,6 +39,11 @@ export const ADHESIVE = declare({
       given: { beadLength: "12 m", beadDiameter: "6 mm", cartridge: "290 ml" },
       gives: 2,
       from: "by hand: 3.1415927/4 x 0.36 sq cm x 1,200 cm x 1.1 = 373.2 ml over 290 is 1.29",
+    },
+    {
+      given: { beadLength: "23.38 m", beadDiameter: "8 mm", cartridge: "310 ml" },
+      gives: 5,
+      from: "by hand: 3.1415927/4 x 0.64 sq cm x 2,338 cm x 1.1 = 1,292.7 ml over 310 is 4.17",
     },
     {
       given: { beadLength: 371, beadDiameter: 0.25, cartridge: 290 },

@@ -1,4 +1,4 @@
-import { MONEY, PERCENT, sheet, SIXTEENTHS, TYPED_LENGTH } from "../sheet-builder";
+import { MONEY, PERCENT, sheet, TYPED_LENGTH } from "../sheet-builder";
 
 /** Hours for one of each item, and what one costs: an invented shop. 0 is work or goods included elsewhere. */
 const ITEMS: readonly (readonly [item: string, hours: number, price: number, unit: string])[] = [
@@ -40,7 +40,7 @@ export const bid = sheet(
     { at: "A9", style: "label", rows: [["Adhesive: along each stringer and each tread's back"]] },
     {
       at: "A10", labels: true, inputs: [1], formats: { 1: TYPED_LENGTH },
-      rows: [["bead length", "=12*STAIR.PICK(E4#,\"adhesive bead\",\"quantity\")"], ["bead diameter", "5/16"], ["cartridge", "10.1 fl oz"]],
+      rows: [["bead length", "=STAIR.PICK(E4#,\"adhesive bead\",\"quantity\")&\" \"&STAIR.PICK(E4#,\"adhesive bead\",\"unit\")"], ["bead diameter", "5/16"], ["cartridge", "10.1 fl oz"]],
     },
     {
       at: "A15", headings: true, labels: true, inputs: [0, 1, 2],
@@ -75,7 +75,6 @@ export const bid = sheet(
   ],
   [
     { at: "B22", rows: 6, formats: { 0: MONEY } },
-    { at: "B10", rows: 1, formats: { 0: SIXTEENTHS } },
     { at: "F25", rows: TAKEOFF_ROWS - 1, formats: { 0: "0.00", 2: "0.00" } },
     { at: "L26", rows: TAKEOFF_ROWS - 1, formats: { 2: MONEY, 3: MONEY } },
     { at: "F44", rows: TAKEOFF_ROWS - 1, formats: { 0: "0.00", 2: MONEY, 3: MONEY } },

@@ -77,8 +77,8 @@ const NAMED: readonly Named[] = [
   // 13 notches x 0.1 h; 13 x (36 3/4 + 11 1/4) / 12 x 0.02 h, with 10 1/4 on 9 in.
   { name: "hours of notching", read: () => spilled("Bid", "E24", "notch", "quantity"), ten: 1.3, nine: 1.3 },
   { name: "hours of cove", read: () => spilled("Bid", "E24", "cove", "quantity"), ten: 1.04, nine: 1.01833 },
-  // 13 x (3 x 10 + 36 3/4); 13 x (27 + 36 3/4).
-  { name: "bead of adhesive", read: () => cell("Bid", "B10"), ten: 867.75, nine: 828.75 },
+  // 13 x (3 x 10 + 36 3/4) / 12; 13 x (27 + 36 3/4) / 12.
+  { name: "bead of adhesive", read: () => cell("Bid", "B10"), ten: "72.3125 ft", nine: "69.0625 ft" },
   // pi / 4 x (5/16)² x bead x 1.1 / 18.227 = 4.02, so 5; 3.84, so 4.
   { name: "cartridges", read: () => cell("Bid", "B16"), ten: 5, nine: 4 },
   // Goods 721.50 + 98.40 + 258, returns 87.75, cove 59.80, screws 5.72, nails 2.52, sheets 42, adhesive 42; 24.79 h x 58 = 1,437.82.

@@ -159,6 +159,16 @@ describe("the stringer", () => {
   });
 });
 
+// 7 3/4 in are 196.85 mm; 2,750 over that is 13.97, so 14.
+test("a count of risers says from which greatest rise, in the unit of the stair", () => {
+  const said = (unit: Unit): unknown => {
+    const lines = stairLayout({ totalRise: lengthOf(2750, "mm"), run: lengthOf(250, "mm") } as StairFacts & Record<string, unknown>, unit);
+    return isProblem(lines) ? lines : lines.filter(({ key }) => key === "risers").map(({ value, assumed }) => [value, assumed]);
+  };
+  expect(said("in")).toEqual([[14, "assumed: from a max rise of 7 3/4 in: the greatest rise of the IRC, R311.7.5.1"]]);
+  expect(said("mm")).toEqual([[14, "assumed: from a max rise of 196.85 mm: the greatest rise of the IRC, R311.7.5.1"]]);
+});
+
 describe("more facts than are needed", () => {
   const base = { totalRise: inches(107.5), risers: 14, run: inches(10) };
   test("agree within 1/64", () => {
