@@ -1,9 +1,11 @@
 import { measure, type Length, type Unit } from "../solver/length/length";
 import { isProblem, type Problem } from "../solver/problem";
 import {
-  type Answer, type AnswerCells, type Failed, failed, type Given, type GivenCells, givenCells, isEmpty, isEmptyOrZero, isFailed,
+  type Answer, type AnswerCells, type Failed, failed, type Given, type GivenCells, givenCells, isEmpty, isEmptyOrZero, isFailed, isInvocation,
 } from "./cells";
-import type { Declaration, Measured, Parameter, ResultCell, ResultColumns, ResultKind, ResultRow } from "./declare";
+import {
+  type Declaration, isRange, type Measured, MOST_CELLS, mostRows, type Parameter, type ResultCell, type ResultColumns, type ResultKind, type ResultRow,
+} from "./declare";
 import { readStair } from "./read-stair";
 import { isBadRow, readTable } from "./read-table";
 import { readAngle, readChoice, readCount, readFlag, readLength, readMoney, readNumber, readRate, readReading, readText } from "./read-value";
@@ -75,6 +77,24 @@ const argument = (name: string, cells: GivenCells | undefined, parameter: Parame
 
 const isLeftOut = (cells: GivenCells | undefined): boolean => cells === undefined || (cells.length === 1 && cells[0]?.length === 1 && isEmpty(cells[0][0] ?? null));
 
+/** Rows up to the last that has something in it; whole columns of a sheet end in empty ones. */
+const rowsInUse = (cells: GivenCells): number => {
+  let count = cells.length;
+  while (count > 0 && cells[count - 1]?.every(isEmptyOrZero) === true) count -= 1;
+  return count;
+};
+
+/** What is wrong with the size of a range; where the answer has the shape of the range, every cell of it counts. */
+const tooLarge = (name: string, cells: GivenCells, parameter: Parameter): Failed | undefined => {
+  const [rows, columns] = size(cells);
+  if (takesEach(parameter)) return rows * columns > MOST_CELLS ? failed(say.tooMany(name, rows * columns, "cells", MOST_CELLS)) : undefined;
+  if (!isRange(parameter)) return undefined;
+  const most = mostRows(parameter);
+  if (parameter.kind === "lengths" && columns > 1) return rows * columns > most ? failed(say.tooMany(name, rows * columns, "cells", most)) : undefined;
+  const count = parameter.kind === "lengths" || rows <= most ? rows : rowsInUse(cells);
+  return count > most ? failed(say.tooMany(name, count, "rows", most)) : undefined;
+};
+
 /** The value of an argument that takes a range. */
 const range = (name: string, cells: GivenCells | undefined, parameter: Parameter, unit: Unit | undefined): unknown => {
   if (isLeftOut(cells) || cells === undefined) {
@@ -107,7 +127,6 @@ const lengthsOf = (name: string, cells: GivenCells, parameter: Extract<Parameter
   return bad ?? (rows.flat().every((cell) => cell === undefined) ? failed(say.emptyOrZero(name)) : { rows });
 };
 
-const isRange = (parameter: Parameter): boolean => ["table", "stair", "lengths", "cells"].includes(parameter.kind);
 const takesEach = (parameter: Parameter): boolean => "each" in parameter && parameter.each === true;
 
 /** The sentence of a problem, worded by the declaration. */
@@ -171,11 +190,11 @@ const solved = (filled: ReadonlyMap<string, unknown>, context: Context, shape: L
   }
   if (result.kind === "row") return [answerRow(answer as ResultRow, result.columns, context)];
   if (result.kind === "lengths") {
-    const lengths = [...(answer as readonly (Length | Problem | undefined)[])];
+    const lengths = (answer as readonly (Length | Problem | undefined)[]).values();
     return (shape?.rows ?? []).map((row) =>
       row.map((cell) => {
         if (cell === undefined) return "";
-        const length = lengths.shift();
+        const length = lengths.next().value;
         return isFailed(cell) ? cell : answerCell(length, "length", context);
       }),
     );
@@ -243,12 +262,18 @@ const unitOf = (declaration: Declaration, given: Arguments): Unit | undefined | 
 
 /**
  * Calls a worksheet function with cells as a host passes them. A value, a table of values and errors, or the error of the whole call.
- * Arguments beyond the declared ones (hosts append one of their own) are passed over.
+ * The host's own object, which comes last, is dropped first: while it still keeps the metadata of an earlier version, that is where an
+ * argument of this one stands. Arguments beyond the declared ones are passed over.
  */
-export const call = (declaration: Declaration, raw: readonly unknown[]): Answer | AnswerCells => {
+export const call = (declaration: Declaration, passed: readonly unknown[]): Answer | AnswerCells => {
+  const raw = isInvocation(passed[passed.length - 1]) ? passed.slice(0, -1) : passed;
   const given = new Map<string, GivenCells>();
-  for (const [index, name] of Object.keys(declaration.parameters).entries()) {
-    if (raw[index] !== undefined && raw[index] !== null) given.set(name, givenCells(raw[index]));
+  for (const [index, [name, parameter]] of Object.entries(declaration.parameters).entries()) {
+    if (raw[index] === undefined || raw[index] === null) continue;
+    const cells = givenCells(raw[index]);
+    const large = tooLarge(name, cells, parameter);
+    if (large !== undefined) return large;
+    given.set(name, cells);
   }
   const unit = unitOf(declaration, given);
   if (isFailed(unit)) return unit;

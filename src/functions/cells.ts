@@ -54,10 +54,18 @@ export const givenCell = (raw: unknown): Given => {
 export const givenCells = (raw: unknown): GivenCells => {
   if (!Array.isArray(raw)) return [[givenCell(raw)]];
   const rows = raw.map((row: unknown) => (Array.isArray(row) ? row.map(givenCell) : [givenCell(row)]));
-  const width = Math.max(1, ...rows.map((row) => row.length));
+  const width = rows.reduce((widest, row) => Math.max(widest, row.length), 1);
   if (rows.length === 0) return [[null]];
-  return rows.map((row) => [...row, ...Array.from({ length: width - row.length }, () => null)]);
+  return rows.map((row) => (row.length === width ? row : [...row, ...Array.from({ length: width - row.length }, () => null)]));
 };
+
+/**
+ * Whether an object is the host's own last argument and no cell. The platform's documentation: every custom function gets an invocation
+ * object last (functionName, address, parameterAddresses); an object of a cell has a `type` (CellValueType) or a `basicValue`, an error of
+ * a cell its code.
+ */
+export const isInvocation = (raw: unknown): boolean =>
+  typeof raw === "object" && raw !== null && !Array.isArray(raw) && !isFailed(raw) && !("type" in raw) && !("basicValue" in raw) && errorCell(raw) === undefined;
 
 /** Nothing stands in the cell: the host gave nothing, or an empty text. */
 export const isEmpty = (cell: Given): cell is null | string =>

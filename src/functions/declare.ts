@@ -34,6 +34,17 @@ interface Each {
   readonly each?: true;
 }
 
+/** The size an argument is promised for, where it is not that of its kind in MOST_ROWS. */
+interface Bounded {
+  readonly rows?: number;
+}
+
+/** Rows an argument may have, by its kind; what the largest takes, `npm run bench` shows. Empty rows at the end of a table do not count. */
+const MOST_ROWS = { table: 20_000, stair: 1_000, lengths: 20_000, cells: 200_000 } as const;
+
+/** Cells a range may have where one value may stand. */
+export const MOST_CELLS = 20_000;
+
 export type Parameter =
   | (Omissible<string | number> & Each & { readonly kind: "length"; readonly sign: Sign; readonly plausible?: Plausible })
   | (Omissible<string | number> & Each & { readonly kind: "reading"; readonly sign: Sign; readonly plausible?: Plausible })
@@ -46,11 +57,18 @@ export type Parameter =
   | (Omissible<boolean> & { readonly kind: "flag" })
   | (Omissible<string> & { readonly kind: "text" })
   | (Omissible<Unit> & { readonly kind: "unit" })
-  | (Omissible<never> & { readonly kind: "table"; readonly table: Table; readonly badRows: "refuse" | "answer" })
+  | (Omissible<never> & Bounded & { readonly kind: "table"; readonly table: Table; readonly badRows: "refuse" | "answer" })
   | (Omissible<never> & { readonly kind: "stair" })
   /** A column of lengths that are about one another; a bad one fails the call, or is undefined and shows its error in its place. */
-  | (Omissible<never> & { readonly kind: "lengths"; readonly sign: Sign; readonly badCells: "refuse" | "answer"; readonly plausible?: Plausible })
-  | (Omissible<never> & { readonly kind: "cells" });
+  | (Omissible<never> & Bounded & { readonly kind: "lengths"; readonly sign: Sign; readonly badCells: "refuse" | "answer"; readonly plausible?: Plausible })
+  | (Omissible<never> & Bounded & { readonly kind: "cells" });
+
+type RangeParameter = Extract<Parameter, { readonly kind: keyof typeof MOST_ROWS }>;
+
+/** Whether an argument is read as a range, not cell by cell. */
+export const isRange = (parameter: Parameter): parameter is RangeParameter => parameter.kind in MOST_ROWS;
+
+export const mostRows = (parameter: RangeParameter): number => ("rows" in parameter ? parameter.rows : undefined) ?? MOST_ROWS[parameter.kind];
 
 export type Parameters = Readonly<Record<string, Parameter>>;
 

@@ -1,6 +1,7 @@
 import { folded } from "./cells";
 import type { Column, Table } from "./columns";
-import type { Declaration, Parameter } from "./declare";
+import { type Declaration, isRange, MOST_CELLS, mostRows, type Parameter } from "./declare";
+import { grouped } from "./say";
 import { words } from "../solver/words";
 import { stair } from "./tables";
 
@@ -34,7 +35,8 @@ const KINDS: Readonly<Record<Parameter["kind"], string>> = {
 /** What kind of value an argument takes, in words. */
 export const kindText = (parameter: Parameter): string => {
   const kind = parameter.kind === "choice" ? `one of ${parameter.options.join(", ")}` : KINDS[parameter.kind];
-  return takesEach(parameter) ? `${kind}, or a range of them` : kind;
+  if (isRange(parameter) && parameter.kind !== "stair") return `${kind}, up to ${grouped(mostRows(parameter))} rows`;
+  return takesEach(parameter) ? `${kind}, or a range of up to ${grouped(MOST_CELLS)}` : kind;
 };
 
 const COLUMN_KINDS: Readonly<Record<Column["kind"], string>> = {
@@ -59,10 +61,8 @@ export const resultHeadings = (declaration: Declaration): readonly string[] =>
 
 const takesEach = (parameter: Parameter): boolean => "each" in parameter && parameter.each === true;
 
-const RANGES: readonly Parameter["kind"][] = ["table", "stair", "lengths", "cells"];
-
 /** Whether an argument is a rectangle of cells to the host. */
-export const isMatrix = (parameter: Parameter): boolean => RANGES.includes(parameter.kind) || takesEach(parameter);
+export const isMatrix = (parameter: Parameter): boolean => isRange(parameter) || takesEach(parameter);
 
 /** Whether the result is a rectangle of cells to the host, be it of one cell. */
 export const spills = (declaration: Declaration): boolean =>

@@ -1,7 +1,8 @@
 import { type Answer, type Failed, failed, folded, type Given, type GivenCells, isEmpty, isFailed } from "./cells";
 import { nearest, say, shown } from "./say";
 
-const matches = (cell: Given, word: string): boolean => !isFailed(cell) && !isEmpty(cell) && folded(String(cell)) === folded(word);
+/** Whether a cell holds these folded letters. */
+const matches = (cell: Given, letters: string): boolean => !isFailed(cell) && !isEmpty(cell) && folded(String(cell)) === letters;
 
 const missed = (name: string, word: string, known: readonly Given[]): Failed => {
   const names = known.flatMap((cell) => (isEmpty(cell) || isFailed(cell) ? [] : [String(cell)]));
@@ -10,10 +11,11 @@ const missed = (name: string, word: string, known: readonly Given[]): Failed => 
 
 /** The cell in the row of `label` (first column) and the column of `heading` (first row; without one, the second column). */
 export const pickCell = (table: GivenCells, label: string, heading: string): Answer => {
-  const row = table.find(([first]) => matches(first ?? null, label));
+  const letters = folded(label);
+  const row = table.find(([first]) => matches(first ?? null, letters));
   if (row === undefined) return missed("label", label, table.map(([first]) => first ?? null));
   const headings = table[0] ?? [];
-  const column = heading === "" ? 1 : headings.findIndex((cell) => matches(cell, heading));
+  const column = heading === "" ? 1 : headings.findIndex((cell) => matches(cell, folded(heading)));
   if (column < 0) return missed("heading", heading, headings);
   const cell = row[column] ?? null;
   if (cell === null) return failed(`table: the row "${label}" has nothing in ${heading === "" ? "its second column" : `"${heading}"`}, got ${shown(cell)}`, "#N/A");

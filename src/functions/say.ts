@@ -8,10 +8,15 @@ import { folded, type Given, isFailed } from "./cells";
 
 /** Decimals of an inch or a millimetre in a sentence: finer than any tape. */
 const DECIMALS = 4;
+/** Letters of a word that are compared; no label and no heading of ours is half as long. */
+const LETTERS = 64;
 const FINEST_TAPE = 64;
 
 /** A number without float dust: 7.6875, 36.87, 1200. */
 export const numberText = (value: number): string => new Exact(value.toPrecision(15)).toDecimalPlaces(DECIMALS).toString();
+
+/** A whole number with its thousands apart: 125,000. */
+export const grouped = (count: number): string => String(count).replace(/\B(?=(\d{3})+$)/g, ",");
 
 /** A length as the shop says it: on the tape's 1/64 as a fraction, else in decimals. */
 export const lengthText = (length: Length, unit: Unit): string => {
@@ -46,16 +51,26 @@ export const sentence = (template: string, details: Details, unit: Unit): string
 const SLIP = 2;
 const SHORT_WORD = 4;
 
+const spelt = (word: string): string => folded(word).slice(0, LETTERS);
+
+/** The known word nearest by letters, the first of those that are equally near. */
 export const nearest = (word: string, known: readonly string[]): string | undefined => {
-  const ranked = known.map((name) => ({ name, far: distance(folded(word), folded(name)) })).sort((a, b) => a.far - b.far);
-  return ranked[0]?.name;
+  const letters = spelt(word);
+  let near: { readonly name: string; readonly far: number } | undefined;
+  for (const name of known) {
+    const other = spelt(name);
+    if (near !== undefined && Math.abs(other.length - letters.length) >= near.far) continue;
+    const far = distance(letters, other);
+    if (near === undefined || far < near.far) near = { name, far };
+  }
+  return near?.name;
 };
 
 /** The known word that `word` is a slip of, if it is one. */
 export const slipOf = (word: string, known: readonly string[]): string | undefined => {
   const name = nearest(word, known);
   if (name === undefined) return undefined;
-  const far = distance(folded(word), folded(name));
+  const far = distance(spelt(word), spelt(name));
   return far > 0 && far <= (folded(word).length <= SHORT_WORD ? 1 : SLIP) ? name : undefined;
 };
 
@@ -105,4 +120,6 @@ export const say = {
   emptyTable: (table: string, wants: readonly string[]): string =>
     `${table}: has no rows; give a table with ${wants.join(", ")}`,
   inRow: (row: string, says: string): string => `${row}: ${says}`,
+  tooMany: (name: string, count: number, what: "rows" | "cells", most: number): string =>
+    `${name}: is ${grouped(count)} ${what}; this function takes up to ${grouped(most)}`,
 };

@@ -5,6 +5,7 @@ const path = require("node:path");
 const { gzipSync } = require("node:zlib");
 require("./typescript-hook.cjs");
 
+const { largestInputRows } = require("./largest-inputs.ts");
 const { printTable } = require("./print-table.ts");
 const { associated, builtFunctions } = require("../host/stand-in.ts");
 const { pitch } = require("../../src/solver/layout/pitch.ts");
@@ -166,14 +167,19 @@ const pageReady = async () => {
   return [["cold: build, serve, open", seconds(cold)], ["warm: open again", seconds(warm)]];
 };
 
+// Of the built file, one call each: the seconds a person waits.
+const largest = () => printTable("The largest input promised, one call each", [["function", "input", "took", "2 s"], ...largestInputRows(associated())]);
+
 const main = async () => {
   timed(project, process.execPath, ["src/bootstrap/build.cjs"]);
+  if (process.argv.includes("--largest")) return largest();
   const bytes = fs.readFileSync(builtFunctions);
   printTable("Calls per second (median of " + rounds + " rounds each, taking turns)", [
     ["function", "built functions.js", "bare solver", "times slower"],
     ...speed(),
   ]);
   printTable("Fits of treads in one call (median of " + rounds + ")", [["", "TREADFIT", "bare solver", "times slower"], fits()]);
+  largest();
   printTable("One edit in the sheet engine until all is settled (median of " + rounds + ")", [["", "ours", "native", "times slower"], await recalculation()]);
   printTable("From npm start to a sheet that is ready", await pageReady());
   printTable("Size of functions.js", [

@@ -178,3 +178,44 @@ describe("single arguments", () => {
     expect(answered("RISERS", { code: "#REF!" })).toBe("#VALUE! totalRise: the cell given holds #REF!; put that cell right first");
   });
 });
+
+describe("the host's own object comes last and is no cell", () => {
+  // The platform's documentation of custom functions: the invocation object is the last argument, with functionName, address and parameterAddresses.
+  const invocation = { functionName: "RISERS", address: "Sheet1!B2" };
+
+  test("with the metadata of this version, or of one with fewer arguments", () => {
+    expect(answered("RISERS", 108.5, null, null, invocation)).toBe(14);
+    expect(answered("RISERS", 108.5, null, invocation)).toBe(14);
+    expect(answered("RISERS", 108.5, invocation)).toBe(14);
+    expect(answered("RISERS", invocation)).toBe("#VALUE! totalRise: is missing; give finish floor to finish floor, measured plumb.");
+  });
+
+  test("an object of a cell in last place is a cell", () => {
+    // CellValue of the platform's documentation: `type` is a CellValueType, `basicValue` what a function that knows no data types gets.
+    expect(answered("RISERS", { type: "Double", basicType: "Double", basicValue: 108.5, numberFormat: "0.0" })).toBe(14);
+    expect(answered("RISERS", 108.5, { type: "String", basicType: "String", basicValue: "7 3/4" })).toBe(14);
+    expect(answered("RISERS", { type: "Entity", text: "stair", properties: {}, basicType: "Error", basicValue: "#VALUE!" })).toBe("#VALUE! totalRise: the cell given holds #VALUE!; put that cell right first");
+    expect(answered("RISERS", { code: "#N/A" })).toBe("#N/A totalRise: the cell given holds #N/A; put that cell right first");
+  });
+});
+
+describe("ranges have a promised size", () => {
+  const rows = (count: number) => Array.from({ length: count }, (_, index) => [`row ${index + 1}`, index + 1]);
+
+  test("125,000 rows are picked from, whole columns too", () => {
+    expect(answered("PICK", rows(125_000), "row 125000")).toBe(125_000);
+    expect(answered("PICK", [...rows(2), ...Array.from({ length: 300_000 }, () => ["", 0])], "row 2")).toBe(2);
+  });
+
+  test("more of them than promised is said with both numbers", () => {
+    expect(answered("PICK", rows(200_001), "row 1")).toBe("#VALUE! table: is 200,001 rows; this function takes up to 200,000");
+    expect(answered("UNIFORMITY", Array.from({ length: 20_001 }, () => [7.5]))).toBe("#VALUE! values: is 20,001 rows; this function takes up to 20,000");
+    expect(answered("TAPE", Array.from({ length: 10_001 }, () => [7, 8]))).toBe("#VALUE! length: is 20,002 cells; this function takes up to 20,000");
+    expect(answered("EXTEND", rows(125_000), [["a", 1]])).toBe("#VALUE! quantities: is 125,000 rows; this function takes up to 20,000");
+  });
+
+  test("the nearest of long labels is told by their first letters", () => {
+    const long = (start: string) => `${start}${"x".repeat(30_000)}`;
+    expect(answered("PICK", [[long("oak"), 1], [long("ash"), 2], ["elm", 3]], long("oik"))).toMatch(/^#N\/A label: "oikx+" is not known; nearest is "oakx+"$/);
+  });
+});

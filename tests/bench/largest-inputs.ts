@@ -1,0 +1,39 @@
+import type { WorksheetFunction } from "../host/stand-in";
+
+/** The most seconds the largest promised input of a function may take. */
+const SECONDS = 2;
+
+/** The largest input the reference promises for a function: what it is in words, and the arguments of the call. */
+interface LargestInput {
+  readonly id: string;
+  readonly says: string;
+  readonly cells: () => readonly unknown[];
+}
+
+const rows = (count: number, row: (index: number) => readonly unknown[]): unknown[][] => Array.from({ length: count }, (_, index) => [...row(index)]);
+
+/** A word of letters alone that no other number has. */
+const word = (index: number): string => Array.from(String(index), (digit) => "abcdefghij".charAt(Number(digit))).join("");
+
+/** One line a function; the answer must be an answer, not the sentence that says the input is too large. */
+const LARGEST: readonly LargestInput[] = [
+  { id: "PICK", says: "200,000 rows, a label one letter off", cells: () => [rows(200_000, (n) => [`blank of oak ${word(n)}`, n]), `blank of oak ${word(199_999)}`] },
+  { id: "TAPE", says: "20,000 cells of text", cells: () => [rows(20_000, (n) => [`${n % 96} ${(n % 15) + 1}/16"`])] },
+  { id: "PITCH", says: "two ranges of 20,000 cells", cells: () => [rows(20_000, (n) => [7 + n / 20_000]), rows(20_000, (n) => [10 + n / 20_000])] },
+  { id: "FINISHED", says: "20,000 rises as metric text", cells: () => [rows(20_000, (n) => [`${180 + (n % 7)} mm`]), "25 mm"] },
+  { id: "PACKING", says: "20,000 readings", cells: () => [rows(20_000, (n) => [(n % 16) / 16])] },
+  { id: "UNIFORMITY", says: "20,000 rises", cells: () => [rows(20_000, (n) => [7.5 + (n % 3) / 16])] },
+  { id: "RISERHEIGHT", says: "20,000 rises", cells: () => [rows(20_000, (n) => [7.5 + (n % 3) / 16]), 1] },
+];
+
+/** Each largest input with its seconds, and whether they are within the limit; an error instead of an answer ends the run. */
+export const largestInputRows = (functions: ReadonlyMap<string, WorksheetFunction>): readonly (readonly string[])[] =>
+  LARGEST.map(({ id, says, cells }) => {
+    const solve = functions.get(id);
+    if (solve === undefined) throw new Error(`functions.js does not associate ${id}`);
+    const given = cells();
+    const began = performance.now();
+    solve(...given);
+    const seconds = (performance.now() - began) / 1000;
+    return [id, says, `${seconds.toFixed(2)} s`, seconds <= SECONDS ? "met" : `missed: over ${SECONDS} s`];
+  });
