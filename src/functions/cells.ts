@@ -1,3 +1,5 @@
+import { wordKey } from "../solver/word-key";
+
 /** The error codes a worksheet function may put into a cell; only the first two keep their sentence in Excel. */
 export type ErrorCode = "#VALUE!" | "#N/A" | "#DIV/0!" | "#NUM!" | "#NULL!";
 
@@ -74,5 +76,5 @@ export const isEmpty = (cell: Given): cell is null | string =>
 /** Desktop hosts send 0 for an empty cell, so in a range the two are one. */
 export const isEmptyOrZero = (cell: Given): boolean => isEmpty(cell) || cell === 0;
 
-/** Labels, headings and words of choice match by their letters and digits alone. */
-export const folded = (words: string): string => words.toLowerCase().replace(/[^\p{L}\p{N}+]/gu, "");
+/** Labels, headings and words of choice match by their letters and digits alone, in either spelling, singular or plural. */
+export const folded = wordKey;

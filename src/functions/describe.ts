@@ -1,4 +1,3 @@
-import { folded } from "./cells";
 import type { Column, Table } from "./columns";
 import { type Declaration, isRange, MOST_CELLS, mostRows, type Parameter } from "./declare";
 import { grouped } from "./say";
@@ -67,6 +66,3 @@ export const isMatrix = (parameter: Parameter): boolean => isRange(parameter) ||
 /** Whether the result is a rectangle of cells to the host, be it of one cell. */
 export const spills = (declaration: Declaration): boolean =>
   ["table", "row", "lengths"].includes(declaration.result.kind) || Object.values(declaration.parameters).some(takesEach);
-
-/** A page-local name for links. */
-export const anchor = (name: string): string => folded(name);

@@ -1,23 +1,14 @@
-import { type Answer, type Failed, failed, folded, type Given, type GivenCells, isEmpty, isFailed } from "./cells";
-import { nearest, say, shown } from "./say";
-
-/** Whether a cell holds these folded letters. */
-const matches = (cell: Given, letters: string): boolean => !isFailed(cell) && !isEmpty(cell) && folded(String(cell)) === letters;
-
-const missed = (name: string, word: string, known: readonly Given[]): Failed => {
-  const names = known.flatMap((cell) => (isEmpty(cell) || isFailed(cell) ? [] : [String(cell)]));
-  return failed(say.unknown(name, word, nearest(word, names), []), "#N/A");
-};
+import { type Answer, failed, type GivenCells, isFailed } from "./cells";
+import { namePlace } from "./name-place";
+import { shown } from "./say";
 
 /** The cell in the row of `label` (first column) and the column of `heading` (first row; without one, the second column). */
 export const pickCell = (table: GivenCells, label: string, heading: string): Answer => {
-  const letters = folded(label);
-  const row = table.find(([first]) => matches(first ?? null, letters));
-  if (row === undefined) return missed("label", label, table.map(([first]) => first ?? null));
-  const headings = table[0] ?? [];
-  const column = heading === "" ? 1 : headings.findIndex((cell) => matches(cell, folded(heading)));
-  if (column < 0) return missed("heading", heading, headings);
-  const cell = row[column] ?? null;
+  const place = namePlace("label", table.map(([first]) => first ?? null), label);
+  if (isFailed(place)) return place;
+  const column = heading === "" ? 1 : namePlace("heading", table[0] ?? [], heading);
+  if (isFailed(column)) return column;
+  const cell = table[place]?.[column] ?? null;
   if (cell === null) return failed(`table: the row "${label}" has nothing in ${heading === "" ? "its second column" : `"${heading}"`}, got ${shown(cell)}`, "#N/A");
   return cell;
 };

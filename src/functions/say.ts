@@ -108,6 +108,8 @@ export const say = {
   belowOne: (name: string, got: number): string => `${name}: a margin of ${numberText(got * 100)} % leaves no cost; write less than 100 %`,
   unknown: (name: string, got: string, near: string | undefined, known: readonly string[]): string =>
     `${name}: "${got}" is not known${near === undefined ? "" : `; nearest is "${near}"`}${known.length === 0 ? "" : `; write ${listed(known)}`}`,
+  severalNames: (name: string, got: string, one: string, other: string): string =>
+    `${name}: "${got}" may be "${one}" or "${other}"; write it as it stands there`,
   passedOn: (name: string, code: string): string => `${name}: the cell given holds ${code}; put that cell right first`,
   shapes: (name: string, rows: number, columns: number, other: string, otherRows: number, otherColumns: number): string =>
     `${name}: is ${rows} x ${columns} cells where ${other} is ${otherRows} x ${otherColumns}; give ranges of one size, or one value`,

@@ -74,7 +74,7 @@ const tableBlocks = (table: Table): Block[] => [
 
 const RULES: readonly string[] = [
   "A length is a number in the function's unit, or text in any notation: 9' 1 1/2\", 7-5/8, 2781 mm. Text with a unit of its own is converted. Functions without a `unit` argument take bare numbers as they come and give back the same; text is read in inches there.",
-  "Tables are read by their headings or labels, whatever their case, spaces and punctuation. A table whose first row holds no known heading is read by position. An empty cell and 0 are the same thing in a table. A default is taken by leaving the row or column out.",
+  "Tables are read by their headings or labels, whatever their case, spaces, punctuation, spelling and plural: labor or labour, mitered or mitred, center or centre, hour or hours, going or run, string or stringer are one word. A table whose first row holds no known heading is read by position. An empty cell and 0 are the same thing in a table. A default is taken by leaving the row or column out.",
   "A bad argument, a missing heading or an empty table fails the whole call with a sentence that names it. A bad row shows the error in its number cells and the sentence in its note; the other rows answer.",
 ];
 

@@ -1,3 +1,4 @@
+import { folded } from "../functions/cells";
 import type { Solve } from "./answer";
 import { element } from "./element";
 import { exampleOutcome, statedText } from "./example-outcome";
@@ -8,7 +9,7 @@ export interface FunctionGroups {
   readonly parts: readonly HTMLElement[];
   readonly examples: number;
   readonly differences: number;
-  /** Shows only the functions in whose help every word stands; all of them for no word. */
+  /** Shows only the functions in whose help every word stands, in either spelling, singular or plural; all of them for no word. */
   readonly find: (text: string) => void;
   /** Says so when none does. */
   readonly nothing: HTMLElement;
@@ -99,12 +100,15 @@ const helpText = (shown: ShownFunction): string =>
     .join(" ")
     .toLowerCase();
 
+/** The words of a text in one spelling and the singular. */
+const inOneSpelling = (text: string): string => text.split(/[^\p{L}\p{N}+]+/u).map(folded).join(" ");
+
 /** Every function under its step of the job, with arguments, result and examples. */
 export const functionGroups = (page: Document, functions: readonly ShownFunction[], settings: GroupSettings): FunctionGroups => {
   let differences = 0;
-  const found: { readonly part: HTMLDetailsElement; readonly members: readonly { readonly part: HTMLElement; readonly text: string }[]; readonly opens: boolean }[] = [];
+  const found: { readonly part: HTMLDetailsElement; readonly members: readonly { readonly part: HTMLElement; readonly text: string; readonly words: string }[]; readonly opens: boolean }[] = [];
   for (const [index, step] of jobSteps(functions).entries()) {
-    const members = step.functions.map((shown) => ({ ...functionPart(page, shown, settings), text: helpText(shown) }));
+    const members = step.functions.map((shown) => ({ ...functionPart(page, shown, settings), text: helpText(shown), words: inOneSpelling(helpText(shown)) }));
     const wrong = members.reduce((sum, member) => sum + member.differences, 0);
     differences += wrong;
     const part = element(page, "details", [element(page, "summary", [element(page, "h3", step.name)]), ...members.map((member) => member.part)], "group");
@@ -123,7 +127,7 @@ export const functionGroups = (page: Document, functions: readonly ShownFunction
       const wanted = text.toLowerCase().split(/\s+/).filter((word) => word !== "");
       let shownCount = 0;
       for (const { part, members, opens } of found) {
-        for (const member of members) member.part.hidden = !wanted.every((word) => member.text.includes(word));
+        for (const member of members) member.part.hidden = !wanted.every((word) => member.text.includes(word) || member.words.includes(folded(word)));
         const kept = members.filter((member) => !member.part.hidden).length;
         shownCount += kept;
         part.hidden = kept === 0;

@@ -13,7 +13,7 @@ export const PICK = declare({
   says: "One value out of a table, by its label and heading.",
   parameters: {
     table: { kind: "cells", says: "A table with labels in its first column; a result of these functions, or one of your own." },
-    label: { kind: "text", says: "Label in the first column; case, spaces and punctuation do not matter." },
+    label: { kind: "text", says: "Label in the first column; case, spaces, punctuation, spelling and plural do not matter." },
     heading: { kind: "text", default: "", says: "Heading in the first row; left out, the second column." },
   },
   result: { kind: "cell", says: "The cell found." },
@@ -23,6 +23,6 @@ export const PICK = declare({
     { given: { table: LAYOUT_PART, label: "total rise", heading: "unit" }, gives: "in", from: "by hand: the column unit of the row total rise" },
     { given: { table: LAYOUT_PART, label: "total raise" }, fails: "#N/A", says: 'label: "total raise" is not known; nearest is "total rise"', from: "by hand: one letter from total rise" },
   ],
-  source: "Labels match by letters and digits alone.",
+  source: "A name as it is written comes first, then by letters and digits alone, then in another spelling or number (labour for labor, treads for tread).",
   solve: ({ table, label, heading }) => pickCell(table, label, heading),
 });
