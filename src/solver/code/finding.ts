@@ -6,7 +6,7 @@ import {
   type Figure, type Limit, type Measure, type PublishedUnit, type RelationRule, type RequiredRule, type Rule, sizeOf, type TableRow, type Threshold,
   UNIT_SIZE, type UniformityRule,
 } from "./profile";
-import { labelsOf, ofColumn, type Reading, readings, worst } from "./reading";
+import { DESIGN, labelsOf, ofColumn, type Reading, readings, worst } from "./reading";
 
 /** `touches`: the opening is exactly as wide as the sphere. */
 export type Outcome = "holds" | "breaks" | "touches" | "not given" | "does not apply" | "no verdict" | "left to a person";
@@ -56,8 +56,12 @@ const rangeCell = (min: Figure, max: Figure, unit: PublishedUnit): string =>
 /** Holds every 1/64 in in full. */
 const CELL_DECIMALS = 6;
 
-const whereOf = (reading: Reading, all: readonly Reading[]): readonly string[] =>
-  all.length > 1 ? [`worst of ${all.length} readings is ${reading.where}`] : [];
+const whereOf = (reading: Reading, all: readonly Reading[]): readonly string[] => {
+  if (all.length < 2) return [];
+  const steps = all.filter(({ where }) => where !== DESIGN).length;
+  const of = steps === all.length ? `${steps} readings` : `${steps} ${steps === 1 ? "step" : "steps"} and ${DESIGN}`;
+  return [`worst is ${reading.where}, of ${of}`];
+};
 
 /** The worst reading held against a margin. */
 const held = (

@@ -17,7 +17,8 @@ const STEP_COLUMN: Partial<Record<FactName, StepColumn>> = {
   nosing: "nosing",
 };
 
-const DESIGN = "the design value";
+/** Where a value was read that no step was measured for. */
+export const DESIGN = "the design value";
 const STRAIGHT_ANGLE = 180;
 
 /** Digits kept of an angle: far below any reading, far above the dust of 60-digit arithmetic. */

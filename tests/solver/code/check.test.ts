@@ -161,6 +161,13 @@ describe("boundary cases worked out from the limits by hand", () => {
     expect(row.note).toContain("worst is step 15");
   });
 
+  test("fourteen measured steps are fourteen, and the value of the design is named beside them", () => {
+    const steps = flight("rise", [...Array<number>(13).fill(7.5), 7.625]);
+    expect(rowOf("riser height", { riserHeight: inches(7.5) }, steps).note).toContain("worst is step 14, of 14 steps and the design value");
+    expect(rowOf("riser height", { riserHeight: inches(7.6875) }, steps).note).toContain("worst is the design value, of 14 steps and the design value");
+    expect(rowOf("riser height", {}, steps).note).toContain("worst is step 14, of 14 readings");
+  });
+
   test("d-irc-nosing-11: an 11 in tread without a nosing is not required to have one", () => {
     expect(rowOf("nosing projection", { treadDepth: inches(11), nosing: inches(0) }).verdict).toBe("does not apply");
   });
