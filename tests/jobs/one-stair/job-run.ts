@@ -72,6 +72,7 @@ export const jobRun = (job: Job, solve: Solve): JobRun => {
     if ("beside" in argument) {
       return together(argument.beside, ([first = [], ...others]) => first.map((row, index) => [...row, ...others.flatMap((rows) => rows[index] ?? [])]));
     }
+    if ("join" in argument) return together(argument.join, (rows) => [[rows.map((row) => String(row[0]?.[0] ?? "")).join("")]]);
     return called(argument.id, argument.args);
   };
 

@@ -2,8 +2,8 @@
 
 export type Cell = string | number | boolean;
 
-/** An argument as a sheet takes it: a constant, nothing, a range, a result, two native ways to put ranges together, or a call in a call. */
-export type Argument = Cell | null | InputRange | ResultRange | Stacked | Beside | Call;
+/** An argument as a sheet takes it: a constant, nothing, a range, a result, three native ways to put cells together, or a call in a call. */
+export type Argument = Cell | null | InputRange | ResultRange | Stacked | Beside | Joined | Call;
 
 /** A table of the job, or one column of it without its heading. */
 export interface InputRange {
@@ -24,6 +24,11 @@ export interface Stacked {
 /** One range beside another, as HSTACK does. */
 export interface Beside {
   readonly beside: readonly Argument[];
+}
+
+/** One text out of several cells, as & does. */
+export interface Joined {
+  readonly join: readonly Argument[];
 }
 
 export interface Call {

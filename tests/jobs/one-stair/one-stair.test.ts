@@ -1,42 +1,8 @@
-import { associated } from "../../host/stand-in";
 import type { Job } from "./job";
-import { isRows, jobRun, type Result } from "./job-run";
 import { oneStair } from "./one-stair";
-
-const functions = associated();
-
-interface Called {
-  readonly id: string;
-  readonly args: readonly unknown[];
-  readonly answer: unknown;
-}
-
-/** The job through the built functions.js, with every call kept. */
-const ran = (job: Job) => {
-  const calls: Called[] = [];
-  const run = jobRun(job, (id, args) => {
-    const solve = functions.get(id);
-    if (solve === undefined) throw new Error(`functions.js has no ${id}`);
-    const answer = solve(...args);
-    calls.push({ id, args, answer });
-    return answer;
-  });
-  return { ...run, calls };
-};
+import { cell, ran, rowsOf } from "./ran-job";
 
 const job = ran(oneStair);
-
-const rowsOf = (run: typeof job, name: string): readonly (readonly unknown[])[] => {
-  const result: Result | undefined = run.results.get(name);
-  if (!isRows(result)) throw new Error(`"${name}" is no table: ${JSON.stringify(result)}`);
-  return result;
-};
-
-/** One cell of a result by the label in its first column and its heading; the second column without one. */
-const cell = (run: typeof job, name: string, label: unknown, heading?: string): unknown => {
-  const [headings = [], ...rows] = rowsOf(run, name);
-  return rows.find(([first]) => first === label)?.[heading === undefined ? 1 : headings.indexOf(heading)];
-};
 
 const withRun = (length: number): Job => ({
   ...oneStair,
