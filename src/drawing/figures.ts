@@ -1,4 +1,4 @@
-import { mitredReturn } from "../solver/fit/mitred-return";
+import { returnMarks } from "../solver/fit/return-marks";
 import { arcRadius } from "../solver/layout/arc-radius";
 import { skirt } from "../solver/layout/skirt";
 import { stringer } from "../solver/layout/stringer";
@@ -238,7 +238,7 @@ const packingFigure: Figure = {
 };
 
 const leanFigure: Figure = {
-  says: "A skirt that is off plumb by an offset over a height leans by the angle between; positive leans away from the piece.",
+  says: "A skirt that is off square to the sub-tread by an offset over a height leans by the angle between; positive leans away from the piece, whose face is then longer than its underside.",
   marks: [
     dashed([0, 0], [0, 12]),
     line([0, 0], [-3, 12]),
@@ -246,32 +246,38 @@ const leanFigure: Figure = {
     distance([-3, 12], [0, 12], "offset", -6),
     distance([3, 0], [3, 12], "height", -6),
     said([-0.8, 5], "lean", "left"),
+    said([9, 1], "face longer", "above"),
   ],
 };
 
 const tread: Figure = {
-  says: "A tread from above: back BL to BR along the riser face, front FL to FR on the edge of the sub-tread a run M away, both diagonals, the piece carried on to its depth D, and a mitred return on the right with heel and toe.",
+  says: "A tread from above: back BL to BR along the riser face, front FL to FR on the edge of the sub-tread a run M away, both diagonals, the piece carried on to its depth D; a mitred return on the right, its toe measured along the nose from the finished nose corner at the wall, its heel from the finished wall end on a line the return's width w behind the nose.",
   marks: (() => {
     const [distanceRead, depth, back, s, farRight] = [10, 14, 36, 1.5, 38];
-    const carried = (x: number, from: number): number => from + ((x - from) * depth) / distanceRead;
+    const carried = (x: number, from: number, to = depth): number => from + ((x - from) * to) / distanceRead;
     const [leftNose, rightNose] = [carried(s, 0), carried(farRight, back)];
-    const angle = Math.atan2(farRight - back, distanceRead) / RADIANS;
-    const { heel, toe } = mitredReturn({ angle, skirtAtBack: back, depth, overhang: 2.5, returnWidth: 2.5 });
+    const angleOf = (out: number): number => Math.atan2(out, distanceRead) / RADIANS;
+    const width = 2.5;
+    const found = returnMarks(angleOf(farRight - back), angleOf(-s), { back, front: rightNose - leftNose }, { depth, overhang: width, returnWidth: width, backGap: 0 });
+    const [toe, heel] = [leftNose + found.toe, leftNose + found.heel];
+    const hook = carried(s, 0, depth - width);
     return [
       shape([0, 0], [back, 0], [rightNose, -depth], [leftNose, -depth]),
       thin([s, -distanceRead], [farRight, -distanceRead]),
       dashed([0, 0], [farRight, -distanceRead]),
       dashed([back, 0], [s, -distanceRead]),
       line([rightNose, -depth], [toe, -depth], [toe - (rightNose - back), 0]),
-      thin([toe, -depth], [heel, -depth + 2.5]),
+      thin([toe, -depth], [heel, -depth + width]),
       point([0, 0], "BL"),
       point([back, 0], "BR"),
       point([s, -distanceRead], "FL", "left"),
       point([farRight, -distanceRead], "FR", "left"),
       point([toe, -depth], "toe", "right"),
-      point([heel, -depth + 2.5], "heel", "left"),
+      point([heel, -depth + width], "heel", "right"),
       distance([back * 0.45, 0], [back * 0.45, -distanceRead], "M", -8),
       distance([-3, 0], [-3, -depth], "D", 8),
+      distance([hook, -depth + width], [heel, -depth + width], "heel at the hook", 0),
+      distance([leftNose, -depth], [toe, -depth], "toe", 14),
       said([s / 2, -distanceRead / 2], "left angle", "left"),
     ];
   })(),

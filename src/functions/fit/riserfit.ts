@@ -5,39 +5,49 @@ import { declare, headings, unit } from "../declare";
 import { FIT_PROBLEMS } from "../fit-problems";
 import { riserReadings } from "../tables";
 
+/** A saw does not tilt further. Common practice, no source. */
+const STEEPEST_UNDERCUT = 45;
+
 export const RISERFIT = declare({
   id: "RISERFIT",
   group: "Fit",
   says: "Cut lengths, angles and tilts of risers, step by step from tape readings.",
   parameters: {
-    readings: { kind: "table", table: riserReadings, badRows: "answer", says: "One row a riser: height, top, bottom, and what fixes the ends." },
+    readings: { kind: "table", table: riserReadings, badRows: "answer", says: "One row per riser: height, top, bottom, and what fixes the ends; or height, top and both angles." },
     openEnd: { kind: "choice", options: ["none", "left", "right", "both"], default: "none", says: "Ends where the riser runs past the skirt." },
     runPast: { kind: "reading", sign: "not negative", default: "1/4", says: "How far it runs past the open skirt." },
     thickness: { kind: "reading", sign: "positive", default: "3/4", says: "Thickness of the riser." },
-    tape: { kind: "count", sign: "positive", most: 64, optional: true, says: "Divisions of the unit on the tape used; twice a division is the most that diagonals may disagree by.", without: "Left out: 16 of an inch, 1 of a millimetre." },
+    gap: { kind: "reading", sign: "not negative", default: 0, says: "Clearance to the skirt at each closed end, square to the skirt." },
+    undercut: { kind: "number", sign: "not negative", most: STEEPEST_UNDERCUT, default: 0, says: "Degrees every closed end is undercut by on purpose: the face stays, the back is relieved." },
+    tape: { kind: "count", sign: "positive", most: 64, optional: true, says: "Divisions of the unit on the tape used; diagonals may disagree by two divisions, or by 3/32 in (2.4 mm) where that is more.", without: "Left out: 16 of an inch, 1 of a millimetre." },
     unit,
     headings,
   },
   result: {
     kind: "table",
-    says: "One row a riser. Lengths are on the face, angles in degrees, positive where the bottom is longer.",
+    says: "One row per riser. Lengths are on the face. Angles are in degrees: a cut angle is positive where the bottom is longer, a tilt where the face is longer (undercut) and negative where the back is longer; left set and right set say both in words.",
     columns: {
       step: { kind: "label", says: "Step of the reading." },
-      length: { kind: "reading", says: "Blank: from end to end with what runs past and every undercut." },
+      length: { kind: "reading", says: "Blank: from end to end of face and back, with what runs past." },
       longPoint: { kind: "reading", says: "Over all." },
       shortPoint: { kind: "reading", says: "Where top and bottom overlap." },
       top: { kind: "reading", says: "Along the top edge." },
       bottom: { kind: "reading", says: "Along the piece's own bottom edge." },
       leftAngle: { kind: "angle", says: "Cut angle of the left end, from square." },
       rightAngle: { kind: "angle", says: "Cut angle of the right end, from square." },
-      leftTilt: { kind: "angle", says: "Blade tilt of the left end; negative undercuts." },
-      rightTilt: { kind: "angle", says: "Blade tilt of the right end; negative undercuts." },
+      leftTilt: { kind: "angle", says: "Tilt of the saw at the left end, square to the cut: positive is face longer (undercut), negative is back longer." },
+      rightTilt: { kind: "angle", says: "Tilt of the saw at the right end, alike." },
       height: { kind: "reading", says: "Height of the piece." },
-      closure: { kind: "reading", says: "What the two diagonals disagree by." },
+      closure: { kind: "reading", says: "What the two diagonals, or lengths and angles, disagree by. Up to the limit a quarter of the diagonals' is added to top and bottom." },
+      leftSet: { kind: "text", says: "Left end at the saw, piece face up, bottom toward you: which way the near end of the blade's path swings, and which side is longer. Blade over the piece: back longer; away from it: face longer." },
+      rightSet: { kind: "text", says: "Right end at the saw, alike." },
       note: { kind: "text", says: "What to look at again, or why the row has no answer." },
     },
   },
-  problems: FIT_PROBLEMS,
+  problems: {
+    ...FIT_PROBLEMS,
+    "nothing-gives-the-far-line": { cell: "#VALUE!", says: "bottom: is missing; give bottom, or left angle and right angle" },
+  },
   examples: [
     {
       given: { readings: [["step", "height", "top", "bottom", "left offset"], [1, 7.5, 36, 36, "square"]], openEnd: "right" },
@@ -51,12 +61,12 @@ export const RISERFIT = declare({
     },
     {
       given: { readings: [["step", "height", "top", "bottom"], [3, 8, 36, 36]] },
-      shows: [{ step: 3, note: "diagonal: is missing; give a diagonal, a left offset or a left angle, and write `square` for a measured zero" }],
+      shows: [{ step: 3, note: "diagonal: is missing; give a diagonal, a left offset or an angle, and write `square` for a measured zero" }],
       from: "by hand: two lengths alone leave the ends free to lean together",
     },
   ],
-  source: "Plane coordinates of the four corners, from the two lines measured and a diagonal, offset or angle.",
+  source: "Plane coordinates of the four corners, from the two lines measured and a diagonal, offset or angle. Tilt = atan(tan flare x cos angle); a gap c takes c / (cos angle x cos tilt) off an end.",
   caution: "Test cut in scrap, guards on.",
-  solve: ({ readings, openEnd, runPast, thickness, tape, unit: used }) =>
-    besideBadRows(readings, (good) => riserFits(good, { openEnd, runPast, thickness, closure: closureLimits(tape, used) })),
+  solve: ({ readings, tape, unit: used, headings: _headings, ...piece }) =>
+    besideBadRows(readings, (good) => riserFits(good, { ...piece, closure: closureLimits(tape, used) })),
 });

@@ -1,54 +1,76 @@
 import { closureLimits } from "../../solver/fit/closure-limits";
+import { RISER_ON } from "../../solver/fit/riser-on";
 import { treadFits } from "../../solver/fit/tread-fit";
 import { besideBadRows } from "../beside-bad-rows";
 import { declare, headings, unit } from "../declare";
 import { FIT_PROBLEMS } from "../fit-problems";
 import { treadReadings } from "../tables";
 
+/** A saw does not tilt further. Common practice, no source. */
+const STEEPEST_UNDERCUT = 45;
+
 export const TREADFIT = declare({
   id: "TREADFIT",
   group: "Fit",
   says: "Cut lengths, angles, tilts and mitres of treads, step by step from tape readings.",
   parameters: {
-    readings: { kind: "table", table: treadReadings, badRows: "answer", says: "One row a tread: run, back, front, and what fixes the ends." },
+    readings: { kind: "table", table: treadReadings, badRows: "answer", says: "One row per tread: run, back, front, and what fixes the ends; or run, back and both angles." },
     nosing: { kind: "reading", sign: "not negative", default: "1 1/4", says: "How far the tread projects past the riser face below it." },
     openEnd: { kind: "choice", options: ["none", "left", "right", "both"], default: "none", says: "Ends with a mitred return." },
     overhang: { kind: "reading", sign: "not negative", defaultsTo: "nosing", says: "How far the return stands past the skirt." },
     returnWidth: { kind: "reading", sign: "positive", defaultsTo: "overhang", says: "Width of the return." },
     thickness: { kind: "reading", sign: "positive", default: 1, says: "Thickness of the tread; a leaning skirt moves the cut by it." },
-    tape: { kind: "count", sign: "positive", most: 64, optional: true, says: "Divisions of the unit on the tape used; twice a division is the most that diagonals may disagree by.", without: "Left out: 16 of an inch, 1 of a millimetre." },
+    riserOn: { kind: "choice", options: RISER_ON, default: "both", says: "Finished risers in place when the tread was read: `off` from the rough riser to the sub-tread's edge, `behind` from the finished riser to the sub-tread's edge, `both` from finished face to finished face." },
+    riserThickness: { kind: "reading", sign: "not negative", default: "3/4", says: "Thickness of the finished risers; counts where one was not in place." },
+    gap: { kind: "reading", sign: "not negative", default: 0, says: "Clearance to the skirt at each closed end, square to the skirt. For room to fit and for finish: wood hardly moves along the grain." },
+    backGap: { kind: "reading", sign: "not negative", default: 0, says: "Clearance behind the back edge, hidden by the riser's lap: room for the wood to move, which it does across the grain." },
+    undercut: { kind: "number", sign: "not negative", most: STEEPEST_UNDERCUT, default: 0, says: "Degrees every closed end is undercut by on purpose: the face stays, the underside is relieved." },
+    tape: { kind: "count", sign: "positive", most: 64, optional: true, says: "Divisions of the unit on the tape used; diagonals may disagree by two divisions, or by 3/32 in (2.4 mm) where that is more.", without: "Left out: 16 of an inch, 1 of a millimetre." },
     unit,
     headings,
   },
   result: {
     kind: "table",
-    says: "One row a tread. Lengths are on the face, angles in degrees, positive where the front is longer; distances along the nose are from the far end of the blank.",
+    says: "One row per tread. Lengths are on the face, at the piece's own edges. Angles are in degrees: a cut angle is positive where the front is longer, a tilt where the face is longer (undercut) and negative where the underside is longer; left set and right set say both in words. Marks along the nose are from the finished nose corner at the wall; with both ends open, from the other end's toe.",
     columns: {
       step: { kind: "label", says: "Step of the reading." },
-      length: { kind: "reading", says: "Blank: from end to end with the return's overhang and every undercut." },
+      length: { kind: "reading", says: "Blank: from end to end of face and underside, with the return's overhang." },
       longPoint: { kind: "reading", says: "Over all, skirt to skirt." },
       shortPoint: { kind: "reading", says: "Where back and front overlap." },
       back: { kind: "reading", says: "Along the back edge." },
       front: { kind: "reading", says: "Along the piece's own front edge." },
       leftAngle: { kind: "angle", says: "Cut angle of the left end, from square." },
       rightAngle: { kind: "angle", says: "Cut angle of the right end, from square." },
-      leftTilt: { kind: "angle", says: "Blade tilt of the left end; negative undercuts." },
-      rightTilt: { kind: "angle", says: "Blade tilt of the right end; negative undercuts." },
-      depth: { kind: "reading", says: "Depth of the piece, back to nose." },
-      heel: { kind: "reading", says: "Along the nose to where the mitre starts." },
+      leftTilt: { kind: "angle", says: "Tilt of the saw at the left end, square to the cut: positive is face longer (undercut), negative is underside longer." },
+      rightTilt: { kind: "angle", says: "Tilt of the saw at the right end, alike." },
+      depth: { kind: "reading", says: "Depth of the piece, back to nose, less the back gap." },
+      heel: { kind: "reading", says: "Parallel to the nose to where the mitre starts; it lies the return's width behind the nose." },
       toe: { kind: "reading", says: "Along the nose to the outer edge of the return." },
       mitre: { kind: "angle", says: "Mitre from the nose; 45 only where the skirt is square to it." },
       returnLength: { kind: "reading", says: "Length of the return along its outer edge." },
-      closure: { kind: "reading", says: "What the two diagonals disagree by." },
+      closure: { kind: "reading", says: "What the two diagonals, or lengths and angles, disagree by. Up to the limit a quarter of the diagonals' is added to back and front." },
       leftHeel: { kind: "reading", says: "Heel of the left return where both ends are open." },
       leftToe: { kind: "reading", says: "Toe of the left return where both ends are open." },
       leftMitre: { kind: "angle", says: "Mitre of the left return where both ends are open." },
       leftReturnLength: { kind: "reading", says: "Length of the left return where both ends are open." },
+      leftSet: { kind: "text", says: "Left end at the saw, piece face up, nose toward you: which way the near end of the blade's path swings, and which side is longer. Blade over the piece: underside longer; away from it: face longer." },
+      rightSet: { kind: "text", says: "Right end at the saw, alike." },
+      leftDepth: { kind: "reading", says: "Depth at the left end; the same as the depth, as tapered steps are refused." },
+      rightDepth: { kind: "reading", says: "Depth at the right end; the same." },
+      heelAtTheHook: { kind: "reading", says: "The heel with the tape hooked on the finished wall end, the return's width behind the nose: the one to mark. With both ends open, heel to heel. Over an end whose underside is longer a hook stands off: burn an inch." },
+      mitreLine: { kind: "reading", says: "Toe to heel along the mitre; proves both marks." },
+      returnLine: { kind: "reading", says: "Along the back edge, from the finished back corner at the wall to the line the return lies on; with both ends open, from line to line." },
+      leftMitreLine: { kind: "reading", says: "Toe to heel of the left return where both ends are open." },
       note: { kind: "text", says: "What to look at again, or why the row has no answer." },
     },
   },
   problems: {
     ...FIT_PROBLEMS,
+    "nothing-gives-the-far-line": { cell: "#VALUE!", says: "front: is missing; give front, or left angle and right angle" },
+    tapered: { cell: "#VALUE!", says: "left run: {left} against a right run of {right} is a tapered step, which is not worked out yet; pack the riser behind out by {more} at its {end} end, which makes the step square, and read it again" },
+    "runs-disagree": { cell: "#VALUE!", says: "run: {run} disagrees with the left run and right run, both {both}; keep one" },
+    "no-depth-left": { cell: "#VALUE!", says: "back gap: {backGap} takes all of the depth" },
+    "return-too-wide": { cell: "#VALUE!", says: "return width: {returnWidth} is as much as the tread is deep, {depth}" },
     "no-distance": { cell: "#VALUE!", says: "run: is empty or 0; give the distance between the two lines measured" },
     "nothing-left": { cell: "#VALUE!", says: "back: nothing is left between the two ends; read this step again" },
   },
@@ -69,10 +91,8 @@ export const TREADFIT = declare({
       from: "by hand: a diagonal is longer than the distance it spans",
     },
   ],
-  source: "Plane coordinates of the four corners, from the two lines measured and a diagonal, offset or angle; closure is the difference of the two diagonals' answers.",
-  caution: "A tapered step is not covered by one run: type the mean, and scribe the back. Test cut in scrap, guards on.",
-  solve: ({ readings, nosing, openEnd, overhang, returnWidth, thickness, tape, unit: used }) =>
-    besideBadRows(readings, (good) =>
-      treadFits(good, { nosing, openEnd, overhang, returnWidth, thickness, closure: closureLimits(tape, used) }),
-    ),
+  source: "Plane coordinates of the four corners, from the two lines measured and a diagonal, offset or angle; closure is the difference of the two diagonals' answers. Tilt = atan(tan lean x cos angle); a gap c takes c / (cos angle x cos tilt) off an end; heel = toe - return width x tan(45 + angle / 2).",
+  caution: "Test cut in scrap, guards on.",
+  solve: ({ readings, tape, unit: used, headings: _headings, ...piece }) =>
+    besideBadRows(readings, (good) => treadFits(good, { ...piece, closure: closureLimits(tape, used) })),
 });

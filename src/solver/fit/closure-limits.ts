@@ -4,14 +4,16 @@ import type { ClosureLimits } from "./closure-notes";
 /** Divisions of the unit a tape usually shows. */
 const USUAL_TAPE: Readonly<Record<Unit, number>> = { in: 16, mm: 1 };
 
-/** Honest readings of a 1/16 tape close within 0.073 in 95 times of 100, so twice a division is the most that passes without a word. */
+/** Honest readings of a 1/16 tape close within 0.073 in in 95 of 100 steps, by trial on made-up flights, so twice a division passes without a word. */
 const DIVISIONS_ALLOWED = 2;
+/** A hand does not get finer with the tape: under this, one honest step in 30 would be flagged, by the same trial. */
+const FINEST_HAND = lengthOf(0.09375, "in");
 
 /** Closures of one cause lie within this of one another. */
 const ALIKE = lengthOf(0.125, "in");
 
-/** What two diagonals may disagree by, read with a tape of `divisions` to the unit. */
-export const closureLimits = (divisions: number | undefined, unit: Unit): ClosureLimits => ({
-  most: DIVISIONS_ALLOWED / (divisions ?? USUAL_TAPE[unit]),
-  alike: measure(ALIKE, unit),
-});
+/** What readings of a step may disagree by, read with a tape of `divisions` to the unit. */
+export const closureLimits = (divisions: number | undefined, unit: Unit): ClosureLimits => {
+  const division = 1 / (divisions ?? USUAL_TAPE[unit]);
+  return { most: Math.max(DIVISIONS_ALLOWED * division, measure(FINEST_HAND, unit)), alike: measure(ALIKE, unit), division };
+};

@@ -7,7 +7,10 @@ import { type Problem, problem } from "../problem";
 export interface CornerReading {
   readonly distance: number;
   readonly near: number;
-  readonly far: number;
+  /** How far from the near line, towards the far one, the length `near` was read: the bar of a template. */
+  readonly at?: number;
+  /** Left out where both angles give it. */
+  readonly far?: number;
   /** Near left to far right. */
   readonly diagonal?: number;
   /** Near right to far left. */
@@ -16,7 +19,10 @@ export interface CornerReading {
   readonly leftOffset?: number;
   /** Positive when the far line is the longer on this side. */
   readonly leftAngle?: number;
+  readonly rightAngle?: number;
 }
+
+export type UnusedReading = "diagonal" | "secondDiagonal" | "leftOffset" | "leftAngle" | "rightAngle";
 
 /** The four corners on the two lines, by the place of the far ones along the line; the near left corner is 0, the near right one `near`. */
 export interface Corners {
@@ -24,39 +30,73 @@ export interface Corners {
   readonly near: number;
   readonly farLeft: number;
   readonly farRight: number;
-  /** What the two diagonals disagree by; undefined where nothing checks the reading. */
+  /** What two ways to the same corner disagree by; undefined where nothing checks the reading. */
   readonly closure: number | undefined;
-  readonly unused: readonly ("leftOffset" | "leftAngle")[];
+  /** What closes the reading: both diagonals, or both lengths with both angles. */
+  readonly closedBy: "diagonals" | "angles" | undefined;
+  /** Only angles tell the far line: a length along it would check them. */
+  readonly isFarByAngles: boolean;
+  readonly unused: readonly UnusedReading[];
 }
 
-export type CornerProblem = "diagonal-too-short" | "second-diagonal-too-short" | "nothing-fixes-the-end" | "diagonal-on-the-wrong-side";
+export type CornerProblem =
+  | "diagonal-too-short"
+  | "second-diagonal-too-short"
+  | "nothing-fixes-the-end"
+  | "diagonal-on-the-wrong-side"
+  | "nothing-gives-the-far-line"
+  | "bar-without-angles"
+  | "angles-leave-no-length";
 
 const DEGREES = Math.PI / 180;
 
 const leg = (hypotenuse: number, other: number): number => Math.sqrt(hypotenuse * hypotenuse - other * other);
+const slope = (angle: number | undefined): number | undefined => (angle === undefined ? undefined : Math.tan(angle * DEGREES));
+const mean = (one: number | undefined, other: number | undefined): number | undefined =>
+  one !== undefined && other !== undefined ? (one + other) / 2 : (one ?? other);
 
-/** Where the far left corner lies, from whatever fixes it: both diagonals (their mean), one, an offset or an angle. */
+/** Where the far left corner lies, from whatever fixes it: both diagonals (their mean), one, an offset, or the angles of the ends. */
 export const corners = (reading: CornerReading): Corners | Problem<CornerProblem> => {
-  const { distance, near, far, diagonal, secondDiagonal, leftOffset, leftAngle } = reading;
+  const { distance, at, diagonal, secondDiagonal, leftOffset } = reading;
   if (diagonal !== undefined && diagonal <= distance) return problem("diagonal-too-short", { diagonal, distance });
   if (secondDiagonal !== undefined && secondDiagonal <= distance) return problem("second-diagonal-too-short", { diagonal: secondDiagonal, distance });
-  const first = diagonal === undefined ? undefined : leg(diagonal, distance) - far;
-  const second = secondDiagonal === undefined ? undefined : near - leg(secondDiagonal, distance);
-  const byAngle = leftAngle === undefined ? undefined : -distance * Math.tan(leftAngle * DEGREES);
-  const mean = first !== undefined && second !== undefined ? (first + second) / 2 : (first ?? second);
-  const farLeft = mean ?? leftOffset ?? byAngle;
+  const [left, right] = [slope(reading.leftAngle), slope(reading.rightAngle)];
+  const opening = left === undefined || right === undefined ? undefined : left + right;
+  if (at !== undefined && opening === undefined) return problem("bar-without-angles", { at });
+  const near = reading.near - (at ?? 0) * (opening ?? 0);
+  const far = reading.far ?? (opening === undefined ? undefined : near + distance * opening);
+  if (far === undefined) return problem("nothing-gives-the-far-line");
+  if (near <= 0 || far <= 0) return problem("angles-leave-no-length");
+  const isFarRead = reading.far !== undefined;
+  const first = diagonal === undefined || !isFarRead ? undefined : leg(diagonal, distance) - far;
+  const second = secondDiagonal === undefined || !isFarRead ? undefined : near - leg(secondDiagonal, distance);
+  const byDiagonals = mean(first, second);
+  const byLeft = left === undefined ? undefined : -distance * left;
+  const byRight = right === undefined ? undefined : near + distance * right - far;
+  const farLeft = byDiagonals ?? (isFarRead ? leftOffset : undefined) ?? mean(byLeft, byRight);
   if (farLeft === undefined) return problem("nothing-fixes-the-end");
   // Both far corners left of the near left one, or both right of the near right one: the diagonal was taken the other way.
   if (farLeft + far <= 0 || farLeft >= near) return problem("diagonal-on-the-wrong-side", { farLeft });
+  const isClosedByDiagonals = first !== undefined && second !== undefined;
+  const isByAngles = byDiagonals === undefined && (leftOffset === undefined || !isFarRead);
+  const isClosedByAngles = isByAngles && isFarRead && byLeft !== undefined && byRight !== undefined;
+  const given = (name: UnusedReading, isUsed: boolean): readonly UnusedReading[] => (reading[name] !== undefined && !isUsed ? [name] : []);
+  // The angles of a bar read `at` its own place have served to bring it to the near line.
+  const isAngleUsed = isByAngles || at !== undefined || !isFarRead;
   return {
     distance,
     near,
     farLeft,
     farRight: farLeft + far,
-    closure: first !== undefined && second !== undefined ? first - second : undefined,
+    closure: isClosedByDiagonals ? first - second : isClosedByAngles ? byLeft - byRight : undefined,
+    closedBy: isClosedByDiagonals ? "diagonals" : isClosedByAngles ? "angles" : undefined,
+    isFarByAngles: !isFarRead,
     unused: [
-      ...(mean !== undefined && leftOffset !== undefined ? (["leftOffset"] as const) : []),
-      ...((mean ?? leftOffset) !== undefined && leftAngle !== undefined ? (["leftAngle"] as const) : []),
+      ...given("diagonal", first !== undefined),
+      ...given("secondDiagonal", second !== undefined),
+      ...given("leftOffset", byDiagonals === undefined && isFarRead),
+      ...given("leftAngle", isAngleUsed),
+      ...given("rightAngle", isAngleUsed),
     ],
   };
 };

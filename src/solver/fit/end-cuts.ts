@@ -1,60 +1,104 @@
 import { type Problem, problem } from "../problem";
 import type { Corners } from "./corner-reading";
 
-/** How the two ends of a piece stand: lean of the surface it meets in degrees (0 at an open end), and what is added past an open end. */
-export interface Ends {
-  readonly leftLean: number;
-  readonly rightLean: number;
-  readonly leftPast: number;
-  readonly rightPast: number;
+/** One end of a piece. An open end meets no surface: it has neither lean nor gap, and is never undercut. */
+export interface End {
+  readonly isOpen: boolean;
+  /** Degrees the surface it meets leans away from the piece, from the side the readings were taken on to the face. */
+  readonly lean: number;
+  /** Clearance to that surface, square to it. */
+  readonly gap: number;
+  /** What is added past an open end. */
+  readonly past: number;
 }
 
-/** A piece carried to its own depth and thickness, seen on its face; places are along the near line from the near left corner as read. */
+/** The piece between the lines read: from where its near edge lies beyond the near line, and how deep it is. */
+export interface Span {
+  readonly from: number;
+  readonly depth: number;
+}
+
+/** Places of the four corners on the face, along the near line from the near left corner as read. */
+export interface Places {
+  readonly nearLeft: number;
+  readonly nearRight: number;
+  readonly farLeft: number;
+  readonly farRight: number;
+}
+
+/** A piece carried to its own edges and thickness, seen on its face. */
 export interface EndCuts {
   readonly leftAngle: number;
   readonly rightAngle: number;
+  /** Bevel of the saw, square to the cut: positive where the face is the longer, negative where the other side is. */
   readonly leftTilt: number;
   readonly rightTilt: number;
-  /** Lengths on the face: along the near line, along the piece's own far edge, over all, and where both edges overlap. */
+  /** Lengths on the face: along both edges, over all, and where the edges overlap. */
   readonly near: number;
   readonly far: number;
   readonly longPoint: number;
   readonly shortPoint: number;
-  /** The edges on the underside at the far edge of the piece. */
-  readonly farLeft: number;
-  readonly farRight: number;
-  /** What a lean adds to the face on each side, negative for an undercut. */
-  readonly leftGain: number;
-  readonly rightGain: number;
+  readonly places: Places;
+  /** How much the other side stands past the face at each end; 0 where the face is the longer. */
+  readonly leftUnder: number;
+  readonly rightUnder: number;
 }
 
 const DEGREES = Math.PI / 180;
 
-/** Cut angles, lengths and tilts of a piece `depth` deep and `thickness` thick between the corners read. */
-export const endCuts = (read: Corners, depth: number, thickness: number, ends: Ends): EndCuts | Problem<"edges-cross"> => {
-  const { distance, near } = read;
-  const carried = depth / distance;
-  const farLeft = read.farLeft * carried - ends.leftPast;
-  const farRight = near + (read.farRight - near) * carried + ends.rightPast;
-  const nearLeft = -ends.leftPast;
-  const nearRight = near + ends.rightPast;
-  const leftGain = thickness * Math.tan(ends.leftLean * DEGREES);
-  const rightGain = thickness * Math.tan(ends.rightLean * DEGREES);
-  const gain = leftGain + rightGain;
-  const shortPoint = Math.min(nearRight, farRight) - Math.max(nearLeft, farLeft) + gain;
-  if (farRight - farLeft + gain <= 0 || nearRight - nearLeft + gain <= 0 || shortPoint <= 0) return problem("edges-cross", { depth });
+interface EndCut {
+  /** How far the face stands outward of the line the readings were taken on. */
+  readonly gain: number;
+  readonly angle: number;
+  readonly tilt: number;
+  readonly under: number;
+}
+
+const OPEN = { lean: 0, gap: 0 };
+
+/** One end from the slope of its line, outward per unit of depth. */
+const endCut = (slope: number, end: End, thickness: number, undercut: number): EndCut => {
+  const { lean, gap } = end.isOpen ? OPEN : end;
+  const rise = Math.tan(lean * DEGREES);
+  const along = 1 / Math.hypot(1, slope);
+  const tilt = Math.atan(rise * along) + (end.isOpen ? 0 : undercut * DEGREES);
   return {
-    leftAngle: Math.atan(-read.farLeft / distance) / DEGREES,
-    rightAngle: Math.atan((read.farRight - near) / distance) / DEGREES,
-    leftTilt: ends.leftLean,
-    rightTilt: ends.rightLean,
-    near: nearRight - nearLeft + gain,
-    far: farRight - farLeft + gain,
-    longPoint: Math.max(nearRight, farRight) - Math.min(nearLeft, farLeft) + gain,
+    // A gap square to the surface, seen along the nose: the length of the surface's own normal there.
+    gain: end.past + thickness * rise - gap * Math.hypot(1, slope, rise),
+    angle: Math.atan(slope) / DEGREES,
+    tilt: tilt / DEGREES,
+    under: Math.max(0, (-thickness * Math.tan(tilt)) / along),
+  };
+};
+
+/** Cut angles, lengths and tilts of a piece `thickness` thick between the corners read. */
+export const endCuts = (
+  read: Corners, { from, depth }: Span, thickness: number, ends: { readonly left: End; readonly right: End }, undercut: number,
+): EndCuts | Problem<"edges-cross"> => {
+  const [leftSlope, rightSlope] = [-read.farLeft / read.distance, (read.farRight - read.near) / read.distance];
+  const left = endCut(leftSlope, ends.left, thickness, undercut);
+  const right = endCut(rightSlope, ends.right, thickness, undercut);
+  const to = from + depth;
+  const places: Places = {
+    nearLeft: -from * leftSlope - left.gain,
+    nearRight: read.near + from * rightSlope + right.gain,
+    farLeft: -to * leftSlope - left.gain,
+    farRight: read.near + to * rightSlope + right.gain,
+  };
+  const { nearLeft, nearRight, farLeft, farRight } = places;
+  const shortPoint = Math.min(nearRight, farRight) - Math.max(nearLeft, farLeft);
+  if (farRight - farLeft <= 0 || nearRight - nearLeft <= 0 || shortPoint <= 0) return problem("edges-cross", { depth });
+  return {
+    leftAngle: left.angle,
+    rightAngle: right.angle,
+    leftTilt: left.tilt,
+    rightTilt: right.tilt,
+    near: nearRight - nearLeft,
+    far: farRight - farLeft,
+    longPoint: Math.max(nearRight, farRight) - Math.min(nearLeft, farLeft),
     shortPoint,
-    farLeft,
-    farRight,
-    leftGain,
-    rightGain,
+    places,
+    leftUnder: left.under,
+    rightUnder: right.under,
   };
 };

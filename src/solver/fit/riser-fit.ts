@@ -1,22 +1,28 @@
 import { isOpen, type OpenEnd } from "../layout/stair-facts";
 import { isProblem, type Problem } from "../problem";
-import { type ClosureLimits, closureNotes } from "./closure-notes";
+import { adjusted, type ClosureLimits, closureNotes } from "./closure-notes";
 import { type CornerProblem, corners } from "./corner-reading";
-import { endCuts } from "./end-cuts";
+import { type End, endCuts } from "./end-cuts";
+import { sawSet } from "./saw-set";
+import { unusedAtOpenEnds } from "./unused-at-open-ends";
 
-/** Readings of one riser at its back, in one unit; angles in degrees, leans are the skirts' angles in plan. */
+/** Readings of one riser at its back, in one unit; angles in degrees. A flare is a skirt's angle in plan, positive where it opens to the front. */
 export interface RiserReading {
   readonly step?: string | number;
   readonly height: number;
   readonly top: number;
-  readonly bottom: number;
+  readonly bottom?: number;
   readonly diagonal?: number;
   readonly secondDiagonal?: number;
   readonly leftOffset?: number;
   readonly leftAngle?: number;
+  readonly rightAngle?: number;
   readonly cutHeight?: number;
-  readonly leftLean: number;
-  readonly rightLean: number;
+  readonly leftFlare: number;
+  readonly rightFlare: number;
+  /** Each of these stands in for the flight's own where it is given. */
+  readonly leftGap?: number;
+  readonly rightGap?: number;
 }
 
 /** What all risers of a flight share. */
@@ -24,6 +30,10 @@ export interface RiserPiece {
   readonly openEnd: OpenEnd;
   readonly runPast: number;
   readonly thickness: number;
+  /** Clearance to the skirt at each closed end, square to it. */
+  readonly gap: number;
+  /** Degrees every closed end is undercut by on purpose. */
+  readonly undercut: number;
   readonly closure: ClosureLimits;
 }
 
@@ -42,6 +52,8 @@ export interface RiserFit {
   readonly rightTilt: number;
   readonly height: number;
   readonly closure?: number;
+  readonly leftSet: string;
+  readonly rightSet: string;
   readonly note: string;
 }
 
@@ -53,19 +65,18 @@ export interface FailedRiserFit {
 const one = (reading: RiserReading, piece: RiserPiece) => {
   const { top, bottom, height } = reading;
   const cutHeight = reading.cutHeight ?? height;
-  const read = corners({ ...reading, distance: height, near: top, far: bottom });
-  if (isProblem(read)) return read;
-  const [leftOpen, rightOpen] = [isOpen("left", piece.openEnd), isOpen("right", piece.openEnd)];
-  const cuts = endCuts(read, cutHeight, piece.thickness, {
-    leftLean: leftOpen ? 0 : reading.leftLean,
-    rightLean: rightOpen ? 0 : reading.rightLean,
-    leftPast: leftOpen ? piece.runPast : 0,
-    rightPast: rightOpen ? piece.runPast : 0,
+  const found = corners({ ...reading, distance: height, near: top, ...(bottom === undefined ? {} : { far: bottom }) });
+  if (isProblem(found)) return found;
+  const read = adjusted(found, piece.closure);
+  const end = (side: "left" | "right", lean: number, gap: number | undefined): End => ({
+    isOpen: isOpen(side, piece.openEnd), lean, gap: gap ?? piece.gap, past: isOpen(side, piece.openEnd) ? piece.runPast : 0,
   });
+  const ends = { left: end("left", reading.leftFlare, reading.leftGap), right: end("right", reading.rightFlare, reading.rightGap) };
+  const cuts = endCuts(read, { from: 0, depth: cutHeight }, piece.thickness, ends, piece.undercut);
   if (isProblem(cuts)) return cuts;
-  // The blank must hold the underside too, so an undercut shortens no blank.
-  const undercuts = Math.max(0, -cuts.leftGain) + Math.max(0, -cuts.rightGain);
-  return { read, cuts, cutHeight, length: cuts.longPoint + undercuts };
+  const unused = unusedAtOpenEnds(piece.openEnd, { left: { lean: reading.leftFlare, gap: reading.leftGap }, right: { lean: reading.rightFlare, gap: reading.rightGap } }, "flare");
+  // The blank must hold the back too, where that is the longer.
+  return { read, cuts, cutHeight, unused, length: cuts.longPoint + cuts.leftUnder + cuts.rightUnder };
 };
 
 /** Cut lengths, angles and tilts of risers from tape readings, carried from the distance measured to the height of the piece, from the top down. */
@@ -89,7 +100,9 @@ export const riserFits = (readings: readonly RiserReading[], piece: RiserPiece):
       rightTilt: cuts.rightTilt,
       height: found.cutHeight,
       ...(read.closure === undefined ? {} : { closure: read.closure }),
-      note: notes[row] ?? "",
+      leftSet: sawSet("left", cuts.leftAngle, cuts.leftTilt, "back"),
+      rightSet: sawSet("right", cuts.rightAngle, cuts.rightTilt, "back"),
+      note: [found.unused, notes[row]].filter(Boolean).join("; "),
     };
   });
 };

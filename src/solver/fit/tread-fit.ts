@@ -1,23 +1,34 @@
 import { isProblem, type Problem, problem } from "../problem";
 import { isOpen, type OpenEnd } from "../layout/stair-facts";
-import { type ClosureLimits, closureNotes } from "./closure-notes";
-import { type CornerProblem, corners } from "./corner-reading";
-import { endCuts } from "./end-cuts";
-import { type MitredReturn, mitredReturn } from "./mitred-return";
+import { adjusted, type ClosureLimits, closureNotes } from "./closure-notes";
+import { type CornerProblem, type Corners, corners } from "./corner-reading";
+import { type End, type EndCuts, endCuts } from "./end-cuts";
+import { bothReturnMarks, type ReturnMarks, returnMarks } from "./return-marks";
+import { type RiserOn, treadSpan } from "./riser-on";
+import { sawSet } from "./saw-set";
+import { unusedAtOpenEnds } from "./unused-at-open-ends";
 
 /** Readings of one tread, at the level of the sub-tread, in one unit; angles in degrees. */
 export interface TreadReading {
   readonly step?: string | number;
   readonly run?: number;
   readonly back: number;
-  readonly front: number;
+  readonly front?: number;
   readonly diagonal?: number;
   readonly secondDiagonal?: number;
   readonly leftOffset?: number;
   readonly leftAngle?: number;
+  readonly rightAngle?: number;
+  readonly at?: number;
   readonly leftLean: number;
   readonly rightLean: number;
   readonly depth?: number;
+  readonly leftRun?: number;
+  readonly rightRun?: number;
+  /** Each of these stands in for the flight's own where it is given. */
+  readonly leftGap?: number;
+  readonly rightGap?: number;
+  readonly backGap?: number;
 }
 
 /** What all treads of a flight share. */
@@ -27,10 +38,18 @@ export interface TreadPiece {
   readonly overhang: number;
   readonly returnWidth: number;
   readonly thickness: number;
+  readonly riserOn: RiserOn;
+  readonly riserThickness: number;
+  /** Clearance to the skirt at each closed end, square to it. */
+  readonly gap: number;
+  /** Clearance between the back edge and the riser. */
+  readonly backGap: number;
+  /** Degrees every closed end is undercut by on purpose. */
+  readonly undercut: number;
   readonly closure: ClosureLimits;
 }
 
-export type FitProblem = CornerProblem | "edges-cross" | "no-distance" | "nothing-left";
+export type FitProblem = CornerProblem | "edges-cross" | "no-distance" | "nothing-left" | "tapered" | "runs-disagree" | "no-depth-left" | "return-too-wide";
 
 export interface TreadFit {
   readonly step: string | number | undefined;
@@ -53,6 +72,14 @@ export interface TreadFit {
   readonly leftToe?: number;
   readonly leftMitre?: number;
   readonly leftReturnLength?: number;
+  readonly leftSet: string;
+  readonly rightSet: string;
+  readonly leftDepth: number;
+  readonly rightDepth: number;
+  readonly heelAtTheHook?: number;
+  readonly mitreLine?: number;
+  readonly returnLine?: number;
+  readonly leftMitreLine?: number;
   readonly note: string;
 }
 
@@ -63,38 +90,70 @@ export interface FailedFit {
 
 interface Fitted {
   readonly fit: Omit<TreadFit, "note">;
-  readonly closure: number | undefined;
-  readonly unused: readonly string[];
+  readonly read: Corners;
+  readonly unused: string;
 }
 
-const mirrored = (place: number): number => -place;
+/** The run of a step, undefined where none is given. A step that is deeper at one end has no single one. */
+const runOf = ({ run, leftRun, rightRun }: TreadReading): number | undefined | Problem<FitProblem> => {
+  const [left, right] = [leftRun ?? run, rightRun ?? run];
+  if (left === undefined && right === undefined) return undefined;
+  if (left === undefined || right === undefined) return problem("no-distance");
+  if (left === right) return run === undefined || run === left ? left : problem("runs-disagree", { run, both: left });
+  return problem("tapered", { left, right, more: Math.abs(right - left), end: right > left ? "right" : "left" });
+};
+
+interface Marked {
+  readonly right: ReturnMarks | undefined;
+  readonly left: ReturnMarks | undefined;
+}
+
+const marked = (cuts: EndCuts, piece: TreadPiece, depth: number, backGap: number): Marked => {
+  const edges = { back: cuts.near, front: cuts.far };
+  const returns = { depth, overhang: piece.overhang, returnWidth: piece.returnWidth, backGap };
+  const [left, right] = [isOpen("left", piece.openEnd), isOpen("right", piece.openEnd)];
+  if (left && right) return bothReturnMarks(cuts.leftAngle, cuts.rightAngle, edges, returns);
+  return {
+    left: left ? returnMarks(cuts.leftAngle, cuts.rightAngle, edges, returns) : undefined,
+    right: right ? returnMarks(cuts.rightAngle, cuts.leftAngle, edges, returns) : undefined,
+  };
+};
+
+/** The blank: from end to end of the face and the underside, with what the returns stand out. */
+const blankLength = ({ places, leftUnder, rightUnder, leftAngle, rightAngle }: EndCuts, piece: TreadPiece): number => {
+  const past = (angle: number): number => piece.overhang * Math.hypot(1, Math.tan((angle * Math.PI) / 180));
+  const left = isOpen("left", piece.openEnd) ? Math.min(places.nearLeft, places.farLeft - past(leftAngle)) : Math.min(places.nearLeft, places.farLeft) - leftUnder;
+  const right = isOpen("right", piece.openEnd) ? Math.max(places.nearRight, places.farRight + past(rightAngle)) : Math.max(places.nearRight, places.farRight) + rightUnder;
+  return right - left;
+};
 
 const one = (reading: TreadReading, piece: TreadPiece): Fitted | Problem<FitProblem> => {
-  const { step, run, back, front } = reading;
+  const { step, back, front } = reading;
+  const run = runOf(reading);
+  if (isProblem(run)) return run;
   const distance = run ?? reading.depth;
   if (distance === undefined) return problem("no-distance");
-  const depth = reading.depth ?? distance + piece.nosing;
-  const read = corners({ ...reading, distance, near: back, far: front });
-  if (isProblem(read)) return read;
-  const [leftOpen, rightOpen] = [isOpen("left", piece.openEnd), isOpen("right", piece.openEnd)];
-  const leans = { leftLean: leftOpen ? 0 : reading.leftLean, rightLean: rightOpen ? 0 : reading.rightLean };
-  const cuts = endCuts(read, depth, piece.thickness, { ...leans, leftPast: 0, rightPast: 0 });
+  const backGap = reading.backGap ?? piece.backGap;
+  // Without a run the lines read are the piece's own back and nose.
+  const span = run === undefined ? { from: 0, depth: distance } : treadSpan(run, piece.riserOn, piece.riserThickness, piece.nosing);
+  const depth = (reading.depth ?? span.depth) - backGap;
+  if (depth <= 0) return problem("no-depth-left", { backGap });
+  if (piece.openEnd !== "none" && depth <= piece.returnWidth) return problem("return-too-wide", { returnWidth: piece.returnWidth, depth });
+  const found = corners({ ...reading, distance, near: back, ...(front === undefined ? {} : { far: front }) });
+  if (isProblem(found)) return found;
+  const read = adjusted(found, piece.closure);
+  const end = (side: "left" | "right", lean: number, gap: number | undefined): End => ({ isOpen: isOpen(side, piece.openEnd), lean, gap: gap ?? piece.gap, past: 0 });
+  const ends = { left: end("left", reading.leftLean, reading.leftGap), right: end("right", reading.rightLean, reading.rightGap) };
+  const cuts = endCuts(read, { from: span.from + backGap, depth }, piece.thickness, ends, piece.undercut);
   if (isProblem(cuts)) return cuts;
-  const side = { depth, overhang: piece.overhang, returnWidth: piece.returnWidth };
-  const right = rightOpen ? mitredReturn({ ...side, angle: cuts.rightAngle, skirtAtBack: back }) : undefined;
-  // Seen in a mirror the left skirt line starts at the near left corner, which is 0.
-  const left = leftOpen ? mitredReturn({ ...side, angle: cuts.leftAngle, skirtAtBack: 0 }) : undefined;
-  const leftEnd = left ? Math.min(0, mirrored(left.toe)) : Math.min(0, cuts.farLeft) - Math.max(0, cuts.leftGain);
-  const rightEnd = right ? Math.max(back, right.toe) : Math.max(back, cuts.farRight) + Math.max(0, cuts.rightGain);
-  const length = rightEnd - leftEnd;
+  const length = blankLength(cuts, piece);
   if (length <= 0) return problem("nothing-left");
-  const fromLeft = (found: MitredReturn) => ({ heel: found.heel - leftEnd, toe: found.toe - leftEnd, mitre: found.mitre, returnLength: found.length });
-  const fromRight = (found: MitredReturn) => ({ heel: rightEnd - mirrored(found.heel), toe: rightEnd - mirrored(found.toe), mitre: found.mitre, returnLength: found.length });
-  const main = right ? fromLeft(right) : left ? fromRight(left) : {};
-  const second = right && left ? fromRight(left) : undefined;
+  const { left, right } = marked(cuts, piece, depth, backGap);
+  const main = right ?? left;
+  const second = right && left ? left : undefined;
   return {
-    closure: read.closure,
-    unused: read.unused,
+    read,
+    unused: unusedAtOpenEnds(piece.openEnd, { left: { lean: reading.leftLean, gap: reading.leftGap }, right: { lean: reading.rightLean, gap: reading.rightGap } }, "lean"),
     fit: {
       step,
       length,
@@ -107,23 +166,29 @@ const one = (reading: TreadReading, piece: TreadPiece): Fitted | Problem<FitProb
       leftTilt: cuts.leftTilt,
       rightTilt: cuts.rightTilt,
       depth,
-      ...main,
+      ...(main === undefined ? {} : { heel: main.heel, toe: main.toe, mitre: main.mitre, returnLength: main.outerEdge }),
       ...(read.closure === undefined ? {} : { closure: read.closure }),
-      ...(second === undefined
-        ? {}
-        : { leftHeel: second.heel, leftToe: second.toe, leftMitre: second.mitre, leftReturnLength: second.returnLength }),
+      ...(second === undefined ? {} : { leftHeel: second.heel, leftToe: second.toe, leftMitre: second.mitre, leftReturnLength: second.outerEdge }),
+      leftSet: sawSet("left", cuts.leftAngle, cuts.leftTilt, "underside"),
+      rightSet: sawSet("right", cuts.rightAngle, cuts.rightTilt, "underside"),
+      leftDepth: depth,
+      rightDepth: depth,
+      ...(main === undefined ? {} : { heelAtTheHook: main.heelAtTheHook, mitreLine: main.mitreLine, returnLine: main.returnLine }),
+      ...(second === undefined ? {} : { leftMitreLine: second.mitreLine }),
     },
   };
 };
 
 /**
- * Cut lengths, angles, tilts and mitres of treads from tape readings, each tread carried from the distance measured to its own depth. The
- * construction places the four corners in the plane of the sub-tread; a lean moves an end on the face by thickness x tan(lean).
+ * Cut lengths, angles, tilts and mitres of treads from tape readings, each tread carried from the lines measured to its own back and nose.
+ * The construction places the four corners in the plane of the sub-tread; a lean moves an end on the face by thickness x tan(lean).
  */
 export const treadFits = (readings: readonly TreadReading[], piece: TreadPiece): readonly (TreadFit | FailedFit)[] => {
   const fitted = readings.map((reading) => one(reading, piece));
-  const notes = closureNotes(fitted.map((found) => (isProblem(found) ? undefined : found)), piece.closure);
+  const notes = closureNotes(fitted.map((found) => (isProblem(found) ? undefined : found.read)), piece.closure);
   return fitted.map((found, row) =>
-    isProblem(found) ? { step: readings[row]?.step, bad: found } : { ...found.fit, note: notes[row] ?? "" },
+    isProblem(found)
+      ? { step: readings[row]?.step, bad: found }
+      : { ...found.fit, note: [found.unused, notes[row]].filter(Boolean).join("; ") },
   );
 };

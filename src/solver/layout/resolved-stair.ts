@@ -1,4 +1,5 @@
 import { type Length, lengthOf } from "../length/length";
+import type { RiserOn } from "../fit/riser-on";
 import { isProblem, type Problem, problem } from "../problem";
 import { riserCount } from "./riser-count";
 import { STAIR_DEFAULTS } from "./stair-defaults";
@@ -25,6 +26,7 @@ export interface Stair {
   readonly returnWidth: Length;
   readonly runPast: Length;
   readonly lap: Length;
+  readonly riserOn: RiserOn;
   readonly lowerBuildUp: Length;
   readonly upperBuildUp: Length;
   readonly stringers: number;
@@ -151,6 +153,7 @@ export const resolvedStair = (facts: StairFacts): Stair | Problem<StairProblem> 
     returnWidth: facts.returnWidth ?? overhang,
     runPast: filled("runPast"),
     lap: filled("lap"),
+    riserOn: filled("riserOn"),
     lowerBuildUp: filled("lowerBuildUp"),
     upperBuildUp: filled("upperBuildUp"),
     stringers: filled("stringers"),

@@ -20,6 +20,7 @@ export const STAIR_DEFAULTS = {
   openEnd: { value: "none", because: "skirts at both ends" },
   runPast: inches(0, "risers end at the skirt"),
   lap: inches(0, "risers end on the tread"),
+  riserOn: { value: "both", because: "treads were read between finished risers" },
   lowerBuildUp: inches(0, "the lower floor is finished"),
   upperBuildUp: inches(0, "the upper floor is finished"),
   stringers: { value: 3, because: PRACTICE },

@@ -1,3 +1,4 @@
+import type { RiserOn } from "../fit/riser-on";
 import type { Length } from "../length/length";
 
 /** What is known of a stair, by the labels of the stair table. Everything may be unknown. */
@@ -21,6 +22,7 @@ export interface StairFacts {
   readonly returnWidth?: Length;
   readonly runPast?: Length;
   readonly lap?: Length;
+  readonly riserOn?: RiserOn;
   readonly lowerBuildUp?: Length;
   readonly upperBuildUp?: Length;
   readonly stringers?: number;

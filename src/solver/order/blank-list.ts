@@ -45,6 +45,11 @@ const measured = (stair: Stair, readings: readonly TreadReading[], unit: Unit): 
     overhang: measure(stair.overhang, unit),
     returnWidth: measure(stair.returnWidth, unit),
     thickness: measure(stair.treadThickness, unit),
+    riserOn: stair.riserOn,
+    riserThickness: measure(stair.riserThickness, unit),
+    gap: 0,
+    backGap: 0,
+    undercut: 0,
     closure: closureLimits(undefined, unit),
   });
   const good: TreadFit[] = [];

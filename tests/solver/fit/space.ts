@@ -40,3 +40,36 @@ export const pointOn = (from: Point, to: Point, aside: number): ((y: number) => 
   const [x, y] = [from[0] + (dy / long) * aside, from[1] - (dx / long) * aside];
   return (at) => x + ((at - y) * dx) / dy;
 };
+
+const times = ([a, b, c]: Point, by: number): Point => [a * by, b * by, c * by];
+const unit = (way: Point): Point => times(way, 1 / Math.hypot(...way));
+const RADIANS = Math.PI / 180;
+
+export const level = (z: number): Plane => planeThrough([0, 0, z], [1, 0, z], [0, 1, z]);
+/** A plumb plane along the nose. */
+export const upright = (y: number): Plane => planeThrough([0, y, 0], [1, y, 0], [0, y, 1]);
+
+/** The plane moved `by` square to itself, to the side on which `toward` lies. */
+export const movedToward = (plane: Plane, by: number, toward: Point): Plane => {
+  const size = Math.hypot(...plane.normal);
+  const side = Math.sign(dot(plane.normal, toward) - plane.constant);
+  return { normal: plane.normal, constant: plane.constant + side * by * size };
+};
+
+/** The plane turned by so many degrees about a line that lies in it, the right-handed way round `along` (Rodrigues). */
+export const turnedAbout = (plane: Plane, on: Point, along: Point, degrees: number): Plane => {
+  const axis = unit(along);
+  const [cos, sin] = [Math.cos(degrees * RADIANS), Math.sin(degrees * RADIANS)];
+  const { normal } = plane;
+  const turned = shifted(shifted(times(normal, cos), times(cross(axis, normal), sin)), times(axis, dot(axis, normal) * (1 - cos)));
+  return { normal: turned, constant: dot(turned, on) };
+};
+
+/** Degrees between two planes, 0 to 90. */
+export const between = (one: Plane, other: Plane): number => {
+  const [a, b] = [unit(one.normal), unit(other.normal)];
+  return Math.atan2(Math.hypot(...cross(a, b)), Math.abs(dot(a, b))) / RADIANS;
+};
+
+/** How far a point lies from a plane. */
+export const from = (plane: Plane, at: Point): number => Math.abs(dot(plane.normal, at) - plane.constant) / Math.hypot(...plane.normal);
