@@ -17,9 +17,12 @@ export interface Ticket {
 /** Treads and risers are cut and fitted four or five at a time: common practice, no source. */
 const STEPS_A_TICKET = 5;
 
-const LENGTHS: readonly string[] = ["length", "long point", "short point", "back", "front", "top", "bottom", "depth", "height", "heel", "toe", "return length", "left heel", "left toe", "left return length"];
-const ANGLES: readonly string[] = ["left angle", "right angle", "left tilt", "right tilt", "mitre", "left mitre"];
-const PRINTED: readonly string[] = ["step", ...LENGTHS, ...ANGLES];
+/** Of the heel's figures the one a tape can hook; `heel` itself is measured from a corner that is not on its line. */
+const LENGTHS: readonly string[] = ["length", "long point", "short point", "back", "front", "top", "bottom", "depth", "height", "toe", "heel at the hook", "mitre line", "left mitre line", "return line", "return length", "left return length"];
+/** Swing and tilt in words, so that no sign has to be remembered at the saw. */
+const SETS: readonly string[] = ["left set", "right set"];
+const ANGLES: readonly string[] = ["mitre", "left mitre"];
+const PRINTED: readonly string[] = ["step", ...LENGTHS, ...SETS, ...ANGLES];
 /** A saw is set to a tenth of a degree at best. */
 const ANGLE_DECIMALS = 1;
 
@@ -37,7 +40,7 @@ export const tickets = (title: string, fit: readonly (readonly FitCell[])[], tap
   const text = (heading: string, cell: FitCell | undefined): string => {
     if (!isText(cell)) return "";
     if (typeof cell !== "number" || heading === "step") return String(cell);
-    return LENGTHS.includes(heading) ? tape.text(cell) : `${cell.toFixed(ANGLE_DECIMALS).replace(/^-(?=0\.?0*$)/, "")}°`;
+    return LENGTHS.includes(heading) ? tape.text(cell) : `${cell.toFixed(ANGLE_DECIMALS)}°`;
   };
   return Array.from({ length: Math.ceil(rows.length / STEPS_A_TICKET) }, (_, batch): Ticket => {
     const batched = rows.slice(batch * STEPS_A_TICKET, (batch + 1) * STEPS_A_TICKET);

@@ -280,7 +280,7 @@ test(
     expect(await page.locator(".ticket h2").allTextContents()).toEqual(["Cut plan: risers, steps 1 to 5", "Cut plan: risers, steps 6 to 10", "Cut plan: risers, steps 11 to 14", "Fit: treads, steps 1 to 5"]);
     // By hand, first tread: 38.1119 is 38 1/8 on the tape, its left end 1.3 degrees closed.
     expect(await page.locator(".ticket").last().locator("tr", { hasText: "length" }).first().locator("td").first().textContent()).toBe('38 1/8"');
-    expect(await page.locator(".ticket").last().locator("tr", { hasText: "left angle" }).locator("td").first().textContent()).toBe("-1.3°");
+    expect(await page.locator(".ticket").last().locator("tr", { hasText: "left set" }).locator("td").first().textContent()).toBe("right 1.29, underside longer 1.50");
     for (const format of ["Letter", "A4"]) expect(pageCount(await page.pdf({ format }))).toBe(4);
     const sizes = await page.evaluate(() => [...document.querySelectorAll(".ticket h2, .ticket th, .ticket td, .ticket p")].map((each) => parseFloat(getComputedStyle(each).fontSize)));
     expect(Math.min(...sizes)).toBeGreaterThanOrEqual(NINE_POINTS);

@@ -1,8 +1,9 @@
 import { ticketTape } from "../../src/sheets/ticket-tape";
 import { tickets } from "../../src/sheets/tickets";
 
-const HEADINGS = ["step", "length", "left angle", "heel", "note"];
-const fit = (count: number) => [HEADINGS, ...Array.from({ length: count }, (_, index) => [index + 1, 36 + index, -0.5, "", index === 1 ? "unchecked" : ""])];
+const HEADINGS = ["step", "length", "left angle", "left tilt", "heel", "heel at the hook", "mitre", "left set", "left mitre", "note"];
+const SET = "right 0.50, underside longer 1.72";
+const fit = (count: number) => [HEADINGS, ...Array.from({ length: count }, (_, index) => [index + 1, 36 + index, -0.5, -1.72, 35, 34, 44.37, SET, "", index === 1 ? "unchecked" : ""])];
 const tape = { text: (length: number): string => `${length} on the tape`, says: "to 1/16" };
 
 test("a ticket holds five steps at most, the last the rest", () => {
@@ -11,20 +12,21 @@ test("a ticket holds five steps at most, the last the rest", () => {
   ]);
 });
 
-test("lengths are tape text, angles tenths of a degree, empty columns are left out, notes keep their step", () => {
+test("lengths are tape text, settings stand in words without a sign, empty columns are left out, notes keep their step", () => {
   const [first] = tickets("Treads", fit(2), tape);
   expect(first).toEqual({
     title: "Treads, steps 1 to 2",
     measure: "to 1/16",
-    headings: ["step", "length", "left angle"],
-    rows: [["1", "36 on the tape", "-0.5°"], ["2", "37 on the tape", "-0.5°"]],
+    headings: ["step", "length", "heel at the hook", "left set", "mitre"],
+    rows: [["1", "36 on the tape", "34 on the tape", SET, "44.4°"], ["2", "37 on the tape", "34 on the tape", SET, "44.4°"]],
     notes: ["step 2: unchecked"],
   });
 });
 
 test("a row that failed keeps its step and its sentence", () => {
-  const [first] = tickets("Treads", [HEADINGS, [1, { error: "#VALUE!" }, { error: "#VALUE!" }, { error: "#VALUE!" }, "back in step 1: is empty or 0; give a value"], [2, 37, -0.01, 36, ""]], tape);
-  expect(first?.rows).toEqual([["1", "", "", ""], ["2", "37 on the tape", "36 on the tape", "0.0°"]]);
+  const headings = ["step", "length", "mitre", "toe", "note"];
+  const [first] = tickets("Treads", [headings, [1, { error: "#VALUE!" }, { error: "#VALUE!" }, { error: "#VALUE!" }, "back in step 1: is empty or 0; give a value"], [2, 37, 45, 36, ""]], tape);
+  expect(first?.rows).toEqual([["1", "", "", ""], ["2", "37 on the tape", "36 on the tape", "45.0°"]]);
   expect(first?.notes).toEqual(["step 1: back in step 1: is empty or 0; give a value"]);
 });
 

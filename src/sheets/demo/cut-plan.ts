@@ -18,8 +18,8 @@ const RISERS: readonly (readonly [number, string, string, string, string, string
   [14, "7 9/16", "36 9/16", "36 3/4", "37 5/16", "37 1/2", "6 13/16"],
 ];
 
-/** Lean of the invented wall skirt in plan, in degrees. */
-const LEAN = -1.1;
+/** Flare of the invented wall skirt, its angle in plan, in degrees. */
+const FLARE = -1.1;
 
 export const cutPlan = sheet(
   "Cut plan",
@@ -29,7 +29,7 @@ export const cutPlan = sheet(
     {
       at: "A4", headings: true, inputs: [1, 2, 3, 4, 5, 6, 7],
       formats: { 1: TYPED_LENGTH, 2: TYPED_LENGTH, 3: TYPED_LENGTH, 4: TYPED_LENGTH, 5: TYPED_LENGTH, 6: TYPED_LENGTH },
-      rows: [["step", "height", "top", "bottom", "diagonal", "second diagonal", "cut height", "left lean"], ...RISERS.map((row) => [...row, LEAN])],
+      rows: [["step", "height", "top", "bottom", "diagonal", "second diagonal", "cut height", "left flare"], ...RISERS.map((row) => [...row, FLARE])],
     },
     {
       at: "A21", headings: true, labels: true, inputs: [0, 1, 2, 3, 4, 5, 6, 7], formats: { 1: TYPED_LENGTH, 2: TYPED_LENGTH, 3: TYPED_LENGTH, 4: MONEY },
@@ -82,7 +82,7 @@ export const cutPlan = sheet(
     { at: "T39", rows: 3, formats: { 0: SIXTEENTHS, 2: SIXTEENTHS, 3: SIXTEENTHS } },
     { at: "A40", rows: 3, formats: { 0: SIXTEENTHS, 1: MONEY, 6: SIXTEENTHS, 7: SIXTEENTHS } },
     { at: "A39", headings: 8 },
-    { at: "J4", headings: 13 },
+    { at: "J4", headings: 15 },
     { at: "J22", headings: 7 },
     { at: "J27", headings: 2 },
     { at: "R22", headings: 7 },

@@ -10,14 +10,14 @@ const TREADS: readonly (readonly [number, string, string, string, string, string
 ];
 
 const LEAN = -1.5;
-const TICKET = ["length", "back", "front", "heel", "toe"] as const;
+const TICKET = ["length", "back", "front", "toe", "heel at the hook"] as const;
 /** Columns TREADFIT spills these in, counted from its first. */
-const COLUMN: Readonly<Record<(typeof TICKET)[number], number>> = { length: 2, back: 5, front: 6, heel: 12, toe: 13 };
+const COLUMN: Readonly<Record<(typeof TICKET)[number], number>> = { length: 2, back: 5, front: 6, toe: 13, "heel at the hook": 25 };
 
 export const fit = sheet(
   "Fit",
   "Fit: the next five treads",
-  "Type the readings of each step as taped at the sub-tread; out come lengths, saw angles, tilt and mitre, in sixteenths for the ticket, and riser heights and the notch.",
+  "Type the readings of each step as taped at the sub-tread; out come lengths, saw settings in words and the marks of the return, in sixteenths for the ticket, and riser heights and the notch.",
   [
     {
       at: "A4", headings: true, inputs: [1, 2, 3, 4, 5, 6], formats: { 1: TYPED_LENGTH, 2: TYPED_LENGTH, 3: TYPED_LENGTH, 4: TYPED_LENGTH, 5: TYPED_LENGTH },
@@ -27,16 +27,19 @@ export const fit = sheet(
     { at: "A20", style: "label", rows: [["Ticket"]] },
     {
       at: "A21", headings: true,
-      rows: [["step", ...TICKET, "left angle", "mitre"], ["=A5:A9", ...TICKET.map((name) => `=STAIR.TAPE(INDEX(A13:U17,0,${COLUMN[name]}))`), "=ROUND(G13:G17,1)", "=ROUND(N13:N17,1)"]],
+      rows: [
+        ["step", ...TICKET, "mitre", "left set", "right set"],
+        ["=A5:A9", ...TICKET.map((name) => `=STAIR.TAPE(INDEX(A13:AC17,0,${COLUMN[name]}))`), "=ROUND(N13:N17,1)", "=U13:U17", "=V13:V17"],
+      ],
     },
-    { at: "W4", headings: true, rows: [["step", "riser height", "on the tape"], ["=Survey!G5:G18", "=STAIR.RISERHEIGHT(Survey!H5#,Layout!B9,Layout!B18,\"7 1/4\")", "=STAIR.TAPE(X5#)"]] },
-    { at: "AA4", headings: true, rows: [["notch width", "notch height"], ["=STAIR.NOTCH(Layout!B19,Layout!B17,Layout!B18,\"1/32\")"]] },
+    { at: "A28", headings: true, rows: [["step", "riser height", "on the tape"], ["=Survey!G5:G18", "=STAIR.RISERHEIGHT(Survey!H5#,Layout!B9,Layout!B18,\"7 1/4\")", "=STAIR.TAPE(B29#)"]] },
+    { at: "E28", headings: true, rows: [["notch width", "notch height"], ["=STAIR.NOTCH(Layout!B19,Layout!B17,Layout!B18,\"1/32\")"]] },
   ],
   [
-    { at: "B13", rows: 5, formats: { 0: SIXTEENTHS, 1: SIXTEENTHS, 2: SIXTEENTHS, 3: SIXTEENTHS, 4: SIXTEENTHS, 5: "0.00", 6: "0.00", 7: "0.00", 8: "0.00", 9: SIXTEENTHS, 10: SIXTEENTHS, 11: SIXTEENTHS, 12: "0.00", 13: SIXTEENTHS, 14: "0.000" } },
-    { at: "X5", rows: 14, formats: { 0: SIXTEENTHS } },
-    { at: "AA5", rows: 1, formats: { 0: "# ??/32", 1: "# ??/32" } },
-    { at: "A12", headings: 21 },
+    { at: "B13", rows: 5, formats: { 0: SIXTEENTHS, 1: SIXTEENTHS, 2: SIXTEENTHS, 3: SIXTEENTHS, 4: SIXTEENTHS, 5: "0.00", 6: "0.00", 7: "0.00", 8: "0.00", 9: SIXTEENTHS, 10: SIXTEENTHS, 11: SIXTEENTHS, 12: "0.00", 13: SIXTEENTHS, 14: "0.000", 21: SIXTEENTHS, 22: SIXTEENTHS, 23: SIXTEENTHS, 24: SIXTEENTHS, 25: SIXTEENTHS } },
+    { at: "B29", rows: 14, formats: { 0: SIXTEENTHS } },
+    { at: "E29", rows: 1, formats: { 0: "# ??/32", 1: "# ??/32" } },
+    { at: "A12", headings: 29 },
   ],
-  { A: 60, B: 90, C: 90, D: 90, E: 90, F: 130, G: 90, H: 100, N: 80, O: 100, V: 40, W: 60, X: 100, Y: 100, AA: 100, AB: 100 },
+  { A: 60, B: 90, C: 90, D: 90, E: 110, F: 130, G: 90, H: 220, I: 150, N: 80, O: 100, U: 230, V: 150, Y: 130, AC: 150 },
 );

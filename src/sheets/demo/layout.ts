@@ -51,7 +51,7 @@ export const layout = sheet(
   [
     { at: "E5", rows: LAYOUT_ROWS, formats: { 0: "0.0###" } },
     { at: "Q5", rows: 6, formats: { 0: "0.0###" } },
-    { at: "Q13", rows: 5, formats: { 0: "0.0###" } },
+    { at: "Q13", rows: 6, formats: { 0: "0.0###" } },
     { at: "K5", rows: 14, formats: { 0: SIXTEENTHS, 1: SIXTEENTHS, 2: SIXTEENTHS } },
     { at: "Q20", rows: 1, formats: { 0: SIXTEENTHS } },
     { at: "D4", headings: 4 },
@@ -59,5 +59,5 @@ export const layout = sheet(
     { at: "P4", headings: 3 },
     { at: "P12", headings: 4 },
   ],
-  { A: 150, B: 90, D: 270, E: 90, F: 50, G: 290, H: 100, J: 60, K: 80, L: 80, M: 140, N: 60, P: 190, Q: 80, R: 50, S: 140 },
+  { A: 150, B: 90, D: 270, E: 90, F: 50, G: 290, H: 100, J: 60, K: 80, L: 80, M: 140, N: 60, P: 310, Q: 80, R: 50, S: 140 },
 );

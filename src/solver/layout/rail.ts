@@ -4,18 +4,21 @@ import { pitch } from "./pitch";
 export interface Rail {
   readonly railLength: number;
   readonly cutAngle: number;
-  /** The rail's height over the nosing line taken square to it, for a template; undefined without a handrail height. */
+  /** Top of the rail, plumb over any nosing from the first to the landing's; undefined, as the others are, without a handrail height. */
+  readonly heightOverTheNosings: number | undefined;
+  /** The same taken square to the line of the nosings, for a template. */
   readonly squareHeight: number | undefined;
-  /** Top of the rail over the lower floor at the first nosing, and over the upper floor at the landing nosing. */
-  readonly heightAtTheFirstNosing: number | undefined;
-  readonly heightAtTheLandingNosing: number | undefined;
+  /** The same point of the rail over the floor the stair stands on: a rise more. */
+  readonly heightOverTheLowerFloorAtTheFirstNosing: number | undefined;
+  readonly heightOverTheUpperFloorAtTheLandingNosing: number | undefined;
 }
 
 /** Length on the rake from the first nosing to the landing nosing, and the heights a plumb handrail height leads to. */
 export const rail = (rise: number, run: number, risers: number, handrailHeight: number | undefined): Rail => ({
   railLength: (risers - 1) * Math.hypot(rise, run),
   cutAngle: pitch(rise, run),
+  heightOverTheNosings: handrailHeight,
   squareHeight: handrailHeight === undefined ? undefined : (handrailHeight * run) / Math.hypot(rise, run),
-  heightAtTheFirstNosing: handrailHeight === undefined ? undefined : handrailHeight + rise,
-  heightAtTheLandingNosing: handrailHeight,
+  heightOverTheLowerFloorAtTheFirstNosing: handrailHeight === undefined ? undefined : handrailHeight + rise,
+  heightOverTheUpperFloorAtTheLandingNosing: handrailHeight,
 });

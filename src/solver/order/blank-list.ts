@@ -1,5 +1,6 @@
 import { type Length, lengthOf, measure, type Unit } from "../length/length";
 import { closureLimits } from "../fit/closure-limits";
+import type { RiserOn } from "../fit/riser-on";
 import { type TreadFit, treadFits, type TreadReading } from "../fit/tread-fit";
 import { isOpen } from "../layout/stair-facts";
 import type { Stair } from "../layout/resolved-stair";
@@ -24,6 +25,13 @@ interface Sizes {
   readonly skirtToSkirt: Length;
   readonly note: string;
 }
+
+/** How the tape was held, as the note says it. */
+const READ_WITH: Readonly<Record<RiserOn, string>> = {
+  off: "read with no finished riser on",
+  behind: "read with the finished riser behind on",
+  both: "read between finished risers",
+};
 
 const openEnds = (stair: Stair): number => (["left", "right"] as const).filter((side) => isOpen(side, stair.openEnd)).length;
 
@@ -64,7 +72,7 @@ const measured = (stair: Stair, readings: readonly TreadReading[], unit: Unit): 
     depth: largest(({ depth }) => depth),
     returnLength: largest(({ returnLength = 0, leftReturnLength = 0 }) => Math.max(returnLength, leftReturnLength)),
     skirtToSkirt: largest(({ longPoint }) => longPoint),
-    note: `from the largest reading, step ${longest.step ?? ""}`.trim(),
+    note: `from the largest reading, step ${longest.step ?? ""}`.trim() + `, ${READ_WITH[stair.riserOn]}${stair.assumed.has("riserOn") ? " (assumed: type riser on where that is not so)" : ""}`,
   };
 };
 

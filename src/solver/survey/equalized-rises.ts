@@ -17,15 +17,20 @@ export interface EqualizedRises {
   readonly leastSpread: Length;
 }
 
-const sum = (lengths: readonly Length[]): Length => lengths.reduce((total: Length, length) => total.plus(length), new Exact(0));
+/** Sums from the bottom up to each rise. */
+const sums = (lengths: readonly Length[]): readonly Length[] => {
+  let total: Length = new Exact(0);
+  return lengths.map((length) => (total = total.plus(length)));
+};
 
 /** Packing under each sub-tread that makes the finished rises equal, from rough rises measured sub-tread to sub-tread, bottom first. */
 export const equalizedRises = (rough: readonly Length[], treadThickness: Length, lowerBuildUp: Length, upperBuildUp: Length): EqualizedRises => {
   const count = rough.length;
-  const totalRise = sum(rough).plus(upperBuildUp).minus(lowerBuildUp);
+  const levels = sums(rough);
+  const totalRise = (levels[count - 1] ?? new Exact(0)).plus(upperBuildUp).minus(lowerBuildUp);
   const unitRise = totalRise.div(count);
   const found = finishedRises(rough, treadThickness, lowerBuildUp, upperBuildUp);
-  const heights = rough.slice(0, -1).map((_, index) => sum(rough.slice(0, index + 1)).plus(treadThickness).minus(lowerBuildUp));
+  const heights = levels.slice(0, -1).map((level) => level.plus(treadThickness).minus(lowerBuildUp));
   const steps = rough.map((rise, index): EqualizedStep => {
     const height = heights[index];
     return {

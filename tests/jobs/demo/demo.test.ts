@@ -65,10 +65,10 @@ const NAMED: readonly Named[] = [
   { name: "end of a skirt worth keeping", read: () => cell("Cut plan", "A40"), ten: 14.734375, nine: 14.5625 },
   // One riser off the rack, one board of 10 ft, two of 16: 22.40 + 76.
   { name: "riser boards", read: () => spilled("Cut plan", "J27", "cost", "value"), ten: 98.4, nine: 98.4 },
-  // First tread by its diagonals: 38.1119, see the one-stair job; 38 1/8 on the tape.
+  // First tread by its diagonals: 38.1146, see the one-stair job; 38 1/8 on the tape.
   { name: "first tread on the ticket", read: () => cell("Fit", "B22"), ten: '38 1/8"', nine: '38 1/8"' },
   // 7 13/16 - 1 with no lap.
-  { name: "first riser height", read: () => cell("Fit", "X5"), ten: 6.8125, nine: 6.8125 },
+  { name: "first riser height", read: () => cell("Fit", "B29"), ten: 6.8125, nine: 6.8125 },
   // 13 treads x 4; 14 risers that run past at one end, the first over no tread.
   { name: "screws", read: () => spilled("Bid", "E4", "screws", "quantity"), ten: 52, nine: 52 },
   { name: "notches", read: () => spilled("Bid", "E4", "notch", "quantity"), ten: 13, nine: 13 },

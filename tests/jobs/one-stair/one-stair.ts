@@ -143,7 +143,7 @@ export const oneStair: Job = {
         {
           name: "riser readings",
           says: "Risers, read at the back",
-          headings: ["step", "height", "top", "bottom", "diagonal", "second diagonal", "cut height", "left lean"],
+          headings: ["step", "height", "top", "bottom", "diagonal", "second diagonal", "cut height", "left flare"],
           rows: [
             [1, "7 9/16", "36 9/16", "36 3/4", "37 5/16", "37 1/2", "6 9/16", -1.1],
             [2, "7 9/16", "36 5/8", "36 7/8", "37 7/16", "37 9/16", "6 13/16", -1.1],

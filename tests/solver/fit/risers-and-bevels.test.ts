@@ -8,11 +8,21 @@ import { isProblem } from "../../../src/solver/problem";
 const inches = (value: number): Length => lengthOf(value, "in");
 
 test("riser heights: the first laps nothing, one taller than the board says what lap would fit", () => {
-  const heights = riserHeights([inches(7.75), undefined, inches(7.75), inches(8.5)], inches(1), inches(0.25), inches(7.25));
+  const heights = riserHeights([inches(7.75), undefined, inches(7.75), inches(8.5)], inches(1), inches(0.25), inches(7.25), undefined);
   if (isProblem(heights)) throw new Error(heights.problem);
   // By hand: 7 3/4 - 1; 7 3/4 - 1 + 1/4 = 7; 8 1/2 - 1 = 7 1/2 is over 7 1/4 with no lap at all.
   expect(heights.map((height) => (height === undefined ? undefined : isProblem(height) ? height.details["most"] : measure(height, "in")))).toEqual([6.75, undefined, 7, "not even a lap of 0 fits"]);
-  expect(riserHeights([inches(7.75)], inches(1), inches(1.25), undefined)).toMatchObject({ problem: "lap-over-tread" });
+  expect(riserHeights([inches(7.75)], inches(1), inches(1.25), undefined, 1)).toMatchObject({ problem: "lap-over-tread" });
+});
+
+test("a rise alone with a lap is not guessed at; told which riser it is, it answers", () => {
+  const height = (first: number | undefined, lap = 0.25, rises = [7.75]) => {
+    const found = riserHeights(rises.map(inches), inches(1), inches(lap), undefined, first);
+    return isProblem(found) ? found.problem : found.map((one) => (one === undefined || isProblem(one) ? one : measure(one, "in")));
+  };
+  // By hand: 7 3/4 - 1 without a lap for riser 1, 7 3/4 - 1 + 1/4 for any other; without a lap they are the same.
+  expect([height(undefined), height(1), height(2), height(9), height(undefined, 0)]).toEqual(["which-riser", [6.75], [7], [7], [6.75]]);
+  expect([height(undefined, 0.25, [7.75, 7.75]), height(4, 0.25, [7.75, 7.75])]).toEqual([[6.75, 7], [7, 7]]);
 });
 
 test("common practice, no source: a back bevel of 3 to 5 degrees opens a 3/4 riser by 1/25 to 1/15 in, and the bevel comes back", () => {

@@ -116,6 +116,9 @@ test("the rail runs with the nosings", () => {
       const first: Point = [0, rise + height];
       const last: Point = [(risers - 1) * run, risers * rise + height];
       expect(found.railLength).toBeCloseTo(Math.hypot(last[0] - first[0], last[1] - first[1]), 8);
+      expect(found.heightOverTheNosings).toBeCloseTo(first[1] - rise, 8);
+      expect(found.heightOverTheLowerFloorAtTheFirstNosing).toBeCloseTo(first[1], 8);
+      expect(found.heightOverTheUpperFloorAtTheLandingNosing).toBeCloseTo(last[1] - risers * rise, 8);
       expect(found.squareHeight).toBeCloseTo(Math.abs(fromLine(first, [0, rise], [run, 2 * rise])), 8);
     }),
   );

@@ -49,7 +49,22 @@ test("readings give the largest length and say which step it came from", () => {
   if (typeof blanks === "string") throw new Error(blanks);
   // By hand: 37 + 1 1/4.
   expect(measure(blanks[0]?.length ?? inches(0), "in")).toBe(38.25);
-  expect(blanks[0]?.note).toBe("from the largest reading, step 2");
+  expect(blanks[0]?.note).toBe("from the largest reading, step 2, read between finished risers (assumed: type riser on where that is not so)");
+});
+
+test("readings up to the sub-tread's edge order a blank as deep as the run and the nosing make it, and the note says how they were read", () => {
+  // By hand: 9 1/4 + 3/4 riser in front + 1 1/4 = 11 1/4; taken as read between finished risers it would be 10 1/2, a nosing of 1/2.
+  const reading: TreadReading = { step: 1, run: 9.25, back: 36, front: 36, leftOffset: 0, leftLean: 0, rightLean: 0 };
+  const widths = (["off", "behind", "both"] as const).map((riserOn) => {
+    const blanks = blanksOf({ ...STAIR, riserOn }, [reading]);
+    if (typeof blanks === "string") throw new Error(blanks);
+    return [measure(blanks[0]?.width ?? inches(0), "in"), blanks[0]?.note];
+  });
+  expect(widths).toEqual([
+    [10.5, "from the largest reading, step 1, read with no finished riser on"],
+    [11.25, "from the largest reading, step 1, read with the finished riser behind on"],
+    [10.5, "from the largest reading, step 1, read between finished risers"],
+  ]);
 });
 
 test("saw allowances are added, no open end needs no return, a flush tread no landing nosing", () => {
