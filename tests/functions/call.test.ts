@@ -85,7 +85,7 @@ describe("empty and 0 are one thing in a table", () => {
   test("an offset of 0 is not a measured zero; `square` is", () => {
     const noted = (offset: unknown) => column(answered("TREADFIT", [["run", "back", "front", "left offset"], [10, 36, 36, offset]]), "note");
     expect(noted(0)).toEqual(noted(null));
-    expect(noted(0)).toEqual(["diagonal: is missing; give a diagonal, a left offset or a left angle, and write `square` for a measured zero"]);
+    expect(noted(0)).toEqual(["diagonal: is missing; give a diagonal, a left offset or an angle, and write `square` for a measured zero"]);
     expect(noted("square")).toEqual(["unchecked: one more diagonal would check this step"]);
   });
 });
