@@ -6,7 +6,7 @@ import { pieces, stock } from "./tables";
 
 /** The arguments of the functions that tell of one cutting plan. */
 export const CUTTING = {
-  pieces: { kind: "table", table: pieces, badRows: "refuse", says: "What is to be cut; a grade is cut only from stock of the same grade." },
+  pieces: { kind: "table", table: pieces, badRows: "refuse", says: "What is to be cut; a grade is cut only from stock of the same grade, a width and thickness only from stock at least as wide and thick." },
   stock: {
     kind: "table",
     table: stock,
@@ -43,6 +43,25 @@ export const CUTTING_PROBLEMS = {
     cell: "#N/A",
     says: 'grade: piece {piece} ({length}) is of grade "{grade}", and no stock of that grade is available; add one, or leave both grades empty',
   },
+  "stock-without-width": {
+    cell: "#VALUE!",
+    says: "width: stock {stock} ({length}) has none, and piece {piece} is {size} wide; give the width of the stock",
+  },
+  "stock-without-thickness": {
+    cell: "#VALUE!",
+    says: "thickness: stock {stock} ({length}) has none, and piece {piece} is {size} thick; give the thickness of the stock",
+  },
+  "piece-too-wide": { cell: "#N/A", says: "width: piece {piece} is {width} wide, and the widest stock of its grade is {widest}; add wider stock" },
+  "piece-too-thick": { cell: "#N/A", says: "thickness: piece {piece} is {thickness} thick, and the thickest stock of its grade is {thickest}; add thicker stock" },
+  "piece-fits-no-section": {
+    cell: "#N/A",
+    says: "width: piece {piece} is {width} wide and {thickness} thick, and no stock of its grade is both; what is wide enough is too thin",
+  },
+  "too-many-sections": { cell: "#VALUE!", says: "width: {count} different widths and thicknesses of one grade are more than one plan takes; split the job so that each has {most} or fewer" },
+  "piece-fits-no-stock-of-section": {
+    cell: "#N/A",
+    says: "length: piece {piece} is {length}, more than the {longest} that can be cut from the longest stock of its grade that is wide and thick enough",
+  },
   "piece-fits-no-stock": { cell: "#N/A", says: "length: piece {piece} is {length}, more than the {longest} that can be cut from the longest stock of its grade" },
   "stock-runs-out": {
     cell: "#N/A",
@@ -63,9 +82,15 @@ export interface GivenCutting {
   readonly unit: Unit;
 }
 
-/** The job as the solver takes it: a piece without a label is called by its step. An empty price counts as 0, as the host sends it. */
+/**
+ * The job as the solver takes it: a piece without a label is called by its item or step, and one without a width is as wide as TREADFIT's
+ * depth or RISERFIT's height says. An empty price counts as 0, as the host sends it.
+ */
 export const cuttingJobOf = ({ pieces: wanted, stock: sticks, keep, kerf, trim, unit: used }: GivenCutting): CuttingJob => ({
-  pieces: wanted.map(({ label, step, ...piece }) => ({ ...piece, label: label ?? step ?? "" })),
+  pieces: wanted.map(({ label, item, step, width, depth, height, ...piece }) => {
+    const across = width ?? depth ?? height;
+    return { ...piece, label: label ?? item ?? step ?? "", ...(across === undefined ? {} : { width: across }) };
+  }),
   stock: sticks.map(({ label, ...stick }) => ({ ...stick, label: label ?? "" })),
   kerf,
   trim,

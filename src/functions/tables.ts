@@ -56,9 +56,14 @@ export const steps = table("steps", "One row a step as built.", {
 export const pieces = table("pieces", "One row a piece, or a number of like pieces.", {
   length: { kind: "length", sign: "positive", required: true, says: "Length of the piece." },
   quantity: { kind: "count", sign: "positive", default: 1, says: "How many of them." },
-  label: { kind: "label", says: "What the piece is; the `step` column serves where there is no label." },
+  label: { kind: "label", says: "What the piece is; `item`, then `step`, serves where there is no label." },
   grade: { kind: "text", default: "", says: "Cut only from stock of this grade." },
   step: stepLabel,
+  width: { kind: "length", sign: "positive", says: "Finished width, one piece across the board; without it the board's own. Cut only from stock at least as wide." },
+  thickness: { kind: "length", sign: "positive", says: "Finished thickness; without it the board's own. Cut only from stock at least as thick." },
+  item: { kind: "label", says: "What the piece is, as BLANK calls it." },
+  depth: { kind: "length", sign: "positive", says: "Width of a tread, as TREADFIT gives it, where there is no `width`." },
+  height: { kind: "length", sign: "positive", says: "Width of a riser, as RISERFIT gives it, where there is no `width`." },
 });
 
 export const stock = table("stock", "One row a length that can be bought, or that is on hand.", {
@@ -68,8 +73,8 @@ export const stock = table("stock", "One row a length that can be bought, or tha
   owned: { kind: "flag", default: false, says: "On hand already: costs nothing unless priced." },
   label: { kind: "label", says: "Name of the stock." },
   grade: { kind: "text", default: "", says: "Grade of the stock." },
-  width: { kind: "length", sign: "positive", says: "Width of the stock, for a blank its depth." },
-  thickness: { kind: "length", sign: "positive", says: "Thickness of the stock." },
+  width: { kind: "length", sign: "positive", says: "Width of the stock as it is, not as it is called; for a blank its depth. Needed where a piece has a width." },
+  thickness: { kind: "length", sign: "positive", says: "Thickness of the stock as it is, not as it is called. Needed where a piece has a thickness." },
 });
 
 export const quantities = table("quantities", "One row an item to be priced.", {

@@ -27,9 +27,9 @@ const drawnShelf = (seed: number): Shelf => {
   const pieces = kinds.reduce((sum, kind) => sum + kind.wanted, 0);
   const sticks = Array.from({ length: 1 + below(4) }, (_, index) => {
     const holds = 380 + below(700);
-    return { holds, usable: holds, price: 200 + holds + below(400), newLength: holds, available: index > 0 && below(3) === 0 ? 1 + below(3) : pieces };
+    return { section: 0, holds, usable: holds, price: 200 + holds + below(400), newLength: holds, available: index > 0 && below(3) === 0 ? 1 + below(3) : pieces };
   });
-  return { kinds, sticks, marks: 1, keep: 0 };
+  return { kinds, sticks, takes: [kinds.map(() => true)], marks: 1, keep: 0 };
 };
 
 const SEEDS = Array.from({ length: 24 }, (_, index) => index + 1);

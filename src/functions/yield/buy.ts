@@ -20,7 +20,7 @@ export const BUY = declare({
       quantity: { kind: "count", says: "How many to buy." },
       price: { kind: "money", says: "Price of one." },
       cost: { kind: "money", says: "Quantity x price, in whole cents." },
-      net: { kind: "value", says: "What the pieces take: board feet where the stock has thickness and width, else length." },
+      net: { kind: "value", says: "What the pieces take: board feet where the stock has thickness and width, by the piece's own where it has them, else by the stock's; without them, length." },
       gross: { kind: "value", says: "What is bought, counted like `net`." },
     },
   },

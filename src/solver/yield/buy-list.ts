@@ -3,7 +3,7 @@ import { Exact } from "../length/exact";
 import { type Length } from "../length/length";
 import { boardFeet } from "./board-feet";
 import { type CuttingJob } from "./cutting-job";
-import { type CuttingPlan } from "./cutting-plan";
+import { type CuttingPlan, type PlannedStick } from "./cutting-plan";
 
 export interface BuyRow {
   /** The stock's label, or its length where it has none. */
@@ -19,24 +19,31 @@ export interface BuyRow {
   readonly measuredIn: "board feet" | "length";
 }
 
+/** The sticks of each row of the stock table, in cutting order. */
+export const sticksByRow = (job: CuttingJob, plan: CuttingPlan): readonly (readonly PlannedStick[])[] => {
+  const rows = job.stock.map((): PlannedStick[] => []);
+  for (const stick of plan.sticks) rows[stick.stock]!.push(stick);
+  return rows;
+};
+
+const sum = (amounts: readonly Exact[]): Exact => amounts.reduce((all, each) => all.plus(each), new Exact(0));
+
 /** The sticks to be bought, one row for each row of the stock table that is used; owned sticks are not goods. */
 export const buyList = (job: CuttingJob, plan: CuttingPlan): BuyRow[] =>
-  job.stock.flatMap((stock, row): BuyRow[] => {
-    const sticks = plan.sticks.filter((stick) => stick.stock === row);
+  sticksByRow(job, plan).flatMap((sticks, row): BuyRow[] => {
+    const stock = job.stock[row]!;
     if (stock.owned || sticks.length === 0) return [];
     const { length, width, thickness } = stock;
     const quantity = sticks.length;
-    const inPieces = sticks
-      .flatMap((stick) => stick.pieces)
-      .reduce<Length>((sum, piece) => sum.plus(piece.length), new Exact(0));
+    const pieces = sticks.flatMap((stick) => stick.pieces.map(({ piece }) => job.pieces[piece]!));
     const price = stock.price ?? new Exact(0);
     const goods = { item: stock.label === "" ? length : stock.label, length, quantity, price, cost: cents(price.times(quantity)) };
     return [
       width === undefined || thickness === undefined
-        ? { ...goods, net: inPieces, gross: length.times(quantity), measuredIn: "length" }
+        ? { ...goods, net: sum(pieces.map((piece) => piece.length)), gross: length.times(quantity), measuredIn: "length" }
         : {
             ...goods,
-            net: boardFeet(thickness, width, inPieces, 1),
+            net: sum(pieces.map((piece) => boardFeet(piece.thickness ?? thickness, piece.width ?? width, piece.length, 1))),
             gross: boardFeet(thickness, width, length, quantity),
             measuredIn: "board feet",
           },

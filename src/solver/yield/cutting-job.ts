@@ -6,6 +6,9 @@ export interface Piece {
   readonly label: string | number;
   readonly length: Length;
   readonly quantity: number;
+  /** Finished; across and through the board. A piece without one takes its board's. */
+  readonly width?: Length;
+  readonly thickness?: Length;
   /** Pieces are cut only from stock of the same grade; blank matches blank. */
   readonly grade: string;
 }
@@ -36,3 +39,8 @@ export interface CuttingJob {
   /** The unit whose marks (1/64 in or 0.1 mm) lengths are planned on. */
   readonly unit: Unit;
 }
+
+export const sameGrade = (grade: string): string => grade.trim().toLowerCase();
+
+/** What a row is called by: its label, or its place in the table. */
+export const called = (label: string | number, row: number): string | number => (label === "" ? `number ${row + 1}` : label);

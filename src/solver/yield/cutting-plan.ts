@@ -2,11 +2,13 @@ import { Exact } from "../length/exact";
 import { type Length } from "../length/length";
 import { type Problem, isProblem, problem } from "../problem";
 import { commonDivisor } from "./common-divisor";
-import { type CuttingJob, type Stock } from "./cutting-job";
+import { type CuttingGroup, cuttingGroups, type ImpossibleSection, isWideEnough } from "./cutting-groups";
+import { called, type CuttingJob, type Stock } from "./cutting-job";
 import { isOnMark, lengthOfMarks, MARK_NAME, marksDown, marksUp } from "./mark";
 import { type Proof, worthSteps } from "./shelf/certificate";
 import { longestUnplaced } from "./shelf/hand-plan";
 import { type Cut, outlay, type Shelf, type StickKind } from "./shelf/shelf";
+import { withShare } from "./shelf/effort";
 import { type Engine, IN_A_CELL } from "./shelf/engine";
 import { shelfPlan } from "./shelf/shelf-plan";
 
@@ -27,8 +29,8 @@ export interface PlannedStick {
   readonly leftOver: Length;
 }
 
-/** What the bound of one grade stands on, in terms of the job, so that it can be checked without the solver. */
-export interface GradeProof {
+/** What the bound of one group of pieces and stock stands on, in terms of the job, so that it can be checked without the solver. */
+export interface GroupProof {
   readonly grade: string;
   /** For each kind of piece, longest first, its rows of the pieces table; for each kind of stick its rows of the stock table. */
   readonly pieceRows: readonly (readonly number[])[];
@@ -53,8 +55,8 @@ export interface CuttingPlan {
   readonly yield: Exact;
   /** `best possible (proven)`, `best possible (searched, not certified)`, or the gap in words. */
   readonly verdict: string;
-  /** One for each grade. */
-  readonly proofs: readonly GradeProof[];
+  /** One for each part of the job that is planned by itself. */
+  readonly proofs: readonly GroupProof[];
   readonly notes: readonly string[];
 }
 
@@ -62,7 +64,7 @@ export type ImpossibleCutting =
   | "no-pieces" | "no-stock" | "piece-length-not-positive" | "stock-length-not-positive" | "quantity-not-whole" | "available-not-whole"
   | "kerf-negative" | "trim-negative" | "keep-negative" | "price-negative" | "stock-without-price" | "free-without-limit"
   | "owned-without-limit" | "too-many-pieces"
-  | "no-stock-of-grade" | "piece-fits-no-stock" | "stock-runs-out" | "no-plan-found";
+  | ImpossibleSection | "piece-fits-no-stock" | "piece-fits-no-stock-of-section" | "stock-runs-out" | "no-plan-found";
 
 /** Each piece is a row of the cut list: more than this belongs into several jobs. */
 const MOST_PIECES = 10_000;
@@ -70,14 +72,9 @@ const MOST_PIECES = 10_000;
 /** Whole units of money that a plan may cost: sums of worths, some twenty times as large, stay exact. */
 const MOST_WHOLE = new Exact(2).pow(46);
 
-const sameGrade = (grade: string): string => grade.trim().toLowerCase();
-
 const isWholeFrom = (value: number, least: number): boolean => Number.isInteger(value) && value >= least;
 
 const priceOf = (stock: Stock): Exact => stock.price ?? new Exact(0);
-
-/** What a row is called by: its label, or its place in the table. */
-const called = (label: string | number, row: number): string | number => (label === "" ? `number ${row + 1}` : label);
 
 const impossible = (job: CuttingJob): Problem<ImpossibleCutting> | undefined => {
   if (job.pieces.length === 0) return problem("no-pieces");
@@ -106,8 +103,8 @@ const impossible = (job: CuttingJob): Problem<ImpossibleCutting> | undefined => 
   return count > MOST_PIECES ? problem("too-many-pieces", { count, most: MOST_PIECES }) : undefined;
 };
 
-/** One grade's shelf, with the way back from its kinds to the rows of the job. */
-interface Graded {
+/** One group's shelf, with the way back from its kinds to the rows of the job. */
+interface Shelved {
   readonly shelf: Shelf;
   /** For each kind of piece and of stick its rows, in the order given. */
   readonly pieceRows: readonly (readonly number[])[];
@@ -126,61 +123,76 @@ const wholePrices = (prices: readonly Exact[], pieces: number): { unit: Exact; w
   return { unit: unit.times(divisor), whole: whole.map((price) => price / divisor) };
 };
 
-const graded = (job: CuttingJob, grade: string): Graded | Problem<ImpossibleCutting> => {
+/** A kind of piece, or of stick, and the rows it stands for. */
+interface Kind<Of> {
+  readonly of: Of;
+  readonly rows: number[];
+}
+
+const pieceKinds = (job: CuttingJob, { pieces, pieceClass }: CuttingGroup): Kind<{ readonly width: number; readonly class: number }>[] => {
+  const kerf = marksUp(job.kerf, job.unit);
+  const kinds = new Map<string, Kind<{ readonly width: number; readonly class: number }>>();
+  for (const row of pieces) {
+    const of = { width: marksUp(job.pieces[row]!.length, job.unit) + kerf, class: pieceClass.get(row)! };
+    const key = `${of.width}/${of.class}`;
+    const known = kinds.get(key);
+    if (known === undefined) kinds.set(key, { of, rows: [row] });
+    else known.rows.push(row);
+  }
+  return [...kinds.values()].sort(({ of: one }, { of: other }) => other.width - one.width || one.class - other.class);
+};
+
+const shelved = (job: CuttingJob, group: CuttingGroup): Shelved | Problem<ImpossibleCutting> => {
   const { unit } = job;
   const kerf = marksUp(job.kerf, unit);
   const trim = marksUp(job.trim, unit);
-  const rowsByWidth = new Map<number, number[]>();
-  for (const [row, piece] of job.pieces.entries()) {
-    if (sameGrade(piece.grade) !== grade) continue;
-    const width = marksUp(piece.length, unit) + kerf;
-    rowsByWidth.set(width, [...(rowsByWidth.get(width) ?? []), row]);
+  const kinds = pieceKinds(job, group);
+  const widths = kinds.map(({ of }) => of.width);
+  const stock = group.stock.map((row) => {
+    const length = marksDown(job.stock[row]!.length, unit);
+    return { row, length, holds: length - 2 * trim + kerf, class: group.stockClass.get(row)! };
+  });
+  const takes = group.takes.map((each) => kinds.map(({ of }) => each[of.class]!));
+  const roomiestOf = group.takes.map((_, of) => stock.reduce((most, each) => (each.class === of ? Math.max(most, each.holds) : most), 0));
+  for (const [kind, { of, rows }] of kinds.entries()) {
+    const roomiest = Math.max(...takes.map((each, of) => (each[kind]! ? roomiestOf[of]! : 0)));
+    if (roomiest >= of.width) continue;
+    const piece = job.pieces[rows[0]!]!;
+    const hasSection = piece.width !== undefined || piece.thickness !== undefined;
+    return problem(hasSection ? "piece-fits-no-stock-of-section" : "piece-fits-no-stock", {
+      piece: called(piece.label, rows[0]!), length: piece.length, grade: piece.grade, longest: lengthOfMarks(Math.max(0, roomiest - kerf), unit),
+    });
   }
-  const widths = [...rowsByWidth.keys()].sort((a, b) => b - a);
-  const longest = widths[0]!;
-  const narrowest = widths[widths.length - 1]!;
-  const holds = (stock: Stock): number => marksDown(stock.length, unit) - 2 * trim + kerf;
-  const ofGrade = job.stock.flatMap((stock, row) => (sameGrade(stock.grade) === grade && stock.available > 0 ? [row] : []));
-  const longestRow = rowsByWidth.get(longest)![0]!;
-  const named = job.pieces[longestRow]!;
-  const details = { piece: called(named.label, longestRow), length: named.length, grade: named.grade };
-  if (ofGrade.length === 0) return problem("no-stock-of-grade", details);
-  const roomiest = Math.max(...ofGrade.map((row) => holds(job.stock[row]!)));
-  if (roomiest < longest) {
-    return problem("piece-fits-no-stock", { ...details, longest: lengthOfMarks(Math.max(0, roomiest - kerf), unit) });
-  }
-  const longEnough = ofGrade.filter((row) => holds(job.stock[row]!) >= narrowest);
+  const narrowestOf = takes.map((each) => Math.min(...widths.filter((_, kind) => each[kind]!)));
+  const longEnough = stock.filter(({ holds, class: of }) => holds >= narrowestOf[of]!);
   const divisor = widths.reduce(commonDivisor, 0);
-  const wanted = (rows: readonly number[]): number => rows.reduce((sum, row) => sum + job.pieces[row]!.quantity, 0);
-  const pieceRows = widths.map((width) => rowsByWidth.get(width)!);
-  const pieces = pieceRows.reduce((sum, rows) => sum + wanted(rows), 0);
-  const money = wholePrices(longEnough.map((row) => priceOf(job.stock[row]!)), pieces);
+  const wanted = ({ rows }: Kind<unknown>): number => rows.reduce((sum, row) => sum + job.pieces[row]!.quantity, 0);
+  const pieces = kinds.reduce((sum, kind) => sum + wanted(kind), 0);
+  const money = wholePrices(longEnough.map(({ row }) => priceOf(job.stock[row]!)), pieces);
   // rows that differ in nothing the plan knows of are one kind, so that splitting a row changes nothing
-  const kinds = new Map<string, { stick: StickKind; rows: number[] }>();
-  for (const [index, row] of longEnough.entries()) {
-    const stock = job.stock[row]!;
-    const length = marksDown(stock.length, unit);
-    const stick = {
-      holds: Math.floor(holds(stock) / divisor),
-      usable: length - 2 * trim,
-      price: money.whole[index]!,
-      newLength: stock.owned ? 0 : length,
-    };
-    const key = [stick.holds, stick.usable, stick.price, stick.newLength].join();
-    const known = kinds.get(key);
-    const available = Math.min(pieces, stock.available + (known?.stick.available ?? 0));
-    kinds.set(key, { stick: { ...stick, available }, rows: [...(known?.rows ?? []), row] });
+  const sticks = new Map<string, { stick: StickKind; rows: number[] }>();
+  for (const [index, { row, length, holds, class: section }] of longEnough.entries()) {
+    const { available, owned } = job.stock[row]!;
+    const stick = { section, holds: Math.floor(holds / divisor), usable: length - 2 * trim, price: money.whole[index]!, newLength: owned ? 0 : length };
+    const key = [stick.holds, stick.usable, stick.price, stick.newLength, section].join();
+    const known = sticks.get(key);
+    if (known === undefined) sticks.set(key, { stick: { ...stick, available: Math.min(pieces, available) }, rows: [row] });
+    else {
+      known.stick = { ...known.stick, available: Math.min(pieces, available + known.stick.available) };
+      known.rows.push(row);
+    }
   }
-  const sorted = [...kinds.values()].sort(
-    ({ stick: a }, { stick: b }) => b.holds - a.holds || b.usable - a.usable || a.price - b.price || a.newLength - b.newLength,
+  const sorted = [...sticks.values()].sort(
+    ({ stick: a }, { stick: b }) => b.holds - a.holds || b.usable - a.usable || a.price - b.price || a.newLength - b.newLength || a.section - b.section,
   );
   return {
-    pieceRows,
+    pieceRows: kinds.map(({ rows }) => rows),
     stockRows: sorted.map(({ rows }) => rows),
     moneyUnit: money.unit,
     shelf: {
-      kinds: widths.map((width, kind) => ({ width: width / divisor, wanted: wanted(pieceRows[kind]!) })),
+      kinds: kinds.map((kind) => ({ width: kind.of.width / divisor, wanted: wanted(kind) })),
       sticks: sorted.map(({ stick }) => stick),
+      takes,
       marks: divisor,
       keep: job.keep === undefined ? 0 : marksUp(job.keep, unit),
     },
@@ -189,15 +201,19 @@ const graded = (job: CuttingJob, grade: string): Graded | Problem<ImpossibleCutt
 
 /** Gives out rows of a table one piece or stick at a time, in the order given. */
 const dealer = (rows: readonly (readonly number[])[], count: (row: number) => number): ((kind: number) => number) => {
-  const waiting = rows.map((each) => each.map((row) => ({ row, left: count(row) })));
+  const waiting = rows.map((each) => ({ each, place: 0, left: count(each[0]!) }));
   return (kind) => {
-    const entry = waiting[kind]!.find(({ left }) => left > 0)!;
-    entry.left -= 1;
-    return entry.row;
+    const at = waiting[kind]!;
+    while (at.left === 0) {
+      at.place += 1;
+      at.left = count(at.each[at.place]!);
+    }
+    at.left -= 1;
+    return at.each[at.place]!;
   };
 };
 
-const plannedSticks = (job: CuttingJob, group: Graded, cuts: readonly Cut[]): PlannedStick[] => {
+const plannedSticks = (job: CuttingJob, group: Shelved, cuts: readonly Cut[]): PlannedStick[] => {
   const { unit } = job;
   const kerf = marksUp(job.kerf, unit);
   const trim = marksUp(job.trim, unit);
@@ -234,31 +250,57 @@ const markNotes = (job: CuttingJob): string[] => {
   return notes;
 };
 
+/** Where two pieces of one group could lie side by side on its stock, a plan that rips could cost less. */
+const isSideBySide = (job: CuttingJob, { pieces, stock }: CuttingGroup): boolean => {
+  const widths = pieces.flatMap((row) => {
+    const { width, quantity } = job.pieces[row]!;
+    return width === undefined ? [] : Array.from({ length: Math.min(quantity, 2) }, () => width);
+  });
+  const [narrowest, next] = widths.sort((one, other) => one.cmp(other));
+  const widest = stock.reduce<Length>((most, row) => (job.stock[row]!.width?.gt(most) ? job.stock[row]!.width! : most), new Exact(0));
+  return narrowest !== undefined && next !== undefined && narrowest.plus(next).plus(job.kerf).lte(widest);
+};
+
+const sectionNotes = (job: CuttingJob, groups: readonly CuttingGroup[], sticks: readonly PlannedStick[]): string[] => {
+  const isThicker = (stock: number, piece: number): boolean => {
+    const { thickness } = job.pieces[piece]!;
+    return thickness !== undefined && (job.stock[stock]!.thickness?.gt(thickness) ?? false);
+  };
+  const planed = sticks.reduce((count, { stock, pieces }) => count + pieces.filter(({ piece }) => isThicker(stock, piece)).length, 0);
+  return [
+    ...(planed === 0 ? [] : [`pieces cut from thicker stock and planed down: ${planed}`]),
+    ...(groups.some((group) => isSideBySide(job, group)) ? ["one piece across each board; ripping two side by side is not planned, and could cost less"] : []),
+  ];
+};
+
 /**
  * A plan that cuts all pieces from the stock at least cash cost, with a proven bound. Among plans of that cost, as far as the budget goes:
  * least new length, fewest sticks, fewest different patterns, largest end worth keeping, most of them in all, first in cutting order.
  * A stick S with kerf k and trim e at each end (kerf inside it) holds pieces l when the sum of (l + k) is at most S - 2e + k: an exact
- * fit fits. Grades are planned apart. Same job, same plan: the search is counted in steps (Gilmore and Gomory 1961 state
- * the problem; the year from memory).
+ * fit fits. A piece goes on stock of its grade, at least as wide and as thick as it is, one piece across. Same job, same plan: the search
+ * is counted in steps (Gilmore and Gomory 1961 state the problem; the year from memory).
  */
 export const cuttingPlan = (job: CuttingJob, engine: Engine = IN_A_CELL): CuttingPlan | Problem<ImpossibleCutting> => {
   const fault = impossible(job);
   if (fault !== undefined) return fault;
-  const grades = [...new Set(job.pieces.map((piece) => sameGrade(piece.grade)))].sort();
+  const groups = cuttingGroups(job);
+  if (isProblem(groups)) return groups;
+  const effort = { left: engine.effort };
   const sticks: PlannedStick[] = [];
-  const proofs: GradeProof[] = [];
+  const proofs: GroupProof[] = [];
   let bound = new Exact(0);
   let isCertified = true;
   let isOptimal = true;
-  for (const grade of grades) {
-    const group = graded(job, grade);
-    if (isProblem(group)) return group;
-    const { shelf, moneyUnit, pieceRows, stockRows } = group;
-    const { cuts, certified, proven, proof } = shelfPlan(shelf, engine);
+  for (const [place, group] of groups.entries()) {
+    const shelfOf = shelved(job, group);
+    if (isProblem(shelfOf)) return shelfOf;
+    const { shelf, moneyUnit, pieceRows, stockRows } = shelfOf;
+    const { cuts, certified, proven, proof } = withShare(effort, effort.left / (groups.length - place), (share) => shelfPlan(shelf, engine, share));
     if (cuts === undefined) {
       const row = pieceRows[longestUnplaced(shelf)]![0]!;
       const { label, length, grade: asked } = job.pieces[row]!;
-      const longest = Math.max(...stockRows.flat().map((each) => marksDown(job.stock[each]!.length, job.unit)));
+      const taking = stockRows.flat().filter((each) => isWideEnough(job.stock[each]!, job.pieces[row]!));
+      const longest = taking.reduce((most, each) => Math.max(most, marksDown(job.stock[each]!.length, job.unit)), 0);
       return problem(proven === Infinity ? "stock-runs-out" : "no-plan-found", {
         piece: called(label, row),
         length,
@@ -266,7 +308,7 @@ export const cuttingPlan = (job: CuttingJob, engine: Engine = IN_A_CELL): Cuttin
         longest: lengthOfMarks(longest - 2 * marksUp(job.trim, job.unit), job.unit),
       });
     }
-    const planned = plannedSticks(job, group, cuts);
+    const planned = plannedSticks(job, shelfOf, cuts);
     const paid = planned.reduce((sum, stick) => sum.plus(priceOf(job.stock[stick.stock]!)), new Exact(0));
     // prices are rounded down to units only where they are finer than whole-number arithmetic; then no plan is proven the cheapest
     const isWhole = moneyUnit.times(outlay(shelf, cuts).cash).eq(paid);
@@ -274,7 +316,7 @@ export const cuttingPlan = (job: CuttingJob, engine: Engine = IN_A_CELL): Cuttin
     isOptimal = isOptimal && isWhole && proven === outlay(shelf, cuts).cash;
     bound = bound.plus(moneyUnit.times(proven));
     sticks.push(...planned);
-    proofs.push({ grade, pieceRows, stockRows, unit: moneyUnit, steps: worthSteps(shelf), certified: moneyUnit.times(certified), proof });
+    proofs.push({ grade: group.grade, pieceRows, stockRows, unit: moneyUnit, steps: worthSteps(shelf), certified: moneyUnit.times(certified), proof });
   }
   const cost = sticks.reduce((sum, stick) => sum.plus(priceOf(job.stock[stick.stock]!)), new Exact(0));
   const gross = sticks.reduce((sum, stick) => sum.plus(job.stock[stick.stock]!.length), new Exact(0));
@@ -289,6 +331,6 @@ export const cuttingPlan = (job: CuttingJob, engine: Engine = IN_A_CELL): Cuttin
     yield: net.div(gross),
     verdict: isCertified ? "best possible (proven)" : isOptimal ? "best possible (searched, not certified)" : gapInWords(gap),
     proofs,
-    notes: markNotes(job),
+    notes: [...markNotes(job), ...sectionNotes(job, groups, sticks)],
   };
 };

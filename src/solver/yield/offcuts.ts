@@ -1,5 +1,6 @@
 import { type Length } from "../length/length";
 import { type Problem, problem } from "../problem";
+import { sticksByRow } from "./buy-list";
 import { type CuttingJob } from "./cutting-job";
 import { type CuttingPlan } from "./cutting-plan";
 
@@ -18,9 +19,10 @@ export type OffcutsProblem = "keep-missing";
 export const offcuts = (job: CuttingJob, plan: CuttingPlan): Offcut[] | Problem<OffcutsProblem> => {
   const { keep } = job;
   if (keep === undefined) return problem("keep-missing");
-  return job.stock.flatMap((stock, row): Offcut[] => {
-    const ends = plan.sticks
-      .filter((stick) => stick.stock === row && stick.leftOver.gt(0) && stick.leftOver.gte(keep))
+  return sticksByRow(job, plan).flatMap((sticks, row): Offcut[] => {
+    const stock = job.stock[row]!;
+    const ends = sticks
+      .filter(({ leftOver }) => leftOver.gt(0) && leftOver.gte(keep))
       .map(({ leftOver }) => leftOver)
       .sort((one, other) => other.cmp(one));
     const lengths = ends.filter((end, index) => index === 0 || !end.eq(ends[index - 1] ?? end));

@@ -1,6 +1,6 @@
 import { cents } from "../bid/cents";
 import { Exact } from "../length/exact";
-import { buyList } from "./buy-list";
+import { buyList, sticksByRow } from "./buy-list";
 import { type CuttingJob } from "./cutting-job";
 import { type CuttingPlan } from "./cutting-plan";
 
@@ -13,8 +13,13 @@ export interface SummaryRow {
 const sum = (amounts: readonly Exact[]): Exact => amounts.reduce((all, each) => all.plus(each), new Exact(0));
 
 /** What owned sticks with a price cost, row by row in cents as what is bought. */
-const ownedCost = ({ stock }: CuttingJob, { sticks }: CuttingPlan): Exact =>
-  sum(stock.map(({ owned, price }, row) => cents((owned ? (price ?? new Exact(0)) : new Exact(0)).times(sticks.filter((stick) => stick.stock === row).length))));
+const ownedCost = (job: CuttingJob, plan: CuttingPlan): Exact =>
+  sum(
+    sticksByRow(job, plan).flatMap((sticks, row) => {
+      const { owned, price } = job.stock[row]!;
+      return owned && price !== undefined ? [cents(price.times(sticks.length))] : [];
+    }),
+  );
 
 /**
  * What a plan costs, how much of the wood it uses, and how good it is proven to be; with `keep`, the ends worth keeping. The cost is the

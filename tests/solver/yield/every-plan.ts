@@ -18,14 +18,18 @@ export interface Best {
 export const everyPlan = (job: PlainJob): Best | undefined => {
   const kerf = job.kerf ?? 0;
   const trim = job.trim ?? 0;
-  const todo = job.pieces.flatMap(({ length, quantity, grade }) =>
-    Array.from({ length: quantity ?? 1 }, () => ({ length, grade: grade ?? "" })),
+  const todo = job.pieces.flatMap(({ length, quantity, grade, width, thickness }) =>
+    Array.from({ length: quantity ?? 1 }, () => ({ length, grade: grade ?? "", width: width ?? 0, thickness: thickness ?? 0 })),
   );
   const left = job.stock.map(({ available }) => available ?? Infinity);
   const open: { row: number; taken: number; lengths: number[] }[] = [];
   let best: Best | undefined;
   const fits = (row: number, taken: number, pieces: number): boolean =>
     taken + Math.max(0, pieces - 1) * kerf <= job.stock[row]!.length - 2 * trim;
+  const isOfKind = (row: number, piece: (typeof todo)[number]): boolean => {
+    const { grade, width, thickness } = job.stock[row]!;
+    return (grade ?? "") === piece.grade && (width ?? 0) >= piece.width && (thickness ?? 0) >= piece.thickness;
+  };
   const lay = (at: number, cents: number, newLength: number): void => {
     const piece = todo[at];
     if (piece === undefined) {
@@ -45,7 +49,7 @@ export const everyPlan = (job: PlainJob): Best | undefined => {
       return;
     }
     for (const stick of open) {
-      if ((job.stock[stick.row]!.grade ?? "") !== piece.grade || !fits(stick.row, stick.taken + piece.length, stick.lengths.length + 1)) continue;
+      if (!isOfKind(stick.row, piece) || !fits(stick.row, stick.taken + piece.length, stick.lengths.length + 1)) continue;
       stick.taken += piece.length;
       stick.lengths.push(piece.length);
       lay(at + 1, cents, newLength);
@@ -53,7 +57,7 @@ export const everyPlan = (job: PlainJob): Best | undefined => {
       stick.taken -= piece.length;
     }
     for (const [row, stock] of job.stock.entries()) {
-      if (left[row] === 0 || (stock.grade ?? "") !== piece.grade || !fits(row, piece.length, 1)) continue;
+      if (left[row] === 0 || !isOfKind(row, piece) || !fits(row, piece.length, 1)) continue;
       left[row]! -= 1;
       open.push({ row, taken: piece.length, lengths: [piece.length] });
       lay(at + 1, cents + (stock.cents ?? 0), newLength + (stock.owned ? 0 : stock.length));

@@ -8,7 +8,7 @@ import { faults } from "./plan-checker";
 
 /** A job in plain numbers: lengths in the job's unit, prices in cents. */
 export interface PlainJob {
-  readonly pieces: readonly { length: number; quantity?: number; label?: string; grade?: string }[];
+  readonly pieces: readonly { length: number; quantity?: number; label?: string; grade?: string; width?: number; thickness?: number }[];
   readonly stock: readonly {
     length: number;
     cents?: number;
@@ -32,11 +32,13 @@ export const cuttingJob = (plain: PlainJob): CuttingJob => {
     kerf: lengthOf(plain.kerf ?? 0, unit),
     trim: lengthOf(plain.trim ?? 0, unit),
     ...(plain.keep === undefined ? {} : { keep: lengthOf(plain.keep, unit) }),
-    pieces: plain.pieces.map(({ length, quantity, label, grade }) => ({
+    pieces: plain.pieces.map(({ length, quantity, label, grade, width, thickness }) => ({
       label: label ?? "",
       length: lengthOf(length, unit),
       quantity: quantity ?? 1,
       grade: grade ?? "",
+      ...(width === undefined ? {} : { width: lengthOf(width, unit) }),
+      ...(thickness === undefined ? {} : { thickness: lengthOf(thickness, unit) }),
     })),
     stock: plain.stock.map(({ length, cents, available, owned, label, grade, width, thickness }) => ({
       label: label ?? "",

@@ -115,7 +115,7 @@ describe("the checker of certificates", () => {
     ["pieces that differ taken for one kind", withProof({ pieceRows: [[0, 1]], proof: { by: "worth", worth: [25], isSearched: false } }), /of one kind differ/],
     ["a stick that is not in the proof", withProof({ stockRows: [[0]] }), /stock row 1 is not in the proof/],
     ["sticks that differ taken for one kind", withProof({ stockRows: [[0, 1]] }), /sticks of one kind differ/],
-    ["a grade without a proof", { ...sound, proofs: [] }, /a grade has no proof/],
+    ["pieces without a proof", { ...sound, proofs: [] }, /not every piece is in a proof once/],
   ])("catches %s", (_, planted, expected) => {
     expect(unproven(job, planted).join("\n")).toMatch(expected);
   });

@@ -40,6 +40,9 @@ export const faults = (job: CuttingJob, plan: CuttingPlan): string[] => {
       if (whole(piece.length) !== length) found.push(`stick ${number}: ${asked.label} has another length`);
       if (piece.label !== asked.label) found.push(`stick ${number}: ${asked.label} is called ${piece.label}`);
       if (asked.grade.trim().toLowerCase() !== stock.grade.trim().toLowerCase()) found.push(`stick ${number}: wrong grade`);
+      for (const size of ["width", "thickness"] as const) {
+        if (asked[size] !== undefined && (stock[size] === undefined || whole(stock[size]) < whole(asked[size]))) found.push(`stick ${number}: ${asked.label} is of more ${size} than the stick`);
+      }
       if (before !== undefined && up(length, mark) > before) found.push(`stick ${number}: a longer piece after a shorter one`);
       before = up(length, mark);
       const start = whole(piece.position);

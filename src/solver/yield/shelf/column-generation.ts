@@ -3,7 +3,7 @@ import { type Effort, isSpent } from "./effort";
 import { type Knapsack } from "./knapsack";
 import { type Limits, type LinearAnswer, type Master, type MasterMaker } from "./master";
 import { type Pattern, patternKey } from "./pattern";
-import { piecesWanted, type Shelf } from "./shelf";
+import { piecesWanted, type Shelf, takesKind } from "./shelf";
 
 export interface Generated {
   readonly answer: LinearAnswer;
@@ -28,7 +28,7 @@ const firstPatterns = (shelf: Shelf, limits: Limits): Pattern[] =>
     let least = Infinity;
     for (const [stick, { holds, price }] of shelf.sticks.entries()) {
       const count = Math.min(wanted, Math.floor(holds / width));
-      if (count === 0 || limits.most[stick] === 0 || price / count >= least) continue;
+      if (count === 0 || limits.most[stick] === 0 || price / count >= least || !takesKind(shelf, stick, kind)) continue;
       least = price / count;
       best = { stick, kinds: [kind], counts: [count] };
     }

@@ -1,4 +1,4 @@
-import { betterOf, type Cut, piecesWanted, type Shelf, usedWidth } from "./shelf";
+import { betterOf, type Cut, piecesWanted, type Shelf, takesCut, takesKind, usedWidth } from "./shelf";
 
 type Fit = "first" | "best";
 
@@ -31,12 +31,12 @@ const filled = (shelf: Shelf, order: readonly number[], fit: Fit): Cut[] | Unpla
     for (let piece = 0; piece < kind.wanted; piece += 1) {
       let into: OpenStick | undefined;
       for (const stick of open) {
-        if (stick.room < kind.width) continue;
+        if (stick.room < kind.width || !takesKind(shelf, stick.stick, index)) continue;
         if (into === undefined || stick.room < into.room) into = stick;
         if (fit === "first") break;
       }
       if (into === undefined) {
-        const stick = order.find((each) => available[each]! > 0 && shelf.sticks[each]!.holds >= kind.width);
+        const stick = order.find((each) => available[each]! > 0 && shelf.sticks[each]!.holds >= kind.width && takesKind(shelf, each, index));
         if (stick === undefined) return { unplaced: index };
         available[stick]! -= 1;
         into = { stick, kinds: [], room: shelf.sticks[stick]!.holds };
@@ -67,7 +67,7 @@ export const downsized = (shelf: Shelf, cuts: readonly Cut[]): Cut[] => {
     changed = false;
     for (const [index, cut] of result.entries()) {
       const used = usedWidth(shelf, cut);
-      const stick = cheapest.find((each) => available[each]! > 0 && shelf.sticks[each]!.holds >= used);
+      const stick = cheapest.find((each) => available[each]! > 0 && shelf.sticks[each]!.holds >= used && takesCut(shelf, each, cut));
       if (stick === undefined || rank[stick]! >= rank[cut.stick]!) continue;
       available[stick]! -= 1;
       available[cut.stick]! += 1;
@@ -92,43 +92,48 @@ const fullestSticks = (shelf: Shelf, order: readonly number[]): Cut[] | undefine
   const cuts: Cut[] = [];
   let work = 0;
   for (let first = left.findIndex((count) => count > 0); first >= 0; first = left.findIndex((count) => count > 0)) {
-    work += longest * (left.length - first);
-    if (work > MOST_FILL_WORK) return undefined;
     const width = shelf.kinds[first]!.width;
-    const room = Math.max(...order.map((each) => (available[each]! > 0 ? shelf.sticks[each]!.holds - width : -1)));
-    if (room < 0) return undefined;
-    // reached[w]: the kind last added to come to exactly w beside the first piece; longer kinds are used before shorter ones
-    const reached = new Int32Array(room + 1).fill(-1);
-    const copies = new Int32Array(room + 1);
-    reached[0] = left.length;
-    for (let kind = first; kind < left.length; kind += 1) {
-      const spare = left[kind]! - (kind === first ? 1 : 0);
-      const each = shelf.kinds[kind]!.width;
-      if (spare === 0) continue;
-      copies.fill(0);
-      for (let sum = each; sum <= room; sum += 1) {
-        if (reached[sum]! >= 0 || reached[sum - each]! < 0) continue;
-        const count = copies[sum - each]! + 1;
-        if (count > spare) continue;
-        reached[sum] = kind;
-        copies[sum] = count;
-      }
-    }
     let chosen = -1;
     let chosenFill = 0;
-    for (const each of order) {
-      const stick = shelf.sticks[each]!;
-      if (available[each]! === 0 || stick.holds < width) continue;
-      let fill = stick.holds - width;
-      while (reached[fill]! < 0) fill -= 1;
-      const better = chosen < 0 || stick.price * (chosenFill + width) < shelf.sticks[chosen]!.price * (fill + width);
-      if (!better) continue;
-      chosen = each;
-      chosenFill = fill;
+    let added: readonly number[] = [];
+    for (const [section, takes] of shelf.takes.entries()) {
+      if (!takes[first]!) continue;
+      const fitting = order.filter((each) => shelf.sticks[each]!.section === section && available[each]! > 0 && shelf.sticks[each]!.holds >= width);
+      if (fitting.length === 0) continue;
+      work += longest * (left.length - first);
+      if (work > MOST_FILL_WORK) return undefined;
+      const room = Math.max(...fitting.map((each) => shelf.sticks[each]!.holds - width));
+      // reached[w]: the kind last added to come to exactly w beside the first piece; longer kinds are used before shorter ones
+      const reached = new Int32Array(room + 1).fill(-1);
+      const copies = new Int32Array(room + 1);
+      reached[0] = left.length;
+      for (let kind = first; kind < left.length; kind += 1) {
+        const spare = left[kind]! - (kind === first ? 1 : 0);
+        const each = shelf.kinds[kind]!.width;
+        if (spare === 0 || !takes[kind]!) continue;
+        copies.fill(0);
+        for (let sum = each; sum <= room; sum += 1) {
+          if (reached[sum]! >= 0 || reached[sum - each]! < 0) continue;
+          const count = copies[sum - each]! + 1;
+          if (count > spare) continue;
+          reached[sum] = kind;
+          copies[sum] = count;
+        }
+      }
+      for (const each of fitting) {
+        const stick = shelf.sticks[each]!;
+        let fill = stick.holds - width;
+        while (reached[fill]! < 0) fill -= 1;
+        const better = chosen < 0 || stick.price * (chosenFill + width) < shelf.sticks[chosen]!.price * (fill + width);
+        if (!better) continue;
+        chosen = each;
+        chosenFill = fill;
+        added = [];
+        for (let sum = fill; sum > 0; sum -= shelf.kinds[reached[sum]!]!.width) added = [...added, reached[sum]!];
+      }
     }
-    const kinds = [first];
-    for (let sum = chosenFill; sum > 0; sum -= shelf.kinds[reached[sum]!]!.width) kinds.push(reached[sum]!);
-    kinds.sort((a, b) => a - b);
+    if (chosen < 0) return undefined;
+    const kinds = [first, ...added].sort((a, b) => a - b);
     const counts = new Map<number, number>();
     for (const kind of kinds) counts.set(kind, (counts.get(kind) ?? 0) + 1);
     let times = available[chosen]!;

@@ -23,10 +23,24 @@ interface Bundle {
   readonly width: number;
 }
 
+/** Sticks of one section: they take the same pieces, so one table answers for all of them. */
+interface Section {
+  readonly takes: readonly boolean[];
+  readonly sticks: readonly number[];
+  readonly longest: number;
+}
+
+const sectionsOf = ({ takes, sticks }: Shelf): Section[] =>
+  takes.flatMap((each, section) => {
+    const of = sticks.flatMap((stick, index) => (stick.section === section ? [index] : []));
+    return of.length === 0 ? [] : [{ takes: each, sticks: of, longest: of.reduce((most, index) => Math.max(most, sticks[index]!.holds), 0) }];
+  });
+
 /** Copies in bundles of 1, 2, 4, ...: every number up to the limit is a sum of some of them. */
-const bundlesOf = (shelf: Shelf, longest: number, wanted: ArrayLike<number>): Bundle[] =>
+const bundlesOf = (shelf: Shelf, { longest, takes }: Section, wanted: ArrayLike<number>): Bundle[] =>
   shelf.kinds.flatMap(({ width }, kind) => {
     const bundles: Bundle[] = [];
+    if (!takes[kind]!) return bundles;
     let rest = Math.min(wanted[kind]!, Math.floor(longest / width));
     for (let size = 1; rest > 0; size *= 2) {
       const copies = Math.min(size, rest);
@@ -45,19 +59,20 @@ const fillingOf = (worth: number, taken: readonly Bundle[]): Filling => {
 };
 
 /**
- * One table over the widths of the longest stick answers for every stick kind (Gilmore and Gomory 1961, from memory). Exact: worths are whole and
- * their sums stay below 2^53. Nothing where the table would take too much memory.
+ * One table over the widths of the longest stick answers for every stick kind of a section (Gilmore and Gomory 1961, from memory). Exact: worths
+ * are whole and their sums stay below 2^53. Nothing where the tables would take too much memory.
  */
 export const knapsackOf = (shelf: Shelf): Knapsack | undefined => {
-  const longest = Math.max(...shelf.sticks.map((stick) => stick.holds));
-  const row = longest + 1;
+  const sections = sectionsOf(shelf);
   const all = shelf.kinds.map((kind) => kind.wanted);
-  const cells = bundlesOf(shelf, longest, all).length * row;
-  if (cells > MOST_CELLS) return undefined;
-  const most = new Float64Array(row);
-  const taken = new Uint8Array(cells);
-  const fill = (worth: ArrayLike<number>, wanted: ArrayLike<number>, effort: Effort): Filling[] => {
-    const bundles = bundlesOf(shelf, longest, wanted)
+  const cells = sections.map((section) => bundlesOf(shelf, section, all).length * (section.longest + 1));
+  if (cells.reduce((sum, each) => sum + each, 0) > MOST_CELLS) return undefined;
+  const most = new Float64Array(Math.max(...sections.map(({ longest }) => longest)) + 1);
+  const taken = new Uint8Array(Math.max(...cells));
+  const fillSection = (section: Section, worth: ArrayLike<number>, wanted: ArrayLike<number>, effort: Effort, fillings: Filling[]): void => {
+    const { longest } = section;
+    const row = longest + 1;
+    const bundles = bundlesOf(shelf, section, wanted)
       .filter(({ kind }) => worth[kind]! > 0)
       .reverse();
     // narrowest first: as long as all pieces so far are narrower than the longest stick, wider rooms hold no more than all of them
@@ -79,9 +94,9 @@ export const knapsackOf = (shelf: Shelf): Knapsack | undefined => {
       }
       effort.left -= Math.max(0, full - width);
     }
-    return shelf.sticks.map(({ holds }) => {
+    for (const stick of section.sticks) {
       const chosen: Bundle[] = [];
-      let room = Math.min(holds, reach[bundles.length]!);
+      let room = Math.min(shelf.sticks[stick]!.holds, reach[bundles.length]!);
       const held = most[room]!;
       for (let place = bundles.length - 1; place >= 0; place -= 1) {
         room = Math.min(room, reach[place + 1]!);
@@ -89,8 +104,13 @@ export const knapsackOf = (shelf: Shelf): Knapsack | undefined => {
         chosen.push(bundles[place]!);
         room -= bundles[place]!.width;
       }
-      return fillingOf(held, chosen);
-    });
+      fillings[stick] = fillingOf(held, chosen);
+    }
+  };
+  const fill = (worth: ArrayLike<number>, wanted: ArrayLike<number>, effort: Effort): Filling[] => {
+    const fillings: Filling[] = [];
+    for (const section of sections) fillSection(section, worth, wanted, effort, fillings);
+    return fillings;
   };
   return { fill };
 };

@@ -49,24 +49,28 @@ export const nearPatterns = (
   const longest = Math.max(0, ...used.map((stick) => sticks[stick]!.holds));
   const row = longest + 1;
   if ((kinds.length + 1) * row > MOST_CELLS) return undefined;
-  // later[kind][room]: the most worth of that kind and the ones after it
+  // later[kind][room]: the most worth of that kind and the ones after it, of those a section takes
   const later = new Float64Array((kinds.length + 1) * row);
-  for (let kind = kinds.length - 1; kind >= 0; kind -= 1) {
-    const at = kind * row;
-    later.copyWithin(at, at + row, at + 2 * row);
-    const { width, wanted } = kinds[kind]!;
-    let rest = Math.min(wanted, Math.floor(longest / width));
-    for (let copies = 1; rest > 0; copies *= 2) {
-      const count = Math.min(copies, rest);
-      rest -= count;
-      effort.left -= row;
-      const gain = worth[kind]! * count;
-      for (let room = longest; room >= width * count; room -= 1) {
-        const now = later[at + room - width * count]! + gain;
-        if (now > later[at + room]!) later[at + room] = now;
+  let takes: readonly boolean[] = [];
+  const fillLater = (): void => {
+    for (let kind = kinds.length - 1; kind >= 0; kind -= 1) {
+      const at = kind * row;
+      later.copyWithin(at, at + row, at + 2 * row);
+      if (!takes[kind]!) continue;
+      const { width, wanted } = kinds[kind]!;
+      let rest = Math.min(wanted, Math.floor(longest / width));
+      for (let copies = 1; rest > 0; copies *= 2) {
+        const count = Math.min(copies, rest);
+        rest -= count;
+        effort.left -= row;
+        const gain = worth[kind]! * count;
+        for (let room = longest; room >= width * count; room -= 1) {
+          const now = later[at + room - width * count]! + gain;
+          if (now > later[at + room]!) later[at + room] = now;
+        }
       }
     }
-  }
+  };
 
   const found: NearPattern[] = [];
   const counts = new Int32Array(kinds.length);
@@ -77,13 +81,14 @@ export const nearPatterns = (
     if (isOver || held + later[kind * row + room]! < needed) return;
     if (kind === kinds.length || room < narrowest) {
       if (isFull && spare <= room) return;
-      if (isFull) for (let each = kind; each < kinds.length; each += 1) if (kinds[each]!.width <= room) return;
+      if (isFull) for (let each = kind; each < kinds.length; each += 1) if (kinds[each]!.width <= room && takes[each]!) return;
       const chosen = kinds.flatMap((_, each) => (each < kind && counts[each]! > 0 ? [each] : []));
       if (chosen.length === 0) return;
       found.push({ pattern: { stick, kinds: chosen, counts: chosen.map((each) => counts[each]!) }, lack: needed + slack - held });
       if (found.length > most || isSpent(effort)) isOver = true;
       return;
     }
+    if (!takes[kind]!) return visit(stick, needed, kind + 1, room, held, spare);
     const { width, wanted } = kinds[kind]!;
     for (let count = Math.min(wanted, Math.floor(room / width)); count >= 0; count -= 1) {
       counts[kind] = count;
@@ -91,10 +96,16 @@ export const nearPatterns = (
     }
     counts[kind] = 0;
   };
-  for (const stick of used) {
-    const { price, holds } = sticks[stick]!;
-    visit(stick, price * steps - charges[stick]! - slack, 0, holds, 0, Infinity);
-    if (isOver) return undefined;
+  for (const [section, each] of shelf.takes.entries()) {
+    const ofSection = used.filter((stick) => sticks[stick]!.section === section);
+    if (ofSection.length === 0) continue;
+    takes = each;
+    fillLater();
+    for (const stick of ofSection) {
+      const { price, holds } = sticks[stick]!;
+      visit(stick, price * steps - charges[stick]! - slack, 0, holds, 0, Infinity);
+      if (isOver) return undefined;
+    }
   }
   return found;
 };

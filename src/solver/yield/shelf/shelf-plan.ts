@@ -6,7 +6,7 @@ import { coarsened } from "./coarse-shelf";
 import { columnsGenerated, meetsLinearCost } from "./column-generation";
 import { type Candidate, candidateOf, cheaper, DIVE_RULES, dived, fullestPlans } from "./dive";
 import { type Effort, withShare } from "./effort";
-import { type Engine, IN_A_CELL } from "./engine";
+import { type Engine } from "./engine";
 import { downsized, handPlan } from "./hand-plan";
 import { type Knapsack, knapsackOf } from "./knapsack";
 import { wholeShelf } from "./master";
@@ -86,8 +86,7 @@ const linearly = (shelf: Shelf, knapsack: Knapsack, engine: Engine, effort: Effo
   return { ...proven, cuts: preferred(shelf, limits, weighed, root.least, cuts, { left: TIES_EFFORT }) };
 };
 
-const cheapestPlan = (shelf: Shelf, engine: Engine): ShelfPlan => {
-  const effort: Effort = { left: engine.effort };
+const cheapestPlan = (shelf: Shelf, engine: Engine, effort: Effort): ShelfPlan => {
   const byHand = candidateOf(shelf, handPlan(shelf));
   const knapsack = knapsackOf(shelf);
   if (knapsack !== undefined && shelf.kinds.length <= MOST_KINDS) return linearly(shelf, knapsack, engine, effort, byHand);
@@ -112,10 +111,10 @@ const pricedByLength = (shelf: Shelf): Shelf => {
   };
 };
 
-/** The plan of one grade, with the least any plan can cost and its proof. */
-export const shelfPlan = (shelf: Shelf, engine: Engine = IN_A_CELL): ShelfPlan => {
-  const plan = cheapestPlan(shelf, engine);
+/** The plan of a shelf, with the least any plan can cost and its proof. */
+export const shelfPlan = (shelf: Shelf, engine: Engine, effort: Effort): ShelfPlan => {
+  const plan = cheapestPlan(shelf, engine, effort);
   if (plan.cuts === undefined || outlay(shelf, plan.cuts).cash > 0) return plan;
-  const { cuts } = cheapestPlan(pricedByLength(shelf), engine);
+  const { cuts } = cheapestPlan(pricedByLength(shelf), engine, effort);
   return cuts === undefined || !isPreferred(shelf, cuts, plan.cuts) ? plan : { ...plan, cuts };
 };

@@ -1,11 +1,13 @@
 /**
- * A cutting job of one grade in whole numbers. A piece is as wide as its length and one kerf; a stick holds its usable length and
+ * A cutting job in whole numbers, of one grade and of stock that could take each other's pieces. A piece is as wide as its length and one kerf; a stick holds its usable length and
  * one kerf, because the last piece needs no cut when it ends the stick. So pieces fit when their widths add to at most `holds`.
  */
 export interface Shelf {
-  /** Longest first, no two alike. */
+  /** Longest first. */
   readonly kinds: readonly PieceKind[];
   readonly sticks: readonly StickKind[];
+  /** For each section of stick whether it is wide and thick enough for each kind of piece; every kind has one that is. */
+  readonly takes: readonly (readonly boolean[])[];
   /** Marks to a unit of width. */
   readonly marks: number;
   /** An end of at least so many marks is worth keeping. */
@@ -18,6 +20,8 @@ export interface PieceKind {
 }
 
 export interface StickKind {
+  /** Row of `takes`. */
+  readonly section: number;
   readonly holds: number;
   /** Marks between the trims. */
   readonly usable: number;
@@ -57,6 +61,14 @@ export const outlay = (shelf: Shelf, cuts: readonly Cut[]): Outlay => {
     newLength += stick.newLength;
   }
   return { cash, newLength, sticks: cuts.length };
+};
+
+export const takesKind = (shelf: Shelf, stick: number, kind: number): boolean => shelf.takes[shelf.sticks[stick]!.section]![kind]!;
+
+/** Whether a stick of this kind can be cut as one of another is. */
+export const takesCut = (shelf: Shelf, stick: number, { kinds }: Cut): boolean => {
+  const takes = shelf.takes[shelf.sticks[stick]!.section]!;
+  return kinds.every((kind) => takes[kind]!);
 };
 
 export const piecesWanted = (shelf: Shelf): number => shelf.kinds.reduce((sum, kind) => sum + kind.wanted, 0);
