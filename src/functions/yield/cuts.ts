@@ -60,6 +60,25 @@ export const CUTS = declare({
       from: "by hand: 3 x 12 and the two kerfs between them are 36 1/4, an exact fit",
     },
     {
+      given: {
+        pieces: [["item", "length", "width", "thickness", "quantity"], ["tread", 38, 11.25, 1, 2], ["riser", 36, 6.875, 0.75, 1]],
+        stock: [["label", "length", "width", "thickness", "price"], ["oak 8 ft", 96, 11.5, 1, 60], ["poplar 4 ft", 48, 7.25, 0.75, 9]],
+        headings: false,
+      },
+      gives: [
+        [1, "oak 8 ft", 0, "tread", 38, 19.75],
+        [1, "oak 8 ft", 38.125, "tread", 38, 19.75],
+        [2, "poplar 4 ft", 0, "riser", 36, 11.875],
+      ],
+      from: "by hand: treads only out of the 11 1/2 oak, 96 - 2 x 38 1/8 = 19 3/4 holds no riser; the riser out of the poplar, 48 - 36 1/8 = 11 7/8",
+    },
+    {
+      given: { pieces: [["label", "length", "width"], ["tread", 38, 11.25]], stock: [["label", "length", "width", "price"], ["poplar", 96, 7.25, 18]] },
+      fails: "#N/A",
+      says: 'width: piece tread is 11 1/4" wide, and the widest stock of its grade is 7 1/4"; add wider stock',
+      from: "by hand: one piece lies across the board, and 11 1/4 is more than 7 1/4",
+    },
+    {
       given: { pieces: [["label", "length"], ["skirt", 130]], stock: STOCK, trim: 0.5 },
       fails: "#N/A",
       says: 'length: piece skirt is 130", more than the 119" that can be cut from the longest stock of its grade',
@@ -73,7 +92,7 @@ export const CUTS = declare({
     },
   ],
   source:
-    "A stick holds pieces whose lengths and kerfs add to no more than its length less both trims and plus one kerf. Least cost; among plans of that cost, as far as a fixed amount of work goes: least new length, fewest sticks, fewest different patterns, largest end worth keeping (of at least `keep`, or any), most of such ends, first in cutting order; each grade by itself. Planned on marks of 1/64 in or 0.1 mm, pieces rounded up, stock down.",
+    "A stick holds pieces whose lengths and kerfs add to no more than its length less both trims and plus one kerf. Least cost; among plans of that cost, as far as a fixed amount of work goes: least new length, fewest sticks, fewest different patterns, largest end worth keeping (of at least `keep`, or any), most of such ends, first in cutting order. A piece goes only on stock of its own grade, at least as wide and as thick as it is, one piece across the board; a piece without a width or thickness takes its board's, and stock without one is refused where a piece has one. Stock that is wide and thick enough for more than one size is shared among them where that costs less; what shares no stock is planned apart. Widths and thicknesses are as they are, not as boards are called. Planned on marks of 1/64 in or 0.1 mm, pieces rounded up, stock down.",
   solve: (given) => {
     const job = cuttingJobOf(given);
     const plan = sharedPlan(job);
