@@ -1,15 +1,30 @@
+import { goodsKey, LABOUR } from "../goods/goods-key";
+import { EACH, goodsUnit, isTime } from "../goods/goods-unit";
+import { type NearName, nearNames, suspectNote } from "../goods/near-names";
+import {
+  amountFor, isListed, isReadable, type Listed, listedFigure, type NoFigure, notListed, type PerUnitList, perUnitList, type Unreadable, type Wanted,
+} from "../goods/per-unit-list";
 import { type Exact, exact } from "../length/exact";
-import type { Problem } from "../problem";
+import { isProblem, type Problem, problem } from "../problem";
 import { cents } from "./cents";
-import { type Price, priceList, type Unreadable } from "./price-list";
-import { isPrice, type NoUnitPrice, unitPrice } from "./unit-price";
 
 export interface Quantity {
   readonly item: string | number;
   /** A return is negative. */
   readonly quantity: number;
   readonly unit: string;
+  readonly row: number;
 }
+
+export interface Price {
+  readonly item: string | number;
+  readonly price: Exact;
+  /** Empty: the price fits any unit. */
+  readonly unit: string;
+  readonly row: number;
+}
+
+export type NoPrice = NoFigure | "no-hourly-price" | "two-hourly-prices";
 
 /** A quantity with its price and cost, or with what is wrong with it. */
 export interface ExtendedRow<Bad> {
@@ -18,20 +33,52 @@ export interface ExtendedRow<Bad> {
   readonly unit?: string;
   readonly price?: Exact;
   readonly cost?: Exact;
-  readonly bad?: Bad | Problem<NoUnitPrice>;
+  readonly note?: string;
+  readonly bad?: Bad | Problem<NoPrice>;
 }
+
+const isProblemOf = (found: unknown, code: NoPrice): boolean => isProblem(found) && found.problem === code;
+
+/** What an hour costs: an item's own price for time, or the price of labour; a price without a unit may be meant for either. */
+const priceOfTime = <Bad>(list: PerUnitList<Bad>, wanted: Wanted): Listed | Problem<NoPrice> | Bad | undefined => {
+  const own = listedFigure(list, wanted);
+  if (goodsKey(wanted.item) === LABOUR) return own;
+  const labour = listedFigure(list, { ...wanted, item: LABOUR });
+  if (own === undefined || isProblemOf(own, "not-in-unit")) return labour ?? own;
+  if (!isListed(own) || own.unit !== undefined || !isListed(labour) || labour.figure.eq(own.figure)) return own;
+  return problem("two-hourly-prices", { item: String(wanted.item), own: own.figure.toString(), labour: labour.figure.toString() });
+};
+
+/** The price of one unit of an item; an hour without a price of its own costs what `labour` costs. */
+const unitPrice = <Bad>(list: PerUnitList<Bad>, wanted: Wanted, near: NearName): Listed | Problem<NoPrice> | Bad => {
+  const isOfTime = wanted.unit !== "" && isTime(goodsUnit(wanted.unit));
+  const found = isOfTime ? priceOfTime(list, wanted) : listedFigure(list, wanted);
+  if (found !== undefined) return found;
+  const missing = notListed(list, wanted.item, near);
+  return isOfTime && isProblemOf(missing, "not-listed") ? problem("no-hourly-price", { item: String(wanted.item) }) : missing;
+};
 
 /** Every quantity times its price, to the cent, row by row; a row without a price or that could not be read keeps its reason. */
 export const extension = <Bad>(
   quantities: readonly (Quantity | Unreadable<Bad>)[],
   prices: readonly (Price | Unreadable<Bad>)[],
 ): readonly ExtendedRow<Bad>[] => {
-  const list = priceList(prices);
+  const list = perUnitList(prices.map((row) => (isReadable(row) ? { ...row, figure: row.price } : row)));
+  const readable = quantities.filter(isReadable);
+  const near = nearNames([...readable, ...prices.filter(isReadable).map(({ item, row }) => ({ item, row, table: "prices" }))]);
+  const isOfPieces = readable.every(({ unit }) => unit === "");
   return quantities.map((row) => {
-    if ("bad" in row) return { item: row.label, bad: row.bad };
+    if (!isReadable(row)) return { item: row.label, bad: row.bad };
     const { item, quantity, unit } = row;
-    const found = unitPrice(list, item, unit);
-    if (!isPrice(found)) return { item, quantity, unit, bad: found };
-    return { item, quantity, unit: unit || found.unit, price: found.price, cost: cents(exact(quantity).times(found.price)) };
+    const found = unitPrice(list, { ...row, isOfPieces }, near);
+    if (!isListed(found)) return { item, quantity, unit, bad: found };
+    return {
+      item,
+      quantity,
+      unit: unit || (found.unit === undefined ? "" : EACH.name),
+      price: amountFor(found.figure, unit, found),
+      cost: cents(amountFor(exact(quantity).times(found.figure), unit, found)),
+      note: suspectNote(near(item)),
+    };
   });
 };

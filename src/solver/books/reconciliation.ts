@@ -1,37 +1,35 @@
 import { cents } from "../bid/cents";
-import { itemKey } from "../bid/item-key";
+import { goodsKey } from "../goods/goods-key";
+import { converted, EACH, type GoodsUnit, goodsUnit, isBoardFeet, isConvertible } from "../goods/goods-unit";
+import { isMoneyItem } from "../goods/money-item";
+import { type GoodsName, type NearName, nearNames, suspectNote } from "../goods/near-names";
 import { Exact, exact } from "../length/exact";
 import { type Problem, problem } from "../problem";
+
+interface Goods {
+  readonly item: string | number;
+  readonly quantity: number;
+  readonly unit: string;
+  readonly row: number;
+}
+
+/** Goods bought: a return has a negative quantity. */
+export interface BoughtGoods extends Goods {
+  readonly price: Exact;
+  readonly cost: Exact;
+}
 
 /**
  * Goods planned: several rows of an item add up. `net` and `gross` are board feet of the row; as BUY gives them for stock without width and
  * thickness they are lengths, and `gross` is then quantity x `length`.
  */
-export interface PlannedGoods {
-  readonly item: string | number;
-  readonly quantity: number;
-  readonly unit: string;
-  readonly price: Exact;
-  readonly cost: Exact;
+export interface PlannedGoods extends BoughtGoods {
   readonly net?: number;
   readonly gross?: number;
   readonly length?: number;
 }
 
-/** Goods bought: a return has a negative quantity. */
-export interface BoughtGoods {
-  readonly item: string | number;
-  readonly quantity: number;
-  readonly unit: string;
-  readonly price: Exact;
-  readonly cost: Exact;
-}
-
-export interface UsedGoods {
-  readonly item: string | number;
-  readonly quantity: number;
-  readonly unit: string;
-}
+export type UsedGoods = Goods;
 
 export interface Reconciled {
   readonly item: string;
@@ -43,6 +41,7 @@ export interface Reconciled {
   readonly spent: Exact;
   readonly priceVariance: Exact;
   readonly usageVariance: Exact;
+  readonly scope: Exact;
   readonly onTheRack: Exact;
   readonly net?: Exact;
   readonly gross?: Exact;
@@ -51,16 +50,23 @@ export interface Reconciled {
   readonly note: string;
 }
 
-export type ReconcileProblem = "units-differ" | "bought-without-price" | "planned-nothing-for-money" | "price-and-cost-differ" | "cost-against-quantity";
+export type ReconcileProblem =
+  | "units-differ" | "unit-is-empty" | "bought-without-price" | "planned-half-without-price" | "money-without-quantity" | "quantity-of-money"
+  | "planned-nothing-for-money" | "price-and-cost-differ" | "cost-against-quantity";
 
-const BOARD_FEET: readonly string[] = ["bf", "boardfeet", "boardfoot", "bdft"];
+type TableName = "planned" | "bought" | "used";
+
+const ZERO = new Exact(0);
 const HALF_A_CENT = new Exact("0.005");
 /** Lengths that went through cells agree to this share. */
 const DUST = new Exact("1e-9");
 
 interface Item {
   readonly name: string;
-  unit: string;
+  readonly isMoney: boolean;
+  /** As it is printed, and as it is reckoned. */
+  readonly unitText: string;
+  readonly unit: GoodsUnit | undefined;
   planned: Exact;
   plannedCost: Exact;
   bought: Exact;
@@ -70,24 +76,32 @@ interface Item {
   gross: Exact;
   /** What `net` and `gross` count. */
   measures: ReadonlySet<"board feet" | "length">;
-  /** Planned price of one, for an item whose planned quantities come to 0. */
-  listPrice?: Exact;
-  isPlanned: boolean;
-  /** Stands in the plan without a price. */
+  /** Stands in the plan with money, or without any. */
+  isPriced: boolean;
   isUnpriced: boolean;
 }
 
-const sum = (amounts: readonly Exact[]): Exact => amounts.reduce((total, amount) => total.plus(amount), new Exact(0));
+const sum = (amounts: readonly Exact[]): Exact => amounts.reduce((total, amount) => total.plus(amount), ZERO);
 
-const costOf = (row: PlannedGoods | BoughtGoods): Exact | Problem<ReconcileProblem> => {
+const opposed = (quantity: Exact, money: Exact): boolean => quantity.times(money).isNegative() && !quantity.isZero() && !money.isZero();
+
+/** What a row costs in cents; undefined for a row of blanks and zeros. */
+const costOf = (row: BoughtGoods, table: TableName): Exact | undefined | Problem<ReconcileProblem> => {
   const quantity = exact(row.quantity);
-  const priced = row.price.times(quantity);
-  if (row.cost.times(quantity).isNegative() && !row.cost.isZero() && !quantity.isZero()) {
-    return problem("cost-against-quantity", { item: String(row.item), quantity: row.quantity, cost: row.cost.toString(), instead: row.cost.negated().toString() });
+  const facts = { table, item: String(row.item), row: row.row };
+  const isMoney = isMoneyItem(row.item);
+  if (isMoney && ![0, 1].includes(Math.abs(row.quantity))) return problem("quantity-of-money", { ...facts, quantity: row.quantity });
+  const priced = row.price.times(isMoney && row.quantity === 0 ? 1 : quantity);
+  if (quantity.isZero() && row.price.isZero() && row.cost.isZero()) return undefined;
+  if (quantity.isZero() && !isMoney) {
+    return problem("money-without-quantity", { ...facts, money: (row.cost.isZero() ? row.price : row.cost).toString() });
   }
-  if (row.cost.isZero()) return priced;
-  const isOff = !row.price.isZero() && priced.minus(row.cost).abs().gt(HALF_A_CENT.times(quantity.abs().plus(1)));
-  return isOff ? problem("price-and-cost-differ", { item: String(row.item), price: row.price.toString(), quantity: row.quantity, cost: row.cost.toString() }) : row.cost;
+  const money = row.cost.isZero() ? priced : row.cost;
+  if (opposed(quantity, money)) {
+    return problem("cost-against-quantity", { ...facts, quantity: row.quantity, cost: money.toString(), instead: money.negated().toString() });
+  }
+  const isOff = !row.cost.isZero() && !row.price.isZero() && priced.minus(row.cost).abs().gt(HALF_A_CENT.times(quantity.abs().plus(1)));
+  return isOff ? problem("price-and-cost-differ", { ...facts, price: row.price.toString(), quantity: row.quantity, cost: row.cost.toString() }) : cents(money);
 };
 
 const isLineal = (row: PlannedGoods): boolean => {
@@ -98,132 +112,202 @@ const isLineal = (row: PlannedGoods): boolean => {
 
 const inBoardFeet = (item: Item): boolean => !item.gross.isZero() && !item.measures.has("length");
 
-/** How many of the item's own unit a row of another unit is: board feet become pieces by the board feet a planned piece takes. */
-const inUnitOf = (item: Item, quantity: number, unit: string, table: string): Exact | Problem<ReconcileProblem> => {
-  const amount = exact(quantity);
-  if (unit === "" || itemKey(unit) === itemKey(item.unit)) return amount;
-  if (item.unit === "" && !(BOARD_FEET.includes(itemKey(unit)) && inBoardFeet(item))) {
-    item.unit = unit;
-    return amount;
+/** Notes of one item, those that are empty left out. */
+const joined = (...notes: readonly string[]): string => notes.filter((note) => note !== "").join("; ");
+
+const planNote = (item: Item): string => {
+  if (item.isPriced && !item.planned.isZero()) {
+    if (item.bought.isZero() && item.used.isZero()) return "planned, not bought";
+    return item.measures.has("length") ? "net and gross are lengths, not board feet" : "";
   }
-  if (BOARD_FEET.includes(itemKey(unit)) && inBoardFeet(item) && !item.planned.isZero()) return amount.times(item.planned).div(item.gross);
-  return problem("units-differ", { item: item.name, unit: item.unit, other: unit, table });
+  const standing = item.isUnpriced ? "planned without a price" : "not planned";
+  if (!item.bought.isZero()) return `${standing}: counted at the price paid`;
+  if (item.isUnpriced && item.used.isZero()) return `${standing}, not bought`;
+  return item.used.isZero() ? standing : "used without a price planned or paid";
 };
 
 const noteOf = (item: Item): string => {
-  if (item.isPlanned) {
-    if (item.bought.isZero() && item.spent.isZero()) return "planned, not bought";
-    return item.measures.has("length") ? "net and gross are lengths, not board feet" : "";
+  if (item.isMoney) return item.plannedCost.isZero() ? "not planned" : item.spent.isZero() ? "planned, not bought" : "";
+  const isShort = item.used.gt(item.bought) && (item.isPriced || !item.bought.isZero());
+  return joined(planNote(item), isShort ? "used more than bought: from stock, or a name differs" : "");
+};
+
+type Variances = Pick<Reconciled, "priceVariance" | "usageVariance" | "scope" | "onTheRack">;
+
+/**
+ * Where the difference between plan and money went: differences between amounts in cents, so that they tie to the cent. What was not planned is
+ * counted at the price paid, what was planned at the planned price.
+ */
+const variancesOf = (item: Item): Variances => {
+  const { planned, plannedCost, bought, spent, used, isMoney } = item;
+  const none = { priceVariance: ZERO, usageVariance: ZERO, scope: ZERO, onTheRack: ZERO };
+  if (isMoney) {
+    if (plannedCost.isZero()) return { ...none, scope: spent };
+    return spent.isZero() ? { ...none, scope: plannedCost.negated() } : { ...none, priceVariance: spent.minus(plannedCost) };
   }
-  if (!item.bought.isZero()) return item.isUnpriced ? "planned without a price: counted at the price paid" : "not planned: counted at the price paid";
-  return item.spent.isZero() ? "used without a price planned or paid" : "not planned: money without a quantity is price variance";
+  if (!item.isPriced || planned.isZero()) {
+    const onTheRack = bought.isZero() ? ZERO : spent.minus(cents(used.times(spent).div(bought)));
+    return { ...none, scope: spent.minus(onTheRack), onTheRack };
+  }
+  if (bought.isZero() && used.isZero()) return { ...none, priceVariance: spent, scope: plannedCost.negated() };
+  const [boughtAtPlan, usedAtPlan] = [bought, used].map((quantity) => cents(quantity.times(plannedCost).div(planned))) as [Exact, Exact];
+  return { ...none, priceVariance: spent.minus(boughtAtPlan), usageVariance: usedAtPlan.minus(plannedCost), onTheRack: boughtAtPlan.minus(usedAtPlan) };
 };
 
-/** The price one is counted at: planned, or paid where none was planned. */
-const standardPrice = (item: Item): Exact => {
-  if (!item.planned.isZero()) return item.plannedCost.div(item.planned);
-  if (item.listPrice !== undefined) return item.listPrice;
-  return item.bought.isZero() ? new Exact(0) : item.spent.div(item.bought);
-};
-
-const reconciled = (item: Item): Reconciled => {
-  const price = standardPrice(item);
-  // Cents fall on the four costs, never on their differences: so the variances of a row tie to the cent, and printed totals add printed rows.
-  const [plannedCost, spent] = [cents(item.plannedCost), cents(item.spent)];
-  const [usedAtPlan, boughtAtPlan] = [cents(item.used.times(price)), cents(item.bought.times(price))];
-  const share = item.gross.isZero() || item.planned.isZero() || item.measures.size > 1 ? undefined : item.net.div(item.gross);
-  const boardFeet = share !== undefined && inBoardFeet(item);
+const reconciled = (item: Item, near: NearName): Reconciled => {
+  const { planned, plannedCost, bought, spent, used, net, gross } = item;
+  const share = gross.isZero() || planned.isZero() || !item.isPriced || item.measures.size > 1 ? undefined : net.div(gross);
   return {
     item: item.name,
-    unit: item.unit,
-    planned: item.planned,
-    bought: item.bought,
-    used: item.used,
+    unit: item.unitText,
+    ...(item.isMoney ? {} : { planned, bought, used }),
     plannedCost,
     spent,
-    priceVariance: spent.minus(boughtAtPlan),
-    usageVariance: usedAtPlan.minus(plannedCost),
-    onTheRack: boughtAtPlan.minus(usedAtPlan),
+    ...variancesOf(item),
     ...(share === undefined
       ? {}
       : {
-          ...(boardFeet ? { net: item.used.times(item.net).div(item.planned), gross: item.used.times(item.gross).div(item.planned) } : {}),
+          ...(inBoardFeet(item) ? { net: used.times(net).div(planned), gross: used.times(gross).div(planned) } : {}),
           yield: share,
-          wasteCost: cents(item.used.times(price).times(new Exact(1).minus(share))),
+          wasteCost: cents(used.times(plannedCost).div(planned).times(new Exact(1).minus(share))),
         }),
-    note: noteOf(item),
+    note: joined(noteOf(item), suspectNote(near(item.name))),
+  };
+};
+
+interface Tables {
+  readonly planned: readonly PlannedGoods[];
+  readonly bought: readonly BoughtGoods[];
+  readonly used: readonly UsedGoods[];
+}
+
+const TABLES = ["planned", "bought", "used"] as const satisfies readonly TableName[];
+
+/** Rows of all tables, each with the table it stands in. */
+const allRows = (tables: Tables): readonly (Goods & { readonly table: TableName })[] =>
+  TABLES.flatMap((table) => tables[table].map((row) => ({ ...row, table })));
+
+const nothingOf = (name: string, unitText: string): Item => ({
+  name, isMoney: isMoneyItem(name), unitText, unit: unitText === "" ? undefined : goodsUnit(unitText), planned: ZERO, plannedCost: ZERO, bought: ZERO, spent: ZERO,
+  used: ZERO, net: ZERO, gross: ZERO, measures: new Set(), isPriced: false, isUnpriced: false,
+});
+
+/**
+ * Items by key, in the order they first stand in, each in the unit of its first row. A table that gives no unit at all counts pieces; elsewhere an
+ * empty unit is one only where every row of the item leaves it empty.
+ */
+const itemsOf = (rows: ReturnType<typeof allRows>): ReadonlyMap<string, Item> | Problem<ReconcileProblem> => {
+  const withUnits = new Set(rows.flatMap(({ table, unit }) => (unit === "" ? [] : [table])));
+  const named = new Map<string, string>();
+  for (const { item, unit } of rows) if (unit !== "" && !named.has(goodsKey(item))) named.set(goodsKey(item), unit);
+  const items = new Map<string, Item>();
+  for (const { item, unit, table, row } of rows) {
+    const key = goodsKey(item);
+    const other = named.get(key);
+    const isMoney = isMoneyItem(item);
+    if (!isMoney && unit === "" && other !== undefined && withUnits.has(table)) return problem("unit-is-empty", { table, item: String(item), row, other });
+    if (!items.has(key)) items.set(key, nothingOf(String(item), isMoney || other === undefined ? "" : unit || EACH.name));
+  }
+  return items;
+};
+
+/** How many of the item's own unit a row is; board feet become pieces by the board feet a planned piece takes. */
+const inUnitOf = (item: Item, { quantity, unit: text, row }: Goods, table: TableName): Exact | Problem<ReconcileProblem> => {
+  const amount = exact(quantity);
+  if (item.isMoney || item.unit === undefined) return amount;
+  const unit = text === "" ? EACH : goodsUnit(text);
+  if (isConvertible(unit, item.unit)) return converted(amount, unit, item.unit);
+  if (table !== "planned" && isBoardFeet(unit) && inBoardFeet(item) && !item.planned.isZero()) {
+    return amount.times(unit.size).times(item.planned).div(item.gross);
+  }
+  return text === ""
+    ? problem("unit-is-empty", { table, item: item.name, row, other: item.unitText })
+    : problem("units-differ", { table, item: item.name, row, unit: text, other: item.unitText });
+};
+
+const addPlanned = (item: Item, row: PlannedGoods): Problem<ReconcileProblem> | undefined => {
+  const cost = costOf(row, "planned");
+  if (cost === undefined) return undefined;
+  if ("problem" in cost) return cost;
+  const amount = inUnitOf(item, row, "planned");
+  if ("problem" in amount) return amount;
+  const isPriced = !row.price.isZero() || !row.cost.isZero();
+  if (isPriced ? item.isUnpriced : item.isPriced) return problem("planned-half-without-price", { item: item.name, row: row.row });
+  Object.assign(item, {
+    isPriced, isUnpriced: !isPriced, planned: item.planned.plus(amount), plannedCost: item.plannedCost.plus(cost),
+    net: item.net.plus(row.net ?? 0), gross: item.gross.plus(row.gross ?? 0),
+    measures: (row.gross ?? 0) === 0 ? item.measures : new Set([...item.measures, isLineal(row) ? "length" : "board feet"]),
+  });
+  return undefined;
+};
+
+const addBought = (item: Item, row: BoughtGoods): Problem<ReconcileProblem> | undefined => {
+  const cost = costOf(row, "bought");
+  if (cost === undefined) return undefined;
+  if ("problem" in cost) return cost;
+  if (row.price.isZero() && row.cost.isZero()) return problem("bought-without-price", { item: item.name, row: row.row });
+  const amount = inUnitOf(item, row, "bought");
+  if ("problem" in amount) return amount;
+  Object.assign(item, { bought: item.bought.plus(amount), spent: item.spent.plus(cost) });
+  return undefined;
+};
+
+const addUsed = (item: Item, row: UsedGoods): Problem<ReconcileProblem> | undefined => {
+  if (row.quantity === 0) return undefined;
+  if (item.isMoney) return problem("quantity-of-money", { table: "used", item: item.name, row: row.row, quantity: row.quantity });
+  const amount = inUnitOf(item, row, "used");
+  if ("problem" in amount) return amount;
+  item.used = item.used.plus(amount);
+  return undefined;
+};
+
+const totalOf = (rows: readonly Reconciled[]): Reconciled => {
+  const total = (amount: (row: Reconciled) => Exact | undefined): Exact => sum(rows.map((row) => amount(row) ?? ZERO));
+  const [net, gross] = [total((row) => row.net), total((row) => row.gross)];
+  return {
+    item: "total",
+    unit: "",
+    plannedCost: total((row) => row.plannedCost),
+    spent: total((row) => row.spent),
+    priceVariance: total((row) => row.priceVariance),
+    usageVariance: total((row) => row.usageVariance),
+    scope: total((row) => row.scope),
+    onTheRack: total((row) => row.onTheRack),
+    ...(gross.isZero() ? {} : { net, gross, yield: net.div(gross) }),
+    ...(rows.some((row) => row.wasteCost !== undefined) ? { wasteCost: total((row) => row.wasteCost) } : {}),
+    note: "spent less planned cost is price, usage, scope and rack together",
   };
 };
 
 /**
- * Planned, bought and used goods by item: what was spent over plan is price variance on what was bought, usage variance on what was used,
- * and what lies on the rack, all at the planned price; the three add up to it exactly, row by row and in the total, with nothing put in to balance.
+ * Planned, bought and used goods by item: what was spent over plan is price variance on what was bought, usage variance on what was used, scope
+ * (what was not planned, or planned and neither bought nor used), and what lies on the rack; the four add up to it exactly, row by row and in the
+ * total, with nothing put in to balance. Without `used`, all that was bought was used.
  */
 export const reconciliation = (
-  planned: readonly PlannedGoods[], bought: readonly BoughtGoods[], used: readonly UsedGoods[],
+  planned: readonly PlannedGoods[], bought: readonly BoughtGoods[], used?: readonly UsedGoods[],
 ): readonly Reconciled[] | Problem<ReconcileProblem> => {
-  const items = new Map<string, Item>();
-  const unpriced = new Set<string>();
-  const itemOf = (name: string | number, unit: string): Item => {
-    const key = itemKey(String(name));
-    const zero = new Exact(0);
-    const found = items.get(key) ?? { name: String(name), unit, planned: zero, plannedCost: zero, bought: zero, spent: zero, used: zero, net: zero, gross: zero, measures: new Set(), isPlanned: false, isUnpriced: unpriced.has(key) };
-    items.set(key, found);
-    return found;
-  };
-  for (const row of planned) {
-    // Rows of an order that no blank fills have no price: they are cut from sticks that stand in rows of their own.
-    if (row.price.isZero() && row.cost.isZero()) {
-      unpriced.add(itemKey(String(row.item)));
-      continue;
+  const rows = allRows({ planned, bought, used: used ?? [] });
+  const items = itemsOf(rows);
+  if ("problem" in items) return items;
+  const added = <Row extends Goods>(table: readonly Row[], add: (item: Item, row: Row) => Problem<ReconcileProblem> | undefined): Problem<ReconcileProblem> | undefined => {
+    for (const row of table) {
+      const item = items.get(goodsKey(row.item));
+      const wrong = item === undefined ? undefined : add(item, row);
+      if (wrong !== undefined) return wrong;
     }
-    const cost = costOf(row);
-    if ("problem" in cost) return cost;
-    const item = itemOf(row.item, row.unit);
-    const amount = inUnitOf(item, row.quantity, row.unit, "planned");
-    if ("problem" in amount) return amount;
-    Object.assign(item, {
-      isPlanned: true, planned: item.planned.plus(amount), plannedCost: item.plannedCost.plus(cost),
-      net: item.net.plus(row.net ?? 0), gross: item.gross.plus(row.gross ?? 0),
-      measures: (row.gross ?? 0) === 0 ? item.measures : new Set([...item.measures, isLineal(row) ? "length" : "board feet"]),
-      listPrice: row.price.isZero() ? (item.listPrice ?? (row.quantity === 0 ? undefined : cost.div(exact(row.quantity)))) : row.price,
-    });
-  }
+    return undefined;
+  };
+  const wrong = added(planned, addPlanned);
+  if (wrong !== undefined) return wrong;
   for (const item of items.values()) {
-    if (item.planned.isZero() && !item.plannedCost.isZero()) return problem("planned-nothing-for-money", { item: item.name, cost: item.plannedCost.toString() });
+    if (item.planned.isZero() && !item.plannedCost.isZero() && !item.isMoney) return problem("planned-nothing-for-money", { item: item.name, cost: item.plannedCost.toString() });
   }
-  for (const row of bought) {
-    if (row.price.isZero() && row.cost.isZero()) return problem("bought-without-price", { item: String(row.item) });
-    const cost = costOf(row);
-    if ("problem" in cost) return cost;
-    const item = itemOf(row.item, row.unit);
-    const amount = inUnitOf(item, row.quantity, row.unit, "bought");
-    if ("problem" in amount) return amount;
-    Object.assign(item, { bought: item.bought.plus(amount), spent: item.spent.plus(cost) });
-  }
-  for (const row of used) {
-    const item = itemOf(row.item, row.unit);
-    const amount = inUnitOf(item, row.quantity, row.unit, "used");
-    if ("problem" in amount) return amount;
-    item.used = item.used.plus(amount);
-  }
-  const isThere = (item: Item): boolean => [item.planned, item.bought, item.spent, item.used].some((amount) => !amount.isZero());
-  const rows = [...items.values()].filter(isThere).map(reconciled);
-  const total = (amount: (row: Reconciled) => Exact | undefined): Exact => sum(rows.map((row) => amount(row) ?? new Exact(0)));
-  const [net, gross] = [total((row) => row.net), total((row) => row.gross)];
-  return [
-    ...rows,
-    {
-      item: "total",
-      unit: "",
-      plannedCost: total((row) => row.plannedCost),
-      spent: total((row) => row.spent),
-      priceVariance: total((row) => row.priceVariance),
-      usageVariance: total((row) => row.usageVariance),
-      onTheRack: total((row) => row.onTheRack),
-      ...(gross.isZero() ? {} : { net, gross, yield: net.div(gross) }),
-      ...(rows.some((row) => row.wasteCost !== undefined) ? { wasteCost: total((row) => row.wasteCost) } : {}),
-      note: "spent less planned cost is price, usage and rack together",
-    },
-  ];
+  const later = added(bought, addBought) ?? added(used ?? [], addUsed);
+  if (later !== undefined) return later;
+  if (used === undefined) for (const item of items.values()) item.used = item.bought;
+  const near = nearNames(rows.map(({ item, row, table }): GoodsName => ({ item, row, table })));
+  const isThere = (item: Item): boolean => [item.planned, item.plannedCost, item.bought, item.spent, item.used].some((amount) => !amount.isZero());
+  const reconciledRows = [...items.values()].filter(isThere).map((item) => reconciled(item, near));
+  return [...reconciledRows, totalOf(reconciledRows)];
 };
