@@ -13,9 +13,12 @@ export interface BadRow {
   readonly label: string | number;
 }
 
+/** A row that was read, and its place in the cells given, counted from 1. */
+type GoodRow<C extends Columns> = RowOf<C> & { readonly row: number };
+
 export const isBadRow = (row: object): row is BadRow => "bad" in row;
 
-export type TableRow<C extends Columns> = RowOf<C> | BadRow;
+export type TableRow<C extends Columns> = GoodRow<C> | BadRow;
 
 const zeroIsPossible = (column: Column): boolean => "sign" in column && column.sign !== "positive" && !("zero" in column);
 
@@ -101,6 +104,10 @@ const isHeadingRow = (row: readonly Given[], places: Places): boolean =>
     return isEmpty(cell) || (typeof cell === "string" && folded(cell) === folded(words(key)));
   });
 
+/** Columns up to the last that holds anything. */
+const widthOf = (rows: readonly (readonly Given[])[]): number =>
+  rows.reduce((widest, row) => row.reduce((last: number, cell, index) => (isEmptyOrZero(cell) ? last : Math.max(last, index + 1)), widest), 0);
+
 const LABELS: readonly string[] = ["step", "label", "item"];
 
 /** How the user knows the row: its step, its item, or its place. */
@@ -129,6 +136,8 @@ export const readTable = <C extends Columns>(
   if (first === undefined) return nothing;
   const headed = headingPlaces(argument, first.row, columns);
   if (isFailed(headed)) return headed;
+  const ambiguous = headed === undefined ? table.ambiguous?.(widthOf(filled.map(({ row }) => row))) : undefined;
+  if (ambiguous !== undefined) return failed(say.ambiguousColumns(argument, ambiguous));
   const places = headed ?? new Map(keys.slice(0, first.row.length).map((key, index) => [key, index]));
   const absent = required.find((key) => !places.has(key));
   if (absent !== undefined) {
@@ -139,7 +148,7 @@ export const readTable = <C extends Columns>(
   if (data.length === 0) return nothing;
   return data.map(({ row, number }): TableRow<C> => {
     const { label, says } = rowName(row, places, number);
-    const read: Record<string, unknown> = {};
+    const read: Record<string, unknown> = { row: number };
     for (const [key, column] of Object.entries(columns)) {
       const index = places.get(key);
       const name = `${words(key)} in ${says}`;
@@ -148,7 +157,7 @@ export const readTable = <C extends Columns>(
       if (value !== undefined) read[key] = value;
       else if (index === undefined && zeroIsPossible(column)) read[key] = emptyMeans(name, column, unit);
     }
-    return read as RowOf<C>;
+    return read as GoodRow<C>;
   });
 };
 

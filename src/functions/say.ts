@@ -119,6 +119,7 @@ export const say = {
   twiceLabel: (label: string): string => `${label}: stands twice with two values; keep one`,
   missingHeading: (table: string, heading: string, found: readonly string[]): string =>
     `${table}: heading "${heading}" is missing; found ${found.join(", ")}`,
+  ambiguousColumns: (table: string, question: string): string => `${table}: ${question} give headings`,
   emptyTable: (table: string, wants: readonly string[]): string =>
     `${table}: has no rows; give a table with ${wants.join(", ")}`,
   inRow: (row: string, says: string): string => `${row}: ${says}`,

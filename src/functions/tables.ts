@@ -77,32 +77,41 @@ export const stock = table("stock", "One row a length that can be bought, or tha
   thickness: { kind: "length", sign: "positive", says: "Thickness of the stock as it is, not as it is called. Needed where a piece has a thickness." },
 });
 
+/** Goods are counted in units of their own, told apart and converted by the closed list of the solver. */
+const UNIT_SAYS = "Unit of the quantity. A table that gives no unit at all counts pieces.";
+
 export const quantities = table("quantities", "One row an item to be priced.", {
   item: itemLabel,
   quantity: { kind: "number", sign: "any", required: true, says: "How many, in the row's unit." },
-  unit: { kind: "text", default: "", says: "Unit the quantity counts." },
+  unit: { kind: "text", default: "", says: UNIT_SAYS },
 });
 
 export const prices = table("prices", "One row a price.", {
   item: itemLabel,
   price: { kind: "money", sign: "any", required: true, says: "Price of one unit; 0 for an item included elsewhere." },
-  unit: { kind: "text", default: "", says: "Unit the price is for; an empty unit fits any." },
+  unit: { kind: "text", default: "", says: "Unit the price is for; an empty unit fits any unit of an item that has no other price." },
 });
 
-export const costs = table("costs", "One row a cost.", {
+const COSTS = {
   item: itemLabel,
-  cost: { kind: "money", sign: "any", required: true, says: "Cost of the row; a credit is negative." },
+  cost: { kind: "money", sign: "any", required: true, says: "Cost of the row, rounded to cents; a credit is negative." },
   taxed: { kind: "flag", default: true, says: "Whether tax by items falls on the row." },
+} as const;
+
+export const costs = table("costs", "One row a cost.", COSTS, {
+  ambiguous: (columns) => (columns > Object.keys(COSTS).length ? "which of the columns is the cost?" : undefined),
 });
 
 export const work = table("work", "One row a piece of work.", {
   item: itemLabel,
-  quantity: { kind: "number", sign: "any", required: true, says: "How many." },
+  quantity: { kind: "number", sign: "any", required: true, says: "How many, in the row's unit." },
+  unit: { kind: "text", default: "", says: UNIT_SAYS },
 });
 
 export const rates = table("rates", "One row a rate of the shop.", {
   item: itemLabel,
   hours: { kind: "number", sign: "not negative", required: true, says: "Hours for one; 0 for work included elsewhere." },
+  unit: { kind: "text", default: "", says: "Unit the rate is for; an empty unit fits any unit of an item that has no other rate." },
 });
 
 export const allowances = table("allowances", "One row an item that gets a share more.", {
@@ -112,25 +121,27 @@ export const allowances = table("allowances", "One row an item that gets a share
 
 const goods = {
   item: itemLabel,
-  quantity: { kind: "number", sign: "any", required: true, says: "How many; a return is negative." },
-  unit: { kind: "text", default: "", says: "Unit of the quantity." },
+  quantity: { kind: "number", sign: "any", required: true, says: "How many; a return is negative. Empty or 1 for freight, tax and the like." },
+  unit: { kind: "text", default: "", says: UNIT_SAYS },
   price: { kind: "money", sign: "any", says: "Price of one; either it or the cost." },
-  cost: { kind: "money", sign: "any", says: "Cost of the row." },
+  cost: { kind: "money", sign: "any", says: "Cost of the row, rounded to cents." },
 } as const;
+
+const PRICE_OR_COST = { ambiguous: (columns: number) => (columns === Object.keys(goods).length - 1 ? "is the fourth column price or cost?" : undefined) };
 
 export const planned = table("planned", "One row an item planned; several rows of an item add up.", {
   ...goods,
   net: { kind: "number", sign: "not negative", says: "Board feet in the pieces of the row." },
   gross: { kind: "number", sign: "not negative", says: "Board feet of the row." },
   length: { kind: "reading", sign: "positive", says: "Length of one, as BUY gives it: where gross is quantity x length, net and gross are lengths and no board feet." },
-});
+}, PRICE_OR_COST);
 
-export const bought = table("bought", "One row a line of an invoice.", goods);
+export const bought = table("bought", "One row a line of an invoice.", goods, PRICE_OR_COST);
 
 export const used = table("used", "One row an item used.", {
   item: itemLabel,
   quantity: { kind: "number", sign: "any", required: true, says: "How many were used." },
-  unit: { kind: "text", default: "", says: "Unit of the quantity." },
+  unit: { kind: "text", default: "", says: UNIT_SAYS },
 });
 
 export const amendments = table("amendments", "One row a limit the local authority has changed.", {

@@ -1,5 +1,6 @@
 import { extension } from "../../solver/bid/extension";
 import { declare, headings } from "../declare";
+import { GOODS_RULES } from "../goods-rules";
 import { prices as priceTable, quantities as quantityTable } from "../tables";
 
 const QUANTITIES = [
@@ -31,23 +32,23 @@ export const EXTEND = declare({
     columns: {
       item: { kind: "label", says: "Item as given." },
       quantity: { kind: "number", says: "Quantity as given." },
-      unit: { kind: "text", says: "Unit of the quantity; where it has none, the unit of the price." },
-      price: { kind: "money", says: "Price of one unit." },
+      unit: { kind: "text", says: "Unit of the quantity." },
+      price: { kind: "money", says: "Price of one unit of the quantity; a price for another unit is converted." },
       cost: { kind: "money", says: "Quantity x price, rounded to cents, half a cent away from zero." },
+      note: { kind: "text", says: "Why there is no price, or a name in either table that may mean the same goods." },
     },
   },
   problems: {
-    "no-price": { cell: "#N/A", says: 'price: "{item}" has no price; the nearest item with a price is "{near}"' },
-    "no-hourly-price": {
+    "not-listed": { cell: "#N/A", says: 'price: "{item}" has no price; add one to prices' },
+    "not-listed-but-near": { cell: "#N/A", says: 'price: "{item}" has no price; like "{near}" in row {row} of prices: same goods? write one name' },
+    "no-hourly-price": { cell: "#N/A", says: 'price: "{item}" has no price by the hour, and there is no price "labour" with unit hour; add one to prices' },
+    "not-in-unit": {
       cell: "#N/A",
-      says: 'price: "{item}" has no price by the hour, and there is no price "labour" with unit hour; the nearest item with a price is "{near}"',
+      says: 'price: "{item}" has no price for unit "{unit}", only for {units}; add one; a price without a unit fits any unit where it is the only one',
     },
-    "no-price-in-unit": {
-      cell: "#N/A",
-      says: 'price: "{item}" has no price for unit "{unit}", only for {units}; add one, or leave the unit of the price empty if it fits any',
-    },
-    "several-units": { cell: "#N/A", says: 'price: "{item}" has prices for several units, {units}; give the quantity a unit' },
-    "two-prices": { cell: "#VALUE!", says: 'price: "{item}" has two prices for {unit}, {first} and {second}; keep one' },
+    "unit-is-empty": { cell: "#VALUE!", says: 'quantities, {item}: unit is empty in row {row}; other rows of "{item}" are in {units}; give the unit' },
+    "several-units": { cell: "#N/A", says: 'price: "{item}" has prices for several units that differ, {units}; give a price for the unit of the quantity' },
+    "two-figures": { cell: "#VALUE!", says: 'price: "{item}" has two prices for {unit}, {first} and {second}; keep one' },
     "two-hourly-prices": {
       cell: "#VALUE!",
       says: 'price: an hour of "{item}" has two prices, {own} of its own without a unit and {labour} as labour; give its own price a unit',
@@ -57,16 +58,16 @@ export const EXTEND = declare({
     {
       given: { quantities: QUANTITIES, prices: PRICES },
       gives: [
-        ["item", "quantity", "unit", "price", "cost"],
-        ["tread blank", 13, "each", 52, 676],
-        ["cove", 84.5, "ft", 1.13, 95.49],
-        ["fit treads", 6.5, "hour", 65, 422.5],
+        ["item", "quantity", "unit", "price", "cost", "note"],
+        ["tread blank", 13, "each", 52, 676, ""],
+        ["cove", 84.5, "ft", 1.13, 95.49, ""],
+        ["fit treads", 6.5, "hour", 65, 422.5, ""],
       ],
       from: "by hand: 13 x 52 = 676; 84.5 x 1.13 = 95.485, half a cent away from zero 95.49; 6.5 hours of labour x 65 = 422.50",
     },
     {
       given: { quantities: [["labour", 300, "day"]], prices: [["labour", 2.5, "day"]], headings: false },
-      gives: [["labour", 300, "day", 2.5, 750]],
+      gives: [["labour", 300, "day", 2.5, 750, ""]],
       from: "I. P. Hicks, The Builders' Guide, Estimating Labor for Carpentry Work, x-oh-05: five men 60 days at 2.50 a day cost 750",
     },
     {
@@ -81,13 +82,25 @@ export const EXTEND = declare({
       from: "common practice, no source: without prices nothing can be priced",
     },
     {
-      given: { quantities: [["coves", 6, "each"]], prices: [["cove", 6.6, "each"], ["blank", 52, "each"]], headings: false },
+      given: { quantities: [["item", "quantity", "unit"], ["oak blnak", 6, "pcs"]], prices: [["oak blank", 52, "each"], ["cap", 9, "each"]], headings: false },
       gives: [
-        ["coves", 6, "each", '#N/A price: "coves" has no price; the nearest item with a price is "cove"', '#N/A price: "coves" has no price; the nearest item with a price is "cove"'],
+        [
+          "oak blnak", 6, "pcs", '#N/A price: "oak blnak" has no price; like "oak blank" in row 1 of prices: same goods? write one name',
+          '#N/A price: "oak blnak" has no price; like "oak blank" in row 1 of prices: same goods? write one name',
+          'price: "oak blnak" has no price; like "oak blank" in row 1 of prices: same goods? write one name',
+        ],
       ],
-      from: "by hand: coves and cove differ by one letter",
+      from: "by hand: two letters have changed places",
+    },
+    {
+      given: { quantities: [["oak 4/4", 10, "bf"], ["moulding", 144, "in"]], prices: [["oak 44", 300, "bf"], ["oak 4/4", 5, "BdFt"], ["moulding", 1.13, "LF"]], headings: false },
+      shows: [
+        { item: "oak 4/4", price: 5, cost: 50, note: 'like "oak 44" in row 1 of prices: same goods?' },
+        { item: "moulding", unit: "in", cost: 13.56 },
+      ],
+      from: "by hand: 10 x 5; 144 in are 12 ft, 12 x 1.13 = 13.56",
     },
   ],
-  source: "Cost = quantity x price. Matching by letters and digits alone; two prices that differ are refused.",
+  source: `Cost = quantity x price; two prices that differ are refused. ${GOODS_RULES}`,
   solve: ({ quantities, prices }) => extension(quantities, prices),
 });

@@ -1,45 +1,51 @@
 import { reconciliation } from "../../solver/books/reconciliation";
 import { isProblem } from "../../solver/problem";
 import { declare, headings } from "../declare";
+import { GOODS_RULES } from "../goods-rules";
 import { bought, planned, used } from "../tables";
 
 export const RECONCILE = declare({
   id: "RECONCILE",
   group: "Books",
-  says: "Planned, bought and used goods by item: price, usage, what lies on the rack, and what was wasted.",
+  says: "Planned, bought and used goods by item: price, usage, what was not planned or not bought, what lies on the rack, and what was wasted.",
   parameters: {
     planned: { kind: "table", table: planned, badRows: "refuse", says: "Goods planned, such as the results of ORDER and BUY." },
     bought: { kind: "table", table: bought, badRows: "refuse", says: "Invoices; a return has a negative quantity." },
-    used: { kind: "table", table: used, badRows: "refuse", says: "What was fitted or cut." },
+    used: { kind: "table", table: used, badRows: "refuse", optional: true, defaultsTo: "bought", says: "What was fitted or cut; without it, all that was bought." },
     headings,
   },
   result: {
     kind: "table",
-    says: "One row an item, then the total: spent less planned cost is price variance, usage variance and rack together, without a balancing row. Positive is unfavourable.",
+    says: "One row per item, then the total: spent less planned cost is price variance, usage variance, scope and rack together, to the cent, without a balancing row. Positive is unfavourable.",
     columns: {
-      item: { kind: "label", says: "Item, matched by letters and digits." },
+      item: { kind: "label", says: "Item as first written." },
       unit: { kind: "text", says: "Unit of the quantities." },
       planned: { kind: "number", says: "Quantity planned." },
       bought: { kind: "number", says: "Quantity bought, returns taken off." },
       used: { kind: "number", says: "Quantity used." },
-      plannedCost: { kind: "money", says: "Cost planned." },
-      spent: { kind: "money", says: "Cost of what was bought." },
+      plannedCost: { kind: "money", says: "Cost planned: each row in cents, added." },
+      spent: { kind: "money", says: "Cost of what was bought: each row in cents, added." },
       priceVariance: { kind: "money", says: "Spent less bought at the planned price." },
       usageVariance: { kind: "money", says: "Used less planned, at the planned price." },
+      scope: { kind: "money", says: "What was not planned, at the price paid, freight and tax that were not planned among it; less what was planned and neither bought nor used." },
       onTheRack: { kind: "money", says: "Bought less used, at the planned price." },
       net: { kind: "number", says: "Board feet in the pieces used; none where the plan gives lengths." },
       gross: { kind: "number", says: "Board feet of what was used." },
       yield: { kind: "rate", says: "Net over gross." },
       wasteCost: { kind: "money", says: "What the ripped and cut off part of the used goods cost." },
-      note: { kind: "text", says: "Items that were not planned, planned without a price or not bought." },
+      note: { kind: "text", says: "Items that were not planned, planned without a price or not bought, used more than bought, or with a name like another: same goods?" },
     },
   },
   problems: {
-    "units-differ": { cell: "#VALUE!", says: '{table}, {item}: is in "{other}" where the plan has "{unit}"; give one unit, or board feet where the plan has gross' },
-    "bought-without-price": { cell: "#VALUE!", says: "bought, {item}: price and cost are both empty or 0; give what was paid" },
+    "units-differ": { cell: "#VALUE!", says: '{table}, {item}: is in "{unit}" in row {row}, other rows are in "{other}", which does not convert; give one unit, or board feet where the plan has gross' },
+    "unit-is-empty": { cell: "#VALUE!", says: '{table}, {item}: unit is empty in row {row}; other rows of "{item}" are in {other}; give the unit' },
+    "bought-without-price": { cell: "#VALUE!", says: "bought, {item}: price and cost are both empty or 0 in row {row}; give what was paid" },
+    "planned-half-without-price": { cell: "#VALUE!", says: "planned, {item}: one row has a price and another has none, see row {row}; give both a price" },
+    "money-without-quantity": { cell: "#VALUE!", says: "{table}, {item}: quantity is empty or 0 in row {row}, beside money of {money}; give the quantity" },
+    "quantity-of-money": { cell: "#VALUE!", says: "{table}, {item}: a quantity of {quantity} in row {row}, but this is money and no goods; give its cost with the quantity empty or 1, and no row under used" },
     "planned-nothing-for-money": { cell: "#VALUE!", says: "planned, {item}: a quantity of 0 costs {cost}; give the quantity" },
-    "cost-against-quantity": { cell: "#VALUE!", says: "{item}: a quantity of {quantity} costs {cost}; a return brings money back, write {instead}" },
-    "price-and-cost-differ": { cell: "#VALUE!", says: "{item}: {quantity} at {price} is not the cost of {cost}; give one of the two, or make them agree" },
+    "cost-against-quantity": { cell: "#VALUE!", says: "{table}, {item}: a quantity of {quantity} costs {cost} in row {row}; a return has a negative quantity and brings money back, write {instead}" },
+    "price-and-cost-differ": { cell: "#VALUE!", says: "{table}, {item}: {quantity} at {price} is not the cost of {cost} in row {row}; give one of the two, or make them agree" },
   },
   examples: [
     {
@@ -56,21 +62,44 @@ export const RECONCILE = declare({
       from: "by hand: 13 x 53.50 + 58 = 753.50 less 14 x 52 = 25.50; (14 - 13) x 52; (3 - 2) x 38; 867.50 - 752 = 115.50 = 25.50 + 52 + 38",
     },
     {
-      given: { planned: [["item", "quantity", "unit", "price"], ["oak", 40, "bf", 9]], bought: [["item", "quantity", "unit", "price"], ["oak", 3, "each", 120]], used: [["item", "quantity"], ["oak", 38]] },
+      given: {
+        planned: [["item", "quantity", "price"], ["oak blank", 10, 52], ["skirt board", 1, 84]],
+        bought: [["item", "quantity", "cost"], ["oak blnak", 10, 520], ["freight", "", 40]],
+        used: [["item", "quantity"], ["oak blank", 10]],
+      },
+      shows: [
+        { item: "oak blank", usageVariance: 0, scope: 0, onTheRack: -520, note: 'used more than bought: from stock, or a name differs; like "oak blnak" in row 2 of bought: same goods?' },
+        { item: "skirt board", scope: -84, note: "planned, not bought" },
+        { item: "oak blnak", onTheRack: 520, note: 'not planned: counted at the price paid; like "oak blank" in row 2 of planned: same goods?' },
+        { item: "freight", scope: 40, onTheRack: 0, note: "not planned" },
+        { item: "total", plannedCost: 604, spent: 560, priceVariance: 0, usageVariance: 0, scope: -44, onTheRack: 0 },
+      ],
+      from: "by hand: 560 - 604 = -44 = 40 of freight less a skirt board of 84; the slip of the pen shows as -520 and 520",
+    },
+    {
+      given: { planned: [["item", "quantity", "unit", "price"], ["oak", 40, "bf", 9]], bought: [["item", "quantity", "unit", "price"], ["oak", 3, "each", 120]] },
       fails: "#VALUE!",
-      says: 'bought, oak: is in "each" where the plan has "bf"; give one unit, or board feet where the plan has gross',
+      says: 'bought, oak: is in "each" in row 2, other rows are in "bf", which does not convert; give one unit, or board feet where the plan has gross',
       from: "by hand: pieces and board feet do not add",
     },
     {
-      given: { planned: [["cove", 6, "each", 6.6]], bought: [["item", "quantity", "cost"], ["cove", 7, 46.2], ["cove", -1, 6.6]], used: [["cove", 6]] },
+      given: { planned: [["item", "quantity", "price"], ["cove", 6, 6.6]], bought: [["cove", 7, "each", 46.2]] },
       fails: "#VALUE!",
-      says: "cove: a quantity of -1 costs 6.6; a return brings money back, write -6.6",
+      says: "bought: is the fourth column price or cost? give headings",
+      from: "by hand: 46.20 as a price would make 323.40 of an invoice of 46.20",
+    },
+    {
+      given: { planned: [["item", "quantity", "price"], ["cove", 6, 6.6]], bought: [["item", "quantity", "cost"], ["cove", 7, 46.2], ["cove", -1, 6.6]] },
+      fails: "#VALUE!",
+      says: "bought, cove: a quantity of -1 costs 6.6 in row 3; a return has a negative quantity and brings money back, write -6.6",
       from: "by hand: one cove sent back is a credit of 6.60",
     },
   ],
-  source: "OpenStax, Principles of Accounting, Volume 2, 8.2: price variance on quantity bought, usage variance on quantity used; the rack is what was bought and not used.",
+  source:
+    "OpenStax, Principles of Accounting, Volume 2, 8.2: price variance on quantity bought, usage variance on quantity used; the rack is what was bought and not used. "
+    + `Freight, delivery, tax and discounts are money and no goods: price variance where they are planned, else scope. ${GOODS_RULES}`,
   solve: ({ planned: plan, bought: invoices, used: fitted }) => {
-    const rows = reconciliation(plan, invoices, fitted);
+    const rows = reconciliation(plan, invoices, fitted === invoices ? undefined : fitted);
     return isProblem(rows) ? rows : rows.map((row) => ({ ...row }));
   },
 });

@@ -24,14 +24,14 @@ export interface BidRow {
   readonly cost: Exact;
 }
 
-const sum = (costs: readonly Cost[]): Exact => costs.reduce((total, { cost }) => total.plus(cost), new Exact(0));
+const sum = (costs: readonly Cost[]): Exact => costs.reduce((total, { cost }) => total.plus(cents(cost)), new Exact(0));
 
 /**
- * A bid from its direct costs: overhead on direct cost, profit on direct cost and overhead together, then tax. Costs add up exactly; each row
- * is rounded to cents and the next reckoned from the rows printed above it, so that printed totals add printed rows.
+ * A bid from its direct costs: overhead on direct cost, profit on direct cost and overhead together, then tax. Each cost is
+ * in cents, and so is each row, reckoned from the rows printed above it, so that printed totals add printed rows.
  */
 export const bid = (costs: readonly Cost[], terms: Terms): readonly BidRow[] | Problem<"margin-of-all"> => {
-  const direct = cents(sum(costs));
+  const direct = sum(costs);
   const overhead = cents(direct.times(terms.overhead));
   const covered = direct.plus(overhead);
   const sold = sellingPrice(covered, terms.profit, terms.basis);

@@ -5,7 +5,7 @@ import {
   amountFor, isListed, isReadable, type Listed, listedFigure, type NoFigure, notListed, type PerUnitList, perUnitList, type Unreadable, type Wanted,
 } from "../goods/per-unit-list";
 import { type Exact, exact } from "../length/exact";
-import { isProblem, type Problem, problem } from "../problem";
+import { type Problem, problem } from "../problem";
 import { cents } from "./cents";
 
 export interface Quantity {
@@ -37,7 +37,7 @@ export interface ExtendedRow<Bad> {
   readonly bad?: Bad | Problem<NoPrice>;
 }
 
-const isProblemOf = (found: unknown, code: NoPrice): boolean => isProblem(found) && found.problem === code;
+const isProblemOf = (found: unknown, code: NoPrice): boolean => typeof found === "object" && found !== null && "problem" in found && found.problem === code;
 
 /** What an hour costs: an item's own price for time, or the price of labour; a price without a unit may be meant for either. */
 const priceOfTime = <Bad>(list: PerUnitList<Bad>, wanted: Wanted): Listed | Problem<NoPrice> | Bad | undefined => {

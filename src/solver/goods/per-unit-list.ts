@@ -136,7 +136,7 @@ export const notListed = <Bad>({ items, unreadable }: PerUnitList<Bad>, item: st
     : problem("not-listed-but-near", { item: String(item), near: String(found.item), row: found.row });
 };
 
-export const isListed = <Bad>(found: Listed | Problem<NoFigure> | Bad | undefined): found is Listed =>
+export const isListed = <Other>(found: Listed | Other): found is Listed =>
   typeof found === "object" && found !== null && "figure" in found && "unitText" in found;
 
 /** The same amount of a quantity's unit in the unit of a figure: equal where either gives none. */

@@ -1,4 +1,4 @@
-import { itemKey } from "../bid/item-key";
+import { goodsKey } from "../goods/goods-key";
 import { Exact, exact } from "../length/exact";
 import { type Length, lengthIn, lengthOf, type Unit } from "../length/length";
 import { isOpen } from "../layout/stair-facts";
@@ -125,8 +125,8 @@ const PERCENT = 100;
 const wrongAllowance = (allowances: readonly Allowance[], known: readonly string[]): Problem<TakeoffProblem> | undefined => {
   for (const { item, allowance } of allowances) {
     const name = String(item);
-    const other = allowances.find((one) => itemKey(one.item) === itemKey(name) && one.allowance !== allowance);
-    if (!known.some((one) => itemKey(one) === itemKey(name))) return problem("allowance-for-nothing", { item: name, nearest: nearestLabel(name, known) });
+    const other = allowances.find((one) => goodsKey(one.item) === goodsKey(name) && one.allowance !== allowance);
+    if (!known.some((one) => goodsKey(one) === goodsKey(name))) return problem("allowance-for-nothing", { item: name, nearest: nearestLabel(name, known) });
     if (allowance > 1) return problem("allowance-over-one", { item: name, allowance, percent: allowance * PERCENT, share: allowance / PERCENT });
     if (other !== undefined) return problem("two-allowances", { item: name, first: allowance, second: other.allowance });
   }
@@ -151,7 +151,7 @@ export const takeoff = (stair: Stair, allowances: readonly Allowance[], unit: Un
     const counting = TAKEOFF_UNITS[unit][TAKEOFF_ITEMS[key].counts];
     if ("problem" in line) return [{ item, unit: counting, howItWasCounted: "", bad: line }];
     if (line.quantity.isZero()) return [];
-    const allowance = allowances.find((one) => itemKey(one.item) === itemKey(item))?.allowance ?? 0;
+    const allowance = allowances.find((one) => goodsKey(one.item) === goodsKey(item))?.allowance ?? 0;
     if (allowance === 0) return [{ item, quantity: line.quantity, unit: counting, howItWasCounted: line.how, ...note }];
     const more = line.quantity.times(exact(allowance).plus(1));
     const quantity = counting === "each" ? more.ceil() : more;

@@ -46,9 +46,9 @@ describe("published variances", () => {
 
 type Line = readonly [item: string, quantity: number, price: number];
 
-const planned = (lines: readonly Line[]): PlannedGoods[] => lines.map(([item, quantity, price]) => ({ item, quantity, unit: "", price: exact(price), cost: exact(0) }));
+const planned = (lines: readonly Line[]): PlannedGoods[] => lines.map(([item, quantity, price], index) => ({ item, quantity, unit: "", price: exact(price), cost: exact(0), row: index + 1 }));
 const bought = (lines: readonly Line[]): BoughtGoods[] => planned(lines);
-const used = (lines: readonly (readonly [string, number])[]): UsedGoods[] => lines.map(([item, quantity]) => ({ item, quantity, unit: "" }));
+const used = (lines: readonly (readonly [string, number])[]): UsedGoods[] => lines.map(([item, quantity], index) => ({ item, quantity, unit: "", row: index + 1 }));
 
 const reconciled = (...tables: Parameters<typeof reconciliation>): readonly Reconciled[] => {
   const rows = reconciliation(...tables);
@@ -56,8 +56,9 @@ const reconciled = (...tables: Parameters<typeof reconciliation>): readonly Reco
   return rows;
 };
 
-const money = ({ plannedCost, spent, priceVariance, usageVariance, onTheRack }: Reconciled) =>
-  [plannedCost, spent, priceVariance, usageVariance, onTheRack].map((amount) => amount.toNumber());
+/** Planned cost, spent; price, usage, scope, rack. */
+const money = ({ plannedCost, spent, priceVariance, usageVariance, scope, onTheRack }: Reconciled) =>
+  [plannedCost, spent, priceVariance, usageVariance, scope, onTheRack].map((amount) => amount.toNumber());
 
 const total = (rows: readonly Reconciled[]): Reconciled => {
   const last = rows[rows.length - 1];
@@ -67,7 +68,7 @@ const total = (rows: readonly Reconciled[]): Reconciled => {
 
 test("x-var-09, OpenStax 8.2, ladders: 70,000 paid is 250 U; 8,800 used 900 F, 9,500 used 2,250 U; 69,410 paid 340 F", () => {
   const ladders = (paid: number, fitted: number) =>
-    money(total(reconciled(planned([["wood", 9000, 4.5]]), [{ item: "wood", quantity: 15500, unit: "", price: exact(0), cost: exact(paid) }], used([["wood", fitted]]))));
+    money(total(reconciled(planned([["wood", 9000, 4.5]]), [{ row: 1, item: "wood", quantity: 15500, unit: "", price: exact(0), cost: exact(paid) }], used([["wood", fitted]]))));
   expect(ladders(70000, 8800)).toMatchObject({ 2: 250, 3: -900 });
   expect(ladders(69410, 9500)).toMatchObject({ 2: -340, 3: 2250 });
 });
@@ -81,7 +82,7 @@ describe("the books of an invented stair, by hand", () => {
   test("120.60 over is 24.00 of price, 52.00 of usage and 44.60 on the rack", () => {
     // Planned 676 + 76 + 36 + 168 + 39.60 = 995.60; spent 695.50 + 58 + 114 + 34.50 + 168 + 46.20 = 1,116.20.
     // Price 753.50 - 14 x 52 - 2 x 0.75; usage 52; rack 38 + 6.60.
-    expect(money(total(rows))).toEqual([995.6, 1116.2, 24, 52, 44.6]);
+    expect(money(total(rows))).toEqual([995.6, 1116.2, 24, 52, 0, 44.6]);
   });
 
   test("an invoice split in two, or a piece bought and returned, changes nothing", () => {
@@ -94,7 +95,33 @@ describe("the books of an invented stair, by hand", () => {
   test("what was not planned is counted at the price paid, and said", () => {
     const extra = reconciled(planned(PLANNED), bought([...BOUGHT, ["shims", 1, 9]]), used([...USED, ["shims", 1]]));
     expect(extra.find(({ item }) => item === "shims")).toMatchObject({ note: "not planned: counted at the price paid" });
-    expect(money(total(extra))).toEqual([995.6, 1125.2, 24, 61, 44.6]);
+    expect(money(total(extra))).toEqual([995.6, 1125.2, 24, 52, 9, 44.6]);
+  });
+
+  test("what was planned and neither bought nor used is scope, and no saving in use", () => {
+    // Without the skirts: 1,116.20 - 168 spent, and 168 less of scope.
+    const without = reconciled(planned(PLANNED), bought(BOUGHT.filter(([item]) => item !== "skirt")), used(USED.filter(([item]) => item !== "skirt")));
+    expect(without.find(({ item }) => item === "skirt")).toMatchObject({ note: "planned, not bought" });
+    expect(money(total(without))).toEqual([995.6, 948.2, 24, 52, -168, 44.6]);
+  });
+
+  test("not planned, bought and used in part: scope is what was used, the rest lies on the rack", () => {
+    // 5 shims at 9 are 45; 3 used are 27, 2 on the rack 18.
+    const extra = reconciled(planned(PLANNED), bought([...BOUGHT, ["shims", 5, 9]]), used([...USED, ["shims", 3]]));
+    const shims = extra.find(({ item }) => item === "shims");
+    expect(shims === undefined ? [] : money(shims)).toEqual([0, 45, 0, 0, 27, 18]);
+  });
+
+  test("without a table of what was used, all that was bought was used, and nothing lies on the rack", () => {
+    // Usage: (14 - 13) x 52 + (3 - 2) x 38 + (7 - 6) x 6.60 = 96.60; price 24 as before.
+    const rack = reconciled(planned(PLANNED), bought(BOUGHT));
+    expect(money(total(rack))).toEqual([995.6, 1116.2, 24, 96.6, 0, 0]);
+    expect(rack.map(({ note }) => note).slice(0, -1)).toEqual(["", "", "", "", ""]);
+  });
+
+  test("used more than bought says where it may have come from", () => {
+    const rows = reconciled(planned(PLANNED), bought(BOUGHT), used([...USED, ["cove", 5]]));
+    expect(rows.find(({ item }) => item === "cove")).toMatchObject({ note: "used more than bought: from stock, or a name differs" });
   });
 });
 
@@ -134,9 +161,17 @@ describe("every number of the books moved, one at a time", () => {
     ...USED.flatMap((_, at) => [1, -1].map((more) => [PLANNED, BOUGHT, USED.map(([item, quantity], index): readonly [string, number] => [item, index === at ? quantity + more : quantity])] as const)),
   ];
   const [base] = cases;
+  const isCounted = ([plan, invoices]: (typeof cases)[number]): boolean => [...plan, ...invoices].every(([, quantity]) => quantity !== 0);
+
+  test("a move that leaves a price without a quantity is refused", () => {
+    const uncounted = cases.filter((each) => !isCounted(each));
+    // The one blank that was bought again, and the one cove that was sent back.
+    expect(uncounted).toHaveLength(2);
+    for (const [plan, invoices, fitted] of uncounted) expect(reconciliation(planned(plan), bought(invoices), used(fitted))).toMatchObject({ problem: "money-without-quantity" });
+  });
 
   test("the three variances as defined add up to spent less planned before rounding, and the printed ones lie within a cent an item of them", () => {
-    for (const [plan, invoices, fitted] of cases) {
+    for (const [plan, invoices, fitted] of cases.filter(isCounted)) {
       const { over, price, usage, rack } = byDefinition(plan, invoices, fitted);
       const [above, below] = sum(price, usage, rack);
       expect(above * over[1]).toBe(over[0] * below);
@@ -144,7 +179,7 @@ describe("every number of the books moved, one at a time", () => {
       const [plannedCost = 0, spent = 0, ...variances] = money(total(rows));
       // Costs in whole cents are printed as they are.
       expect(spent - plannedCost).toBeCloseTo(dollars(over), 9);
-      for (const [index, exactly] of [price, usage, rack].entries()) {
+      for (const [index, exactly] of [price, usage, [0n, 1n] as Fraction, rack].entries()) {
         expect(Math.abs((variances[index] ?? Number.NaN) - dollars(exactly))).toBeLessThanOrEqual(0.01 * (rows.length - 1));
       }
       expect(Math.round(variances.reduce((all, one) => all + one, 0) * 100)).toBe(Math.round((spent - plannedCost) * 100));
@@ -153,7 +188,7 @@ describe("every number of the books moved, one at a time", () => {
 
   test("and each move is seen in the total", () => {
     const unmoved = money(total(reconciled(planned(base?.[0] ?? []), bought(base?.[1] ?? []), used(base?.[2] ?? []))));
-    for (const [plan, invoices, fitted] of cases.slice(1)) expect(money(total(reconciled(planned(plan), bought(invoices), used(fitted))))).not.toEqual(unmoved);
+    for (const [plan, invoices, fitted] of cases.slice(1).filter(isCounted)) expect(money(total(reconciled(planned(plan), bought(invoices), used(fitted))))).not.toEqual(unmoved);
   });
 });
 
@@ -166,7 +201,9 @@ test("any purchase split over two invoices changes nothing", () => {
       const at = which % invoices.length;
       const split = invoices.flatMap(([item, quantity, price], index): Line[] => {
         const some = part % (quantity + 1);
-        return index === at ? [[item, some, price], [item, quantity - some, price]] : [[item, quantity, price]];
+        const parts: Line[] = [[item, some, price], [item, quantity - some, price]];
+        // A part of nothing is no line of an invoice.
+        return index === at ? parts.filter(([, count]) => count !== 0) : [[item, quantity, price]];
       });
       const whole = reconciled(planned(plan), bought(invoices), used([["blank", 3]]));
       expect(reconciled(planned(plan), bought(split), used([["blank", 3]])).map(money)).toEqual(whole.map(money));
@@ -190,34 +227,63 @@ test("credits round like charges: books with every quantity turned round are the
 });
 
 describe("rows that are easily lost", () => {
-  test("an item planned at a price but in no quantity is reckoned at that price", () => {
-    // By hand: 7 bought at 6.65, 6 used, planned at 6.60 but none of it: 46.55 = 0.35 price + 39.60 usage + 6.60 rack.
-    expect(money(total(reconciled(planned([["cove", 0, 6.6]]), bought([["cove", 7, 6.65]]), used([["cove", 6]]))))).toEqual([0, 46.55, 0.35, 39.6, 6.6]);
+  test.each([
+    ["planned", planned([["cove", 0, 6.6]]), bought([["cove", 7, 6.65]])],
+    ["bought", planned([["cove", 6, 6.6]]), bought([["cove", 0, 6.65]])],
+  ])("money without a quantity is refused, with its row: %s", (table, plan, invoices) => {
+    expect(reconciliation(plan, invoices, [])).toMatchObject({ problem: "money-without-quantity", details: { table, item: "cove", row: 1 } });
   });
 
-  test("a plan taken back to nothing keeps what was bought in the total", () => {
-    // By hand: 5 less 5 planned at 10; 3 bought at 10 and all used are 30 of usage.
-    expect(money(total(reconciled(planned([["board", 5, 10], ["board", -5, 10]]), bought([["board", 3, 10]]), used([["board", 3]]))))).toEqual([0, 30, 0, 30, 0]);
+  test("a row of blanks and zeros is passed over", () => {
+    expect(money(total(reconciled(planned([["cove", 6, 6.6], ["cap", 0, 0]]), bought([["cove", 6, 6.6], ["cap", 0, 0]]), used([["cove", 6], ["cap", 0]]))))).toEqual([39.6, 39.6, 0, 0, 0, 0]);
   });
 
-  test("an item planned without a price says so, and one of an order that was neither bought nor used is left out", () => {
+  test("a plan taken back to nothing is no plan, and keeps what was bought in the total", () => {
+    // By hand: 5 less 5 planned at 10; 3 bought at 10 and all used are 30 of scope.
+    expect(money(total(reconciled(planned([["board", 5, 10], ["board", -5, 10]]), bought([["board", 3, 10]]), used([["board", 3]]))))).toEqual([0, 30, 0, 0, 30, 0]);
+  });
+
+  test("items planned without a price say so, bought or not", () => {
     const rows = reconciled(planned([["blank", 13, 52], ["return", 13, 0], ["cove", 6, 0]]), bought([["blank", 13, 52], ["cove", 6, 6.6]]), used([["blank", 13], ["cove", 6]]));
-    expect(rows.map(({ item, note }) => [item, note])).toEqual([["blank", ""], ["cove", "planned without a price: counted at the price paid"], ["total", expect.any(String)]]);
+    expect(rows.slice(0, -1).map(({ item, note }) => [item, note])).toEqual([["blank", ""], ["return", "planned without a price, not bought"], ["cove", "planned without a price: counted at the price paid"]]);
+    // 6 x 6.60 that no money was planned for.
+    expect(money(total(rows))).toEqual([676, 715.6, 0, 0, 39.6, 0]);
   });
 
-  test("a freight line without a quantity is price variance, and said", () => {
-    const [, freight] = reconciled(planned([["blank", 13, 52]]), [...bought([["blank", 13, 52]]), { item: "freight", quantity: 0, unit: "", price: exact(0), cost: exact(40) }], used([["blank", 13]]));
-    expect(freight).toMatchObject({ item: "freight", note: "not planned: money without a quantity is price variance" });
-    expect(freight?.priceVariance.toNumber()).toBe(40);
+  test("an item planned with a price in one row and without in another is refused", () => {
+    expect(reconciliation(planned([["cove", 6, 6.6], ["cove", 2, 0]]), bought([["cove", 8, 6.6]]))).toMatchObject({ problem: "planned-half-without-price", details: { item: "cove", row: 2 } });
+  });
+
+  describe("freight is money and no goods", () => {
+    const freight = (cost: number, quantity = 0): BoughtGoods => ({ item: "Freight", quantity, unit: "", price: exact(0), cost: exact(cost), row: 9 });
+    const blanks = [planned([["blank", 13, 52]]), bought([["blank", 13, 52]]), used([["blank", 13]])] as const;
+
+    test.each([0, 1])("not planned, it is scope and never on the rack, with a quantity of %d", (quantity) => {
+      const [, row] = reconciled(blanks[0], [...blanks[1], freight(40, quantity)], blanks[2]);
+      expect(row).toMatchObject({ item: "Freight", note: "not planned" });
+      expect(row).not.toHaveProperty("bought");
+      expect(row === undefined ? [] : money(row)).toEqual([0, 40, 0, 0, 40, 0]);
+    });
+
+    test("planned, the difference is price; not paid, it is scope", () => {
+      const plan = [...blanks[0], freight(60)];
+      expect(money(total(reconciled(plan, [...blanks[1], freight(40)], blanks[2])))).toEqual([736, 716, -20, 0, 0, 0]);
+      expect(money(total(reconciled(plan, blanks[1], blanks[2])))).toEqual([736, 676, 0, 0, -60, 0]);
+    });
+
+    test("a quantity of it is refused, and so is freight that was used", () => {
+      expect(reconciliation(blanks[0], [...blanks[1], freight(40, 3)], blanks[2])).toMatchObject({ problem: "quantity-of-money", details: { table: "bought", row: 9, quantity: 3 } });
+      expect(reconciliation(blanks[0], [...blanks[1], freight(40)], used([["freight", 1]]))).toMatchObject({ problem: "quantity-of-money", details: { table: "used" } });
+    });
   });
 
   test("a return that costs money is refused", () => {
-    const back: BoughtGoods = { item: "cove", quantity: -1, unit: "", price: exact(0), cost: exact(6.6) };
+    const back: BoughtGoods = { row: 1, item: "cove", quantity: -1, unit: "", price: exact(0), cost: exact(6.6) };
     expect(reconciliation(planned([["cove", 6, 6.6]]), [back], [])).toMatchObject({ problem: "cost-against-quantity", details: { item: "cove", instead: "-6.6" } });
   });
 
   test("price and cost of a row must agree", () => {
-    const line: BoughtGoods = { item: "cove", quantity: 6, unit: "", price: exact(6.6), cost: exact(40) };
+    const line: BoughtGoods = { row: 1, item: "cove", quantity: 6, unit: "", price: exact(6.6), cost: exact(40) };
     expect(reconciliation(planned([["cove", 6, 6.6]]), [line], [])).toMatchObject({ problem: "price-and-cost-differ" });
   });
 });
@@ -226,34 +292,38 @@ test("a planned price of thirds still ties to the cent, row by row", () => {
   // By hand: 2 at 10 and 1 at 10.01 are 30.01 for 3; 5 bought at 10.005 are 50.03 (half a cent away from zero), at the plan's 10.003333 50.02;
   // 4 used are 40.01: price 0.01, usage 10.00, rack 10.01; 50.03 - 30.01 = 20.02.
   const [row] = reconciled(planned([["blank", 2, 10], ["blank", 1, 10.01]]), bought([["blank", 5, 10.005]]), used([["blank", 4]]));
-  expect(row === undefined ? [] : money(row)).toEqual([30.01, 50.03, 0.01, 10, 10.01]);
+  expect(row === undefined ? [] : money(row)).toEqual([30.01, 50.03, 0.01, 10, 0, 10.01]);
 });
 
-test("whatever is typed, spent less planned is price, usage and rack together, row by row and in the total", () => {
-  const item = fc.constantFrom("blank", "board", "skirt", "cove", "glue");
+test("whatever is typed, spent less planned is price, usage, scope and rack together, row by row and in the total", () => {
+  const item = fc.constantFrom("blank", "board", "skirt", "cove", "glue", "freight");
   const amount = fc.integer({ min: -400, max: 4000 }).map((quarters) => quarters / 4);
-  const priceOf = fc.integer({ min: 1, max: 20000 }).map((cents) => cents / 100);
-  const lines = fc.array(fc.tuple(item, amount, priceOf), { maxLength: 8 });
-  const positive = fc.array(fc.tuple(item, fc.integer({ min: 1, max: 60 }), priceOf), { minLength: 1, maxLength: 8 });
+  // Prices to a tenth of a cent, so that rows round.
+  const priceOf = fc.integer({ min: 1, max: 200000 }).map((tenths) => tenths / 1000);
+  const counted = ([name, quantity, price]: Line): Line => [name, name === "freight" ? Math.sign(quantity) || 1 : quantity || 1, price];
+  const lines = fc.array(fc.tuple(item, amount, priceOf).map(counted), { maxLength: 8 });
+  const positive = fc.array(fc.tuple(item, fc.integer({ min: 1, max: 60 }), priceOf).map(counted), { minLength: 1, maxLength: 8 });
+  const goods = fc.array(fc.tuple(fc.constantFrom("blank", "board", "skirt", "cove", "glue"), amount), { maxLength: 8 });
   fc.assert(
-    fc.property(positive, lines, fc.array(fc.tuple(item, amount), { maxLength: 8 }), (plan, invoices, fitted) => {
-      const rows = reconciled(planned(plan), bought(invoices), used(fitted));
+    fc.property(positive, lines, fc.option(goods), (plan, invoices, fitted) => {
+      const rows = reconciled(planned(plan), bought(invoices), ...(fitted === null ? [] : [used(fitted)]));
       for (const row of rows) {
         const over = row.spent.minus(row.plannedCost);
-        expect(over.eq(row.priceVariance.plus(row.usageVariance).plus(row.onTheRack))).toBe(true);
+        expect(over.eq(row.priceVariance.plus(row.usageVariance).plus(row.scope).plus(row.onTheRack))).toBe(true);
         for (const amount of money(row)) expect(amount).toBe(Math.round(amount * 100) / 100);
       }
       const sums = rows.slice(0, -1).reduce((all, row) => all.plus(row.spent), exact(0));
       expect(sums.eq(total(rows).spent)).toBe(true);
+      if (fitted === null) expect(total(rows).onTheRack.toNumber()).toBe(0);
     }),
   );
 });
 
 describe("waste inside the piece", () => {
   // Blanks of 11 1/2 x 42 x 1: 3.3542 board feet each; on a 10 in run 11 1/4 x 38 of it is tread, on a 9 in run 10 1/4 x 38.
-  const blank = (depth: number): PlannedGoods => ({ item: "blank", quantity: 13, unit: "each", price: exact(52), cost: exact(0), net: (13 * depth * 38) / 144, gross: (13 * 11.5 * 42) / 144 });
-  const invoice: BoughtGoods = { item: "blank", quantity: 13, unit: "each", price: exact(52), cost: exact(0) };
-  const fitted: UsedGoods = { item: "blank", quantity: 13, unit: "" };
+  const blank = (depth: number): PlannedGoods => ({ row: 1, item: "blank", quantity: 13, unit: "each", price: exact(52), cost: exact(0), net: (13 * depth * 38) / 144, gross: (13 * 11.5 * 42) / 144 });
+  const invoice: BoughtGoods = { row: 1, item: "blank", quantity: 13, unit: "each", price: exact(52), cost: exact(0) };
+  const fitted: UsedGoods = { row: 1, item: "blank", quantity: 13, unit: "" };
 
   test("a 9 in run shows no variance in count or price, and its rip in board feet and money", () => {
     const [ten, nine] = [11.25, 10.25].map((depth) => reconciled([blank(depth)], [invoice], [fitted])[0]);
@@ -266,7 +336,7 @@ describe("waste inside the piece", () => {
   });
 
   test("wood bought by the board foot is turned into blanks by what a planned one takes", () => {
-    const inBoardFeet: BoughtGoods = { item: "blank", quantity: (13 * 11.5 * 42) / 144, unit: "bf", price: exact(15.5), cost: exact(0) };
+    const inBoardFeet: BoughtGoods = { row: 1, item: "blank", quantity: (13 * 11.5 * 42) / 144, unit: "bf", price: exact(15.5), cost: exact(0) };
     const [row] = reconciled([blank(11.25)], [inBoardFeet], [fitted]);
     expect(row?.bought?.toNumber()).toBeCloseTo(13, 12);
     expect(row?.onTheRack.toNumber()).toBeCloseTo(0, 9);
@@ -274,20 +344,20 @@ describe("waste inside the piece", () => {
 
   test("net and gross of a plan in lengths are no board feet: their share holds, they add to none, and convert none", () => {
     // BUY without width and thickness: 2 sticks of 96 in at 10, 160 in of pieces; 20 x (1 - 160 / 192) = 3.33.
-    const stick: PlannedGoods = { item: "stick", quantity: 2, unit: "", price: exact(10), cost: exact(20), net: 160, gross: 192, length: 96 };
-    const rows = reconciled([blank(11.25), stick], [invoice, { item: "stick", quantity: 2, unit: "", price: exact(10), cost: exact(20) }], [fitted, { item: "stick", quantity: 2, unit: "" }]);
+    const stick: PlannedGoods = { row: 1, item: "stick", quantity: 2, unit: "", price: exact(10), cost: exact(20), net: 160, gross: 192, length: 96 };
+    const rows = reconciled([blank(11.25), stick], [invoice, { row: 1, item: "stick", quantity: 2, unit: "", price: exact(10), cost: exact(20) }], [fitted, { row: 1, item: "stick", quantity: 2, unit: "" }]);
     expect(rows[1]).not.toHaveProperty("gross");
     expect(rows[1]?.yield?.toNumber()).toBeCloseTo(160 / 192, 12);
     expect(rows[1]?.wasteCost?.toNumber()).toBe(3.33);
     // 13 blanks of 11 1/2 x 42 / 144; 77.68 + 3.33.
     expect(total(rows).gross?.toNumber()).toBeCloseTo((13 * 11.5 * 42) / 144, 9);
     expect(total(rows).wasteCost?.toNumber()).toBe(81.01);
-    const inBoardFeet: BoughtGoods = { item: "stick", quantity: 8, unit: "bf", price: exact(5), cost: exact(0) };
+    const inBoardFeet: BoughtGoods = { row: 1, item: "stick", quantity: 8, unit: "bf", price: exact(5), cost: exact(0) };
     expect(reconciliation([{ ...stick, unit: "each" }], [inBoardFeet], [])).toMatchObject({ problem: "units-differ" });
   });
 
   test("units that nothing converts are refused by name", () => {
-    expect(reconciliation(planned([["cove", 6, 6.6]]).map((row) => ({ ...row, unit: "each" })), [{ item: "cove", quantity: 40, unit: "ft", price: exact(1), cost: exact(0) }], [])).toMatchObject({ problem: "units-differ", details: { item: "cove", unit: "each", other: "ft" } });
-    expect(reconciliation(planned([["cove", 6, 6.6]]), [{ item: "cove", quantity: 6, unit: "", price: exact(0), cost: exact(0) }], [])).toMatchObject({ problem: "bought-without-price" });
+    expect(reconciliation(planned([["cove", 6, 6.6]]).map((row) => ({ ...row, unit: "each" })), [{ row: 1, item: "cove", quantity: 40, unit: "ft", price: exact(1), cost: exact(0) }], [])).toMatchObject({ problem: "units-differ", details: { table: "bought", item: "cove", row: 1, unit: "ft", other: "each" } });
+    expect(reconciliation(planned([["cove", 6, 6.6]]), [{ row: 1, item: "cove", quantity: 6, unit: "", price: exact(0), cost: exact(0) }], [])).toMatchObject({ problem: "bought-without-price" });
   });
 });

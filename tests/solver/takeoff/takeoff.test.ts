@@ -195,8 +195,8 @@ test("takeoff, hours, extend and bid feed one another as they stand", () => {
 
 test("work without a rate is named in its row and the rest is reckoned", () => {
   const rows = rowsOf(call(HOURS, [[["item", "quantity"], ["notch", 14], ["riser", 14]], [["item", "hours"], ["riser", 0.5]]]));
-  expect(rows[2]).toEqual(["riser", 7, "hour", 0.5]);
-  expect(JSON.stringify(rows[1])).toContain('\\"notch\\" has no rate; nearest is \\"riser\\"');
+  expect(rows[2]).toEqual(["riser", 7, "hour", 0.5, ""]);
+  expect(rows[1]?.[4]).toBe('rates: "notch" has no rate; give its hours, or 0 where it is included elsewhere');
 });
 
 test("a row of the takeoff that has no count keeps its error in HOURS, and the others are reckoned", () => {
@@ -210,12 +210,28 @@ test("a row of the takeoff that has no count keeps its error in HOURS, and the o
 test("a rate that cannot be read is the error of its item alone", () => {
   const rows = rowsOf(call(HOURS, [[["item", "quantity"], ["notch", 14], ["riser", 14]], [["item", "hours"], ["notch", "slow"], ["riser", 0.5]]]));
   expect(rows[1]?.[1]).toMatchObject({ failed: "#VALUE!", says: 'hours in row 2 (notch): must be a number, got "slow"' });
-  expect(rows[2]).toEqual(["riser", 7, "hour", 0.5]);
+  expect(rows[2]).toEqual(["riser", 7, "hour", 0.5, ""]);
 });
 
 test("one item at two rates is refused in its row", () => {
   const rows = rowsOf(call(HOURS, [[["item", "quantity"], ["riser", 14]], [["item", "hours"], ["riser", 0.5], ["Riser", 0.25]]]));
-  expect(rows[1]?.[1]).toMatchObject({ says: 'rates: "riser" has two rates, 0.5 and 0.25; keep one' });
+  expect(rows[1]?.[1]).toMatchObject({ says: 'rates: "riser" has two rates for any unit, 0.5 and 0.25; keep one' });
+});
+
+test("tread 5/4 lends its hours to no tread 54, and both are named", () => {
+  const rows = rowsOf(call(HOURS, [[["item", "quantity"], ["tread 54", 2], ["tread 5/4", 4]], [["item", "hours"], ["tread 5/4", 0.5], ["tread 54", 2]], false]));
+  expect(rows).toEqual([
+    ["tread 54", 4, "hour", 2, 'like "tread 5/4" in row 3: same goods?'],
+    ["tread 5/4", 2, "hour", 0.5, 'like "tread 54" in row 2: same goods?'],
+  ]);
+  const [alone] = rowsOf(call(HOURS, [[["tread 54", 2]], [["tread 5/4", 0.5]], false]));
+  expect(alone?.[4]).toBe('rates: "tread 54" has no rate; like "tread 5/4" in row 1: same work? write one name');
+});
+
+test("a rate for another unit of length is converted, and items of a takeoff match in either spelling", () => {
+  // By hand: 13 ft are 3.9624 m, at 0.1 hours a metre 0.39624; 12 x 0.25.
+  const rows = rowsOf(call(HOURS, [[["item", "quantity", "unit"], ["cove", 13, "ft"], ["mitered returns", 12, "each"]], [["item", "hours", "unit"], ["cove", 0.1, "m"], ["mitred return", 0.25, ""]], false]));
+  expect(rows).toEqual([["cove", 0.39624, "hour", 0.03048, ""], ["mitered returns", 3, "hour", 0.25, ""]]);
 });
 
 test("every item is counted on one stair or another", () => {
