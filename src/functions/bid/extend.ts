@@ -93,7 +93,7 @@ export const EXTEND = declare({
       from: "by hand: two letters have changed places",
     },
     {
-      given: { quantities: [["oak 4/4", 10, "bf"], ["moulding", 144, "in"]], prices: [["oak 44", 300, "bf"], ["oak 4/4", 5, "BdFt"], ["moulding", 1.13, "LF"]], headings: false },
+      given: { quantities: [["oak 4/4", 10, "bf"], ["moulding", 144, "in"]], prices: [["oak 44", 300, "bf"], ["oak 4/4", 5, "BdFt"], ["moulding", 1.13, "LF"]] },
       shows: [
         { item: "oak 4/4", price: 5, cost: 50, note: 'like "oak 44" in row 1 of prices: same goods?' },
         { item: "moulding", unit: "in", cost: 13.56 },

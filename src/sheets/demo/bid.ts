@@ -82,10 +82,10 @@ export const bid = sheet(
     { at: "L53", rows: 4, formats: { 2: MONEY, 3: MONEY } },
     { at: "L60", rows: 4, formats: { 2: MONEY, 3: MONEY } },
     { at: "F62", rows: 2, formats: { 2: MONEY, 3: MONEY } },
-    ...PRICED.map((at) => ({ at, headings: 5 })),
+    ...PRICED.map((at) => ({ at, headings: 6 })),
     { at: "A21", headings: 2 },
     { at: "E4", headings: 5 },
-    { at: "E24", headings: 4 },
+    { at: "E24", headings: 5 },
   ],
-  { A: 290, B: 100, C: 70, E: 180, F: 110, G: 60, H: 370, I: 120, K: 190, L: 80, M: 70, N: 180, O: 80, P: 60 },
+  { A: 290, B: 100, C: 70, E: 180, F: 110, G: 60, H: 370, I: 120, J: 120, K: 190, L: 80, M: 70, N: 180, O: 80, P: 120 },
 );

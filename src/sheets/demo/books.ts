@@ -45,8 +45,8 @@ export const books = sheet(
     },
   ],
   [
-    { at: "D16", rows: 6, formats: { 2: MONEY, 3: MONEY, 4: MONEY, 5: MONEY, 6: MONEY, 7: DECIMALS, 8: DECIMALS, 9: "0.0%", 10: MONEY } },
-    { at: "A15", headings: 15 },
+    { at: "D16", rows: 6, formats: { 2: MONEY, 3: MONEY, 4: MONEY, 5: MONEY, 6: MONEY, 7: MONEY, 8: DECIMALS, 9: DECIMALS, 10: "0.0%", 11: MONEY } },
+    { at: "A15", headings: 16 },
   ],
-  { A: 160, B: 80, C: 80, D: 80, E: 80, F: 110, G: 130, H: 125, I: 130, J: 110, K: 130, L: 80, M: 80, N: 100, O: 380 },
+  { A: 160, B: 80, C: 80, D: 80, E: 80, F: 110, G: 130, H: 125, I: 130, J: 110, K: 130, L: 80, M: 80, N: 80, O: 100, P: 380 },
 );
