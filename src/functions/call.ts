@@ -10,9 +10,10 @@ import { readStair } from "./read-stair";
 import { isBadRow, readTable } from "./read-table";
 import { readAngle, readChoice, readCount, readFlag, readLength, readMoney, readNumber, readRate, readReading, readText } from "./read-value";
 import { say, sentence } from "./say";
+import { unitOfLengths } from "./unit-of-lengths";
 import { words } from "../solver/words";
 
-/** What a call works in: the unit of its bare numbers, undefined for a function that has none. */
+/** What a call works in: the unit of its bare numbers; undefined where a function has none and its numbers, in inches, say none. */
 interface Context {
   readonly declaration: Declaration;
   readonly unit: Unit | undefined;
@@ -34,7 +35,7 @@ const readOne = (name: string, cell: Given, parameter: Parameter, unit: Unit | u
     case "number":
       return readNumber(name, cell, parameter);
     case "rate":
-      return readRate(name, cell);
+      return readRate(name, cell, parameter.of);
     case "money":
       return readMoney(name, cell, parameter.sign);
     case "angle":
@@ -166,6 +167,7 @@ const TEXTUAL: readonly ResultKind[] = ["text", "label"];
 const answerRow = (row: ResultRow, columns: ResultColumns, context: Context): Answer[] => {
   const bad = row.bad === undefined ? undefined : isProblem(row.bad) ? worded(row.bad, context) : row.bad;
   return Object.entries(columns).map(([key, column]) => {
+    if (column.kind === "unit") return context.unit ?? "in";
     const value = key === "unit" ? (row[key] ?? unitText(row["value"], context.unit)) : row[key];
     if (value !== undefined || bad === undefined) return answerCell(value, column.kind, context);
     if (key === "note") return bad.says;
@@ -247,17 +249,17 @@ const lifted = (given: Arguments, context: Context): AnswerCells | Failed | unde
   );
 };
 
-/** The unit of bare numbers: the `unit` argument, or the unit row of the stair table. */
+/** The unit of bare numbers: the `unit` argument, the unit row of the stair table, or, with neither, what the lengths given say. */
 const unitOf = (declaration: Declaration, given: Arguments): Unit | undefined | Failed => {
   for (const [name, parameter] of Object.entries(declaration.parameters)) {
     if (parameter.kind === "unit") return argument(name, given.get(name), parameter, undefined) as Unit | Failed;
     if (parameter.kind === "stair") {
       const cells = given.get(name);
       const read = cells === undefined || isLeftOut(cells) ? undefined : readStair(name, cells);
-      if (read !== undefined && !isFailed(read)) return read.unit;
+      return read === undefined || isFailed(read) ? undefined : read.unit;
     }
   }
-  return undefined;
+  return declaration.convertsNotation === true ? undefined : unitOfLengths(declaration, given);
 };
 
 /**

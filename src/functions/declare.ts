@@ -50,7 +50,7 @@ export type Parameter =
   | (Omissible<string | number> & Each & { readonly kind: "reading"; readonly sign: Sign; readonly plausible?: Plausible })
   | (Omissible<number> & Each & { readonly kind: "count"; readonly sign: Sign; readonly least?: number; readonly most?: number })
   | (Omissible<number> & Each & { readonly kind: "number"; readonly sign: Sign; readonly least?: number; readonly most?: number })
-  | (Omissible<number> & Each & { readonly kind: "rate" })
+  | (Omissible<number> & Each & { readonly kind: "rate"; readonly of: RateOf })
   | (Omissible<number> & Each & { readonly kind: "money"; readonly sign: Sign })
   | (Omissible<number> & Each & { readonly kind: "angle" })
   | (Omissible<string> & Each & { readonly kind: "choice"; readonly options: readonly string[] })
@@ -69,6 +69,9 @@ type RangeParameter = Extract<Parameter, { readonly kind: keyof typeof MOST_ROWS
 export const isRange = (parameter: Parameter): parameter is RangeParameter => parameter.kind in MOST_ROWS;
 
 export const mostRows = (parameter: RangeParameter): number => ("rows" in parameter ? parameter.rows : undefined) ?? MOST_ROWS[parameter.kind];
+
+/** What a rate is a share of; it decides how large a bare number can be meant. */
+export type RateOf = "the cost" | "the cost or of the price" | "what it falls on" | "the quantity";
 
 export type Parameters = Readonly<Record<string, Parameter>>;
 
@@ -108,8 +111,8 @@ type Filled<P extends Parameters> = {
   readonly [K in keyof P]: P[K] extends { readonly optional: true } ? ParameterValue<P[K]> | undefined : ParameterValue<P[K]>;
 };
 
-/** What a cell of a result holds; it fixes the number format and the unit column. `value` takes its kind from the row. */
-export type ResultKind = "length" | "reading" | "count" | "number" | "angle" | "rate" | "money" | "text" | "label" | "value";
+/** What a cell of a result holds; it fixes the number format. `value` takes its kind from the row, `unit` says what all lengths of the row are in. */
+export type ResultKind = "length" | "reading" | "count" | "number" | "angle" | "rate" | "money" | "text" | "label" | "value" | "unit";
 
 export interface ResultColumn extends Said {
   readonly kind: ResultKind;
@@ -119,7 +122,7 @@ export type ResultColumns = Readonly<Record<string, ResultColumn>>;
 
 /** A value of a `value` column with its kind. */
 export interface Measured {
-  readonly kind: Exclude<ResultKind, "value" | "label">;
+  readonly kind: Exclude<ResultKind, "value" | "label" | "unit">;
   readonly value: number | string | Exact;
 }
 
@@ -129,7 +132,7 @@ export type ResultCell<C extends string = string> = number | string | Exact | Me
 export type ResultRow<C extends string = string> = Readonly<Record<string, ResultCell<C>>> & { readonly bad?: Failed | Problem<C> };
 
 export type Result =
-  | (Said & { readonly kind: Exclude<ResultKind, "value" | "label"> })
+  | (Said & { readonly kind: Exclude<ResultKind, "value" | "label" | "unit"> })
   /** As many lengths as the argument `shapeOf` holds, in its shape. */
   | (Said & { readonly kind: "lengths"; readonly shapeOf: string })
   | (Said & { readonly kind: "row"; readonly columns: ResultColumns })
@@ -167,6 +170,8 @@ export interface Declaration<P extends Parameters = Parameters, C extends string
   /** Where the method comes from. */
   readonly source: string;
   readonly caution?: string;
+  /** Every cell is put into one notation by itself, so metric text may stand beside inches. */
+  readonly convertsNotation?: true;
   solve(given: Filled<P>): Solved<C>;
 }
 

@@ -1,22 +1,37 @@
 import type { Column, Table } from "./columns";
 import { type Declaration, isRange, MOST_CELLS, mostRows, type Parameter } from "./declare";
-import { grouped } from "./say";
+import { parseLength } from "../solver/length/parse-length";
+import { isProblem } from "../solver/problem";
+import { grouped, lengthText } from "./say";
 import { words } from "../solver/words";
 import { stair } from "./tables";
+
+/** A default length, which is inches whatever the unit of the call; 0 is 0 in any unit. */
+const defaultInches = ({ kind, default: value }: Parameter): string | undefined =>
+  (kind === "length" || kind === "reading") && value !== undefined && value !== 0 ? String(value) : undefined;
 
 /** An argument's default as a user would type it; empty where there is none. */
 export const defaultText = (parameter: Parameter): string => {
   if (parameter.defaultsTo !== undefined) return parameter.defaultsTo;
+  const inches = defaultInches(parameter);
+  if (inches !== undefined) return `${inches}"`;
   const { default: value } = parameter;
   if (value === undefined || value === "") return "";
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   return parameter.kind === "choice" || parameter.kind === "unit" ? `"${value}"` : String(value);
 };
 
+/** An argument's default in words, a length in both units: 1 1/4 in (31.75 mm). */
+export const defaultSaid = (parameter: Parameter): string => {
+  const inches = defaultInches(parameter);
+  const length = inches === undefined ? undefined : parseLength(inches, "in");
+  return length === undefined || isProblem(length) ? defaultText(parameter) : `${inches ?? ""} in (${lengthText(length, "mm")})`;
+};
+
 export const isOmissible = (parameter: Parameter): boolean =>
   parameter.default !== undefined || parameter.optional === true || parameter.defaultsTo !== undefined;
 
-/** Arguments as the help shows them: `RISERS(totalRise, [maxRise = 7 3/4], [unit = "in"])`. */
+/** Arguments as the help shows them: `RISERS(totalRise, [maxRise = 7 3/4"], [unit = "in"])`. */
 export const signature = (declaration: Declaration): string => {
   const parts = Object.entries(declaration.parameters).map(([name, parameter]) => {
     const value = defaultText(parameter);
@@ -34,6 +49,7 @@ const KINDS: Readonly<Record<Parameter["kind"], string>> = {
 /** What kind of value an argument takes, in words. */
 export const kindText = (parameter: Parameter): string => {
   const kind = parameter.kind === "choice" ? `one of ${parameter.options.join(", ")}` : KINDS[parameter.kind];
+  if (parameter.kind === "rate") return `rate of ${parameter.of}`;
   if (isRange(parameter) && parameter.kind !== "stair") return `${kind}, up to ${grouped(mostRows(parameter))} rows`;
   return takesEach(parameter) ? `${kind}, or a range of up to ${grouped(MOST_CELLS)}` : kind;
 };

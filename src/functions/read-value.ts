@@ -3,6 +3,7 @@ import { type Length, lengthIn, lengthOf, measure, type Unit } from "../solver/l
 import { parseLength } from "../solver/length/parse-length";
 import { isProblem } from "../solver/problem";
 import type { Plausible, Sign } from "./columns";
+import type { RateOf } from "./declare";
 import { type Failed, failed, folded, type Given, isFailed, isEmpty } from "./cells";
 import { nearest, numberText, say, shown } from "./say";
 
@@ -113,12 +114,21 @@ export const readCount = (name: string, cell: Given, rule: NumberRule): number |
   return Number.isInteger(value) ? value : failed(say.mustBe(name, "a whole number", cell));
 };
 
-/** A share such as overhead or tax. Over 1 is a slip: someone wrote 25 for 25 %. */
-export const readRate = (name: string, cell: Given): Exact | Failed => {
+/** A bare number up to this can be meant: 2.5 is what a cell that shows 250 % hands over. A tax or a waste is never the whole. */
+const RATE_MEANT: Readonly<Record<RateOf, number>> = { "the cost": 5, "the cost or of the price": 5, "what it falls on": 1, "the quantity": 1 };
+/** Beyond it a number is percent without its sign, 25 for 25 %. */
+const RATE_SLIP = 5;
+const MOST_RATE = 10;
+
+/** A share such as overhead or tax. Text with a percent sign is what it says. */
+export const readRate = (name: string, cell: Given, of: RateOf): Exact | Failed => {
   const value = readExact(name, cell, "a rate such as 25% or 0.25");
   if (isFailed(value)) return value;
-  if (value.gt(1)) return failed(say.percent(name, value.toNumber()));
-  return signed(name, value, "not negative", cell) ?? value;
+  const wrong = signed(name, value, "not negative", cell);
+  if (wrong !== undefined) return wrong;
+  if (typeof cell === "string" && cell.trim().endsWith("%")) return value.gt(MOST_RATE) ? failed(say.mustBe(name, "1000 % or less", cell)) : value;
+  if (value.gt(RATE_SLIP)) return failed(say.percent(name, value.toNumber()));
+  return value.gt(RATE_MEANT[of]) ? failed(say.overOne(name, value.toNumber())) : value;
 };
 
 const STEEPEST = 90;

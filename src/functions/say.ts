@@ -82,6 +82,7 @@ const MALFORMED: Readonly<Record<MalformedLength, string>> = {
   "no-length": 'is empty; write a length such as 7 5/8" or "194 mm"',
   "zero-denominator": "read {text}, a fraction over 0; write the fraction again",
   "too-many-inches": "read {text}, with {inches} inches after the feet; inches after feet stay under 12",
+  "feet-or-inches": "read {text}, which may be feet and inches or a range; write {feet} for feet and inches",
   "two-units": "read {text}, which has two units at odds; write feet and inches, or millimetres, not both",
   "decimal-comma": "read {text}, which has a comma; write {instead} with a point",
   "two-fractions": "read {text}, which has two fractions; write one length a cell",
@@ -101,11 +102,18 @@ export const say = {
     unit === "in"
       ? `${name}: ${numberText(got)} in is ${limit}; if this is millimetres, write "${numberText(got)} mm"`
       : `${name}: ${numberText(got)} mm is ${limit}; if this is inches, write "${numberText(got)} in" or leave the unit out`,
+  metricBeside: (name: string, got: Given, bare: boolean, metricName: string, metric: Given): string =>
+    bare
+      ? `${name}: ${shown(got)} has no unit and counts as inches, but ${metricName} is metric, ${shown(metric)}; write all lengths in one unit, here "${String(got)} mm" if it is millimetres`
+      : `${name}: ${shown(got)} is in inches, but ${metricName} is metric, ${shown(metric)}; write all lengths in one unit`,
   date: (name: string, got: number): string =>
     `${name}: ${numberText(got)} is over 20,000; the cell may hold a date: format it as text, or type the length with a space as in 7 5/8`,
   percent: (name: string, got: number): string =>
     `${name}: ${numberText(got)} is ${numberText(got * 100)} %, write ${numberText(got)}% or ${numberText(got / 100)}`,
-  belowOne: (name: string, got: number): string => `${name}: a margin of ${numberText(got * 100)} % leaves no cost; write less than 100 %`,
+  overOne: (name: string, got: number): string =>
+    `${name}: ${numberText(got)} is ${numberText(got * 100)} %, more than the whole; write "${numberText(got * 100)}%" if it is meant, else a share under 1`,
+  /** Of a problem that carries the margin in percent. */
+  marginOfAll: (name: string): string => `${name}: a margin of {percent} % leaves no cost; write less than 100 %`,
   unknown: (name: string, got: string, near: string | undefined, known: readonly string[]): string =>
     `${name}: "${got}" is not known${near === undefined ? "" : `; nearest is "${near}"`}${known.length === 0 ? "" : `; write ${listed(known)}`}`,
   severalNames: (name: string, got: string, one: string, other: string): string =>

@@ -1,8 +1,8 @@
 import type { Declaration, Parameter } from "../functions/declare";
-import { defaultText, isMatrix, isOmissible, spills } from "../functions/describe";
+import { defaultSaid, isMatrix, isOmissible, spills } from "../functions/describe";
 
 const described = (parameter: Parameter): string => {
-  const value = defaultText(parameter);
+  const value = defaultSaid(parameter);
   return value === "" ? parameter.says : `${parameter.says} Left out: ${value}.`;
 };
 

@@ -1,7 +1,7 @@
 import { FIGURES } from "../drawing/figures";
 import type { Column, Table } from "../functions/columns";
 import { type Declaration, GROUPS } from "../functions/declare";
-import { columnKindText, defaultText, isOmissible, kindText, signature, tablesOf } from "../functions/describe";
+import { columnKindText, defaultSaid, isOmissible, kindText, signature, tablesOf } from "../functions/describe";
 import { formula } from "../functions/formula";
 import { words } from "../solver/words";
 import { type Block, page, type Page } from "./page";
@@ -14,7 +14,7 @@ const shownResult = (example: Declaration["examples"][number]): string => {
 
 const argumentsTable = (declaration: Declaration): Block[] => {
   const rows = Object.entries(declaration.parameters).map(([name, parameter]) => [
-    name, kindText(parameter), isOmissible(parameter) ? defaultText(parameter) || "left out" : "required", parameter.says + (parameter.without ? ` ${parameter.without}` : ""),
+    name, kindText(parameter), isOmissible(parameter) ? defaultSaid(parameter) || "left out" : "required", parameter.says + (parameter.without ? ` ${parameter.without}` : ""),
   ]);
   return rows.length === 0 ? [] : [{ kind: "table", headings: ["argument", "kind", "default", "meaning"], rows }];
 };
@@ -73,7 +73,9 @@ const tableBlocks = (table: Table): Block[] => [
 ];
 
 const RULES: readonly string[] = [
-  "A length is a number in the function's unit, or text in any notation: 9' 1 1/2\", 7-5/8, 2781 mm. Text with a unit of its own is converted. Functions without a `unit` argument take bare numbers as they come and give back the same; text is read in inches there.",
+  "A length is a number in the function's unit, or text in any notation: 9' 1 1/2\", 7-5/8, 2781 mm. Text with a unit of its own is converted.",
+  "A function without a `unit` argument takes its unit from the lengths given: a bare number is inches, feet and inches as text mix with it, and metric text in every length is answered in millimetres. Metric text beside a bare number or inches is refused. 0, an empty cell and an argument left out go with either. TAPE reads each cell by itself.",
+  "A default length is a length, not a number: a nosing of 1 1/4 in is 31.75 mm in a call in millimetres.",
   "Tables are read by their headings or labels, whatever their case, spaces, punctuation, spelling and plural: labor or labour, mitered or mitred, center or centre, hour or hours, going or run, string or stringer are one word. A table whose first row holds no known heading is read by position. An empty cell and 0 are the same thing in a table. A default is taken by leaving the row or column out.",
   "A bad argument, a missing heading or an empty table fails the whole call with a sentence that names it. A bad row shows the error in its number cells and the sentence in its note; the other rows answer.",
 ];

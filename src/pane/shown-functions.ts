@@ -5,7 +5,7 @@ import type { Answer } from "../functions/cells";
 import { CAUTION } from "../functions/caution";
 import { CODES } from "../functions/code/codes";
 import type { Declaration, ExampleCell } from "../functions/declare";
-import { defaultText, isOmissible, kindText, resultHeadings, signature } from "../functions/describe";
+import { defaultSaid, isOmissible, kindText, resultHeadings, signature } from "../functions/describe";
 import { argumentsOf, formula, NAMESPACE } from "../functions/formula";
 import type { ListedFunction } from "./job-steps";
 
@@ -67,7 +67,7 @@ const argumentsShown = (declaration: Declaration): readonly ShownArgument[] =>
   Object.entries(declaration.parameters).map(([name, parameter]) => ({
     name,
     kind: kindText(parameter),
-    default: isOmissible(parameter) ? defaultText(parameter) || "may be left out" : "required",
+    default: isOmissible(parameter) ? defaultSaid(parameter) || "may be left out" : "required",
     says: [parameter.says, parameter.without].filter(Boolean).join(" "),
   }));
 

@@ -16,10 +16,10 @@ export const BID = declare({
   says: "A bid from its costs: overhead, profit, price, tax and total.",
   parameters: {
     costs: { kind: "table", table: costTable, badRows: "refuse", says: "Direct costs; they add up, and a credit is negative." },
-    overhead: { kind: "rate", default: 0, says: "Overhead as a share of direct cost." },
-    profit: { kind: "rate", default: 0, says: "Profit as a share: by markup of direct cost and overhead together, by margin of the price." },
+    overhead: { kind: "rate", of: "the cost", default: 0, says: "Overhead as a share of direct cost." },
+    profit: { kind: "rate", of: "the cost or of the price", default: 0, says: "Profit as a share: by markup of direct cost and overhead together, by margin of the price." },
     basis: { kind: "choice", options: ["markup", "margin"], default: "markup", says: "Whether profit is a share of direct cost and overhead (markup) or of the price (margin)." },
-    tax: { kind: "rate", default: 0, says: "Tax as a share of what it falls on." },
+    tax: { kind: "rate", of: "what it falls on", default: 0, says: "Tax as a share of what it falls on." },
     taxBasis: { kind: "choice", options: ["price", "items"], default: "price", says: "Whether tax falls on the price, or on the cost of the taxed rows alone." },
     headings,
   },
@@ -31,7 +31,7 @@ export const BID = declare({
       cost: { kind: "money", says: "Price is direct + overhead + profit, total is price + tax, to the cent." },
     },
   },
-  problems: { "margin-of-all": { cell: "#VALUE!", says: say.belowOne("profit", 1) } },
+  problems: { "margin-of-all": { cell: "#VALUE!", says: say.marginOfAll("profit") } },
   examples: [
     {
       given: { costs: STAIR_COSTS, overhead: "10%", profit: "20%", tax: "7%" },

@@ -17,6 +17,7 @@ export const TAPE = declare({
   },
   result: { kind: "text", says: "Tape text, the nearest mark, ties away from zero, the fraction reduced." },
   problems: {},
+  convertsNotation: true,
   examples: [
     { given: { length: 7.8125 }, gives: '7 13/16"', from: "by hand: 0.8125 = 13/16" },
     { given: { length: 49.125, denominator: 16, feet: true }, gives: "4' 1 1/8\"", from: "Glencoe, Carpentry & Building Construction, self-check math activity 1, x-fi-27: 4 ft 1 in and 2/16 reads 4' 1 1/8\"" },

@@ -18,19 +18,25 @@ export const PACKING = declare({
       point: { kind: "count", says: "Reading, counted from the first." },
       reading: { kind: "length", says: "The reading." },
       packing: { kind: "length", says: "What goes under it." },
+      unit: { kind: "unit", says: "in; mm where all lengths given are metric text." },
     },
   },
   problems: {},
   examples: [
     {
       given: { readings: [[0], [0.25], [0.125]] },
-      gives: [["point", "reading", "packing"], [1, 0, 0], [2, 0.25, 0.25], [3, 0.125, 0.125]],
+      gives: [["point", "reading", "packing", "unit"], [1, 0, 0, "in"], [2, 0.25, 0.25, "in"], [3, 0.125, 0.125, "in"]],
       from: "by hand: the straightedge rests on the first point, the gaps are the packing",
     },
     {
       given: { readings: [[3], [3.25], [3.0625]], kind: "height", setback: 0.0625, headings: false },
-      gives: [[1, 3, 0.3125], [2, 3.25, 0], [3, 3.0625, 0.25]],
+      gives: [[1, 3, 0.3125, "in"], [2, 3.25, 0, "in"], [3, 3.0625, 0.25, "in"]],
       from: "by hand: the middle point counts 3 1/4 + 1/16 = 3 5/16; 3 5/16 - 3, 3 5/16 - 3 5/16, 3 5/16 - 3 1/16",
+    },
+    {
+      given: { readings: [["0 mm"], ["6 mm"], ["3 mm"]], setback: "1 mm", headings: false },
+      gives: [[1, 0, 0, "mm"], [2, 6, 5, "mm"], [3, 3, 3, "mm"]],
+      from: "by hand: the ends stand at 0 and -3, the middle point counts -6 + 1 = -5; the line is the highest, 0",
     },
     { given: { readings: [[0]], kind: "slope" }, fails: "#VALUE!", says: 'kind: "slope" is not known; nearest is "gap"; write gap or height', from: "by hand: gap is the nearer by letters" },
   ],

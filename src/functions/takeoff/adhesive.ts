@@ -11,7 +11,7 @@ export const ADHESIVE = declare({
     beadLength: { kind: "length", sign: "positive", each: true, says: 'Length of all beads together; a number is inches. A quantity of TAKEOFF goes in with its unit, as the text "72.31 ft" or "23.38 m".' },
     beadDiameter: { kind: "length", sign: "positive", says: "Diameter of the bead; a number is inches." },
     cartridge: { kind: "text", says: 'What one cartridge holds: a number of US fluid ounces such as 10.1, or text such as "290 ml".' },
-    waste: { kind: "rate", default: 0.1, says: "Share added for what stays in nozzles and is wiped off." },
+    waste: { kind: "rate", of: "the quantity", default: 0.1, says: "Share added for what stays in nozzles and is wiped off." },
   },
   result: { kind: "count", says: "Number of cartridges to open, rounded up." },
   problems: {

@@ -1,3 +1,4 @@
+import { lengthOf, measure } from "../../solver/length/length";
 import { isProblem, problem } from "../../solver/problem";
 import { speciesNamed } from "../../solver/wood/species";
 import { treadLoad } from "../../solver/wood/tread-load";
@@ -32,7 +33,7 @@ export const TREADLOAD = declare({
     columns: {
       label: { kind: "label", says: "What the value is." },
       value: { kind: "value", says: "The value, in the unit beside it." },
-      unit: { kind: "text", says: "in, psi, lb or lb/ft; none for a ratio or words." },
+      unit: { kind: "text", says: "in or mm, psi, lb or lb/ft; none for a ratio or words." },
     },
   },
   problems: {
@@ -55,6 +56,11 @@ export const TREADLOAD = declare({
       ],
       from: "by hand: 300 x 36³ / (48 x 1,780,000 x 11.25 x 1.75³ / 12); 36 over that; 300 x 36 / 4 / (11.25 x 1.75² / 6) = 470.2; 3 x 150 / (2 x 11.25 x 1.75) = 11.43; Wood Handbook: white oak 15,200 and 2,000 psi",
     },
+    {
+      given: { span: "914.4 mm", depth: "285.75 mm", thickness: "44.45 mm", species: "white oak" },
+      shows: [{ label: "deflection", value: 0.828162977, unit: "mm" }, { label: "bending stress", value: 470.204081633, unit: "psi" }],
+      from: "by hand: the tread above in mm; 0.03260484162 x 25.4 = 0.82816297715",
+    },
     { given: { span: 36, depth: 11.25, thickness: 1, species: "white oak", load: 0 }, fails: "#VALUE!", says: "load: there is neither a load nor a uniform one; give one of them", from: "by hand: nothing bends under nothing" },
     { given: { span: 36, depth: 11.25, thickness: 1, species: "wite oak" }, fails: "#N/A", says: 'species: "wite oak" is not known; nearest is "white oak"; known are white oak, red oak, hard maple, soft maple, black walnut, black cherry, white ash, pecan hickory, true hickory, yellow birch, American beech, red alder, yellow poplar, live oak, overcup oak, American chestnut, sweetgum, basswood, quaking aspen, longleaf pine, loblolly pine, shortleaf pine, slash pine, pond pine, ponderosa pine, western white pine, shagbark hickory, pignut hickory, white fir', from: "by hand: one letter short of white oak; the woods of the table in its order" },
   ],
@@ -64,11 +70,11 @@ export const TREADLOAD = declare({
     const wood = speciesNamed(species);
     if (isProblem(wood)) return wood;
     if (load === 0 && uniform === 0) return problem("no-load");
-    const inches = (length: typeof span): number => length.div("25.4").toNumber();
+    const inches = (length: typeof span): number => measure(length, "in");
     const found = treadLoad({ span: inches(span), depth: inches(depth), thickness: inches(thickness), load, uniform: uniform / INCHES_PER_FOOT, elasticity: wood.strength.elasticity * MILLION });
     const row = (label: string, value: number | string, unit = "") => ({ label, value, unit });
     return [
-      row("deflection", found.deflection, "in"),
+      { label: "deflection", value: { kind: "length", value: lengthOf(found.deflection, "in") } },
       row("span ratio", found.spanRatio),
       row("bending stress", found.bendingStress, "psi"),
       row("clear-wood average in bending", wood.strength.rupture, "psi"),

@@ -27,7 +27,7 @@ export const survey = sheet(
     { at: "L5", rows: 15, formats: { 0: SIXTEENTHS, 1: SIXTEENTHS } },
     { at: "E11", rows: 4, formats: { 0: SIXTEENTHS } },
     { at: "D10", headings: 3 },
-    { at: "K4", headings: 4 },
+    { at: "K4", headings: 5 },
   ],
-  { A: 90, B: 90, D: 140, E: 90, F: 90, G: 60, H: 90, I: 100, K: 110, L: 90, M: 90, N: 220 },
+  { A: 90, B: 90, D: 140, E: 90, F: 90, G: 60, H: 90, I: 100, K: 110, L: 90, M: 90, N: 50, O: 220 },
 );

@@ -12,7 +12,7 @@ const MILLIMETRES_PER: Readonly<Record<string, number>> = { mm: 1, cm: 10, m: 10
 
 export type MalformedLength =
   | "not-a-length" | "no-length" | "zero-denominator" | "too-many-inches" | "two-units" | "decimal-comma" | "two-fractions"
-  | "fractional-feet-and-inches";
+  | "fractional-feet-and-inches" | "feet-or-inches";
 
 const NUMBER = String.raw`(?:\d+(?:\.\d*)?|\.\d+)`;
 /** `7`, `7.5`, `5/8`, `7 5/8`, `7-5/8`: whole part, then numerator and denominator. */
@@ -23,6 +23,14 @@ const INCHES = String.raw`(?:"|in\.?|inches|inch)`;
 const INCH_FORM = new RegExp(`^${MIXED}\\s*(${INCHES})?$`);
 const FEET_FORM = new RegExp(`^${MIXED}\\s*${FEET}(?:\\s*-?\\s*${MIXED}\\s*${INCHES}?)?$`);
 const METRIC_FORM = new RegExp(`^${MIXED}\\s*(mm|cm|m)$`);
+/** `8-11-3/8`, feet, inches and the fraction. */
+const DASHED_FORM = /^(\d+)\s*-\s*(\d+)\s*-\s*(\d+\s*\/\s*\d+)\s*"?$/;
+/** `11" 3/8`, the fraction behind the inch mark. */
+const LATE_FRACTION = /(\d)\s*"\s*-?\s*(\d+\s*\/\s*\d+)\s*"?$/;
+/** `8-11` may be feet and inches, or from one to the other. */
+const PAIR = /^\d+\s*-\s*(?:\d|1[01])\s*"?$/;
+/** What TAPE appends where the length is longer than the mark, or shy of it: behind an inch mark, + behind a fraction too. */
+const STRENGTH = new RegExp(`(?:(${INCHES})\\s*[+-]|(\\/\\s*\\d+)\\s*\\+)$`);
 
 /** Every way of writing the same mark made one: straight quotes, plain hyphen, plain slash, plain spaces. */
 const plain = (text: string): string =>
@@ -36,7 +44,10 @@ const plain = (text: string): string =>
     .replace(/''/g, '"')
     .replace(/[\s\u00a0\u2000-\u200b\u202f\u3000]+/g, " ")
     .trim()
-    .toLowerCase();
+    .toLowerCase()
+    .replace(STRENGTH, (_, inch?: string, fraction?: string) => inch ?? fraction ?? "")
+    .replace(DASHED_FORM, (_, feet: string, whole: string, fraction: string) => `${feet}' ${whole} ${fraction}`)
+    .replace(LATE_FRACTION, (_, whole: string, fraction: string) => `${whole} ${fraction}"`);
 
 interface Mixed {
   readonly value: Exact;
@@ -57,12 +68,22 @@ const malformed = (text: string, read: string): Problem<MalformedLength> => {
   const units = [/'|ft|feet|foot|"|in\b|inch/, /mm|cm|\dm\b|\d m\b/].filter((unit) => unit.test(read));
   if (units.length === 2) return problem("two-units", { text });
   if ((read.match(/\//g) ?? []).length > 1) return problem("two-fractions", { text });
+  if (PAIR.test(read)) return problem("feet-or-inches", { text, feet: read.replace(/\s*-\s*/, "' ").replace(/"?$/, '"') });
   return problem("not-a-length", { text });
+};
+
+/** The unit a text states itself; undefined where it leaves that to the call, or is no length. */
+export const statedUnit = (text: string): Unit | undefined => {
+  const body = plain(text).replace(/^[-+]\s*/, "");
+  if (METRIC_FORM.test(body)) return "mm";
+  const inches = INCH_FORM.exec(body);
+  return (inches !== null && inches[6] !== undefined) || FEET_FORM.test(body) ? "in" : undefined;
 };
 
 /**
  * The length a text states: feet and inches, inches with fractions or decimals, or metric. A text without a unit of its own is in `unit`.
- * Forms: 9' 1 1/2", 9'-1 1/2", 109 1/2, 109-1/2", 7-5/8, 2781 mm, 278.1cm, 2.781 m, 10', 3/16, -1/2", typographic quotes and fractions.
+ * Forms: 9' 1 1/2", 9'-1 1/2", 8'11"3/8, 8-11-3/8, 109 1/2, 109-1/2", 7-5/8, 2781 mm, 278.1cm, 2.781 m, 10', 3/16, -1/2", 7 5/8" + as TAPE
+ * writes it (the mark is read), typographic quotes and fractions.
  */
 export const parseLength = (text: string, unit: Unit): Length | Problem<MalformedLength> => {
   const read = plain(text);

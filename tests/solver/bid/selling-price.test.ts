@@ -83,7 +83,7 @@ test("a rate taken as a margin never asks less than the same rate taken as a mar
 });
 
 test("a margin of everything has no price", () => {
-  expect(sellingPrice(new Exact(15), new Exact(1), "margin")).toEqual({ problem: "margin-of-all", details: {} });
+  expect(sellingPrice(new Exact(15), new Exact(1), "margin")).toEqual({ problem: "margin-of-all", details: { percent: 100 } });
 });
 
 describe("in a sheet", () => {
@@ -99,7 +99,7 @@ describe("in a sheet", () => {
     [[15, 1, "margin"], "rate: a margin of 100 % leaves no cost; write less than 100 %"],
     [[15, -0.1], "rate: must be 0 or more, got -0.1"],
     [[15, 0.1, "margins"], 'basis: "margins" is not known; nearest is "margin"; write markup or margin'],
-    [[15], "rate: is missing; give markup or margin as a share: 25% or 0.25."],
+    [[15], "rate: is missing; give markup or margin as a share: 25% or 0.25; a markup of 250 % is 250% or 2.5."],
   ])("%j is refused in words", (cells, says) => {
     expect(call(SELLINGPRICE, cells)).toEqual({ failed: "#VALUE!", says });
   });

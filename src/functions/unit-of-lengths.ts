@@ -1,0 +1,40 @@
+import { parseLength, statedUnit } from "../solver/length/parse-length";
+import { isProblem } from "../solver/problem";
+import { type Failed, failed, type Given, type GivenCells, isEmptyOrZero } from "./cells";
+import type { Declaration } from "./declare";
+import { say } from "./say";
+
+type Stated = "metric" | "inches" | "bare";
+
+/** How a cell states its unit; undefined where it holds nothing, an error, no length, or 0, which is 0 in any unit. */
+const stated = (cell: Given): Stated | undefined => {
+  if (isEmptyOrZero(cell) || (typeof cell !== "number" && typeof cell !== "string")) return undefined;
+  if (typeof cell === "number") return "bare";
+  const length = parseLength(cell, "in");
+  if (isProblem(length) || length.isZero()) return undefined;
+  const unit = statedUnit(cell);
+  return unit === undefined ? "bare" : unit === "mm" ? "metric" : "inches";
+};
+
+/**
+ * The unit of a call whose function has no argument for it: millimetres where every length given is metric text, else none, and bare
+ * numbers are inches. Metric text beside a bare number or inches is refused, because one of the two is not what it says.
+ */
+export const unitOfLengths = ({ parameters }: Declaration, given: ReadonlyMap<string, GivenCells>): "mm" | undefined | Failed => {
+  const seen = new Map<Stated, { readonly name: string; readonly cell: Given }>();
+  for (const [name, parameter] of Object.entries(parameters)) {
+    if (parameter.kind !== "length" && parameter.kind !== "reading" && parameter.kind !== "lengths") continue;
+    const cells = given.get(name) ?? [];
+    for (const [row, line] of cells.entries()) {
+      for (const cell of line) {
+        const how = stated(cell);
+        if (how !== undefined && !seen.has(how)) seen.set(how, { name: cells.length > 1 ? `${name}, row ${row + 1}` : name, cell });
+      }
+    }
+  }
+  const metric = seen.get("metric");
+  if (metric === undefined) return undefined;
+  const bare = seen.get("bare");
+  const other = bare ?? seen.get("inches");
+  return other === undefined ? "mm" : failed(say.metricBeside(other.name, other.cell, bare !== undefined, metric.name, metric.cell));
+};
