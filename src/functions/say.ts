@@ -1,6 +1,6 @@
 import { distance } from "fastest-levenshtein";
 import { Exact } from "../solver/length/exact";
-import { type Length, lengthIn, type Unit } from "../solver/length/length";
+import { type Length, lengthIn, lengthOf, type Unit } from "../solver/length/length";
 import type { MalformedLength } from "../solver/length/parse-length";
 import { tapeText } from "../solver/length/tape-text";
 import type { Details, Problem } from "../solver/problem";
@@ -40,11 +40,12 @@ const worded = (fact: Details[string], unit: Unit): string => {
   return typeof fact === "number" ? numberText(fact) : lengthText(fact, unit);
 };
 
-/** A sentence with the facts put in: `{given}` is the fact of that name. */
+/** A sentence with the facts put in: `{given}` is the fact of that name, `{given length}` a number that is a length in the unit of the call. */
 export const sentence = (template: string, details: Details, unit: Unit): string =>
-  template.replace(/\{(\w+)\}/g, (whole, name: string) => {
+  template.replace(/\{(\w+)( length)?\}/g, (whole, name: string, length?: string) => {
     const fact = details[name];
-    return fact === undefined ? whole : worded(fact, unit);
+    if (fact === undefined) return whole;
+    return worded(length !== undefined && typeof fact === "number" ? lengthOf(fact, unit) : fact, unit);
   });
 
 /** How far a word may be from a known one and still be a slip of the hand. */

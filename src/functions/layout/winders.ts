@@ -26,7 +26,7 @@ export const WINDERS = declare({
     },
   },
   problems: {
-    "walkline-outside": { cell: "#VALUE!", says: "walkline: {walkline} lies outside a width of {width}; a smaller offset, or a wider stair" },
+    "walkline-outside": { cell: "#VALUE!", says: "walkline: {walkline length} lies outside a width of {width length}; a smaller offset, or a wider stair" },
     "straight-strings-past-half-turn": { cell: "#VALUE!", says: "turn: straight strings meet in a corner only under 180 degrees, got {turn}" },
   },
   examples: [
@@ -43,7 +43,7 @@ export const WINDERS = declare({
       ],
       from: "by hand: chord 24 sin 22.5 deg, arc 12 x pi / 4; the middle nosing of a quarter turn runs into the corner, 36 tan 45 deg",
     },
-    { given: { winders: 3, turn: 90, innerRadius: 4, width: 10 }, fails: "#VALUE!", says: "walkline: 12 lies outside a width of 10; a smaller offset, or a wider stair", from: "by hand: 12 is more than 10" },
+    { given: { winders: 3, turn: 90, innerRadius: 4, width: 10 }, fails: "#VALUE!", says: 'walkline: 12" lies outside a width of 10"; a smaller offset, or a wider stair', from: "by hand: 12 is more than 10" },
   ],
   source: "Chord 2R sin(A/2k), as the codes measure between nosings; arc RA/k, as old handbooks print (Hatfield, American House-Carpenter, art. 260).",
   solve: ({ winders, turn, innerRadius, width, walkline, strings }) => {

@@ -1,0 +1,209 @@
+import { call } from "../../src/functions/call";
+import { catalogue } from "../../src/functions/catalogue";
+import { type Answer, folded, isFailed } from "../../src/functions/cells";
+import type { Column } from "../../src/functions/columns";
+import type { Declaration, ExampleCell, Parameter, ResultKind } from "../../src/functions/declare";
+import { formula } from "../../src/functions/formula";
+import { stair, stairCheck } from "../../src/functions/tables";
+import { exact } from "../../src/solver/length/exact";
+import { lengthIn, measure } from "../../src/solver/length/length";
+import { parseLength, statedUnit } from "../../src/solver/length/parse-length";
+import { isProblem } from "../../src/solver/problem";
+import { words } from "../../src/solver/words";
+
+/**
+ * A law over every function, by its own examples: all lengths given from inches to millimetres scale every length in the result by 25.4,
+ * and nothing else changes. By definition, 25.4 mm to the inch.
+ */
+const MILLIMETRES = 25.4;
+
+type Cell = Exclude<ExampleCell, readonly unknown[]>;
+type Given = Readonly<Record<string, ExampleCell | undefined>>;
+
+/** What the law does not hold for, each with its reason: headings of the result, labels of its rows, or with neither the whole function. */
+const EXCEPTIONS: readonly { readonly id: string; readonly because: string; readonly headings?: readonly string[]; readonly labels?: readonly string[] }[] = [
+  { id: "TOINCHES", because: "answers inches whatever the unit; its scaling is tested beside it" },
+  { id: "TOMM", because: "answers millimetres whatever the unit; its scaling is tested beside it" },
+  { id: "TAPE", because: "writes inches as a tape shows them, whatever it is given" },
+  { id: "TAKEOFF", because: "counts in ft and sq ft, or in m and sq m, by spacings and goods of its own in either: screws of 2 in or 50 mm, sheets of 4 x 8 ft or 1220 x 2440 mm" },
+  { id: "STORYPOLE", headings: ["mark", "riseBetweenMarks", "note"], because: "marks lie on the divisions of the tape, 1/16 in or 1 mm" },
+  { id: "CHECK", headings: ["note"], because: "a code's printed unit: a row whose limit the code prints in inches alone says so in a stair in mm" },
+];
+
+/**
+ * Plans are made on a grid of 1/64 in or 0.1 mm, to which other lengths are rounded, so the law holds for jobs on both: half inches, 12.7 mm.
+ * Their examples come with a kerf of half an inch, and those with a finer length are left out.
+ */
+const ON_A_GRID: readonly string[] = ["CUTS", "BUY", "PLAN", "OFFCUTS"];
+const BOTH_GRIDS = 0.5;
+
+/** Columns whose numbers are a length in one row and a count, money or board feet in the next; which of the two, only the row knows. */
+const EITHER: Readonly<Record<string, readonly string[]>> = {
+  LIMIT: [""],
+  CHECK: ["given", "limit", "margin"],
+  CUTS: ["stock"],
+  BUY: ["item", "net", "gross"],
+  ORDER: ["net", "gross"],
+};
+
+/** Rows of a value column without a unit column that are no lengths. */
+const PLAIN_VALUES: readonly string[] = ["cost", "sticks", "yield", "lowest possible cost", "most still to save", "offcuts kept"];
+
+/** A size no stair has is taken for a number of the other unit: such a sentence is about the unit itself. */
+const ABOUT_THE_UNIT = /if this is millimetres/;
+
+const millimetres = (cell: Cell, asText: boolean): Cell => {
+  if (cell === null || typeof cell === "boolean" || cell === 0) return cell;
+  const read = typeof cell === "number" ? exact(cell) : parseLength(cell, "in");
+  if (isProblem(read) || read.isZero() || (typeof cell === "string" && statedUnit(cell) === "mm")) return cell;
+  const scaled = typeof cell === "number" ? read.times(MILLIMETRES) : lengthIn(read, "mm");
+  return asText ? `${scaled.toString()} mm` : scaled.toNumber();
+};
+
+const isLength = (of: Parameter | Column | undefined): boolean => of?.kind === "length" || of?.kind === "reading" || of?.kind === "lengths";
+
+const rowsOf = (cells: ExampleCell): readonly (readonly Cell[])[] => (Array.isArray(cells) ? (cells as readonly (readonly Cell[])[]) : [[cells as Cell]]);
+
+const columnNamed = (columns: Readonly<Record<string, Column>>, name: unknown): Column | undefined =>
+  Object.entries(columns).find(([key]) => typeof name === "string" && folded(words(key)) === folded(name))?.[1];
+
+/** One argument in millimetres. */
+const converted = (parameter: Parameter, cells: ExampleCell, asText: boolean): ExampleCell => {
+  if (isLength(parameter)) return Array.isArray(cells) ? rowsOf(cells).map((row) => row.map((cell) => millimetres(cell, asText))) : millimetres(cells as Cell, asText);
+  if (parameter.kind === "table") {
+    const { columns } = parameter.table;
+    const [first = []] = rowsOf(cells);
+    const headed = first.some((cell) => columnNamed(columns, cell) !== undefined);
+    const kinds = headed ? first.map((cell) => columnNamed(columns, cell)) : Object.values(columns);
+    return rowsOf(cells).map((row, index) => (headed && index === 0 ? row : row.map((cell, place) => (isLength(kinds[place]) ? millimetres(cell, false) : cell))));
+  }
+  if (parameter.kind === "stair") {
+    const labels = { ...stair.columns, ...stairCheck.columns };
+    return [["unit", "mm"], ...rowsOf(cells).map(([label = null, value = null]) => [label, isLength(columnNamed(labels, label)) ? millimetres(value, false) : value])];
+  }
+  return cells;
+};
+
+const hasUnit = ({ parameters }: Declaration): boolean => Object.values(parameters).some(({ kind }) => kind === "unit" || kind === "stair");
+
+const inMillimetres = (declaration: Declaration, given: Given): Given => {
+  const scaled = Object.entries(given).map(([name, cells]) => [name, cells === undefined ? undefined : converted(declaration.parameters[name]!, cells, !hasUnit(declaration))] as const);
+  const unit = Object.entries(declaration.parameters).flatMap(([name, { kind }]) => (kind === "unit" ? [[name, "mm"] as const] : []));
+  return Object.fromEntries([...scaled, ...unit]);
+};
+
+const isMetric = (declaration: Declaration, given: Given): boolean =>
+  Object.entries(given).some(([name, cells]) =>
+    rowsOf(cells ?? null).some((row) =>
+      row.some((cell) => typeof cell === "string" && (cell === "mm" || (statedUnit(cell) === "mm" && !hasUnit(declaration) && isLength(declaration.parameters[name])))),
+    ),
+  );
+
+/** Whether a length of a cutting job falls between half inches. */
+const isOffTheGrid = ({ parameters }: Declaration, given: Given): boolean =>
+  Object.entries(given).some(([name, cells]) => {
+    const parameter = parameters[name];
+    if (parameter?.kind !== "table") return false;
+    const [first = []] = rowsOf(cells ?? null);
+    const place = Math.max(0, first.findIndex((cell) => cell === "length"));
+    return rowsOf(cells ?? null).some((row) => {
+      const length = typeof row[place] === "string" ? parseLength(row[place], "in") : exact(Number(row[place] ?? 0) * MILLIMETRES);
+      return !isProblem(length) && !lengthIn(length, "in").mod(BOTH_GRIDS).isZero();
+    });
+  });
+
+const answerOf = (declaration: Declaration, given: Given): Answer[][] => {
+  const answer = call(declaration, Object.keys(declaration.parameters).map((name) => given[name]));
+  return Array.isArray(answer) ? answer : [[answer]];
+};
+
+const LENGTHS = /-?(?:(?:\d+' )?(?:\d+ )?\d+(?:\/\d+)?"|(?:\d+ )?\d+\/\d+ in\b|\d+(?:\.\d+)? (?:in|mm)\b)/g;
+/** What was typed, said again: a number, or the text of a length. */
+const TYPED_AGAIN = /got (?:"[^"]*mm"|-?[\d.]+)$/;
+
+/** A text with its lengths taken out, and those lengths in millimetres. */
+const apart = (text: string): { readonly rest: string; readonly lengths: readonly number[] } => ({
+  rest: text.replace(LENGTHS, "#").replace(/\bin\b|\bmm\b/g, "unit"),
+  lengths: (text.match(LENGTHS) ?? []).map((found) => {
+    const length = parseLength(found, "in");
+    return isProblem(length) ? Number.NaN : measure(length, "mm");
+  }),
+});
+
+/** Sentences print four decimals of an inch. */
+const PRINTED = 0.0001 * MILLIMETRES;
+
+const expectSameText = (here: string, there: string): void => {
+  if (here.replace(TYPED_AGAIN, "got") === there.replace(TYPED_AGAIN, "got")) return;
+  const [a, b] = [apart(here), apart(there)];
+  expect(b.rest).toBe(a.rest);
+  expect(b.lengths).toHaveLength(a.lengths.length);
+  b.lengths.forEach((length, index) => expect(Math.abs(length - a.lengths[index]!)).toBeLessThanOrEqual(PRINTED));
+};
+
+const TOLERANCE = 1e-9;
+const near = (value: number, wanted: number): boolean => Math.abs(value - wanted) <= TOLERANCE * Math.max(1, Math.abs(wanted));
+
+/** Numbers, alone or in a text such as 34 to 38, each the same or scaled. */
+const expectEither = (inches: Answer, mm: Answer): void => {
+  const numbers = (cell: Answer): readonly number[] => (String(cell).match(/-?\d+(?:\.\d+)?/g) ?? []).map(Number);
+  const wordsOf = (cell: Answer): string => String(cell).replace(/-?\d+(?:\.\d+)?/g, "#");
+  expect(wordsOf(mm)).toBe(wordsOf(inches));
+  expect(numbers(mm).map((value, index) => near(value, numbers(inches)[index]!) || near(value, numbers(inches)[index]! * MILLIMETRES))).not.toContain(false);
+};
+
+const says = (cell: Answer): string => (isFailed(cell) ? `${cell.failed} ${cell.says}` : String(cell));
+
+const expectScaled = (inches: Answer, mm: Answer, kind: ResultKind): void => {
+  if (kind === "unit" && inches !== "unit") return expect([inches, mm]).toEqual(["in", "mm"]);
+  if (typeof inches !== "number" || typeof mm !== "number") return expectSameText(says(inches), says(mm));
+  const wanted = kind === "length" || kind === "reading" ? inches * MILLIMETRES : inches;
+  if (!near(mm, wanted)) throw new Error(`${mm} is not ${wanted}`);
+};
+
+const kindsOf = ({ result }: Declaration): readonly (readonly [string, ResultKind])[] => {
+  if (result.kind === "table" || result.kind === "row") return Object.entries(result.columns).map(([key, { kind }]) => [key, kind]);
+  return [["", result.kind === "lengths" ? "length" : result.kind === "cell" ? "number" : result.kind]];
+};
+
+describe("inches to millimetres scale every length by 25.4 and nothing else", () => {
+  for (const declaration of catalogue) {
+    const takesLengths = Object.values(declaration.parameters).some((parameter) => isLength(parameter) || ["unit", "stair"].includes(parameter.kind));
+    const exceptions = EXCEPTIONS.filter(({ id }) => id === declaration.id);
+    if (!takesLengths || exceptions.some(({ headings, labels }) => headings === undefined && labels === undefined)) continue;
+    const isExempt = (row: readonly Answer[], key: string): boolean =>
+      exceptions.some(({ headings, labels }) => headings?.includes(key) === true || labels?.includes(String(row[0])) === true);
+    const either = EITHER[declaration.id] ?? [];
+    const kinds = kindsOf(declaration);
+    const unitPlace = kinds.findIndex(([key]) => key === "unit");
+    for (const example of declaration.examples) {
+      const given = ON_A_GRID.includes(declaration.id) && example.given["kerf"] !== -1 ? { ...example.given, kerf: BOTH_GRIDS } : example.given;
+      if (isMetric(declaration, given) || (ON_A_GRID.includes(declaration.id) && isOffTheGrid(declaration, given))) continue;
+      const scaled = inMillimetres(declaration, given);
+      test(`${formula(declaration, given)}  ${formula(declaration, scaled)}`, () => {
+        const [here, there] = [given, scaled].map((cells) => answerOf(declaration, cells).filter((row) => !isExempt(row, ""))) as [Answer[][], Answer[][]];
+        if (ABOUT_THE_UNIT.test(says(here[0]![0]!))) return;
+        expect(there).toHaveLength(here.length);
+        for (const [index, row] of here.entries()) {
+          const beside = there[index]!;
+          if (here.length === 1 && row.length === 1) {
+            if (either.includes("")) expectEither(row[0]!, beside[0]!);
+            else expectScaled(row[0]!, beside[0]!, kinds[0]![1]);
+            continue;
+          }
+          for (const [place, cell] of row.entries()) {
+            const [key, kind] = kinds[Math.min(place, kinds.length - 1)]!;
+            if (isExempt(row, key)) continue;
+            const measured = unitPlace < 0 ? !PLAIN_VALUES.includes(String(row[0])) : row[unitPlace] === "in";
+            try {
+              if (either.includes(key)) expectEither(cell, beside[place]!);
+              else expectScaled(cell, beside[place]!, kind === "value" ? (measured ? "length" : "number") : kind);
+            } catch (error) {
+              throw new Error(`row ${index + 1} (${String(row[0])}), ${key}: ${error instanceof Error ? error.message : ""}`);
+            }
+          }
+        }
+      });
+    }
+  }
+});
