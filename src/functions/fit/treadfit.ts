@@ -87,7 +87,7 @@ export const TREADFIT = declare({
     },
     {
       given: { readings: [["step", "run", "back", "front", "diagonal"], [3, 10, 36, 36, 9]] },
-      shows: [{ step: 3, length: "#VALUE! diagonal: 9 is no longer than the 10 between the two lines; read it again", note: "diagonal: 9 is no longer than the 10 between the two lines; read it again" }],
+      shows: [{ step: 3, length: "#VALUE! diagonal: 9\" is no longer than the 10\" between the two lines; read it again", note: "diagonal: 9\" is no longer than the 10\" between the two lines; read it again" }],
       from: "by hand: a diagonal is longer than the distance it spans",
     },
   ],
