@@ -15,6 +15,12 @@ const rows = (count: number, row: (index: number) => readonly unknown[]): unknow
 /** A word of letters alone that no other number has. */
 const word = (index: number): string => Array.from(String(index), (digit) => "abcdefghij".charAt(Number(digit))).join("");
 
+/** Readings typed as fractions, with both diagonals and leans: what takes longest to read and to fit. */
+const fits = (distance: unknown, lean: string) => [
+  ["step", lean === "lean" ? "run" : "height", lean === "lean" ? "back" : "top", lean === "lean" ? "front" : "bottom", "diagonal", "second diagonal", `left ${lean}`, `right ${lean}`],
+  ...rows(4_999, (n) => [n + 1, distance, "36 1/2", "36 3/4", lean === "lean" ? "37 7/8" : "37 5/16", lean === "lean" ? "37 13/16" : "37 1/4", 1.5, -1]),
+];
+
 /** One line a function; the answer must be an answer, not the sentence that says the input is too large. */
 const LARGEST: readonly LargestInput[] = [
   { id: "PICK", says: "200,000 rows, a label one letter off", cells: () => [rows(200_000, (n) => [`blank of oak ${word(n)}`, n]), `blank of oak ${word(199_999)}`] },
@@ -24,6 +30,9 @@ const LARGEST: readonly LargestInput[] = [
   { id: "PACKING", says: "20,000 readings", cells: () => [rows(20_000, (n) => [(n % 16) / 16])] },
   { id: "UNIFORMITY", says: "20,000 rises", cells: () => [rows(20_000, (n) => [7.5 + (n % 3) / 16])] },
   { id: "RISERHEIGHT", says: "20,000 rises", cells: () => [rows(20_000, (n) => [7.5 + (n % 3) / 16]), 1] },
+  { id: "EQUALIZE", says: "5,000 rises", cells: () => [rows(5_000, (n) => [7 + (n % 16) / 16]), 1, 0.75, 0.75] },
+  { id: "TREADFIT", says: "4,999 readings as fractions", cells: () => [fits("10", "lean"), "1 1/4", "right"] },
+  { id: "RISERFIT", says: "4,999 readings as fractions", cells: () => [fits("7 1/2", "flare"), "right"] },
 ];
 
 /** Each largest input with its seconds, and whether they are within the limit; an error instead of an answer ends the run. */

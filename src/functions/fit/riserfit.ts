@@ -13,7 +13,7 @@ export const RISERFIT = declare({
   group: "Fit",
   says: "Cut lengths, angles and tilts of risers, step by step from tape readings.",
   parameters: {
-    readings: { kind: "table", table: riserReadings, badRows: "answer", says: "One row per riser: height, top, bottom, and what fixes the ends; or height, top and both angles." },
+    readings: { kind: "table", table: riserReadings, badRows: "answer", rows: 5_000, says: "One row per riser: height, top, bottom, and what fixes the ends; or height, top and both angles." },
     openEnd: { kind: "choice", options: ["none", "left", "right", "both"], default: "none", says: "Ends where the riser runs past the skirt." },
     runPast: { kind: "reading", sign: "not negative", default: "1/4", says: "How far it runs past the open skirt." },
     thickness: { kind: "reading", sign: "positive", default: "3/4", says: "Thickness of the riser." },
@@ -60,6 +60,11 @@ export const RISERFIT = declare({
       from: "by hand: the end runs out 1/2 over 8, so 3/8 over a piece 6 high from the top down",
     },
     {
+      given: { readings: [["step", "height", "top", "left angle", "right angle", "left flare", "right flare"], [4, 10, 36, "square", "square", 45, -45]], gap: 0, undercut: 0 },
+      shows: [{ step: 4, top: 36, bottom: 36, length: 36.75, leftTilt: 45, rightTilt: -45, leftSet: "square, face longer 45.00", rightSet: "square, back longer 45.00" }],
+      from: "by hand: skirts at 45 degrees in plan move each end by the 3/4 of the thickness, one out and one in; the blank holds face and back, 36 + 3/4",
+    },
+    {
       given: { readings: [["step", "height", "top", "bottom"], [3, 8, 36, 36]] },
       shows: [{ step: 3, note: "diagonal: is missing; give a diagonal, a left offset or an angle, and write `square` for a measured zero" }],
       from: "by hand: two lengths alone leave the ends free to lean together",
@@ -68,5 +73,5 @@ export const RISERFIT = declare({
   source: "Plane coordinates of the four corners, from the two lines measured and a diagonal, offset or angle. Tilt = atan(tan flare x cos angle); a gap c takes c / (cos angle x cos tilt) off an end.",
   caution: "Test cut in scrap, guards on.",
   solve: ({ readings, tape, unit: used, headings: _headings, ...piece }) =>
-    besideBadRows(readings, (good) => riserFits(good, { ...piece, closure: closureLimits(tape, used) })),
+    besideBadRows(readings, used, (good) => riserFits(good, { ...piece, closure: closureLimits(tape, used) })),
 });

@@ -14,7 +14,7 @@ export const TREADFIT = declare({
   group: "Fit",
   says: "Cut lengths, angles, tilts and mitres of treads, step by step from tape readings.",
   parameters: {
-    readings: { kind: "table", table: treadReadings, badRows: "answer", says: "One row per tread: run, back, front, and what fixes the ends; or run, back and both angles." },
+    readings: { kind: "table", table: treadReadings, badRows: "answer", rows: 5_000, says: "One row per tread: run, back, front, and what fixes the ends; or run, back and both angles." },
     nosing: { kind: "reading", sign: "not negative", default: "1 1/4", says: "How far the tread projects past the riser face below it." },
     openEnd: { kind: "choice", options: ["none", "left", "right", "both"], default: "none", says: "Ends with a mitred return." },
     overhang: { kind: "reading", sign: "not negative", defaultsTo: "nosing", says: "How far the return stands past the skirt." },
@@ -86,6 +86,29 @@ export const TREADFIT = declare({
       from: "by hand: the right side runs 9 out over 12, a 3-4-5 triangle, atan(9/12) = 36.8698976 deg",
     },
     {
+      given: {
+        readings: [["step", "run", "back", "front", "diagonal", "second diagonal", "left lean"], [4, 10, "36 11/16", 37, "38 1/4", "38 1/8", -1.72]],
+        openEnd: "right",
+      },
+      shows: [{ step: 4, depth: 11.25, leftSet: "left 0.52, underside longer 1.72", rightSet: "right 1.27, upright", note: "" }],
+      from: "by hand: legs 36.9197 and 36.7902, so the front left corner lies 0.0915 left of the back one: atan(0.00915) = 0.52 deg; the right one 0.2210 right: 1.27 deg; atan(tan 1.72 x cos 0.52) = 1.72",
+    },
+    {
+      given: { readings: [["step", "run", "back", "left angle", "right angle"], [5, "9 1/4", 36, "square", "square"]], openEnd: "both", riserOn: "behind" },
+      shows: [{ step: 5, depth: 11.25, back: 36, front: 36, toe: 38.5, leftToe: 38.5, heel: 37.25, heelAtTheHook: 36, mitre: 45, returnLength: 12.5, leftSet: "square", rightSet: "square" }],
+      from: "by hand: up to the sub-tread's edge, so 9 1/4 + 3/4 riser + 1 1/4 nosing = 11 1/4; square ends: toe to toe 36 + 2 x 1 1/4, each heel 1 1/4 nearer, heel to heel 36",
+    },
+    {
+      given: { readings: [["step", "run", "back", "front", "left offset"], [6, 10, 36, 36, "square"]], gap: "1/32", backGap: "1/8", undercut: 2 },
+      shows: [{ step: 6, length: 35.9375, back: 35.9375, front: 35.9375, depth: 11.125, leftSet: "square, face longer 2.00", rightSet: "square, face longer 2.00" }],
+      from: "by hand: two gaps of 1/32 off 36; 11 1/4 less 1/8; the underside is relieved by 2 degrees, the face stays",
+    },
+    {
+      given: { readings: [["step", "left run", "right run", "back", "front", "left offset"], [7, "9 1/2", "10 1/4", 36, 36, "square"]] },
+      shows: [{ step: 7, note: "left run: 9 1/2\" against a right run of 10 1/4\" is a tapered step, which is not worked out yet; pack the riser behind out by 3/4\" at its right end, which makes the step square, and read it again" }],
+      from: "by hand: 10 1/4 less 9 1/2; the right end is the deeper one",
+    },
+    {
       given: { readings: [["step", "run", "back", "front", "diagonal"], [3, 10, 36, 36, 9]] },
       shows: [{ step: 3, length: "#VALUE! diagonal: 9\" is no longer than the 10\" between the two lines; read it again", note: "diagonal: 9\" is no longer than the 10\" between the two lines; read it again" }],
       from: "by hand: a diagonal is longer than the distance it spans",
@@ -94,5 +117,5 @@ export const TREADFIT = declare({
   source: "Plane coordinates of the four corners, from the two lines measured and a diagonal, offset or angle; closure is the difference of the two diagonals' answers. Tilt = atan(tan lean x cos angle); a gap c takes c / (cos angle x cos tilt) off an end; heel = toe - return width x tan(45 + angle / 2).",
   caution: "Test cut in scrap, guards on.",
   solve: ({ readings, tape, unit: used, headings: _headings, ...piece }) =>
-    besideBadRows(readings, (good) => treadFits(good, { ...piece, closure: closureLimits(tape, used) })),
+    besideBadRows(readings, used, (good) => treadFits(good, { ...piece, closure: closureLimits(tape, used) })),
 });

@@ -6,7 +6,7 @@ export const EQUALIZE = declare({
   group: "Survey",
   says: "Packing under each sub-tread that makes the finished rises equal.",
   parameters: {
-    roughRises: { kind: "lengths", sign: "positive", badCells: "refuse", plausible: "rise", says: "Rough rises, sub-tread to sub-tread, bottom first; empty cells take no part." },
+    roughRises: { kind: "lengths", sign: "positive", badCells: "refuse", plausible: "rise", rows: 5_000, says: "Rough rises, sub-tread to sub-tread, bottom first; empty cells take no part." },
     treadThickness: { kind: "length", sign: "not negative", says: "Thickness of the finished tread." },
     lowerBuildUp: { kind: "length", sign: "not negative", default: 0, says: "Floor still to be laid at the bottom." },
     upperBuildUp: { kind: "length", sign: "not negative", default: 0, says: "Floor still to be laid at the top." },
