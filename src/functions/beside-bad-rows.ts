@@ -1,13 +1,14 @@
 import { lengthOf, type Unit } from "../solver/length/length";
-import { isProblem } from "../solver/problem";
+import { isProblem, type Problem } from "../solver/problem";
 import type { Failed } from "./cells";
 import { type BadRow, isBadRow } from "./read-table";
 
 /** A row that failed in the solver, its facts, all of them readings, as lengths: a sentence then says them as the tape does. */
 const saidAsLengths = <Result extends object>(result: Result, unit: Unit): Result => {
-  if (!("bad" in result) || !isProblem(result.bad)) return result;
-  const details = Object.fromEntries(Object.entries(result.bad.details).map(([name, fact]) => [name, typeof fact === "number" ? lengthOf(fact, unit) : fact]));
-  return { ...result, bad: { ...result.bad, details } };
+  const { bad } = result as { readonly bad?: Problem };
+  if (!isProblem(bad)) return result;
+  const details = Object.fromEntries(Object.entries(bad.details).map(([name, fact]) => [name, typeof fact === "number" ? lengthOf(fact, unit) : fact]));
+  return { ...result, bad: { ...bad, details } };
 };
 
 /** Fits the good rows together and puts each bad one back in its place, with its error. */
