@@ -6,6 +6,7 @@ import {
 import {
   type Declaration, isRange, type Measured, MOST_CELLS, mostRows, type Parameter, type ResultCell, type ResultColumns, type ResultKind, type ResultRow,
 } from "./declare";
+import { ownHeadings } from "./own-headings";
 import { readStair } from "./read-stair";
 import { isBadRow, readTable } from "./read-table";
 import { readAngle, readChoice, readCount, readFlag, readLength, readMoney, readNumber, readRate, readReading, readText } from "./read-value";
@@ -105,7 +106,7 @@ const range = (name: string, cells: GivenCells | undefined, parameter: Parameter
   if (cells.length === 1 && only?.length === 1 && only[0] !== undefined && isFailed(only[0])) return failed(only[0].says, only[0].failed);
   if (parameter.kind === "stair") return readStair(name, cells);
   if (parameter.kind === "table") {
-    const rows = readTable(name, parameter.table, cells, unit);
+    const rows = readTable(name, parameter.table, cells, unit, ownHeadings);
     if (isFailed(rows)) return rows;
     const bad = parameter.badRows === "refuse" ? rows.find(isBadRow) : undefined;
     return bad !== undefined && isBadRow(bad) ? bad.bad : rows;

@@ -38,6 +38,8 @@ export interface Table<C extends Columns = Columns> {
   readonly columns: C;
   /** What is asked where so many columns without headings could be read in two ways. */
   readonly ambiguous?: (columns: number) => string | undefined;
+  /** Functions whose result may stand as this table, whole or in part: their other headings are passed over. */
+  readonly takes: readonly string[];
 }
 
 interface ValueOf {
@@ -78,4 +80,4 @@ export type RowOf<C extends Columns> = Simplified<
 /** Labels of the stair table: every one may be left out, and a solver sees only what the user gave. */
 export type LabelsOf<C extends Columns> = Simplified<{ readonly [K in keyof C]?: ColumnValue<C[K]> }>;
 
-export const table = <const C extends Columns>(name: string, says: string, columns: C, further: Pick<Table, "ambiguous"> = {}): Table<C> => ({ name, says, columns, ...further });
+export const table = <const C extends Columns>(name: string, says: string, columns: C, further: Partial<Pick<Table, "ambiguous" | "takes">> = {}): Table<C> => ({ name, says, columns, takes: [], ...further });

@@ -1,11 +1,11 @@
 import { lengthOf, type Unit } from "../solver/length/length";
 import { Exact } from "../solver/length/exact";
-import { type Failed, failed, folded, type Given, type GivenCells, isEmpty, isEmptyOrZero, isFailed } from "./cells";
+import { type Failed, failed, folded, type Given, type GivenCells, isEmptyOrZero, isFailed } from "./cells";
 import type { Column, Columns, RowOf, Table } from "./columns";
 import { readAngle, readChoice, readCount, readFlag, readLength, readMoney, readNumber, readReading, readText } from "./read-value";
-import { say, slipOf } from "./say";
+import { headingPlaces, isHeadingRow, type OwnHeadings, type Places } from "./headings";
+import { say } from "./say";
 import { words } from "../solver/words";
-import * as tables from "./tables";
 
 /** A row that cannot be used: what is wrong with it, and the step or label by which the user knows it. */
 export interface BadRow {
@@ -68,42 +68,6 @@ export const readColumn = (name: string, cell: Given, column: Column, unit: Unit
   }
 };
 
-const KNOWN_HEADINGS: ReadonlySet<string> = new Set(
-  Object.values(tables).flatMap((known) => Object.keys(known.columns).map((key) => folded(words(key)))),
-);
-
-type Places = ReadonlyMap<string, number>;
-
-/** Where each column of the table stands in the first row, or undefined when that row holds no heading. */
-const headingPlaces = (argument: string, first: readonly Given[], columns: Columns): Places | Failed | undefined => {
-  const keys = Object.keys(columns);
-  const places = new Map<string, number>();
-  const others: string[] = [];
-  for (const [index, cell] of first.entries()) {
-    if (typeof cell !== "string" || isEmpty(cell)) continue;
-    const key = keys.find((known) => folded(words(known)) === folded(cell));
-    if (key === undefined) {
-      others.push(cell);
-      continue;
-    }
-    if (places.has(key)) return failed(say.twiceHeading(argument, words(key)));
-    places.set(key, index);
-  }
-  const allText = first.every((cell) => isEmpty(cell) || typeof cell === "string");
-  if (places.size === 0 && !allText) return undefined;
-  for (const other of others) {
-    const near = slipOf(other, keys.filter((key) => !places.has(key)).map(words));
-    if (near !== undefined && !KNOWN_HEADINGS.has(folded(other))) return failed(say.misspeltHeading(argument, other, near));
-  }
-  return places.size === 0 ? undefined : places;
-};
-
-const isHeadingRow = (row: readonly Given[], places: Places): boolean =>
-  [...places].every(([key, index]) => {
-    const cell = row[index] ?? null;
-    return isEmpty(cell) || (typeof cell === "string" && folded(cell) === folded(words(key)));
-  });
-
 /** Columns up to the last that holds anything. */
 const widthOf = (rows: readonly (readonly Given[])[]): number =>
   rows.reduce((widest, row) => row.reduce((last: number, cell, index) => (isEmptyOrZero(cell) ? last : Math.max(last, index + 1)), widest), 0);
@@ -126,6 +90,7 @@ export const readTable = <C extends Columns>(
   table: Table<C>,
   cells: GivenCells,
   unit: Unit | undefined,
+  own: OwnHeadings,
 ): readonly TableRow<C>[] | Failed => {
   const { columns } = table;
   const keys = Object.keys(columns);
@@ -134,7 +99,7 @@ export const readTable = <C extends Columns>(
   const [first] = filled;
   const nothing = failed(say.emptyTable(argument, required.map(words)));
   if (first === undefined) return nothing;
-  const headed = headingPlaces(argument, first.row, columns);
+  const headed = headingPlaces(argument, first.row, table, own);
   if (isFailed(headed)) return headed;
   const ambiguous = headed === undefined ? table.ambiguous?.(widthOf(filled.map(({ row }) => row))) : undefined;
   if (ambiguous !== undefined) return failed(say.ambiguousColumns(argument, ambiguous));
@@ -144,7 +109,7 @@ export const readTable = <C extends Columns>(
     const found = headed === undefined ? [`${first.row.length} columns without headings`] : [...places.keys()].map(words);
     return failed(say.missingHeading(argument, words(absent), found));
   }
-  const data = headed === undefined ? filled : filled.filter(({ row }) => !isHeadingRow(row, places));
+  const data = headed === undefined ? filled : filled.filter(({ row }) => !isHeadingRow(row, places, columns));
   if (data.length === 0) return nothing;
   return data.map(({ row, number }): TableRow<C> => {
     const { label, says } = rowName(row, places, number);

@@ -51,7 +51,7 @@ export const steps = table("steps", "One row a step as built.", {
   run: { kind: "length", sign: "positive", plausible: "run", says: "Run of the step, nosing to nosing." },
   width: { kind: "length", sign: "positive", says: "Clear width at the step." },
   nosing: { kind: "length", sign: "positive", says: "Nosing projection of the step." },
-});
+}, { takes: ["EQUALIZE"] });
 
 export const pieces = table("pieces", "One row a piece, or a number of like pieces.", {
   length: { kind: "length", sign: "positive", required: true, says: "Length of the piece." },
@@ -64,7 +64,7 @@ export const pieces = table("pieces", "One row a piece, or a number of like piec
   item: { kind: "label", says: "What the piece is, as BLANK calls it." },
   depth: { kind: "length", sign: "positive", says: "Width of a tread, as TREADFIT gives it, where there is no `width`." },
   height: { kind: "length", sign: "positive", says: "Width of a riser, as RISERFIT gives it, where there is no `width`." },
-});
+}, { takes: ["TREADFIT", "RISERFIT", "BLANK"] });
 
 export const stock = table("stock", "One row a length that can be bought, or that is on hand.", {
   length: { kind: "length", sign: "positive", required: true, says: "Length of a stick or blank." },
@@ -75,7 +75,7 @@ export const stock = table("stock", "One row a length that can be bought, or tha
   grade: { kind: "text", default: "", says: "Grade of the stock." },
   width: { kind: "length", sign: "positive", says: "Width of the stock as it is, not as it is called; for a blank its depth. Needed where a piece has a width." },
   thickness: { kind: "length", sign: "positive", says: "Thickness of the stock as it is, not as it is called. Needed where a piece has a thickness." },
-});
+}, { takes: ["OFFCUTS"] });
 
 /** Goods are counted in units of their own, told apart and converted by the closed list of the solver. */
 const UNIT_SAYS = "Unit of the quantity. A table that gives no unit at all counts pieces.";
@@ -84,13 +84,13 @@ export const quantities = table("quantities", "One row an item to be priced.", {
   item: itemLabel,
   quantity: { kind: "number", sign: "any", required: true, says: "How many, in the row's unit." },
   unit: { kind: "text", default: "", says: UNIT_SAYS },
-});
+}, { takes: ["TAKEOFF", "HOURS", "BLANK", "ORDER", "BUY", "EXTEND"] });
 
 export const prices = table("prices", "One row a price.", {
   item: itemLabel,
   price: { kind: "money", sign: "any", required: true, says: "Price of one unit; 0 for an item included elsewhere." },
   unit: { kind: "text", default: "", says: "Unit the price is for; an empty unit fits any unit of an item that has no other price." },
-});
+}, { takes: ["ORDER", "BUY", "EXTEND"] });
 
 const COSTS = {
   item: itemLabel,
@@ -100,13 +100,14 @@ const COSTS = {
 
 export const costs = table("costs", "One row a cost.", COSTS, {
   ambiguous: (columns) => (columns > Object.keys(COSTS).length ? "which of the columns is the cost?" : undefined),
+  takes: ["EXTEND", "ORDER", "BUY"],
 });
 
 export const work = table("work", "One row a piece of work.", {
   item: itemLabel,
   quantity: { kind: "number", sign: "any", required: true, says: "How many, in the row's unit." },
   unit: { kind: "text", default: "", says: UNIT_SAYS },
-});
+}, { takes: ["TAKEOFF", "BLANK", "ORDER", "BUY"] });
 
 export const rates = table("rates", "One row a rate of the shop.", {
   item: itemLabel,
@@ -117,7 +118,7 @@ export const rates = table("rates", "One row a rate of the shop.", {
 export const allowances = table("allowances", "One row an item that gets a share more.", {
   item: itemLabel,
   allowance: { kind: "number", sign: "not negative", required: true, says: "The share: 0.1 or 10% is ten percent more." },
-});
+}, { takes: ["TAKEOFF"] });
 
 const goods = {
   item: itemLabel,
@@ -134,21 +135,21 @@ export const planned = table("planned", "One row an item planned; several rows o
   net: { kind: "number", sign: "not negative", says: "Board feet in the pieces of the row." },
   gross: { kind: "number", sign: "not negative", says: "Board feet of the row." },
   length: { kind: "reading", sign: "positive", says: "Length of one, as BUY gives it: where gross is quantity x length, net and gross are lengths and no board feet." },
-}, PRICE_OR_COST);
+}, { ...PRICE_OR_COST, takes: ["ORDER", "BUY", "EXTEND"] });
 
-export const bought = table("bought", "One row a line of an invoice.", goods, PRICE_OR_COST);
+export const bought = table("bought", "One row a line of an invoice.", goods, { ...PRICE_OR_COST, takes: ["ORDER", "BUY", "EXTEND"] });
 
 export const used = table("used", "One row an item used.", {
   item: itemLabel,
   quantity: { kind: "number", sign: "any", required: true, says: "How many were used." },
   unit: { kind: "text", default: "", says: UNIT_SAYS },
-});
+}, { takes: ["ORDER", "BUY", "EXTEND"] });
 
 export const amendments = table("amendments", "One row a limit the local authority has changed.", {
   item: itemLabel,
   limit: { kind: "label", required: true, says: "The limit in force, written as CHECK prints it: 7 3/4, 34 to 38, 1:20, or none." },
   authority: { kind: "text", default: "", says: "Who amended it." },
-});
+}, { takes: ["CHECK"] });
 
 /** Labels of the stair table, in the order they are printed. A label left out takes its default, and the layout says so. */
 export const stair = table("stair", "Labels in the first column, values in the second; further columns are the user's own.", {

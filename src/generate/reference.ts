@@ -3,6 +3,7 @@ import type { Column, Table } from "../functions/columns";
 import { type Declaration, GROUPS } from "../functions/declare";
 import { columnKindText, defaultSaid, isOmissible, kindText, signature, tablesOf } from "../functions/describe";
 import { formula } from "../functions/formula";
+import { listed } from "../functions/say";
 import { words } from "../solver/words";
 import { type Block, page, type Page } from "./page";
 
@@ -65,6 +66,7 @@ const columnDefault = (column: Column): string => {
 const tableBlocks = (table: Table): Block[] => [
   { kind: "heading", level: 3, text: `Table ${table.name}`, name: `table ${table.name}` },
   { kind: "text", text: table.says },
+  ...(table.takes.length === 0 ? [] : [{ kind: "text", text: `The result of ${listed(table.takes)} may stand as this table or in it; those of its headings that are not below are passed over.` } as const]),
   {
     kind: "table",
     headings: ["heading", "kind", "default", "meaning"],
@@ -76,7 +78,7 @@ const RULES: readonly string[] = [
   "A length is a number in the function's unit, or text in any notation: 9' 1 1/2\", 7-5/8, 2781 mm. Text with a unit of its own is converted.",
   "A function without a `unit` argument takes its unit from the lengths given: a bare number is inches, feet and inches as text mix with it, and metric text in every length is answered in millimetres. Metric text beside a bare number or inches is refused. 0, an empty cell and an argument left out go with either. TAPE reads each cell by itself.",
   "A default length is a length, not a number: a nosing of 1 1/4 in is 31.75 mm in a call in millimetres.",
-  "Tables are read by their headings or labels, whatever their case, spaces, punctuation, spelling and plural: labor or labour, mitered or mitred, center or centre, hour or hours, going or run, string or stringer are one word. A table whose first row holds no known heading is read by position. An empty cell and 0 are the same thing in a table. A default is taken by leaving the row or column out.",
+  "Tables are read by their headings or labels, whatever their case, spaces, punctuation, spelling and plural: labor or labour, mitered or mitred, center or centre, hour or hours, going or run, string or stringer are one word. A heading of ours that a table does not read is refused by name, with the nearest and where it belongs; columns of your own that none of our tables knows may stay, and so may a note. A table whose first row holds no known heading is read by position. An empty cell and 0 are the same thing in a table. A default is taken by leaving the row or column out.",
   "A bad argument, a missing heading or an empty table fails the whole call with a sentence that names it. A bad row shows the error in its number cells and the sentence in its note; the other rows answer.",
 ];
 

@@ -1,0 +1,144 @@
+import { call } from "../../src/functions/call";
+import { catalogue } from "../../src/functions/catalogue";
+import type { Answer } from "../../src/functions/cells";
+import type { Table } from "../../src/functions/columns";
+import type { Declaration, ExampleCell } from "../../src/functions/declare";
+import { resultHeadings, tablesOf } from "../../src/functions/describe";
+import * as tables from "../../src/functions/tables";
+import { wordKey } from "../../src/solver/word-key";
+import { words } from "../../src/solver/words";
+
+const declared = (id: string): Declaration => {
+  const found = catalogue.find((declaration) => declaration.id === id);
+  if (found === undefined) throw new Error(id);
+  return found;
+};
+
+/** A call as the host makes it; error cells as their code and sentence. */
+const answered = (declaration: Declaration, cells: readonly unknown[]): unknown => {
+  const text = (cell: Answer): unknown => (typeof cell === "object" ? `${cell.failed} ${cell.says}` : cell);
+  const answer = call(declaration, cells);
+  return Array.isArray(answer) ? answer.map((row) => row.map(text)) : text(answer);
+};
+
+const headingsOf = ({ columns }: Table): string[] => Object.keys(columns).map(words);
+
+const { stair, stairCheck, takeoffItems, ...readTables } = tables;
+const stairLabels = [...headingsOf(stair), ...headingsOf(stairCheck)];
+const everyHeading = [...new Set([...Object.values(readTables).flatMap(headingsOf), ...stairLabels, ...headingsOf(takeoffItems), ...catalogue.flatMap(resultHeadings)])];
+
+type Rows = readonly (readonly unknown[])[];
+
+const isKnownTo = (table: Table, heading: string): boolean => headingsOf(table).some((one) => wordKey(one) === wordKey(heading));
+
+/** A function that reads the table, with arguments that give an answer and the table among them under its headings. */
+const reader = (table: Table) => {
+  for (const declaration of catalogue.filter((one) => tablesOf(one).includes(table))) {
+    const names = Object.keys(declaration.parameters);
+    const at = Object.values(declaration.parameters).findIndex((parameter) => parameter.kind === "table" && parameter.table === table);
+    for (const example of declaration.examples) {
+      const given = example.given as Readonly<Record<string, ExampleCell | undefined>>;
+      const rows = given[names[at] ?? ""];
+      if ("fails" in example || !Array.isArray(rows)) continue;
+      const isHeaded = (rows as Rows)[0]?.some((cell) => typeof cell === "string" && isKnownTo(table, cell)) === true;
+      const headed: Rows = isHeaded ? (rows as Rows) : [headingsOf(table).slice(0, (rows as Rows)[0]?.length), ...(rows as Rows)];
+      const withTable = (other: Rows): unknown => answered(declaration, names.map((name, place) => (place === at ? other : (given[name] ?? undefined))));
+      return { headed, withTable };
+    }
+  }
+  throw new Error(`no example reads ${table.name}`);
+};
+
+const withColumn = (rows: Rows, heading: string, cell: unknown): Rows => rows.map((row, index) => [...row, index === 0 ? heading : cell]);
+
+const ERROR = { code: "#DIV/0!", message: "divided by nothing" };
+
+/** Columns a shop keeps for itself, none of them ours. */
+const THEIR_OWN = ["remarks", "colour", "date", "customer", "bay", "checked by", "Bemerkung", "phone no."];
+
+describe.each(Object.entries(readTables))("%s", (_, table) => {
+  const { headed, withTable } = reader(table);
+  const base = withTable(headed);
+  const stands = (heading: string): boolean => headed[0]?.some((cell) => wordKey(String(cell)) === wordKey(heading)) === true;
+  const takes = table.takes.flatMap((id) => resultHeadings(declared(id)));
+  const isTaken = (heading: string): boolean => wordKey(heading) === "note" || takes.some((one) => wordKey(one) === wordKey(heading));
+
+  test("is answered with its own headings", () => {
+    expect(Array.isArray(base)).toBe(true);
+    expect(JSON.stringify(base)).not.toContain("is not read here");
+  });
+
+  test("reads every heading it knows", () => {
+    for (const heading of headingsOf(table)) {
+      const answer = JSON.stringify(withTable(withColumn(headed, heading, ERROR)));
+      if (stands(heading)) expect(answer).toContain(`heading \\"${heading}\\" stands twice`);
+      else expect([heading, answer.includes("#DIV/0!")]).toEqual([heading, true]);
+    }
+  });
+
+  test("passes over the headings of the results it takes, whole or in part", () => {
+    for (const heading of takes.filter((one) => !isKnownTo(table, one))) expect(withTable(withColumn(headed, heading, "of a result"))).toEqual(base);
+  });
+
+  test("refuses every other heading and label of ours by name, with the nearest of its own and where it belongs", () => {
+    const refused = everyHeading.filter((heading) => !isKnownTo(table, heading) && !isTaken(heading));
+    expect(refused.length).toBeGreaterThan(100);
+    for (const heading of refused) {
+      const answer = String(withTable(withColumn(headed, heading, 1)));
+      expect(answer).toMatch(/^#VALUE! \w+: heading ".*" is not read here, only in (the stair table|the items of TAKEOFF|the result of [A-Z]+|[a-z]+ of [A-Z]+); nearest here is ".*"; rename the column or leave it out$/);
+      expect(answer).toContain(`heading "${heading}" is`);
+      expect(headingsOf(table)).toContain(/nearest here is "([^"]*)"/.exec(answer)?.[1]);
+    }
+  });
+
+  test("leaves columns of the user's own alone", () => {
+    for (const heading of THEIR_OWN) expect(withTable(withColumn(headed, heading, "anything"))).toEqual(base);
+  });
+
+  test("takes only results that there are", () => table.takes.forEach((id) => expect(resultHeadings(declared(id)).length).toBeGreaterThan(1)));
+});
+
+describe("the stair table", () => {
+  const layout = (label: string, value: unknown): unknown => answered(declared("LAYOUT"), [[["total rise", 107.5], ["run", 10], [label, value]]]);
+
+  test("reads every label it knows, and refuses every heading that it does not by name", () => {
+    for (const heading of everyHeading.filter((one) => wordKey(one) !== "label")) {
+      const known = stairLabels.some((one) => wordKey(one) === wordKey(heading));
+      if (known) expect([heading, layout(heading, ERROR)]).toEqual([heading, expect.stringContaining("#DIV/0!")]);
+      else expect(layout(heading, 1)).toMatch(new RegExp(`^#VALUE! stair, label: "${heading.replace(/[.+*?()]/g, "\\$&")}" is not known; nearest is "`));
+    }
+  });
+});
+
+describe("headings that were dropped in silence", () => {
+  const readings = (heading: string): unknown => answered(declared("TREADFIT"), [[["step", "run", "back", "front", heading], [1, 10, 36, 36, 1]]]);
+
+  test.each([
+    ["right angle", 'readings: heading "right angle" is not read here, only in the result of TREADFIT; nearest here is "left angle"; rename the column or leave it out'],
+    ["price", 'readings: heading "price" is not read here, only in stock of ORDER; nearest here is "run"; rename the column or leave it out'],
+  ])("%s in tread readings", (heading, says) => expect(readings(heading)).toBe(`#VALUE! ${says}`));
+
+  test("a slip of the hand is told from another table's heading", () => {
+    expect(readings("leftoffset")).toBeInstanceOf(Array);
+    expect(readings("left ofset")).toBe('#VALUE! readings: heading "left ofset" is not known; did you mean "left offset"?');
+  });
+
+  test("a table of another kind is refused by its first heading", () => {
+    expect(answered(declared("TREADFIT"), [[["price", "unit"], ["5", "each"]]])).toBe('#VALUE! readings: heading "price" is not read here, only in stock of ORDER; nearest here is "run"; rename the column or leave it out');
+  });
+});
+
+test("a first row of texts that names an item of the takeoff is a row of data", () => {
+  expect(answered(declared("EXTEND"), [[["notch", "3", "each"]], [["notch", "2", "each"]], false])).toEqual([["notch", 3, "each", 2, 6]]);
+});
+
+test("headings said again between rows are skipped, a row with something in a column of the user's own is a row", () => {
+  const hours = (rows: unknown[][]): unknown => answered(declared("HOURS"), [rows, [["item", "hours"], ["notch", 2]], false]);
+  expect(hours([["item", "quantity"], ["notch", 1], ["Items", "Quantity"], ["notch", 3]])).toEqual([["notch", 2, "hour", 2], ["notch", 6, "hour", 2]]);
+  expect(hours([["item", "quantity", "colour"], ["notch", 1, ""], ["", "", "red"]])).toEqual([["notch", 2, "hour", 2], ["", expect.stringContaining("item in row 3: is empty"), "hour", expect.stringContaining("item in row 3: is empty")]]);
+});
+
+test("fifteen thousand rows under headings of our own are read", () => {
+  const rows = Array.from({ length: 15000 }, (_, index) => [`piece ${index}`, 1, "each"]);
+  expect(answered(declared("EXTEND"), [[["item", "quantity", "units"], ...rows], [["piece 0", 1]], false])).toHaveLength(15000);
+});
