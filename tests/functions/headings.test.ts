@@ -114,7 +114,7 @@ describe("headings that were dropped in silence", () => {
   const readings = (heading: string): unknown => answered(declared("TREADFIT"), [[["step", "run", "back", "front", heading], [1, 10, 36, 36, 1]]]);
 
   test.each([
-    ["right angle", 'readings: heading "right angle" is not read here, only in the result of TREADFIT; nearest here is "left angle"; rename the column or leave it out'],
+    ["left heel", 'readings: heading "left heel" is not read here, only in the result of TREADFIT; nearest here is "left lean"; rename the column or leave it out'],
     ["price", 'readings: heading "price" is not read here, only in stock of ORDER; nearest here is "run"; rename the column or leave it out'],
   ])("%s in tread readings", (heading, says) => expect(readings(heading)).toBe(`#VALUE! ${says}`));
 
