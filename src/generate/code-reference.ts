@@ -2,7 +2,7 @@ import type { CodeProfile, Limit, LimitException, OutOfScope, Rule } from "../so
 import { profileCounts } from "../solver/code/profile-counts";
 import { type Block, page, type Page } from "./page";
 
-const sourcesText = ({ sources }: Pick<Limit, "sources">): string => sources.map(({ title, address }) => `${title} (${address})`).join("; ");
+const sourcesText = ({ sources }: Pick<Limit, "sources">): string => sources.map(({ title, address }) => (address === undefined ? title : `${title} (${address})`)).join("; ");
 
 const whatText = ({ rule, advisory }: Limit): string => {
   if (rule.comparator === "shown") return "shown, no verdict";
@@ -53,23 +53,23 @@ const limitRow = (limit: Limit): readonly string[] => [
 const outsideRow = (record: OutOfScope): readonly string[] => [record.item, record.clause, record.text, `out of scope: ${record.reason}`, "", record.status, sourcesText(record)];
 
 const profileBlocks = (profile: CodeProfile): Block[] => {
-  const { limits, checked, shown, outOfScope, seenInASource } = profileCounts(profile);
+  const { limits, checked, shown, outOfScope, confirmed } = profileCounts(profile);
   return [
     { kind: "heading", level: 2, text: `${profile.id}: ${profile.title}, ${profile.edition}`, name: profile.id },
-    { kind: "text", text: `${profile.region}. ${limits} records: ${checked} checked, ${shown} shown, ${outOfScope} out of scope; ${seenInASource} read in a source.` },
+    { kind: "text", text: `${profile.region}. ${limits} limits: ${checked} compared with the stair, ${shown} shown, ${outOfScope} out of scope; ${confirmed} checked against the text of this edition.` },
     {
       kind: "table",
-      headings: ["item", "clause", "as printed", "what becomes of it", "how it is measured, conditions, exceptions", "source status", "source"],
+      headings: ["item", "clause", "as printed", "how it is used", "how it is measured, conditions, exceptions", "source status", "source"],
       rows: [...profile.limits.map(limitRow), ...profile.outOfScope.map(outsideRow)],
     },
   ];
 };
 
-/** Every limit of every code with its clause, conditions and where it was read. */
+/** Every limit of every code with its clause, conditions and source. */
 export const codeReference = (profiles: readonly CodeProfile[], version: string, caution: string): Page =>
   page("Treadsheet codes", [
     { kind: "heading", level: 1, text: `Treadsheet ${version}: building codes` },
     { kind: "text", text: caution },
-    { kind: "text", text: "A limit is checked in the unit it is published in, exactly, and its boundary passes. `seen` means read in a source that names the edition; the other words say how far it was." },
+    { kind: "text", text: "A limit is compared in the unit it is published in, exactly; a value equal to it passes. Source status: `checked against the code's text` of this edition; `checked against another edition`, or a text that names none; `not yet checked`." },
     ...profiles.flatMap(profileBlocks),
   ]);

@@ -2,7 +2,7 @@ import { license, version } from "../../package.json";
 import { call } from "../functions/call";
 import { catalogue } from "../functions/catalogue";
 import type { Answer } from "../functions/cells";
-import { CAUTION } from "../functions/caution";
+import { CAUTION, SAW_CAUTION } from "../functions/caution";
 import { CODES } from "../functions/code/codes";
 import type { Declaration, ExampleCell } from "../functions/declare";
 import { defaultSaid, isOmissible, kindText, resultHeadings, signature } from "../functions/describe";
@@ -43,20 +43,22 @@ export interface ShownFunction extends ListedFunction {
   readonly caution: string;
 }
 
-/** A building code, with how many of its records there are and how many of them were read in a source. */
+/** A building code, with how many limits of it are on file and how many of them are confirmed. */
 export interface ShownCode {
   readonly code: string;
   readonly title: string;
   readonly edition: string;
   readonly limits: number;
-  readonly seen: number;
+  readonly confirmed: number;
 }
 
 export interface ShownCatalogue {
   readonly version: string;
   readonly licence: string;
-  /** What goes with every verdict and saw setting. */
+  /** What goes with every verdict. */
   readonly caution: string;
+  /** What goes with every saw setting. */
+  readonly sawCaution: string;
   /** What goes with some functions only. */
   readonly cautions: readonly string[];
   readonly codes: readonly ShownCode[];
@@ -97,7 +99,7 @@ const codesShown = (): readonly ShownCode[] => {
   const cell = (row: readonly Answer[], key: string): Answer | undefined => row[keys.indexOf(key)];
   return rows.map((row) => ({
     code: String(cell(row, "code")), title: String(cell(row, "title")), edition: String(cell(row, "edition")),
-    limits: Number(cell(row, "limits")), seen: Number(cell(row, "seenInASource")),
+    limits: Number(cell(row, "limits")), confirmed: Number(cell(row, "confirmed")),
   }));
 };
 
@@ -106,6 +108,7 @@ export const shownFunctions = (): ShownCatalogue => ({
   version,
   licence: license,
   caution: CAUTION,
+  sawCaution: SAW_CAUTION,
   cautions: [...new Set(catalogue.flatMap(({ caution = CAUTION }) => (caution === CAUTION ? [] : [caution])))],
   codes: codesShown(),
   functions: catalogue.map((declaration) => ({

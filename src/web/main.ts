@@ -34,7 +34,7 @@ const { treadsheetBuilt: built } = globalThis as unknown as { readonly treadshee
 
 const start = async (): Promise<void> => {
   const shown = shownFunctions();
-  const { caution } = shown;
+  const { caution, sawCaution } = shown;
   const status = place("status");
   const say = (text: string): void => void (status.textContent = text);
   const metadata = (await (await fetch("functions.json")).json()) as FunctionsJson;
@@ -147,7 +147,7 @@ const start = async (): Promise<void> => {
       say("No sheet has a TREADFIT or RISERFIT to print a ticket of.");
       return;
     }
-    place("tickets").replaceChildren(...ticketPages(document, found, caution));
+    place("tickets").replaceChildren(...ticketPages(document, found, [sawCaution, caution]));
     window.print();
   });
 

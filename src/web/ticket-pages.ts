@@ -7,7 +7,7 @@ const MARKS =
   "Toe: along the nose, from the finished nose corner at the wall. Heel at the hook: on a line the return's width behind the nose, from the finished wall end. Both ends open: toe to toe, heel to heel.";
 
 /** Shop tickets for the printer, one page each: a step a column, so that what is set at the saw stands together. */
-export const ticketPages = (page: Document, tickets: readonly Ticket[], caution: string): readonly HTMLElement[] =>
+export const ticketPages = (page: Document, tickets: readonly Ticket[], cautions: readonly string[]): readonly HTMLElement[] =>
   tickets.map(({ title, measure, headings, rows, notes }) => {
     const lines = headings.map((heading, line) => {
       const name = element(page, "th", heading);
@@ -16,11 +16,11 @@ export const ticketPages = (page: Document, tickets: readonly Ticket[], caution:
     });
     return element(page, "section", [
       element(page, "h2", title),
+      ...cautions.map((caution) => element(page, "p", caution)),
       element(page, "p", measure),
       element(page, "table", [element(page, "tbody", lines)]),
       ...notes.map((note) => element(page, "p", note)),
       element(page, "p", SETTING),
       element(page, "p", MARKS),
-      element(page, "p", caution),
     ], "ticket");
   });

@@ -46,7 +46,7 @@ export const BID = declare({
     {
       given: { costs: [["labour", 600]], profit: 0.25, basis: "margin" },
       shows: [{ label: "profit", cost: 200 }, { label: "price", cost: 800 }],
-      from: "I. P. Hicks, The Builders' Guide, Estimating Labor for Carpentry Work, x-oh-05: B bids 800, labor 600, profit 200, which is a fourth of the price",
+      from: "I. P. Hicks, The Builders' Guide, Estimating Labor for Carpentry Work: B bids 800, labor 600, profit 200, which is a fourth of the price",
     },
     {
       given: { costs: [["item", "cost"], ["material", 600]], profit: 1, basis: "margin" },

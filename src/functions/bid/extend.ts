@@ -68,12 +68,12 @@ export const EXTEND = declare({
     {
       given: { quantities: [["labour", 300, "day"]], prices: [["labour", 2.5, "day"]], headings: false },
       gives: [["labour", 300, "day", 2.5, 750, ""]],
-      from: "I. P. Hicks, The Builders' Guide, Estimating Labor for Carpentry Work, x-oh-05: five men 60 days at 2.50 a day cost 750",
+      from: "I. P. Hicks, The Builders' Guide, Estimating Labor for Carpentry Work: five men 60 days at 2.50 a day cost 750",
     },
     {
       given: { quantities: [["3 x 10", 1064, "board foot"]], prices: [["3X10", 0.03, "Board Foot"]] },
       shows: [{ item: "3 x 10", price: 0.03, cost: 31.92 }],
-      from: "by hand: 1,064 board feet at 30 a thousand are 31.92 (x-bf-17, where the source multiplies to 31.62)",
+      from: "by hand: 1,064 board feet at 30 a thousand are 31.92 (where the source multiplies to 31.62)",
     },
     {
       given: { quantities: [["item", "quantity"], ["cove", 6]], prices: [["item"], ["cove"]] },

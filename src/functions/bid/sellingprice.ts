@@ -16,9 +16,9 @@ export const SELLINGPRICE = declare({
   result: { kind: "money", says: "Price, rounded to cents, half a cent away from zero." },
   problems: { "margin-of-all": { cell: "#VALUE!", says: say.marginOfAll("rate") } },
   examples: [
-    { given: { cost: 250, rate: 0.4 }, gives: 350, from: "OpenStax Prealgebra 2e, mark-up (modules/m81307), x-mk-01: 250 marked up 40 % sells at 350" },
-    { given: { cost: 15, rate: "25%", basis: "margin" }, gives: 20, from: "York University retail pricing worksheet (ADMS 2200), x-mm-03: cost 15, margin 25 % of the price, price 20" },
-    { given: { cost: [[1200], [16]], rate: 0.5 }, gives: [[1800], [24]], from: "OpenStax Prealgebra 2e, mark-up (modules/m81307), x-mk-02: 1,200 marked up 50 % is 1,800; by hand: 16 x 1.5 = 24" },
+    { given: { cost: 250, rate: 0.4 }, gives: 350, from: "OpenStax Prealgebra 2e, mark-up (modules/m81307): 250 marked up 40 % sells at 350" },
+    { given: { cost: 15, rate: "25%", basis: "margin" }, gives: 20, from: "York University retail pricing worksheet (ADMS 2200): cost 15, margin 25 % of the price, price 20" },
+    { given: { cost: [[1200], [16]], rate: 0.5 }, gives: [[1800], [24]], from: "OpenStax Prealgebra 2e, mark-up (modules/m81307): 1,200 marked up 50 % is 1,800; by hand: 16 x 1.5 = 24" },
     { given: { cost: 1000, rate: 0.42, basis: "margin" }, gives: 1724.14, from: "by hand: 1,000 / (1 - 0.42) = 1,724.1379" },
     { given: { cost: 15, rate: 25 }, fails: "#VALUE!", says: "rate: 25 is 2500 %, write 25% or 0.25", from: "by hand: 25 as a share is 2,500 %" },
     { given: { cost: 20, rate: "250%" }, gives: 70, from: "by hand: 20 x (1 + 2.5) = 70" },

@@ -38,7 +38,7 @@ export const CHECK = declare({
       margin: { kind: "value", says: "How far inside the limit; negative outside." },
       verdict: { kind: "text", says: "pass, fail, caution, not given, does not apply, or judge where a person has to." },
       clause: { kind: "text", says: "Clause of the code." },
-      sourceStatus: { kind: "text", says: "Whether the limit was seen in a text of that edition, or who amended it." },
+      sourceStatus: { kind: "text", says: "checked against the code's text, checked against another edition, or not yet checked; or who amended it." },
       note: { kind: "text", says: "The limit in words, the worst step, conditions and exceptions, what else to give." },
     },
   },
@@ -59,7 +59,7 @@ export const CHECK = declare({
     {
       given: { stair: STAIR, code: "IRC 2021" },
       shows: [
-        { item: "riser height", given: 7.75, limit: 7.75, margin: 0, verdict: "pass", clause: "R311.7.5.1", sourceStatus: "seen" },
+        { item: "riser height", given: 7.75, limit: 7.75, margin: 0, verdict: "pass", clause: "R311.7.5.1", sourceStatus: "checked against the code's text" },
         { item: "tread depth", given: 10, limit: 10, margin: 0, verdict: "pass", clause: "R311.7.5.2" },
         { item: "flight vertical rise", given: 108.5, limit: 151, margin: 42.5, verdict: "pass", clause: "R311.7.3" },
         { item: "nosing projection", given: 1.25, limit: "0.75 to 1.25", margin: 0, verdict: "pass" },
@@ -94,7 +94,7 @@ export const CHECK = declare({
       from: "by hand: irc-2018 is one digit away; the ids are those of CODES",
     },
   ],
-  source: "The limits of the code, each with its clause and with where its figure was read; held in the unit they are published in, the boundary passing. An opening equal to the ball of a guard rule is for a person to judge.",
+  source: "The limits of the code, each with its clause and source; compared in the unit they are published in, the boundary passing. An opening equal to the ball of a guard rule is for a person to judge.",
   caution: CAUTION,
   solve: ({ stair, code, steps: asBuilt, amendments: local }) => {
     const profile = codeProfile(code);

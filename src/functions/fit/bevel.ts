@@ -1,4 +1,5 @@
 import { bevel } from "../../solver/fit/back-bevel";
+import { SAW_CAUTION } from "../caution";
 import { declare } from "../declare";
 
 export const BEVEL = declare({
@@ -17,6 +18,6 @@ export const BEVEL = declare({
     { given: { thickness: 0, opening: 1 }, fails: "#VALUE!", says: "thickness: must be more than 0, got 0", from: "by hand: no thickness, no bevel" },
   ],
   source: "Bevel = atan(opening / thickness).",
-  caution: "Test cut in scrap, guards on.",
+  caution: SAW_CAUTION,
   solve: ({ thickness, opening }) => bevel(thickness, opening),
 });

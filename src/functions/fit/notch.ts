@@ -1,4 +1,5 @@
 import { notch } from "../../solver/fit/notch";
+import { CAUTION } from "../caution";
 import { declare } from "../declare";
 
 export const NOTCH = declare({
@@ -26,5 +27,6 @@ export const NOTCH = declare({
     { given: { skirtThickness: 0.75, runPast: -0.25, lap: 0.25 }, fails: "#VALUE!", says: "runPast: must be 0 or more, got -0.25", from: "common practice, no source: a riser that stops short has no notch" },
   ],
   source: "Width = skirt thickness + run past + clearance, height = lap + clearance.",
+  caution: CAUTION,
   solve: ({ skirtThickness, runPast, lap, clearance }) => ({ ...notch(skirtThickness, runPast, lap, clearance) }),
 });

@@ -1,4 +1,5 @@
 import { relief } from "../../solver/fit/back-bevel";
+import { SAW_CAUTION } from "../caution";
 import { declare } from "../declare";
 
 export const RELIEF = declare({
@@ -17,6 +18,6 @@ export const RELIEF = declare({
     { given: { thickness: 0.75, bevel: 95 }, fails: "#VALUE!", says: "bevel: must be less than 90 degrees either way, got 95", from: "by hand: a bevel of 90 degrees has no end" },
   ],
   source: "Opening = thickness x tan(bevel).",
-  caution: "Test cut in scrap, guards on.",
+  caution: SAW_CAUTION,
   solve: ({ thickness, bevel }) => relief(thickness, bevel),
 });

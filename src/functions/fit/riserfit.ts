@@ -1,6 +1,7 @@
 import { closureLimits } from "../../solver/fit/closure-limits";
 import { riserFits } from "../../solver/fit/riser-fit";
 import { besideBadRows } from "../beside-bad-rows";
+import { SAW_CAUTION } from "../caution";
 import { declare, headings, unit } from "../declare";
 import { FIT_PROBLEMS } from "../fit-problems";
 import { riserReadings } from "../tables";
@@ -71,7 +72,7 @@ export const RISERFIT = declare({
     },
   ],
   source: "Plane coordinates of the four corners, from the two lines measured and a diagonal, offset or angle. Tilt = atan(tan flare x cos angle); a gap c takes c / (cos angle x cos tilt) off an end.",
-  caution: "Test cut in scrap, guards on.",
+  caution: SAW_CAUTION,
   solve: ({ readings, tape, unit: used, headings: _headings, ...piece }) =>
     besideBadRows(readings, used, (good) => riserFits(good, { ...piece, closure: closureLimits(tape, used) })),
 });

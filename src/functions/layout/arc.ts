@@ -18,6 +18,6 @@ export const ARC = declare({
     { given: { chord: 2400, rise: "300 mm" }, fails: "#VALUE!", says: 'chord: 2400 has no unit and counts as inches, but rise is metric, "300 mm"; write all lengths in one unit, here "2400 mm" if it is millimetres', from: "by definition: 25.4 mm to the inch" },
     { given: { chord: 96, rise: 0 }, fails: "#VALUE!", says: "rise: must be more than 0, got 0", from: "by hand: an arc that does not rise is straight" },
   ],
-  source: "Radius = chord² / (8 rise) + rise / 2 (Math Central, Univ. of Regina, arc-03).",
+  source: "Radius = chord² / (8 rise) + rise / 2 (Math Central, Univ. of Regina).",
   solve: ({ chord, rise }) => arcRadius(chord, rise),
 });

@@ -42,7 +42,7 @@ export const CHOICES = declare({
         [5, 6, 13, 24.77514056883192, 25, 52, "pass", ""],
         [6, 5, 15, 18.43494882292201, 25, 75, "pass", ""],
       ],
-      from: "by hand: 30 / 4, / 5, / 6; US Army EN5156 rule-01 pairs rise 7 1/2 with tread 10; 25 - 12 = 13, 25 - 10 = 15; atan(3/4), atan(6/13), atan(1/3)",
+      from: "by hand: 30 / 4, / 5, / 6; US Army EN5156 pairs rise 7 1/2 with tread 10; 25 - 12 = 13, 25 - 10 = 15; atan(3/4), atan(6/13), atan(1/3)",
     },
     {
       given: { totalRise: 30, availableRun: 27, code: "irc-2021", headings: false },
@@ -55,7 +55,7 @@ export const CHOICES = declare({
     },
     { given: { totalRise: 9 }, fails: "#N/A", says: "totalRise: 9\" has no count of two risers or more between 5\" and 8 1/4\" each", from: "by hand: 9 / 2 = 4 1/2" },
   ],
-  source: "Rise = total rise / risers; run = available run / treads, else 25 in less two rises (US Army EN5156, rule-01).",
+  source: "Rise = total rise / risers; run = available run / treads, else 25 in less two rises (US Army EN5156).",
   caution: CAUTION,
   solve: ({ totalRise, availableRun, code, unit: used }) => {
     const profile = code === "" ? undefined : codeProfile(code);

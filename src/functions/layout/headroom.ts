@@ -1,4 +1,5 @@
 import { headroom } from "../../solver/layout/headroom";
+import { CAUTION } from "../caution";
 import { declare } from "../declare";
 
 export const HEADROOM = declare({
@@ -20,5 +21,6 @@ export const HEADROOM = declare({
     { given: { rise: 7.5, run: 10, opening: 12, floorThickness: 10 }, fails: "#VALUE!", says: 'opening: 12" ends before the stair passes under a floor 10" thick; a longer opening', from: "by hand: 12 x 7.5 / 10 = 9 is less than 10" },
   ],
   source: "Similar triangles on the line of the nosings.",
+  caution: CAUTION,
   solve: ({ rise, run, opening, floorThickness, nosing }) => headroom(rise, run, opening, floorThickness, nosing),
 });

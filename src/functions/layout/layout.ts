@@ -37,7 +37,7 @@ export const LAYOUT = declare({
         { label: "nosing", value: 1.25, assumed: "assumed: common practice, no source" },
         { label: "2R+T", value: 23.5 },
       ],
-      from: "Cyclopedia of Architecture, Carpentry and Building (Hodgson), stair-04: 84 in in 12 risers is 7 in, 104 1/2 over 11 treads is 9 1/2; by hand 2 x 7 + 9.5 = 23.5",
+      from: "Cyclopedia of Architecture, Carpentry and Building (Hodgson): 84 in in 12 risers is 7 in, 104 1/2 over 11 treads is 9 1/2; by hand 2 x 7 + 9.5 = 23.5",
     },
     {
       given: { stair: [["total rise", 107.5], ["run", 10]] },

@@ -3,6 +3,7 @@ import { rail } from "../../solver/layout/rail";
 import { resolvedStair } from "../../solver/layout/resolved-stair";
 import { flight } from "../../solver/layout/stair-skirt";
 import { isProblem } from "../../solver/problem";
+import { CAUTION } from "../caution";
 import { declare, headings } from "../declare";
 import { labelRows } from "../label-rows";
 import { STAIR_PROBLEMS } from "../stair-problems";
@@ -44,6 +45,7 @@ export const RAIL = declare({
     { given: { stair: [["total rise", 60], ["risers", 10]] }, fails: "#VALUE!", says: "run: is missing, empty or 0; give run, total run or available run", from: "by hand: no run, no rake" },
   ],
   source: "The rail lies parallel to the line of the nosings: (risers - 1) x hypot(rise, run), cut at the pitch.",
+  caution: CAUTION,
   solve: ({ stair }) => {
     const resolved = resolvedStair(stair.given);
     if (isProblem(resolved)) return resolved;

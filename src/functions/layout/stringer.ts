@@ -35,11 +35,11 @@ export const STRINGER = declare({
         ["length", 89.4, "in"], ["throat", 6.45, "in"], ["drop", 1, "in"], ["hang", 7, "in"],
         ["plumb cut", 36.86989764584402, "deg"], ["level cut", 53.13010235415598, "deg"],
       ],
-      from: "by hand on the 3-4-5 triangle (Vitruvius IX.0.8, stair-12): 9 x 10 - 1 x 6 / 10; 11 1/4 - 6 x 8 / 10; 1 - 0; 6 - 0 + 1; atan(6/8)",
+      from: "by hand on the 3-4-5 triangle (Vitruvius IX.0.8): 9 x 10 - 1 x 6 / 10; 11 1/4 - 6 x 8 / 10; 1 - 0; 6 - 0 + 1; atan(6/8)",
     },
     { given: { rise: 7.5, run: 10, risers: 1, boardWidth: 11.25 }, fails: "#VALUE!", says: "risers: must be 2 or more, got 1", from: "by hand: one rise has no step to cut" },
   ],
-  source: "Coordinates of the cuts along the slope; the foot is dropped by tread less floor (The Carpenters' Guide, stair-03b).",
+  source: "Coordinates of the cuts along the slope; the foot is dropped by tread less floor (The Carpenters' Guide).",
   caution: "What a stringer may carry is for a licensed engineer or the code's tables.",
   solve: ({ rise, run, risers, boardWidth, treadThickness, lowerBuildUp, upperBuildUp }) =>
     labelRows(stringer({ rise, run, risers, boardWidth, treadThickness, lowerBuildUp, upperBuildUp }), {

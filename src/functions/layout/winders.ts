@@ -1,5 +1,6 @@
 import { winderTurn } from "../../solver/layout/winder-turn";
 import { isProblem } from "../../solver/problem";
+import { CAUTION } from "../caution";
 import { declare, headings, unit } from "../declare";
 
 export const WINDERS = declare({
@@ -33,7 +34,7 @@ export const WINDERS = declare({
     {
       given: { winders: 3, turn: 90, innerRadius: 6, width: 36, walkline: 12 },
       shows: [{ label: "walkline radius", value: 18 }, { label: "arc at the walkline", value: 9.42477796076938 }, { label: "depth at the walkline", value: 9.317485623690747 }],
-      from: "Notes on Building Construction 2, Winders, wind-01: 3 winders in a quarter turn at 18 in; arc pi x 18 / 6 = 9.4248 (9 3/7 printed by 22/7); chord 36 sin 15 deg = 9.3175",
+      from: "Notes on Building Construction 2, Winders: 3 winders in a quarter turn at 18 in; arc pi x 18 / 6 = 9.4248 (9 3/7 printed by 22/7); chord 36 sin 15 deg = 9.3175",
     },
     {
       given: { winders: 2, turn: 90, innerRadius: 0, width: 36, strings: "straight", headings: false },
@@ -46,6 +47,7 @@ export const WINDERS = declare({
     { given: { winders: 3, turn: 90, innerRadius: 4, width: 10 }, fails: "#VALUE!", says: 'walkline: 12" lies outside a width of 10"; a smaller offset, or a wider stair', from: "by hand: 12 is more than 10" },
   ],
   source: "Chord 2R sin(A/2k), as the codes measure between nosings; arc RA/k, as old handbooks print (Hatfield, American House-Carpenter, art. 260).",
+  caution: CAUTION,
   solve: ({ winders, turn, innerRadius, width, walkline, strings }) => {
     const found = winderTurn({ winders, turn, innerRadius, width, walkline, strings });
     if (isProblem(found)) return found;

@@ -26,12 +26,12 @@ export const UNIFORMITY = declare({
     {
       given: { values: [[7.375], [7.5], [7.75]] },
       gives: [["label", "value", "where"], ["largest", 7.75, "3"], ["smallest", 7.375, "1"], ["spread", 0.375, ""], ["worst neighbours", 0.25, "2 and 3"], ["verdict", "pass", ""]],
-      from: "IRC 2021 R311.7.5.1, boundary case d-irc-uni-eq: 7 3/8 to 7 3/4 spread exactly 3/8, which passes",
+      from: "IRC 2021 R311.7.5.1: 7 3/8 to 7 3/4 spread exactly 3/8, which passes",
     },
     {
       given: { values: [[180], [185], [190], [195]], tolerance: "10 mm", unit: "mm", headings: false },
       gives: [["largest", 195, "4"], ["smallest", 180, "1"], ["spread", 15, ""], ["worst neighbours", 5, "1 and 2"], ["verdict", "fail", ""]],
-      from: "Ontario Building Code Part 9, boundary case d-obc-drift: 180, 185, 190, 195 pass neighbour by neighbour and fail over the flight, 15 > 10",
+      from: "Ontario Building Code Part 9: 180, 185, 190, 195 pass neighbour by neighbour and fail over the flight, 15 > 10",
     },
     { given: { values: [[7.5], [-7.5]] }, fails: "#VALUE!", says: "values, row 2: must be more than 0, got -7.5", from: "common practice, no source: a rise is more than 0" },
   ],

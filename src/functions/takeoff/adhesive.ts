@@ -28,7 +28,7 @@ export const ADHESIVE = declare({
     {
       given: { beadLength: "30' 9\"", beadDiameter: 0.25, cartridge: 10.1, waste: 0 },
       gives: 1,
-      from: "from memory, fast-03, a table from volumes alone: a 1/4 in bead runs 30.9 ft from 10.1 fl oz; 30 ft 9 in is 30.75 ft",
+      from: "from memory, a table from volumes alone: a 1/4 in bead runs 30.9 ft from 10.1 fl oz; 30 ft 9 in is 30.75 ft",
     },
     {
       given: { beadLength: 371, beadDiameter: "1/4", cartridge: "10.1 fl oz" },

@@ -21,7 +21,7 @@ export const EMC = declare({
     "humidity-as-share": { cell: "#VALUE!", says: "humidity: {humidity} is {humidity} %; write {percent} for {percent} %" },
   },
   examples: [
-    { given: { temperature: 20, humidity: 50, scale: "C" }, gives: 9.27114071, from: "Hailwood-Horrobin equation of FPL-RN-0268 with its Celsius constants, emc-02: 9.271 at 20 C and 50 %; 9.27114071 by 30-digit decimal arithmetic outside this project" },
+    { given: { temperature: 20, humidity: 50, scale: "C" }, gives: 9.27114071, from: "Hailwood-Horrobin equation of FPL-RN-0268 with its Celsius constants: 9.271 at 20 C and 50 %; 9.27114071 by 30-digit decimal arithmetic outside this project" },
     { given: { temperature: 70, humidity: 0 }, gives: 0, from: "by hand: dry air leaves no moisture" },
     { given: { temperature: 70, humidity: 120 }, fails: "#VALUE!", says: "humidity: must be 98 or less, got 120", from: "by hand: air holds no more than 100 %, and the table ends at 98" },
     { given: { temperature: 70, humidity: "45%" }, fails: "#VALUE!", says: "humidity: 0.45 is 0.45 %; write 45 for 45 %", from: "by hand: a cell that shows 45 % holds 0.45" },

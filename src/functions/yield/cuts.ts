@@ -1,6 +1,7 @@
 import { isProblem } from "../../solver/problem";
 import { cutList } from "../../solver/yield/cut-list";
 import { sharedPlan } from "../../solver/yield/shared-plan";
+import { CAUTION } from "../caution";
 import { CUTTING, CUTTING_PROBLEMS, cuttingJobOf, namedStock } from "../cutting";
 import { declare } from "../declare";
 
@@ -48,7 +49,7 @@ export const CUTS = declare({
     {
       given: { pieces: [["2 1/8", 3], ["5 3/4", 2], ["7/8", 6], ["3 1/2", 1]], stock: [[36, 10]], kerf: "1/16" },
       shows: [{ stick: 1, stock: 36, position: 0, length: 5.75, leftOver: 8.625 }],
-      from: "Elementary Technical Mathematics, sec. 1.8 exercise 51, x-cut-01: twelve cuts of 1/16 take 3/4, 8 5/8 of 36 remain",
+      from: "Elementary Technical Mathematics, sec. 1.8 exercise 51: twelve cuts of 1/16 take 3/4, 8 5/8 of 36 remain",
     },
     {
       given: { pieces: [["length"], [12], [12], [12]], stock: [["length", "price"], [36.25, 8]], headings: false },
@@ -93,6 +94,7 @@ export const CUTS = declare({
   ],
   source:
     "A stick holds pieces whose lengths and kerfs add to no more than its length less both trims and plus one kerf. Least cost; among plans of that cost, as far as a fixed amount of work goes: least new length, fewest sticks, fewest different patterns, largest end worth keeping (of at least `keep`, or any), most of such ends, first in cutting order. A piece goes only on stock of its own grade, at least as wide and as thick as it is, one piece across the board; a piece without a width or thickness takes its board's, and stock without one is refused where a piece has one. Stock that is wide and thick enough for more than one size is shared among them where that costs less; what shares no stock is planned apart. Widths and thicknesses are as they are, not as boards are called. Planned on marks of 1/64 in or 0.1 mm, pieces rounded up, stock down.",
+  caution: CAUTION,
   solve: (given) => {
     const job = cuttingJobOf(given);
     const plan = sharedPlan(job);

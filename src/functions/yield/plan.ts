@@ -44,7 +44,7 @@ export const PLAN = declare({
     {
       given: { pieces: SOFA, stock: LUMBER },
       shows: [{ label: "cost", value: 32.28 }],
-      from: "Woodworking: problem data, MO-Book notebook, csp-05: 32.28 with a kerf of 1/8, printed, and proved to be the least",
+      from: "Woodworking: problem data, MO-Book notebook: 32.28 with a kerf of 1/8, printed, and proved to be the least",
     },
     {
       given: { pieces: SOFA, stock: LUMBER, kerf: 0 },
@@ -54,7 +54,7 @@ export const PLAN = declare({
     {
       given: { pieces: [[7, 3], [6, 2], [4, 6], [3, 1]], stock: [["length", "price", "available"], [15, 15, 3], [10, 10, 3]], kerf: 0 },
       shows: [{ label: "cost", value: 60 }, { label: "yield", value: 1 }, { label: "verdict", value: "best possible (proven)" }],
-      from: "CBE 40455 notebook 05.07 Stock Cutting, csp-04: 60 of stock for 60 of pieces, no waste, printed",
+      from: "CBE 40455 notebook 05.07 Stock Cutting: 60 of stock for 60 of pieces, no waste, printed",
     },
     {
       given: { pieces: [[20]], stock: [["length", "price"], [96, 10]], kerf: -1 },

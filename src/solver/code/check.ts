@@ -1,3 +1,4 @@
+import { CAUTION } from "../caution";
 import { Exact } from "../length/exact";
 import { isProblem, type Problem } from "../problem";
 import { type Amendment, amendedProfile, type AmendmentProblem } from "./amended-profile";
@@ -22,10 +23,6 @@ export interface CheckRow {
   readonly sourceStatus: string;
   readonly note: string;
 }
-
-const CAUTION =
-  "This is arithmetic on the numbers given, not an approval. What counts is the code as your place has adopted and amended it, "
-  + "the word of the building official and, for anything that carries load, that of a licensed engineer.";
 
 const VERDICT_OF: Readonly<Record<Outcome, Verdict | "">> = {
   holds: "pass",

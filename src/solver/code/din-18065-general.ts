@@ -1,51 +1,38 @@
 import { centimetres, count, limitRow } from "./limit-row";
 import type { CodeProfile, Limit, Source } from "./profile";
 
-const DIN_BR: Source = {
-  title: "Building law article, outdoor stairs",
-  address: "https://baurechtsuche.de/fachartikel/treppen-im-aussenbereich/",
-};
-const DIN_HJ: Source = { title: "House journal, depth of treads", address: "https://www.hausjournal.net/treppenstufen-tiefe" };
-const DIN_STEP: Source = {
-  title: "Glossary, step measure rule",
-  address: "https://www.treppenlifter.me/glossar/treppenlifte/treppenstufen-schrittmassregel.html",
-};
-const DIN_WDR: Source = {
-  title: "Broadcaster's page on stairs that keep no standard",
-  address: "https://www1.wdr.de/nachrichten/tiktok-video-weil-die-treppe-ist-nicht-genormt-100.html",
-};
+const DIN_18065: Source = { title: "DIN 18065, edition not named" };
 
-const limit = limitRow({ unit: "cm", status: "seen for another edition", sources: [DIN_WDR] });
+const limit = limitRow({ unit: "cm", status: "not yet checked", sources: [DIN_18065] });
 
 const LIMITS: readonly Limit[] = [
   limit({
-    item: "riser height", clause: "DIN 18065 (clause not seen)", text: "14 to 19",
+    item: "riser height", clause: "DIN 18065 (clause not known)", text: "14 to 19",
     measured: "plumb, tread to tread",
     rule: { comparator: "range", of: "riserHeight", min: centimetres("14"), max: centimetres("19") },
   }),
   limit({
-    item: "tread depth", clause: "DIN 18065 (clause not seen)", text: "26 to 37",
+    item: "tread depth", clause: "DIN 18065 (clause not known)", text: "26 to 37",
     measured: "level, nosing to nosing, without what lies under the nosing",
     rule: { comparator: "range", of: "treadDepth", min: centimetres("26"), max: centimetres("37") },
-    sources: [DIN_WDR, DIN_HJ],
   }),
   limit({
-    item: "stair width", clause: "DIN 18065 (clause not seen)", text: "100",
+    item: "stair width", clause: "DIN 18065 (clause not known)", text: "100",
     measured: "usable width",
     rule: { comparator: "min", of: ["clearWidth", "width"], min: centimetres("100") },
   }),
   limit({
-    item: "headroom", clause: "DIN 18065 (clause not seen)", text: "200",
+    item: "headroom", clause: "DIN 18065 (clause not known)", text: "200",
     measured: "plumb clearance",
     rule: { comparator: "min", of: "headroom", min: centimetres("200") },
   }),
   limit({
-    item: "flight risers", clause: "DIN 18065 (clause not seen)", unit: "count", text: "18",
+    item: "flight risers", clause: "DIN 18065 (clause not known)", unit: "count", text: "18",
     measured: "steps up to a landing",
     rule: { comparator: "max", of: "risers", max: count("18") },
   }),
   limit({
-    item: "riser deviation from nominal", clause: "DIN 18065 (clause not seen)", text: "0.5",
+    item: "riser deviation from nominal", clause: "DIN 18065 (clause not known)", text: "0.5",
     measured: "risers and tread depths as built against those as designed",
     rule: {
       comparator: "every", needs: "any",
@@ -54,34 +41,30 @@ const LIMITS: readonly Limit[] = [
         { comparator: "uniformity", of: "run", within: "design", tolerance: centimetres("0.5") },
       ],
     },
-    status: "seen", sources: [DIN_BR],
   }),
   limit({
-    item: "riser uniformity adjacent", clause: "DIN 18065 (clause not seen)", text: "0.5",
+    item: "riser uniformity adjacent", clause: "DIN 18065 (clause not known)", text: "0.5",
     measured: "between neighbouring steps",
     rule: { comparator: "uniformity", of: "rise", within: "neighbours", tolerance: centimetres("0.5") },
-    status: "seen", sources: [DIN_BR],
     remark: "the tolerance does not stretch the least and greatest sizes",
   }),
   limit({
-    item: "walking surface slope", clause: "DIN 18065 (clause not seen)", unit: "ratio", text: "1:100",
+    item: "walking surface slope", clause: "DIN 18065 (clause not known)", unit: "ratio", text: "1:100",
     measured: "out of level, treads and landings",
     rule: { comparator: "slope", of: ["treadSlope", "landingSlope"], rise: 1, run: 100 },
-    status: "seen", sources: [DIN_BR],
   }),
   limit({
-    item: "two r plus g", clause: "DIN 18065 (clause not seen)", text: "59 to 65",
+    item: "two r plus g", clause: "DIN 18065 (clause not known)", text: "59 to 65",
     measured: "twice the riser plus the tread",
     rule: { comparator: "range", of: { formula: "two risers plus run" }, min: centimetres("59"), max: centimetres("65") },
     advisory: true,
-    sources: [DIN_STEP],
   }),
   limit({
-    item: "comfort rule", clause: "DIN 18065 (clause not seen)", text: "12",
+    item: "comfort rule", clause: "DIN 18065 (clause not known)", text: "12",
     measured: "tread less riser",
     rule: { comparator: "equals", of: { formula: "run less riser" }, values: [centimetres("12")] },
     advisory: true,
-    status: "from memory", sources: [],
+    sources: [],
     remark: "beside it stands the safety rule, tread and riser together 46 cm",
   }),
 ];
@@ -89,7 +72,7 @@ const LIMITS: readonly Limit[] = [
 /** Necessary stairs of buildings in general: DIN 18065. */
 export const din18065General: CodeProfile = {
   id: "din-18065-general",
-  title: "DIN 18065, necessary stairs in buildings in general",
+  title: "DIN 18065, necessary stairs in buildings in general (none of the limits confirmed)",
   edition: "2011-06 and 2015",
   region: "Germany",
   limits: LIMITS,

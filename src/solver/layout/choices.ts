@@ -25,7 +25,7 @@ export interface Choice {
 const LEAST_RISE = lengthOf(5, "in");
 const GREATEST_RISE = lengthOf("8.25", "in");
 
-/** Two rises and a run: US Army Engineer School EN5156, rule-01. */
+/** Two rises and a run: US Army Engineer School EN5156. */
 const STRIDE = lengthOf(25, "in");
 
 /** Without a code no run is planned under this: common practice, no source. */

@@ -6,7 +6,7 @@ const CUBIC_INCHES_PER_BOARD_FOOT = 144;
 
 /**
  * Board feet of `quantity` boards: thickness x width x length over 144, in inches, exact.
- * Stock under 1 in thick counts as 1 in (US Navy Engineering Aid basic manual, lumber, http://www.tpub.com/engbas/6-3.htm).
+ * Stock under 1 in thick counts as 1 in (US Navy Engineering Aid basic manual, lumber).
  */
 export const boardFeet = (thickness: Length, width: Length, length: Length, quantity: number): Exact =>
   Exact.max(1, lengthIn(thickness, "in"))

@@ -40,7 +40,7 @@ test("an end cut too open binds at the front, one cut short gapes all along", ()
   expect(found.back - found.front).toBeCloseTo(11.25 * Math.tan((0.5 * Math.PI) / 180), 12);
 });
 
-test("nominal sizes: American Softwood Lumber Standard, size-01, and what is not in the table", () => {
+test("nominal sizes: American Softwood Lumber Standard, and what is not in the table", () => {
   const TABLE: readonly (readonly [string, number, number])[] = [
     ["1x8", 0.75, 7.25], ["1x10", 0.75, 9.25], ["1x12", 0.75, 11.25], ["2x10", 1.5, 9.25], ["2x12", 1.5, 11.25], ["2x4", 1.5, 3.5], ["5/4x6", 1, 5.5], ["4 X 6", 3.5, 5.5], ['2" x 7"', 1.5, 6.5],
   ];

@@ -12,20 +12,20 @@ const spaced = (solve: typeof balusterSpacing, opening: number, width: number, m
 };
 
 describe("published spacings", () => {
-  test("72 in of 1 1/2 balusters: how-to article, bal-01, 13 with 52 1/2 / 14 = 3 3/4", () => {
+  test("72 in of 1 1/2 balusters: how-to article, 13 with 52 1/2 / 14 = 3 3/4", () => {
     expect(spaced(balusterSpacing, 72, 1.5, 4)).toEqual({ count: 13, gap: 3.75, touches: false });
   });
 
-  test("52 in of 1 1/2 balusters: how-to article, bal-02; its rule rounds 52 / 5 1/2 = 9.45 up to 10, the fewest is 9", () => {
+  test("52 in of 1 1/2 balusters: how-to article; its rule rounds 52 / 5 1/2 = 9.45 up to 10, the fewest is 9", () => {
     expect(Math.ceil(52 / 5.5)).toBe(10);
     expect(spaced(balusterSpacing, 52, 1.5, 4)).toEqual({ count: 9, gap: 3.85, touches: false });
   });
 
-  test("38 3/4 in of 1 1/4 balusters: school algebra lesson, x-ba-01, 7 with 3 3/4", () => {
+  test("38 3/4 in of 1 1/4 balusters: school algebra lesson, 7 with 3 3/4", () => {
     expect(spaced(balusterSpacing, 38.75, 1.25, 4)).toEqual({ count: 7, gap: 3.75, touches: false });
   });
 
-  test("96 in of 2 1/2 spindles, the end ones standing as posts: Math Central, x-ba-03, by clear gaps 16 spindles and 3.733", () => {
+  test("96 in of 2 1/2 spindles, the end ones standing as posts: Math Central, by clear gaps 16 spindles and 3.733", () => {
     // The clear opening lies between the two end spindles: 96 - 5 = 91; the article sets spindles 3.94 on centre, which is no clear gap.
     const found = spaced(balusterSpacing, 91, 2.5, 4);
     expect(found.count + 2).toBe(16);

@@ -19,13 +19,13 @@ const chosen = (totalRise: number, availableRun?: number, code = true) => {
   }));
 };
 
-test("105 5/8 in: King, Inside Finishing (1912), stair-06 weighs 14 of 7.54 against 15 of 7.04; both are offered", () => {
+test("105 5/8 in: King, Inside Finishing (1912) weighs 14 of 7.54 against 15 of 7.04; both are offered", () => {
   const found = chosen(105.625);
   expect(found.find(({ risers }) => risers === 14)?.rise).toBeCloseTo(7.54, 2);
   expect(found.find(({ risers }) => risers === 15)?.rise).toBeCloseTo(7.04, 2);
 });
 
-test("2h + d = 25: SAT practice test 6, x-st-17, a rise of 7 1/2 goes with 10 and one of 8 with 9", () => {
+test("2h + d = 25: SAT practice test 6, a rise of 7 1/2 goes with 10 and one of 8 with 9", () => {
   // Eight inches is over the code's 7 3/4, so it comes last, and its run is the code's least rather than 9.
   const found = chosen(120);
   expect(found.find(({ risers }) => risers === 16)).toMatchObject({ rise: 7.5, run: 10, stride: 25, verdict: "pass" });

@@ -92,13 +92,13 @@ describe("headroom and openings", () => {
     );
   });
 
-  test("132 in in 18 steps under a 12 in floor, three steps down: owner-builder worksheet, stair-15, printed 98", () => {
+  test("132 in in 18 steps under a 12 in floor, three steps down: owner-builder worksheet, printed 98", () => {
     // The ceiling over step 3 is 132 - 12; the opening that ends over that step leaves 15 rises to the upper floor.
     const found = headroom(132 / 18, 10, 15 * 10, 12, 0);
     expect(found).toBeCloseTo(98, 1);
   });
 
-  test("102 in under a ceiling, header over the third riser of 7: The Carpenters' Guide, x-st-06, 81 in", () => {
+  test("102 in under a ceiling, header over the third riser of 7: The Carpenters' Guide, 81 in", () => {
     // By steps: 102 - 3 x 7. The opening that ends there from a landing of n rises: (n - 3) runs; with no floor and 102 in of height, n x 7 = 102.
     const rises = 102 / 7;
     expect(headroom(7, 10, (rises - 3) * 10, 0, 0)).toBeCloseTo(81, 9);
@@ -125,7 +125,7 @@ test("the rail runs with the nosings", () => {
 });
 
 describe("arcs", () => {
-  // arc-04: 96 and 24 give 60 (printed diameter 120); arc-02: 76 and 3 give 242.1667; arc-03, Math Central: 132 and 21 give 114.214.
+  // 96 and 24 give 60 (printed diameter 120); 76 and 3 give 242.1667; Math Central: 132 and 21 give 114.214.
   test.each([[96, 24, 60], [76, 3, 242.1667], [132, 21, 114.214]])("chord %d, rise %d: radius %d", (chord, rise, radius) => {
     expect(arcRadius(chord, rise)).toBeCloseTo(radius, 3);
   });

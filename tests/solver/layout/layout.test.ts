@@ -20,14 +20,14 @@ const laidOut = (facts: StairFacts, unit: Unit = "in"): Record<string, number | 
 
 describe("number of risers", () => {
   test.each([
-    // stair-09: 106 1/2 against a greatest rise of 8 is 13.3, so 14. x-st-08: 30 against 4 is 7.5, so 8. x-st-21: 96 against 7 is 13.7, so 14. x-st-05: 112 in sevens is 16.
+    // 106 1/2 against a greatest rise of 8 is 13.3, so 14. 30 against 4 is 7.5, so 8. 96 against 7 is 13.7, so 14. 112 in sevens is 16.
     [106.5, 8, 14], [30, 4, 8], [96, 7, 14], [112, 7, 16],
   ])("%d in, none over %d, takes %d", (rise, most, risers) => {
     expect(riserCount(inches(rise), inches(most))).toBe(risers);
   });
 
-  test("other policies of old books are not ours: stair-01 drops the fraction, stair-02b takes the nearest, we never pass the greatest", () => {
-    // US Navy Builder 3 & 2, stair-01: 107 / 7 = 15.29, printed 15, which makes 7 1/8 in. Modern Carpentry p. 604, stair-02b: 94 / 7 = 13.43, printed 13.
+  test("other policies of old books are not ours: one drops the fraction, one takes the nearest, we never pass the greatest", () => {
+    // US Navy Builder 3 & 2: 107 / 7 = 15.29, printed 15, which makes 7 1/8 in. Modern Carpentry p. 604: 94 / 7 = 13.43, printed 13.
     for (const [rise, printed] of [[107, 15], [94, 13]] as const) {
       expect(riserCount(inches(rise), inches(7))).toBe(printed + 1);
       expect(rise / printed).toBeGreaterThan(7);
@@ -64,17 +64,17 @@ describe("number of risers", () => {
 });
 
 describe("published layouts", () => {
-  test("84 in and 104 1/2 in of run in 12 risers: Hodgson, stair-04", () => {
+  test("84 in and 104 1/2 in of run in 12 risers: Hodgson", () => {
     expect(laidOut({ totalRise: inches(84), risers: 12, totalRun: inches(104.5) })).toMatchObject({ unitRise: 7, treads: 11, run: 9.5 });
   });
 
-  test("105 5/8 in in 14 or 15 risers: King, Inside Finishing (1912), stair-06", () => {
+  test("105 5/8 in in 14 or 15 risers: King, Inside Finishing (1912)", () => {
     for (const [risers, printed] of [[14, 7.54], [15, 7.04]] as const) {
       expect(laidOut({ totalRise: inches(105.625), risers, run: inches(10) })["unitRise"]).toBeCloseTo(printed, 2);
     }
   });
 
-  test("a dog-legged stair by two calls, 20 risers to 130 in over a 42 in landing: Notes on Building Construction 2, stair-08", () => {
+  test("a dog-legged stair by two calls, 20 risers to 130 in over a 42 in landing: Notes on Building Construction 2", () => {
     // Each flight of 10 risers ends on the landing or the floor, so 9 treads of 10 in run 90 in; 90 + 42 is the plan length printed, 132 in.
     const flights = [65, 65].map((rise) => laidOut({ totalRise: inches(rise), risers: 10, run: inches(10) }));
     for (const flight of flights) expect(flight).toMatchObject({ unitRise: 6.5, treads: 9, totalRun: 90 });
@@ -82,42 +82,42 @@ describe("published layouts", () => {
     expect(flights.reduce((sum, { risers }) => sum + Number(risers), 0)).toBe(20);
   });
 
-  test("130 in by 19: Notes on Building Construction 2, x-wi-03, 6 16/19, kept exact", () => {
+  test("130 in by 19: Notes on Building Construction 2, 6 16/19, kept exact", () => {
     expect(laidOut({ totalRise: inches(130), risers: 19, run: inches(10) })["unitRise"]).toBeCloseTo(6 + 16 / 19, 12);
   });
 
-  test("146 1/4 in of run over 13 treads: Glencoe, x-st-10, 11 1/4", () => {
+  test("146 1/4 in of run over 13 treads: Glencoe, 11 1/4", () => {
     expect(laidOut({ totalRise: inches(98), risers: 14, totalRun: inches(146.25) })["run"]).toBe(11.25);
   });
 
-  test("106 1/2 in none over 8: question-and-answer page, stair-09", () => {
+  test("106 1/2 in none over 8: question-and-answer page", () => {
     const found = laidOut({ totalRise: inches(106.5), maxRise: inches(8), run: inches(9.75) });
     expect(found).toMatchObject({ risers: 14, treads: 13 });
     expect(found["unitRise"]).toBeCloseTo(7.6, 1);
   });
 
-  test("12 treads have 13 rises: New Zealand numeracy resource, x-st-07", () => {
+  test("12 treads have 13 rises: New Zealand numeracy resource", () => {
     const found = laidOut({ totalRise: lengthOf(2400, "mm"), risers: 13, availableRun: lengthOf(3000, "mm") }, "mm");
     expect(found).toMatchObject({ treads: 12, run: 250 });
     expect(Number(found["unitRise"]) / 10).toBeCloseTo(18.46, 2);
   });
 
-  test("30 in by steps of 34 in: long-tread step manual, x-st-08", () => {
+  test("30 in by steps of 34 in: long-tread step manual", () => {
     expect(laidOut({ totalRise: inches(30), maxRise: inches(4), run: inches(34) })).toMatchObject({ risers: 8, unitRise: 3.75, treads: 7, totalRun: 238 });
   });
 
-  test("112 in in sevens with an 11 1/4 in tread: The Carpenters' Guide, x-st-05", () => {
+  test("112 in in sevens with an 11 1/4 in tread: The Carpenters' Guide", () => {
     expect(laidOut({ totalRise: inches(112), maxRise: inches(7), run: inches(10) })).toMatchObject({ risers: 16, unitRise: 7, boardDepth: 11.25 });
   });
 
-  test("a top tread level with the floor: BC carpentry tutorial, x-st-04", () => {
+  test("a top tread level with the floor: BC carpentry tutorial", () => {
     const found = laidOut({ totalRise: lengthOf(2100, "mm"), risers: 12, run: lengthOf(250, "mm"), topTread: "flush" }, "mm");
     expect(found).toMatchObject({ unitRise: 175, treads: 12, totalRun: 3000 });
     // The stringer printed is hypot(2100, 3000) = 3661.97; here twelve slope lengths.
     expect(Number(found["slopeLength"]) * 12).toBeCloseTo(3662, 0);
   });
 
-  test("stairwell length: BC carpentry tutorial, x-st-02, without its 75 mm allowance", () => {
+  test("stairwell length: BC carpentry tutorial, without its 75 mm allowance", () => {
     const found = laidOut(
       { totalRise: lengthOf(2100, "mm"), risers: 12, run: lengthOf(250, "mm"), headroom: lengthOf(2000, "mm"), floorThickness: lengthOf(285, "mm") },
       "mm",
@@ -134,12 +134,12 @@ describe("published layouts", () => {
     expect(laidOut({ ...wanted, opening: inches(100) })["headroomFound"]).toBe(65);
   });
 
-  test("2R + T: US Army EN5156, rule-01: rise 7 1/2 with tread 10 and rise 6 1/2 with tread 12 make 25", () => {
+  test("2R + T: US Army EN5156: rise 7 1/2 with tread 10 and rise 6 1/2 with tread 12 make 25", () => {
     expect(laidOut({ totalRise: inches(75), risers: 10, run: inches(10) })["2R+T"]).toBe(25);
     expect(laidOut({ totalRise: inches(65), risers: 10, run: inches(12) })["2R+T"]).toBe(25);
   });
 
-  test("angles of Washington Administrative Code 296-24-76511 Table D-1, angle-01; its row 8 over 9 1/2 is 40 deg 06 min", () => {
+  test("angles of Washington Administrative Code 296-24-76511 Table D-1; its row 8 over 9 1/2 is 40 deg 06 min", () => {
     const ROWS = [
       [6.5, 11, 30, 35], [6.75, 10.75, 32, 8], [7, 10.5, 33, 41], [7.25, 10.25, 35, 16], [7.5, 10, 36, 52], [7.75, 9.75, 38, 29], [8, 9.5, 40, 6],
       [8.25, 9.25, 41, 44], [8.5, 9, 43, 22], [8.75, 8.75, 45, 0], [9, 8.5, 46, 38], [9.25, 8.25, 48, 16], [9.5, 8, 49, 54],
@@ -149,11 +149,11 @@ describe("published layouts", () => {
 });
 
 describe("the stringer", () => {
-  // By hand on the 3-4-5 triangle (Vitruvius IX.0.8, stair-12): rise 6, run 8, slope length 10, so a 11 1/4 board keeps 11 1/4 - 6 x 8 / 10 = 6.45.
+  // By hand on the 3-4-5 triangle (Vitruvius IX.0.8): rise 6, run 8, slope length 10, so a 11 1/4 board keeps 11 1/4 - 6 x 8 / 10 = 6.45.
   const base = { totalRise: inches(60), risers: 10, run: inches(8) };
   test("throat, drop and hang", () => {
     expect(laidOut(base)).toMatchObject({ slopeLength: 10, throat: 6.45, drop: 1, hang: 7 });
-    // The Carpenters' Guide, stair-03b: the first rise is cut down by the tread. A 3/4 floor still to come takes 3/4 of that back.
+    // The Carpenters' Guide: the first rise is cut down by the tread. A 3/4 floor still to come takes 3/4 of that back.
     expect(laidOut({ ...base, treadThickness: inches(1.125), lowerBuildUp: inches(0.75), upperBuildUp: inches(0.5) })).toMatchObject({ drop: 0.375, hang: 6.625 });
     expect(laidOut({ ...base, topTread: "flush", upperBuildUp: inches(0.5) })["hang"]).toBe(0.5);
   });
@@ -235,13 +235,13 @@ describe("story pole", () => {
     return pole.map(({ mark }) => measure(mark, unit));
   };
 
-  test("109 1/2 in by 15: Glencoe, x-st-09, 7 3/10 is no ruler fraction, so marks alternate and end on the total", () => {
+  test("109 1/2 in by 15: Glencoe, 7 3/10 is no ruler fraction, so marks alternate and end on the total", () => {
     // By hand: 7.3, 14.6, 21.9, 29.2, 36.5 to the nearest 1/16: 7 5/16, 14 5/8, 21 7/8, 29 3/16, 36 1/2.
     expect(marks("109.5", 15).slice(0, 5)).toEqual([7.3125, 14.625, 21.875, 29.1875, 36.5]);
     expect(marks("109.5", 15)[14]).toBe(109.5);
   });
 
-  test("96 in by 14: JLC, x-st-21, fourteen times the printed 6 7/8 would be 1/4 over; the pole is not", () => {
+  test("96 in by 14: JLC, fourteen times the printed 6 7/8 would be 1/4 over; the pole is not", () => {
     expect(marks(96, 14, 8)[0]).toBe(6.875);
     expect(marks(96, 14, 8)[13]).toBe(96);
   });

@@ -9,19 +9,19 @@ const turned = (given: WinderGiven) => {
 };
 
 describe("published winders", () => {
-  test("three in a quarter turn at 18 in: Notes on Building Construction 2, wind-01, 9 3/7 by 22/7 along the arc", () => {
+  test("three in a quarter turn at 18 in: Notes on Building Construction 2, 9 3/7 by 22/7 along the arc", () => {
     const found = turned({ winders: 3, turn: 90, innerRadius: 6, width: 30, walkline: 12, strings: "round" });
     expect((found.arcAtTheWalkline / Math.PI) * (22 / 7)).toBeCloseTo(66 / 7, 9);
     expect(found.arcAtTheWalkline).toBeCloseTo(9.4248, 4);
   });
 
-  test("four at 18 in: Notes on Building Construction 2, x-wi-02, `never more than 7` holds for the chord to the nearest quarter only", () => {
+  test("four at 18 in: Notes on Building Construction 2, `never more than 7` holds for the chord to the nearest quarter only", () => {
     const found = turned({ winders: 4, turn: 90, innerRadius: 6, width: 30, walkline: 12, strings: "round" });
     expect(found.arcAtTheWalkline).toBeCloseTo(7.07, 2);
     expect(found.depthAtTheWalkline).toBeCloseTo(7.02, 2);
   });
 
-  test("fifteen steps in 270 degrees, 3.66 ft out: owner-builder worksheet, wind-03, 18 degrees and 1.1498 ft along the arc (pi taken 3.1415)", () => {
+  test("fifteen steps in 270 degrees, 3.66 ft out: owner-builder worksheet, 18 degrees and 1.1498 ft along the arc (pi taken 3.1415)", () => {
     const found = turned({ winders: 15, turn: 270, innerRadius: 43.92 - 12, width: 30, walkline: 12, strings: "round" });
     expect(found.arcAtTheWalkline / 12).toBeCloseTo(1.1498, 3);
   });

@@ -48,7 +48,7 @@ describe("a malformed length is told apart by what is wrong with it", () => {
 });
 
 describe("published conversions", () => {
-  // Decimal/fraction/metric conversion table, conv-01, every seen row.
+  // Decimal/fraction/metric conversion table, every seen row.
   const SIXTEENTHS = [1.5875, 3.175, 4.7625, 6.35, 7.9375, 9.525, 11.1125, 12.7, 14.2875, 15.875, 17.4625, 19.05, 20.6375, 22.225, 23.8125];
   test("sixteenths of an inch in millimetres", () => {
     for (const [index, millimetres] of SIXTEENTHS.entries()) {
@@ -58,7 +58,7 @@ describe("published conversions", () => {
     }
   });
 
-  // Decimal/fraction/metric conversion table, conv-02, nearest 1/16 as printed but for 1 mm, which the table prints as 0 and which is 0.63 of a sixteenth.
+  // Decimal/fraction/metric conversion table, nearest 1/16 as printed but for 1 mm, which the table prints as 0 and which is 0.63 of a sixteenth.
   const NEAREST = ['1/16"', '1/16"', '1/8"', '3/16"', '3/16"', '1/4"', '1/4"', '5/16"', '3/8"', '3/8"'];
   test("whole millimetres to the nearest sixteenth", () => {
     for (const [index, text] of NEAREST.entries()) {
@@ -68,14 +68,14 @@ describe("published conversions", () => {
     }
   });
 
-  // x-fi cases: adult basic education handout (x-fi-02, 05, 07, 08), OpenStax Prealgebra 2e (x-fi-09 to 12, 16, 18).
+  // Adult basic education handout, OpenStax Prealgebra 2e.
   const SUMS: readonly (readonly [readonly string[], string])[] = [
     [["8'-9\"", "32'-11\"", "104'-6\""], "146' 2\""],
     [["8 ft 7 in", "12 ft 11 in"], "21' 6\""],
     [["6 ft 4 in", "6 ft 4 in", "6 ft 4 in", "6 ft 4 in"], "25' 4\""],
     [["6 ft 4 in", "2 ft 10 in"], "9' 2\""],
     [["6 ft 6 in", "3 ft 8 in"], "10' 2\""],
-    // Treatise on Architecture and Building Construction 3, Double Winders, x-st-20: two flights of 34 in and an 8 in cylinder are 6 ft 4 in.
+    // Treatise on Architecture and Building Construction 3, Double Winders: two flights of 34 in and an 8 in cylinder are 6 ft 4 in.
     [["34", "8", "34"], "6' 4\""],
     [["75\""], "6' 3\""],
     [["60\""], "5' 0\""],

@@ -12,12 +12,12 @@ test("only the first and the last rise change", () => {
   expect(finished(rough, 1, 0.75, 0.75)).toEqual([7.9375, ...Array.from({ length: 12 }, () => 7.6875), 7.3125]);
 });
 
-test("106 in rough with 1/4 below and 3/4 above is 106 1/2 finished: question-and-answer page, stair-09", () => {
+test("106 in rough with 1/4 below and 3/4 above is 106 1/2 finished: question-and-answer page", () => {
   const total = finished([50, 56], 1, 0.25, 0.75).reduce<number>((sum, rise) => sum + (rise ?? 0), 0);
   expect(total).toBe(106.5);
 });
 
-test("same finish on both floors leaves the total as measured: US Navy Builder 3 & 2, stair-01c", () => {
+test("same finish on both floors leaves the total as measured: US Navy Builder 3 & 2", () => {
   expect(finished([8, 8, 8], 1.125, 0.75, 0.75).reduce<number>((sum, rise) => sum + (rise ?? 0), 0)).toBe(24);
 });
 

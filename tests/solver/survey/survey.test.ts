@@ -62,7 +62,7 @@ describe("equal rises by packing", () => {
 describe("uniformity", () => {
   const of = (values: readonly number[], tolerance = 0.375) => uniformity(values.map(inches), inches(tolerance));
 
-  test("IRC boundary cases d-irc-uni-eq and d-irc-short-top: 3/8 passes, 7/16 does not", () => {
+  test("IRC 2021 R311.7.5.1: 3/8 passes, 7/16 does not", () => {
     expect(of([7.375, 7.5, 7.75]).verdict).toBe("pass");
     const short = of([...Array.from({ length: 14 }, () => 7.5), 7.0625]);
     expect([short.verdict, measure(short.spread, "in"), short.smallestAt]).toEqual(["fail", 0.4375, 15]);

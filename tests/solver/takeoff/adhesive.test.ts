@@ -19,14 +19,14 @@ const cartridges = (inches: number, diameter: number, text: string, waste: numbe
   return found;
 };
 
-// fast-03, from memory: feet of round bead out of 10.1 fl oz, from volumes alone, to a tenth of a foot.
+// From memory: feet of round bead out of 10.1 fl oz, from volumes alone, to a tenth of a foot.
 test.each([
   [1 / 8, 123.8],
   [3 / 16, 55],
   [1 / 4, 30.9],
   [3 / 8, 13.8],
   [1 / 2, 7.7],
-])("fast-03: a %d in bead runs %d ft out of one 10.1 fl oz cartridge", (diameter, feet) => {
+])("a %d in bead runs %d ft out of one 10.1 fl oz cartridge", (diameter, feet) => {
   expect(cartridges((feet - 0.05) * 12, diameter, "10.1", 0)).toBe(1);
   expect(cartridges((feet + 0.05) * 12, diameter, "10.1", 0)).toBe(2);
 });

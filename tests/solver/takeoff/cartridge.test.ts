@@ -15,14 +15,14 @@ const problemOf = (text: string): string | undefined => {
   return isProblem(volume) ? volume.problem : undefined;
 };
 
-// Sealant supplier technical note on joint yield, http://midwestsealantsupply.com/23823/24023.html, fast-01. It prints 18.3 and 36.6 beside
+// Sealant supplier technical note on joint yield. It prints 18.3 and 36.6 beside
 // 10.1 and 20 ounces, which are the volumes of the metric fills 300 ml and 600 ml; 10.1 fl oz is 18.23.
 test.each([
   ["27 fl oz", 48.7],
   ["30 fl oz", 54.1],
   ["300 ml", 18.3],
   ["600 ml", 36.6],
-])("fast-01: %s is %d cubic inches", (text, printed) => {
+])("%s is %d cubic inches", (text, printed) => {
   expect(cubicInches(text).toFixed(1)).toBe(printed.toFixed(1));
 });
 

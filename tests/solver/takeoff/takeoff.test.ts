@@ -148,7 +148,7 @@ test("one stair in inches and in millimetres takes the same", () => {
   for (const [item, quantity] of Object.entries(inches)) expect([item, millimetres[item]]).toEqual([item, expect.closeTo(Number(quantity) * (PER[item] ?? 1), 9)]);
 });
 
-// By hand: two thirds of 0.164 is 0.1093, 90 % of it 0.0984 (Wood Handbook, chapter 8, fast-04 and 05).
+// By hand: two thirds of 0.164 is 0.1093, 90 % of it 0.0984 (Wood Handbook, chapter 8).
 test("pilot holes go with the screws, in the stair's unit", () => {
   const note = (stair: Rows): unknown => takeoffOf(stair).find(([item]) => item === "screws")?.[4];
   expect(note(STAIR)).toBe("pilot holes for a no. 8: 0.164 in through the riser, 0.0984 in in a hardwood tread; test in scrap");

@@ -7,7 +7,7 @@ import { SPECIES, speciesNamed } from "../../../src/solver/wood/species";
 import { treadLoad } from "../../../src/solver/wood/tread-load";
 import { isProblem } from "../../../src/solver/problem";
 
-// USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190, Table 4-2, emc-01: degrees Fahrenheit, then percent at 5 to 95 % humidity by fives.
+// USDA Forest Products Laboratory, Wood Handbook, FPL-GTR-190, Table 4-2: degrees Fahrenheit, then percent at 5 to 95 % humidity by fives.
 const TABLE_4_2: readonly (readonly [number, readonly number[]])[] = [
   [30, [1.4, 2.6, 3.7, 4.6, 5.5, 6.3, 7.1, 7.9, 8.7, 9.5, 10.4, 11.3, 12.4, 13.5, 14.9, 16.5, 18.5, 21.0, 24.3]],
   [40, [1.4, 2.6, 3.7, 4.6, 5.5, 6.3, 7.1, 7.9, 8.7, 9.5, 10.4, 11.3, 12.3, 13.5, 14.9, 16.5, 18.5, 21.0, 24.3]],
@@ -38,7 +38,7 @@ test("equilibrium moisture content agrees with all 342 values of Table 4-2 to a 
   }
 });
 
-test("70 F over the whole range: flooring technical manual reprinting the table, x-emc-01, with 26.6 at 98 %", () => {
+test("70 F over the whole range: flooring technical manual reprinting the table, with 26.6 at 98 %", () => {
   expect(moistureContent(celsius(70), 0.98)).toBeCloseTo(26.6, 0);
   expect(moistureContent(celsius(70), 0.6)).toBeCloseTo(11, 1);
 });
@@ -61,19 +61,19 @@ const moved = (width: number, species: string, from: number, to: number, cut: "f
 };
 
 describe("movement", () => {
-  test("5 in of red oak over 4.8 %: Hardwood Floors magazine, x-mv-01, 0.08856", () => {
+  test("5 in of red oak over 4.8 %: Hardwood Floors magazine, 0.08856", () => {
     expect(moved(5, "red oak", 6.2, 11)).toBeCloseTo(0.08856, 9);
     // The 4.8 % is 11.0 less 6.2 at 70 F, 60 and 30 %.
     expect(moistureContent(celsius(70), 0.6) - moistureContent(celsius(70), 0.3)).toBeCloseTo(4.8, 1);
   });
 
-  test("9.15 in of white fir over 3 %: Wood Handbook, chapter 13, example after equation 13-2, move-03, 0.067 in, and 232 mm 1.7 mm", () => {
+  test("9.15 in of white fir over 3 %: Wood Handbook, chapter 13, example after equation 13-2, 0.067 in, and 232 mm 1.7 mm", () => {
     // The 8 % the board starts from and the coefficient 0.00245 are from memory; the results and the 11 % are printed.
     expect(moved(9.15, "white fir", 8, 11)).toBeCloseTo(0.067, 3);
     expect(moved(232, "white fir", 8, 11)).toBeCloseTo(1.7, 1);
   });
 
-  test("8 in of red alder over 6 %: woodworking magazine, x-mv-05, 0.1248 by its rounded 0.0026; Table 13-5 has 0.00256", () => {
+  test("8 in of red alder over 6 %: woodworking magazine, 0.1248 by its rounded 0.0026; Table 13-5 has 0.00256", () => {
     expect(moved(8, "red alder", 6, 12)).toBeCloseTo(8 * 0.00256 * 6, 9);
     expect(moved(8, "red alder", 6, 12)).toBeCloseTo(0.1248, 2);
   });
@@ -170,20 +170,20 @@ describe("a tread under load", () => {
     }
   });
 
-  test("Wood Handbook, FPL-GTR-190, Table 9-1, beam-01: 1/48 of a point load, 5/384 of a spread one", () => {
+  test("Wood Handbook, FPL-GTR-190, Table 9-1: 1/48 of a point load, 5/384 of a spread one", () => {
     // Simple span: k W L cubed / (E I), W the whole load; I = depth x thickness cubed / 12.
     const bend = (beam.elasticity * beam.depth * beam.thickness ** 3) / 12 / beam.span ** 3;
     expect(treadLoad({ ...beam, load: 300, uniform: 0 }).deflection * bend).toBeCloseTo(300 / 48, 9);
     expect(treadLoad({ ...beam, load: 0, uniform: 10 }).deflection * bend).toBeCloseTo((5 * 360) / 384, 9);
   });
 
-  test("Hatfield, American House-Carpenter, arts. 124 and 125, x-be-05 and 06: broken at 18 times the load of an inch square over a foot", () => {
+  test("Hatfield, American House-Carpenter, arts. 124 and 125: broken at 18 times the load of an inch square over a foot", () => {
     // Four times the safe load breaks it. Art. 125 says 10 ft and reckons with 15.
     expect(treadLoad({ ...beam, span: 120, depth: 3, thickness: 8, load: 4 * 2400, uniform: 0 }).bendingStress).toBeCloseTo(18 * 500, 6);
     expect(treadLoad({ ...beam, span: 180, depth: 5, thickness: 9.909, load: 4 * 4500, uniform: 0 }).bendingStress / (18 * 550)).toBeCloseTo(1, 3);
   });
 
-  test("Tredgold, Elementary Principles of Carpentry, Rules V and VI, x-be-07 and 08: a fortieth of an inch a foot", () => {
+  test("Tredgold, Elementary Principles of Carpentry, Rules V and VI: a fortieth of an inch a foot", () => {
     // His constant a is 17,280 / E: W l cubed / (4 E b d cubed) = L / 40 with l = 12 L.
     const bend = (a: number, feet: number, load: number, breadth: number, depth: number): number =>
       treadLoad({ span: feet * 12, depth: breadth, thickness: depth, load, uniform: 0, elasticity: 17280 / a }).deflection;
@@ -191,7 +191,7 @@ describe("a tread under load", () => {
     expect(bend(0.0164, 16, 4000, 9.72, 12)).toBeCloseTo(16 / 40, 3);
   });
 
-  test("Gere, Mechanics of Materials, solution 5.8, x-be-10, and Record, x-be-13: shear is 3 V over twice the section", () => {
+  test("Gere, Mechanics of Materials, solution 5.8, and Record: shear is 3 V over twice the section", () => {
     // V 6,407 lb on 64.07 sq in is 150 psi; a load at mid-span is 2 V. Record prints 0.75 P / (b h) and 1.5 P l / (b h squared).
     expect(treadLoad({ ...beam, depth: 6.407, thickness: 10, load: 2 * 6407, uniform: 0 }).shearStress).toBeCloseTo(150, 6);
     const found = treadLoad({ ...beam, load: 300, uniform: 0 });
@@ -199,26 +199,26 @@ describe("a tread under load", () => {
     expect(found.bendingStress).toBeCloseTo((1.5 * 300 * 36) / (11.25 * 1.75 ** 2), 9);
   });
 
-  test("textbook companion 3862, example 10.1, x-be-14: 120 by 180 mm over 3 m at 10 MPa carries 5.76 kN a metre", () => {
+  test("textbook companion 3862, example 10.1: 120 by 180 mm over 3 m at 10 MPa carries 5.76 kN a metre", () => {
     expect(treadLoad({ span: 3000, depth: 120, thickness: 180, load: 0, uniform: 5.76, elasticity: 12000 }).bendingStress).toBeCloseTo(10, 9);
   });
 
-  test("Berg, Safe Building, x-be-01 and 02: 3 by 10 over 9 ft at 750 psi carries 2,778 lb spread and 1,389 at mid-span", () => {
+  test("Berg, Safe Building: 3 by 10 over 9 ft at 750 psi carries 2,778 lb spread and 1,389 at mid-span", () => {
     const joist = { span: 108, depth: 3, thickness: 10, elasticity: 1e6 };
     expect(treadLoad({ ...joist, load: 0, uniform: 2777.78 / 108 }).bendingStress).toBeCloseTo(750, 1);
     expect(treadLoad({ ...joist, load: 1388.89, uniform: 0 }).bendingStress).toBeCloseTo(750, 1);
   });
 
-  test("Berg, Safe Building, x-be-03: 1,000 lb over 192 in, E 800,000, I 333; its own numbers give 0.5535, not the 0.548 printed", () => {
+  test("Berg, Safe Building: 1,000 lb over 192 in, E 800,000, I 333; its own numbers give 0.5535, not the 0.548 printed", () => {
     // Of width b and height 10, I = b 10³ / 12 = 333 for b = 3.996.
     expect(treadLoad({ span: 192, depth: 3.996, thickness: 10, load: 1000, uniform: 0, elasticity: 8e5 }).deflection).toBeCloseTo(0.5535, 3);
   });
 
-  test("mechanics reviewer, problem 511, beam-06: 2 by 4 under 80 lb a foot reaches 3,000 psi at 11.547 ft", () => {
+  test("mechanics reviewer, problem 511: 2 by 4 under 80 lb a foot reaches 3,000 psi at 11.547 ft", () => {
     expect(treadLoad({ span: 11.547 * 12, depth: 2, thickness: 4, load: 0, uniform: 80 / 12, elasticity: 1e6 }).bendingStress).toBeCloseTo(3000, 0);
   });
 
-  test("Record, Mechanical Properties of Wood (1914), beam-03: three times the thickness bends a 27th, three times the span 27 times", () => {
+  test("Record, Mechanical Properties of Wood (1914): three times the thickness bends a 27th, three times the span 27 times", () => {
     const bend = (given: Partial<typeof beam>): number => treadLoad({ ...beam, ...given, load: 300, uniform: 0 }).deflection;
     expect(bend({ thickness: 5.25 }) * 27).toBeCloseTo(bend({}), 12);
     expect(bend({ span: 108 }) / 27).toBeCloseTo(bend({}), 12);
