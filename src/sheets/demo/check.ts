@@ -7,10 +7,10 @@ export const check = sheet(
   [
     { at: "A4", labels: true, inputs: [1], formats: { 1: TYPED_LENGTH }, rows: [["code", "irc-2021"]] },
     { at: "D4", labels: true, rows: [["fails, as designed", "=COUNTIF(E9:E70,\"fail\")"]] },
-    { at: "J4", labels: true, rows: [["fails, as framed", "=COUNTIF(N9:N70,\"fail\")"]] },
+    { at: "J4", labels: true, rows: [["fails, as framed", "=COUNTIF(N9:N70,\"fail\")"], ["fails, once packed", "=SUM(--(INDEX(STAIR.CHECK(Layout!D4#,B4,Survey!R4:S18),0,5)=\"fail\"))"]] },
     {
-      at: "J5", style: "caution",
-      rows: [["The way out: drop the stringers by tread less floor before they are nailed, or pack: Survey, column M, says what goes under each tread."]],
+      at: "L4", style: "caution",
+      rows: [["The way out: pack the sub-treads by column M of Survey."]],
     },
     { at: "A7", style: "label", rows: [["As designed"]] },
     { at: "J7", style: "label", rows: [["As framed, with the finished rises of Survey"]] },

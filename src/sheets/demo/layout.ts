@@ -26,10 +26,10 @@ const STAIR: readonly (readonly (string | number)[])[] = [
   ["floor thickness", "11 1/4"],
   ["handrails", "one"],
   ["handrail height", "36"],
-  ["fall height", "98 1/2"],
+  ["fall height", "=B5-B5/B6"],
   ["guard", "yes"],
   ["guard height", "36"],
-  ["guard gap", "3 7/8"],
+  ["guard gap", "=Q20"],
 ];
 
 /** Rows LAYOUT spills under its headings, with room for labels the user adds. */
@@ -46,7 +46,7 @@ export const layout = sheet(
     { at: "J4", rows: [["=STAIR.STORYPOLE(B5,B6)"]] },
     { at: "P4", rows: [["=STAIR.SKIRT(D4#)"]] },
     { at: "P12", rows: [["=STAIR.RAIL(D4#)"]] },
-    { at: "P19", headings: true, rows: [["balusters to a run", "clear gap"], ["=STAIR.BALUSTERS(STAIR.PICK(D4#,\"run\"),1.25,,TRUE)"]] },
+    { at: "P19", headings: true, rows: [["balusters of 1 1/4 in to a run", "clear gap"], ["=STAIR.BALUSTERS(B7,\"1 1/4\",,TRUE)"]] },
   ],
   [
     { at: "E5", rows: LAYOUT_ROWS, formats: { 0: "0.0###" } },
