@@ -1,3 +1,5 @@
+import { ticketTape } from "../../../src/sheets/ticket-tape";
+import { type FitCell, tickets } from "../../../src/sheets/tickets";
 import { cell, ran, rowsOf } from "../one-stair/ran-job";
 import { metricStair } from "./metric-stair";
 
@@ -115,6 +117,54 @@ describe("one invented stair in millimetres from survey to ticket, by hand besid
       const taken = on.reduce((sum, row) => sum + Number(row[4]), 0) + (on.length - 1) * 3;
       expect(taken).toBeLessThanOrEqual((on[0]?.[1] === "pine 4.2 m" ? 4200 : 3600) - 10);
     }
+  });
+
+  test("the first riser, by the legs of its diagonals", () => {
+    // sqrt(938² - 176²) = 921.34033 and sqrt(940² - 176²) = 923.37641; s = -1.65967 and -2.37641, mean -2.01804, closure 0.71674, under 2.38 (3/32 in).
+    // Left angle atan(2.01804 / 176) = 0.6569 deg; right edge -2.01804 + 923 - 921 = -0.01804 over 176. Top 921 + a quarter of 0.71674 + 6 past the skirt.
+    expect(cell(job, "riser cuts", 1, "closure")).toBeCloseTo(0.71674, 4);
+    expect(cell(job, "riser cuts", 1, "left angle")).toBeCloseTo(0.6569, 3);
+    expect(cell(job, "riser cuts", 1, "right angle")).toBeCloseTo(-0.0059, 3);
+    expect(cell(job, "riser cuts", 1, "top")).toBeCloseTo(927.1792, 3);
+    expect(cell(job, "riser cuts", 1, "left set")).toBe("left 0.66, upright");
+    expect(rowsOf(job, "riser cuts").slice(1).map((row) => row[row.length - 1])).toEqual(Array.from({ length: 15 }, () => ""));
+  });
+
+  test("the first tread, by the legs of its diagonals", () => {
+    const first = (heading: string): unknown => cell(job, "tread cuts", 1, heading);
+    // sqrt(953² - 250²) = 919.62438 and sqrt(957² - 250²) = 923.76891; s = -3.37562 and -2.76891, mean -3.07227, closure -0.60671; a quarter of it is -0.15168.
+    expect(first("closure")).toBeCloseTo(-0.60671, 4);
+    // atan(3.07227 / 250); atan((-3.07227 + 923 - 921) / 250).
+    expect(first("left angle")).toBeCloseTo(0.70408, 4);
+    expect(first("right angle")).toBeCloseTo(-0.24574, 4);
+    // Lean: 27 x tan -1 deg = -0.47129 at the face. Back 921 - 0.15168 - 0.47129; front at 275: 921 + 2 x 275 / 250 - 0.15168 - 0.47129.
+    expect(first("back")).toBeCloseTo(920.37704, 4);
+    expect(first("front")).toBeCloseTo(922.57704, 4);
+    expect(first("depth")).toBe(275);
+    // Toe 922.57704 + 25 / cos 0.24574 deg; heel less 25 x tan(45 - 0.12287 deg) = 24.89300; at the hook less 25 x tan 0.70408 deg = 0.30723.
+    expect(first("toe")).toBeCloseTo(947.57727, 4);
+    expect(first("heel")).toBeCloseTo(922.68426, 4);
+    expect(first("heel at the hook")).toBeCloseTo(922.37704, 4);
+    // (90 + 0.24574) / 2; (275 + 25) / cos 0.24574 deg.
+    expect(first("mitre")).toBeCloseTo(45.12287, 4);
+    expect(first("return length")).toBeCloseTo(300.00276, 4);
+    // The underside is the longer: from -3.07227 x 275 / 250 = -3.37949 at the nose to 921 - 0.15168 - 1.07227 x 275 / 250 + 25.00023 = 944.66906.
+    expect(first("length")).toBeCloseTo(948.04855, 4);
+    // Both ends swing to the left: the wall end's nose is longer, the open end's back. Tilt atan(tan 1 deg x cos 0.70408 deg) = 0.99992.
+    expect(first("left set")).toBe("left 0.70, underside longer 1.00");
+    expect(first("right set")).toBe("left 0.25, upright");
+  });
+
+  test("the ticket says millimetres, in tenths", () => {
+    const measuring = { unit: "mm", divisions: 1 } as const;
+    const tape = ticketTape(measuring, () => "inches");
+    const [page, ...others] = tickets("Fit: treads", rowsOf(job, "tread cuts") as readonly (readonly FitCell[])[], tape);
+    expect(others).toEqual([]);
+    const row = (heading: string): string | undefined => page?.rows[0]?.[page.headings.indexOf(heading)];
+    expect(page?.measure).toBe("Lengths in mm, worked out from readings to 1 mm.");
+    expect(["length", "back", "front", "toe", "heel at the hook", "return length"].map(row)).toEqual(["948.0 mm", "920.4 mm", "922.6 mm", "947.6 mm", "922.4 mm", "300.0 mm"]);
+    expect([row("left set"), row("right set"), row("mitre")]).toEqual(["left 0.70, underside longer 1.00", "left 0.25, upright", "45.1°"]);
+    expect([page?.rows, page?.notes].flat(2).join("; ")).not.toMatch(/"|inch|\d in\b/);
   });
 
   test("the notch takes skirt, reveal and lap with a millimetre of room", () => {

@@ -130,7 +130,7 @@ export const metricStair: Job = {
           name: "riser cuts",
           says: "Cut lengths and angles of the risers",
           id: "RISERFIT",
-          args: [{ input: "riser readings" }, picked(layout, "open end"), picked(layout, "run past"), picked(layout, "riser thickness"), null, "mm"],
+          args: [{ input: "riser readings" }, picked(layout, "open end"), picked(layout, "run past"), picked(layout, "riser thickness"), null, null, null, "mm"],
         },
         { name: "cuts", says: "Which board each riser is cut from", id: "CUTS", args: [riserPieces, boards, picked(saw, "kerf"), picked(saw, "trim"), null, "mm"] },
         { name: "buy", says: "Boards to buy", id: "BUY", args: [riserPieces, boards, picked(saw, "kerf"), picked(saw, "trim"), null, "mm"] },
@@ -154,7 +154,8 @@ export const metricStair: Job = {
           id: "TREADFIT",
           args: [
             { input: "tread readings" },
-            picked(layout, "nosing"), picked(layout, "open end"), picked(layout, "overhang"), picked(layout, "return width"), picked(layout, "tread thickness"), null, "mm",
+            picked(layout, "nosing"), picked(layout, "open end"), picked(layout, "overhang"), picked(layout, "return width"), picked(layout, "tread thickness"), "both",
+            picked(layout, "riser thickness"), null, null, null, null, "mm",
           ],
         },
         { name: "notch", says: "Notch in each riser's lower right corner: width, then height", id: "NOTCH", args: [picked(layout, "skirt thickness"), picked(layout, "run past"), picked(layout, "lap"), 1] },
