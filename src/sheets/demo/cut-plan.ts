@@ -1,22 +1,28 @@
 import { MONEY, sheet, SIXTEENTHS, TYPED_LENGTH } from "../sheet-builder";
 
-/** Readings of the invented stair's risers: step, height, top, bottom, both diagonals, height of the piece. */
-const RISERS: readonly (readonly [number, string, string, string, string, string, string])[] = [
-  [1, "7 9/16", "36 9/16", "36 3/4", "37 5/16", "37 1/2", "6 9/16"],
-  [2, "7 9/16", "36 5/8", "36 7/8", "37 7/16", "37 9/16", "6 13/16"],
-  [3, "7 5/8", "36 1/2", "36 11/16", "37 1/4", "37 1/2", "6 13/16"],
-  [4, "7 9/16", "36 11/16", "36 7/8", "37 7/16", "37 5/8", "6 13/16"],
-  [5, "7 9/16", "36 5/8", "36 13/16", "37 3/8", "37 9/16", "6 13/16"],
-  [6, "7 5/8", "36 9/16", "36 13/16", "37 3/8", "37 9/16", "6 13/16"],
-  [7, "7 9/16", "36 5/8", "36 13/16", "37 3/8", "37 9/16", "6 13/16"],
-  [8, "7 9/16", "36 3/4", "36 15/16", "37 1/2", "37 11/16", "6 13/16"],
-  [9, "7 5/8", "36 5/8", "36 7/8", "37 7/16", "37 5/8", "6 13/16"],
-  [10, "7 9/16", "36 1/2", "36 11/16", "37 1/4", "37 1/2", "6 13/16"],
-  [11, "7 5/8", "36 11/16", "36 15/16", "37 1/2", "37 11/16", "6 13/16"],
-  [12, "7 9/16", "36 9/16", "36 3/4", "37 5/16", "37 1/2", "6 13/16"],
-  [13, "7 9/16", "36 5/8", "36 3/4", "37 5/16", "37 9/16", "6 13/16"],
-  [14, "7 9/16", "36 9/16", "36 3/4", "37 5/16", "37 1/2", "6 13/16"],
+/**
+ * Readings of the invented stair's risers with the sub-treads packed: step, height, top, bottom, both diagonals. The height is the rough rise once packed,
+ * the first less and the last more by what tread and floors differ.
+ */
+const RISERS: readonly (readonly [number, string, string, string, string, string])[] = [
+  [1, "7 5/16", "36 9/16", "36 3/4", "37 5/16", "37 7/16"],
+  [2, "7 9/16", "36 5/8", "36 7/8", "37 7/16", "37 9/16"],
+  [3, "7 9/16", "36 1/2", "36 11/16", "37 1/4", "37 1/2"],
+  [4, "7 9/16", "36 11/16", "36 7/8", "37 7/16", "37 5/8"],
+  [5, "7 9/16", "36 5/8", "36 13/16", "37 3/8", "37 9/16"],
+  [6, "7 9/16", "36 9/16", "36 13/16", "37 3/8", "37 9/16"],
+  [7, "7 9/16", "36 5/8", "36 13/16", "37 3/8", "37 9/16"],
+  [8, "7 9/16", "36 3/4", "36 15/16", "37 1/2", "37 11/16"],
+  [9, "7 9/16", "36 5/8", "36 7/8", "37 7/16", "37 5/8"],
+  [10, "7 9/16", "36 1/2", "36 11/16", "37 1/4", "37 1/2"],
+  [11, "7 9/16", "36 11/16", "36 15/16", "37 1/2", "37 11/16"],
+  [12, "7 9/16", "36 9/16", "36 3/4", "37 5/16", "37 1/2"],
+  [13, "7 9/16", "36 5/8", "36 3/4", "37 5/16", "37 9/16"],
+  [14, "7 13/16", "36 9/16", "36 3/4", "37 3/8", "37 9/16"],
 ];
+
+/** How high each is cut, from the rise it stands in; it spills beside the readings. */
+const CUT_HEIGHT = "=STAIR.RISERHEIGHT(Survey!S5#,Layout!B9,Layout!B18,C23)";
 
 /** Flare of the invented wall skirt, its angle in plan, in degrees. */
 const FLARE = -1.1;
@@ -27,9 +33,9 @@ export const cutPlan = sheet(
   "Type riser readings and the boards to be had; out come what to buy, each stick in cutting order, what is left of it, and how good the plan is.",
   [
     {
-      at: "A4", headings: true, inputs: [1, 2, 3, 4, 5, 6, 7],
-      formats: { 1: TYPED_LENGTH, 2: TYPED_LENGTH, 3: TYPED_LENGTH, 4: TYPED_LENGTH, 5: TYPED_LENGTH, 6: TYPED_LENGTH },
-      rows: [["step", "height", "top", "bottom", "diagonal", "second diagonal", "cut height", "left flare"], ...RISERS.map((row) => [...row, FLARE])],
+      at: "A4", headings: true, inputs: [1, 2, 3, 4, 5, 7],
+      formats: { 1: TYPED_LENGTH, 2: TYPED_LENGTH, 3: TYPED_LENGTH, 4: TYPED_LENGTH, 5: TYPED_LENGTH },
+      rows: [["step", "height", "top", "bottom", "diagonal", "second diagonal", "cut height", "left flare"], ...RISERS.map((row, step) => [...row, step === 0 ? CUT_HEIGHT : null, FLARE])],
     },
     {
       at: "A21", headings: true, labels: true, inputs: [0, 1, 2, 3, 4, 5, 6, 7], formats: { 1: TYPED_LENGTH, 2: TYPED_LENGTH, 3: TYPED_LENGTH, 4: MONEY },
@@ -40,7 +46,6 @@ export const cutPlan = sheet(
         ["poplar 10 ft", "10'", "7 1/4", "3/4", 22.4, 2, "no", ""],
         ["poplar 16 ft", "16'", "7 1/4", "3/4", 38, "any", "no", ""],
         ["skirt 12 ft", "12'", "11 1/4", "3/4", 62, "any", "no", "skirt"],
-        ["skirt 14 ft", "14'", "11 1/4", "3/4", 74, "any", "no", "skirt"],
         ["skirt 16 ft", "16'", "11 1/4", "3/4", 88, "any", "no", "skirt"],
         ["rail 12 ft", "12'", "2 1/4", "2 1/2", 81, "any", "no", "rail"],
         ["rail 14 ft", "14'", "2 1/4", "2 1/2", 96, "any", "no", "rail"],
@@ -51,28 +56,29 @@ export const cutPlan = sheet(
     {
       at: "D33", headings: true, labels: true,
       rows: [
-        ["label", "length", "grade"],
-        ["open skirt", "=STAIR.PICK(Layout!P4#,\"open skirt length\")", "skirt"],
-        ["closed skirt", "=STAIR.PICK(Layout!P4#,\"closed skirt length\")", "skirt"],
-        ["rail", "=STAIR.PICK(Layout!P12#,\"rail length\")", "rail"],
+        ["label", "length", "width", "grade"],
+        ["open skirt", "=STAIR.PICK(Layout!P4#,\"open skirt length\")", "=STAIR.PICK(Layout!P4#,\"open skirt width\")", "skirt"],
+        ["closed skirt", "=STAIR.PICK(Layout!P4#,\"closed skirt length\")", "=STAIR.PICK(Layout!P4#,\"closed skirt width\")", "skirt"],
+        ["rail", "=STAIR.PICK(Layout!P12#,\"rail length\")", "=C28", "rail"],
       ],
-      formats: { 1: SIXTEENTHS },
+      formats: { 1: SIXTEENTHS, 2: SIXTEENTHS },
     },
     { at: "J4", rows: [["=STAIR.RISERFIT(A4:H18,Layout!B14,Layout!B17,Layout!B10)"]] },
     { at: "J21", style: "label", rows: [["Risers: what to buy"]] },
-    { at: "J22", rows: [["=STAIR.BUY(J4#,A21:H31,B33,B34,B35)"]] },
-    { at: "J27", rows: [["=STAIR.PLAN(J4#,A21:H31,B33,B34,B35)"]] },
+    { at: "J22", rows: [["=STAIR.BUY(J4#,A21:H30,B33,B34,B35)"]] },
+    { at: "J27", rows: [["=STAIR.PLAN(J4#,A21:H30,B33,B34,B35)"]] },
     { at: "R21", style: "label", rows: [["Skirts and rail: what to buy"]] },
-    { at: "R22", rows: [["=STAIR.BUY(D33:F36,A21:H31,B33,B34,B35)"]] },
-    { at: "R27", rows: [["=STAIR.PLAN(D33:F36,A21:H31,B33,B34,B35)"]] },
+    { at: "R22", rows: [["=STAIR.BUY(D33:G36,A21:H30,B33,B34,B35)"]] },
+    { at: "R27", rows: [["=STAIR.PLAN(D33:G36,A21:H30,B33,B34,B35)"]] },
     { at: "J37", style: "label", rows: [["Risers, stick by stick"]] },
-    { at: "J38", rows: [["=STAIR.CUTS(J4#,A21:H31,B33,B34,B35)"]] },
+    { at: "J38", rows: [["=STAIR.CUTS(J4#,A21:H30,B33,B34,B35)"]] },
     { at: "A38", style: "label", rows: [["Ends of skirts and rail worth the rack"]] },
-    { at: "A39", rows: [["=STAIR.OFFCUTS(D33:F36,A21:H31,B33,B34,B35)"]] },
+    { at: "A39", rows: [["=STAIR.OFFCUTS(D33:G36,A21:H30,B33,B34,B35)"]] },
     { at: "R37", style: "label", rows: [["Skirts and rail, stick by stick"]] },
-    { at: "R38", rows: [["=STAIR.CUTS(D33:F36,A21:H31,B33,B34,B35)"]] },
+    { at: "R38", rows: [["=STAIR.CUTS(D33:G36,A21:H30,B33,B34,B35)"]] },
   ],
   [
+    { at: "G5", rows: 14, formats: { 0: SIXTEENTHS } },
     { at: "K5", rows: 14, formats: { 0: SIXTEENTHS, 1: SIXTEENTHS, 2: SIXTEENTHS, 3: SIXTEENTHS, 4: SIXTEENTHS, 5: "0.00", 6: "0.00", 7: "0.00", 8: "0.00", 9: SIXTEENTHS, 10: "0.000" } },
     { at: "K23", rows: 3, formats: { 0: SIXTEENTHS, 2: MONEY, 3: MONEY, 4: "0.00", 5: "0.00" } },
     { at: "S23", rows: 3, formats: { 0: SIXTEENTHS, 2: MONEY, 3: MONEY, 4: "0.00", 5: "0.00" } },

@@ -32,7 +32,8 @@ export const fit = sheet(
         ["=A5:A9", ...TICKET.map((name) => `=STAIR.TAPE(INDEX(A13:AC17,0,${COLUMN[name]}))`), "=ROUND(N13:N17,1)", "=U13:U17", "=V13:V17"],
       ],
     },
-    { at: "A28", headings: true, rows: [["step", "riser height", "on the tape"], ["=Survey!G5:G18", "=STAIR.RISERHEIGHT(Survey!H5#,Layout!B9,Layout!B18,\"7 1/4\")", "=STAIR.TAPE(B29#)"]] },
+    { at: "A27", style: "label", rows: [["Riser heights, from Cut plan"]] },
+    { at: "A28", headings: true, rows: [["step", "riser height", "on the tape"], ["='Cut plan'!A5:A18", "='Cut plan'!G5#", "=STAIR.TAPE(B29#)"]] },
     { at: "E28", headings: true, rows: [["notch width", "notch height"], ["=STAIR.NOTCH(Layout!B19,Layout!B17,Layout!B18,\"1/32\")"]] },
   ],
   [

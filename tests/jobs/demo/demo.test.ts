@@ -30,14 +30,17 @@ interface Named {
 
 // The rise by hand: 106 1/8 / 14 = 849 / 112 = 7.580357; slopes hypot(7.580357, 10) = 12.548379 and hypot(7.580357, 9) = 11.766980.
 const NAMED: readonly Named[] = [
-  // 7 9/16 + 1 - 3/4.
-  { name: "first finished rise", read: () => cell("Survey", "H5"), ten: 7.8125, nine: 7.8125 },
-  // 7 9/16 + 3/4 - 1.
-  { name: "last finished rise", read: () => cell("Survey", "H18"), ten: 7.3125, nine: 7.3125 },
-  // 10 x 7 9/16 + 4 x 7 5/8, floors alike.
+  // 7 5/16 + 1 - 3/4.
+  { name: "first finished rise", read: () => cell("Survey", "H5"), ten: 7.5625, nine: 7.5625 },
+  // 7 7/8 + 3/4 - 1.
+  { name: "last finished rise", read: () => cell("Survey", "H18"), ten: 7.625, nine: 7.625 },
+  // In sixteenths: 117 + 4 x 121 + 120 + 4 x 122 + 116 + 124 + 123 + 126 = 1698.
   { name: "total rise", read: () => cell("Survey", "B20"), ten: 106.125, nine: 106.125 },
-  // 849 / 112 - 7 13/16 = -26 / 112.
-  { name: "packing under the first sub-tread", read: () => cell("Survey", "M5"), ten: -26 / 112, nine: -26 / 112 },
+  // 849 / 112 - 7 9/16 = 2 / 112.
+  { name: "packing under the first sub-tread", read: () => cell("Survey", "M5"), ten: 2 / 112, nine: 2 / 112 },
+  // 5 x 849 / 112 - (7 9/16 + 7 9/16 + 7 1/2 + 7 5/8 + 7 1/4) = (4245 - 4200) / 112, a good 3/8.
+  { name: "packing under the fifth sub-tread", read: () => cell("Survey", "M9"), ten: 45 / 112, nine: 45 / 112 },
+  { name: "fifth rise, once packed", read: () => cell("Survey", "S9"), ten: 849 / 112, nine: 849 / 112 },
   { name: "unit rise", read: () => spilled("Layout", "D4", "unit rise", "value"), ten: 849 / 112, nine: 849 / 112 },
   // 10 + 1 1/4; 9 + 1 1/4.
   { name: "board depth", read: () => spilled("Layout", "D4", "board depth", "value"), ten: 11.25, nine: 10.25 },
@@ -53,22 +56,24 @@ const NAMED: readonly Named[] = [
   // IRC 2021 R311.7.5.2: at least 10 in.
   { name: "tread depth in the check", read: () => spilled("Check", "A8", "tread depth", "verdict"), ten: "pass", nine: "fail" },
   { name: "fails, as designed", read: () => cell("Check", "E4"), ten: 0, nine: 1 },
-  // Rise 7 13/16 over 7 3/4, spread 1/2 over 3/8; on 9 in the tread depth too.
-  { name: "fails, as framed", read: () => cell("Check", "K4"), ten: 2, nine: 3 },
+  // 7 3/4 less 7 1/4 is 1/2, over 3/8; on 9 in the tread depth too.
+  { name: "fails, as framed", read: () => cell("Check", "K4"), ten: 1, nine: 2 },
+  { name: "fails, once packed", read: () => cell("Check", "K5"), ten: 0, nine: 1 },
   // 13 x 54 + 19.50.
   { name: "cost of the blanks", read: () => cell("Order", "B11"), ten: 721.5, nine: 721.5 },
   // 702 x 1/4 / 11 1/2 and 19.50 x 1 1/2 / 3 1/2 in cents, 15.26 + 8.36; 702 x 1 1/4 / 11 1/2 is 76.30, and 8.36.
   { name: "rip cost", read: () => cell("Order", "B12"), ten: 23.62, nine: 84.66 },
-  // 14 and 16 ft of skirt, 14 ft of rail: 74 + 88 + 96; the closed skirt then comes out of 14 ft too: 74 + 74 + 96.
-  { name: "skirts and rail", read: () => spilled("Cut plan", "R27", "cost", "value"), ten: 258, nine: 244 },
-  // 192 - 2 x 1/4 - 176 41/64 - 1/8: the closed skirt, marked up to a 64th; on 9 in 168 - 2 x 1/4 - 152 13/16 - 1/8, the open one.
-  { name: "end of a skirt worth keeping", read: () => cell("Cut plan", "A40"), ten: 14.734375, nine: 14.5625 },
+  // Two skirts of 16 ft and a rail of 14: 2 x 88 + 96.
+  { name: "skirts and rail", read: () => spilled("Cut plan", "R27", "cost", "value"), ten: 272, nine: 272 },
+  // 192 - 2 x 1/4 - 162 63/64 - 1/8: the open skirt, marked up to a 64th; on 9 in 192 - 2 x 1/4 - 152 13/16 - 1/8.
+  { name: "end of a skirt worth keeping", read: () => cell("Cut plan", "A40"), ten: 28.390625, nine: 38.5625 },
   // One riser off the rack, one board of 10 ft, two of 16: 22.40 + 76.
   { name: "riser boards", read: () => spilled("Cut plan", "J27", "cost", "value"), ten: 98.4, nine: 98.4 },
   // First tread by its diagonals: 38.1146, see the one-stair job; 38 1/8 on the tape.
   { name: "first tread on the ticket", read: () => cell("Fit", "B22"), ten: '38 1/8"', nine: '38 1/8"' },
-  // 7 13/16 - 1 with no lap.
-  { name: "first riser height", read: () => cell("Fit", "B29"), ten: 6.8125, nine: 6.8125 },
+  // 849 / 112 - 1 with no lap; a lap of 1/4 on all others.
+  { name: "first riser height", read: () => cell("Fit", "B29"), ten: 737 / 112, nine: 737 / 112 },
+  { name: "second riser height", read: () => cell("Fit", "B30"), ten: 765 / 112, nine: 765 / 112 },
   // 13 treads x 4; 14 risers that run past at one end, the first over no tread.
   { name: "screws", read: () => spilled("Bid", "E4", "screws", "quantity"), ten: 52, nine: 52 },
   { name: "notches", read: () => spilled("Bid", "E4", "notch", "quantity"), ten: 13, nine: 13 },
@@ -81,11 +86,11 @@ const NAMED: readonly Named[] = [
   { name: "bead of adhesive", read: () => cell("Bid", "B10"), ten: "72.3125 ft", nine: "69.0625 ft" },
   // pi / 4 x (5/16)² x bead x 1.1 / 18.227 = 4.02, so 5; 3.84, so 4.
   { name: "cartridges", read: () => cell("Bid", "B16"), ten: 5, nine: 4 },
-  // Goods 721.50 + 98.40 + 258, returns 87.75, cove 59.80, screws 5.72, nails 2.52, sheets 42, adhesive 42; 24.79 h x 58 = 1,437.82.
-  // On 9 in: skirts 14 less, adhesive 8.40, a sheet 14 and its 0.1 h 5.80, cove 58.55 and 59.06.
-  { name: "direct cost", read: () => spilled("Bid", "A21", "direct", "cost"), ten: 2755.51, nine: 2710.8 },
-  // 330.66 overhead, 3,086.17 / 0.85 = 3,630.79, tax 236.00; 325.30, 3,036.10 / 0.85 = 3,571.88, 232.17.
-  { name: "total of the bid", read: () => spilled("Bid", "A21", "total", "cost"), ten: 3866.79, nine: 3804.05 },
+  // Goods 721.50 + 98.40 + 272, returns 87.75, cove 59.80, screws 5.72, nails 2.52, sheets 42, adhesive 42; 24.79 h x 58 = 1,437.82.
+  // On 9 in: adhesive 8.40, a sheet 14 and its 0.1 h 5.80, cove 58.55 and 59.06.
+  { name: "direct cost", read: () => spilled("Bid", "A21", "direct", "cost"), ten: 2769.51, nine: 2738.8 },
+  // 332.34 overhead, 3,101.85 / 0.85 = 3,649.24, tax 237.20; 328.66, 3,067.46 / 0.85 = 3,608.78, 234.57.
+  { name: "total of the bid", read: () => spilled("Bid", "A21", "total", "cost"), ten: 3886.44, nine: 3843.35 },
   // 708.50 + 61 - 14 x 54 + 21.50 - 22.40; (14 - 13) x 54; (3 - 2) x 38.
   { name: "price variance", read: () => spilled("Books", "A15", "total", "price variance"), ten: 12.6, nine: 12.6 },
   { name: "usage variance", read: () => spilled("Books", "A15", "total", "usage variance"), ten: 54, nine: 54 },
