@@ -1,5 +1,6 @@
 import { ticketTape } from "../../../src/sheets/ticket-tape";
 import { type FitCell, tickets } from "../../../src/sheets/tickets";
+import type { Job } from "../one-stair/job";
 import { cell, ran, rowsOf } from "../one-stair/ran-job";
 import { metricStair } from "./metric-stair";
 
@@ -100,9 +101,9 @@ describe("one invented stair in millimetres from survey to ticket, by hand besid
 
   test("riser heights with the sub-treads packed", () => {
     // 183.333 - 27; 183.333 - 27 + 6.
-    const [first, other] = rowsOf(job, "riser heights").flat();
-    expect(first).toBeCloseTo(469 / 3, 9);
-    expect(other).toBeCloseTo(487 / 3, 9);
+    const heights = [469 / 3, ...Array<number>(14).fill(487 / 3)].map((height): unknown => expect.closeTo(height, 9));
+    expect(rowsOf(job, "riser heights").flat()).toEqual(heights);
+    expect(rowsOf(job, "riser cuts").slice(1).map((row) => row[rowsOf(job, "riser cuts")[0]?.indexOf("height") ?? 0])).toEqual(heights);
   });
 
   test("fifteen risers out of three boards of 4.2 m and one of 3.6 m", () => {
@@ -181,4 +182,34 @@ describe("one invented stair in millimetres from survey to ticket, by hand besid
     // pi / 4 x 6² = 28.2743; x 23,380 x 1.1 = 727,159 cubic mm, 727 ml; over 310 it is 2.35.
     expect([job.results.get("cartridges")].flat(2)).toEqual([3]);
   });
+
+  test("rates and prices by the foot count for what is in metres", () => {
+    // 16.73 / 0.3048 = 54.88845 ft x 0.02; 6.072 / 0.09290304 = 65.35846 sq ft x 0.01.
+    expect(cell(job, "hours", "cove")).toBeCloseTo(1.097769, 6);
+    expect(cell(job, "hours", "finish area")).toBeCloseTo(0.6535846, 6);
+    expect(cell(job, "hours", "riser")).toBe(3.75);
+    // 54.88845 x 1.15 = 63.12; 1.097769 x 45 = 49.40.
+    expect([cell(job, "goods", "cove", "cost"), cell(job, "labour", "cove", "cost")]).toEqual([63.12, 49.4]);
+  });
+
+  test("the bid", () => {
+    // Labour 283.50 + 18 + 168.75 + 67.50 + 90 + 157.50 + 33.75 + 63 + 94.50 + 49.40 + 29.41 + 13.50 = 1,068.81; goods 63.12 + 6.16 + 2.70 + 42 + 94.50 = 208.48;
+    // adhesive 3 x 8.40; blanks 574 + 14.50; boards 83.70. Overhead 12 % of 1,974.69 is 236.96; 2,211.65 / 0.85 = 2,601.94; 20 % of that 520.39.
+    expect(rowsOf(job, "bid").slice(1).map((row) => row.slice(0, 2))).toEqual([
+      ["direct", 1974.69], ["overhead", 236.96], ["profit", 390.29], ["price", 2601.94], ["tax", 520.39], ["total", 3122.33],
+    ]);
+  });
+});
+
+test("a bead length without its unit is refused beside millimetres, not taken for inches", () => {
+  const bare: Job = {
+    ...metricStair,
+    steps: metricStair.steps.map((step) => ({
+      ...step,
+      calls: step.calls.map((call) => (call.name === "cartridges" ? { ...call, args: [{ id: "PICK", args: [{ result: "takeoff" }, "adhesive bead", "quantity"] }, ...call.args.slice(1)] } : call)),
+    })),
+  };
+  const refused = ran(bare).results.get("cartridges");
+  expect(refused).toMatchObject({ code: "#VALUE!" });
+  expect(String((refused as { message?: unknown }).message)).toMatch(/beadLength.*beadDiameter|beadDiameter.*beadLength/);
 });

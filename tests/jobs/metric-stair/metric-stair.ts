@@ -78,7 +78,7 @@ export const metricStair: Job = {
         { name: "pole", says: "Marks for the sub-treads, to a millimetre", id: "STORYPOLE", args: [picked(layout, "total rise"), picked(layout, "risers"), null, picked(layout, "tread thickness"), "mm"] },
         { name: "balusters", says: "Balusters to a run", id: "BALUSTERS", args: [picked(layout, "run"), 32, 99, true, "mm"] },
         // Packed, every rise is the unit rise.
-        { name: "riser heights", says: "Ripped height of the first riser and of the others", id: "RISERHEIGHT", args: [{ stack: [picked(layout, "unit rise"), picked(layout, "unit rise")] }, floor("tread thickness"), picked(layout, "lap"), 175] },
+        { name: "riser heights", says: "Ripped height of every riser", id: "RISERHEIGHT", args: [{ stack: ROUGH.map(() => picked(layout, "unit rise")) }, floor("tread thickness"), picked(layout, "lap"), 175] },
       ],
     },
     {
@@ -130,7 +130,7 @@ export const metricStair: Job = {
           name: "riser cuts",
           says: "Cut lengths and angles of the risers",
           id: "RISERFIT",
-          args: [{ input: "riser readings" }, picked(layout, "open end"), picked(layout, "run past"), picked(layout, "riser thickness"), null, null, null, "mm"],
+          args: [{ beside: [{ input: "riser readings" }, { stack: ["cut height", { result: "riser heights" }] }] }, picked(layout, "open end"), picked(layout, "run past"), picked(layout, "riser thickness"), null, null, null, "mm"],
         },
         { name: "cuts", says: "Which board each riser is cut from", id: "CUTS", args: [riserPieces, boards, picked(saw, "kerf"), picked(saw, "trim"), null, "mm"] },
         { name: "buy", says: "Boards to buy", id: "BUY", args: [riserPieces, boards, picked(saw, "kerf"), picked(saw, "trim"), null, "mm"] },
@@ -174,6 +174,47 @@ export const metricStair: Job = {
           says: "Cartridges for the takeoff's own bead, its unit written to it",
           id: "ADHESIVE",
           args: [{ join: [picked(takeoff, "adhesive bead", "quantity"), " ", picked(takeoff, "adhesive bead", "unit")] }, picked({ input: "tube" }, "bead diameter"), picked({ input: "tube" }, "cartridge")],
+        },
+      ],
+    },
+    {
+      title: "Bid",
+      says: "The shop's hours, prices and rates, some of them by the foot; out comes the bid.",
+      inputs: [
+        {
+          name: "rates",
+          says: "Hours for one, moulding and finish by the foot as the shop has always rated them",
+          headings: ["item", "hours", "unit"],
+          rows: [
+            ["tread with one return", 0.45, "each"], ["landing nosing", 0.4, "each"], ["riser", 0.25, "each"], ["open skirt", 1.5, "each"], ["closed skirt", 2, "each"],
+            ["mitred return", 0.25, "each"], ["run past riser", 0.05, "each"], ["notch", 0.1, "each"], ["scribed end", 0.15, "each"], ["cove", 0.02, "ft"],
+            ["screws", 0, "each"], ["nails", 0, "each"], ["adhesive bead", 0, "m"], ["finish area", 0.01, "sq ft"], ["protection sheets", 0.1, "each"],
+          ],
+        },
+        {
+          name: "prices",
+          says: "The shop's prices; 0 stands in the order or the cut plan",
+          headings: ["item", "price", "unit"],
+          rows: [
+            ["tread with one return", 0, "each"], ["landing nosing", 0, "each"], ["riser", 0, "each"], ["open skirt", 0, "each"], ["closed skirt", 0, "each"],
+            ["mitred return", 6.75, "each"], ["run past riser", 0, "each"], ["notch", 0, "each"], ["scribed end", 0, "each"], ["cove", 1.15, "ft"], ["screws", 0.11, "each"],
+            ["nails", 0.03, "each"], ["adhesive bead", 0, "m"], ["finish area", 0, "sq m"], ["protection sheets", 14, "each"], ["adhesive", 8.4, "each"], ["labour", 45, "hour"],
+          ],
+        },
+        { name: "further", says: "What else goes into the stair", headings: ["item", "quantity", "unit"], rows: [["adhesive", { result: "cartridges" }, "each"]] },
+      ],
+      calls: [
+        { name: "hours", says: "Hours", id: "HOURS", args: [takeoff, { input: "rates" }] },
+        { name: "labour", says: "Hours, priced", id: "EXTEND", args: [{ result: "hours" }, { input: "prices" }] },
+        { name: "goods", says: "What the stair takes, priced", id: "EXTEND", args: [takeoff, { input: "prices" }] },
+        { name: "further goods", says: "Adhesive, priced", id: "EXTEND", args: [{ input: "further" }, { input: "prices" }] },
+        { name: "blank goods", says: "Blanks, from the order", id: "EXTEND", args: [{ result: "order" }, { result: "order" }] },
+        { name: "board goods", says: "Boards, from the cut plan", id: "EXTEND", args: [{ result: "buy" }, { result: "buy" }] },
+        {
+          name: "bid",
+          says: "The bid",
+          id: "BID",
+          args: [{ stack: ["labour", "goods", "further goods", "blank goods", "board goods"].map((result) => ({ result })) }, 0.12, 0.15, "margin", 0.2],
         },
       ],
     },
