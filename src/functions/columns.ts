@@ -30,6 +30,9 @@ export type Column =
 /** Quantities with a size beyond which the unit, or the cell, is wrong. */
 export type Plausible = "total rise" | "rise" | "run";
 
+/** What a rate is a share of; it decides how large a bare number can be meant. */
+export type RateOf = "the cost" | "the cost or of the price" | "what it falls on" | "the quantity";
+
 export type Columns = Readonly<Record<string, Column>>;
 
 export interface Table<C extends Columns = Columns> {

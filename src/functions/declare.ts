@@ -2,7 +2,7 @@ import type { Exact } from "../solver/length/exact";
 import type { Length, Unit } from "../solver/length/length";
 import type { Problem } from "../solver/problem";
 import type { ErrorCode, Failed, Given, GivenCells } from "./cells";
-import type { Columns, Plausible, Sign, Table } from "./columns";
+import type { Columns, Plausible, RateOf, Sign, Table } from "./columns";
 import type { GivenStair } from "./read-stair";
 import type { TableRow } from "./read-table";
 
@@ -69,9 +69,6 @@ type RangeParameter = Extract<Parameter, { readonly kind: keyof typeof MOST_ROWS
 export const isRange = (parameter: Parameter): parameter is RangeParameter => parameter.kind in MOST_ROWS;
 
 export const mostRows = (parameter: RangeParameter): number => ("rows" in parameter ? parameter.rows : undefined) ?? MOST_ROWS[parameter.kind];
-
-/** What a rate is a share of; it decides how large a bare number can be meant. */
-export type RateOf = "the cost" | "the cost or of the price" | "what it falls on" | "the quantity";
 
 export type Parameters = Readonly<Record<string, Parameter>>;
 

@@ -2,8 +2,7 @@ import { Exact, exact, SPREADSHEET_DIGITS } from "../solver/length/exact";
 import { type Length, lengthIn, lengthOf, measure, type Unit } from "../solver/length/length";
 import { parseLength } from "../solver/length/parse-length";
 import { isProblem } from "../solver/problem";
-import type { Plausible, Sign } from "./columns";
-import type { RateOf } from "./declare";
+import type { Plausible, RateOf, Sign } from "./columns";
 import { type Failed, failed, folded, type Given, isFailed, isEmpty } from "./cells";
 import { nearest, numberText, say, shown } from "./say";
 
