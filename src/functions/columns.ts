@@ -17,7 +17,7 @@ interface Said {
  */
 export type Column =
   | (Said & { readonly kind: "length"; readonly sign: Sign; readonly plausible?: Plausible; readonly default?: string })
-  | (Said & { readonly kind: "reading"; readonly sign: Sign; readonly zero?: "not given"; readonly plausible?: Plausible; readonly default?: number })
+  | (Said & { readonly kind: "reading"; readonly sign: Sign; readonly zero?: "not given"; readonly plausible?: Plausible })
   | (Said & { readonly kind: "angle"; readonly zero?: "not given"; readonly default?: number })
   | (Said & { readonly kind: "count"; readonly sign: Sign; readonly default?: number })
   | (Said & { readonly kind: "number"; readonly sign: Sign; readonly default?: number })

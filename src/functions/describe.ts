@@ -2,7 +2,7 @@ import type { Column, Table } from "./columns";
 import { type Declaration, isRange, MOST_CELLS, mostRows, type Parameter } from "./declare";
 import { parseLength } from "../solver/length/parse-length";
 import { isProblem } from "../solver/problem";
-import { grouped, lengthText } from "./say";
+import { grouped, inBothUnits } from "./say";
 import { words } from "../solver/words";
 import { stair } from "./tables";
 
@@ -25,7 +25,7 @@ export const defaultText = (parameter: Parameter): string => {
 export const defaultSaid = (parameter: Parameter): string => {
   const inches = defaultInches(parameter);
   const length = inches === undefined ? undefined : parseLength(inches, "in");
-  return length === undefined || isProblem(length) ? defaultText(parameter) : `${inches ?? ""} in (${lengthText(length, "mm")})`;
+  return length === undefined || isProblem(length) ? defaultText(parameter) : inBothUnits(length);
 };
 
 export const isOmissible = (parameter: Parameter): boolean =>

@@ -26,6 +26,10 @@ export const lengthText = (length: Length, unit: Unit): string => {
   return `${value.toDecimalPlaces(DECIMALS).toString()} in`;
 };
 
+/** A length in both units: 1 1/4 in (31.75 mm). */
+export const inBothUnits = (length: Length): string =>
+  length.isZero() ? "0" : `${lengthText(length, "in").replace(/"$/, " in")} (${lengthText(length, "mm")})`;
+
 /** What stood in the cell, as a person would read it back. */
 export const shown = (given: Given): string => {
   if (given === null) return "nothing";

@@ -3,7 +3,9 @@ import type { Column, Table } from "../functions/columns";
 import { type Declaration, GROUPS } from "../functions/declare";
 import { columnKindText, defaultSaid, isOmissible, kindText, signature, tablesOf } from "../functions/describe";
 import { formula } from "../functions/formula";
-import { listed } from "../functions/say";
+import { inBothUnits, listed } from "../functions/say";
+import { stair } from "../functions/tables";
+import { STAIR_DEFAULTS } from "../solver/layout/stair-defaults";
 import { words } from "../solver/words";
 import { type Block, page, type Page } from "./page";
 
@@ -58,8 +60,17 @@ const functionBlocks = (declaration: Declaration): Block[] => [
   ...(declaration.caution === undefined ? [] : [{ kind: "text", text: declaration.caution } as const]),
 ];
 
-const columnDefault = (column: Column): string => {
+/** What stands in for a label of the stair table that is left out. */
+const stairDefault = (key: string): string | undefined => {
+  const standIn = Object.entries(STAIR_DEFAULTS).find(([label]) => label === key)?.[1].value;
+  if (standIn === undefined) return undefined;
+  return typeof standIn === "object" ? inBothUnits(standIn) : standIn === true ? "yes" : String(standIn);
+};
+
+const columnDefault = (table: Table, key: string, column: Column): string => {
   if (column.required) return "required";
+  const standIn = table === stair ? stairDefault(key) : undefined;
+  if (standIn !== undefined) return standIn;
   return "default" in column && column.default !== undefined && column.default !== "" ? String(column.default === Infinity ? "any" : column.default) : "";
 };
 
@@ -70,7 +81,7 @@ const tableBlocks = (table: Table): Block[] => [
   {
     kind: "table",
     headings: ["heading", "kind", "default", "meaning"],
-    rows: Object.entries(table.columns).map(([key, column]) => [words(key), columnKindText(column), columnDefault(column), column.says]),
+    rows: Object.entries(table.columns).map(([key, column]) => [words(key), columnKindText(column), columnDefault(table, key, column), column.says]),
   },
 ];
 

@@ -207,3 +207,59 @@ describe("inches to millimetres scale every length by 25.4 and nothing else", ()
     }
   }
 });
+
+describe("metric text beside a bare number is refused by name, whichever of the two it is", () => {
+  const hasLengths = (declaration: Declaration): boolean => Object.values(declaration.parameters).filter(isLength).length > 1;
+  for (const declaration of catalogue.filter((each) => !hasUnit(each) && hasLengths(each))) {
+    const { given } = declaration.examples.find((example) => !("fails" in example))!;
+    const names = Object.keys(given).filter((name) => isLength(declaration.parameters[name]) && rowsOf(given[name] ?? null).flat().some((cell) => cell !== 0));
+    for (const metric of names.length > 1 ? names : []) {
+      const mixed: Given = Object.fromEntries(names.map((name) => [name, name === metric ? converted(declaration.parameters[name]!, given[name]!, true) : given[name]]));
+      test(formula(declaration, { ...given, ...mixed }), () => {
+        const sentence = says(answerOf(declaration, { ...given, ...mixed })[0]![0]!);
+        expect(sentence).toMatch(/^#VALUE! \w+(?:, row \d+)?: .* (?:has no unit and counts as|is in) inches, but .* is metric, /);
+        for (const name of [metric, ...names.filter((other) => other !== metric).slice(0, 1)]) expect(sentence).toContain(name);
+      });
+    }
+  }
+
+  test("0 and what is left out go with either, inch text goes with numbers, and TAPE reads each cell by itself", () => {
+    const answered = (id: string, ...cells: ExampleCell[]) => call(catalogue.find((each) => each.id === id)!, cells);
+    // By hand: 19 + 6 + 0 = 25 mm wide, 6 mm high; 3/4 + 1/4 in = 1 in.
+    expect(answered("NOTCH", "19 mm", "6 mm", "6 mm", 0)).toEqual([[25, 6]]);
+    expect(answered("NOTCH", "19 mm", "6 mm", "0.6 cm")).toEqual([[25, 6]]);
+    expect(answered("NOTCH", '3/4"', 0.25, "1/4")).toEqual([[1, 0.25]]);
+    expect(answered("TAPE", [["25.4 mm"], [7.5]])).toEqual([['1"'], ['7 1/2"']]);
+    // One cell of a column is enough, and the row is named.
+    expect(answered("FINISHED", [["190 mm"], ["190 mm"], [7.5]], "25 mm")).toMatchObject({
+      says: 'roughRises, row 3: 7.5 has no unit and counts as inches, but roughRises, row 1 is metric, "190 mm"; write all lengths in one unit, here "7.5 mm" if it is millimetres',
+    });
+    expect(answered("PITCH", [[7], [8]], [["280 mm"], [10]])).toMatchObject({ failed: "#VALUE!" });
+  });
+});
+
+describe("the law holds in every code", () => {
+  const full: readonly (readonly [string, string | number])[] = [
+    ["total rise", 107.5], ["risers", 14], ["run", 10], ["nosing", 1.25], ["width", 36], ["headroom", 82], ["opening", 130], ["floor thickness", 11], ["stringer board", 11.25],
+    ["clear width", 37], ["handrails", "both"], ["handrail height", 35], ["handrail projection", 3.5], ["handrail clearance", 2], ["fall height", 100], ["guard height", 42],
+    ["guard gap", 3.9], ["triangle gap", 5.5], ["landing depth", 40], ["landing width", 40], ["nosing radius", 0.5],
+  ];
+  const check = catalogue.find(({ id }) => id === "CHECK")!;
+  const codes = (answerOf(catalogue.find(({ id }) => id === "CODES")!, {}).slice(1)).map(([code]) => String(code));
+  test.each(codes)("%s", (code) => {
+    const given: Given = { stair: full, code };
+    const [here, there] = [answerOf(check, given), answerOf(check, inMillimetres(check, given))];
+    expect(there).toHaveLength(here.length);
+    here.forEach((row, index) => {
+      for (const [place, [key]] of kindsOf(check).entries()) {
+        if (key === "note") continue;
+        try {
+          if ((EITHER["CHECK"] ?? []).includes(key)) expectEither(row[place]!, there[index]![place]!);
+          else expectScaled(row[place]!, there[index]![place]!, "text");
+        } catch (error) {
+          throw new Error(`row ${index + 1} (${String(row[0])}), ${key}: ${error instanceof Error ? error.message : ""}`);
+        }
+      }
+    });
+  });
+});
