@@ -276,9 +276,10 @@ const tread: Figure = {
       point([heel, -depth + width], "heel", "right"),
       distance([back * 0.45, 0], [back * 0.45, -distanceRead], "M", -8),
       distance([-3, 0], [-3, -depth], "D", 8),
-      distance([hook, -depth + width], [heel, -depth + width], "heel at the hook", 0),
+      distance([hook, -depth + width], [heel, -depth + width], "", 0),
+      said([back * 0.45, -depth + width], "heel at the hook", "below"),
       distance([leftNose, -depth], [toe, -depth], "toe", 14),
-      said([s / 2, -distanceRead / 2], "left angle", "left"),
+      said([s / 2, -distanceRead / 2], "left angle", "right"),
     ];
   })(),
 };
@@ -343,9 +344,53 @@ const gapFigure: Figure = {
   ],
 };
 
-/** One plain figure for each geometric function, by its name. */
-export const FIGURES: Readonly<Record<string, Figure>> = {
-  LAYOUT: layout, PITCH: pitch, STORYPOLE: storyPole, STRINGER: cutStringer, OPENING: headroomFigure, HEADROOM: headroomFigure, SKIRT: skirtFigure,
-  RAIL: railFigure, WINDERS: winders, BALUSTERS: balusters, ARC: arcFigure, FINISHED: finished, EQUALIZE: equalize, PACKING: packingFigure, LEAN: leanFigure,
-  TREADFIT: tread, RISERFIT: riser, NOTCH: notchFigure, RISERHEIGHT: riserHeight, RELIEF: bevelFigure, BEVEL: bevelFigure, GAP: gapFigure,
+const holdingTheTape: Figure = {
+  says: "Three ways of holding the tape, seen from the side: off, from the rough riser to the edge of the sub-tread; behind, from the finished riser behind to that edge; both, from the finished riser behind to the face of the one in front. The finished tread lies between the finished riser behind and its nosing.",
+  marks: (() => {
+    // The stair goes up to the left; the tread read lies in the middle. Rough faces at 0 and at the sub-tread's edge, a riser thick each way.
+    const [run, thick, sub] = [10, 1.2, 1];
+    const edge = run;
+    return [
+      line([-6, 7], [0, 7], [0, 0], [edge, 0], [edge, -6]),
+      thin([-6, 7 - sub], [-1, 7 - sub], [-1, -sub], [edge - 1, -sub], [edge - 1, -6]),
+      shape([0, 0.1], [thick, 0.1], [thick, 6], [0, 6]),
+      shape([edge, -6], [edge + thick, -6], [edge + thick, 0], [edge, 0]),
+      dashed([thick, 0.1], [edge + thick + NOSING, 0.1], [edge + thick + NOSING, TREAD + 0.1], [thick, TREAD + 0.1]),
+      distance([0, 3], [edge, 3], "off", 0),
+      distance([thick, 4.6], [edge, 4.6], "behind", 0),
+      distance([thick, 6.2], [edge + thick, 6.2], "both", 0),
+      thin([edge, 0], [edge, 5]),
+      thin([edge + thick, 0], [edge + thick, 6.6]),
+      said([edge + thick + NOSING, TREAD / 2], "tread", "right"),
+      said([edge + thick, -4], "riser in front", "right"),
+      said([edge - 1, -4], "sub-tread", "left"),
+      said([-1, 3], "rough riser", "left"),
+    ];
+  })(),
+};
+
+/** A piece between two skirts, seen from its nose or its bottom: one leans or flares away, the other comes in over it. */
+const settings = (nose: string, other: string): Figure => ({
+  says: `What left set and right set say. From above, ${nose} toward you: the near end of the blade's path swings left or right of square. From the ${nose}, face up: where the blade leans away from the piece the face is longer, where it leans over the piece the ${other} is longer.`,
+  marks: [
+    shape([0, 0], [36, 0], [38, -8], [-1.5, -8]),
+    dashed([0, 0], [0, -10]),
+    dashed([36, 0], [36, -10]),
+    said([-1.8, -9], "left", "left"),
+    said([38.4, -9], "right", "right"),
+    said([18, -5], `face up, ${nose} toward you`, "above"),
+    shape([0, -17], [36, -17], [38, -13.5], [1.6, -13.5]),
+    dashed([0, -17], [0, -12.5]),
+    dashed([36, -17], [36, -12.5]),
+    said([1.2, -18.6], `${other} longer`, "right"),
+    said([36.8, -12.6], "face longer", "left"),
+  ],
+});
+
+/** Plain figures for each geometric function, by its name. */
+export const FIGURES: Readonly<Record<string, readonly Figure[]>> = {
+  LAYOUT: [layout], PITCH: [pitch], STORYPOLE: [storyPole], STRINGER: [cutStringer], OPENING: [headroomFigure], HEADROOM: [headroomFigure], SKIRT: [skirtFigure],
+  RAIL: [railFigure], WINDERS: [winders], BALUSTERS: [balusters], ARC: [arcFigure], FINISHED: [finished], EQUALIZE: [equalize], PACKING: [packingFigure], LEAN: [leanFigure],
+  TREADFIT: [tread, holdingTheTape, settings("nose", "underside")], RISERFIT: [riser, settings("bottom", "back")], NOTCH: [notchFigure], RISERHEIGHT: [riserHeight],
+  RELIEF: [bevelFigure], BEVEL: [bevelFigure], GAP: [gapFigure],
 };

@@ -35,10 +35,7 @@ const errorBlocks = (declaration: Declaration): Block[] => {
   return [{ kind: "table", headings: ["error", "sentence"], rows: problems.map(({ cell, says }) => [cell, says]) }];
 };
 
-const figureBlocks = ({ id }: Declaration): Block[] => {
-  const figure = FIGURES[id];
-  return figure === undefined ? [] : [{ kind: "figure", figure }];
-};
+const figureBlocks = ({ id }: Declaration): Block[] => (FIGURES[id] ?? []).map((figure) => ({ kind: "figure", figure }));
 
 const functionBlocks = (declaration: Declaration): Block[] => [
   { kind: "heading", level: 3, text: declaration.id, name: declaration.id },
