@@ -7,7 +7,7 @@ import { type Column, type Columns, table } from "./columns";
 const stepLabel = { kind: "label", says: "Step the row is about; steps count from the bottom." } as const;
 const itemLabel = { kind: "label", says: "Name the rows of several tables are matched by.", required: true } as const;
 
-export const treadReadings = table("readings", "One row a tread, read at the level of the sub-tread, seen by a person facing the stair.", {
+export const treadReadings = table("readings", "One row per tread, read at the level of the sub-tread, seen by a person facing the stair.", {
   step: stepLabel,
   run: { kind: "reading", sign: "positive", plausible: "run", says: "Distance between the two lines measured: riser face to front edge of the sub-tread." },
   back: { kind: "reading", sign: "positive", required: true, says: "Length along the riser face, skirt to skirt." },
@@ -28,7 +28,7 @@ export const treadReadings = table("readings", "One row a tread, read at the lev
   backGap: { kind: "reading", sign: "not negative", zero: "not given", words: { none: 0 }, says: "Clearance behind the back edge on this step, in place of the argument `back gap`; `none` for none." },
 });
 
-export const riserReadings = table("readings", "One row a riser, read at the back of the riser, seen by a person facing the stair.", {
+export const riserReadings = table("readings", "One row per riser, read at the back of the riser, seen by a person facing the stair.", {
   step: stepLabel,
   height: { kind: "reading", sign: "positive", required: true, plausible: "rise", says: "Distance between the two lines measured: bottom and top of the rough opening." },
   top: { kind: "reading", sign: "positive", required: true, says: "Length along the top." },

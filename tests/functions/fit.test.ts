@@ -69,3 +69,12 @@ test("BLANK orders by the way the treads were read", () => {
   // By hand: 9 1/4 + 3/4 + 1 1/4; 9 1/4 + 1 1/4 where the readings were taken between finished risers, a run of 9 1/4.
   expect([width("behind"), width("both")]).toEqual([11.25, 10.5]);
 });
+
+test("a riser's flare is not called a lean: the old heading is refused, not passed over", () => {
+  const lean = answered("RISERFIT", [["height", "top", "bottom", "left offset", "left lean"], [7.5, 36, 36, "square", 1.5]]);
+  expect(lean).toMatchObject({ failed: "#VALUE!", says: expect.stringContaining("left lean") });
+  const flare = answered("RISERFIT", [["height", "top", "bottom", "left offset", "left flare"], [7.5, 36, 36, "square", -1.5]]);
+  // By hand: 3/4 x tan 1.5 = 0.0196 less on the face, and the back is the longer.
+  expect(cellOf(flare, "top")).toBeCloseTo(35.9804, 4);
+  expect(cellOf(flare, "left set")).toBe("square, back longer 1.50");
+});

@@ -74,5 +74,5 @@ export const RISERFIT = declare({
   source: "Plane coordinates of the four corners, from the two lines measured and a diagonal, offset or angle. Tilt = atan(tan flare x cos angle); a gap c takes c / (cos angle x cos tilt) off an end.",
   caution: SAW_CAUTION,
   solve: ({ readings, tape, unit: used, headings: _headings, ...piece }) =>
-    besideBadRows(readings, used, (good) => riserFits(good, { ...piece, closure: closureLimits(tape, used) })),
+    besideBadRows(readings, (good) => riserFits(good, { ...piece, closure: closureLimits(tape, used) })),
 });

@@ -68,10 +68,10 @@ export const TREADFIT = declare({
   problems: {
     ...FIT_PROBLEMS,
     "nothing-gives-the-far-line": { cell: "#VALUE!", says: "front: is missing; give front, or left angle and right angle" },
-    tapered: { cell: "#VALUE!", says: "left run: {left} against a right run of {right} is a tapered step, which is not worked out yet; pack the riser behind out by {more} at its {end} end, which makes the step square, and read it again" },
-    "runs-disagree": { cell: "#VALUE!", says: "run: {run} disagrees with the left run and right run, both {both}; keep one" },
-    "no-depth-left": { cell: "#VALUE!", says: "back gap: {backGap} takes all of the depth" },
-    "return-too-wide": { cell: "#VALUE!", says: "return width: {returnWidth} is as much as the tread is deep, {depth}" },
+    tapered: { cell: "#VALUE!", says: "left run: {left length} against a right run of {right length} is a tapered step, which is not worked out yet; pack the riser behind out by {more length} at its {end} end, which makes the step square, and read it again" },
+    "runs-disagree": { cell: "#VALUE!", says: "run: {run length} disagrees with the left run and right run, both {both length}; keep one" },
+    "no-depth-left": { cell: "#VALUE!", says: "back gap: {backGap length} takes all of the depth" },
+    "return-too-wide": { cell: "#VALUE!", says: "return width: {returnWidth length} is as much as the tread is deep, {depth length}" },
     "no-distance": { cell: "#VALUE!", says: "run: is empty or 0; give the distance between the two lines measured" },
     "nothing-left": { cell: "#VALUE!", says: "back: nothing is left between the two ends; read this step again" },
   },
@@ -118,5 +118,5 @@ export const TREADFIT = declare({
   source: "Plane coordinates of the four corners, from the two lines measured and a diagonal, offset or angle; closure is the difference of the two diagonals' answers. Tilt = atan(tan lean x cos angle); a gap c takes c / (cos angle x cos tilt) off an end; heel = toe - return width x tan(45 + angle / 2).",
   caution: SAW_CAUTION,
   solve: ({ readings, tape, unit: used, headings: _headings, ...piece }) =>
-    besideBadRows(readings, used, (good) => treadFits(good, { ...piece, closure: closureLimits(tape, used) })),
+    besideBadRows(readings, (good) => treadFits(good, { ...piece, closure: closureLimits(tape, used) })),
 });

@@ -14,7 +14,7 @@ export const EQUALIZE = declare({
   },
   result: {
     kind: "table",
-    says: "One row a rise from the bottom, then the least spread that packing alone can reach.",
+    says: "One row per rise from the bottom, then the least spread that packing alone can reach.",
     columns: {
       step: { kind: "label", says: "Rise, and the sub-tread on top of it." },
       asFound: { kind: "length", says: "Finished rise as framed; in the last row empty." },

@@ -5,7 +5,7 @@ export interface Gap {
 
 const DEGREES = Math.PI / 180;
 
-/** Gaps at back and front of one end cut short by `lengthError` and off by `angleError` degrees; negative binds. One unit. */
+/** Gaps at back and front of one end cut short by `lengthError` and off by `angleError` degrees; negative is too tight. One unit. */
 export const gap = (lengthError: number, angleError: number, depth: number): Gap => ({
   back: lengthError,
   front: lengthError - depth * Math.tan(angleError * DEGREES),

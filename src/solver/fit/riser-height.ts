@@ -19,7 +19,7 @@ export const riserHeights = (
     const height = index + (first ?? 1) === 1 ? bare : bare.plus(lap);
     if (stock === undefined || height.lte(stock)) return height;
     return bare.gt(stock)
-      ? problem("riser-over-stock", { height, stock, most: "not even a lap of 0 fits" })
+      ? problem("riser-over-stock", { height, stock, most: "none" })
       : problem("riser-over-stock", { height, stock, most: stock.minus(bare) });
   });
 };
