@@ -54,8 +54,7 @@ const start = async (): Promise<void> => {
     say(`What was kept in this browser could not be opened, and stays there: ${told(error)}. This is the demo; nothing you change here is kept.`);
     store = undefined;
   }
-  await book.settled();
-  // The engine tells of changes that leave the sheets as they were: only what is stored counts.
+  // The engine tells of changes that leave the sheets as they were: only what is stored counts, from before anyone can type.
   let keptText = JSON.stringify(book.data());
 
   const keep = async (): Promise<void> => {
@@ -165,6 +164,7 @@ const start = async (): Promise<void> => {
     solve,
     ...localHost(book),
   });
+  await book.settled();
   document.documentElement.dataset["ready"] = "yes";
   Object.assign(globalThis, { treadsheetBook: book });
 };

@@ -93,6 +93,7 @@ export const liveWorkbook = (univer: Univer): Workbook => {
       if (book !== undefined) instances.disposeUnit(book.getUnitId());
       loads += 1;
       book = univer.createUnit<IWorkbookData, EngineWorkbook>(UniverInstanceType.UNIVER_SHEET, engineSnapshot(`workbook-${loads}`, checked));
+      rule.begin();
     },
     setCell: (name, address, input) => {
       const sheet = sheetNamed(name);
@@ -141,7 +142,10 @@ export const liveWorkbook = (univer: Univer): Workbook => {
       }
     },
     recalculate: () => void injector.get(ICommandService).executeCommand(SetTriggerFormulaCalculationStartMutation.id, { commands: [], forceCalculation: true }, { onlyLocal: true }),
-    settled: rule.settled,
+    settled: async () => {
+      current();
+      await rule.settled();
+    },
     value: (name, address) => valueOf(cellAt(sheetNamed(name), cellPlace(address))),
     shown: (name, address) => shownAt(sheetNamed(name), cellPlace(address)),
     spill: (name, address) => {

@@ -46,3 +46,23 @@ test("a sheet of 300 formulas of ours and as many native ones settles, and settl
   await book.settled();
   check(9, 13);
 });
+
+// The engine answers changes in a pause of a tenth of a second, and looks up between every 500 formulas: changes come before, in and after both.
+test("whenever the next change comes, what is settled is worked out from the last one", async () => {
+  const rows = 1100;
+  const cells: Record<string, string | number> = { A1: 0, C1: `=SUM(B1:B${rows})`, D1: "=SEQUENCE(MIN(9,A1+1))" };
+  for (let row = 1; row <= rows; row += 1) cells[`B${row}`] = `=$A$1+${row}`;
+  const book = await openedWorkbook({ Bench: cells });
+  let input = 0;
+  for (const pause of [0, 20, 60, 95, 100, 105, 110, 120, 140, 170, 210]) {
+    for (let change = 0; change < 3; change += 1) {
+      await new Promise((resolve) => setTimeout(resolve, pause));
+      input += 1;
+      book.setCell("Bench", "A1", input);
+    }
+    await book.settled();
+    // 1 + 2 + ... + n = n (n + 1) / 2, and the input once a row.
+    expect([pause, book.value("Bench", "C1")]).toEqual([pause, input * rows + (rows * (rows + 1)) / 2]);
+    expect(book.spill("Bench", "D1")).toHaveLength(Math.min(9, input + 1));
+  }
+});

@@ -90,3 +90,19 @@ test("A1# of a spill that comes down to one cell is that cell", async () => {
   await book.settled();
   expect(values(book, "E1")).toEqual([2]);
 });
+
+test("a spill that follows another by cells below its first hands on what comes in below, to the last reader", async () => {
+  const book = await openedWorkbook({
+    Bench: { A1: 10, B1: "=SEQUENCE(A1)", C1: "=FILTER(B5:B30,B5:B30>6)", D1: "=SUM(C2:C9)", E1: "=SEQUENCE(D1)", F1: "=SUM(E3:E99)" },
+  });
+  // Hand: 7 to 10 pass, all but the first add up to 8 + 9 + 10 = 27; 3 + 4 + ... + 27 = 378 - 3 = 375.
+  expect(values(book, "D1", "F1")).toEqual([27, 375]);
+  book.setCell("Bench", "A1", 12);
+  await book.settled();
+  // Hand: 8 + 9 + 10 + 11 + 12 = 50; 3 + 4 + ... + 50 = 1275 - 3 = 1272.
+  expect(values(book, "D1", "F1")).toEqual([50, 1272]);
+  book.setCell("Bench", "A1", 8);
+  await book.settled();
+  // Hand: 7 and 8 pass, so 8; 3 + 4 + ... + 8 = 33.
+  expect(values(book, "D1", "F1")).toEqual([8, 33]);
+});

@@ -1,4 +1,5 @@
 import "./idle-callback";
+import "./message-channel";
 import { createContext, runInContext } from "node:vm";
 import type { FunctionsJson } from "../function-metadata";
 import { headlessWorkbook } from "../headless-workbook";

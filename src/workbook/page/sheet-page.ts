@@ -1,7 +1,7 @@
 import { CellValueType, CommandType, type IStyleData, ICommandService, Injector, IUniverInstanceService, LocaleType, LogLevel, type Nullable, Univer, UniverInstanceType, type Workbook as EngineWorkbook } from "@univerjs/core";
 import {
   AFTER_CELL_EDIT, BEFORE_CELL_EDIT, CalculationMode, CellAlertManagerService, FormulaDataModel, FunctionType, IDescriptionService, type IFunctionInfo,
-  ILayoutService, SelectRangeCommand, SetFormulaCalculationResultMutation, SetWorksheetActivateCommand, SheetCopyCommand, SheetInterceptorService, SheetsSelectionsService, UniverSheetsCorePreset,
+  IEditorBridgeService, ILayoutService, SelectRangeCommand, SetFormulaCalculationResultMutation, SetWorksheetActivateCommand, SheetInterceptorService, SheetsSelectionsService, UniverSheetsCorePreset,
 } from "@univerjs/preset-sheets-core";
 import words from "@univerjs/preset-sheets-core/locales/en-US";
 import { cellAddress, cellPlace } from "../../sheets/cell-address";
@@ -13,6 +13,8 @@ import type { StandIn } from "../stand-in";
 import { teachEngine } from "../taught-engine";
 import { isFractionFormat, typedCell } from "../typed-cell";
 import type { CellValue, Workbook } from "../workbook";
+import { shortcutsInTime } from "./shortcuts-in-time";
+import { spilledCopies } from "./spilled-copies";
 
 /** The cell a user stands on. */
 export interface SelectedCell {
@@ -36,8 +38,6 @@ export interface SheetPage extends Workbook {
 /** Names of the engine's own messages about calculation begin so. */
 const CALCULATION = "formula.";
 const NO_WAIT = 0;
-// The sheet puts its own, empty, copy on the clipboard first and says nothing when it is there.
-const COPY_WAIT = 100;
 // Before the sheet's own reading of what was typed, which takes 1/2 for a date.
 const FIRST = 1000;
 
@@ -102,6 +102,18 @@ const showSentences = (injector: Injector): void => {
   };
 };
 
+/** Until the sheet is drawn no cell can be typed into; from then on one is always made ready for it. */
+const takesKeys = (injector: Injector): Promise<void> =>
+  new Promise((resolve) => {
+    const { currentEditCellState$: ready } = injector.get(IEditorBridgeService);
+    const ended = ready.subscribe((cell) => {
+      if (!cell) return;
+      resolve();
+      // Not yet assigned where a cell is ready at once.
+      setTimeout(() => ended.unsubscribe(), NO_WAIT);
+    });
+  });
+
 /** Mounts the sheet in an element of the page that has a height. */
 export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: StandIn): SheetPage => {
   const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: words }, logLevel: LogLevel.WARN });
@@ -137,21 +149,20 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
     for (const listener of listeners) listener(cell);
   };
 
-  const copySpilled = (): void => {
+  const spilledText = (): string | undefined => {
     const sheet = book()?.getActiveSheet();
     const range = injector.get(SheetsSelectionsService).getCurrentLastSelection()?.range;
-    if (!sheet || !range) return;
+    if (!sheet || !range) return undefined;
     const spilled = injector.get(FormulaDataModel).getArrayFormulaCellData()[sheet.getUnitId()]?.[sheet.getSheetId()];
     const isSpilled = Object.entries(spilled ?? {}).some(
       ([row, cells]) => Number(row) >= range.startRow && Number(row) <= range.endRow && Object.keys(cells ?? {}).some((column) => Number(column) >= range.startColumn && Number(column) <= range.endColumn),
     );
-    if (!isSpilled) return;
-    const text = workbook.copied(
+    if (!isSpilled) return undefined;
+    return workbook.copied(
       sheet.getName(),
       cellAddress({ row: range.startRow, column: range.startColumn }),
       cellAddress({ row: range.endRow, column: range.endColumn }),
     );
-    setTimeout(() => void navigator.clipboard.writeText(text), COPY_WAIT);
   };
 
   // These parts of the engine are there once the first workbook is.
@@ -162,16 +173,22 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
     readTyping(injector);
     editSizes(injector);
     showSentences(injector);
+    shortcutsInTime(injector);
+    spilledCopies(injector, spilledText);
     injector.get(SheetsSelectionsService).selectionMoveEnd$.subscribe(tell);
     commands.onCommandExecuted(({ id, type }) => {
       if (type === CommandType.MUTATION && !id.startsWith(CALCULATION)) for (const listener of changeListeners) listener();
-      if (id === SheetCopyCommand.id) copySpilled();
       if (id === SetFormulaCalculationResultMutation.id) setTimeout(tell, NO_WAIT);
     });
   };
 
   return {
     ...workbook,
+    // A page is at rest once it is also drawn and a key would go to the selected cell.
+    settled: async () => {
+      await workbook.settled();
+      await takesKeys(injector);
+    },
     load: (data) => {
       isLoading = true;
       try {
