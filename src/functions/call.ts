@@ -1,7 +1,7 @@
 import { measure, type Length, type Unit } from "../solver/length/length";
 import { isProblem, type Problem } from "../solver/problem";
 import {
-  type Answer, type AnswerCells, type Failed, failed, type Given, type GivenCells, givenCells, isEmpty, isEmptyOrZero, isFailed, isInvocation,
+  type Answer, type AnswerCells, type Failed, failed, type Given, type GivenCells, givenCells, givenFor, isEmpty, isEmptyOrZero, isFailed, isInvocation,
 } from "./cells";
 import {
   type Declaration, isRange, type Measured, MOST_CELLS, mostRows, type Parameter, type ResultCell, type ResultColumns, type ResultKind, type ResultRow,
@@ -103,7 +103,7 @@ const range = (name: string, cells: GivenCells | undefined, parameter: Parameter
     return parameter.optional === true ? undefined : failed(say.missing(name, parameter.says));
   }
   const [only] = cells;
-  if (cells.length === 1 && only?.length === 1 && only[0] !== undefined && isFailed(only[0])) return failed(only[0].says, only[0].failed);
+  if (cells.length === 1 && only?.length === 1 && only[0] !== undefined && isFailed(only[0])) return givenFor(name, only[0]);
   if (parameter.kind === "stair") return readStair(name, cells);
   if (parameter.kind === "table") {
     const rows = readTable(name, parameter.table, cells, unit, ownHeadings);

@@ -24,6 +24,12 @@ export const failed = (says: string, code: ErrorCode = "#VALUE!"): Failed => ({ 
 export const isFailed = (value: unknown): value is Failed =>
   typeof value === "object" && value !== null && "failed" in value && "says" in value;
 
+/** How the sentence begins where a cell brings no sentence of its own. */
+const HOLDS = "the cell given holds";
+
+/** The error of a cell given for an argument as a whole: its own sentence where it brings one, else the argument it was given for. */
+export const givenFor = (name: string, { says, failed: code }: Failed): Failed => failed(says.startsWith(HOLDS) ? `${name}: ${says}` : says, code);
+
 const PASSED_ON: readonly string[] = ["#VALUE!", "#N/A", "#DIV/0!", "#NUM!", "#NULL!"] satisfies ErrorCode[];
 
 const text = (value: unknown): string | undefined => (typeof value === "string" ? value : undefined);
@@ -34,14 +40,14 @@ const errorCell = (cell: object): Failed | undefined => {
   const found = [code, errorCode, basicValue].map(text).find((name) => name?.startsWith("#"));
   if (found === undefined) return undefined;
   return PASSED_ON.includes(found)
-    ? failed(text(message) ?? `the cell given holds ${found}`, found as ErrorCode)
-    : { ...failed(`the cell given holds ${found}`), held: found };
+    ? failed(text(message) ?? `${HOLDS} ${found}`, found as ErrorCode)
+    : { ...failed(`${HOLDS} ${found}`), held: found };
 };
 
 /** What a host passes for one cell, made one of five things: text, number, true or false, an error, or nothing. */
 export const givenCell = (raw: unknown): Given => {
   if (raw === undefined || raw === null) return null;
-  if (typeof raw === "number") return Number.isFinite(raw) ? raw : failed("the cell given holds no number");
+  if (typeof raw === "number") return Number.isFinite(raw) ? raw : failed(`${HOLDS} no number`);
   if (typeof raw === "string" || typeof raw === "boolean") return raw;
   if (isFailed(raw)) return raw;
   if (typeof raw === "object") {
@@ -49,7 +55,7 @@ export const givenCell = (raw: unknown): Given => {
     if (error) return error;
     if ("basicValue" in raw) return givenCell(raw.basicValue);
   }
-  return failed("the cell given holds something that is neither text nor number");
+  return failed(`${HOLDS} something that is neither text nor number`);
 };
 
 /** An argument as a rectangle of cells; short rows of a ragged range are filled with empty cells. */

@@ -1,10 +1,10 @@
 import { lengthOf, type Unit } from "../solver/length/length";
 import { Exact } from "../solver/length/exact";
-import { type Failed, failed, folded, type Given, type GivenCells, isEmptyOrZero, isFailed } from "./cells";
+import { type Failed, failed, folded, type Given, type GivenCells, givenFor, isEmptyOrZero, isFailed } from "./cells";
 import type { Column, Columns, RowOf, Table } from "./columns";
 import { readAngle, readChoice, readCount, readFlag, readLength, readMoney, readNumber, readReading, readText } from "./read-value";
 import { headingPlaces, isHeadingRow, type OwnHeadings, type Places } from "./headings";
-import { say } from "./say";
+import { say, inSight } from "./say";
 import { words } from "../solver/words";
 
 /** A row that cannot be used: what is wrong with it, and the step or label by which the user knows it. */
@@ -62,7 +62,8 @@ export const readColumn = (name: string, cell: Given, column: Column, unit: Unit
     case "flag":
       return readFlag(name, cell);
     case "label":
-      return isFailed(cell) || typeof cell === "number" ? cell : readText(name, cell);
+      if (isFailed(cell)) return givenFor(name, cell);
+      return typeof cell === "number" ? cell : readText(name, cell);
     case "text":
       return readText(name, cell);
   }
@@ -79,7 +80,8 @@ const rowName = (row: readonly Given[], places: Places, number: number): { label
   for (const key of LABELS) {
     const cell = row[places.get(key) ?? -1] ?? null;
     if (isEmptyOrZero(cell) || isFailed(cell) || typeof cell === "boolean" || cell === null) continue;
-    return { label: cell, says: key === "step" ? `step ${cell}` : `row ${number} (${cell})` };
+    const name = inSight(String(cell));
+    return { label: cell, says: key === "step" ? `step ${name}` : `row ${number} (${name})` };
   }
   return { label: "", says: `row ${number}` };
 };

@@ -70,16 +70,21 @@ export const readReading = (name: string, cell: Given, unit: Unit | undefined, r
 const GROUPED = /^[-+]?\d{1,3}(,\d{3})+(\.\d+)?$/;
 const PLAIN = /^[-+]?(\d+\.?\d*|\.\d+)$/;
 
+/** A spreadsheet keeps 15 digits: beyond this it does not count in ones any more, and nothing of a stair shop is so large. */
+const LARGEST = 1e15;
+
 /** A number out of a cell; text that is plainly a number counts, with a currency sign or a percent sign too. */
 const readExact = (name: string, cell: Given, rule: string): Exact | Failed => {
   if (isFailed(cell)) return passedOn(name, cell);
-  if (typeof cell === "number") return exact(cell);
+  const tooLarge = (): Failed => failed(say.mustBe(name, `${rule}, under 1,000,000,000,000,000 either way`, cell));
+  if (typeof cell === "number") return Math.abs(cell) < LARGEST ? exact(cell) : tooLarge();
   if (typeof cell === "string") {
     const text = cell.trim().replace(/^([-+]?)[$€£]\s*/, "$1");
     const percent = text.endsWith("%");
     const digits = percent ? text.slice(0, -1).trim() : text;
     if (PLAIN.test(digits) || GROUPED.test(digits)) {
       const value = new Exact(digits.replace(/,/g, ""));
+      if (value.abs().gte(LARGEST)) return tooLarge();
       return percent ? value.div(100) : value;
     }
   }

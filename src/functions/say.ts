@@ -30,17 +30,28 @@ export const lengthText = (length: Length, unit: Unit): string => {
 export const inBothUnits = (length: Length): string =>
   length.isZero() ? "0" : `${lengthText(length, "in").replace(/"$/, " in")} (${lengthText(length, "mm")})`;
 
+/** Characters of a text that a sentence repeats: enough to know it by, and the advice behind it stays in sight. */
+const QUOTED = 80;
+/** Characters of a fact in a sentence, such as all the woods there are. */
+const LONGEST_FACT = 1000;
+
+const shortened = (text: string, most: number): string => (text.length <= most ? text : `${text.slice(0, most)}…`);
+
+/** A text out of a cell, as a sentence repeats it. */
+export const inSight = (text: string): string => shortened(text, QUOTED);
+export const quoted = (text: string): string => `"${inSight(text)}"`;
+
 /** What stood in the cell, as a person would read it back. */
 export const shown = (given: Given): string => {
   if (given === null) return "nothing";
   if (isFailed(given)) return given.failed;
-  if (typeof given === "string") return given.trim() === "" ? "nothing" : `"${given}"`;
+  if (typeof given === "string") return given.trim() === "" ? "nothing" : quoted(given);
   if (typeof given === "boolean") return given ? "TRUE" : "FALSE";
   return numberText(given);
 };
 
 const worded = (fact: Details[string], unit: Unit): string => {
-  if (typeof fact === "string") return fact;
+  if (typeof fact === "string") return shortened(fact, LONGEST_FACT);
   return typeof fact === "number" ? numberText(fact) : lengthText(fact, unit);
 };
 
@@ -97,7 +108,7 @@ const MALFORMED: Readonly<Record<MalformedLength, string>> = {
 /** The only wording of what is wrong with one value; each starts with the argument's, label's or heading's name. */
 export const say = {
   malformedLength: (name: string, found: Problem<MalformedLength>): string =>
-    `${name}: ${sentence(MALFORMED[found.problem] ?? "", { ...found.details, text: `"${String(found.details["text"])}"` }, "in")}`,
+    `${name}: ${sentence(MALFORMED[found.problem] ?? "", { ...found.details, text: quoted(String(found.details["text"])) }, "in")}`,
   missing: (name: string, what: string): string => `${name}: is missing; give ${what.charAt(0).toLowerCase()}${what.slice(1)}`,
   emptyOrZero: (name: string): string => `${name}: is empty or 0; give a value`,
   mustBe: (name: string, rule: string, got: Given): string => `${name}: must be ${rule}, got ${shown(got)}`,
@@ -120,16 +131,16 @@ export const say = {
   /** Of a problem that carries the margin in percent. */
   marginOfAll: (name: string): string => `${name}: a margin of {percent} % leaves no cost; write less than 100 %`,
   unknown: (name: string, got: string, near: string | undefined, known: readonly string[]): string =>
-    `${name}: "${got}" is not known${near === undefined ? "" : `; nearest is "${near}"`}${known.length === 0 ? "" : `; write ${listed(known)}`}`,
+    `${name}: ${quoted(got)} is not known${near === undefined ? "" : `; nearest is "${near}"`}${known.length === 0 ? "" : `; write ${listed(known)}`}`,
   severalNames: (name: string, got: string, one: string, other: string): string =>
-    `${name}: "${got}" may be "${one}" or "${other}"; write it as it stands there`,
+    `${name}: ${quoted(got)} may be "${one}" or "${other}"; write it as it stands there`,
   passedOn: (name: string, code: string): string => `${name}: the cell given holds ${code}; put that cell right first`,
   shapes: (name: string, rows: number, columns: number, other: string, otherRows: number, otherColumns: number): string =>
     `${name}: is ${rows} x ${columns} cells where ${other} is ${otherRows} x ${otherColumns}; give ranges of one size, or one value`,
   misspeltHeading: (table: string, got: string, near: string): string =>
-    `${table}: heading "${got}" is not known; did you mean "${near}"?`,
+    `${table}: heading ${quoted(got)} is not known; did you mean "${near}"?`,
   foreignHeading: (table: string, got: string, home: string, near: string): string =>
-    `${table}: heading "${got}" is not read here, only in ${home}; nearest here is "${near}"; rename the column or leave it out`,
+    `${table}: heading ${quoted(got)} is not read here, only in ${home}; nearest here is "${near}"; rename the column or leave it out`,
   twiceHeading: (table: string, heading: string): string => `${table}: heading "${heading}" stands twice; keep one`,
   twiceLabel: (label: string): string => `${label}: stands twice with two values; keep one`,
   missingHeading: (table: string, heading: string, found: readonly string[]): string =>
