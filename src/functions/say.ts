@@ -131,7 +131,7 @@ export const say = {
   /** Of a problem that carries the margin in percent. */
   marginOfAll: (name: string): string => `${name}: a margin of {percent} % leaves no cost; write less than 100 %`,
   unknown: (name: string, got: string, near: string | undefined, known: readonly string[]): string =>
-    `${name}: ${quoted(got)} is not known${near === undefined ? "" : `; nearest is "${near}"`}${known.length === 0 ? "" : `; write ${listed(known)}`}`,
+    `${name}: ${quoted(got)} is not known${near === undefined ? "" : `; nearest is ${quoted(near)}`}${known.length === 0 ? "" : `; write ${listed(known)}`}`,
   severalNames: (name: string, got: string, one: string, other: string): string =>
     `${name}: ${quoted(got)} may be "${one}" or "${other}"; write it as it stands there`,
   passedOn: (name: string, code: string): string => `${name}: the cell given holds ${code}; put that cell right first`,
