@@ -32,8 +32,10 @@ const PAIR = /^\d+\s*-\s*(?:\d|1[01])\s*"?$/;
 /** What TAPE appends where the length is longer than the mark, or shy of it: behind an inch mark, + behind a fraction too. */
 const STRENGTH = new RegExp(`(?:(${INCHES})\\s*[+-]|(\\/\\s*\\d+)\\s*\\+)$`);
 
-/** Every way of writing the same mark made one: straight quotes, plain hyphen, plain slash, plain spaces. */
-const plain = (text: string): string =>
+/** Signs of a plain keyboard alone: nothing typographic is in the text, and thousands of cells are read in a call. */
+const KEYBOARD = /^[ -_a-~]*$/;
+
+const keyboard = (text: string): string =>
   text
     .normalize("NFC")
     .replace(/[¼½¾⅐-⅞]/g, (sign) => ` ${UNICODE_FRACTIONS[sign] ?? sign}`)
@@ -41,8 +43,13 @@ const plain = (text: string): string =>
     .replace(/[\u2010-\u2015\u2212\ufe63\uff0d]/g, "-")
     .replace(/[\u2018\u2019\u201b\u2032\u00b4`]/g, "'")
     .replace(/[\u201c\u201d\u201f\u2033\u3003]/g, '"')
+    .replace(/[\s\u00a0\u2000-\u200b\u202f\u3000]/g, " ");
+
+/** Every way of writing the same mark made one: straight quotes, plain hyphen, plain slash, single spaces. */
+const plain = (text: string): string =>
+  (KEYBOARD.test(text) ? text : keyboard(text))
     .replace(/''/g, '"')
-    .replace(/[\s\u00a0\u2000-\u200b\u202f\u3000]+/g, " ")
+    .replace(/ +/g, " ")
     .trim()
     .toLowerCase()
     .replace(STRENGTH, (_, inch?: string, fraction?: string) => inch ?? fraction ?? "")
