@@ -11,8 +11,8 @@ test("the ready sheets are the demo's, in the order of the job, and say what the
     ["Layout", ["Survey"]],
     ["Check", ["Survey", "Layout"]],
     ["Order", ["Layout"]],
-    ["Cut plan", ["Layout"]],
-    ["Fit", ["Survey", "Layout"]],
+    ["Cut plan", ["Survey", "Layout"]],
+    ["Fit", ["Layout", "Cut plan"]],
     ["Bid", ["Layout", "Order", "Cut plan"]],
     ["Books", ["Order", "Cut plan"]],
   ]);

@@ -1,6 +1,6 @@
 import { MONEY, PERCENT, sheet, TYPED_LENGTH } from "../sheet-builder";
 
-/** Hours for one of each item, and what one costs: an invented shop. 0 is work or goods included elsewhere. */
+/** Hours for one of each item, what one costs, and the unit of both: an invented shop. 0 is work or goods included elsewhere. */
 const ITEMS: readonly (readonly [item: string, hours: number, price: number, unit: string])[] = [
   ["tread without return", 0.45, 0, "each"],
   ["tread with one return", 0.45, 0, "each"],
@@ -26,7 +26,7 @@ const TAKEOFF_ROWS = 16;
 
 const PRICED = ["K25", "E43", "K44", "K52", "K59", "E61"];
 
-const extended = (at: string, quantities: string, prices = "N4:P23"): { at: string; rows: string[][] } => ({ at, rows: [[`=STAIR.EXTEND(${quantities},${prices})`]] });
+const extended = (at: string, quantities: string, prices = "O4:Q23"): { at: string; rows: string[][] } => ({ at, rows: [[`=STAIR.EXTEND(${quantities},${prices})`]] });
 
 export const bid = sheet(
   "Bid",
@@ -52,14 +52,14 @@ export const bid = sheet(
     { at: "E3", style: "label", rows: [["What the stair takes"]] },
     { at: "E4", rows: [["=STAIR.TAKEOFF(Layout!D4#)"]] },
     { at: "K3", style: "label", rows: [["Hours for one"]] },
-    { at: "K4", headings: true, labels: true, inputs: [1], rows: [["item", "hours"], ...ITEMS.map(([item, hours]) => [item, hours])] },
-    { at: "N3", style: "label", rows: [["Prices"]] },
+    { at: "K4", headings: true, labels: true, inputs: [1, 2], rows: [["item", "hours", "unit"], ...ITEMS.map(([item, hours, , unit]) => [item, hours, unit])] },
+    { at: "O3", style: "label", rows: [["Prices"]] },
     {
-      at: "N4", headings: true, labels: true, inputs: [1], formats: { 1: MONEY },
+      at: "O4", headings: true, labels: true, inputs: [1, 2], formats: { 1: MONEY },
       rows: [["item", "price", "unit"], ...ITEMS.map(([item, , price, unit]) => [item, price, unit]), ["adhesive", 8.4, "each"], ["labour", 58, "hour"]],
     },
     { at: "E23", style: "label", rows: [["Hours"]] },
-    { at: "E24", rows: [["=STAIR.HOURS(E4#,K4:L21)"]] },
+    { at: "E24", rows: [["=STAIR.HOURS(E4#,K4:M21)"]] },
     { at: "K24", style: "label", rows: [["What the stair takes, priced; 0 stands in Order or Cut plan"]] },
     extended("K25", "E4#"),
     { at: "E42", style: "label", rows: [["Hours, priced"]] },
@@ -87,5 +87,5 @@ export const bid = sheet(
     { at: "E4", headings: 5 },
     { at: "E24", headings: 5 },
   ],
-  { A: 290, B: 100, C: 70, E: 180, F: 110, G: 60, H: 370, I: 120, J: 120, K: 190, L: 80, M: 70, N: 180, O: 80, P: 120 },
+  { A: 290, B: 100, C: 70, E: 180, F: 110, G: 60, H: 370, I: 120, J: 120, K: 190, L: 80, M: 70, N: 80, O: 180, P: 120, Q: 70 },
 );

@@ -1,7 +1,8 @@
 import { DECIMALS, MONEY, sheet } from "../sheet-builder";
 
-const ordered = (item: string): readonly string[] => [item, ...["quantity", "price", "net", "gross"].map((heading) => `=STAIR.PICK(Order!A15#,"${item}","${heading}")`)];
-const cut = (at: string, item: string): readonly string[] => [item, ...["quantity", "price", "net", "gross"].map((heading) => `=STAIR.PICK('Cut plan'!${at}#,"${item}","${heading}")`)];
+/** Item, quantity, price, net and gross of what has a price in ORDER, and of what BUY buys. */
+const ORDERED = "CHOOSECOLS(FILTER(Order!A15#,INDEX(Order!A15#,0,5)<>\"\"),1,4,5,10,11)";
+const bought = (at: string): string => `DROP(CHOOSECOLS('Cut plan'!${at}#,1,3,4,6,7),1)`;
 
 /** Invoices and what was fitted are invented: a blank spoiled and bought again dear, a board too many, one of two sent back. */
 export const books = sheet(
@@ -9,15 +10,9 @@ export const books = sheet(
   "Books: planned, bought, used",
   "Type the invoices and what was fitted; out come price, usage and what is on the rack, and what was paid for wood that was ripped and cut off.",
   [
-    { at: "A3", style: "label", rows: [["Planned, from Order and Cut plan"]] },
-    {
-      at: "A4", headings: true, labels: true, formats: { 2: MONEY, 3: DECIMALS, 4: DECIMALS },
-      rows: [
-        ["item", "quantity", "price", "net", "gross"],
-        ordered("oak blank 42"), ordered("oak nosing 48"), cut("J22", "poplar 16 ft"), cut("J22", "poplar 10 ft"), cut("R22", "rail 14 ft"),
-      ],
-    },
-    { at: "G3", style: "label", rows: [["Bought: a row a line of an invoice"]] },
+    { at: "A3", style: "label", rows: [["Planned: all that Order and Cut plan buy"]] },
+    { at: "A4", rows: [[`=VSTACK(${ORDERED},${bought("J22")},${bought("R22")})`]] },
+    { at: "G3", style: "label", rows: [["Bought: one row per invoice line"]] },
     {
       at: "G4", headings: true, labels: true, inputs: [0, 1, 2], formats: { 2: MONEY },
       rows: [
@@ -28,16 +23,17 @@ export const books = sheet(
         ["poplar 16 ft", 4, 152],
         ["poplar 16 ft", -1, -38],
         ["poplar 10 ft", 1, 21.5],
+        ["skirt 16 ft", 2, 176],
         ["rail 14 ft", 1, 96],
       ],
     },
     { at: "K3", style: "label", rows: [["Used"]] },
     {
       at: "K4", headings: true, labels: true, inputs: [0, 1],
-      rows: [["item", "quantity"], ["oak blank 42", 14], ["oak nosing 48", 1], ["poplar 16 ft", 2], ["poplar 10 ft", 1], ["rail 14 ft", 1]],
+      rows: [["item", "quantity"], ["oak blank 42", 14], ["oak nosing 48", 1], ["poplar 16 ft", 2], ["poplar 10 ft", 1], ["skirt 16 ft", 2], ["rail 14 ft", 1]],
     },
     { at: "A14", style: "label", rows: [["Reconciled; positive is unfavourable"]] },
-    { at: "A15", rows: [["=STAIR.RECONCILE(A4:E9,G4:I11,K4:L9)"]] },
+    { at: "A15", rows: [["=STAIR.RECONCILE(A4#,G4:I12,K4:L10)"]] },
     { at: "A24", labels: true, formats: { 1: MONEY }, rows: [["spent over plan", "=STAIR.PICK(A15#,\"total\",\"spent\")-STAIR.PICK(A15#,\"total\",\"planned cost\")"]] },
     {
       at: "A26", style: "caution",
@@ -45,7 +41,9 @@ export const books = sheet(
     },
   ],
   [
-    { at: "D16", rows: 6, formats: { 2: MONEY, 3: MONEY, 4: MONEY, 5: MONEY, 6: MONEY, 7: MONEY, 8: DECIMALS, 9: DECIMALS, 10: "0.0%", 11: MONEY } },
+    { at: "C5", rows: 8, formats: { 0: MONEY, 1: DECIMALS, 2: DECIMALS } },
+    { at: "D16", rows: 7, formats: { 2: MONEY, 3: MONEY, 4: MONEY, 5: MONEY, 6: MONEY, 7: MONEY, 8: DECIMALS, 9: DECIMALS, 10: "0.0%", 11: MONEY } },
+    { at: "A4", headings: 5 },
     { at: "A15", headings: 16 },
   ],
   { A: 160, B: 80, C: 80, D: 80, E: 80, F: 110, G: 130, H: 125, I: 130, J: 110, K: 130, L: 80, M: 80, N: 80, O: 100, P: 380 },

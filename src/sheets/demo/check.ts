@@ -7,7 +7,7 @@ export const check = sheet(
   [
     { at: "A4", labels: true, inputs: [1], formats: { 1: TYPED_LENGTH }, rows: [["code", "irc-2021"]] },
     { at: "D4", labels: true, rows: [["fails, as designed", "=COUNTIF(E9:E70,\"fail\")"]] },
-    { at: "J4", labels: true, rows: [["fails, as framed", "=COUNTIF(N9:N70,\"fail\")"], ["fails, once packed", "=SUM(--(INDEX(STAIR.CHECK(Layout!D4#,B4,Survey!R4:S18),0,5)=\"fail\"))"]] },
+    { at: "J4", labels: true, rows: [["fails, as framed", "=COUNTIF(N9:N70,\"fail\")"], ["fails, once packed", "=SUM(--(INDEX(STAIR.CHECK(Layout!D4#,B4,HSTACK(Survey!R5#,Survey!S5#)),0,5)=\"fail\"))"]] },
     {
       at: "L4", style: "caution",
       rows: [["The way out: pack the sub-treads by column M of Survey."]],
@@ -15,7 +15,7 @@ export const check = sheet(
     { at: "A7", style: "label", rows: [["As designed"]] },
     { at: "J7", style: "label", rows: [["As framed, with the finished rises of Survey"]] },
     { at: "A8", rows: [["=STAIR.CHECK(Layout!D4#,B4)"]] },
-    { at: "J8", rows: [["=STAIR.CHECK(Layout!D4#,B4,Survey!G4:H18)"]] },
+    { at: "J8", rows: [["=STAIR.CHECK(Layout!D4#,B4,HSTACK(Survey!G5#,Survey!H5#))"]] },
   ],
   [
     { at: "A8", headings: 8 },
