@@ -39,6 +39,8 @@ export const CUTTING_PROBLEMS = {
   },
   "owned-without-limit": { cell: "#VALUE!", says: "available: stock {stock} ({length}) is owned without a number; say how many are on hand, or give its price" },
   "too-many-pieces": { cell: "#VALUE!", says: "pieces: {count} pieces are more than one plan takes; split the job into plans of {most} or fewer" },
+  "too-much-stock": { cell: "#VALUE!", says: "stock: {count} rows are more than one plan takes; leave out what will not be cut, {most} rows or fewer" },
+  "too-many-parts": { cell: "#VALUE!", says: "pieces: {count} grades and sizes that share no stock are more than one plan takes; split the job into plans of {most} or fewer" },
   "no-stock-of-grade": {
     cell: "#N/A",
     says: 'grade: piece {piece} ({length}) is of grade "{grade}", and no stock of that grade is available; add one, or leave both grades empty',

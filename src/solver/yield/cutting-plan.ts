@@ -63,11 +63,14 @@ export interface CuttingPlan {
 export type ImpossibleCutting =
   | "no-pieces" | "no-stock" | "piece-length-not-positive" | "stock-length-not-positive" | "quantity-not-whole" | "available-not-whole"
   | "kerf-negative" | "trim-negative" | "keep-negative" | "price-negative" | "stock-without-price" | "free-without-limit"
-  | "owned-without-limit" | "too-many-pieces"
+  | "owned-without-limit" | "too-many-pieces" | "too-much-stock" | "too-many-parts"
   | ImpossibleSection | "piece-fits-no-stock" | "piece-fits-no-stock-of-section" | "stock-runs-out" | "no-plan-found";
 
 /** Each piece is a row of the cut list: more than this belongs into several jobs. */
 const MOST_PIECES = 10_000;
+/** Rows of stock, and parts planned by themselves, that one plan is made for in about two seconds. */
+const MOST_STOCK = 2_000;
+const MOST_PARTS = 1_000;
 
 /** Whole units of money that a plan may cost: sums of worths, some twenty times as large, stay exact. */
 const MOST_WHOLE = new Exact(2).pow(46);
@@ -79,6 +82,7 @@ const priceOf = (stock: Stock): Exact => stock.price ?? new Exact(0);
 const impossible = (job: CuttingJob): Problem<ImpossibleCutting> | undefined => {
   if (job.pieces.length === 0) return problem("no-pieces");
   if (job.stock.length === 0) return problem("no-stock");
+  if (job.stock.length > MOST_STOCK) return problem("too-much-stock", { count: job.stock.length, most: MOST_STOCK });
   for (const [row, { label, length, quantity }] of job.pieces.entries()) {
     const piece = called(label, row);
     if (!length.gt(0)) return problem("piece-length-not-positive", { piece, length });
@@ -285,6 +289,7 @@ export const cuttingPlan = (job: CuttingJob, engine: Engine = IN_A_CELL): Cuttin
   if (fault !== undefined) return fault;
   const groups = cuttingGroups(job);
   if (isProblem(groups)) return groups;
+  if (groups.length > MOST_PARTS) return problem("too-many-parts", { count: groups.length, most: MOST_PARTS });
   const effort = { left: engine.effort };
   const sticks: PlannedStick[] = [];
   const proofs: GroupProof[] = [];

@@ -1,6 +1,6 @@
 import { provenLeast, wholeUnits, worthSteps } from "./certificate";
 import { type Effort, isSpent } from "./effort";
-import { type Knapsack } from "./knapsack";
+import { type Filling, type Knapsack } from "./knapsack";
 import { type Limits, type LinearAnswer, type Master, type MasterMaker } from "./master";
 import { type Pattern, patternKey } from "./pattern";
 import { piecesWanted, type Shelf, takesKind } from "./shelf";
@@ -43,6 +43,14 @@ const scaled = (shelf: Shelf, limits: Limits, steps: number, worth: Float64Array
   }
   if (share === 1) return { worth, held: [...held] };
   return { worth: worth.map((each) => Math.floor(each * share * SAFE_SHARE)), held: held.map((each) => Math.ceil(each * share)) };
+};
+
+/** What worths prove, made smaller as far as the sticks ask for it, and what each stick holds of them as they were given. */
+export const provenBy = (shelf: Shelf, limits: Limits, knapsack: Knapsack, given: readonly number[], effort: Effort): Pick<Generated, "worth" | "least"> & { readonly fillings: readonly Filling[] } => {
+  const steps = worthSteps(shelf);
+  const fillings = knapsack.fill(given, shelf.kinds.map((kind) => kind.wanted), effort);
+  const safe = scaled(shelf, limits, steps, Float64Array.from(given), fillings.map((filling) => filling.worth), piecesWanted(shelf));
+  return { worth: [...safe.worth], least: provenLeast(shelf, limits, steps, safe.worth, safe.held.map((each) => ({ worth: each }))), fillings };
 };
 
 /**

@@ -49,6 +49,9 @@ const filled = (shelf: Shelf, order: readonly number[], fit: Fit): Cut[] | Unpla
   return open.map(({ stick, kinds }) => ({ stick, kinds }));
 };
 
+/** Looks at a stick kind, over which sticks are no longer changed for cheaper ones. */
+const MOST_CHANGE_WORK = 20_000_000;
+
 /** Every stick changed for the cheapest one left that still holds its cuts, until nothing changes. */
 export const downsized = (shelf: Shelf, cuts: readonly Cut[]): Cut[] => {
   const available = shelf.sticks.map((stick) => stick.available);
@@ -63,11 +66,14 @@ export const downsized = (shelf: Shelf, cuts: readonly Cut[]): Cut[] => {
     });
   const rank = cheapest.reduce<number[]>((ranks, stick, place) => ((ranks[stick] = place), ranks), []);
   let changed = true;
-  while (changed) {
+  let work = 0;
+  while (changed && work < MOST_CHANGE_WORK) {
     changed = false;
     for (const [index, cut] of result.entries()) {
       const used = usedWidth(shelf, cut);
-      const stick = cheapest.find((each) => available[each]! > 0 && shelf.sticks[each]!.holds >= used && takesCut(shelf, each, cut));
+      const place = cheapest.findIndex((each) => available[each]! > 0 && shelf.sticks[each]!.holds >= used && takesCut(shelf, each, cut));
+      const stick = cheapest[place];
+      work += place;
       if (stick === undefined || rank[stick]! >= rank[cut.stick]!) continue;
       available[stick]! -= 1;
       available[cut.stick]! += 1;
@@ -100,7 +106,7 @@ const fullestSticks = (shelf: Shelf, order: readonly number[]): Cut[] | undefine
       if (!takes[first]!) continue;
       const fitting = order.filter((each) => shelf.sticks[each]!.section === section && available[each]! > 0 && shelf.sticks[each]!.holds >= width);
       if (fitting.length === 0) continue;
-      work += longest * (left.length - first);
+      work += longest * (left.length - first) + order.length;
       if (work > MOST_FILL_WORK) return undefined;
       const room = Math.max(...fitting.map((each) => shelf.sticks[each]!.holds - width));
       // reached[w]: the kind last added to come to exactly w beside the first piece; longer kinds are used before shorter ones
@@ -156,12 +162,14 @@ export const handPlan = (shelf: Shelf): readonly Cut[] | undefined => {
   const cheapest = cheapestFirst(shelf);
   const free = cheapest.filter((stick) => shelf.sticks[stick]!.price === 0);
   const pieces = piecesWanted(shelf);
+  const most = Math.max(1, Math.floor(MOST_FIT_WORK / (pieces * (pieces + shelf.sticks.length))));
   const orders: number[][] = [cheapest];
   for (const opened of cheapest.slice(free.length)) {
+    if (orders.length >= most) break;
     orders.push([...free, opened, ...cheapest]);
     if (free.length > 0) orders.push([opened, ...cheapest]);
   }
-  orders.length = Math.min(orders.length, Math.max(1, Math.floor(MOST_FIT_WORK / (pieces * (pieces + shelf.sticks.length)))));
+  orders.length = Math.min(orders.length, most);
   let best: readonly Cut[] | undefined;
   for (const order of orders) {
     for (const fit of ["first", "best"] as const) {

@@ -1,30 +1,23 @@
 import { commonDivisor } from "../common-divisor";
 import { type Branched, branched } from "./branching";
 import { provenByWidth } from "./by-width";
-import { type Proof, wholeUnits, worthSteps } from "./certificate";
+import { wholeUnits, worthSteps } from "./certificate";
 import { coarsened } from "./coarse-shelf";
 import { columnsGenerated, meetsLinearCost } from "./column-generation";
 import { type Candidate, candidateOf, cheaper, DIVE_RULES, dived, fullestPlans } from "./dive";
-import { type Effort, withShare } from "./effort";
+import { type Effort, isSpent, withShare } from "./effort";
 import { type Engine } from "./engine";
 import { downsized, handPlan } from "./hand-plan";
 import { type Knapsack, knapsackOf } from "./knapsack";
+import { MOST_STICKS, planOfMany } from "./many-sticks";
 import { wholeShelf } from "./master";
 import { inCuttingOrder, isPreferred } from "./merit";
 import { weighedBy } from "./near-patterns";
 import { cutsOf } from "./pattern";
 import { searchedAtRoot } from "./root-search";
+import { type ShelfPlan } from "./planned-shelf";
 import { type Cut, outlay, piecesWanted, type Shelf } from "./shelf";
 import { preferred } from "./ties";
-
-export interface ShelfPlan {
-  /** Nothing where no plan was found. */
-  readonly cuts: readonly Cut[] | undefined;
-  /** No plan costs less: by worths alone, which anyone can check, and with what was searched. Infinity where there is no plan. */
-  readonly certified: number;
-  readonly proven: number;
-  readonly proof: Proof;
-}
 
 /** Shares of what is left for each stage: patterns on a coarse measure, patterns, each of two dives. */
 const ROUGH_SHARE = 0.4;
@@ -87,9 +80,14 @@ const linearly = (shelf: Shelf, knapsack: Knapsack, engine: Engine, effort: Effo
 };
 
 const cheapestPlan = (shelf: Shelf, engine: Engine, effort: Effort): ShelfPlan => {
+  if (shelf.sticks.length > MOST_STICKS) return planOfMany(shelf, effort, (few, share) => planOfFew(few, engine, share));
+  return planOfFew(shelf, engine, effort);
+};
+
+const planOfFew = (shelf: Shelf, engine: Engine, effort: Effort): ShelfPlan => {
   const byHand = candidateOf(shelf, handPlan(shelf));
   const knapsack = knapsackOf(shelf);
-  if (knapsack !== undefined && shelf.kinds.length <= MOST_KINDS) return linearly(shelf, knapsack, engine, effort, byHand);
+  if (knapsack !== undefined && shelf.kinds.length <= MOST_KINDS && !isSpent(effort)) return linearly(shelf, knapsack, engine, effort, byHand);
   const { worth, least } = provenByWidth(shelf);
   const bound = Math.min(wholeUnits(least, worthSteps(shelf)), byHand?.cost ?? Infinity);
   return { cuts: finished(shelf, byHand), certified: bound, proven: bound, proof: { by: "worth", worth, isSearched: false } };
