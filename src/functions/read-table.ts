@@ -73,6 +73,14 @@ export const readColumn = (name: string, cell: Given, column: Column, unit: Unit
 const widthOf = (rows: readonly (readonly Given[])[]): number =>
   rows.reduce((widest, row) => row.reduce((last: number, cell, index) => (isEmptyOrZero(cell) ? last : Math.max(last, index + 1)), widest), 0);
 
+/** Rows of ORDER that are about its other rows: where the result goes on into another table they are no goods. */
+const SUMMARIES: readonly string[] = ["total", "saving"];
+
+const isSummary = (row: readonly Given[], places: Places, { takes }: Table): boolean => {
+  const item = row[places.get("item") ?? -1] ?? null;
+  return takes.includes("ORDER") && typeof item === "string" && SUMMARIES.includes(folded(item));
+};
+
 const LABELS: readonly string[] = ["step", "label", "item"];
 
 /** How the user knows the row: its step, its item, or its place. */
@@ -111,7 +119,7 @@ export const readTable = <C extends Columns>(
     const found = headed === undefined ? [`${first.row.length} columns without headings`] : [...places.keys()].map(words);
     return failed(say.missingHeading(argument, words(absent), found));
   }
-  const data = headed === undefined ? filled : filled.filter(({ row }) => !isHeadingRow(row, places, columns));
+  const data = (headed === undefined ? filled : filled.filter(({ row }) => !isHeadingRow(row, places, columns))).filter(({ row }) => !isSummary(row, places, table));
   if (data.length === 0) return nothing;
   return data.map(({ row, number }): TableRow<C> => {
     const { label, says } = rowName(row, places, number);

@@ -23,6 +23,9 @@ const fits = (distance: unknown, lean: string) => [
   ...rows(4_999, (n) => [n + 1, distance, "36 1/2", "36 3/4", lean === "lean" ? "37 7/8" : "37 5/16", lean === "lean" ? "37 13/16" : "37 1/4", 1.5, -1]),
 ];
 
+/** Pieces of so many lengths, to a 64th. */
+const pieces = (lengths: number, quantity: number) => [["length", "quantity"], ...rows(lengths, (n) => [10 + ((n * 2_657) % 5_000) / 64, quantity])];
+
 /** One line a function; the answer must be an answer, not the sentence that says the input is too large. */
 const LARGEST: readonly LargestInput[] = [
   { id: "PICK", says: "200,000 rows, the last label", cells: () => [rows(200_000, (n) => [`blank of oak ${word(n)}`, n]), `blank of oak ${word(199_999)}`] },
@@ -37,6 +40,10 @@ const LARGEST: readonly LargestInput[] = [
   { id: "EQUALIZE", says: "5,000 rises", cells: () => [rows(5_000, (n) => [7 + (n % 16) / 16]), 1, 0.75, 0.75] },
   { id: "TREADFIT", says: "4,999 readings as fractions", cells: () => [fits("10", "lean"), "1 1/4", "right"] },
   { id: "RISERFIT", says: "4,999 readings as fractions", cells: () => [fits("7 1/2", "flare"), "right"] },
+  { id: "BUY", says: "300 pieces, 2,000 rows to buy", cells: () => [pieces(100, 3), [["length", "price"], ...rows(2_000, (n) => [60 + n / 20, 10 + n / 40])]] },
+  { id: "CUTS", says: "10,000 pieces, 2,000 boards on hand", cells: () => [pieces(1_000, 10), [["length", "price", "available", "owned"], ...rows(1_999, (n) => [12 + (n * 7_919) % 132, "", 1, "yes"]), [144, 30, "any", "no"]]] },
+  { id: "PLAN", says: "1,000 grades", cells: () => [[["length", "quantity", "grade"], ...rows(3_000, (n) => [10 + (n * 37) % 78, 3, `grade ${n % 1_000}`])], [["length", "price", "grade"], ...rows(2_000, (n) => [96 + 24 * (n % 2), 30 + 7 * (n % 2), `grade ${n % 1_000}`])]] },
+  { id: "OFFCUTS", says: "500 widths of pieces and of boards", cells: () => [[["length", "quantity", "width"], ...rows(500, (n) => [10 + (n * 37) % 78, 2, 3 + n / 64])], [["length", "price", "width"], ...rows(500, (n) => [96 + 24 * (n % 3), 30 + n / 10, 3.125 + n / 64])], 0.125, 0, 12] },
 ];
 
 /** Each largest input with its seconds, and whether they are within the limit; an error instead of an answer ends the run. */

@@ -18,9 +18,9 @@ export const ORDER = declare({
   },
   result: {
     kind: "table",
-    says: "Goods rows: they go into EXTEND, BID and RECONCILE as they stand.",
+    says: "Goods rows: they go into EXTEND, BID and RECONCILE as they stand. A row `saving` tells where a longer board, cut into several, would cost less; the last row is `total`, with what has no price. Both are passed over where the rows go on.",
     columns: {
-      item: { kind: "label", says: "Label of the stock, or the kind of piece." },
+      item: { kind: "label", says: "Label of the stock, or the kind of piece; saving; total." },
       length: { kind: "length", says: "Length of the blank bought." },
       width: { kind: "length", says: "Width of the blank bought." },
       quantity: { kind: "count", says: "How many." },
@@ -56,6 +56,18 @@ export const ORDER = declare({
       },
       shows: [{ item: "tread", quantity: 13, note: "stock: 13 treads have no blank; each needs 36 3/4\" x 11 3/4\", the widest long enough is 11 1/2\"" }],
       from: "by hand: 10 1/2 + 1 1/4 = 11 3/4 is deeper than 11 1/2",
+    },
+    {
+      given: {
+        stair: [["total rise", 22.5], ["risers", 3], ["run", 10], ["width", 36], ["landing nosing", "no"]],
+        stock: [["label", "length", "width", "thickness", "price"], ["oak 36", 36, 11.5, 1, 48], ["oak 8 ft", 96, 11.5, 1, 80]],
+      },
+      shows: [
+        { item: "oak 36", quantity: 2, cost: 96 },
+        { item: "saving", quantity: 0, cost: 0, note: "16.00 less: 1 of oak 8 ft at 80.00 in all, cut to 2 or fewer each, give the tread ordered here for 96.00; a cut takes 1/8 in, and CUTS plans them" },
+        { item: "total", cost: 96, note: "without a price here, and not in this cost: 3 x riser" },
+      ],
+      from: "by hand: two of 36 and a cut of 1/8 come out of 96; 2 x 48 = 96.00 against one board at 80.00",
     },
   ],
   source: "The cheapest stock that covers each piece; board feet = thickness x width x length / 144, under 1 in counted as 1.",

@@ -34,6 +34,24 @@ export interface OrderRow {
   readonly note: string;
 }
 
+/** A longer board that would give several of a piece for less: not ordered, told beside the goods. */
+export interface SavingRow {
+  readonly item: "saving";
+  readonly quantity: 0;
+  readonly cost: Exact;
+  readonly note: string;
+}
+
+/** What the rows above come to, and what among them has no price. */
+export interface TotalRow {
+  readonly item: "total";
+  readonly cost: Exact;
+  readonly ripCost: Exact;
+  readonly net: Exact;
+  readonly gross: Exact;
+  readonly note: string;
+}
+
 /** A kind of piece no blank covers, or that is cut from sticks. */
 export interface UnfilledRow {
   readonly item: string;
@@ -66,6 +84,44 @@ const isPlaned = (stock: BlankStock, blank: Blank): boolean => spareThickness(st
 
 /** A stick that holds two or more belongs to the cut plan, not to an order of blanks. */
 const isStick = (stock: BlankStock, blank: Blank): boolean => stock.length.gte(blank.length.times(2));
+
+/** What the blade takes between two pieces of one board, where an order says what cutting would save. */
+const KERF = lengthOf(0.125, "in");
+
+const sum = (amounts: readonly Exact[]): Exact => amounts.reduce((all, each) => all.plus(each), new Exact(0));
+
+/** The board that gives the pieces for least, several from one, where that is less than they cost as blanks. */
+const saving = (blank: Blank, bought: readonly OrderRow[], candidates: readonly Candidate[], left: ReadonlyMap<Candidate, number>): SavingRow[] => {
+  const priced = bought.filter(({ cost }) => cost.gt(0));
+  const wanted = priced.reduce((count, { quantity }) => count + quantity, 0);
+  const paid = sum(priced.map(({ cost }) => cost));
+  const boards = candidates.flatMap((candidate) => {
+    const { stock, width, price } = candidate;
+    const each = stock.length.plus(KERF).div(blank.length.plus(KERF)).floor().toNumber();
+    if (wanted === 0 || each < 2 || stock.owned || width.lt(blank.width) || !isRightThickness(stock, blank) || isPlaned(stock, blank)) return [];
+    const count = Math.ceil(wanted / each);
+    return count > (left.get(candidate) ?? 0) ? [] : [{ stock, each, count, cost: cents(price.times(count)) }];
+  });
+  const [best] = boards.sort((one, other) => one.cost.cmp(other.cost) || one.count - other.count);
+  if (best === undefined || best.cost.gte(paid)) return [];
+  const { stock, each, count, cost } = best;
+  const board = `${stock.label ?? "longer board"}`;
+  const note = `${paid.minus(cost).toFixed(2)} less: ${count} of ${board} at ${cost.toFixed(2)} in all, cut to ${each} or fewer each, give the ${blank.item} ordered here for ${paid.toFixed(2)}; a cut takes 1/8 in, and CUTS plans them`;
+  return [{ item: "saving", quantity: 0, cost: new Exact(0), note }];
+};
+
+const total = (rows: readonly (OrderRow | UnfilledRow | SavingRow)[]): TotalRow => {
+  const goods = rows.filter((row): row is OrderRow => "price" in row);
+  const without = rows.flatMap((row) => ("price" in row || "cost" in row ? [] : [`${row.quantity} x ${row.item}`]));
+  return {
+    item: "total",
+    cost: sum(goods.map(({ cost }) => cost)),
+    ripCost: sum(goods.map(({ ripCost }) => ripCost)),
+    net: sum(goods.map(({ net }) => net)),
+    gross: sum(goods.map(({ gross }) => gross)),
+    note: without.length === 0 ? "" : `without a price here, and not in this cost: ${without.join(", ")}`,
+  };
+};
 
 const covers = ({ stock, width }: Candidate, blank: Blank): boolean =>
   stock.length.gte(blank.length) && width.gte(blank.width) && isRightThickness(stock, blank) && !isStick(stock, blank);
@@ -113,11 +169,12 @@ const unfilled = (blank: Blank, wanted: number, candidates: readonly Candidate[]
 
 /**
  * The blanks to buy: for each kind of piece the cheapest stock that covers it, on-hand pieces first, then the next dearer where the first
- * runs out; what is ripped off and cut off each, and what the rip costs.
+ * runs out; what is ripped off and cut off each, and what the rip costs. A row tells where a longer board cut into several would cost less,
+ * and the last what all comes to and what has no price.
  */
 export const blankOrder = (
   blanks: readonly Blank[], stock: readonly BlankStock[],
-): readonly (OrderRow | UnfilledRow)[] | Problem<OrderProblem> => {
+): readonly (OrderRow | UnfilledRow | SavingRow | TotalRow)[] | Problem<OrderProblem> => {
   const candidates: Candidate[] = [];
   for (const one of stock) {
     const name = String(one.label ?? "");
@@ -126,8 +183,8 @@ export const blankOrder = (
     candidates.push({ stock: one, width: one.width, price: one.price ?? new Exact(0) });
   }
   const left = new Map(candidates.map((candidate) => [candidate, candidate.stock.available]));
-  return blanks.flatMap((blank) => {
-    const rows: (OrderRow | UnfilledRow)[] = [];
+  const ordered = blanks.flatMap((blank) => {
+    const rows: OrderRow[] = [];
     let wanted = blank.quantity;
     for (const candidate of candidates.filter((one) => covers(one, blank)).sort(better(blank))) {
       const quantity = Math.min(wanted, left.get(candidate) ?? 0);
@@ -136,6 +193,8 @@ export const blankOrder = (
       rows.push(filled(blank, candidate, quantity));
       wanted -= quantity;
     }
-    return wanted > 0 ? [...rows, unfilled(blank, wanted, candidates)] : rows;
+    const cheaper = saving(blank, rows, candidates, left);
+    return wanted > 0 ? [...rows, unfilled(blank, wanted, candidates), ...cheaper] : [...rows, ...cheaper];
   });
+  return [...ordered, total(ordered)];
 };

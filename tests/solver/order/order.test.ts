@@ -97,6 +97,8 @@ const ordered = (facts: StairFacts, stock: readonly BlankStock[]) => {
 
 const bought = (facts: StairFacts, stock: readonly BlankStock[]): OrderRow[] => ordered(facts, stock).filter((row): row is OrderRow => "price" in row);
 
+const rowsOf = (item: string, facts: StairFacts, stock: readonly BlankStock[]) => ordered(facts, stock).filter((row) => row.item === item);
+
 test("the cheapest blank that covers is ordered, and the price does not move from a 10 in to a 9 in run", () => {
   const [ten] = bought(STAIR, STOCK);
   const [nine] = bought({ ...STAIR, run: inches(9) }, STOCK);
@@ -147,4 +149,46 @@ test("the landing nosing is ordered with the treads where a blank covers it, and
   expect(bought(STAIR, STOCK).map(({ item, quantity }) => [item, quantity])).toEqual([["oak 42", 13], ["oak 42", 1]]);
   const short = STOCK.filter(({ label }) => label !== "oak 48").map((stock) => (stock.label === "oak 42" ? { ...stock, available: 13 } : stock));
   expect(ordered(STAIR, short).find(({ item }) => item === "landing nosing")).toMatchObject({ quantity: 1 });
+});
+
+describe("what an order comes to", () => {
+  test("the total adds what has a price, and names what has none", () => {
+    // By hand: 13 treads and a landing nosing at 52.00; 13 returns and 14 risers come from sticks.
+    const [total, ...others] = rowsOf("total", STAIR, STOCK);
+    expect(others).toEqual([]);
+    expect(total).toMatchObject({ note: "without a price here, and not in this cost: 13 x return, 14 x riser" });
+    expect(total !== undefined && "cost" in total ? total.cost.toNumber() : undefined).toBe(728);
+    const all = [...STOCK, { label: "riser blank", length: inches(40), width: inches(7.25), thickness: inches(0.75), price: exact(9), available: Infinity, owned: false }];
+    // By hand: 14 risers at 9.00 more, and nothing without a price on a stair without returns and landing nosing.
+    const [whole] = rowsOf("total", { ...STAIR, openEnd: "none", landingNosing: false }, all);
+    expect(whole).toMatchObject({ note: "" });
+    expect(whole !== undefined && "cost" in whole ? whole.cost.toNumber() : undefined).toBe(13 * 52 + 14 * 9);
+  });
+
+  const plain: StairFacts = { ...STAIR, openEnd: "none", landingNosing: false };
+  const long = (price: number, length = 120, available = Infinity): BlankStock => ({ label: "oak 10 ft", length: inches(length), width: inches(11.5), thickness: inches(1), price: exact(price), available, owned: false });
+  const savings = (...stock: BlankStock[]): (string | undefined)[] => rowsOf("saving", plain, [...STOCK, ...stock]).map(({ note }) => note);
+
+  test("longer boards cut into several are told where they cost less, with the money and how", () => {
+    // By hand: 36 3/4 three times and two cuts of 1/8 are 110 1/2 of 120; 13 treads take 5 boards: 5 x 120 = 600 against 13 x 52 = 676.
+    expect(savings(long(120))).toEqual([
+      "76.00 less: 5 of oak 10 ft at 600.00 in all, cut to 3 or fewer each, give the tread ordered here for 676.00; a cut takes 1/8 in, and CUTS plans them",
+    ]);
+  });
+
+  test("and not where they cost as much, are too few, too thick or too narrow, or hold only one", () => {
+    expect(savings(long(135.2))).toEqual([]);
+    expect(savings(long(120, 120, 4))).toEqual([]);
+    expect(savings({ ...long(20), thickness: inches(1.25) })).toEqual([]);
+    expect(savings({ ...long(20), width: inches(11) })).toEqual([]);
+    // By hand: two and a cut are 73 5/8, exactly the board; a 64th less holds one.
+    expect(savings(long(20, 73.625))).toHaveLength(1);
+    // By hand: one of 73 39/64 covers a tread at 60.00, dearer than the 52.00 of oak 42, and saves nothing.
+    expect(savings(long(60, 73.609375))).toEqual([]);
+  });
+
+  test("a longer blank that costs less than the exact one is the one ordered", () => {
+    const dear = STOCK.map((stock) => (stock.label === "oak 42" ? { ...stock, price: exact(70) } : stock));
+    expect(bought(plain, dear).map(({ item, quantity }) => [item, quantity])).toEqual([["oak 48", 13]]);
+  });
 });
