@@ -61,8 +61,7 @@ describe("blanks cut from boards", () => {
 
 describe("fits cut from boards", () => {
   test("TREADFIT's depth is the width of the tread, RISERFIT's height that of the riser", () => {
-    const fit = cells("TREADFIT", [["step", "run", "back", "front", "left angle"], [1, 10, 36, 36, "square"]], 1.25);
-    const treads = fit.map((row) => ["step", "length", "depth"].map((heading) => row[fit[0]!.indexOf(heading)]));
+    const treads = cells("TREADFIT", [["step", "run", "back", "front", "left angle"], [1, 10, 36, 36, "square"]], 1.25);
     expect(sentence("CUTS", treads, [HEADINGS, POPLAR])).toBe('width: piece 1 is 11 1/4" wide, and the widest stock of its grade is 7 1/4"; add wider stock');
     expect(cells("CUTS", treads, [HEADINGS, OAK])).toHaveLength(2);
     const risers = cells("RISERFIT", [["step", "height", "top", "bottom", "left angle"], [1, 7.5, 36, 36, "square"]]);

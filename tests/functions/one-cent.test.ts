@@ -78,3 +78,22 @@ test("owned sticks that have a price are in PLAN's cost, which says that BUY lea
   // By hand: two owned at 38.005 are 76.01, one bought at 50.
   expect([plan.get("cost"), plan.get("note")]).toEqual([126.01, "76.01 of the cost is owned stock, which BUY leaves out"]);
 });
+
+describe("what an order says of its own rows is no goods where it goes on", () => {
+  // By hand: 3 blanks at 38.005 are 114.02; a board of 60.00 would give three of 38, and the total says what all comes to.
+  const order = answered("ORDER", STAIR, [...oneBlank, ["oak 10 ft", 120, 11.5, 1, 60, "any"]]);
+  const said = order.map(([item]) => item);
+
+  test("ORDER has a saving and a total", () => {
+    expect([said.includes("saving"), said.at(-1), order.at(-1)![5]]).toEqual([true, "total", ONE_ROW]);
+  });
+
+  test("EXTEND passes them over, so that no cost counts twice", () => {
+    const rows = answered("EXTEND", order, [["item", "price"], ["oak", PRICE], ["riser", 9]]);
+    expect(rows.map(([item]) => item)).toEqual(["item", "oak", "riser"]);
+  });
+
+  test("BID counts what is ordered once", () => {
+    expect(answered("BID", order.filter(([item]) => item !== "riser"))[1]).toEqual(["direct", ONE_ROW]);
+  });
+});

@@ -16,7 +16,7 @@ export const order = sheet(
       ],
     },
     { at: "H4", rows: [["=STAIR.BLANK(Layout!D4#)"]] },
-    { at: "A11", labels: true, formats: { 1: MONEY }, rows: [["cost of the blanks", "=SUM(INDEX(A15#,0,6))"], ["rip cost, part of it", "=SUM(INDEX(A15#,0,9))"]] },
+    { at: "A11", labels: true, formats: { 1: MONEY }, rows: [["cost of the blanks", "=STAIR.PICK(A15#,\"total\",\"cost\")"], ["rip cost, part of it", "=STAIR.PICK(A15#,\"total\",\"rip cost\")"]] },
     {
       at: "D11", style: "caution",
       rows: [["The cost of the blanks does not move with the run: the yard sells the same 11 1/2 in blank for a 9 in run as for a 10. What moves is what is ripped off, and that you have paid for too."]],

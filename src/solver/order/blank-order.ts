@@ -42,14 +42,15 @@ export interface SavingRow {
   readonly note: string;
 }
 
-/** What the rows above come to, and what among them has no price. */
+/** What the rows above come to, and what among them has no price; nothing where one of them has failed. */
 export interface TotalRow {
   readonly item: "total";
-  readonly cost: Exact;
-  readonly ripCost: Exact;
-  readonly net: Exact;
-  readonly gross: Exact;
+  readonly cost?: Exact;
+  readonly ripCost?: Exact;
+  readonly net?: Exact;
+  readonly gross?: Exact;
   readonly note: string;
+  readonly bad?: Problem<OrderProblem>;
 }
 
 /** A kind of piece no blank covers, or that is cut from sticks. */
@@ -113,13 +114,16 @@ const saving = (blank: Blank, bought: readonly OrderRow[], candidates: readonly 
 const total = (rows: readonly (OrderRow | UnfilledRow | SavingRow)[]): TotalRow => {
   const goods = rows.filter((row): row is OrderRow => "price" in row);
   const without = rows.flatMap((row) => ("price" in row || "cost" in row ? [] : [`${row.quantity} x ${row.item}`]));
+  const note = without.length === 0 ? "" : `without a price here, and not in this cost: ${without.join(", ")}`;
+  const failed = rows.flatMap((row) => ("bad" in row && row.bad !== undefined ? [row.bad] : []));
+  if (failed[0] !== undefined) return { item: "total", note, bad: failed[0] };
   return {
     item: "total",
     cost: sum(goods.map(({ cost }) => cost)),
     ripCost: sum(goods.map(({ ripCost }) => ripCost)),
     net: sum(goods.map(({ net }) => net)),
     gross: sum(goods.map(({ gross }) => gross)),
-    note: without.length === 0 ? "" : `without a price here, and not in this cost: ${without.join(", ")}`,
+    note,
   };
 };
 

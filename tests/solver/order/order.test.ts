@@ -127,7 +127,7 @@ test("a blank that is not deep enough is called out with what it takes", () => {
   const [row] = ordered({ ...STAIR, run: inches(10.5) }, STOCK);
   if (row === undefined || !("bad" in row) || row.bad === undefined) throw new Error("nothing covers 11 3/4");
   expect(row.bad.problem).toBe("no-blank-covers");
-  expect(row.quantity).toBe(13);
+  expect((row as { quantity: number }).quantity).toBe(13);
 });
 
 test("a thicker blank is taken only where none of the thickness is left, and its nosing is called out", () => {
@@ -163,6 +163,12 @@ describe("what an order comes to", () => {
     const [whole] = rowsOf("total", { ...STAIR, openEnd: "none", landingNosing: false }, all);
     expect(whole).toMatchObject({ note: "" });
     expect(whole !== undefined && "cost" in whole ? whole.cost.toNumber() : undefined).toBe(13 * 52 + 14 * 9);
+  });
+
+  test("a total over a row that failed fails with it", () => {
+    const [total] = rowsOf("total", { ...STAIR, run: inches(10.5) }, STOCK);
+    expect(total).toMatchObject({ bad: { problem: "no-blank-covers" }, note: "without a price here, and not in this cost: 13 x tread, 13 x return, 14 x riser" });
+    expect(total).not.toHaveProperty("cost");
   });
 
   const plain: StairFacts = { ...STAIR, openEnd: "none", landingNosing: false };
