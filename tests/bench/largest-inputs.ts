@@ -20,7 +20,7 @@ const word = (index: number): string => Array.from(String(index), (digit) => "ab
 /** Readings typed as fractions, with both diagonals and leans: what takes longest to read and to fit. */
 const fits = (distance: unknown, lean: string) => [
   ["step", lean === "lean" ? "run" : "height", lean === "lean" ? "back" : "top", lean === "lean" ? "front" : "bottom", "diagonal", "second diagonal", `left ${lean}`, `right ${lean}`],
-  ...rows(4_999, (n) => [n + 1, distance, "36 1/2", "36 3/4", lean === "lean" ? "37 7/8" : "37 5/16", lean === "lean" ? "37 13/16" : "37 1/4", 1.5, -1]),
+  ...rows(1_999, (n) => [n + 1, distance, "36 1/2", "36 3/4", lean === "lean" ? "37 7/8" : "37 5/16", lean === "lean" ? "37 13/16" : "37 1/4", 1.5, -1]),
 ];
 
 /** Pieces of so many lengths, to a 64th. */
@@ -38,8 +38,8 @@ const LARGEST: readonly LargestInput[] = [
   { id: "UNIFORMITY", says: "20,000 rises", cells: () => [rows(20_000, (n) => [7.5 + (n % 3) / 16])] },
   { id: "RISERHEIGHT", says: "20,000 rises", cells: () => [rows(20_000, (n) => [7.5 + (n % 3) / 16]), 1] },
   { id: "EQUALIZE", says: "5,000 rises", cells: () => [rows(5_000, (n) => [7 + (n % 16) / 16]), 1, 0.75, 0.75] },
-  { id: "TREADFIT", says: "4,999 readings as fractions", cells: () => [fits("10", "lean"), "1 1/4", "right"] },
-  { id: "RISERFIT", says: "4,999 readings as fractions", cells: () => [fits("7 1/2", "flare"), "right"] },
+  { id: "TREADFIT", says: "1,999 readings as fractions", cells: () => [fits("10", "lean"), "1 1/4", "right"] },
+  { id: "RISERFIT", says: "1,999 readings as fractions", cells: () => [fits("7 1/2", "flare"), "right"] },
   { id: "BUY", says: "300 pieces, 2,000 rows to buy", cells: () => [pieces(100, 3), [["length", "price"], ...rows(2_000, (n) => [60 + n / 20, 10 + n / 40])]] },
   { id: "CUTS", says: "10,000 pieces, 2,000 boards on hand", cells: () => [pieces(1_000, 10), [["length", "price", "available", "owned"], ...rows(1_999, (n) => [12 + (n * 7_919) % 132, "", 1, "yes"]), [144, 30, "any", "no"]]] },
   { id: "PLAN", says: "1,000 grades", cells: () => [[["length", "quantity", "grade"], ...rows(3_000, (n) => [10 + (n * 37) % 78, 3, `grade ${n % 1_000}`])], [["length", "price", "grade"], ...rows(2_000, (n) => [96 + 24 * (n % 2), 30 + 7 * (n % 2), `grade ${n % 1_000}`])]] },

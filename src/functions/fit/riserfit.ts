@@ -14,7 +14,7 @@ export const RISERFIT = declare({
   group: "Fit",
   says: "Cut lengths, angles and tilts of risers, step by step from tape readings.",
   parameters: {
-    readings: { kind: "table", table: riserReadings, badRows: "answer", rows: 5_000, says: "One row per riser: height, top, bottom, and what fixes the ends; or height, top and both angles." },
+    readings: { kind: "table", table: riserReadings, badRows: "answer", rows: 2_000, says: "One row per riser: height, top, bottom, and what fixes the ends; or height, top and both angles." },
     openEnd: { kind: "choice", options: ["none", "left", "right", "both"], default: "none", says: "Ends where the riser runs past the skirt." },
     runPast: { kind: "reading", sign: "not negative", default: "1/4", says: "How far it runs past the open skirt." },
     thickness: { kind: "reading", sign: "positive", default: "3/4", says: "Thickness of the riser." },

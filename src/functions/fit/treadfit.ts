@@ -15,7 +15,7 @@ export const TREADFIT = declare({
   group: "Fit",
   says: "Cut lengths, angles, tilts and mitres of treads, step by step from tape readings.",
   parameters: {
-    readings: { kind: "table", table: treadReadings, badRows: "answer", rows: 5_000, says: "One row per tread: run, back, front, and what fixes the ends; or run, back and both angles." },
+    readings: { kind: "table", table: treadReadings, badRows: "answer", rows: 2_000, says: "One row per tread: run, back, front, and what fixes the ends; or run, back and both angles." },
     nosing: { kind: "reading", sign: "not negative", default: "1 1/4", says: "How far the tread projects past the riser face below it." },
     openEnd: { kind: "choice", options: ["none", "left", "right", "both"], default: "none", says: "Ends with a mitred return." },
     overhang: { kind: "reading", sign: "not negative", defaultsTo: "nosing", says: "How far the return stands past the skirt." },

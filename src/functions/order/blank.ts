@@ -11,7 +11,7 @@ export const BLANK = declare({
   says: "Sizes of the blanks a stair needs: treads, returns, landing nosing, risers.",
   parameters: {
     stair: { kind: "stair", says: "The stair, or the result of LAYOUT with width and open end." },
-    readings: { kind: "table", table: treadReadings, badRows: "refuse", rows: 5_000, optional: true, says: "Tread readings.", without: "Left out: the nominal width." },
+    readings: { kind: "table", table: treadReadings, badRows: "refuse", rows: 2_000, optional: true, says: "Tread readings.", without: "Left out: the nominal width." },
     headings,
   },
   result: {

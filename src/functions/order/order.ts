@@ -13,7 +13,7 @@ export const ORDER = declare({
   parameters: {
     stair: { kind: "stair", says: "The stair, or the result of LAYOUT with width and open end." },
     stock: { kind: "table", table: stock, badRows: "refuse", says: "Blanks that can be had: length, width, price; thickness where sizes of several are listed." },
-    readings: { kind: "table", table: treadReadings, badRows: "refuse", rows: 5_000, optional: true, says: "Tread readings.", without: "Left out: the nominal width." },
+    readings: { kind: "table", table: treadReadings, badRows: "refuse", rows: 2_000, optional: true, says: "Tread readings.", without: "Left out: the nominal width." },
     headings,
   },
   result: {

@@ -405,6 +405,20 @@ describe("bevel gauge, template, clearance, undercut on purpose", () => {
     expect(leaning.rightSet).toBe("square, face longer 2.00");
   });
 
+  test("the tilt is square to the cut, the lean along the nose: the same on a nearly square end, less on a skewed one", () => {
+    const tilt = (angle: number) => one({ run: 10, back: 36, leftAngle: angle, rightAngle: 0, leftLean: 3, rightLean: 0 }).leftTilt;
+    // By hand: atan(tan 3 x cos 30) = atan(0.0524078 x 0.8660254) = 2.5987; at 5 degrees cos is 0.99619, so 0.011 less than 3.
+    expect(tilt(30)).toBeCloseTo(2.5987, 4);
+    expect(3 - tilt(5)).toBeGreaterThan(0.011);
+    expect(3 - tilt(5)).toBeLessThan(0.012);
+  });
+
+  test("a gauge out by a quarter degree is 0.049 in at the nose", () => {
+    // By hand: 11 1/4 x tan 0.25 = 0.0491.
+    const nose = (angle: number) => one({ run: 10, back: 36, leftAngle: 0, rightAngle: angle, leftLean: 0, rightLean: 0 }).front;
+    expect(nose(0.25) - nose(0)).toBeCloseTo(0.0491, 4);
+  });
+
   test("no number in words is below 0, and words say what the corners in space show", () => {
     fc.assert(
       fc.property(shapes, (shape) => {
