@@ -21,6 +21,6 @@ export const ticketPages = (page: Document, tickets: readonly Ticket[], cautions
       element(page, "table", [element(page, "tbody", lines)]),
       ...notes.map((note) => element(page, "p", note)),
       element(page, "p", SETTING),
-      element(page, "p", MARKS),
+      ...(headings.includes("toe") ? [element(page, "p", MARKS)] : []),
     ], "ticket");
   });
