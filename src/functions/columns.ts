@@ -22,6 +22,7 @@ export type Column =
   | (Said & { readonly kind: "count"; readonly sign: Sign; readonly default?: number })
   | (Said & { readonly kind: "number"; readonly sign: Sign; readonly default?: number })
   | (Said & { readonly kind: "money"; readonly sign: Sign })
+  | (Said & { readonly kind: "rate"; readonly sign: "not negative"; readonly of: RateOf })
   | (Said & { readonly kind: "label" })
   | (Said & { readonly kind: "text"; readonly default?: string })
   | (Said & { readonly kind: "choice"; readonly options: readonly string[]; readonly default?: string })
@@ -52,6 +53,7 @@ interface ValueOf {
   readonly count: number;
   readonly number: number;
   readonly money: Exact;
+  readonly rate: number;
   readonly label: string | number;
   readonly text: string;
   readonly flag: boolean;

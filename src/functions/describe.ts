@@ -55,7 +55,7 @@ export const kindText = (parameter: Parameter): string => {
 };
 
 const COLUMN_KINDS: Readonly<Record<Column["kind"], string>> = {
-  length: "length", reading: "length", angle: "degrees", count: "whole number", number: "number", money: "money", label: "text or number",
+  length: "length", reading: "length", angle: "degrees", count: "whole number", number: "number", money: "money", rate: "rate", label: "text or number",
   text: "text", choice: "one of", flag: "yes or no",
 };
 

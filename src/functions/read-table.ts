@@ -2,7 +2,7 @@ import { lengthOf, type Unit } from "../solver/length/length";
 import { Exact } from "../solver/length/exact";
 import { type Failed, failed, folded, type Given, type GivenCells, givenFor, isEmptyOrZero, isFailed } from "./cells";
 import type { Column, Columns, RowOf, Table } from "./columns";
-import { readAngle, readChoice, readCount, readFlag, readLength, readMoney, readNumber, readReading, readText } from "./read-value";
+import { readAngle, readChoice, readCount, readFlag, readLength, readMoney, readNumber, readRate, readReading, readText } from "./read-value";
 import { headingPlaces, isHeadingRow, type OwnHeadings, type Places } from "./headings";
 import { say, inSight } from "./say";
 import { words } from "../solver/words";
@@ -57,6 +57,10 @@ export const readColumn = (name: string, cell: Given, column: Column, unit: Unit
       return readNumber(name, cell, column);
     case "money":
       return readMoney(name, cell, column.sign);
+    case "rate": {
+      const rate = readRate(name, cell, column.of);
+      return isFailed(rate) ? rate : rate.toNumber();
+    }
     case "choice":
       return readChoice(name, cell, column.options);
     case "flag":

@@ -117,7 +117,7 @@ export const rates = table("rates", "One row a rate of the shop.", {
 
 export const allowances = table("allowances", "One row an item that gets a share more.", {
   item: itemLabel,
-  allowance: { kind: "number", sign: "not negative", required: true, says: "The share: 0.1 or 10% is ten percent more." },
+  allowance: { kind: "rate", sign: "not negative", of: "the quantity", required: true, says: "The share: 0.1 or 10% is ten percent more." },
 }, { takes: ["TAKEOFF"] });
 
 const goods = {

@@ -219,3 +219,32 @@ describe("ranges have a promised size", () => {
     expect(answered("PICK", [[long("oak"), 1], [long("ash"), 2], ["elm", 3]], long("oik"))).toMatch(/^#N\/A label: "oikx{77}…" is not known; nearest is "oakx{77}…"$/);
   });
 });
+
+describe("a rate is what it says", () => {
+  const costs = [["item", "cost"], ["material", 1000]];
+
+  test.each([
+    // By hand: 20 x 3.5; 71.25 x 2.33 = 166.0125; 20 x 11.
+    ["250%", 20, 70], ["250 %", 20, 70], [2.5, 20, 70], ["133%", 71.25, 166.01], ["1000%", 20, 220], [5, 20, 120], [0, 20, 20],
+  ])("a markup of %s", (rate, cost, price) => {
+    expect(answered("SELLINGPRICE", cost, rate)).toBe(price);
+  });
+
+  test.each([
+    [25, "rate: 25 is 2500 %, write 25% or 0.25"],
+    [5.01, "rate: 5.01 is 501 %, write 5.01% or 0.0501"],
+    ["1001%", 'rate: must be 1000 % or less, got "1001%"'],
+    [-0.1, "rate: must be 0 or more, got -0.1"],
+  ])("a markup of %s is refused", (rate, says) => {
+    expect(answered("SELLINGPRICE", 15, rate)).toBe(`#VALUE! ${says}`);
+  });
+
+  test("a margin leaves something for the cost, a tax is never more than what it falls on unless it says so", () => {
+    expect(answered("SELLINGPRICE", 15, 1.5, "margin")).toBe("#VALUE! rate: a margin of 150 % leaves no cost; write less than 100 %");
+    expect(answered("BID", costs, 2.5, 1.5, "margin")).toBe("#VALUE! profit: a margin of 150 % leaves no cost; write less than 100 %");
+    expect(answered("BID", costs, 0, 0, "markup", 1.33)).toBe('#VALUE! tax: 1.33 is 133 %, more than the whole; write "133%" if it is meant, else a share under 1');
+    expect(answered("BID", costs, 0, 0, "markup", 7)).toBe("#VALUE! tax: 7 is 700 %, write 7% or 0.07");
+    // By hand: overhead 250 % of 1,000 is 2,500; markup 133 % of 3,500 is 4,655; the price 8,155.
+    expect(column(answered("BID", costs, "250%", "133%"), "cost")).toEqual([1000, 2500, 4655, 8155, 0, 8155]);
+  });
+});

@@ -31,7 +31,6 @@ export const TAKEOFF = declare({
     "no-run": { cell: "#VALUE!", says: "run: is missing, empty or 0; give run, total run or available run" },
     "no-width": { cell: "#VALUE!", says: "width: is missing, empty or 0; give width, skirt to skirt" },
     "allowance-for-nothing": { cell: "#N/A", says: 'allowances, item: "{item}" is not a takeoff item; nearest is "{nearest}"' },
-    "allowance-over-one": { cell: "#VALUE!", says: "allowances, {item}: {allowance} is {percent} %, write {allowance}% or {share}" },
     "two-allowances": { cell: "#VALUE!", says: "allowances, {item}: has two allowances, {first} and {second}; keep one" },
   },
   examples: [

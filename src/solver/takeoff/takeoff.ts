@@ -23,7 +23,7 @@ export interface TakeoffLine {
   readonly bad?: Problem<"no-width">;
 }
 
-export type TakeoffProblem = "no-total-rise" | "no-run" | "no-width" | "allowance-for-nothing" | "allowance-over-one" | "two-allowances";
+export type TakeoffProblem = "no-total-rise" | "no-run" | "no-width" | "allowance-for-nothing" | "two-allowances";
 
 const SCREWS_A_TREAD = 4;
 const NAILS_A_RISER = 6;
@@ -127,7 +127,6 @@ const wrongAllowance = (allowances: readonly Allowance[], known: readonly string
     const name = String(item);
     const other = allowances.find((one) => goodsKey(one.item) === goodsKey(name) && one.allowance !== allowance);
     if (!known.some((one) => goodsKey(one) === goodsKey(name))) return problem("allowance-for-nothing", { item: name, nearest: nearestLabel(name, known) });
-    if (allowance > 1) return problem("allowance-over-one", { item: name, allowance, percent: allowance * PERCENT, share: allowance / PERCENT });
     if (other !== undefined) return problem("two-allowances", { item: name, first: allowance, second: other.allowance });
   }
   return undefined;

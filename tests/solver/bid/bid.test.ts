@@ -150,7 +150,7 @@ describe("in a sheet", () => {
     [[[["item", "cost"], ["wood", 100]], 10], "overhead: 10 is 1000 %, write 10% or 0.1"],
     [[[["item", "cost"], ["wood", 100]], 0, 1, "margin"], "profit: a margin of 100 % leaves no cost; write less than 100 %"],
     [[[["item", "cost"], ["wood", 100]], 0, 0, "markup", 8.25], "tax: 8.25 is 825 %, write 8.25% or 0.0825"],
-    [[[["item", "cost"], ["wood", 100]], 0, 0, "markup", 0.08, "item"], 'taxBasis: "item" is not known; nearest is "items"; write price or items'],
+    [[[["item", "cost"], ["wood", 100]], 0, 0, "markup", 0.08, "itms"], 'taxBasis: "itms" is not known; nearest is "items"; write price or items'],
     [[[["item", "costt"], ["wood", 100]]], 'costs: heading "costt" is not known; did you mean "cost"?'],
     [[[["item", "cost", "taxed"], ["wood", 100, "maybe"]]], 'taxed in row 2 (wood): must be yes or no, got "maybe"'],
   ])("%j is refused in words", (cells, says) => {

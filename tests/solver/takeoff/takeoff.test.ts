@@ -162,7 +162,8 @@ test("allowances add their share and pieces round up, feet do not", () => {
 
 // By hand: 10 is a thousand percent, 10 % and 20 % of one item cannot both be meant.
 test.each([
-  ["more than the item itself", [["screws", 10]], "allowances, screws: 10 is 1000 %, write 10% or 0.1"],
+  ["10 for 10 %", [["screws", 10]], "allowance in row 2 (screws): 10 is 1000 %, write 10% or 0.1"],
+  ["more than the item itself", [["screws", 1.5]], 'allowance in row 2 (screws): 1.5 is 150 %, more than the whole; write "150%" if it is meant, else a share under 1'],
   ["two that differ", [["screws", 0.1], ["Screws", 0.2]], "allowances, screws: has two allowances, 0.1 and 0.2; keep one"],
   ["an item that is not counted", [["screwz", 0.1]], 'allowances, item: "screwz" is not a takeoff item; nearest is "screws"'],
   ["less than nothing", [["screws", -0.1]], "allowance in row 2 (screws): must be 0 or more, got -0.1"],
