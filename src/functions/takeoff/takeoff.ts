@@ -69,7 +69,7 @@ export const TAKEOFF = declare({
       from: "by hand: 52 x 1.1 = 57.2, so 58",
     },
     { given: { stair: [["total rise", 107.5], ["risers", 14], ["run", 10]], allowances: [["item", "allowance"], ["skrews", 0.1]] }, fails: "#N/A", says: 'allowances, item: "skrews" is not a takeoff item; nearest is "screws"', from: "by hand: one letter from screws" },
-    { given: { stair: [["total rise", 107.5], ["risers", 14], ["run", 10]], allowances: [["item", "allowance"], ["screws", 10]] }, fails: "#VALUE!", says: "allowances, screws: 10 is 1000 %, write 10% or 0.1", from: "by hand: ten times as many screws again is no allowance" },
+    { given: { stair: [["total rise", 107.5], ["risers", 14], ["run", 10]], allowances: [["item", "allowance"], ["screws", 10]] }, fails: "#VALUE!", says: "allowance in row 2 (screws): 10 is 1000 %, write 10% or 0.1", from: "by hand: ten times as many screws again is no allowance" },
   ],
   source: "Counts of the trade: common practice, no source, each with its numbers in the row. Pilot holes: US Army EN5155 and Wood Handbook, FPL-GTR-190, chapter 8, with 90 % of the root in hardwood from memory. What nails and screws hold in withdrawal is out of scope.",
   solve: ({ stair, allowances: shares }) => {
