@@ -24,6 +24,13 @@ const main = async (): Promise<void> => {
   const server = loopbackServer(dist);
   const port = await listeningPort(server, askedPort(process.env["PORT"]));
   const address = `http://${loopbackAddress}:${port}/`;
+  // Ready for Ctrl+C before it is offered.
+  for (const signal of ["SIGINT", "SIGTERM"] as const) {
+    process.on(signal, () => {
+      server.close();
+      server.closeAllConnections();
+    });
+  }
   console.log(
     greeting(address, (file) => existsSync(path.join(dist, file)), {
       install: recordedTime(path.join(recorded, "install.json")),
@@ -31,12 +38,6 @@ const main = async (): Promise<void> => {
       start: performance.now(),
     }),
   );
-  for (const signal of ["SIGINT", "SIGTERM"] as const) {
-    process.on(signal, () => {
-      server.close();
-      server.closeAllConnections();
-    });
-  }
   openBrowser(address);
 };
 

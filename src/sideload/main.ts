@@ -32,8 +32,7 @@ const main = async (): Promise<void> => {
     server.close();
     throw error;
   }
-  console.log("Excel is opening with Treadsheet in it: type =STAIR. in a cell, or choose Treadsheet on the Home tab.");
-  console.log("Leave this running while you work. Stop with Ctrl+C, which also takes the add-in out of Excel again.");
+  // Ready for Ctrl+C before it is offered.
   process.once("SIGINT", () => {
     server.close();
     server.closeAllConnections();
@@ -42,6 +41,8 @@ const main = async (): Promise<void> => {
       process.exitCode = 1;
     });
   });
+  console.log("Excel is opening with Treadsheet in it: type =STAIR. in a cell, or choose Treadsheet on the Home tab.");
+  console.log("Leave this running while you work. Stop with Ctrl+C, which also takes the add-in out of Excel again.");
 };
 
 main().catch((error: unknown) => {

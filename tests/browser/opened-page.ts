@@ -7,6 +7,8 @@ import { loopbackServer } from "../../src/serve/loopback-server";
 import { startedBrowser } from "./chromium";
 
 const project = path.resolve(__dirname, "../..");
+/** How long a page may take on a slow, busy machine before its test gives up, in milliseconds: a limit, not a wait. */
+const SLOWEST = 120_000;
 const platformScripts = "https://appsforoffice.microsoft.com/lib/1/hosted/";
 
 export interface OpenedPage {
@@ -40,6 +42,7 @@ export const openedPages = async (folder = path.join(project, "dist")): Promise<
       const faults: string[] = [];
       const context = given ?? (await browser.newContext(options));
       const page = await context.newPage();
+      page.setDefaultTimeout(SLOWEST);
       page.on("pageerror", ({ message }) => faults.push(`error: ${message}`));
       page.on("console", (message) => {
         if (message.type() === "error") faults.push(`console: ${message.text()}`);

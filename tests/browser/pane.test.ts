@@ -5,7 +5,7 @@ import type { CellValue } from "../../src/workbook/workbook";
 import { openedPages, type Opened } from "./opened-page";
 import { seriousFaults } from "./serious-faults";
 
-const browserTime = 180_000;
+const browserTime = 400_000;
 const FIND = "Find a function by a trade word";
 
 let pages: Opened;

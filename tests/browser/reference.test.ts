@@ -1,7 +1,7 @@
 import { catalogue } from "../../src/functions/catalogue";
 import { openedPages, type Opened } from "./opened-page";
 
-const browserTime = 120_000;
+const browserTime = 400_000;
 
 let pages: Opened;
 

@@ -6,7 +6,7 @@ import type { CellValue, Workbook } from "../../src/workbook/workbook";
 import { closeWorkbooks, openedData } from "../workbook/opened-workbook";
 import { openedPages, type Opened } from "./opened-page";
 
-const browserTime = 180_000;
+const browserTime = 400_000;
 /** The engine keeps twelve significant digits. */
 const RELATIVE = 1e-11;
 

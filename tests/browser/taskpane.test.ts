@@ -4,7 +4,7 @@ import { CAUTION } from "../../src/functions/caution";
 import { seriousFaults } from "./serious-faults";
 import { openedPages, type Opened } from "./opened-page";
 
-const browserTime = 120_000;
+const browserTime = 400_000;
 // Width of an Office task pane as it opens, in pixels.
 const paneSize = { width: 320, height: 700 };
 // WCAG 2.2, 1.4.3 Contrast (Minimum).

@@ -2,7 +2,7 @@ import { catalogue } from "../../src/functions/catalogue";
 import { openedPages, type Opened } from "../browser/opened-page";
 import { hostedFolder, type HostedFolder } from "./hosted-folder";
 
-const browserTime = 120_000;
+const browserTime = 400_000;
 // A telephone held upright, in pixels.
 const narrow = { width: 360, height: 640 };
 

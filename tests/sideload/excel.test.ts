@@ -1,4 +1,4 @@
-import { spawn, spawnSync } from "node:child_process";
+import { type ChildProcess, spawn, spawnSync } from "node:child_process";
 import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { type AddressInfo, connect, createServer, type Server } from "node:net";
 import { tmpdir } from "node:os";
@@ -42,6 +42,34 @@ const answers = (port: number): Promise<boolean> => new Promise((resolve) => {
   socket.once("error", () => resolve(false));
 });
 
+interface Served {
+  readonly tool: ChildProcess;
+  readonly port: number;
+  readonly ended: Promise<number | null>;
+  readonly output: () => string;
+}
+
+/** The tool on a free port, once it says that it serves; another port where someone else took that one meanwhile. */
+const served = async (): Promise<Served> => {
+  const free = await listening();
+  const port = portOf(free);
+  await closed(free);
+  planted(port);
+  const tool = spawn(process.execPath, ["dist/tools/sideload.js"], { cwd: folder });
+  let output = "";
+  const ended = new Promise<number | null>((resolve) => tool.once("close", resolve));
+  const isServing = await new Promise<boolean>((resolve, reject) => {
+    const take = (part: Buffer): void => {
+      output += part.toString();
+      if (output.includes("Stop with Ctrl+C")) resolve(true);
+    };
+    tool.stdout.on("data", take);
+    tool.stderr.on("data", take);
+    tool.once("close", () => (output.includes(`Port ${port} is taken`) ? resolve(false) : reject(new Error(output))));
+  });
+  return isServing ? { tool, port, ended, output: () => output } : served();
+};
+
 beforeEach(() => {
   folder = mkdtempSync(path.join(tmpdir(), "treadsheet-excel-"));
 });
@@ -54,26 +82,11 @@ test("the port served is the one that the manifest names, on this machine alone"
 });
 
 test("certificates are asked for, the pages served, desktop Excel opened with the manifest, and all of it undone on Ctrl+C", async () => {
-  const free = await listening();
-  const port = portOf(free);
-  await closed(free);
-  planted(port);
-  const tool = spawn(process.execPath, ["dist/tools/sideload.js"], { cwd: folder });
-  let output = "";
-  const ended = new Promise<number | null>((resolve) => tool.once("close", resolve));
-  await new Promise<void>((resolve, reject) => {
-    const take = (part: Buffer): void => {
-      output += part.toString();
-      if (output.includes("Stop with Ctrl+C")) resolve();
-    };
-    tool.stdout.on("data", take);
-    tool.stderr.on("data", take);
-    tool.once("close", () => reject(new Error(output)));
-  });
+  const { tool, port, ended, output } = await served();
   expect(await answers(port)).toBe(true);
   tool.kill("SIGINT");
   expect(await ended).toBe(0);
-  expect(output).toMatch(/certificates: asked\nstart: manifest\.xml {"appType":"desktop","enableDebugging":false}\n.*stop: manifest\.xml\n/s);
+  expect(output()).toMatch(/certificates: asked\nstart: manifest\.xml {"appType":"desktop","enableDebugging":false}\n.*stop: manifest\.xml\n/s);
   expect(await answers(port)).toBe(false);
 });
 

@@ -2,7 +2,7 @@ import type { Page } from "playwright-core";
 import type { SheetPage } from "../../src/workbook/page/sheet-page";
 import { openedPages, type Opened, type OpenedPage } from "../browser/opened-page";
 
-const browserTime = 180_000;
+const browserTime = 400_000;
 const sixteenths = { format: "# ?/16" };
 const data = {
   version: 1,
@@ -77,6 +77,92 @@ test(
       { value: "3-4", shown: "3-4" },
       { value: 12, shown: "12" },
     ]);
+  },
+  browserTime,
+);
+
+const ENTERED = ["9' 14\"", "7-5/8", '=STAIR.TOINCHES("7 5/8")', "total rise", "=SUM(1,2)*2", "12.5", "=STAIR.STORYPOLE(31,4,,,,FALSE)"];
+
+/** What was entered into a cell, as text. */
+const entered = (page: Page, address: string): Promise<string> =>
+  page.evaluate((at) => {
+    const { treadsheetBook } = globalThis as unknown as Shown;
+    return treadsheetBook.formula("Bench", at) ?? String(treadsheetBook.value("Bench", at));
+  }, address);
+
+const stand = (page: Page, address: string): Promise<void> => page.evaluate((at) => (globalThis as unknown as Shown).treadsheetBook.select("Bench", at), address);
+
+test(
+  "cells typed one after the other without a pause, down by Enter and across by Tab, come whole, each into its own",
+  async () => {
+    const { page } = opened;
+    for (const [key, first, address] of [["Enter", "J1", (index: number) => `J${index + 1}`], ["Tab", "J30", (index: number) => `${String.fromCharCode("J".charCodeAt(0) + index)}30`]] as const) {
+      await stand(page, first);
+      for (const text of ENTERED) {
+        await page.keyboard.type(text);
+        await page.keyboard.press(key);
+      }
+      expect(await Promise.all(ENTERED.map((_, index) => entered(page, address(index))))).toEqual(ENTERED);
+    }
+  },
+  browserTime,
+);
+
+test(
+  "an arrow at once after Enter moves on from the next cell",
+  async () => {
+    const { page } = opened;
+    await stand(page, "J50");
+    for (const keys of ["5", "<Enter>", "<ArrowRight>", "6", "<Enter>"]) await (keys.startsWith("<") ? page.keyboard.press(keys.slice(1, -1)) : page.keyboard.type(keys));
+    expect([await entered(page, "J50"), await entered(page, "K51")]).toEqual(["5", "6"]);
+  },
+  browserTime,
+);
+
+test(
+  "names that are offered while a formula is typed take no key meant for the cell: Enter enters what was typed, Tab takes the name",
+  async () => {
+    const { page } = opened;
+    await stand(page, "J60");
+    await page.keyboard.type("=STA");
+    await page.getByText("STANDARDIZE", { exact: true }).first().waitFor();
+    await page.keyboard.type('IR.TOINCHES("7 5/8")');
+    await page.keyboard.press("Enter");
+    expect(await entered(page, "J60")).toBe('=STAIR.TOINCHES("7 5/8")');
+    await stand(page, "J61");
+    await page.keyboard.type("=STAIR.TOI");
+    await page.getByText("STAIR.TOINCHES", { exact: true }).first().waitFor();
+    await page.keyboard.press("Tab");
+    await page.getByText("STAIR.TOINCHES", { exact: true }).first().waitFor({ state: "hidden" });
+    await page.keyboard.press("Enter");
+    expect(await entered(page, "J61")).toMatch(/^=STAIR\.TOINCHES\(/);
+  },
+  browserTime,
+);
+
+type AtReady = { readonly atReady: { readonly empty: readonly string[]; readonly focused: string | undefined } };
+
+test(
+  "when the page says it is ready every formula has its value, and keys go to the selected cell",
+  async () => {
+    const context = await pages.context();
+    await context.addInitScript(() => {
+      new MutationObserver(() => {
+        if (document.documentElement.dataset["ready"] !== "yes") return;
+        const { treadsheetBook: book } = globalThis as unknown as Shown;
+        const formulas = book.data().sheets.flatMap(({ name, cells }) => Object.entries(cells).flatMap(([address, { formula }]) => (formula === undefined ? [] : [{ name, address }])));
+        Object.assign(globalThis, {
+          atReady: { empty: formulas.filter(({ name, address }) => book.value(name, address) === null).map(({ name, address }) => `${name} ${address}`), focused: document.activeElement?.id },
+        });
+      }).observe(document, { attributes: true, attributeFilter: ["data-ready"], subtree: true });
+    });
+    const { page } = await pages.open("", { context });
+    await page.waitForFunction(() => (globalThis as unknown as Partial<AtReady>).atReady !== undefined);
+    expect(await page.evaluate(() => (globalThis as unknown as AtReady).atReady)).toEqual({ empty: [], focused: "__editor___INTERNAL_EDITOR__DOCS_NORMAL" });
+    await page.keyboard.type("9' 14\"");
+    await page.keyboard.press("Enter");
+    expect(await page.evaluate(() => { const { treadsheetBook: book } = globalThis as unknown as Shown; return book.value(book.sheetNames()[0] ?? "", "A1"); })).toBe("9' 14\"");
+    await context.close();
   },
   browserTime,
 );
