@@ -191,7 +191,11 @@ const solved = (filled: ReadonlyMap<string, unknown>, context: Context, shape: L
     const rows = (answer as readonly ResultRow[]).map((row) => answerRow(row, result.columns, context));
     return given["headings"] === false ? rows : [headingsOf(result.columns), ...rows];
   }
-  if (result.kind === "row") return [answerRow(answer as ResultRow, result.columns, context)];
+  if (result.kind === "row") {
+    const row = answer as ResultRow;
+    const columns = Object.fromEntries(Object.entries(result.columns).filter(([key, { mayLack }]) => mayLack !== true || row[key] !== undefined));
+    return [answerRow(row, columns, context)];
+  }
   if (result.kind === "lengths") {
     const lengths = (answer as readonly (Length | Problem | undefined)[]).values();
     return (shape?.rows ?? []).map((row) =>

@@ -113,6 +113,8 @@ export type ResultKind = "length" | "reading" | "count" | "number" | "angle" | "
 
 export interface ResultColumn extends Said {
   readonly kind: ResultKind;
+  /** Of a row: the cell is left off where there is nothing to say. */
+  readonly mayLack?: true;
 }
 
 export type ResultColumns = Readonly<Record<string, ResultColumn>>;

@@ -13,6 +13,8 @@ export type StairLabels = LabelsOf<typeof stair.columns> & Readonly<Record<strin
 export interface GivenStair {
   readonly unit: Unit;
   readonly given: StairLabels;
+  /** By label, why a value stands there that nobody gave: LAYOUT says so beside it. */
+  readonly assumed: Readonly<Record<string, string>>;
 }
 
 const columns: Columns = { ...stair.columns, ...stairCheck.columns };
@@ -22,10 +24,14 @@ const labels = keys.map(words);
 /** Headings LAYOUT spills above its labels; such a row is no label. */
 const HEADING = "label";
 
+/** How LAYOUT marks a default in the column beside it. */
+const ASSUMED = /^\s*assumed: (.*)$/i;
+
 const rowsOf = (cells: GivenCells) =>
   cells.flatMap((row) => {
     const label = row[0] ?? null;
-    return isEmpty(label) || (typeof label === "string" && folded(label) === HEADING) ? [] : [{ label, value: row[1] ?? null }];
+    const because = row.slice(2).map((cell) => (typeof cell === "string" ? ASSUMED.exec(cell)?.[1] : undefined)).find((found) => found !== undefined);
+    return isEmpty(label) || (typeof label === "string" && folded(label) === HEADING) ? [] : [{ label, value: row[1] ?? null, because }];
   });
 
 /** Reads a stair table: labels in the first column, values in the second. */
@@ -36,7 +42,8 @@ export const readStair = (argument: string, cells: GivenCells): GivenStair | Fai
   const unit = unitRow === undefined || isEmpty(unitRow.value) ? "in" : readChoice("unit", unitRow.value, stair.columns.unit.options);
   if (isFailed(unit)) return unit;
   const given: Record<string, unknown> = {};
-  for (const { label, value } of rows) {
+  const assumed: Record<string, string> = {};
+  for (const { label, value, because } of rows) {
     if (isFailed(label)) return failed(say.passedOn(`${argument}, label`, label.failed), label.failed);
     const key = keys.find((known) => folded(words(known)) === folded(String(label)));
     if (key === undefined) return failed(say.unknown(`${argument}, label`, String(label), nearest(String(label), labels), []));
@@ -46,7 +53,9 @@ export const readStair = (argument: string, cells: GivenCells): GivenStair | Fai
     if (isFailed(read)) return read;
     if (read === undefined) continue;
     if (key in given && String(given[key]) !== String(read)) return failed(say.twiceLabel(words(key)));
+    if (because === undefined) delete assumed[key];
+    else if (!(key in given)) assumed[key] = because;
     given[key] = read;
   }
-  return { unit: unit as Unit, given: given as StairLabels };
+  return { unit: unit as Unit, given: given as StairLabels, assumed };
 };

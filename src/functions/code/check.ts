@@ -15,7 +15,7 @@ export const CHECK = declare({
   says: "Every limit of a building code held against a stair, with clause, margin and verdict.",
   parameters: {
     stair: { kind: "stair", says: "Labels as known; the more is given, the fewer rows say `not given`. A layout goes in as it stands." },
-    code: { kind: "text", says: "The code and its edition, such as irc-2021." },
+    code: { kind: "text", says: "The code and its edition, such as irc-2021; without its edition, such as IRC, the newest on file." },
     steps: {
       kind: "table", table: steps, badRows: "refuse", optional: true,
       says: "The steps as built; only they tell how alike the steps are, and the worst of them decides.",
@@ -30,13 +30,13 @@ export const CHECK = declare({
   },
   result: {
     kind: "table",
-    says: "One row a limit of the code, in the unit the code is printed in; then what is not checked, and the caution.",
+    says: "One row per limit of the code, in the unit the code is printed in; then topics that are not on file, what is not checked, how many rows have each verdict, the code, and the caution.",
     columns: {
       item: { kind: "label", says: "What the code limits." },
       given: { kind: "value", says: "The value it is held against, the worst where there are several." },
       limit: { kind: "value", says: "The limit in force." },
       margin: { kind: "value", says: "How far inside the limit; negative outside." },
-      verdict: { kind: "text", says: "pass, fail, caution, not given, does not apply, or judge where a person has to." },
+      verdict: { kind: "text", says: "pass, fail, caution, not given, does not apply, judge where a person has to, assumed: would pass and assumed: would fail where only a value nobody gave decides, no limit where the code has none, not on file where that is not known here." },
       clause: { kind: "text", says: "Clause of the code." },
       sourceStatus: { kind: "text", says: "checked against the code's text, checked against another edition, or not yet checked; or who amended it." },
       note: { kind: "text", says: "The limit in words, the worst step, conditions and exceptions, what else to give." },
@@ -46,7 +46,7 @@ export const CHECK = declare({
     ...STAIR_PROBLEMS,
     "no-total-rise": { cell: "#VALUE!", says: "total rise: is missing, empty or 0; give total rise, finish floor to finish floor" },
     "no-run": { cell: "#VALUE!", says: "run: is missing, empty or 0; give run, total run or available run" },
-    "unknown-code": { cell: "#N/A", says: 'code: "{code}" is not known; nearest is "{nearest}"; known are {known}' },
+    "unknown-code": { cell: "#N/A", says: 'code: "{code}" is not known; {hint}known are {known}' },
     "unknown-amendment": { cell: "#VALUE!", says: 'amendments, item: "{item}" is no limit of {code}; nearest is "{nearest}"' },
     "amended-twice": { cell: "#VALUE!", says: 'amendments, item: "{item}" stands twice; keep one' },
     "amended-limit-unreadable": { cell: "#VALUE!", says: 'amendments, {item}: read "{given}", which is no limit of that kind; write it as the column limit of the result does, or none' },
@@ -88,6 +88,15 @@ export const CHECK = declare({
       from: "by hand: 196.85 / 25.4 = 7 3/4, which passes though 196 mm is printed beside it; 250 mm is 9.84 in",
     },
     {
+      given: { stair: [["total rise", 84], ["risers", 12], ["run", 10]], code: "obc-2024-part9" },
+      shows: [
+        { item: "tread depth over run", given: 0, limit: "0 to 25", verdict: "assumed: would pass" },
+        { item: "handrail required", verdict: "not on file" },
+        { item: "guard required", verdict: "not on file" },
+      ],
+      from: "by hand: nobody gave a nosing, and the code asks for none, so it is taken as 0, within 0 to 25 mm; no row says when a handrail or a guard is required",
+    },
+    {
       given: { stair: STAIR, code: "irc-2012" },
       fails: "#N/A",
       says: 'code: "irc-2012" is not known; nearest is "irc-2018"; known are irc-2024, irc-2021, irc-2018, ibc-2021, ibc-2018, osha-1910.25, osha-1926.1052, ada-2010, uk-adk-private, uk-adk-utility, uk-adk-general, obc-2024-part9, obc-part9, nbc-ca-2020, nbc-ca-2015, au-ncc-2022-class1, din-18065-dwelling, din-18065-general, trade-rules',
@@ -99,7 +108,7 @@ export const CHECK = declare({
   solve: ({ stair, code, steps: asBuilt, amendments: local }) => {
     const profile = codeProfile(code);
     if (isProblem(profile)) return profile;
-    const known = facts(stair.given, stair.unit);
+    const known = facts(stair.given, stair.unit, stair.assumed);
     if (isProblem(known)) return known;
     return codeCheck(
       known,

@@ -1,4 +1,4 @@
-import { codeProfile } from "../../solver/code/profiles";
+import { foundCode } from "../../solver/code/profiles";
 import { choices } from "../../solver/layout/choices";
 import { isProblem } from "../../solver/problem";
 import { CAUTION } from "../caution";
@@ -11,7 +11,7 @@ export const CHOICES = declare({
   parameters: {
     totalRise: { kind: "length", sign: "positive", plausible: "total rise", says: "Finish floor to finish floor, measured plumb." },
     availableRun: { kind: "length", sign: "positive", optional: true, says: "Room for the total run; it is shared out over the treads.", without: "Left out: the run is 25 in less two rises, but not under the code's least, or 10 in without a code." },
-    code: { kind: "text", default: "", says: "The code and its edition, such as irc-2021; left out, no verdict." },
+    code: { kind: "text", default: "", says: "The code and its edition, such as irc-2021; without its edition, such as IRC, the newest on file; left out, no verdict." },
     unit,
     headings,
   },
@@ -25,12 +25,12 @@ export const CHOICES = declare({
       pitch: { kind: "angle", says: "Degrees from level." },
       "2R+T": { kind: "length", says: "Two rises and a run." },
       totalRun: { kind: "length", says: "Run times the treads; the upper floor is the last." },
-      verdict: { kind: "text", says: "pass, fail, caution, judge, or not given without a code." },
-      note: { kind: "text", says: "Rows of the code that are not passed." },
+      verdict: { kind: "text", says: "Of the rise and run alone, in CHECK's words: pass, fail, caution, judge, not on file where the code's limit of either is not known here, or not given without a code." },
+      note: { kind: "text", says: "The edition, where the code was given without one; rows of the code that are not passed." },
     },
   },
   problems: {
-    "unknown-code": { cell: "#N/A", says: 'code: "{code}" is not known; nearest is "{nearest}"; known are {known}' },
+    "unknown-code": { cell: "#N/A", says: 'code: "{code}" is not known; {hint}known are {known}' },
     "no-workable-count": { cell: "#N/A", says: "totalRise: {totalRise} has no count of two risers or more between {least} and {greatest} each" },
   },
   examples: [
@@ -58,9 +58,12 @@ export const CHOICES = declare({
   source: "Rise = total rise / risers; run = available run / treads, else 25 in less two rises (US Army EN5156).",
   caution: CAUTION,
   solve: ({ totalRise, availableRun, code, unit: used }) => {
-    const profile = code === "" ? undefined : codeProfile(code);
-    if (isProblem(profile)) return profile;
-    const found = choices(totalRise, availableRun, profile, used);
-    return isProblem(found) ? found : found.map(({ twiceRisePlusRun, ...choice }) => ({ ...choice, "2R+T": twiceRisePlusRun }));
+    const named = code === "" ? undefined : foundCode(code);
+    if (isProblem(named)) return named;
+    const found = choices(totalRise, availableRun, named?.profile, used);
+    const edition = named?.isNewest === true ? [named.profile.id] : [];
+    return isProblem(found)
+      ? found
+      : found.map(({ twiceRisePlusRun, note, ...choice }) => ({ ...choice, "2R+T": twiceRisePlusRun, note: [...edition, ...(note === "" ? [] : [note])].join("; ") }));
   },
 });

@@ -3,12 +3,19 @@ import { Exact } from "../length/exact";
 import { isProblem, type Problem } from "../problem";
 import { type Amendment, amendedProfile, type AmendmentProblem } from "./amended-profile";
 import { conditionLabels, conditionTruth, isTakenAsSo, openPart, type Truth } from "./condition";
+import { coverage, itemsOn, limitsOn, TOPIC_NAMES } from "./coverage";
 import { type CodeFacts, FACT_LABELS, type FactName, type Step } from "./fact-labels";
 import { type Finding, finding, isReached, type Outcome } from "./finding";
 import { type CodeProfile, type Condition, type Figure, figure, type Limit, type Measure, type OutOfScope, type PublishedUnit, type Rule } from "./profile";
 import { labelsOf } from "./reading";
+import { HAS_WINDERS } from "./stair-conditions";
 
-export type Verdict = "pass" | "fail" | "caution" | "not given" | "does not apply" | "judge";
+/** Hardest first, as they are counted in the last row but one. A value that nobody gave neither passes nor fails a stair. */
+export const VERDICTS = [
+  "fail", "judge", "assumed: would fail", "not on file", "not given", "caution", "assumed: would pass", "pass", "no limit", "does not apply",
+] as const;
+
+export type Verdict = (typeof VERDICTS)[number];
 
 /** One row of a check. Given, limit and margin are in `unit`, the unit the code is printed in; the margin is positive inside. */
 export interface CheckRow {
@@ -17,7 +24,7 @@ export interface CheckRow {
   readonly limit: number | string;
   readonly margin: number | "";
   readonly unit: PublishedUnit | "";
-  /** Empty for rows that are only shown: limits without a figure, and the last row. */
+  /** Empty for rows that are only shown: limits without a figure, and the last rows. */
   readonly verdict: Verdict | "";
   readonly clause: string;
   readonly sourceStatus: string;
@@ -46,6 +53,8 @@ interface Setting {
   readonly rule: Rule;
   /** Why the limit does not apply; empty where it does, or may. */
   readonly outside: string;
+  /** Whether it does not apply because the stair is of another kind than the limit is for. */
+  readonly elsewhere: boolean;
   readonly notes: readonly string[];
   /** What could still excuse a failure, and so makes it a matter of judgement. */
   readonly doubts: readonly string[];
@@ -60,6 +69,7 @@ const factsOf = (measure: Measure): readonly string[] => {
 /** The facts a rule is held against. */
 const heldAgainst = (rule: Rule): readonly string[] => {
   if ("parts" in rule) return [...new Set(rule.parts.flatMap(heldAgainst))];
+  if (rule.comparator === "table") return [...new Set(rule.rows.flatMap(({ rule: part }) => heldAgainst(part)))];
   return !("of" in rule) || rule.comparator === "uniformity" || rule.comparator === "alike" ? [] : factsOf(rule.of);
 };
 
@@ -77,14 +87,26 @@ const ruleForKind = (rule: Rule, { stairKind }: CodeFacts): Rule => {
   return { comparator: "person", sense: `${name} may have limits of its own, which were not read here` };
 };
 
+/** Facts that say what kind of stair it is, and so which of a code's limits are for it. */
+const KIND_OF_STAIR: readonly string[] = ["use", "dwelling", "infrequent", "stairKind", "partThree"];
+
+/** Whether a condition turns on the kind of stair alone. */
+const isOfKind = (condition: Condition): boolean => {
+  if ("all" in condition) return condition.all.every(isOfKind);
+  if ("any" in condition) return condition.any.every(isOfKind);
+  if ("not" in condition) return isOfKind(condition.not);
+  return "fact" in condition && KIND_OF_STAIR.includes(condition.fact);
+};
+
 const setting = (limit: Limit, ask: Ask, evaluate: (rule: Rule) => Finding, facts: CodeFacts): Setting => {
   const doubts: string[] = [];
   const notes: string[] = [];
+  const outside = (why: string) => ({ rule: limit.rule, outside: why, elsewhere: false, notes: [], doubts: [] });
   const toDecide = (labels: string): string => (labels === "" ? "" : `; give ${labels} to decide`);
   for (const { when, words } of limit.applies) {
     const { truth, labels, takenAsSo } = ask(when);
-    if (truth === "no") return { rule: limit.rule, outside: `only where ${words}${takenAsSo ? `; give ${labels} if so` : ""}`, notes: [], doubts: [] };
-    if (truth === "yes" && takenAsSo) notes.push(`taken that ${words}; give ${labels} if not`);
+    if (truth === "no") return { ...outside(`only where ${words}${takenAsSo ? `; give ${labels} if so` : ""}`), elsewhere: isOfKind(when) };
+    if (truth === "yes" && takenAsSo) notes.push(`assumes ${words}; enter ${labels} to change`);
     if (truth === "unknown") doubts.push(`fails only where ${words}${toDecide(labels)}`);
   }
   let { rule } = limit;
@@ -93,14 +115,14 @@ const setting = (limit: Limit, ask: Ask, evaluate: (rule: Rule) => Finding, fact
     // An exception whose own rule would fail the stair too excuses nothing.
     if (truth === "unknown" && (typeof then === "string" || evaluate(then).outcome !== "breaks")) doubts.push(`exception: ${words}${toDecide(labels)}`);
     else if (truth === "yes" && then === "judge") doubts.push(`exception: ${words}`);
-    else if (truth === "yes" && then === "does not apply") return { rule, outside: `exception: ${words}`, notes: [], doubts: [] };
+    else if (truth === "yes" && then === "does not apply") return { ...outside(`exception: ${words}`), elsewhere: isOfKind(when) };
     else if (truth === "yes" && typeof then !== "string") {
       notes.push(`exception: ${words}`);
       rule = then;
     }
   }
-  if (limit.amendment !== undefined && rule.comparator === "shown") return { rule, outside: "no limit", notes: [], doubts: [] };
-  return { rule: ruleForKind(rule, facts), outside: "", notes, doubts };
+  if (limit.amendment !== undefined && rule.comparator === "shown") return outside("no limit");
+  return { rule: ruleForKind(rule, facts), outside: "", elsewhere: false, notes, doubts };
 };
 
 /** The rule with the rounded millimetres printed beside it in place of its figures. */
@@ -141,10 +163,14 @@ const verdictOf = (limit: Limit, found: Finding, doubts: readonly string[]): Ver
 const assumedNotes = (rule: Rule, assumed: CodeFacts["assumed"] = {}): readonly string[] =>
   [...new Set(heldAgainst(rule).flatMap((fact) => assumed[fact] ?? []))];
 
-const rowOf = (limit: Limit, ask: Ask, evaluate: (rule: Rule) => Finding, facts: CodeFacts): CheckRow => {
-  const { rule, outside, notes, doubts } = setting(limit, ask, evaluate, facts);
+interface Judged extends CheckRow {
+  readonly elsewhere: boolean;
+}
+
+const judgedRow = (limit: Limit, ask: Ask, evaluate: (rule: Rule) => Finding, facts: CodeFacts, unlimited: readonly Limit[]): Judged => {
+  const { rule, outside, elsewhere, notes, doubts } = setting(limit, ask, evaluate, facts);
   const found = evaluate(rule);
-  const verdict = outside === "" ? verdictOf(limit, found, doubts) : "does not apply";
+  const verdict = outside !== "" ? "does not apply" : unlimited.includes(limit) ? "no limit" : verdictOf(limit, found, doubts);
   const unitName = UNIT_NAMES[limit.unit];
   const amended = limit.amendment === undefined ? [] : [`amended by ${limit.amendment.authority}, in place of ${limit.amendment.insteadOf}`];
   const judged = [
@@ -158,6 +184,7 @@ const rowOf = (limit: Limit, ask: Ask, evaluate: (rule: Rule) => Finding, facts:
   ];
   const inOtherUnit = found.given !== undefined && unitName !== undefined && facts.unit !== undefined && facts.unit !== limit.unit;
   return {
+    elsewhere,
     item: limit.item,
     given: numberOf(found.given),
     limit: typeof found.limit === "string" ? found.limit : found.limit.toNumber(),
@@ -183,16 +210,50 @@ const leftAlone = ({ outOfScope }: CodeProfile): readonly CheckRow[] => {
   return [shownOnly("not checked", reasons.map((reason) => `${reason} (${clausesOf(reason)})`).join("; "))];
 };
 
-/**
- * Every limit of a code held against a stair and its measured steps, in the unit the code is printed in, exactly, the boundary passing. A value known
- * both as designed and as built is held at its worst reading. The last rows say what is not checked and what a check is worth.
- */
-export const codeCheck = (
-  known: CodeFacts, profile: CodeProfile, steps: readonly Step[] = [], amendments: readonly Amendment[] = [],
-): readonly CheckRow[] | Problem<AmendmentProblem> => {
-  const facts: CodeFacts = known.windersAlike === "yes" ? { winderSpread: new Exact(0), ...known } : known;
-  const inForce = amendedProfile(profile, amendments, facts.unit ?? "in");
-  if (isProblem(inForce)) return inForce;
+/** A value that nobody gave decides nothing: what holds without it stands, and what only it decides is said to be assumed. */
+const withoutAssumed = (known: Judged, full: Judged): Judged => {
+  if (known.verdict !== "not given" && known.verdict !== "does not apply") return known;
+  if (full.verdict === "pass") return { ...full, verdict: "assumed: would pass" };
+  if (full.verdict === "fail") return { ...full, verdict: "assumed: would fail" };
+  return full.verdict === "caution" || full.verdict === "judge" ? full : known;
+};
+
+const WINDER_LABELS = "the flight has winders or tapered treads";
+
+/** A row for each topic of which this code has nothing on file, or nothing for a stair of this kind. */
+const notOnFile = (profile: CodeProfile, rows: readonly Judged[], hasWinders: boolean): readonly CheckRow[] =>
+  profile.isCode === false ? [] : TOPIC_NAMES.flatMap((topic) => {
+    if (topic === "winders" && !hasWinders) return [];
+    const items = itemsOn(topic, profile);
+    const found = rows.filter(({ item }) => items.includes(item));
+    if (coverage(topic, profile) !== "not on file" && !(found.length > 0 && found.every(({ elsewhere }) => elsewhere))) return [];
+    const why = found.length === 0
+      ? `whether ${profile.title.replace(/ \(.*\)$/, "")}, ${profile.edition}, limits this is not on file`
+      : "the limits on file are for another kind of stair";
+    return [{
+      item: topic, given: "", limit: "not on file", margin: "", unit: "", verdict: "not on file", clause: "", sourceStatus: "not yet checked",
+      note: `${why}; look it up in the code${topic === "winders" ? `, as ${WINDER_LABELS}` : ""}`,
+    } as const];
+  });
+
+const NOBODY: Readonly<Partial<Record<string, string>>> = {};
+
+/** The facts somebody gave. */
+const givenOnly = (facts: CodeFacts): CodeFacts => {
+  const { assumed = NOBODY } = facts;
+  return Object.fromEntries(Object.entries(facts).filter(([fact]) => fact !== "assumed" && assumed[fact] === undefined));
+};
+
+/** In a code that asks for no nosing, one that nobody gave is none. */
+const withoutNosing = (facts: CodeFacts, { untypedNosing }: CodeProfile): CodeFacts =>
+  untypedNosing === undefined || facts.assumed?.["nosing"] === undefined ? facts
+    : { ...facts, nosing: new Exact(0), assumed: { ...facts.assumed, nosing: "nosing assumed: none, as this code asks for none" } };
+
+const counted = (rows: readonly CheckRow[]): string =>
+  VERDICTS.map((verdict) => `${verdict} ${rows.filter((row) => row.verdict === verdict).length}`).join("; ");
+
+/** Every limit of a code in force, held against the facts. */
+const judgedRows = (facts: CodeFacts, inForce: CodeProfile, steps: readonly Step[]): readonly Judged[] => {
   const limitOf = (item: string): Limit | undefined => inForce.limits.find((limit) => limit.item === item);
   const reached = (item: string): Truth => {
     const limit = limitOf(item);
@@ -215,9 +276,31 @@ export const codeCheck = (
     };
   };
   const stair = { facts, steps, reached, behind };
+  const unlimited = TOPIC_NAMES.flatMap((topic) => (coverage(topic, inForce) === "none in this code" ? limitsOn(topic, inForce) : []));
+  return inForce.limits.map((limit) => judgedRow(limit, ask, (rule) => finding(rule, limit, stair), facts, unlimited));
+};
+
+/**
+ * Every limit of a code held against a stair and its measured steps, in the unit the code is printed in, exactly, the boundary passing. A value known
+ * both as designed and as built is held at its worst reading; one that nobody gave decides nothing. A row for each topic that is not on file; the last
+ * rows say what is not checked, how many rows have which verdict, which code it is and what a check is worth.
+ */
+export const codeCheck = (
+  known: CodeFacts, profile: CodeProfile, steps: readonly Step[] = [], amendments: readonly Amendment[] = [],
+): readonly CheckRow[] | Problem<AmendmentProblem> => {
+  const facts = withoutNosing(known.windersAlike === "yes" ? { winderSpread: new Exact(0), ...known } : known, profile);
+  const inForce = amendedProfile(profile, amendments, facts.unit ?? "in");
+  if (isProblem(inForce)) return inForce;
+  const full = judgedRows(facts, inForce, steps);
+  const sure = Object.keys(facts.assumed ?? NOBODY).length === 0 ? full : judgedRows(givenOnly(facts), inForce, steps);
+  const judged = full.map((row, index) => withoutAssumed(sure[index] ?? row, row));
+  const hasWinders = conditionTruth(HAS_WINDERS, facts, () => "unknown") === "yes";
+  const rows = [...judged.map(({ elsewhere: _elsewhere, ...row }): CheckRow => row), ...notOnFile(inForce, judged, hasWinders)];
   return [
-    ...inForce.limits.map((limit) => rowOf(limit, ask, (rule) => finding(rule, limit, stair), facts)),
+    ...rows,
     ...leftAlone(inForce),
+    shownOnly("verdicts", counted(rows)),
+    shownOnly("code", `${inForce.id}: ${inForce.title}, ${inForce.edition}`),
     shownOnly("caution", CAUTION),
   ];
 };

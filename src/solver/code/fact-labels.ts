@@ -118,6 +118,7 @@ export interface CodeFacts {
   readonly insideEdgeGuard?: YesNo;
   readonly dividedFlight?: YesNo;
   readonly landingShape?: "rectangle" | "other";
+  readonly stairRisers?: number;
 }
 
 /** One step of a flight as built; the top riser of a stair that ends on a floor has no run. */
@@ -282,6 +283,7 @@ export const FACT_LABELS: Readonly<Record<FactName, FactLabel>> = {
   insideEdgeGuard: yesNo("inside edge guard", "Whether the height of the landing guard was taken at the inside edge of a landing, over at most 500 mm of it."),
   dividedFlight: yesNo("divided flight", "Whether a wide flight is divided by handrails."),
   landingShape: { label: "landing shape", kind: "choice", choices: ["rectangle", "other"], says: "Shape of the landing in plan; left out = rectangle." },
+  stairRisers: { label: "stair risers", kind: "count", says: "Risers of the whole stair, all flights between two floors together." },
 };
 
 /** Facts that are worked out of the stair and not copied from its labels. */

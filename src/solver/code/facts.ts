@@ -21,8 +21,11 @@ const copied = (given: GivenLabels): Record<string, unknown> =>
 
 const WANTED = "the headroom wanted; give opening and floor thickness for the one there is";
 
-/** What a code check needs of a stair table: the layout's rise, run and headroom, defaults marked as such, and the labels that are only for the check. */
-export const facts = (given: GivenLabels, unit: Unit): CodeFacts | Problem<LayoutProblem> => {
+/**
+ * What a code check needs of a stair table: the layout's rise, run and headroom, and the labels that are only for the check. `marks` says which of the
+ * labels were not given by anybody, as LAYOUT marks them; defaults of our own are marked with them.
+ */
+export const facts = (given: GivenLabels, unit: Unit, marks: Readonly<Record<string, string>> = {}): CodeFacts | Problem<LayoutProblem> => {
   const stair = resolvedStair(given);
   if (isProblem(stair)) return stair;
   const { unitRise, run, totalRise, risers, width, nosing, stringerBoard, treadThickness, assumed } = stair;
@@ -33,17 +36,17 @@ export const facts = (given: GivenLabels, unit: Unit): CodeFacts | Problem<Layou
   const throat = lines.find(({ key }) => key === "throat")?.value;
   const found = typeof laidOut === "object" ? laidOut : isNothing(given.headroomFound) ? undefined : given.headroomFound;
   const headroom = found ?? given.headroom;
-  const said = (fact: FactName, because: string | undefined) => (because === undefined ? {} : { [fact]: because });
-  const marked = (key: string): string | undefined => {
-    const because = assumed.get(key);
-    return because === undefined ? undefined : `${words(key)} assumed: ${because}`;
+  const because = (key: string): string | undefined => marks[key] ?? assumed.get(key);
+  const said = (fact: FactName, key: string = fact) => {
+    const why = because(key);
+    return why === undefined ? {} : { [fact]: `${words(key)} assumed: ${why}` };
   };
   return {
     ...copied(given),
     unit,
     nosing,
-    ...(assumed.has("treadThickness") ? {} : { treadThickness }),
-    ...(assumed.has("stringerBoard") ? {} : { stringerBoard, ...(typeof throat === "object" ? { throat } : {}) }),
+    ...(because("treadThickness") === undefined ? { treadThickness } : {}),
+    ...(because("stringerBoard") === undefined ? { stringerBoard, ...(typeof throat === "object" ? { throat } : {}) } : {}),
     ...(unitRise === undefined ? {} : { riserHeight: unitRise }),
     ...(run === undefined ? {} : { treadDepth: run }),
     ...(totalRise === undefined ? {} : { totalRise }),
@@ -51,10 +54,14 @@ export const facts = (given: GivenLabels, unit: Unit): CodeFacts | Problem<Layou
     ...(width === undefined ? {} : { width }),
     ...(headroom === undefined ? {} : { headroom }),
     assumed: {
-      ...said("nosing", marked("nosing")),
-      ...said("risers", marked("risers")),
-      ...said("riserHeight", marked("risers")),
-      ...said("headroom", found === undefined && headroom !== undefined ? WANTED : undefined),
+      ...Object.assign({}, ...CHECK_LABELS.map((fact) => said(fact))) as Record<string, string>,
+      ...said("nosing"),
+      ...said("risers"),
+      ...said("riserHeight", "unitRise"),
+      ...said("treadDepth", "run"),
+      ...said("totalRise"),
+      ...said("width"),
+      ...(headroom === undefined ? {} : found === undefined ? { headroom: WANTED } : said("headroom", "headroomFound")),
     },
   };
 };

@@ -208,16 +208,16 @@ const provision = (
 
 const required = (rule: RequiredRule, stair: Stair, unit: PublishedUnit): Finding => {
   const all = thresholds(rule, stair);
-  const limit = all.map(({ threshold }) => threshold.text(
+  const limit = [...new Set(all.map(({ threshold }) => threshold.text(
     unitFor(threshold.figure, unit) === unit ? numberOf(threshold.figure, unit).toString() : said(threshold.figure, unit),
-  )).join(", or ");
+  )))].join(", or ");
   const beyond = all.find(({ threshold, reading }) => reading !== undefined && threshold.beyond(reading.size));
   const shown = beyond ?? all[0];
   const given = shown?.reading === undefined ? {} : { given: inUnit(shown.reading.size, unitFor(shown.threshold.figure, unit)) };
   if (beyond !== undefined) return provision(rule, stair, limit, given);
   const unknown = all.filter(({ reading }) => reading === undefined);
   if (unknown.length > 0) return missing(unknown.map(({ of }) => labelsOf(of)).join(" and "), limit);
-  const words = all.map(({ threshold }) => threshold.text(said(threshold.figure, unit))).join(", or ");
+  const words = [...new Set(all.map(({ threshold }) => threshold.text(said(threshold.figure, unit))))].join(", or ");
   return { outcome: "does not apply", ...given, limit, notes: [`${rule.requires} is required only for ${words}`] };
 };
 

@@ -1,4 +1,4 @@
-import { SLOPING_END_RISER } from "./ibc-exceptions";
+import { DWELLING_LEAST_RISER, DWELLING_LEAST_RISER_ON_SLOPE, SLOPING_END_RISER } from "./ibc-exceptions";
 import { count, degrees, inches, limitRow, outsideRow } from "./limit-row";
 import type { CodeProfile, Limit, OutOfScope, Rule, Source } from "./profile";
 import {
@@ -56,11 +56,7 @@ const LIMITS: readonly Limit[] = [
     printedMillimetres: ["102", "178"], millimetresFrom: "seen",
     measured: "plumb between the nosings of neighbouring treads",
     rule: { comparator: "range", of: "riserHeight", min: inches("4"), max: inches("7") },
-    exceptions: [SPECIAL_STAIR_OR_AISLE, {
-      when: IN_DWELLING,
-      words: "a stair inside, or only for, one dwelling has a row of its own",
-      then: "does not apply",
-    }, SLOPING_END_RISER],
+    exceptions: [SPECIAL_STAIR_OR_AISLE, SLOPING_END_RISER, DWELLING_LEAST_RISER, DWELLING_LEAST_RISER_ON_SLOPE],
   }),
   limit({
     item: "tread depth", clause: "1011.5.2", text: "11",

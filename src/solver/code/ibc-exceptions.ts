@@ -1,5 +1,14 @@
 import { inches } from "./limit-row";
-import type { LimitException } from "./profile";
+import type { LimitException, Rule } from "./profile";
+import { IN_DWELLING } from "./stair-conditions";
+
+const LEAST_OF_END_RISER: Rule = {
+  comparator: "either",
+  parts: [
+    { comparator: "min", of: "riserHeight", min: inches("4") },
+    { comparator: "person", sense: "a riser under 4 in is allowed only where it meets the sloping ground" },
+  ],
+};
 
 /** Exceptions that stand alike in several editions of the International Building Code. */
 export const SLOPING_END_RISER: LimitException = {
@@ -10,13 +19,22 @@ export const SLOPING_END_RISER: LimitException = {
     parts: [
       { comparator: "max", of: "riserHeight", max: inches("7") },
       { comparator: "min", of: { inner: "riserHeight" }, min: inches("4") },
-      {
-        comparator: "either",
-        parts: [
-          { comparator: "min", of: "riserHeight", min: inches("4") },
-          { comparator: "person", sense: "a riser under 4 in is allowed only where it meets the sloping ground" },
-        ],
-      },
+      LEAST_OF_END_RISER,
     ],
   },
+};
+
+const IN_A_DWELLING = "inside, or only for, one dwelling the greatest riser has a row of its own; the least of 4 in stays";
+
+/** Exception 3 of 1011.5.2 changes the greatest riser and the least tread of a dwelling, and leaves the least riser as it is. */
+export const DWELLING_LEAST_RISER: LimitException = {
+  when: { all: [IN_DWELLING, { not: { given: "endRiserSlope" } }] },
+  words: IN_A_DWELLING,
+  then: { comparator: "min", of: "riserHeight", min: inches("4") },
+};
+
+export const DWELLING_LEAST_RISER_ON_SLOPE: LimitException = {
+  when: { all: [IN_DWELLING, { given: "endRiserSlope" }] },
+  words: IN_A_DWELLING,
+  then: { comparator: "every", needs: "any", parts: [{ comparator: "min", of: { inner: "riserHeight" }, min: inches("4") }, LEAST_OF_END_RISER] },
 };

@@ -2,10 +2,11 @@ import { Exact } from "../length/exact";
 import { lengthIn, type Unit } from "../length/length";
 import { type Problem, problem } from "../problem";
 import { labelKey } from "./label-key";
+import { coverage, TOPIC_NAMES, TOPICS } from "./coverage";
 import { nearestLabel } from "./nearest-label";
 import { type CodeProfile, type Figure, type Rule, sizeOf } from "./profile";
 
-export type LimitProblem = "unknown-item" | "limit-is-no-figure" | "limit-depends";
+export type LimitProblem = "unknown-item" | "limit-not-on-file" | "limit-is-no-figure" | "limit-depends";
 
 /** What a limit comes to: one size with its kind, or two as text. */
 export type LimitInForce =
@@ -48,6 +49,12 @@ const figureOf = (rule: Rule): Figure | undefined => {
   }
 };
 
+/** The topic an item answers, in this code or another. */
+const topicOf = (item: string) =>
+  TOPIC_NAMES.find((topic) => labelKey(topic) === labelKey(item) || (TOPICS[topic] as readonly string[]).some((one) => labelKey(one) === labelKey(item)));
+
+const NONE = "none in this code";
+
 /** The rule that gives a clause of several its limit: the first of them. */
 const mainRule = (rule: Rule): Rule => ("parts" in rule ? mainRule(rule.parts[0]) : rule);
 
@@ -57,11 +64,16 @@ const mainRule = (rule: Rule): Rule => ("parts" in rule ? mainRule(rule.parts[0]
  */
 export const limitInForce = (profile: CodeProfile, item: string, unit: Unit = "in"): LimitInForce | Problem<LimitProblem> => {
   const found = profile.limits.find((limit) => labelKey(limit.item) === labelKey(item));
+  const topic = topicOf(item);
+  if (found === undefined && topic !== undefined && profile.isCode !== false && coverage(topic, profile) === "not on file") {
+    return problem("limit-not-on-file", { item, code: profile.id });
+  }
   if (found === undefined) {
     return problem("unknown-item", { item, code: profile.id, nearest: nearestLabel(item, profile.limits.map((limit) => limit.item)) });
   }
   const { text, clause } = found;
   const rule = mainRule(found.rule);
+  if (rule.comparator === "shown" && topic !== undefined && coverage(topic, profile) === NONE) return { kind: "text", value: NONE };
   if (rule.comparator === "range") return ofRange(rule.min, rule.max, unit);
   if (rule.comparator === "slope") return { kind: "number", value: new Exact(rule.rise).div(rule.run) };
   const printed = figureOf(rule);

@@ -116,6 +116,7 @@ export const nbcCa2015: CodeProfile = {
   title: "National Building Code of Canada, Division B Part 9 (none of the limits confirmed)",
   edition: "2015",
   region: "Canada, houses and small buildings, where adopted",
+  untypedNosing: "none",
   limits: LIMITS,
   outOfScope: [],
 };

@@ -199,27 +199,30 @@ const LIMITS: readonly Limit[] = [
   }),
   limit({
     item: "handrail required risers", clause: "9.8.7.1.(3)", unit: "count", text: "indoors 3 or more, outdoors 4 or more",
-    measured: "risers of the flight",
+    measured: "risers of the whole stair, all its flights together",
     rule: {
       comparator: "table",
       rows: [
         {
           when: { not: OUTSIDE }, words: "indoors",
           rule: {
-            comparator: "required-when", of: "risers", from: { atLeast: count("3") }, requires: "a handrail",
+            comparator: "required-when", of: "risers", from: { atLeast: count("3") }, or: { of: "stairRisers", from: { atLeast: count("3") } },
+            requires: "a handrail",
             provided: HANDRAIL_PROVIDED,
           },
         },
         {
           when: OUTSIDE, words: "outdoors",
           rule: {
-            comparator: "required-when", of: "risers", from: { atLeast: count("4") }, requires: "a handrail",
+            comparator: "required-when", of: "risers", from: { atLeast: count("4") }, or: { of: "stairRisers", from: { atLeast: count("4") } },
+            requires: "a handrail",
             provided: HANDRAIL_PROVIDED,
           },
         },
       ],
     },
     applies: [PRIVATE],
+    remark: "the exemption counts the risers of the stair, not of one flight (BC Building Code Appeal Board 1305)",
   }),
   limit({
     item: "handrail wall clearance", clause: "9.8.7.5.(1)", text: "50",
@@ -353,6 +356,7 @@ export const nbcCa2020: CodeProfile = {
   title: "National Building Code of Canada, Division B Part 9",
   edition: "2020",
   region: "Canada, houses and small buildings, where adopted",
+  untypedNosing: "none",
   limits: LIMITS,
   outOfScope: OUT_OF_SCOPE,
 };

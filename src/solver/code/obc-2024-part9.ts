@@ -194,6 +194,7 @@ export const obc2024Part9: CodeProfile = {
   title: "Ontario Building Code, Division B Part 9",
   edition: "2024",
   region: "Ontario, houses and small buildings",
+  untypedNosing: "none",
   limits: LIMITS,
   outOfScope: [],
 };

@@ -243,6 +243,7 @@ export const obcPart9: CodeProfile = {
   title: "Ontario Building Code, Division B Part 9 (more than a third of the limits not confirmed)",
   edition: "2012, as amended",
   region: "Ontario, houses and small buildings",
+  untypedNosing: "none",
   limits: LIMITS,
   outOfScope: OUT_OF_SCOPE,
 };

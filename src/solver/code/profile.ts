@@ -176,6 +176,10 @@ export interface CodeProfile {
   readonly title: string;
   readonly edition: string;
   readonly region: string;
+  /** Left out for a code; rules of the trade are none. */
+  readonly isCode?: false;
+  /** A code that asks for no nosing: one that nobody gave is none there. */
+  readonly untypedNosing?: "none";
   readonly limits: readonly Limit[];
   readonly outOfScope: readonly OutOfScope[];
 }

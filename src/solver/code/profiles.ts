@@ -1,4 +1,4 @@
-import { type Problem, problem } from "../problem";
+import { isProblem, type Problem, problem } from "../problem";
 import { ada2010 } from "./ada-2010";
 import { auNcc2022Class1 } from "./au-ncc-2022-class1";
 import { din18065Dwelling } from "./din-18065-dwelling";
@@ -29,11 +29,42 @@ export const PROFILES: readonly CodeProfile[] = [
   din18065Dwelling, din18065General, tradeRules,
 ];
 
-/** The code of that id, matched as labels are; `known` lists the ids there are. */
+/** Codes by what people call them; of those with editions the newest comes first, the others are of different kinds of stair or work. */
+const FAMILIES: readonly { readonly name: string; readonly hasEditions: boolean; readonly ids: readonly string[] }[] = [
+  { name: "IRC", hasEditions: true, ids: ["irc-2024", "irc-2021", "irc-2018"] },
+  { name: "IBC", hasEditions: true, ids: ["ibc-2021", "ibc-2018"] },
+  { name: "OSHA", hasEditions: false, ids: ["osha-1910.25", "osha-1926.1052"] },
+  { name: "ADA", hasEditions: true, ids: ["ada-2010"] },
+  { name: "UK ADK", hasEditions: false, ids: ["uk-adk-private", "uk-adk-utility", "uk-adk-general"] },
+  { name: "OBC", hasEditions: true, ids: ["obc-2024-part9", "obc-part9"] },
+  { name: "NBC CA", hasEditions: true, ids: ["nbc-ca-2020", "nbc-ca-2015"] },
+  { name: "AU NCC", hasEditions: true, ids: ["au-ncc-2022-class1"] },
+  { name: "DIN 18065", hasEditions: false, ids: ["din-18065-dwelling", "din-18065-general"] },
+];
+
+/** A code that was found, and whether its newest edition was taken because none was named. */
+export interface FoundCode {
+  readonly profile: CodeProfile;
+  readonly isNewest: boolean;
+}
+
+/**
+ * The code of that id, matched as labels are; a name without an edition is its newest one. What is not known is answered with the nearest of the same
+ * family only: a stair at work is no stair in a house.
+ */
+export const foundCode = (code: string): FoundCode | Problem<"unknown-code"> => {
+  const key = labelKey(code);
+  const ofId = (id: string): CodeProfile | undefined => PROFILES.find((profile) => profile.id === id);
+  const named = PROFILES.find(({ id }) => labelKey(id) === key);
+  if (named !== undefined) return { profile: named, isNewest: false };
+  const family = FAMILIES.find(({ name }) => key.startsWith(labelKey(name)));
+  const newest = family?.hasEditions === true && labelKey(family.name) === key ? ofId(family.ids[0] ?? "") : undefined;
+  if (newest !== undefined) return { profile: newest, isNewest: true };
+  const hint = family === undefined ? "" : labelKey(family.name) === key ? `say which: ${family.ids.join(" or ")}; ` : `nearest is "${nearestLabel(code, family.ids)}"; `;
+  return problem("unknown-code", { code, hint, known: PROFILES.map(({ id }) => id).join(", ") });
+};
+
 export const codeProfile = (code: string): CodeProfile | Problem<"unknown-code"> => {
-  const ids = PROFILES.map(({ id }) => id);
-  return (
-    PROFILES.find(({ id }) => labelKey(id) === labelKey(code)) ??
-    problem("unknown-code", { code, nearest: nearestLabel(code, ids), known: ids.join(", ") })
-  );
+  const found = foundCode(code);
+  return isProblem(found) ? found : found.profile;
 };

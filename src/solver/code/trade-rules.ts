@@ -81,6 +81,7 @@ export const tradeRules: CodeProfile = {
   title: "Trade rules of thumb, which only caution",
   edition: "no edition",
   region: "anywhere",
+  isCode: false,
   limits: LIMITS,
   outOfScope: [],
 };

@@ -159,6 +159,7 @@ export const ukAdkGeneral: CodeProfile = {
   title: "Approved Document K, general access stair (more than a third of the limits not confirmed)",
   edition: "2013",
   region: "England",
+  untypedNosing: "none",
   limits: LIMITS,
   outOfScope: [],
 };

@@ -190,6 +190,7 @@ export const ukAdkPrivate: CodeProfile = {
   title: "Approved Document K, private stair (more than a third of the limits not confirmed)",
   edition: "2013",
   region: "England",
+  untypedNosing: "none",
   limits: LIMITS,
   outOfScope: OUT_OF_SCOPE,
 };

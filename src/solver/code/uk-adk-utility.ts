@@ -99,6 +99,7 @@ export const ukAdkUtility: CodeProfile = {
   title: "Approved Document K, utility stair (more than a third of the limits not confirmed)",
   edition: "2013",
   region: "England",
+  untypedNosing: "none",
   limits: LIMITS,
   outOfScope: [],
 };

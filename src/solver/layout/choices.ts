@@ -1,5 +1,6 @@
 import { Decimal } from "decimal.js";
 import { codeCheck } from "../code/check";
+import { coverage } from "../code/coverage";
 import type { CodeProfile } from "../code/profile";
 import { sizeOf } from "../code/profile";
 import { Exact } from "../length/exact";
@@ -7,7 +8,7 @@ import { type Length, lengthOf, type Unit } from "../length/length";
 import { isProblem, type Problem, problem } from "../problem";
 import { pitch } from "./pitch";
 
-export type ChoiceVerdict = "pass" | "caution" | "judge" | "fail" | "not given";
+export type ChoiceVerdict = "pass" | "caution" | "judge" | "not on file" | "not given" | "fail";
 
 /** One workable number of risers. */
 export interface Choice {
@@ -31,7 +32,7 @@ const STRIDE = lengthOf(25, "in");
 /** Without a code no run is planned under this: common practice, no source. */
 const USUAL_LEAST_RUN = lengthOf(10, "in");
 
-const ORDER: readonly ChoiceVerdict[] = ["pass", "caution", "judge", "not given", "fail"];
+const ORDER: readonly ChoiceVerdict[] = ["pass", "caution", "judge", "not on file", "not given", "fail"];
 
 const leastRun = (profile: CodeProfile | undefined): Length => {
   const rule = profile?.limits.find(({ item }) => item === "tread depth")?.rule;
@@ -50,6 +51,9 @@ const verdictOf = (profile: CodeProfile | undefined, totalRise: Length, risers: 
   if (isProblem(rows)) return { verdict: "judge", note: "the code could not be held against it" };
   const wordOf = (word: ChoiceVerdict) => rows.filter(({ verdict }) => verdict === word);
   const hardest = (["fail", "judge", "caution"] as const).find((word) => wordOf(word).length > 0);
+  const unknown = profile.isCode === false ? [] : (["rise", "run"] as const).filter((topic) => coverage(topic, profile) === "not on file");
+  if (hardest !== "fail" && unknown.length > 0) return { verdict: "not on file", note: `not on file: ${unknown.join(", ")}` };
+  if (hardest === undefined && wordOf("pass").length === 0) return { verdict: "not given", note: "the code has no limit that rise and run decide" };
   return hardest === undefined
     ? { verdict: "pass", note: "" }
     : { verdict: hardest, note: wordOf(hardest).map(({ item, clause }) => `${item} (${clause})`).join(", ") };

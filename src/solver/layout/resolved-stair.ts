@@ -74,13 +74,26 @@ const times = (length: Length | undefined, count: number | undefined): Length | 
 const over = (length: Length | undefined, count: number | undefined): Length | undefined =>
   length === undefined || count === undefined || count === 0 ? undefined : length.div(count);
 
+const FOLLOWS_FROM_RISERS = "it follows from the risers assumed";
+
 /** Risers by count, by rise, or the fewest the greatest rise allows. */
 const risersOf = (facts: StairFacts, totalRise: Length | undefined, assumed: Map<string, string>): number | undefined => {
   if (facts.risers !== undefined) return facts.risers;
   if (totalRise === undefined) return undefined;
   if (facts.unitRise !== undefined) return totalRise.div(facts.unitRise).toDecimalPlaces(0).toNumber();
-  if (facts.maxRise === undefined) assumed.set("risers", STAIR_DEFAULTS.maxRise.because);
+  if (facts.maxRise === undefined) {
+    assumed.set("risers", STAIR_DEFAULTS.maxRise.because);
+    assumed.set("unitRise", FOLLOWS_FROM_RISERS);
+  }
   return riserCount(totalRise, facts.maxRise ?? STAIR_DEFAULTS.maxRise.value);
+};
+
+/** Says where the run follows from something nobody gave. */
+const assumeRun = (facts: StairFacts, assumed: Map<string, string>): void => {
+  if (facts.run !== undefined || facts.treadDepth !== undefined) return;
+  if (facts.boardDepth !== undefined) {
+    if (assumed.has("nosing")) assumed.set("run", "it is the board depth less the nosing assumed");
+  } else if (assumed.has("risers")) assumed.set("run", FOLLOWS_FROM_RISERS);
 };
 
 const runOf = (facts: StairFacts, treads: number | undefined, nosing: Length): Length | undefined | Problem<StairProblem> => {
@@ -133,6 +146,7 @@ export const resolvedStair = (facts: StairFacts): Stair | Problem<StairProblem> 
   }
   const run = runOf(facts, treads, nosing);
   if (isProblem(run)) return run;
+  assumeRun(facts, assumed);
   const overhang = facts.overhang ?? nosing;
   if (facts.overhang === undefined) assumed.set("overhang", "as much as the nosing");
   if (facts.returnWidth === undefined) assumed.set("returnWidth", "as wide as the overhang");
