@@ -36,6 +36,6 @@ describe("PICK", () => {
 });
 
 test("a limit and an amendment are found by the word of either side", () => {
-  expect(answered("LIMIT", "uk-adk-private", "run")).toBe(answered("LIMIT", "uk-adk-private", "going"));
-  expect(answered("LIMIT", "irc-2021", "riser heights")).toBe(7.75);
+  expect(answered("LIMIT", "uk-adk-private", "run")).toEqual(answered("LIMIT", "uk-adk-private", "going"));
+  expect(answered("LIMIT", "irc-2021", "riser heights")).toEqual([[7.75]]);
 });

@@ -45,7 +45,7 @@ export const metricStair: Job = {
           id: "FINISHED",
           args: [{ input: "survey", column: "rough rise" }, floor("tread thickness"), floor("lower build up"), floor("upper build up")],
         },
-        { name: "alike", says: "How alike they are", id: "UNIFORMITY", args: [{ result: "finished" }, null, "mm"] },
+        { name: "alike", says: "How alike they are", id: "UNIFORMITY", args: [{ result: "finished" }, "10 mm", "mm"] },
         {
           name: "packing",
           says: "Packing under each sub-tread",

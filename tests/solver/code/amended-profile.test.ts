@@ -134,7 +134,7 @@ test("widening a range by amendment never turns a pass into a fail", () => {
 test("the verdict of a limit that was not amended is the one it had", () => {
   fc.assert(
     fc.property(anyStair, sixteenths(12), (facts, limit) => {
-      const others = (rows: readonly CheckRow[]) => rows.filter(({ item }) => item !== "riser height");
+      const others = (rows: readonly CheckRow[]) => rows.filter(({ item }) => item !== "riser height" && item !== "verdicts");
       expect(others(rowsOf(facts, [], amend("riser height", limit.div("25.4").toNumber())))).toEqual(others(rowsOf(facts)));
     }),
     { numRuns: 100 },
