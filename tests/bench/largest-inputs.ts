@@ -44,6 +44,23 @@ const LARGEST: readonly LargestInput[] = [
   { id: "CUTS", says: "10,000 pieces, 2,000 boards on hand", cells: () => [pieces(1_000, 10), [["length", "price", "available", "owned"], ...rows(1_999, (n) => [12 + (n * 7_919) % 132, "", 1, "yes"]), [144, 30, "any", "no"]]] },
   { id: "PLAN", says: "1,000 grades", cells: () => [[["length", "quantity", "grade"], ...rows(3_000, (n) => [10 + (n * 37) % 78, 3, `grade ${n % 1_000}`])], [["length", "price", "grade"], ...rows(2_000, (n) => [96 + 24 * (n % 2), 30 + 7 * (n % 2), `grade ${n % 1_000}`])]] },
   { id: "OFFCUTS", says: "500 widths of pieces and of boards", cells: () => [[["length", "quantity", "width"], ...rows(500, (n) => [10 + (n * 37) % 78, 2, 3 + n / 64])], [["length", "price", "width"], ...rows(500, (n) => [96 + 24 * (n % 3), 30 + n / 10, 3.125 + n / 64])], 0.125, 0, 12] },
+  {
+    id: "EXTEND", says: "10,000 items without a price, 10,000 prices",
+    cells: () => [rows(10_000, (n) => [`profile of oak ${word(n)}`, 1, "each"]), rows(10_000, (n) => [`moulding of ash ${word(n)}`, 2.5, "each"])],
+  },
+  {
+    id: "HOURS", says: "10,000 items without a rate, 10,000 rates",
+    cells: () => [rows(10_000, (n) => [`scribing of ${word(n)}`, 1]), rows(10_000, (n) => [`mitring of ${word(n)}`, 0.5])],
+  },
+  {
+    id: "RECONCILE", says: "three tables of 10,000 rows, no item in two of them",
+    cells: () => [
+      [["item", "quantity", "price"], ...rows(9_999, (n) => [`plan of oak ${word(n)}`, 3, 38.005])],
+      [["item", "quantity", "cost"], ...rows(9_999, (n) => [`invoice of ash ${word(n)}`, 3, 114.02])],
+      rows(10_000, (n) => [`used on site ${word(n)}`, 3]),
+    ],
+  },
+  { id: "BID", says: "20,000 costs", cells: () => [rows(20_000, (n) => [`goods ${n}`, 38.005])] },
 ];
 
 /** Each largest input with its seconds, and whether they are within the limit; an error instead of an answer ends the run. */

@@ -22,8 +22,8 @@ export const EXTEND = declare({
   group: "Takeoff and bid",
   says: "Quantities with their prices and costs, matched by item and unit.",
   parameters: {
-    quantities: { kind: "table", table: quantityTable, badRows: "answer", says: "What is to be priced; a return is negative." },
-    prices: { kind: "table", table: priceTable, badRows: "answer", says: "What one unit of an item costs; a row `labour` with unit `hour` prices every hour that has no price of its own." },
+    quantities: { kind: "table", table: quantityTable, rows: 10_000, badRows: "answer", says: "What is to be priced; a return is negative." },
+    prices: { kind: "table", table: priceTable, rows: 10_000, badRows: "answer", says: "What one unit of an item costs; a row `labour` with unit `hour` prices every hour that has no price of its own." },
     headings,
   },
   result: {

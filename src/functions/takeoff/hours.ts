@@ -8,8 +8,8 @@ export const HOURS = declare({
   group: "Takeoff and bid",
   says: "Hours of the work by the shop's own rates.",
   parameters: {
-    work: { kind: "table", table: work, badRows: "answer", says: "Items and how many, such as the result of TAKEOFF." },
-    rates: { kind: "table", table: rates, badRows: "answer", says: "Hours for one of each item; 0 for work included elsewhere." },
+    work: { kind: "table", table: work, rows: 10_000, badRows: "answer", says: "Items and how many, such as the result of TAKEOFF." },
+    rates: { kind: "table", table: rates, rows: 10_000, badRows: "answer", says: "Hours for one of each item; 0 for work included elsewhere." },
     headings,
   },
   result: {

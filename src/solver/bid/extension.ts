@@ -1,6 +1,6 @@
 import { goodsKey, LABOUR } from "../goods/goods-key";
 import { EACH, goodsUnit, isTime } from "../goods/goods-unit";
-import { type NearName, nearNames, suspectNote } from "../goods/near-names";
+import { nearNames, suspectNote } from "../goods/near-names";
 import {
   amountFor, isListed, isReadable, type Listed, listedFigure, type NoFigure, notListed, type PerUnitList, perUnitList, type Unreadable, type Wanted,
 } from "../goods/per-unit-list";
@@ -50,11 +50,11 @@ const priceOfTime = <Bad>(list: PerUnitList<Bad>, wanted: Wanted): Listed | Prob
 };
 
 /** The price of one unit of an item; an hour without a price of its own costs what `labour` costs. */
-const unitPrice = <Bad>(list: PerUnitList<Bad>, wanted: Wanted, near: NearName): Listed | Problem<NoPrice> | Bad => {
+const unitPrice = <Bad>(list: PerUnitList<Bad>, wanted: Wanted): Listed | Problem<NoPrice> | Bad => {
   const isOfTime = wanted.unit !== "" && isTime(goodsUnit(wanted.unit));
   const found = isOfTime ? priceOfTime(list, wanted) : listedFigure(list, wanted);
   if (found !== undefined) return found;
-  const missing = notListed(list, wanted.item, near);
+  const missing = notListed(list, wanted.item);
   return isOfTime && isProblemOf(missing, "not-listed") ? problem("no-hourly-price", { item: String(wanted.item) }) : missing;
 };
 
@@ -70,7 +70,7 @@ export const extension = <Bad>(
   return quantities.map((row) => {
     if (!isReadable(row)) return { item: row.label, bad: row.bad };
     const { item, quantity, unit } = row;
-    const found = unitPrice(list, { ...row, isOfPieces }, near);
+    const found = unitPrice(list, { ...row, isOfPieces });
     if (!isListed(found)) return { item, quantity, unit, bad: found };
     return {
       item,

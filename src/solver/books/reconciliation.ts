@@ -86,10 +86,9 @@ const sum = (amounts: readonly Exact[]): Exact => amounts.reduce((total, amount)
 const opposed = (quantity: Exact, money: Exact): boolean => quantity.times(money).isNegative() && !quantity.isZero() && !money.isZero();
 
 /** What a row costs in cents; undefined for a row of blanks and zeros. */
-const costOf = (row: BoughtGoods, table: TableName): Exact | undefined | Problem<ReconcileProblem> => {
+const costOf = ({ isMoney }: Item, row: BoughtGoods, table: TableName): Exact | undefined | Problem<ReconcileProblem> => {
   const quantity = exact(row.quantity);
   const facts = { table, item: String(row.item), row: row.row };
-  const isMoney = isMoneyItem(row.item);
   if (isMoney && ![0, 1].includes(Math.abs(row.quantity))) return problem("quantity-of-money", { ...facts, quantity: row.quantity });
   const priced = row.price.times(isMoney && row.quantity === 0 ? 1 : quantity);
   if (quantity.isZero() && row.price.isZero() && row.cost.isZero()) return undefined;
@@ -175,38 +174,40 @@ const reconciled = (item: Item, near: NearName): Reconciled => {
   };
 };
 
-interface Tables {
-  readonly planned: readonly PlannedGoods[];
-  readonly bought: readonly BoughtGoods[];
-  readonly used: readonly UsedGoods[];
-}
+/** A row with the table it stands in and the key of its item. */
+type KeyedRow = { readonly key: string } & (
+  | { readonly table: "planned"; readonly goods: PlannedGoods }
+  | { readonly table: "bought"; readonly goods: BoughtGoods }
+  | { readonly table: "used"; readonly goods: UsedGoods }
+);
 
-const TABLES = ["planned", "bought", "used"] as const satisfies readonly TableName[];
+const keyOf = ({ item }: Goods): { readonly key: string } => ({ key: goodsKey(item) });
 
-/** Rows of all tables, each with the table it stands in. */
-const allRows = (tables: Tables): readonly (Goods & { readonly table: TableName })[] =>
-  TABLES.flatMap((table) => tables[table].map((row) => ({ ...row, table })));
-
-const nothingOf = (name: string, unitText: string): Item => ({
-  name, isMoney: isMoneyItem(name), unitText, unit: unitText === "" ? undefined : goodsUnit(unitText), planned: ZERO, plannedCost: ZERO, bought: ZERO, spent: ZERO,
-  used: ZERO, net: ZERO, gross: ZERO, measures: new Set(), isPriced: false, isUnpriced: false,
-});
+const nothingOf = (name: string, unit: string): Item => {
+  const isMoney = isMoneyItem(name);
+  const unitText = isMoney ? "" : unit;
+  return {
+    name, isMoney, unitText, unit: unitText === "" ? undefined : goodsUnit(unitText), planned: ZERO, plannedCost: ZERO, bought: ZERO, spent: ZERO, used: ZERO,
+    net: ZERO, gross: ZERO, measures: new Set(), isPriced: false, isUnpriced: false,
+  };
+};
 
 /**
  * Items by key, in the order they first stand in, each in the unit of its first row. A table that gives no unit at all counts pieces; elsewhere an
  * empty unit is one only where every row of the item leaves it empty.
  */
-const itemsOf = (rows: ReturnType<typeof allRows>): ReadonlyMap<string, Item> | Problem<ReconcileProblem> => {
-  const withUnits = new Set(rows.flatMap(({ table, unit }) => (unit === "" ? [] : [table])));
+const itemsOf = (rows: readonly KeyedRow[]): ReadonlyMap<string, Item> | Problem<ReconcileProblem> => {
+  const withUnits = new Set(rows.flatMap(({ table, goods }) => (goods.unit === "" ? [] : [table])));
   const named = new Map<string, string>();
-  for (const { item, unit } of rows) if (unit !== "" && !named.has(goodsKey(item))) named.set(goodsKey(item), unit);
+  for (const { key, goods } of rows) if (goods.unit !== "" && !named.has(key)) named.set(key, goods.unit);
   const items = new Map<string, Item>();
-  for (const { item, unit, table, row } of rows) {
-    const key = goodsKey(item);
+  for (const { key, table, goods } of rows) {
     const other = named.get(key);
-    const isMoney = isMoneyItem(item);
-    if (!isMoney && unit === "" && other !== undefined && withUnits.has(table)) return problem("unit-is-empty", { table, item: String(item), row, other });
-    if (!items.has(key)) items.set(key, nothingOf(String(item), isMoney || other === undefined ? "" : unit || EACH.name));
+    const item = items.get(key) ?? nothingOf(String(goods.item), other === undefined ? "" : goods.unit || EACH.name);
+    items.set(key, item);
+    if (!item.isMoney && goods.unit === "" && other !== undefined && withUnits.has(table)) {
+      return problem("unit-is-empty", { table, item: item.name, row: goods.row, other });
+    }
   }
   return items;
 };
@@ -226,7 +227,7 @@ const inUnitOf = (item: Item, { quantity, unit: text, row }: Goods, table: Table
 };
 
 const addPlanned = (item: Item, row: PlannedGoods): Problem<ReconcileProblem> | undefined => {
-  const cost = costOf(row, "planned");
+  const cost = costOf(item, row, "planned");
   if (cost === undefined) return undefined;
   if ("problem" in cost) return cost;
   const amount = inUnitOf(item, row, "planned");
@@ -242,7 +243,7 @@ const addPlanned = (item: Item, row: PlannedGoods): Problem<ReconcileProblem> | 
 };
 
 const addBought = (item: Item, row: BoughtGoods): Problem<ReconcileProblem> | undefined => {
-  const cost = costOf(row, "bought");
+  const cost = costOf(item, row, "bought");
   if (cost === undefined) return undefined;
   if ("problem" in cost) return cost;
   if (row.price.isZero() && row.cost.isZero()) return problem("bought-without-price", { item: item.name, row: row.row });
@@ -258,6 +259,21 @@ const addUsed = (item: Item, row: UsedGoods): Problem<ReconcileProblem> | undefi
   const amount = inUnitOf(item, row, "used");
   if ("problem" in amount) return amount;
   item.used = item.used.plus(amount);
+  return undefined;
+};
+
+const added = (item: Item, row: KeyedRow): Problem<ReconcileProblem> | undefined => {
+  if (row.table === "planned") return addPlanned(item, row.goods);
+  return row.table === "bought" ? addBought(item, row.goods) : addUsed(item, row.goods);
+};
+
+/** Adds rows to their items; what is wrong with the first that cannot be added. */
+const addAll = (items: ReadonlyMap<string, Item>, rows: readonly KeyedRow[]): Problem<ReconcileProblem> | undefined => {
+  for (const row of rows) {
+    const item = items.get(row.key);
+    const wrong = item === undefined ? undefined : added(item, row);
+    if (wrong !== undefined) return wrong;
+  }
   return undefined;
 };
 
@@ -287,26 +303,23 @@ const totalOf = (rows: readonly Reconciled[]): Reconciled => {
 export const reconciliation = (
   planned: readonly PlannedGoods[], bought: readonly BoughtGoods[], used?: readonly UsedGoods[],
 ): readonly Reconciled[] | Problem<ReconcileProblem> => {
-  const rows = allRows({ planned, bought, used: used ?? [] });
+  const plan = planned.map((goods): KeyedRow => ({ table: "planned", goods, ...keyOf(goods) }));
+  const moved = [
+    ...bought.map((goods): KeyedRow => ({ table: "bought", goods, ...keyOf(goods) })),
+    ...(used ?? []).map((goods): KeyedRow => ({ table: "used", goods, ...keyOf(goods) })),
+  ];
+  const rows = [...plan, ...moved];
   const items = itemsOf(rows);
   if ("problem" in items) return items;
-  const added = <Row extends Goods>(table: readonly Row[], add: (item: Item, row: Row) => Problem<ReconcileProblem> | undefined): Problem<ReconcileProblem> | undefined => {
-    for (const row of table) {
-      const item = items.get(goodsKey(row.item));
-      const wrong = item === undefined ? undefined : add(item, row);
-      if (wrong !== undefined) return wrong;
-    }
-    return undefined;
-  };
-  const wrong = added(planned, addPlanned);
+  const wrong = addAll(items, plan);
   if (wrong !== undefined) return wrong;
-  for (const item of items.values()) {
-    if (item.planned.isZero() && !item.plannedCost.isZero() && !item.isMoney) return problem("planned-nothing-for-money", { item: item.name, cost: item.plannedCost.toString() });
+  for (const { name, isMoney, planned: amount, plannedCost } of items.values()) {
+    if (amount.isZero() && !plannedCost.isZero() && !isMoney) return problem("planned-nothing-for-money", { item: name, cost: plannedCost.toString() });
   }
-  const later = added(bought, addBought) ?? added(used ?? [], addUsed);
-  if (later !== undefined) return later;
+  const wrongLater = addAll(items, moved);
+  if (wrongLater !== undefined) return wrongLater;
   if (used === undefined) for (const item of items.values()) item.used = item.bought;
-  const near = nearNames(rows.map(({ item, row, table }): GoodsName => ({ item, row, table })));
+  const near = nearNames(rows.map(({ table, goods: { item, row } }): GoodsName => ({ item, row, table })));
   const isThere = (item: Item): boolean => [item.planned, item.plannedCost, item.bought, item.spent, item.used].some((amount) => !amount.isZero());
   const reconciledRows = [...items.values()].filter(isThere).map((item) => reconciled(item, near));
   return [...reconciledRows, totalOf(reconciledRows)];

@@ -2,7 +2,7 @@ import type { Exact } from "../length/exact";
 import { type Problem, problem } from "../problem";
 import { goodsKey } from "./goods-key";
 import { converted, EACH, type GoodsUnit, goodsUnit, isConvertible } from "./goods-unit";
-import type { GoodsName, NearName } from "./near-names";
+import { type GoodsName, type NearName, nearNames } from "./near-names";
 
 /** A figure for one unit of an item: its price, or the hours it takes. */
 export interface PerUnit extends GoodsName {
@@ -44,6 +44,7 @@ interface Item {
 export interface PerUnitList<Bad> {
   readonly items: ReadonlyMap<string, Item>;
   readonly unreadable: ReadonlyMap<string, Bad>;
+  readonly near: NearName;
 }
 
 /** Units that a sentence names. */
@@ -81,7 +82,7 @@ export const perUnitList = <Bad>(rows: readonly (PerUnit | Unreadable<Bad>)[]): 
     item.byUnit.set(unitKey(unit), agreed(item.byUnit.get(unitKey(unit)), listed));
     item.byMeasure.set(unit.measures, agreed(item.byMeasure.get(unit.measures), listed));
   }
-  return { items, unreadable };
+  return { items, unreadable, near: nearNames(rows.filter(isReadable)) };
 };
 
 const named = ({ unitTexts, forAnyUnit }: Item): string => {
@@ -127,10 +128,10 @@ export const listedFigure = <Bad>({ items, unreadable }: PerUnitList<Bad>, wante
 };
 
 /** Why an item is in no row: a row that lost its name, or that there is none, with a name in the list that may mean it. */
-export const notListed = <Bad>({ items, unreadable }: PerUnitList<Bad>, item: string | number, near: NearName): Problem<NoFigure> | Bad => {
+export const notListed = <Bad>({ unreadable, near }: PerUnitList<Bad>, item: string | number): Problem<NoFigure> | Bad => {
   const nameless = unreadable.get("");
   if (nameless !== undefined) return nameless;
-  const found = near(item, (name) => items.has(goodsKey(name.item)));
+  const found = near(item);
   return found === undefined
     ? problem("not-listed", { item: String(item) })
     : problem("not-listed-but-near", { item: String(item), near: String(found.item), row: found.row });

@@ -38,7 +38,7 @@ export const hours = <Bad>(work: readonly (Work | Unreadable<Bad>)[], rates: rea
   return work.map((row): HoursLine<Bad> => {
     if (!isReadable(row)) return { item: String(row.label), unit: "hour", bad: row.bad };
     const item = String(row.item);
-    const found = listedFigure(list, { ...row, isOfPieces }) ?? notListed(list, row.item, near);
+    const found = listedFigure(list, { ...row, isOfPieces }) ?? notListed(list, row.item);
     if (!isListed(found)) return { item, unit: "hour", bad: found };
     return {
       item,
