@@ -9,9 +9,9 @@ export const RECONCILE = declare({
   group: "Books",
   says: "Planned, bought and used goods by item: price, usage, what was not planned or not bought, what lies on the rack, and what was wasted.",
   parameters: {
-    planned: { kind: "table", table: planned, rows: 10_000, badRows: "refuse", says: "Goods planned, such as the results of ORDER and BUY." },
-    bought: { kind: "table", table: bought, rows: 10_000, badRows: "refuse", says: "Invoices; a return has a negative quantity." },
-    used: { kind: "table", table: used, rows: 10_000, badRows: "refuse", optional: true, defaultsTo: "bought", says: "What was fitted or cut; without it, all that was bought." },
+    planned: { kind: "table", table: planned, rows: 5_000, badRows: "refuse", says: "Goods planned, such as the results of ORDER and BUY." },
+    bought: { kind: "table", table: bought, rows: 5_000, badRows: "refuse", says: "Invoices; a return has a negative quantity." },
+    used: { kind: "table", table: used, rows: 5_000, badRows: "refuse", optional: true, defaultsTo: "bought", says: "What was fitted or cut; without it, all that was bought." },
     headings,
   },
   result: {
