@@ -139,6 +139,6 @@ test("headings said again between rows are skipped, a row with something in a co
 });
 
 test("fifteen thousand rows under headings of our own are read", () => {
-  const rows = Array.from({ length: 15000 }, (_, index) => [`piece ${index}`, 1, "each"]);
-  expect(answered(declared("EXTEND"), [[["item", "quantity", "units"], ...rows], [["piece 0", 1]], false])).toHaveLength(15000);
+  const rows = Array.from({ length: 15000 }, (_, index) => [`piece ${index}`, 1, "no"]);
+  expect(answered(declared("BID"), [[["item", "costs", "taxed"], ...rows]])).toContainEqual(["direct", 15000]);
 });
