@@ -65,6 +65,22 @@ describe("three boards at 38.005", () => {
     }
   });
 
+  test("RECONCILE", () => {
+    const priced = (count: number, quantity: number): Cells => [["item", "quantity", "unit", "price"], ...Array.from({ length: count }, () => ["oak", quantity, "each", PRICE])];
+    const used = goods([["oak", 3, "each"]]);
+    for (const [rows, money] of [[priced(1, 3), ONE_ROW], [priced(3, 1), THREE_ROWS]] as const) {
+      const answer = answered("RECONCILE", rows, rows, used);
+      expect([under("planned cost", answer), under("spent", answer)]).toEqual([[money], [money]]);
+    }
+  });
+
+  test("BID, from a row typed and from EXTEND", () => {
+    const direct = (cells: Cells): unknown => answered("BID", cells)[1];
+    expect(direct([["item", "cost"], ["oak", 3 * PRICE]])).toEqual(["direct", ONE_ROW]);
+    expect(direct([["item", "cost"], ["oak", PRICE], ["oak", PRICE], ["oak", PRICE]])).toEqual(["direct", THREE_ROWS]);
+    expect(direct(answered("EXTEND", goods([["oak", 3, "each"]]), prices))).toEqual(["direct", ONE_ROW]);
+  });
+
   test("ORDER", () => {
     expect(bought(answered("ORDER", STAIR, oneBlank))).toEqual([ONE_ROW]);
     const three = bought(answered("ORDER", STAIR, threeBlanks));
