@@ -23,6 +23,10 @@ export const fit = sheet(
       at: "A4", headings: true, inputs: [1, 2, 3, 4, 5, 6], formats: { 1: TYPED_LENGTH, 2: TYPED_LENGTH, 3: TYPED_LENGTH, 4: TYPED_LENGTH, 5: TYPED_LENGTH },
       rows: [["step", "run", "back", "front", "diagonal", "second diagonal", "left lean"], ...TREADS.map((row) => [...row, LEAN])],
     },
+    {
+      at: "A10", style: "caution",
+      rows: [["=IF(STAIR.TOINCHES(Layout!B7)=STAIR.TOINCHES(B5),\"\",\"These treads were read on another run than Layout has now: read them again.\")"]],
+    },
     { at: "A12", rows: [["=STAIR.TREADFIT(A4:G9,Layout!B8,Layout!B14,Layout!B15,Layout!B16,Layout!B9)"]] },
     { at: "A20", style: "label", rows: [["Ticket"]] },
     {
@@ -42,5 +46,5 @@ export const fit = sheet(
     { at: "E29", rows: 1, formats: { 0: "# ??/32", 1: "# ??/32" } },
     { at: "A12", headings: 29 },
   ],
-  { A: 60, B: 90, C: 90, D: 90, E: 110, F: 130, G: 90, H: 220, I: 150, N: 80, O: 100, U: 230, V: 150, Y: 130, AC: 150 },
+  { A: 60, B: 110, C: 110, D: 100, E: 110, F: 150, G: 90, H: 250, I: 150, N: 80, O: 110, T: 140, U: 250, V: 150, Y: 130, AC: 150 },
 );

@@ -74,6 +74,8 @@ const NAMED: readonly Named[] = [
   { name: "riser boards", read: () => spilled("Cut plan", "J27", "cost", "value"), ten: 98.4, nine: 98.4 },
   // First tread by its diagonals: 38.1146, see the one-stair job; 38 1/8 on the tape.
   { name: "first tread on the ticket", read: () => cell("Fit", "B22"), ten: '38 1/8"', nine: '38 1/8"' },
+  // The treads were read on a run of 10.
+  { name: "word on the readings of the treads", read: () => cell("Fit", "A10"), ten: "", nine: "These treads were read on another run than Layout has now: read them again." },
   // 849 / 112 - 1 with no lap; a lap of 1/4 on all others.
   { name: "first riser height", read: () => cell("Fit", "B29"), ten: 737 / 112, nine: 737 / 112 },
   { name: "second riser height", read: () => cell("Fit", "B30"), ten: 765 / 112, nine: 765 / 112 },
