@@ -32,6 +32,7 @@ import { PICK } from "./notation/pick";
 import { TAPE } from "./notation/tape";
 import { TOINCHES } from "./notation/toinches";
 import { TOMM } from "./notation/tomm";
+import { TOTAL } from "./notation/total";
 import { VERSION } from "./notation/version";
 import { BLANK } from "./order/blank";
 import { ORDER } from "./order/order";
@@ -54,7 +55,7 @@ import { PLAN } from "./yield/plan";
 
 /** Every worksheet function, in the order users see them. */
 export const catalogue: readonly Declaration[] = [
-  TOINCHES, TOMM, TAPE, ACTUAL, PICK, VERSION,
+  TOINCHES, TOMM, TAPE, ACTUAL, PICK, TOTAL, VERSION,
   FINISHED, EQUALIZE, UNIFORMITY, PACKING, LEAN,
   RISERS, CHOICES, LAYOUT, STORYPOLE, PITCH, STRINGER, SKIRT, OPENING, HEADROOM, WINDERS, BALUSTERS, RAIL, ARC,
   CODES, LIMIT, CHECK,

@@ -1,0 +1,66 @@
+import fc from "fast-check";
+import { call } from "../../src/functions/call";
+import { catalogue } from "../../src/functions/catalogue";
+import type { Answer } from "../../src/functions/cells";
+
+const answered = (id: string, ...cells: unknown[]): unknown => {
+  const declaration = catalogue.find((one) => one.id === id);
+  if (declaration === undefined) throw new Error(id);
+  const text = (cell: Answer): unknown => (typeof cell === "object" ? `${cell.failed} ${cell.says}` : cell);
+  const answer = call(declaration, cells);
+  return Array.isArray(answer) ? answer.map((row) => row.map(text)) : text(answer);
+};
+
+const cost = (...cells: unknown[]): unknown[][] => [["item", "cost"], ...cells.map((cell, index) => [`good ${index + 1}`, cell])];
+const EMPTY_ERROR = { code: "#DIV/0!", message: "divided by nothing" };
+
+test("whole cents add up to the cent, whatever their order, and headings said again, blank rows and total rows change nothing", () => {
+  fc.assert(
+    fc.property(fc.array(fc.integer({ min: -10_000_000, max: 10_000_000 }), { minLength: 1, maxLength: 60 }), (amounts) => {
+      const rows = amounts.map((amount) => amount / 100);
+      // Whole cents are whole numbers: their sum has no rounding in it.
+      const sum = amounts.reduce((whole, amount) => whole + amount, 0) / 100;
+      expect(answered("TOTAL", cost(...rows), "cost")).toBe(sum === 0 ? 0 : sum);
+      expect(answered("TOTAL", [...cost(...rows), ["total", sum]], "cost")).toBe(sum === 0 ? 0 : sum);
+      expect(answered("TOTAL", [["", ""], ...cost(...rows), ["", 0], ["Item", "COST"], ["total", sum], ["one more", 1]], "cost")).toBe(Math.round(sum * 100 + 100) / 100);
+    }),
+  );
+});
+
+test("one error among the rows is the error of the sum, by the name of its row, and never a lower sum", () => {
+  expect(answered("TOTAL", cost(5, EMPTY_ERROR, 7), "cost")).toBe("#DIV/0! cost in row 3 (good 2): the cell given holds #DIV/0!; put that cell right first");
+  expect(answered("TOTAL", [[EMPTY_ERROR]], "cost")).toBe("#DIV/0! divided by nothing");
+  expect(answered("TOTAL", [...cost(5), ["total", EMPTY_ERROR]], "cost")).toContain("#DIV/0! cost in row 3 (total)");
+});
+
+test("text, an empty cell and a column of nothing are named", () => {
+  expect(answered("TOTAL", cost(5, "about 6"), "cost")).toBe('#VALUE! cost in row 3 (good 2): must be a number, got "about 6"');
+  expect(answered("TOTAL", cost(5, "$1,006.50"), "cost")).toBe(1011.5);
+  expect(answered("TOTAL", cost(5, null), "cost")).toBe("#VALUE! cost in row 3 (good 2): is empty; give a number, or 0 where there is nothing to add");
+  expect(answered("TOTAL", cost(), "cost")).toBe('#VALUE! table: has no row with a number in "cost"');
+  expect(answered("TOTAL", [[1, 2], [3, 4]], "cost")).toBe("#VALUE! table: has no headings; the first row has to name the columns");
+});
+
+test("our own total rows are left out, and rows that are no parts of a sum are refused", () => {
+  const reconciled = answered("RECONCILE", [["item", "quantity", "price"], ["blank", 13, 52], ["riser", 2, 38]], [["item", "quantity", "price"], ["blank", 14, 53.5], ["riser", 3, 38]], [["item", "quantity"], ["blank", 14], ["riser", 2]]);
+  // 14 x 53.50 + 3 x 38.
+  expect(answered("TOTAL", reconciled, "spent")).toBe(863);
+  const bid = answered("BID", [["item", "cost"], ["material", 600]], "10%");
+  expect(answered("TOTAL", bid, "cost")).toMatch(/^#VALUE! cost in row \d \(total\): is 660 where the rows above it come to/);
+});
+
+describe("with a word to count", () => {
+  const check = [["item", "verdict", "note"], ["rise", "fail", ""], ["run", "pass", ""], ["nosing", "assumed: would fail", ""], ["rail", "not given", ""], ["guard", "", "caution"]];
+
+  test.each([["fail", 1], ["fails", 1], ["assumed", 1], ["Not-given", 1], ["judge", 0], ["assumed: would fail", 1], ["assumed: would pass", 0]])("%s: %d", (of, count) =>
+    expect(answered("TOTAL", check, "verdict", of)).toBe(count),
+  );
+
+  test("a slip of a word is no count of none, and an error in a row is the error of the count", () => {
+    expect(answered("TOTAL", check, "verdict", "fial")).toBe('#VALUE! of: "fial" is not known; write pass, fail, caution, judge, assumed, not given, not on file or does not apply');
+    expect(answered("TOTAL", [["item", "grade"], ["a", "select"]], "grade", "selekt")).toBe('#VALUE! of: "selekt" is not known; nearest is "select"');
+    expect(answered("TOTAL", [["item", "grade"], ["a", "select"]], "grade", "rail")).toBe(0);
+    expect(answered("TOTAL", [...check, ["rise 2", "", EMPTY_ERROR]], "verdict", "fail")).toBe("#DIV/0! table, row 7 (rise 2): the cell given holds #DIV/0!; put that cell right first");
+    expect(answered("TOTAL", [[EMPTY_ERROR]], "verdict", "fail")).toBe("#DIV/0! divided by nothing");
+  });
+});
