@@ -1,16 +1,27 @@
 import { sheet, TYPED_LENGTH } from "../sheet-builder";
 
+/** Verdicts a person has to see beside each other: no fails says little while others were not given. */
+const COUNTED = ["fail", "caution", "assumed", "judge", "not given", "not on file"] as const;
+const COLUMNS = ["E", "F", "G", "H", "I", "J"] as const;
+
+const counts = (label: string, check: string): readonly string[] => [label, ...COLUMNS.map((column) => `=STAIR.TOTAL(${check},"verdict",${column}3)`)];
+
 export const check = sheet(
   "Check",
   "Code check: as designed, and as framed",
   "Type a code in B4; out comes every limit with its clause and margin, on the left for the design, on the right for the steps as framed.",
   [
     { at: "A4", labels: true, inputs: [1], formats: { 1: TYPED_LENGTH }, rows: [["code", "irc-2021"]] },
-    { at: "D4", labels: true, rows: [["fails, as designed", "=COUNTIF(E9:E70,\"fail\")"], ["not decided", "=COUNTIF(E9:E70,\"judge\")+COUNTIF(E9:E70,\"assumed*\")+COUNTIF(E9:E70,\"not given\")+COUNTIF(E9:E70,\"not on file\")"]] },
-    { at: "J4", labels: true, rows: [["fails, as framed", "=COUNTIF(N9:N70,\"fail\")"], ["fails, once packed", "=SUM(--(INDEX(STAIR.CHECK(Layout!D4#,B4,HSTACK(Survey!R5#,Survey!S5#)),0,5)=\"fail\"))"], ["not decided, as framed", "=COUNTIF(N9:N70,\"judge\")+COUNTIF(N9:N70,\"assumed*\")+COUNTIF(N9:N70,\"not given\")+COUNTIF(N9:N70,\"not on file\")"]] },
+    {
+      at: "D3", headings: true, labels: true,
+      rows: [
+        ["rows that read", ...COUNTED],
+        counts("as designed", "A8#"), counts("as framed", "J8#"), counts("once packed", "STAIR.CHECK(Layout!D4#,B4,Survey!R4:S18)"),
+      ],
+    },
     {
       at: "L4", style: "caution",
-      rows: [["The way out: pack the sub-treads by column M of Survey. Not decided: judge, assumed, not given or not on file; each such row says what to give or look up."]],
+      rows: [["The way out: pack the sub-treads by column M of Survey. Each row that reads assumed, judge, not given or not on file says what to give or look up."]],
     },
     { at: "A7", style: "label", rows: [["As designed"]] },
     { at: "J7", style: "label", rows: [["As framed, with the finished rises of Survey"]] },

@@ -60,8 +60,8 @@ const NAMED: readonly Named[] = [
   { name: "tread depth in the check", read: () => spilled("Check", "A8", "tread depth", "verdict"), ten: "pass", nine: "fail" },
   { name: "fails, as designed", read: () => cell("Check", "E4"), ten: 0, nine: 1 },
   // 7 3/4 less 7 1/4 is 1/2, over 3/8; on 9 in the tread depth too.
-  { name: "fails, as framed", read: () => cell("Check", "K4"), ten: 1, nine: 2 },
-  { name: "fails, once packed", read: () => cell("Check", "K5"), ten: 0, nine: 1 },
+  { name: "fails, as framed", read: () => cell("Check", "E5"), ten: 1, nine: 2 },
+  { name: "fails, once packed", read: () => cell("Check", "E6"), ten: 0, nine: 1 },
   // 13 x 54 + 19.50.
   { name: "cost of the blanks", read: () => cell("Order", "B11"), ten: 721.5, nine: 721.5 },
   // 702 x 1/4 / 11 1/2 and 19.50 x 1 1/2 / 3 1/2 in cents, 15.26 + 8.36; 702 x 1 1/4 / 11 1/2 is 76.30, and 8.36.
