@@ -142,6 +142,16 @@ test("the ends worth keeping are the ends of the cut list beside them", () => {
   expect(offered.sort((one, other) => one - other)).toEqual(kept);
 });
 
+test("the counts beside the checks are the verdicts that stand in them", () => {
+  for (const [anchor, row] of [["A8", 4], ["J8", 5]] as const) {
+    const [headings = [], ...rows] = book.spill("Check", anchor);
+    const verdicts = rows.map((cells) => String(cells[headings.indexOf("verdict")] ?? "").replace(/:.*/, "")).filter((verdict) => !["", "pass", "does not apply"].includes(verdict));
+    const counted = ["E", "F", "G", "H", "I", "J"].map((column) => [cell("Check", `${column}3`), Number(cell("Check", `${column}${row}`))] as const);
+    for (const [word, count] of counted) expect([word, count]).toEqual([word, verdicts.filter((verdict) => verdict === word).length]);
+    expect(counted.reduce((sum, [, count]) => sum + count, 0)).toBe(verdicts.length);
+  }
+});
+
 test.each(NAMED)("$name on a 10 in run", ({ read, ten }) => check(read(), ten));
 
 describe("9 typed for the run", () => {
