@@ -36,7 +36,7 @@ const figures = (): Readonly<Record<string, CellValue>> => ({
   "cost of skirts and rail": spilled("Cut plan", "R27", "cost", "value"),
   "total rise": book.value("Survey", "B20"),
   "spent over plan": book.value("Books", "B24"),
-  ...Object.fromEntries(["E", "F", "G", "H", "I", "J"].flatMap((column) => [4, 5].map((row) => [`Check ${column}${row}`, book.value("Check", `${column}${row}`)] as const))),
+  ...Object.fromEntries(["E", "F", "G", "H", "I", "J"].flatMap((column) => [4, 5, 6].map((row) => [`Check ${column}${row}`, book.value("Check", `${column}${row}`)] as const))),
 });
 
 interface Plant {
