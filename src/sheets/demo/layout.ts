@@ -29,7 +29,7 @@ const STAIR: readonly (readonly (string | number)[])[] = [
   ["fall height", "=B5-B5/B6"],
   ["guard", "yes"],
   ["guard height", "36"],
-  ["guard gap", "=Q20"],
+  ["guard gap", "=INDEX(P20#,1,2)"],
 ];
 
 /** Rows LAYOUT spills under its headings, with room for labels the user adds. */

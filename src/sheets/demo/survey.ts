@@ -26,7 +26,7 @@ export const survey = sheet(
     { at: "K4", rows: [["=STAIR.EQUALIZE(B5:B18,E5,E6,E7)"]] },
     { at: "R3", style: "label", rows: [["Finished rises, once packed"]] },
     // Packing under a sub-tread raises its own rise and lowers the next; the upper floor is not packed.
-    { at: "R4", headings: true, rows: [["step", "rise", "on the tape"], ["=A5:A18", "=H5:H18+VSTACK(M5:M17,0)-VSTACK(0,M5:M17)", "=STAIR.TAPE(S5#)"]] },
+    { at: "R4", headings: true, rows: [["step", "rise", "on the tape"], ["=A5:A18", "=IF(ISERROR(K4),K4,H5:H18+VSTACK(M5:M17,0)-VSTACK(0,M5:M17))", "=STAIR.TAPE(S5#)"]] },
     { at: "A20", labels: true, formats: { 1: SIXTEENTHS }, rows: [["total rise", "=STAIR.TOTAL(G4:H18,\"rise\")"]] },
     {
       at: "A26", style: "caution",
