@@ -129,7 +129,7 @@ describe("add a ready sheet", () => {
       }],
     });
     expect(await readySheetAdded("Order", cells, sheets)).toBe("Added Order. It reads Smith of this workbook. Its numbers are an invented example: type yours over the yellow cells.");
-    expect(book.cell("Order", "A15").formula).toBe("=STAIR.ORDER(Smith!D4#,A4:F10)");
+    expect(book.cell("Order", "A15").formula).toBe("=STAIR.ORDER(Smith!D4#,A4:E8)");
     expect(book.sheetNames()).toEqual(["Smith", "Order"]);
   });
 });

@@ -35,7 +35,7 @@ test("a name that is taken is not used again, in capitals either, and formulas f
 
 test("formulas read the sheet that stands for a ready one, whatever it is called", () => {
   const [order] = sheetsToAdd("Order", ["Smith's stair"], new Map([["Layout", "Smith's stair"]]));
-  expect(order?.cells["A15"]?.formula).toBe("=STAIR.ORDER('Smith''s stair'!D4#,A4:F10)");
+  expect(order?.cells["A15"]?.formula).toBe("=STAIR.ORDER('Smith''s stair'!D4#,A4:E8)");
 });
 
 test.each(demo.map(({ name }) => [name]))("no formula added with %s names a sheet that is neither there nor added", (name) => {

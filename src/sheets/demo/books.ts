@@ -1,7 +1,7 @@
 import { DECIMALS, MONEY, sheet } from "../sheet-builder";
 
 /** Item, quantity, price, net and gross of what has a price in ORDER, and of what BUY buys. */
-const ORDERED = "CHOOSECOLS(FILTER(Order!A15#,(INDEX(Order!A15#,0,5)<>\"\")*(INDEX(Order!A15#,0,5)<>0)),1,4,5,10,11)";
+const ORDERED = "CHOOSECOLS(FILTER(Order!A15#,INDEX(Order!A15#,0,5)<>\"\"),1,4,5,10,11)";
 const bought = (at: string): string => `DROP(CHOOSECOLS('Cut plan'!${at}#,1,3,4,6,7),1)`;
 
 /** Invoices and what was fitted are invented: a blank spoiled and bought again dear, a board too many, one of two sent back. */

@@ -45,10 +45,10 @@ const typed = (sheet: string, from: number, to: number, letter: string): readonl
 
 const RISERS = 14;
 
-/** Rows with a price in what ORDER answers; 0 stands in another sheet. */
+/** Rows with a price in what ORDER answers; the rest is cut from sticks. */
 const ordered = (heading: string): readonly CellValue[] => {
   const prices = column("Order", "A15", "price");
-  return column("Order", "A15", heading).filter((_, row) => Number(prices[row]) > 0);
+  return column("Order", "A15", heading).filter((_, row) => typeof prices[row] === "number");
 };
 
 const BOUGHT = ["J22", "R22"];
