@@ -29,7 +29,7 @@ export type Column =
   | (Said & { readonly kind: "flag"; readonly default: boolean });
 
 /** Quantities with a size beyond which the unit, or the cell, is wrong. */
-export type Plausible = "total rise" | "rise" | "run";
+export type Plausible = "total rise" | "rise" | "run" | "board length" | "board width";
 
 /** What a rate is a share of; it decides how large a bare number can be meant. */
 export type RateOf = "the cost" | "the cost or of the price" | "what it falls on" | "the quantity";

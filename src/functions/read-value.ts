@@ -14,6 +14,9 @@ const PLAUSIBLE: Readonly<Record<Plausible, { readonly over: number; readonly un
   "total rise": { over: 400 },
   rise: { over: 12 },
   run: { over: 24, under: 4 },
+  // The longest boards sold are some 24 ft, rails and finger-jointed stock are joined up to 60 ft; sheets are up to 5 ft wide. Common practice, no source.
+  "board length": { over: 720 },
+  "board width": { over: 72 },
 };
 
 const SIGNS: Readonly<Record<Sign, { readonly allows: (sign: number) => boolean; readonly rule: string }>> = {

@@ -54,12 +54,12 @@ export const steps = table("steps", "One row a step as built.", {
 }, { takes: ["EQUALIZE"] });
 
 export const pieces = table("pieces", "One row a piece, or a number of like pieces.", {
-  length: { kind: "length", sign: "positive", required: true, says: "Length of the piece." },
+  length: { kind: "length", sign: "positive", plausible: "board length", required: true, says: "Length of the piece." },
   quantity: { kind: "count", sign: "positive", default: 1, says: "How many of them." },
   label: { kind: "label", says: "What the piece is; `item`, then `step`, serves where there is no label." },
   grade: { kind: "text", default: "", says: "Cut only from stock of this grade." },
   step: stepLabel,
-  width: { kind: "length", sign: "positive", says: "Finished width, one piece across the board; without it the board's own. Cut only from stock at least as wide." },
+  width: { kind: "length", sign: "positive", plausible: "board width", says: "Finished width, one piece across the board; without it the board's own. Cut only from stock at least as wide." },
   thickness: { kind: "length", sign: "positive", says: "Finished thickness; without it the board's own. Cut only from stock at least as thick." },
   item: { kind: "label", says: "What the piece is, as BLANK calls it." },
   depth: { kind: "length", sign: "positive", says: "Width of a tread, as TREADFIT gives it, where there is no `width`." },
@@ -67,13 +67,13 @@ export const pieces = table("pieces", "One row a piece, or a number of like piec
 }, { takes: ["TREADFIT", "RISERFIT", "BLANK"] });
 
 export const stock = table("stock", "One row a length that can be bought, or that is on hand.", {
-  length: { kind: "length", sign: "positive", required: true, says: "Length of a stick or blank." },
+  length: { kind: "length", sign: "positive", plausible: "board length", required: true, says: "Length of a stick or blank." },
   price: { kind: "money", sign: "not negative", says: "Price of one." },
   available: { kind: "count", sign: "not negative", default: Infinity, words: { any: Infinity }, says: "How many there are; `any` for no limit." },
   owned: { kind: "flag", default: false, says: "On hand already: costs nothing unless priced." },
   label: { kind: "label", says: "Name of the stock." },
   grade: { kind: "text", default: "", says: "Grade of the stock." },
-  width: { kind: "length", sign: "positive", says: "Width of the stock as it is, not as it is called; for a blank its depth. Needed where a piece has a width." },
+  width: { kind: "length", sign: "positive", plausible: "board width", says: "Width of the stock as it is, not as it is called; for a blank its depth. Needed where a piece has a width." },
   thickness: { kind: "length", sign: "positive", says: "Thickness of the stock as it is, not as it is called. Needed where a piece has a thickness." },
 }, { takes: ["OFFCUTS"] });
 

@@ -59,6 +59,16 @@ describe("blanks cut from boards", () => {
   });
 });
 
+describe("millimetres are not taken for inches", () => {
+  const stair = [["unit", "mm"], ["total rise", 2750], ["risers", 15], ["run", 250], ["width", 900], ["landing nosing", "no"]];
+
+  test("a metric stair's blanks without the unit are refused, and so are its boards", () => {
+    expect(sentence("CUTS", cells("BLANK", stair), [HEADINGS, OAK])).toMatch(/^length in row 2 \(tread\): 900 in is over 720 in; if this is millimetres, write "900 mm"$/);
+    expect(sentence("CUTS", [["length"], [36]], [HEADINGS, ["oak", 2400, 290, 25, 95]])).toMatch(/^length in row 2 \(oak\): 2400 in is over 720 in/);
+    expect(sentence("CUTS", [["length"], [36]], [HEADINGS, ["oak", 120, 290, 25, 95]])).toMatch(/^width in row 2 \(oak\): 290 in is over 72 in/);
+  });
+});
+
 describe("fits cut from boards", () => {
   test("TREADFIT's depth is the width of the tread, RISERFIT's height that of the riser", () => {
     const treads = cells("TREADFIT", [["step", "run", "back", "front", "left angle"], [1, 10, 36, 36, "square"]], 1.25);
