@@ -1,17 +1,16 @@
+import { VERDICTS } from "../solver/code/check";
 import { exact, type Exact } from "../solver/length/exact";
 import { type AddedRow, columnTotal, type TotalProblem } from "../solver/notation/column-total";
 import { type Problem, problem } from "../solver/problem";
 import { type Failed, failed, folded, type Given, type GivenCells, isEmpty, isEmptyOrZero, isFailed } from "./cells";
 import { namePlace } from "./name-place";
 import { readNumber } from "./read-value";
-import { say, slipOf } from "./say";
+import { nearest, say, slipOf } from "./say";
 
 /** Columns that say what a row is about. */
 const LABELS: readonly string[] = ["step", "label", "item"].map(folded);
 const TOTAL = folded("total");
 const VERDICT = folded("verdict");
-/** Words of a verdict, up to the colon: any other would be counted as none. */
-const VERDICTS: readonly string[] = ["pass", "fail", "caution", "judge", "assumed", "not given", "not on file", "does not apply"];
 
 interface Row {
   readonly cells: readonly Given[];
@@ -49,6 +48,9 @@ const added = (rows: readonly Row[], column: number, heading: string): AddedRow[
 /** What stands before a colon says the kind: `assumed: would fail` is one of the assumed. */
 const kindOf = (text: string): string => text.slice(0, text.includes(":") ? text.indexOf(":") : undefined);
 
+/** Verdicts of a check, and what stands before their colons: any other word would be counted as none. */
+const VERDICT_WORDS: readonly string[] = [...new Set(VERDICTS.flatMap((verdict) => [kindOf(verdict), verdict]))];
+
 const reads = (cell: Given, wanted: string): boolean => {
   if (isEmpty(cell) || isFailed(cell)) return false;
   return folded(String(cell)) === wanted || folded(kindOf(String(cell))) === wanted;
@@ -56,7 +58,7 @@ const reads = (cell: Given, wanted: string): boolean => {
 
 const counted = (rows: readonly Row[], column: number, heading: string, of: string): number | Failed => {
   const wanted = folded(of);
-  if (folded(heading) === VERDICT && !VERDICTS.some((word) => folded(word) === folded(kindOf(of)))) return failed(say.unknown("of", of, undefined, VERDICTS));
+  if (folded(heading) === VERDICT && !VERDICT_WORDS.some((word) => folded(word) === wanted)) return failed(say.unknown("of", of, nearest(of, VERDICT_WORDS), VERDICT_WORDS));
   const words = new Set<string>();
   let count = 0;
   for (const { cells, name, isTotal } of rows) {
