@@ -116,7 +116,7 @@ test(
     // By hand: 13 blanks at 54 and one nosing at 19.50.
     expect(await value(page, "Order", "B11")).toBe(721.5);
     await page.getByRole("button", { name: "Add Books" }).click();
-    await said(page, "Added Books, and Cut plan, which it reads. They read Layout 2 and Order of this workbook.");
+    await said(page, "Added Books, and Cut plan, which it reads. They read Survey, Layout 2 and Order of this workbook.");
     expect(await value(page, "Books", "B5")).toBe(13);
     expect(faults).toEqual([]);
   },
