@@ -1,6 +1,6 @@
 import type { Unit } from "../solver/length/length";
-import { type Failed, failed, folded, type GivenCells, isEmpty, isFailed } from "./cells";
-import type { Columns, LabelsOf } from "./columns";
+import { type Failed, failed, folded, type Given, type GivenCells, isEmpty, isFailed } from "./cells";
+import type { Column, Columns, LabelsOf } from "./columns";
 import { readChoice } from "./read-value";
 import { readColumn } from "./read-table";
 import { nearest, say } from "./say";
@@ -27,11 +27,22 @@ const HEADING = "label";
 /** How LAYOUT marks a default in the column beside it. */
 const ASSUMED = /^\s*assumed: (.*)$/i;
 
+/** Units as people write them into a column of their own beside a value. */
+const UNIT_BESIDE = /^(in|inch|inches|"|mm|cm|m|ft|foot|feet|')[.]?$/i;
+const SAME_UNIT: Readonly<Record<Unit, RegExp>> = { in: /^(in|inch|inches|")[.]?$/i, mm: /^mm[.]?$/i };
+
+/** The unit beside a bare number, where it is not the table's: the number would be read in another unit than it was written in. */
+const otherUnit = (value: Given, column: Column, beside: Given, unit: Unit): string | undefined => {
+  if (typeof value !== "number" || typeof beside !== "string" || column.kind !== "length") return undefined;
+  const written = beside.trim();
+  return UNIT_BESIDE.test(written) && !SAME_UNIT[unit].test(written) ? written : undefined;
+};
+
 const rowsOf = (cells: GivenCells) =>
   cells.flatMap((row) => {
     const label = row[0] ?? null;
     const because = row.slice(2).map((cell) => (typeof cell === "string" ? ASSUMED.exec(cell)?.[1] : undefined)).find((found) => found !== undefined);
-    return isEmpty(label) || (typeof label === "string" && folded(label) === HEADING) ? [] : [{ label, value: row[1] ?? null, because }];
+    return isEmpty(label) || (typeof label === "string" && folded(label) === HEADING) ? [] : [{ label, value: row[1] ?? null, beside: row[2] ?? null, because }];
   });
 
 /** Reads a stair table: labels in the first column, values in the second. */
@@ -43,12 +54,14 @@ export const readStair = (argument: string, cells: GivenCells): GivenStair | Fai
   if (isFailed(unit)) return unit;
   const given: Record<string, unknown> = {};
   const assumed: Record<string, string> = {};
-  for (const { label, value, because } of rows) {
+  for (const { label, value, beside, because } of rows) {
     if (isFailed(label)) return failed(say.passedOn(`${argument}, label`, label.failed), label.failed);
     const key = keys.find((known) => folded(words(known)) === folded(String(label)));
     if (key === undefined) return failed(say.unknown(`${argument}, label`, String(label), nearest(String(label), labels), []));
     const column = key === undefined ? undefined : columns[key];
     if (key === "unit" || key === undefined || column === undefined) continue;
+    const other = otherUnit(value, column, beside, unit as Unit);
+    if (other !== undefined) return failed(say.unitBeside(words(key), value, other, unit as Unit));
     const read = readColumn(words(key), value, column, unit as Unit);
     if (isFailed(read)) return read;
     if (read === undefined) continue;

@@ -122,6 +122,8 @@ export const say = {
     bare
       ? `${name}: ${shown(got)} has no unit and counts as inches, but ${metricName} is metric, ${shown(metric)}; write all lengths in one unit, here "${String(got)} mm" if it is millimetres`
       : `${name}: ${shown(got)} is in inches, but ${metricName} is metric, ${shown(metric)}; write all lengths in one unit`,
+  unitBeside: (name: string, got: Given, beside: string, unit: Unit): string =>
+    `${name}: ${shown(got)} has ${beside === '"' ? "an inch mark" : `"${beside}"`} beside it, but the table's unit is ${unit}; write the unit in the cell, as in "${shown(got)} ${beside}", or add a row unit`,
   date: (name: string, got: number): string =>
     `${name}: ${numberText(got)} is over 20,000; the cell may hold a date: format it as text, or type the length with a space as in 7 5/8`,
   percent: (name: string, got: number): string =>

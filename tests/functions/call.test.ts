@@ -134,6 +134,24 @@ describe("the stair table", () => {
   });
 });
 
+describe("a unit written beside a value of the stair table", () => {
+  const stair = (...rows: unknown[][]): unknown[][] => [["total rise", 107.5], ["risers", 14], ["run", 10], ...rows];
+
+  test("is refused where it is not the table's, and nothing is read in the wrong one", () => {
+    expect(answered("LAYOUT", stair(["nosing", 25, "mm"]))).toBe(
+      '#VALUE! nosing: 25 has "mm" beside it, but the table\'s unit is in; write the unit in the cell, as in "25 mm", or add a row unit',
+    );
+    expect(answered("LAYOUT", [["unit", "mm"], ["total rise", 2750], ["risers", 15], ["run", 250], ["nosing", 1.25, "in"]])).toMatch(/^#VALUE! nosing: 1[.]25 has "in" beside it/);
+    expect(answered("LAYOUT", stair(["opening", 10, "ft"]))).toMatch(/^#VALUE! opening: 10 has "ft" beside it/);
+  });
+
+  test("is the user's own where it agrees, or stands beside text with its own unit, or is a remark", () => {
+    const plain = JSON.stringify(answered("LAYOUT", stair(["nosing", 1.25])));
+    for (const beside of ["in", "inches", '"', "", "to the face", 7]) expect(JSON.stringify(answered("LAYOUT", stair(["nosing", 1.25, beside])))).toBe(plain);
+    expect(JSON.stringify(answered("LAYOUT", stair(["nosing", "31.75 mm", "mm"])))).toBe(plain);
+  });
+});
+
 describe("one value or a range of them", () => {
   test("a column in gives a column out, a row a row, with nothing where nothing stood", () => {
     expect(answered("TAPE", [[7.5], [7.0625], [""]])).toEqual([['7 1/2"'], ['7 1/16"'], [""]]);
