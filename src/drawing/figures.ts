@@ -63,7 +63,7 @@ const storyPole: Figure = {
 };
 
 const cutStringer: Figure = {
-  says: "A cut stringer under finished treads: its length along the slope, the throat left of the board, the drop at the foot by tread less floor, and the hang of its top level cut below the rough upper floor.",
+  says: "A cut stringer under finished treads: its length along the slope, the throat, which is the wood remaining under the cuts, the drop at the foot by tread less floor, and the hang of its top level cut below the rough upper floor.",
   marks: (() => {
     const count = 4;
     const board = 11.25;

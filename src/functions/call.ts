@@ -122,7 +122,7 @@ interface Lengths {
 const lengthsOf = (name: string, cells: GivenCells, parameter: Extract<Parameter, { kind: "lengths" }>, unit: Unit | undefined): Lengths | Failed => {
   const rows = cells.map((row, line) =>
     row.map((cell) =>
-      (isEmptyOrZero(cell) && parameter.sign === "positive") || cell === "" ? undefined : readLength(`${name}, row ${line + 1}`, isEmpty(cell) ? 0 : cell, unit, parameter),
+      isEmptyOrZero(cell) && parameter.sign === "positive" ? undefined : readLength(`${name}, row ${line + 1}`, isEmpty(cell) ? 0 : cell, unit, parameter),
     ),
   );
   const bad = parameter.badCells === "refuse" ? rows.flat().find(isFailed) : undefined;

@@ -9,7 +9,7 @@ const itemLabel = { kind: "label", says: "Name the rows of several tables are ma
 
 export const treadReadings = table("readings", "One row per tread, read at the level of the sub-tread, seen by a person facing the stair.", {
   step: stepLabel,
-  run: { kind: "reading", sign: "positive", plausible: "run", says: "Distance between the two lines measured: riser face to front edge of the sub-tread." },
+  run: { kind: "reading", sign: "positive", plausible: "run", says: "Distance between the two lines measured, as riser on says: `both`, the default, from the finished riser behind to the finished face of the riser in front; `off` and `behind` to the sub-tread's edge." },
   back: { kind: "reading", sign: "positive", required: true, says: "Length along the riser face, skirt to skirt." },
   front: { kind: "reading", sign: "positive", says: "Length along the front edge of the sub-tread; may be left out where both angles are given." },
   diagonal: { kind: "reading", sign: "positive", words: { "not taken": 0 }, says: "Back left to front right." },
@@ -171,8 +171,8 @@ export const stair = table("stair", "Labels in the first column, values in the s
   openEnd: { kind: "choice", options: ["none", "left", "right", "both"], says: "Ends that show, with a return." },
   overhang: { kind: "length", sign: "not negative", says: "How far a mitred return stands past the skirt." },
   returnWidth: { kind: "length", sign: "positive", says: "Width of the return." },
-  runPast: { kind: "length", sign: "not negative", says: "How far risers run past the open skirt." },
-  lap: { kind: "length", sign: "not negative", says: "How far a riser laps up behind or over the tread below it." },
+  runPast: { kind: "length", sign: "not negative", says: "How far risers run past the open skirt. RISERFIT takes 1/4 in where it is left out there: give it in both, or blanks come short." },
+  lap: { kind: "length", sign: "not negative", says: "How far a riser runs down past the top of the tread below it." },
   riserOn: { kind: "choice", options: ["off", "behind", "both"], says: "Finished risers in place when treads were read: none, the one behind the tread, or both." },
   lowerBuildUp: { kind: "length", sign: "not negative", says: "Floor still to be laid at the bottom." },
   upperBuildUp: { kind: "length", sign: "not negative", says: "Floor still to be laid at the top." },

@@ -70,6 +70,6 @@ export const codeReference = (profiles: readonly CodeProfile[], version: string,
   page("Treadsheet codes", [
     { kind: "heading", level: 1, text: `Treadsheet ${version}: building codes` },
     { kind: "text", text: caution },
-    { kind: "text", text: "A limit is compared in the unit it is published in, exactly; a value equal to it passes. Source status: `checked against the code's text` of this edition; `checked against another edition`, or a text that names none; `not yet checked`." },
+    { kind: "text", text: "A limit is compared in the unit it is published in, exactly; a value equal to it passes, but an opening equal to the ball of a guard rule is for a person to judge. Source status: `checked against the code's text` of this edition; `checked against another edition`, or a text that names none; `not yet checked`." },
     ...profiles.flatMap(profileBlocks),
   ]);

@@ -16,7 +16,7 @@ export const RECONCILE = declare({
   },
   result: {
     kind: "table",
-    says: "One row per item, then the total: spent less planned cost is price variance, usage variance, scope and rack together, to the cent, without a balancing row. Positive is unfavourable.",
+    says: "One row per item, then the total: spent less planned cost is price variance, usage variance, scope and rack together, to the cent, without a balancing row. Positive is unfavourable in price, usage and scope; on the rack it is stock still owned.",
     columns: {
       item: { kind: "label", says: "Item as first written." },
       unit: { kind: "text", says: "Unit of the quantities." },

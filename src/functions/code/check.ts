@@ -19,12 +19,12 @@ export const CHECK = declare({
     steps: {
       kind: "table", table: steps, badRows: "refuse", optional: true,
       says: "The steps as built; only they tell how alike the steps are, and the worst of them decides.",
-      without: "uniformity is `not given`",
+      without: "Left out: uniformity is `not given`.",
     },
     amendments: {
       kind: "table", table: amendments, badRows: "refuse", optional: true,
       says: "Limits the local authority has changed: the item as it stands in the result, the limit in force (34 to 38, 1:20, or none), and who changed it.",
-      without: "the code as printed",
+      without: "Left out: the code as printed.",
     },
     headings,
   },

@@ -34,7 +34,7 @@ export const CODES = declare({
       from: "by hand, limit by limit: IRC 2021 37 limits, 5 spiral rows and 3 loads, all in the text as adopted by Texas; ADA 2010 all 16",
     },
   ],
-  source: "Counted from the profiles themselves; a test holds the counts against numbers counted by hand.",
+  source: "Counted from the limits on file.",
   caution: CAUTION,
   solve: () => PROFILES.map((profile) => ({ code: profile.id, title: profile.title, edition: profile.edition, region: profile.region, ...profileCounts(profile) })),
 });

@@ -7,7 +7,7 @@ export const GAP = declare({
   says: "Gap at the back and at the front of an end that was cut short or at the wrong angle.",
   parameters: {
     lengthError: { kind: "reading", sign: "any", says: "How much too short the piece was cut; negative = too long." },
-    angleError: { kind: "angle", says: "How many degrees too open the end was cut." },
+    angleError: { kind: "angle", says: "Degrees the end was cut past the wanted angle, positive where the front came out too long." },
     depth: { kind: "reading", sign: "positive", says: "Depth of the piece." },
   },
   result: {

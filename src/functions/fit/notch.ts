@@ -1,5 +1,5 @@
 import { notch } from "../../solver/fit/notch";
-import { CAUTION } from "../caution";
+import { CAUTION, SAW_CAUTION } from "../caution";
 import { declare } from "../declare";
 
 export const NOTCH = declare({
@@ -10,7 +10,7 @@ export const NOTCH = declare({
     skirtThickness: { kind: "length", sign: "not negative", says: "Thickness of the open skirt; 0 where only the return runs back." },
     runPast: { kind: "length", sign: "not negative", says: "How far the riser runs past the skirt." },
     lap: { kind: "length", sign: "not negative", says: "How far the riser laps below the top of the tread." },
-    clearance: { kind: "length", sign: "not negative", default: 0, says: "Room left around the tread, on both sides of the notch." },
+    clearance: { kind: "length", sign: "not negative", default: 0, says: "Room for the tread, added once to the width and once to the height." },
   },
   result: {
     kind: "row",
@@ -27,6 +27,6 @@ export const NOTCH = declare({
     { given: { skirtThickness: 0.75, runPast: -0.25, lap: 0.25 }, fails: "#VALUE!", says: "runPast: must be 0 or more, got -0.25", from: "common practice, no source: a riser that stops short has no notch" },
   ],
   source: "Width = skirt thickness + run past + clearance, height = lap + clearance.",
-  caution: CAUTION,
+  caution: `${CAUTION} ${SAW_CAUTION}`,
   solve: ({ skirtThickness, runPast, lap, clearance }) => ({ ...notch(skirtThickness, runPast, lap, clearance) }),
 });

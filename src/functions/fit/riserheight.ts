@@ -1,3 +1,4 @@
+import { SAW_CAUTION } from "../caution";
 import { riserHeights } from "../../solver/fit/riser-height";
 import { declare } from "../declare";
 
@@ -26,8 +27,9 @@ export const RISERHEIGHT = declare({
     { given: { rise: [[8], [8]], treadThickness: 1, lap: 0.5, stock: 7.25 }, gives: [[7], ["#VALUE! stock: needs 7 1/2\"; the board is only 7 1/4\" wide; largest lap that fits: 1/4\""]], from: "by hand: 8 - 1 + 1/2 = 7 1/2 is over the 7 1/4 of a 1x8; 7 1/4 - 7 = 1/4" },
     { given: { rise: [[7.75]], treadThickness: 1, lap: 0.25, first: 5 }, gives: [[7]], from: "by hand: 7 3/4 - 1 + 1/4, a riser over a tread" },
     { given: { rise: [[7.75]], treadThickness: 1, lap: 0.25 }, fails: "#VALUE!", says: "first: is missing; one rise alone may be any riser's, and riser 1 has no lap of 1/4\": write 1 for riser 1, 2 for any other", from: "by hand: 6 3/4 for riser 1, 7 for any other" },
-    { given: { rise: [[7.75]], treadThickness: 1, lap: 1.25 }, fails: "#VALUE!", says: "lap: 1 1/4\" is more than the tread is thick, 1\"", from: "by hand: what laps more than the tread stands above it" },
+    { given: { rise: [[7.75]], treadThickness: 1, lap: 1.25 }, fails: "#VALUE!", says: "lap: 1 1/4\" is more than the tread is thick, 1\"", from: "by hand: a longer lap would hang below the tread" },
   ],
   source: "Height = rise - tread thickness + lap, riser 1 without the lap. Common practice, no source.",
+  caution: SAW_CAUTION,
   solve: ({ rise, treadThickness, lap, stock, first }) => riserHeights(rise, treadThickness, lap, stock, first),
 });

@@ -24,7 +24,7 @@ export const TREADFIT = declare({
     riserOn: { kind: "choice", options: RISER_ON, default: "both", says: "Finished risers in place when the tread was read: `off` from the rough riser to the sub-tread's edge, `behind` from the finished riser to the sub-tread's edge, `both` from finished face to finished face." },
     riserThickness: { kind: "reading", sign: "not negative", default: "3/4", says: "Thickness of the finished risers; counts where one was not in place." },
     gap: { kind: "reading", sign: "not negative", default: 0, says: "Clearance to the skirt at each closed end, square to the skirt. For room to fit and for finish: wood hardly moves along the grain." },
-    backGap: { kind: "reading", sign: "not negative", default: 0, says: "Clearance behind the back edge, hidden by the riser's lap: room for the wood to move, which it does across the grain." },
+    backGap: { kind: "reading", sign: "not negative", default: 0, says: "Clearance between the back edge and the riser: room for the wood to move, which it does across the grain. Seen from above unless the riser covers it." },
     undercut: { kind: "number", sign: "not negative", most: STEEPEST_UNDERCUT, default: 0, says: "Degrees every closed end is undercut by on purpose: the face stays, the underside is relieved." },
     tape: { kind: "count", sign: "positive", most: 64, optional: true, says: "Divisions of the unit on the tape used; diagonals may disagree by two divisions, or by 3/32 in (2.4 mm) where that is more.", without: "Left out: 16 of an inch, 1 of a millimetre." },
     unit,

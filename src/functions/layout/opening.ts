@@ -10,9 +10,9 @@ export const OPENING = declare({
     run: { kind: "reading", sign: "positive", each: true, says: "Run, nosing to nosing." },
     headroom: { kind: "reading", sign: "positive", each: true, says: "Headroom wanted, plumb over the line of the nosings." },
     floorThickness: { kind: "reading", sign: "not negative", each: true, says: "Floor structure at the far edge, finish to finish." },
-    nosing: { kind: "reading", sign: "not negative", default: 0, says: "0 measures from the landing nosing; the nosing, from the face of the top riser." },
+    nosing: { kind: "reading", sign: "not negative", default: 0, says: "0 for an opening from the landing nosing; the nosing projection for one from the face of the top riser." },
   },
-  result: { kind: "reading", says: "Length of the opening to the finished far edge; framing needs the riser and the finishes more." },
+  result: { kind: "reading", says: "Length of the opening to the finished far edge; the rough opening is larger by the riser and the finishes." },
   problems: {},
   examples: [
     { given: { rise: 7.5, run: 10, headroom: 80, floorThickness: 10, nosing: 1.25 }, gives: 121.25, from: "by hand: (80 + 10) x 10 / 7.5 = 120 from the landing nosing, 1 1/4 more from the face" },

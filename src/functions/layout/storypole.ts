@@ -21,7 +21,7 @@ export const STORYPOLE = declare({
       height: { kind: "length", says: "Exact height of the finished tread over the lower floor." },
       mark: { kind: "length", says: "Where the pole is marked, rounded from the exact height." },
       riseBetweenMarks: { kind: "length", says: "From the mark below, the first from the floor." },
-      note: { kind: "text", says: "Says when the last mark is not the total rise." },
+      note: { kind: "text", says: "With nothing below, says when rounding moves the last mark off the total rise." },
     },
   },
   problems: {

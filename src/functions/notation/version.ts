@@ -9,6 +9,6 @@ export const VERSION = declare({
   result: { kind: "text", says: "Version, major.minor.patch." },
   problems: {},
   examples: [{ given: {}, gives: version, from: "the version in package.json" }],
-  source: "The package itself.",
+  source: "The version of the add-in that calculates.",
   solve: () => version,
 });

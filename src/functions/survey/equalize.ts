@@ -18,7 +18,7 @@ export const EQUALIZE = declare({
     columns: {
       step: { kind: "label", says: "Rise, and the sub-tread on top of it." },
       asFound: { kind: "length", says: "Finished rise as framed; in the last row empty." },
-      packing: { kind: "length", says: "Under the sub-tread; negative must come down. In the last row the least spread." },
+      packing: { kind: "length", says: "What goes under the sub-tread; negative where the sub-tread is too high by so much. In the last row the least spread." },
       unit: { kind: "unit", says: "in; mm where all lengths given are metric text." },
       note: { kind: "text", says: "Says what must come down." },
     },

@@ -17,7 +17,7 @@ export const MOVEMENT = declare({
   problems: {
     ...WOOD_PROBLEMS,
     "moisture-outside": { cell: "#VALUE!", says: "{name}: {moisture} % is outside 6 to 14 %, where the coefficients hold; give a moisture content between" },
-    "no-movement-value": { cell: "#N/A", says: "species: no movement coefficient is at hand for {species}" },
+    "no-movement-value": { cell: "#N/A", says: "species: no movement coefficient is on file for {species}" },
   },
   examples: [
     { given: { width: 5, species: "red oak", fromMC: 6.2, toMC: 11 }, gives: 0.08856, from: "Hardwood Floors magazine, Feb/Mar 2017: 5 in x 0.00369 x 4.8 = 0.08856" },

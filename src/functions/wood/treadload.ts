@@ -24,7 +24,7 @@ export const TREADLOAD = declare({
     thickness: { kind: "length", sign: "positive", says: "Thickness of the tread." },
     species: { kind: "text", says: "Wood by its common name." },
     load: { kind: "number", sign: "not negative", default: CODE_LOAD, says: "Pounds at mid-span." },
-    uniform: { kind: "number", sign: "not negative", default: 0, says: "Pounds to the foot of span, besides; 40 lb a sq ft on 12 in of depth is 40." },
+    uniform: { kind: "number", sign: "not negative", default: 0, says: "Pounds per foot of span, in addition, in a call in mm too; 40 lb a sq ft on 12 in of depth is 40." },
     headings,
   },
   result: {

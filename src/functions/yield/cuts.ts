@@ -1,7 +1,7 @@
 import { isProblem } from "../../solver/problem";
 import { cutList } from "../../solver/yield/cut-list";
 import { sharedPlan } from "../../solver/yield/shared-plan";
-import { CAUTION } from "../caution";
+import { CAUTION, SAW_CAUTION } from "../caution";
 import { CUTTING, CUTTING_PROBLEMS, cuttingJobOf, namedStock } from "../cutting";
 import { declare } from "../declare";
 
@@ -94,7 +94,7 @@ export const CUTS = declare({
   ],
   source:
     "A stick holds pieces whose lengths and kerfs add to no more than its length less both trims and plus one kerf. Least cost; among plans of that cost, as far as a fixed amount of work goes: least new length, fewest sticks, fewest different patterns, largest end worth keeping (of at least `keep`, or any), most of such ends, first in cutting order. A piece goes only on stock of its own grade, at least as wide and as thick as it is, one piece across the board; a piece without a width or thickness takes its board's, and stock without one is refused where a piece has one. Stock that is wide and thick enough for more than one size is shared among them where that costs less; what shares no stock is planned apart. Widths and thicknesses are as they are, not as boards are called. Planned on marks of 1/64 in or 0.1 mm, pieces rounded up, stock down. One plan takes up to 10,000 pieces, 2,000 rows of stock, 500 different widths and thicknesses in a grade and 1,000 grades or sizes that share no stock; more is refused. The work is counted: a large job gets a plan and the most that could still be saved, not always the proof.",
-  caution: CAUTION,
+  caution: `${CAUTION} ${SAW_CAUTION}`,
   solve: (given) => {
     const job = cuttingJobOf(given);
     const plan = sharedPlan(job);

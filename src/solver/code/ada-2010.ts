@@ -13,7 +13,7 @@ const LIMITS: readonly Limit[] = [
     measured: "plumb, tread to tread",
     rule: { comparator: "range", of: "riserHeight", min: inches("4"), max: inches("7") },
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }],
-    remark: "decided in inches, the unit of this profile; the millimetres printed beside it are rounded",
+    remark: "decided in inches, the unit of this code; the millimetres printed beside it are rounded",
   }),
   limit({
     item: "tread depth", clause: "504.2", text: "11",
@@ -21,7 +21,7 @@ const LIMITS: readonly Limit[] = [
     measured: "level from nosing to nosing: the run, not the board",
     rule: { comparator: "min", of: "treadDepth", min: inches("11") },
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }],
-    remark: "decided in inches, the unit of this profile; the millimetres printed beside it are rounded",
+    remark: "decided in inches, the unit of this code; the millimetres printed beside it are rounded",
   }),
   limit({
     item: "riser uniformity", clause: "504.2", text: "uniform, no figure",
@@ -52,7 +52,7 @@ const LIMITS: readonly Limit[] = [
     measured: "rounding of the leading edge",
     rule: { comparator: "max", of: "nosingRadius", max: inches("0.5") },
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }],
-    remark: "decided in inches, the unit of this profile; the millimetres printed beside it are rounded",
+    remark: "decided in inches, the unit of this code; the millimetres printed beside it are rounded",
   }),
   limit({
     item: "nosing projection", clause: "504.5", text: "1 1/2",
@@ -73,7 +73,7 @@ const LIMITS: readonly Limit[] = [
       ],
     },
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }],
-    remark: "the underside is to be curved or bevelled; decided in inches, the unit of this profile; the millimetres printed beside it are rounded",
+    remark: "the underside is to be curved or bevelled; decided in inches, the unit of this code; the millimetres printed beside it are rounded",
   }),
   limit({
     item: "riser slope from vertical", clause: "504.5", unit: "deg", text: "30",
@@ -93,7 +93,7 @@ const LIMITS: readonly Limit[] = [
     measured: "plumb above the nosings",
     rule: { comparator: "range", of: "handrailHeight", min: inches("34"), max: inches("38") },
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }, HAS_HANDRAIL],
-    remark: "decided in inches, the unit of this profile; the millimetres printed beside it are rounded",
+    remark: "decided in inches, the unit of this code; the millimetres printed beside it are rounded",
   }),
   limit({
     item: "handrail wall clearance", clause: "505.5", text: "1 1/2",
@@ -101,7 +101,7 @@ const LIMITS: readonly Limit[] = [
     measured: "free space between handrail and wall",
     rule: { comparator: "min", of: "handrailClearance", min: inches("1.5") },
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }, HAS_HANDRAIL],
-    remark: "decided in inches, the unit of this profile; the millimetres printed beside it are rounded",
+    remark: "decided in inches, the unit of this code; the millimetres printed beside it are rounded",
   }),
   limit({
     item: "handrail grip circular diameter", clause: "505.7.1", text: "1 1/4 to 2",
@@ -109,7 +109,7 @@ const LIMITS: readonly Limit[] = [
     measured: "diameter of a round handrail",
     rule: { comparator: "range", of: "grip", min: inches("1.25"), max: inches("2") },
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }, ...ROUND_HANDRAIL],
-    remark: "decided in inches, the unit of this profile; the millimetres printed beside it are rounded",
+    remark: "decided in inches, the unit of this code; the millimetres printed beside it are rounded",
   }),
   limit({
     item: "handrail grip noncircular perimeter", clause: "505.7.2", text: "4 to 6 1/4",
@@ -117,7 +117,7 @@ const LIMITS: readonly Limit[] = [
     measured: "perimeter of a handrail that is not round",
     rule: { comparator: "range", of: "gripPerimeter", min: inches("4"), max: inches("6.25") },
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }, ...OTHER_HANDRAIL],
-    remark: "decided in inches, the unit of this profile; the millimetres printed beside it are rounded",
+    remark: "decided in inches, the unit of this code; the millimetres printed beside it are rounded",
   }),
   limit({
     item: "handrail grip noncircular cross section", clause: "505.7.2", text: "2 1/4",
@@ -125,7 +125,7 @@ const LIMITS: readonly Limit[] = [
     measured: "largest dimension across a handrail that is not round",
     rule: { comparator: "max", of: "gripCrossSection", max: inches("2.25") },
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }, ...OTHER_HANDRAIL],
-    remark: "decided in inches, the unit of this profile; the millimetres printed beside it are rounded",
+    remark: "decided in inches, the unit of this code; the millimetres printed beside it are rounded",
   }),
   limit({
     item: "handrail top extension", clause: "505.10.2", text: "12",
@@ -139,7 +139,7 @@ const LIMITS: readonly Limit[] = [
       ],
     },
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }, HAS_HANDRAIL],
-    remark: "at the foot it runs on at the slope for one tread depth (505.10.3), held where handrail foot extension is given; decided in inches, the unit of this profile; the millimetres printed beside it are rounded",
+    remark: "at the foot it runs on at the slope for one tread depth (505.10.3), held where handrail foot extension is given; decided in inches, the unit of this code; the millimetres printed beside it are rounded",
   }),
   limit({
     item: "perforated riser opening", clause: "302.3", text: "1/2",
@@ -147,7 +147,7 @@ const LIMITS: readonly Limit[] = [
     measured: "largest hole in a riser",
     rule: { comparator: "max", of: "riserPerforation", max: inches("0.5") },
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }, { when: { given: "riserPerforation" }, words: "the risers have holes" }],
-    remark: "a ball of more than 1/2 in is kept out, so 1/2 in itself passes; decided in inches, the unit of this profile; the millimetres printed beside it are rounded",
+    remark: "a ball of more than 1/2 in is kept out, so 1/2 in itself passes; decided in inches, the unit of this code; the millimetres printed beside it are rounded",
   }),
 ];
 

@@ -263,12 +263,12 @@ export const FACT_LABELS: Readonly<Record<FactName, FactLabel>> = {
     label: "stair kind", kind: "choice", choices: ["standard", "spiral", "ship", "alternating", "aisle"],
     says: "standard (straight, with landings or winders), spiral, ship's stair, alternating treads, or steps of an aisle; left out = standard.",
   },
-  laterExceptions: yesNo("later exceptions", "Whether the authority grants under an earlier edition the exceptions that were that stand in the 2024 edition only."),
+  laterExceptions: yesNo("later exceptions", "Whether the authority grants, under an earlier edition, the exceptions that stand in the 2024 edition only."),
   openSides: { label: "open sides", kind: "choice", choices: ["none", "one", "both"], says: "Sides of the flight without a wall." },
   nosingUnderside: {
     label: "nosing underside", kind: "choice", choices: ["curved", "bevelled", "square"], says: "Shape of a nosing from below.",
   },
-  handrailFootExtension: length("handrail foot extension", "How far the handrail runs on at the slope beyond the bottom riser, level."),
+  handrailFootExtension: length("handrail foot extension", "How far the handrail runs on at the slope beyond the bottom riser, measured level."),
   handrailPlace: {
     label: "handrail place", kind: "choice", choices: ["flight", "landing", "newel winders"],
     says: "Where the handrail is asked for: on the flight, on a landing, or at winders that turn round a newel post; left out = flight.",

@@ -14,7 +14,7 @@ export const TAKEOFF_ITEMS = {
   notch: { counts: "each", rule: "risers that run past and stand over a tread, all but the first, one at each open end" },
   scribedEnd: { counts: "each", rule: "treads x closed ends, each scribed to its skirt" },
   cove: { counts: "length", rule: "under every tread, skirt to skirt, and along every return" },
-  screws: { counts: "each", rule: "four to a tread through the riser back: common practice, no source" },
+  screws: { counts: "each", rule: "four to a tread, from behind through the riser into the tread: common practice, no source" },
   nails: { counts: "each", rule: "six to a riser: common practice, no source" },
   adhesiveBead: { counts: "length", rule: "along every stringer under a tread and along its back" },
   finishArea: { counts: "area", rule: "tops and noses of treads, faces of risers" },
