@@ -4,6 +4,7 @@ import type { Column, Columns, LabelsOf } from "./columns";
 import { readChoice } from "./read-value";
 import { readColumn } from "./read-table";
 import { nearest, say } from "./say";
+import { unitOfCells } from "./unit-of-lengths";
 import { words } from "../solver/words";
 import { stair, stairCheck } from "./tables";
 
@@ -45,18 +46,30 @@ const rowsOf = (cells: GivenCells) =>
     return isEmpty(label) || (typeof label === "string" && folded(label) === HEADING) ? [] : [{ label, value: row[1] ?? null, beside: row[2] ?? null, because }];
   });
 
+const keyOf = (label: Given): string | undefined => keys.find((known) => folded(words(known)) === folded(String(label)));
+
+/** Without a row `unit` metric text throughout makes the table one in mm; beside bare numbers or inches it is refused. */
+const unitWithoutRow = (rows: ReturnType<typeof rowsOf>): Unit | Failed => {
+  const lengths = rows.flatMap(({ label, value }) => {
+    const key = isFailed(label) ? undefined : keyOf(label);
+    return key !== undefined && columns[key]?.kind === "length" ? [{ name: words(key), cell: value }] : [];
+  });
+  const unit = unitOfCells(lengths) ?? "in";
+  return isFailed(unit) ? failed(`${unit.says}, or add a row unit`) : unit;
+};
+
 /** Reads a stair table: labels in the first column, values in the second. */
 export const readStair = (argument: string, cells: GivenCells): GivenStair | Failed => {
   const rows = rowsOf(cells);
   if (rows.length === 0) return failed(say.emptyTable(argument, ["a label and a value in each row, such as total rise and 107 1/2"]));
   const unitRow = rows.find(({ label }) => typeof label === "string" && folded(label) === "unit");
-  const unit = unitRow === undefined || isEmpty(unitRow.value) ? "in" : readChoice("unit", unitRow.value, stair.columns.unit.options);
+  const unit = unitRow === undefined || isEmpty(unitRow.value) ? unitWithoutRow(rows) : readChoice("unit", unitRow.value, stair.columns.unit.options);
   if (isFailed(unit)) return unit;
   const given: Record<string, unknown> = {};
   const assumed: Record<string, string> = {};
   for (const { label, value, beside, because } of rows) {
     if (isFailed(label)) return failed(say.passedOn(`${argument}, label`, label.failed), label.failed);
-    const key = keys.find((known) => folded(words(known)) === folded(String(label)));
+    const key = keyOf(label);
     if (key === undefined) return failed(say.unknown(`${argument}, label`, String(label), nearest(String(label), labels), []));
     const column = key === undefined ? undefined : columns[key];
     if (key === "unit" || key === undefined || column === undefined) continue;

@@ -100,7 +100,7 @@ const MALFORMED: Readonly<Record<MalformedLength, string>> = {
   "too-many-inches": "read {text}, with {inches} inches after the feet; inches after feet stay under 12",
   "feet-or-inches": "read {text}, which may be feet and inches or a range; write {feet} for feet and inches",
   "two-units": "read {text}, which has two units at odds; write feet and inches, or millimetres, not both",
-  "decimal-comma": "read {text}, which has a comma; write {instead} with a point",
+  "decimal-comma": "read {text}, which has a comma; write {instead}",
   "two-fractions": "read {text}, which has two fractions; write one length a cell",
   "fractional-feet-and-inches": "read {text}, with a part of a foot and inches too; write whole feet, or inches alone",
 };

@@ -51,7 +51,7 @@ export const steps = table("steps", "One row a step as built.", {
   run: { kind: "length", sign: "positive", plausible: "run", says: "Run of the step, nosing to nosing." },
   width: { kind: "length", sign: "positive", says: "Clear width at the step." },
   nosing: { kind: "length", sign: "positive", says: "Nosing projection of the step." },
-}, { takes: ["EQUALIZE"] });
+});
 
 export const pieces = table("pieces", "One row a piece, or a number of like pieces.", {
   length: { kind: "length", sign: "positive", plausible: "board length", required: true, says: "Length of the piece." },

@@ -16,21 +16,18 @@ const stated = (cell: Given): Stated | undefined => {
   return unit === undefined ? "bare" : unit === "mm" ? "metric" : "inches";
 };
 
-/**
- * The unit of a call whose function has no argument for it: millimetres where every length given is metric text, else none, and bare
- * numbers are inches. Metric text beside a bare number or inches is refused, because one of the two is not what it says.
- */
-export const unitOfLengths = ({ parameters }: Declaration, given: ReadonlyMap<string, GivenCells>): "mm" | undefined | Failed => {
-  const seen = new Map<Stated, { readonly name: string; readonly cell: Given }>();
-  for (const [name, parameter] of Object.entries(parameters)) {
-    if (parameter.kind !== "length" && parameter.kind !== "reading" && parameter.kind !== "lengths") continue;
-    const cells = given.get(name) ?? [];
-    for (const [row, line] of cells.entries()) {
-      for (const cell of line) {
-        const how = stated(cell);
-        if (how !== undefined && !seen.has(how)) seen.set(how, { name: cells.length > 1 ? `${name}, row ${row + 1}` : name, cell });
-      }
-    }
+/** A cell that holds a length, by the name it is known by. */
+export interface NamedCell {
+  readonly name: string;
+  readonly cell: Given;
+}
+
+/** Millimetres where all the lengths are metric text, undefined where none is; metric text beside a bare number or inches is refused. */
+export const unitOfCells = (cells: Iterable<NamedCell>): "mm" | undefined | Failed => {
+  const seen = new Map<Stated, NamedCell>();
+  for (const { name, cell } of cells) {
+    const how = stated(cell);
+    if (how !== undefined && !seen.has(how)) seen.set(how, { name, cell });
   }
   const metric = seen.get("metric");
   if (metric === undefined) return undefined;
@@ -38,3 +35,18 @@ export const unitOfLengths = ({ parameters }: Declaration, given: ReadonlyMap<st
   const other = bare ?? seen.get("inches");
   return other === undefined ? "mm" : failed(say.metricBeside(other.name, other.cell, bare !== undefined, metric.name, metric.cell));
 };
+
+function* lengthCells({ parameters }: Declaration, given: ReadonlyMap<string, GivenCells>): Generator<NamedCell> {
+  for (const [name, parameter] of Object.entries(parameters)) {
+    if (parameter.kind !== "length" && parameter.kind !== "reading" && parameter.kind !== "lengths") continue;
+    const cells = given.get(name) ?? [];
+    for (const [row, line] of cells.entries()) for (const cell of line) yield { name: cells.length > 1 ? `${name}, row ${row + 1}` : name, cell };
+  }
+}
+
+/**
+ * The unit of a call whose function has no argument for it: millimetres where every length given is metric text, else none, and bare
+ * numbers are inches. Metric text beside a bare number or inches is refused, because one of the two is not what it says.
+ */
+export const unitOfLengths = (declaration: Declaration, given: ReadonlyMap<string, GivenCells>): "mm" | undefined | Failed =>
+  unitOfCells(lengthCells(declaration, given));

@@ -148,7 +148,44 @@ describe("a unit written beside a value of the stair table", () => {
   test("is the user's own where it agrees, or stands beside text with its own unit, or is a remark", () => {
     const plain = JSON.stringify(answered("LAYOUT", stair(["nosing", 1.25])));
     for (const beside of ["in", "inches", '"', "", "to the face", 7]) expect(JSON.stringify(answered("LAYOUT", stair(["nosing", 1.25, beside])))).toBe(plain);
-    expect(JSON.stringify(answered("LAYOUT", stair(["nosing", "31.75 mm", "mm"])))).toBe(plain);
+    expect(JSON.stringify(answered("LAYOUT", [["unit", "in"], ...stair(["nosing", "31.75 mm", "mm"])]))).toBe(plain);
+  });
+});
+
+describe("a stair table without a unit", () => {
+  const metric = [["total rise", "2750 mm"], ["risers", 15], ["run", "250 mm"], ["width", "920 mm"]];
+
+  test("is in mm where every length is metric text", () => {
+    // By hand: 2750 / 15 = 183.333 mm, and the board is 250 + 31.75 = 281.75 mm deep.
+    const rows = answered("LAYOUT", metric) as unknown[][];
+    expect(rows[1]?.slice(0, 2)).toEqual(["unit", "mm"]);
+    expect(rows.find(([label]) => label === "unit rise")?.[1]).toBeCloseTo(2750 / 15, 9);
+    expect(rows.find(([label]) => label === "board depth")?.[1]).toBe(281.75);
+    expect(rows.find(([label]) => label === "run")?.[1]).toBe(250);
+  });
+
+  test("is refused where metric text stands beside bare numbers, and read with a row unit", () => {
+    expect(answered("LAYOUT", [["total rise", "2750 mm"], ["risers", 15], ["run", 10]])).toBe(
+      '#VALUE! run: 10 has no unit and counts as inches, but total rise is metric, "2750 mm"; write all lengths in one unit, here "10 mm" if it is millimetres, or add a row unit',
+    );
+    const rows = answered("LAYOUT", [["unit", "in"], ["total rise", "2750 mm"], ["risers", 15], ["run", 10]]) as unknown[][];
+    expect(rows.find(([label]) => label === "run")?.[1]).toBe(10);
+  });
+});
+
+describe("what was found by trying it", () => {
+  test("a comma for thousands is not turned into a thousandth", () => {
+    expect(answered("TOINCHES", "1,000 mm")).toBe('#VALUE! measure: read "1,000 mm", which has a comma; write 1000 mm or 1.000 mm, whichever is meant');
+    expect(answered("TOINCHES", "7,5")).toBe('#VALUE! measure: read "7,5", which has a comma; write 7.5 with a point');
+  });
+
+  test("a hair under 0 is shy of it", () => {
+    expect([answered("TAPE", -0.03, 16, false, true), answered("TAPE", 0.03, 16, false, true)]).toEqual(['0"−', '0"+']);
+  });
+
+  test("the packing of a flight is not its finished rises: CHECK does not pass it over", () => {
+    const packing = answered("EQUALIZE", [[7.5], [8], [7.75]], 1);
+    expect(answered("CHECK", [["total rise", 108.5], ["risers", 14], ["run", 10]], "irc-2021", packing)).toMatch(/^#VALUE! steps: heading "(as found|packing|unit)" is not read here/);
   });
 });
 

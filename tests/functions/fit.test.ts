@@ -41,8 +41,8 @@ test("a front may be left out where both angles are given, and only there", () =
   const gauge = answered("TREADFIT", [["run", "back", "left angle", "right angle"], [10, 36, 1, 2]]);
   // By hand: 36 + 11.25 x (tan 1 + tan 2) = 36.5892.
   expect(cellOf(gauge, "front")).toBeCloseTo(36.5892, 4);
-  expect(cellOf(answered("TREADFIT", [["run", "back", "left angle"], [10, 36, 1]]), "note")).toBe("front: is missing; give front, or left angle and right angle");
-  expect(cellOf(answered("RISERFIT", [["height", "top", "left angle"], [8, 36, 1]]), "note")).toBe("bottom: is missing; give bottom, or left angle and right angle");
+  expect(cellOf(answered("TREADFIT", [["run", "back", "left angle"], [10, 36, 1]]), "note")).toBe("front: is missing; give front, or left angle and right angle (`square` for a measured zero, as 0 counts as empty)");
+  expect(cellOf(answered("RISERFIT", [["height", "top", "left angle"], [8, 36, 1]]), "note")).toBe("bottom: is missing; give bottom, or left angle and right angle (`square` for a measured zero, as 0 counts as empty)");
 });
 
 test("a gap of a step stands in for the flight's, and none is written as a word", () => {

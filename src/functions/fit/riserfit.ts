@@ -47,7 +47,7 @@ export const RISERFIT = declare({
   },
   problems: {
     ...FIT_PROBLEMS,
-    "nothing-gives-the-far-line": { cell: "#VALUE!", says: "bottom: is missing; give bottom, or left angle and right angle" },
+    "nothing-gives-the-far-line": { cell: "#VALUE!", says: "bottom: is missing; give bottom, or left angle and right angle (`square` for a measured zero, as 0 counts as empty)" },
   },
   examples: [
     {

@@ -67,7 +67,7 @@ export const TREADFIT = declare({
   },
   problems: {
     ...FIT_PROBLEMS,
-    "nothing-gives-the-far-line": { cell: "#VALUE!", says: "front: is missing; give front, or left angle and right angle" },
+    "nothing-gives-the-far-line": { cell: "#VALUE!", says: "front: is missing; give front, or left angle and right angle (`square` for a measured zero, as 0 counts as empty)" },
     tapered: { cell: "#VALUE!", says: "left run: {left length} against a right run of {right length} is a tapered step, which is not worked out yet; pack the riser behind out by {more length} at its {end} end, which makes the step square, and read it again" },
     "runs-disagree": { cell: "#VALUE!", says: "run: {run length} disagrees with the left run and right run, both {both length}; keep one" },
     "no-depth-left": { cell: "#VALUE!", says: "back gap: {backGap length} takes all of the depth" },

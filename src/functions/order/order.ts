@@ -64,7 +64,7 @@ export const ORDER = declare({
       },
       shows: [
         { item: "oak 36", quantity: 2, cost: 96 },
-        { item: "saving", quantity: 0, cost: 0, note: "16.00 less: 1 of oak 8 ft at 80.00 in all, cut to 2 or fewer each, give the tread ordered here for 96.00; a cut takes 1/8 in, and CUTS plans them" },
+        { item: "saving", quantity: 0, cost: 0, note: "16.00 less: 1 of oak 8 ft at 80.00 in all, cut to 2 or fewer each, give the tread ordered here for 96.00; a cut takes 1/8 in (3.175 mm), and CUTS plans them" },
         { item: "total", cost: 96, note: "without a price here, and not in this cost: 3 x riser" },
       ],
       from: "by hand: two of 36 and a cut of 1/8 come out of 96; 2 x 48 = 96.00 against one board at 80.00",

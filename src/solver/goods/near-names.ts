@@ -17,8 +17,8 @@ const TWO_SLIPS_FROM = 9;
 const FEWEST_LETTERS = 3;
 /** In longer names only marks are looked for. */
 const MOST_LETTERS = 64;
-/** Rests of all names together: of more than some 5,000 names, for which two slips would give more, the longest are looked at for one slip. */
-const MOST_RESTS = 1_000_000;
+/** Rests of all names together: of more than some 1,500 names, for which two slips would give more, the longest are looked at for one slip. */
+const MOST_RESTS = 250_000;
 /** Names looked at for one shared rest, and compared for one name: the work is bounded, whatever the names. */
 const MOST_SHARING = 16;
 const MOST_COMPARED = 48;

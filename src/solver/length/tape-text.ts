@@ -29,6 +29,6 @@ export const tapeText = (inches: Exact, style: TapeStyle): string => {
     ...(wholeInches.isZero() && parts !== 0 && !inFeet ? [] : [wholeInches.toString()]),
     ...(parts === 0 ? [] : [fraction(parts, style.denominator)]),
   ];
-  const strength = !style.strong || mark.eq(inches) ? "" : inches.abs().gt(mark.abs()) ? "+" : "−";
+  const strength = !style.strong || mark.eq(inches) ? "" : (mark.isZero() ? inches.gt(mark) : inches.abs().gt(mark.abs())) ? "+" : "−";
   return `${mark.isNegative() && !mark.isZero() ? "-" : ""}${feet}${inchParts.join(" ")}"${strength}`;
 };

@@ -107,7 +107,7 @@ const saving = (blank: Blank, bought: readonly OrderRow[], candidates: readonly 
   if (best === undefined || best.cost.gte(paid)) return [];
   const { stock, each, count, cost } = best;
   const board = `${stock.label ?? "longer board"}`;
-  const note = `${paid.minus(cost).toFixed(2)} less: ${count} of ${board} at ${cost.toFixed(2)} in all, cut to ${each} or fewer each, give the ${blank.item} ordered here for ${paid.toFixed(2)}; a cut takes 1/8 in, and CUTS plans them`;
+  const note = `${paid.minus(cost).toFixed(2)} less: ${count} of ${board} at ${cost.toFixed(2)} in all, cut to ${each} or fewer each, give the ${blank.item} ordered here for ${paid.toFixed(2)}; a cut takes 1/8 in (3.175 mm), and CUTS plans them`;
   return [{ item: "saving", quantity: 0, cost: new Exact(0), note }];
 };
 

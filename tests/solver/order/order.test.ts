@@ -178,7 +178,7 @@ describe("what an order comes to", () => {
   test("longer boards cut into several are told where they cost less, with the money and how", () => {
     // By hand: 36 3/4 three times and two cuts of 1/8 are 110 1/2 of 120; 13 treads take 5 boards: 5 x 120 = 600 against 13 x 52 = 676.
     expect(savings(long(120))).toEqual([
-      "76.00 less: 5 of oak 10 ft at 600.00 in all, cut to 3 or fewer each, give the tread ordered here for 676.00; a cut takes 1/8 in, and CUTS plans them",
+      "76.00 less: 5 of oak 10 ft at 600.00 in all, cut to 3 or fewer each, give the tread ordered here for 676.00; a cut takes 1/8 in (3.175 mm), and CUTS plans them",
     ]);
   });
 
