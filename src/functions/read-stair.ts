@@ -4,7 +4,7 @@ import type { Column, Columns, LabelsOf } from "./columns";
 import { readChoice } from "./read-value";
 import { readColumn } from "./read-table";
 import { nearest, say } from "./say";
-import { unitOfCells } from "./unit-of-lengths";
+import { unitOfCells } from "./unit-of-cells";
 import { words } from "../solver/words";
 import { stair, stairCheck } from "./tables";
 
