@@ -120,6 +120,23 @@ test(
 );
 
 test(
+  "Enter after a chain of Tabs goes under its first cell, and where another cell was selected meanwhile, under that one",
+  async () => {
+    const { page } = opened;
+    const press = async (...keys: readonly string[]): Promise<void> => {
+      for (const key of keys) await (key.startsWith("<") ? page.keyboard.press(key.slice(1, -1)) : page.keyboard.type(key));
+    };
+    await stand(page, "J70");
+    await press("1", "<Tab>", "2", "<Tab>", "3", "<Enter>", "4", "<Tab>", "5", "<Tab>");
+    expect(await Promise.all(["J70", "K70", "L70", "J71", "K71"].map((address) => entered(page, address)))).toEqual(["1", "2", "3", "4", "5"]);
+    await stand(page, "P80");
+    await press("77", "<Enter>", "88", "<Enter>");
+    expect(await Promise.all(["P80", "P81", "J72"].map((address) => entered(page, address)))).toEqual(["77", "88", "null"]);
+  },
+  browserTime,
+);
+
+test(
   "names that are offered while a formula is typed take no key meant for the cell: Enter enters what was typed, Tab takes the name",
   async () => {
     const { page } = opened;

@@ -15,6 +15,7 @@ import { isFractionFormat, typedCell } from "../typed-cell";
 import type { CellValue, Workbook } from "../workbook";
 import { shortcutsInTime } from "./shortcuts-in-time";
 import { spilledCopies } from "./spilled-copies";
+import { tabChain } from "./tab-chain";
 
 /** The cell a user stands on. */
 export interface SelectedCell {
@@ -175,6 +176,7 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
     showSentences(injector);
     shortcutsInTime(injector);
     spilledCopies(injector, spilledText);
+    tabChain(injector);
     injector.get(SheetsSelectionsService).selectionMoveEnd$.subscribe(tell);
     commands.onCommandExecuted(({ id, type }) => {
       if (type === CommandType.MUTATION && !id.startsWith(CALCULATION)) for (const listener of changeListeners) listener();
