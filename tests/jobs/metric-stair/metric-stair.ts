@@ -1,9 +1,4 @@
-import type { Argument, Call, Job } from "../one-stair/job";
-
-const picked = (table: Argument, label: string, heading?: string): Call => ({
-  id: "PICK",
-  args: heading === undefined ? [table, label] : [table, label, heading],
-});
+import { type Call, type Job, picked } from "../one-stair/job";
 
 const layout = { result: "layout" };
 const takeoff = { result: "takeoff" };

@@ -67,3 +67,9 @@ export interface Job {
 }
 
 export const isRange = (cell: Argument): cell is Exclude<Argument, Cell | null> => typeof cell === "object" && cell !== null;
+
+/** One value out of a table, as a formula picks it. */
+export const picked = (table: Argument, label: string, heading?: string): Call => ({
+  id: "PICK",
+  args: heading === undefined ? [table, label] : [table, label, heading],
+});

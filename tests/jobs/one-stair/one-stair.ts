@@ -1,9 +1,4 @@
-import type { Argument, Call, Job } from "./job";
-
-const picked = (table: Argument, label: string, heading?: string): Call => ({
-  id: "PICK",
-  args: heading === undefined ? [table, label] : [table, label, heading],
-});
+import { type Job, picked } from "./job";
 
 const floors = { input: "floors" };
 const layout = { result: "layout" };
