@@ -14,7 +14,7 @@ export const CHECK = declare({
   group: "Code check",
   says: "Every limit of a building code held against a stair, with clause, margin and verdict.",
   parameters: {
-    stair: { kind: "stair", says: "Labels as known; the more is given, the fewer rows say `not given`. A layout goes in as it stands." },
+    stair: { kind: "stair", says: "Labels as known; the more is given, of the building too (use, dwelling, egress, open risers), the fewer rows say `not given` or `assumed`. A layout goes in as it stands." },
     code: { kind: "text", says: "The code and its edition, such as irc-2021; without its edition, such as IRC, the newest on file." },
     steps: {
       kind: "table", table: steps, badRows: "refuse", optional: true,
@@ -30,13 +30,13 @@ export const CHECK = declare({
   },
   result: {
     kind: "table",
-    says: "One row per limit of the code, in the unit the code is printed in; then topics that are not on file, what is not checked, how many rows have each verdict, the code, and the caution.",
+    says: "One row per limit of the code, in the unit the code is printed in; then topics that are not on file, what is not checked, what is assumed of the building, how many rows have each verdict, the code, and the caution.",
     columns: {
       item: { kind: "label", says: "What the code limits." },
       given: { kind: "value", says: "The value it is held against, the worst where there are several." },
       limit: { kind: "value", says: "The limit in force." },
       margin: { kind: "value", says: "How far inside the limit; negative outside." },
-      verdict: { kind: "text", says: "pass, fail, caution, not given, does not apply, judge where a person has to, assumed: would pass and assumed: would fail where only a value nobody gave decides, no limit where the code has none, not on file where that is not known here." },
+      verdict: { kind: "text", says: "pass, fail, caution, not given, does not apply, judge where a person has to, assumed: would pass and assumed: would fail where a value or an answer nobody gave decides, no limit where the code has none, not on file where that is not known here." },
       clause: { kind: "text", says: "Clause of the code." },
       sourceStatus: { kind: "text", says: "checked against the code's text, checked against another edition, or not yet checked; or who amended it." },
       note: { kind: "text", says: "The limit in words, the worst step, conditions and exceptions, what else to give." },
@@ -61,6 +61,7 @@ export const CHECK = declare({
       shows: [
         { item: "riser height", given: 7.75, limit: 7.75, margin: 0, verdict: "pass", clause: "R311.7.5.1", sourceStatus: "checked against the code's text" },
         { item: "tread depth", given: 10, limit: 10, margin: 0, verdict: "pass", clause: "R311.7.5.2" },
+        { item: "open riser opening", given: "", verdict: "not given" },
         { item: "flight vertical rise", given: 108.5, limit: 151, margin: 42.5, verdict: "pass", clause: "R311.7.3" },
         { item: "nosing projection", given: 1.25, limit: "0.75 to 1.25", margin: 0, verdict: "pass" },
         { item: "riser uniformity", given: "", limit: 0.375, margin: "", verdict: "not given" },
@@ -95,6 +96,22 @@ export const CHECK = declare({
         { item: "guard required", verdict: "not on file" },
       ],
       from: "by hand: nobody gave a nosing, and the code asks for none, so it is taken as 0, within 0 to 25 mm; no row says when a handrail or a guard is required",
+    },
+    {
+      given: { stair: STAIR, code: "nbc-ca-2020" },
+      shows: [
+        { item: "riser height", given: 196.85, limit: "125 to 200", verdict: "assumed: would pass" },
+        { item: "riser height public", given: 196.85, limit: "125 to 180", verdict: "assumed: would fail" },
+      ],
+      from: "NBC 2020 Table 9.8.4.1.: private 125 to 200 mm, public 125 to 180 mm; by hand 7 3/4 x 25.4 = 196.85; nobody gave use, so neither passes nor fails",
+    },
+    {
+      given: { stair: [...STAIR, ["use", "public"]], code: "nbc-ca-2020" },
+      shows: [
+        { item: "riser height", verdict: "does not apply" },
+        { item: "riser height public", given: 196.85, limit: "125 to 180", margin: -16.85, verdict: "fail" },
+      ],
+      from: "NBC 2020 Table 9.8.4.1.: public 125 to 180 mm; by hand 180 - 196.85 = -16.85",
     },
     {
       given: { stair: STAIR, code: "irc-2012" },

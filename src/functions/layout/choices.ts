@@ -25,8 +25,8 @@ export const CHOICES = declare({
       pitch: { kind: "angle", says: "Degrees from level." },
       "2R+T": { kind: "length", says: "Two rises and a run." },
       totalRun: { kind: "length", says: "Run times the treads; the upper floor is the last." },
-      verdict: { kind: "text", says: "Of the rise and run alone, in CHECK's words: pass, fail, caution, judge, not on file where the code's limit of either is not known here, or not given without a code." },
-      note: { kind: "text", says: "The edition, where the code was given without one; rows of the code that are not passed." },
+      verdict: { kind: "text", says: "Of the rise and run alone, in CHECK's words: pass, fail, caution, judge, assumed: would pass or assumed: would fail where another kind of building or use would change it, not on file where the code's limit of either is not known here, or not given without a code." },
+      note: { kind: "text", says: "The edition, where the code was given without one; rows of the code that are not passed; what is assumed of the building." },
     },
   },
   problems: {

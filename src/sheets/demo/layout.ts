@@ -30,6 +30,7 @@ const STAIR: readonly (readonly (string | number)[])[] = [
   ["guard", "yes"],
   ["guard height", "36"],
   ["guard gap", "=INDEX(P20#,1,2)"],
+  ["open risers", "no"],
 ];
 
 /** Rows LAYOUT spills under its headings, with room for labels the user adds. */
@@ -41,7 +42,7 @@ export const layout = sheet(
   "Type what is known of the stair in the yellow cells; out comes every size that follows from it. Try 9 for the run in B7 and walk through the sheets.",
   [
     { at: "A4", headings: true, labels: true, inputs: [1], formats: { 1: TYPED_LENGTH }, rows: STAIR },
-    { at: "D4", rows: [["=STAIR.LAYOUT(A4:B32)"]] },
+    { at: "D4", rows: [["=STAIR.LAYOUT(A4:B33)"]] },
     { at: "H4", headings: true, rows: [["on the tape"], ...Array.from({ length: LAYOUT_ROWS }, (_, row) => [`=IF(F${row + 5}="in",STAIR.TAPE(E${row + 5}),"")`])] },
     { at: "J4", rows: [["=STAIR.STORYPOLE(B5,B6)"]] },
     { at: "P4", rows: [["=STAIR.SKIRT(D4#)"]] },

@@ -3,6 +3,7 @@ import { lengthOf, type Unit } from "../length/length";
 import { parseLength } from "../length/parse-length";
 import { isProblem, type Problem, problem } from "../problem";
 import { labelKey } from "./label-key";
+import { namedLimit } from "./named-limit";
 import { nearestLabel } from "./nearest-label";
 import { type CodeProfile, type Figure, type Limit, type Rule, sizeOf } from "./profile";
 
@@ -142,16 +143,16 @@ export const amendedProfile = (
   const items = profile.limits.map(({ item }) => item);
   const byItem = new Map<string, Amendment>();
   for (const amendment of amendments) {
-    const key = labelKey(amendment.item);
-    if (!items.some((item) => labelKey(item) === key)) {
+    const named = namedLimit(profile, amendment.item);
+    if (named === undefined) {
       return problem("unknown-amendment", { item: amendment.item, nearest: nearestLabel(amendment.item, items), code: profile.id });
     }
-    if (byItem.has(key)) return problem("amended-twice", { item: amendment.item });
-    byItem.set(key, amendment);
+    if (byItem.has(named.item)) return problem("amended-twice", { item: amendment.item });
+    byItem.set(named.item, amendment);
   }
   const limits: Limit[] = [];
   for (const limit of profile.limits) {
-    const amendment = byItem.get(labelKey(limit.item));
+    const amendment = byItem.get(limit.item);
     if (amendment === undefined) {
       limits.push(limit);
       continue;

@@ -2,15 +2,16 @@ import { CAUTION } from "../caution";
 import { Exact } from "../length/exact";
 import { isProblem, type Problem } from "../problem";
 import { type Amendment, amendedProfile, type AmendmentProblem } from "./amended-profile";
-import { conditionLabels, conditionTruth, isTakenAsSo, openPart, type Truth } from "./condition";
+import { conditionLabels, conditionTruth, openPart, type Truth } from "./condition";
 import { coverage, itemsOn, limitsOn, TOPIC_NAMES } from "./coverage";
 import { type CodeFacts, FACT_LABELS, type FactName, type Step } from "./fact-labels";
 import { type Finding, finding, isReached, type Outcome } from "./finding";
+import { conditionsIn, decidingQuestions, type OpenQuestion, openQuestions, takenWords, waysToAnswer } from "./open-question";
 import { type CodeProfile, type Condition, type Figure, figure, type Limit, type Measure, type OutOfScope, type PublishedUnit, type Rule } from "./profile";
 import { labelsOf } from "./reading";
 import { HAS_WINDERS } from "./stair-conditions";
 
-/** Hardest first, as they are counted in the last row but one. A value that nobody gave neither passes nor fails a stair. */
+/** Hardest first, as they are counted in one of the last rows. What nobody gave, a size or an answer, neither passes nor fails a stair. */
 export const VERDICTS = [
   "fail", "judge", "assumed: would fail", "not on file", "not given", "caution", "assumed: would pass", "pass", "no limit", "does not apply",
 ] as const;
@@ -46,7 +47,7 @@ const UNIT_NAMES: Partial<Record<PublishedUnit, string>> = { in: "inches", mm: "
 const numberOf = (value: Exact | undefined): number | "" => (value === undefined ? "" : value.isZero() ? 0 : value.toNumber());
 
 /** Asks a condition of the stair, and which labels it turns on. */
-type Ask = (condition: Condition) => { readonly truth: Truth; readonly labels: string; readonly takenAsSo: boolean };
+type Ask = (condition: Condition) => { readonly truth: Truth; readonly labels: string };
 
 /** What is settled of a limit before its rule is asked. */
 interface Setting {
@@ -104,9 +105,8 @@ const setting = (limit: Limit, ask: Ask, evaluate: (rule: Rule) => Finding, fact
   const outside = (why: string) => ({ rule: limit.rule, outside: why, elsewhere: false, notes: [], doubts: [] });
   const toDecide = (labels: string): string => (labels === "" ? "" : `; give ${labels} to decide`);
   for (const { when, words } of limit.applies) {
-    const { truth, labels, takenAsSo } = ask(when);
-    if (truth === "no") return { ...outside(`only where ${words}${takenAsSo ? `; give ${labels} if so` : ""}`), elsewhere: isOfKind(when) };
-    if (truth === "yes" && takenAsSo) notes.push(`assumes ${words}; enter ${labels} to change`);
+    const { truth, labels } = ask(when);
+    if (truth === "no") return { ...outside(`only where ${words}`), elsewhere: isOfKind(when) };
     if (truth === "unknown") doubts.push(`fails only where ${words}${toDecide(labels)}`);
   }
   let { rule } = limit;
@@ -163,8 +163,13 @@ const verdictOf = (limit: Limit, found: Finding, doubts: readonly string[]): Ver
 const assumedNotes = (rule: Rule, assumed: CodeFacts["assumed"] = {}): readonly string[] =>
   [...new Set(heldAgainst(rule).flatMap((fact) => assumed[fact] ?? []))];
 
-interface Judged extends CheckRow {
+interface Judged extends Omit<CheckRow, "note"> {
+  readonly notes: readonly string[];
+  /** The unit of the row where it is not that of the stair. */
+  readonly inUnit: readonly string[];
   readonly elsewhere: boolean;
+  /** Questions nobody answered, on which this row turns. */
+  readonly open: readonly OpenQuestion[];
 }
 
 const judgedRow = (limit: Limit, ask: Ask, evaluate: (rule: Rule) => Finding, facts: CodeFacts, unlimited: readonly Limit[]): Judged => {
@@ -185,6 +190,7 @@ const judgedRow = (limit: Limit, ask: Ask, evaluate: (rule: Rule) => Finding, fa
   const inOtherUnit = found.given !== undefined && unitName !== undefined && facts.unit !== undefined && facts.unit !== limit.unit;
   return {
     elsewhere,
+    open: [],
     item: limit.item,
     given: numberOf(found.given),
     limit: typeof found.limit === "string" ? found.limit : found.limit.toNumber(),
@@ -193,7 +199,36 @@ const judgedRow = (limit: Limit, ask: Ask, evaluate: (rule: Rule) => Finding, fa
     verdict,
     clause: limit.clause,
     sourceStatus: limit.amendment === undefined ? limit.status : `amended by ${limit.amendment.authority}`,
-    note: [...amended, ...(outside === "" ? judged : [outside]), ...(inOtherUnit ? [`given, limit and margin in ${unitName}`] : [])].join("; "),
+    notes: [...amended, ...(outside === "" ? judged : [outside])],
+    inUnit: inOtherUnit ? [`given, limit and margin in ${unitName}`] : [],
+  };
+};
+
+/** Of rows under other answers, the one that weighs most where the limit would not be asked at all. */
+const WEIGHT: readonly (Verdict | "")[] = ["fail", "not given", "judge", "caution", "pass"];
+
+const ASSUMED: Readonly<Partial<Record<Verdict | "", Verdict>>> = { pass: "assumed: would pass", fail: "assumed: would fail" };
+
+/**
+ * A row that reads otherwise under another answer to a question nobody answered neither passes nor fails: it says what is assumed and which label to
+ * give. Where the limit is not asked at all but for another answer, it stands as that answer has it, and without a size it is not given.
+ */
+const weighed = (taken: Judged, questions: readonly OpenQuestion[], under: (answers: Partial<CodeFacts>) => Judged): Judged => {
+  if (questions.length === 0) return taken;
+  const ways = waysToAnswer(questions).map((answers) => [answers, under(answers)] as const);
+  const open = decidingQuestions(questions, ways.map(([answers, { verdict }]) => [answers, verdict] as const));
+  if (open.length === 0) return taken;
+  const labels = open.map(({ fact }) => FACT_LABELS[fact].label).join(" or ");
+  if (taken.verdict !== "does not apply") {
+    const assumes = `assumes ${takenWords(open).join(" and ")}; enter ${labels} to change`;
+    return { ...taken, open, verdict: ASSUMED[taken.verdict] ?? taken.verdict, notes: [...taken.notes, assumes] };
+  }
+  const asked = ways.map(([, row]) => row);
+  const heaviest = WEIGHT.flatMap((verdict) => asked.filter((row) => row.verdict === verdict))[0];
+  if (heaviest === undefined) return taken;
+  return {
+    ...heaviest, open, verdict: (heaviest.given === "" ? undefined : ASSUMED[heaviest.verdict]) ?? "not given",
+    notes: [...taken.notes, `enter ${labels} to decide`, ...heaviest.notes],
   };
 };
 
@@ -215,7 +250,7 @@ const withoutAssumed = (known: Judged, full: Judged): Judged => {
   if (known.verdict !== "not given" && known.verdict !== "does not apply") return known;
   if (full.verdict === "pass") return { ...full, verdict: "assumed: would pass" };
   if (full.verdict === "fail") return { ...full, verdict: "assumed: would fail" };
-  return full.verdict === "caution" || full.verdict === "judge" ? full : known;
+  return full.verdict === "caution" || full.verdict === "judge" || full.verdict.startsWith("assumed") ? full : known;
 };
 
 const WINDER_LABELS = "the flight has winders or tapered treads";
@@ -235,6 +270,9 @@ const notOnFile = (profile: CodeProfile, rows: readonly Judged[], hasWinders: bo
       note: `${why}; look it up in the code${topic === "winders" ? `, as ${WINDER_LABELS}` : ""}`,
     } as const];
   });
+
+/** A row as it stands in the table, nothing said twice. */
+const rowOf = ({ elsewhere: _elsewhere, open: _open, notes, inUnit, ...row }: Judged): CheckRow => ({ ...row, note: [...new Set([...notes, ...inUnit])].join("; ") });
 
 const NOBODY: Readonly<Partial<Record<string, string>>> = {};
 
@@ -266,24 +304,45 @@ const judgedRows = (facts: CodeFacts, inForce: CodeProfile, steps: readonly Step
     return rule !== undefined && "of" in rule && rule.comparator !== "uniformity" && rule.comparator !== "alike" ? [labelsOf(rule.of)] : [];
   };
   const given = new Set((Object.keys(FACT_LABELS) as FactName[]).filter((fact) => facts[fact] !== undefined).map((fact) => FACT_LABELS[fact].label));
-  const ask: Ask = (condition) => {
-    const truth = conditionTruth(condition, facts, reached);
-    const open = truth === "unknown" ? openPart(condition, facts, reached) : condition;
-    return {
-      truth,
-      takenAsSo: isTakenAsSo(condition, facts),
-      labels: [...new Set(conditionLabels(open, behind))].filter((label) => !given.has(label)).join(" or "),
-    };
-  };
-  const stair = { facts, steps, reached, behind };
   const unlimited = TOPIC_NAMES.flatMap((topic) => (coverage(topic, inForce) === "none in this code" ? limitsOn(topic, inForce) : []));
-  return inForce.limits.map((limit) => judgedRow(limit, ask, (rule) => finding(rule, limit, stair), facts, unlimited));
+  return inForce.limits.map((limit) => {
+    // A rule without conditions finds the same whatever the answers are.
+    const unconditional = new Map<Rule, Finding>();
+    const under = (answers: Partial<CodeFacts>): Judged => {
+      const answered = { ...facts, ...answers };
+      const ask: Ask = (condition) => {
+        const truth = conditionTruth(condition, answered, reached);
+        const open = truth === "unknown" ? openPart(condition, answered, reached) : condition;
+        return { truth, labels: [...new Set(conditionLabels(open, behind))].filter((label) => !given.has(label)).join(" or ") };
+      };
+      const evaluate = (rule: Rule): Finding => {
+        const known = unconditional.get(rule);
+        if (known !== undefined) return known;
+        const found = finding(rule, limit, { facts: answered, steps, reached, behind });
+        if (conditionsIn(rule).length === 0) unconditional.set(rule, found);
+        return found;
+      };
+      return judgedRow(limit, ask, evaluate, answered, unlimited);
+    };
+    return weighed(under({}), openQuestions(limit, facts), under);
+  });
+};
+
+const USUAL = "the usual stair: stair kind standard, without winders, unless stair kind or winders say otherwise";
+
+/** What the check takes as so, in one row: the questions on which rows turn, and what is usual. */
+const taken = (judged: readonly Judged[], { stairKind }: CodeFacts, hasWinders: boolean): readonly CheckRow[] => {
+  const words = takenWords(judged.flatMap((row) => row.open)).join(", ");
+  const open = words === "" ? "" : `${words}: nobody gave ${words.includes(",") ? "these" : "this"}; a row that turns on it reads assumed or not given until its label is given`;
+  const usual = stairKind === undefined && !hasWinders ? USUAL : "";
+  return open === "" && usual === "" ? [] : [shownOnly("assumed", [open, usual].filter((part) => part !== "").join("; "))];
 };
 
 /**
  * Every limit of a code held against a stair and its measured steps, in the unit the code is printed in, exactly, the boundary passing. A value known
- * both as designed and as built is held at its worst reading; one that nobody gave decides nothing. A row for each topic that is not on file; the last
- * rows say what is not checked, how many rows have which verdict, which code it is and what a check is worth.
+ * both as designed and as built is held at its worst reading; one that nobody gave decides nothing, nor does an answer to a question nobody answered. A row
+ * for each topic that is not on file; the last rows say what is not checked, what is taken as so, how many rows have which verdict, which code it is
+ * and what a check is worth.
  */
 export const codeCheck = (
   known: CodeFacts, profile: CodeProfile, steps: readonly Step[] = [], amendments: readonly Amendment[] = [],
@@ -295,10 +354,11 @@ export const codeCheck = (
   const sure = Object.keys(facts.assumed ?? NOBODY).length === 0 ? full : judgedRows(givenOnly(facts), inForce, steps);
   const judged = full.map((row, index) => withoutAssumed(sure[index] ?? row, row));
   const hasWinders = conditionTruth(HAS_WINDERS, facts, () => "unknown") === "yes";
-  const rows = [...judged.map(({ elsewhere: _elsewhere, ...row }): CheckRow => row), ...notOnFile(inForce, judged, hasWinders)];
+  const rows = [...judged.map(rowOf), ...notOnFile(inForce, judged, hasWinders)];
   return [
     ...rows,
     ...leftAlone(inForce),
+    ...taken(judged, facts, hasWinders),
     shownOnly("verdicts", counted(rows)),
     shownOnly("code", `${inForce.id}: ${inForce.title}, ${inForce.edition}`),
     shownOnly("caution", CAUTION),

@@ -42,14 +42,6 @@ export const conditionTruth = (condition: Condition, facts: CodeFacts, reached: 
   return truth(limit.holds(exact(value).cmp(sizeOf(limit.figure))));
 };
 
-/** Whether a condition is settled by what stands in for a fact that was not given. */
-export const isTakenAsSo = (condition: Condition, facts: CodeFacts): boolean => {
-  if ("all" in condition) return condition.all.some((part) => isTakenAsSo(part, facts));
-  if ("any" in condition) return condition.any.every((part) => isTakenAsSo(part, facts));
-  if ("not" in condition) return isTakenAsSo(condition.not, facts);
-  return "is" in condition && facts[condition.fact] === undefined && condition.otherwise !== undefined;
-};
-
 /** What of a condition is still open, where its truth is unknown. */
 export const openPart = (condition: Condition, facts: CodeFacts, reached: Reached): Condition => {
   const open = (parts: readonly Condition[]): Condition[] =>

@@ -2,27 +2,31 @@ import { Exact } from "../length/exact";
 import { lengthIn, type Unit } from "../length/length";
 import { type Problem, problem } from "../problem";
 import { labelKey } from "./label-key";
-import { coverage, TOPIC_NAMES, TOPICS } from "./coverage";
+import { coverage, limitsOn, TOPIC_NAMES, TOPICS } from "./coverage";
+import { namedLimit } from "./named-limit";
 import { nearestLabel } from "./nearest-label";
-import { type CodeProfile, type Figure, type Rule, sizeOf } from "./profile";
+import { type CodeProfile, type Figure, type Rule, sizeOf, type SourceStatus } from "./profile";
 
 export type LimitProblem = "unknown-item" | "limit-not-on-file" | "limit-is-no-figure" | "limit-depends";
 
 /** What a limit comes to: one size with its kind, or two as text. */
-export type LimitInForce =
+export type LimitValue =
   | { readonly kind: "length"; readonly value: Exact }
   | { readonly kind: "number"; readonly value: Exact }
   | { readonly kind: "text"; readonly value: string };
 
+/** A limit, and how well it is founded. */
+export type LimitInForce = LimitValue & { readonly status: SourceStatus };
+
 const LENGTH_UNITS: readonly string[] = ["in", "mm", "cm"];
 
-const ofFigure = (printed: Figure): LimitInForce =>
+const ofFigure = (printed: Figure): LimitValue =>
   LENGTH_UNITS.includes(printed.unit) ? { kind: "length", value: sizeOf(printed) } : { kind: "number", value: printed.value };
 
 /** Decimals of a limit in a cell: holds every 1/64 in in full. */
 const CELL_DECIMALS = 6;
 
-const ofRange = (min: Figure, max: Figure, unit: Unit): LimitInForce => {
+const ofRange = (min: Figure, max: Figure, unit: Unit): LimitValue => {
   const number = (printed: Figure): string =>
     (LENGTH_UNITS.includes(printed.unit) ? lengthIn(sizeOf(printed), unit) : printed.value).toDecimalPlaces(CELL_DECIMALS).toString();
   return { kind: "text", value: `${number(min)} to ${number(max)}` };
@@ -63,21 +67,23 @@ const mainRule = (rule: Rule): Rule => ("parts" in rule ? mainRule(rule.parts[0]
  * relation has no one figure and is refused with the way to read it.
  */
 export const limitInForce = (profile: CodeProfile, item: string, unit: Unit = "in"): LimitInForce | Problem<LimitProblem> => {
-  const found = profile.limits.find((limit) => labelKey(limit.item) === labelKey(item));
+  const found = namedLimit(profile, item);
   const topic = topicOf(item);
   if (found === undefined && topic !== undefined && profile.isCode !== false && coverage(topic, profile) === "not on file") {
     return problem("limit-not-on-file", { item, code: profile.id });
   }
   if (found === undefined) {
-    return problem("unknown-item", { item, code: profile.id, nearest: nearestLabel(item, profile.limits.map((limit) => limit.item)) });
+    const ofTopic = topic === undefined || profile.isCode === false ? [] : limitsOn(topic, profile).map((limit) => limit.item);
+    const nearest = ofTopic[0] ?? nearestLabel(item, profile.limits.map((limit) => limit.item));
+    return problem("unknown-item", { item, code: profile.id, nearest });
   }
-  const { text, clause } = found;
+  const { text, clause, status } = found;
   const rule = mainRule(found.rule);
-  if (rule.comparator === "shown" && topic !== undefined && coverage(topic, profile) === NONE) return { kind: "text", value: NONE };
-  if (rule.comparator === "range") return ofRange(rule.min, rule.max, unit);
-  if (rule.comparator === "slope") return { kind: "number", value: new Exact(rule.rise).div(rule.run) };
+  if (rule.comparator === "shown" && topic !== undefined && coverage(topic, profile) === NONE) return { kind: "text", value: NONE, status };
+  if (rule.comparator === "range") return { ...ofRange(rule.min, rule.max, unit), status };
+  if (rule.comparator === "slope") return { kind: "number", value: new Exact(rule.rise).div(rule.run), status };
   const printed = figureOf(rule);
-  if (printed !== undefined) return ofFigure(printed);
+  if (printed !== undefined) return { ...ofFigure(printed), status };
   const isShown = ["shown", "alike", "person", "prohibited", "required"].includes(rule.comparator);
   return problem(isShown ? "limit-is-no-figure" : "limit-depends", { item: found.item, code: profile.id, text, clause });
 };

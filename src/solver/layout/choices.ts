@@ -1,6 +1,8 @@
 import { Decimal } from "decimal.js";
 import { codeCheck } from "../code/check";
 import { coverage } from "../code/coverage";
+import { answeredAsTaken, openQuestions, takenWords } from "../code/open-question";
+import { namedLimit } from "../code/named-limit";
 import type { CodeProfile } from "../code/profile";
 import { sizeOf } from "../code/profile";
 import { Exact } from "../length/exact";
@@ -8,7 +10,7 @@ import { type Length, lengthOf, type Unit } from "../length/length";
 import { isProblem, type Problem, problem } from "../problem";
 import { pitch } from "./pitch";
 
-export type ChoiceVerdict = "pass" | "caution" | "judge" | "not on file" | "not given" | "fail";
+export type ChoiceVerdict = "pass" | "assumed: would pass" | "caution" | "judge" | "not on file" | "not given" | "assumed: would fail" | "fail";
 
 /** One workable number of risers. */
 export interface Choice {
@@ -32,10 +34,10 @@ const STRIDE = lengthOf(25, "in");
 /** Without a code no run is planned under this: common practice, no source. */
 const USUAL_LEAST_RUN = lengthOf(10, "in");
 
-const ORDER: readonly ChoiceVerdict[] = ["pass", "caution", "judge", "not on file", "not given", "fail"];
+const ORDER: readonly ChoiceVerdict[] = ["pass", "assumed: would pass", "caution", "judge", "not on file", "not given", "assumed: would fail", "fail"];
 
 const leastRun = (profile: CodeProfile | undefined): Length => {
-  const rule = profile?.limits.find(({ item }) => item === "tread depth")?.rule;
+  const rule = profile === undefined ? undefined : namedLimit(profile, "tread depth")?.rule;
   return rule !== undefined && (rule.comparator === "min" || rule.comparator === "range") ? sizeOf(rule.min) : USUAL_LEAST_RUN;
 };
 
@@ -44,19 +46,32 @@ interface Found {
   readonly note: string;
 }
 
-/** The hardest word of the code's rows that the rise and the run decide. */
+/**
+ * The hardest word of the code's rows that the rise and the run decide, for a stair of the kind a check takes it for. Where those rows would read
+ * otherwise for another kind, the verdict is assumed, as it is in a check.
+ */
 const verdictOf = (profile: CodeProfile | undefined, totalRise: Length, risers: number, rise: Length, run: Length, unit: Unit): Found => {
   if (profile === undefined) return { verdict: "not given", note: "no code given" };
-  const rows = codeCheck({ unit, totalRise, risers, riserHeight: rise, treadDepth: run }, profile);
-  if (isProblem(rows)) return { verdict: "judge", note: "the code could not be held against it" };
+  const sizes = { unit, totalRise, risers, riserHeight: rise, treadDepth: run };
+  const rows = codeCheck(answeredAsTaken(profile.limits, sizes), profile);
+  const asked = codeCheck(sizes, profile);
+  if (isProblem(rows) || isProblem(asked)) return { verdict: "judge", note: "the code could not be held against it" };
   const wordOf = (word: ChoiceVerdict) => rows.filter(({ verdict }) => verdict === word);
   const hardest = (["fail", "judge", "caution"] as const).find((word) => wordOf(word).length > 0);
   const unknown = profile.isCode === false ? [] : (["rise", "run"] as const).filter((topic) => coverage(topic, profile) === "not on file");
   if (hardest !== "fail" && unknown.length > 0) return { verdict: "not on file", note: `not on file: ${unknown.join(", ")}` };
   if (hardest === undefined && wordOf("pass").length === 0) return { verdict: "not given", note: "the code has no limit that rise and run decide" };
-  return hardest === undefined
-    ? { verdict: "pass", note: "" }
-    : { verdict: hardest, note: wordOf(hardest).map(({ item, clause }) => `${item} (${clause})`).join(", ") };
+  const deciding = wordOf(hardest ?? "pass").map(({ item }) => item);
+  const assumed = asked.filter(({ item, verdict }) => deciding.includes(item) && verdict.startsWith("assumed")).map(({ item }) => item);
+  // One limit that fails whatever the answers are is enough; a pass needs every limit.
+  const isAssumed = hardest === "fail" ? assumed.length === deciding.length : hardest === undefined && assumed.length > 0;
+  const words = takenWords(profile.limits.filter(({ item }) => assumed.includes(item)).flatMap((limit) => openQuestions(limit, sizes))).join(", ");
+  const note = hardest === undefined ? [] : [wordOf(hardest).map(({ item, clause }) => `${item} (${clause})`).join(", ")];
+  const verdict = hardest ?? "pass";
+  return {
+    verdict: isAssumed ? (verdict === "fail" ? "assumed: would fail" : "assumed: would pass") : verdict,
+    note: [...note, ...(isAssumed ? [`assumes ${words}; CHECK takes another answer`] : [])].join("; "),
+  };
 };
 
 const runOf = (rise: Length, risers: number, availableRun: Length | undefined, least: Length): Length =>

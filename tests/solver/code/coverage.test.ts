@@ -1,6 +1,8 @@
+import { amendedProfile } from "../../../src/solver/code/amended-profile";
 import { coverage, limitsOn, NOT_ON_FILE, TOPIC_NAMES, TOPICS } from "../../../src/solver/code/coverage";
 import { facts } from "../../../src/solver/code/facts";
 import { limitInForce } from "../../../src/solver/code/limit-in-force";
+import { namedLimit } from "../../../src/solver/code/named-limit";
 import { foundCode, PROFILES } from "../../../src/solver/code/profiles";
 import { choices } from "../../../src/solver/layout/choices";
 import { isProblem } from "../../../src/solver/problem";
@@ -132,7 +134,33 @@ describe("codes by name", () => {
   test("LIMIT says where nothing is on file and where there is no limit", () => {
     expect(limitInForce(profileOf("nbc-ca-2015"), "guard required")).toMatchObject({ problem: "limit-not-on-file" });
     expect(limitInForce(profileOf("obc-part9"), "handrail height")).toMatchObject({ problem: "limit-not-on-file" });
-    expect(limitInForce(profileOf("au-ncc-2022-class1"), "stair width")).toEqual({ kind: "text", value: "none in this code" });
+    expect(limitInForce(profileOf("au-ncc-2022-class1"), "stair width")).toMatchObject({ kind: "text", value: "none in this code" });
+  });
+
+  // One quantity in the words of several codes: IRC 2024 R318.7.5 (7 3/4 and 10 in), NBC 2020 Table 9.8.4.2. (280 mm), Approved Document K Table 1.1.
+  test.each([
+    ["irc-2024", "going", "length", "254"], ["irc-2024", "run", "length", "254"], ["irc-2024", "rise", "length", "196.85"], ["irc-2024", "unit rise", "length", "196.85"],
+    ["uk-adk-private", "tread depth", "text", "220 to 300"], ["nbc-ca-2020", "tread depth public", "length", "280"], ["nbc-ca-2020", "going", "text", "255 to 355"],
+    ["au-ncc-2022-class1", "rise infrequent", "text", "130 to 225"], ["irc-2024", "going uniformity", "length", "9.525"], ["irc-2024", "rise uniformity", "length", "9.525"],
+  ])("%s, %s", (id, item, kind, value) => {
+    const found = limitInForce(profileOf(id), item, "mm");
+    expect(isProblem(found) ? found.problem : [found.kind, found.value.toString()]).toEqual([kind, value]);
+  });
+
+  test("an amendment names its limit in those words too, and one limit by two of them is one twice", () => {
+    const amended = (...items: string[]) => amendedProfile(profileOf("irc-2021"), items.map((item) => ({ item, limit: "9 in", authority: "Alder County (invented)" })), "in");
+    const found = amended("going");
+    if (isProblem(found)) throw new Error(found.problem);
+    expect(limitInForce(found, "tread depth")).toMatchObject({ kind: "length", value: inches(9) });
+    expect(amended("run", "tread depth")).toMatchObject({ problem: "amended-twice" });
+  });
+
+  test("what a code does not name is answered from its own topic, not with the word spelt most like it", () => {
+    expect(limitInForce(profileOf("irc-2024"), "width")).toMatchObject({ details: { nearest: "clear width above handrail" } });
+  });
+
+  test.each(CODES.map((profile) => [profile.id, profile] as const))("%s: every item names its own limit", (_id, profile) => {
+    for (const { item } of profile.limits) expect(namedLimit(profile, item)?.item).toBe(item);
   });
 
   // 29 CFR 1926.1052 limits the pitch (30 to 50 degrees) and gives no rise and run here.

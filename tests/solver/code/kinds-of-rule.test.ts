@@ -176,7 +176,6 @@ describe("limits that depend on one another or on what the stair is for", () => 
   test("Canada: private and public stairs, handrails from three risers indoors and four outdoors (9.8.7.1.)", () => {
     const facts = { riserHeight: mm(200), treadDepth: mm(255) };
     expect(verdict("nbc-ca-2020", "riser height", facts)).toBe("pass");
-    expect(row("nbc-ca-2020", "riser height", facts).note).toContain("assumes the stair is private");
     expect(verdict("nbc-ca-2020", "riser height public", facts)).toBe("does not apply");
     expect(verdict("nbc-ca-2020", "riser height public", { ...facts, use: "public" })).toBe("fail");
     const rail = (risers: number, outside: "yes" | "no") => verdict("nbc-ca-2020", "handrail required risers", { risers, stairRisers: risers, outside, handrails: "none" });
@@ -335,9 +334,9 @@ describe("published cases without a size to fail", () => {
 
 describe("one limit by itself, in the unit asked for", () => {
   test("two limits, and a clause of several rules by its first", () => {
-    expect(limitInForce(profileOf("irc-2021"), "handrail height", "mm")).toEqual({ kind: "text", value: "863.6 to 965.2" });
-    expect(limitInForce(profileOf("obc-part9"), "riser height", "mm")).toEqual({ kind: "text", value: "125 to 200" });
-    expect(limitInForce(profileOf("din-18065-dwelling"), "tread depth", "mm")).toEqual({ kind: "text", value: "230 to 370" });
+    expect(limitInForce(profileOf("irc-2021"), "handrail height", "mm")).toMatchObject({ kind: "text", value: "863.6 to 965.2" });
+    expect(limitInForce(profileOf("obc-part9"), "riser height", "mm")).toMatchObject({ kind: "text", value: "125 to 200" });
+    expect(limitInForce(profileOf("din-18065-dwelling"), "tread depth", "mm")).toMatchObject({ kind: "text", value: "230 to 370", status: "not yet checked" });
     expect(limitInForce(profileOf("ibc-2021"), "guard opening", "in")).toMatchObject({ kind: "length" });
   });
 });

@@ -183,7 +183,7 @@ test("loosening a limit never turns a pass into a fail, in any code", () => {
 describe("one limit by itself", () => {
   const read = (id: string, item: string) => limitInForce(profile(id), item);
   test("a length, two limits, a slope, a count", () => {
-    expect(read("ada-2010", "riser height")).toEqual({ kind: "text", value: "4 to 7" });
+    expect(read("ada-2010", "riser height")).toEqual({ kind: "text", value: "4 to 7", status: "checked against the code's text" });
     const tread = read("uk-adk-private", "headroom");
     if (isProblem(tread) || tread.kind !== "length") throw new Error("a length");
     expect(tread.value.toNumber()).toBe(2000);
