@@ -6,6 +6,7 @@ import {
 import {
   type Declaration, isRange, type Measured, MOST_CELLS, mostRows, type Parameter, type ResultCell, type ResultColumns, type ResultKind, type ResultRow,
 } from "./declare";
+import { headingPlaces } from "./headings";
 import { ownHeadings } from "./own-headings";
 import { readStair } from "./read-stair";
 import { isBadRow, readTable } from "./read-table";
@@ -86,19 +87,25 @@ const rowsInUse = (cells: GivenCells): number => {
   return count;
 };
 
+/** Whether the first row that has something in it says the columns of a table: it is none of its rows. */
+const isHeaded = (id: string, name: string, cells: GivenCells, parameter: Parameter): boolean => {
+  const first = parameter.kind === "table" ? cells.find((row) => !row.every(isEmptyOrZero)) : undefined;
+  return parameter.kind === "table" && first !== undefined && headingPlaces(name, first, parameter.table, ownHeadings(id)) !== undefined;
+};
+
 /** What is wrong with the size of a range; where the answer has the shape of the range, every cell of it counts. */
-const tooLarge = (name: string, cells: GivenCells, parameter: Parameter): Failed | undefined => {
+const tooLarge = (id: string, name: string, cells: GivenCells, parameter: Parameter): Failed | undefined => {
   const [rows, columns] = size(cells);
   if (takesEach(parameter)) return rows * columns > MOST_CELLS ? failed(say.tooMany(name, rows * columns, "cells", MOST_CELLS)) : undefined;
   if (!isRange(parameter)) return undefined;
   const most = mostRows(parameter);
   if (parameter.kind === "lengths" && columns > 1) return rows * columns > most ? failed(say.tooMany(name, rows * columns, "cells", most)) : undefined;
-  const count = parameter.kind === "lengths" || rows <= most ? rows : rowsInUse(cells);
+  const count = parameter.kind === "lengths" || rows <= most ? rows : rowsInUse(cells) - (isHeaded(id, name, cells, parameter) ? 1 : 0);
   return count > most ? failed(say.tooMany(name, count, "rows", most)) : undefined;
 };
 
 /** The value of an argument that takes a range. */
-const range = (name: string, cells: GivenCells | undefined, parameter: Parameter, unit: Unit | undefined): unknown => {
+const range = (name: string, cells: GivenCells | undefined, parameter: Parameter, { declaration, unit }: Context): unknown => {
   if (isLeftOut(cells) || cells === undefined) {
     return parameter.optional === true ? undefined : failed(say.missing(name, parameter.says));
   }
@@ -106,7 +113,7 @@ const range = (name: string, cells: GivenCells | undefined, parameter: Parameter
   if (cells.length === 1 && only?.length === 1 && only[0] !== undefined && isFailed(only[0])) return givenFor(name, only[0]);
   if (parameter.kind === "stair") return readStair(name, cells);
   if (parameter.kind === "table") {
-    const rows = readTable(name, parameter.table, cells, unit, ownHeadings);
+    const rows = readTable(name, parameter.table, cells, unit, ownHeadings(declaration.id));
     if (isFailed(rows)) return rows;
     const bad = parameter.badRows === "refuse" ? rows.find(isBadRow) : undefined;
     return bad !== undefined && isBadRow(bad) ? bad.bad : rows;
@@ -214,7 +221,7 @@ const once = (given: Arguments, context: Context): Answer | AnswerCells => {
   let shape: Lengths | undefined;
   for (const [name, parameter] of Object.entries(context.declaration.parameters)) {
     const cells = given.get(name);
-    const value = isRange(parameter) ? range(name, cells, parameter, context.unit) : argument(name, cells, parameter, context.unit);
+    const value = isRange(parameter) ? range(name, cells, parameter, context) : argument(name, cells, parameter, context.unit);
     if (isFailed(value)) return value;
     if (parameter.kind === "lengths") {
       shape = value as Lengths;
@@ -278,7 +285,7 @@ export const call = (declaration: Declaration, passed: readonly unknown[]): Answ
   for (const [index, [name, parameter]] of Object.entries(declaration.parameters).entries()) {
     if (raw[index] === undefined || raw[index] === null) continue;
     const cells = givenCells(raw[index]);
-    const large = tooLarge(name, cells, parameter);
+    const large = tooLarge(declaration.id, name, cells, parameter);
     if (large !== undefined) return large;
     given.set(name, cells);
   }

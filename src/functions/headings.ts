@@ -1,12 +1,19 @@
+import { isOverQuantity, isSlipOfQuantity } from "../solver/word-key";
 import { words } from "../solver/words";
 import { type Failed, failed, folded, type Given, isEmpty } from "./cells";
 import type { Columns, Table } from "./columns";
 import { nearest, say, slipOf } from "./say";
 
+/** The table or result that a heading belongs to, and whether others know it too. */
+export interface Home {
+  readonly name: string;
+  readonly isOneOfSeveral: boolean;
+}
+
 /** What the tables and results of ours are headed by. */
 export interface OwnHeadings {
-  /** The table or result that a heading belongs to; undefined for one that none of ours knows. */
-  readonly homeOf: (heading: string) => string | undefined;
+  /** Undefined for a heading that none of ours knows. */
+  readonly homeOf: (heading: string) => Home | undefined;
   /** Whether a function's result has the heading. */
   readonly isOfResult: (heading: string, id: string) => boolean;
 }
@@ -29,9 +36,27 @@ const columnKeys = (columns: Columns): ReadonlyMap<string, string> => {
 const isForeign = (heading: string, { takes }: Table, own: OwnHeadings): boolean =>
   folded(heading) !== NOTE && own.homeOf(heading) !== undefined && !takes.some((id) => own.isOfResult(heading, id));
 
-const foreign = (argument: string, heading: string, table: Table, own: OwnHeadings): Failed => {
-  const near = nearest(heading, Object.keys(table.columns).map(words)) ?? "";
-  return failed(say.foreignHeading(argument, heading, own.homeOf(heading) ?? "", near));
+/** Headings of ours that say one thing in several tables, so that the nearest is not the one most alike in letters. */
+const ALIKE: readonly (readonly string[])[] = [
+  ["left lean", "left flare"], ["right lean", "right flare"], ["back", "top"], ["front", "bottom"], ["height", "rise", "run"], ["cut height", "depth", "width"],
+  ["board depth", "depth"], ["price", "cost"], ["planned cost", "cost"], ["price each", "price"], ["hours each", "hours"], ["label", "item", "step"], ["available", "quantity"],
+].map((group) => group.map(folded));
+
+const nearestHere = (heading: string, { columns }: Table): string => {
+  const here = Object.keys(columns).map(words);
+  const alike = ALIKE.filter((group) => group.includes(folded(heading))).flat();
+  return here.find((one) => alike.includes(folded(one))) ?? nearest(heading, here) ?? "";
+};
+
+const foreign = (argument: string, heading: string, home: Home, table: Table): Failed =>
+  failed(say.foreignHeading(argument, heading, home.name, home.isOneOfSeveral, nearestHere(heading, table)));
+
+/** The column that stands for the quantity where no heading says so itself: the first plain word for one. */
+const plainQuantity = (first: readonly Given[], table: Table, own: OwnHeadings): number => {
+  if (!("quantity" in table.columns)) return -1;
+  const isHeading = (cell: Given): cell is string => typeof cell === "string" && !isEmpty(cell);
+  if (first.some((cell) => isHeading(cell) && columnKeys(table.columns).get(folded(cell)) === "quantity")) return -1;
+  return first.findIndex((cell) => isHeading(cell) && isOverQuantity(cell) && !table.takes.some((id) => own.isOfResult(cell, id)));
 };
 
 /**
@@ -40,11 +65,12 @@ const foreign = (argument: string, heading: string, table: Table, own: OwnHeadin
  */
 export const headingPlaces = (argument: string, first: readonly Given[], table: Table, own: OwnHeadings): Places | Failed | undefined => {
   const known = columnKeys(table.columns);
+  const quantity = plainQuantity(first, table, own);
   const places = new Map<string, number>();
   const others: string[] = [];
   for (const [index, cell] of first.entries()) {
     if (typeof cell !== "string" || isEmpty(cell)) continue;
-    const key = known.get(folded(cell));
+    const key = index === quantity ? "quantity" : known.get(folded(cell));
     if (key === undefined) {
       others.push(cell);
       continue;
@@ -57,10 +83,12 @@ export const headingPlaces = (argument: string, first: readonly Given[], table: 
   const strangers = others.filter((other) => isForeign(other, table, own));
   // A first row of texts may be the first row of data, an item of a takeoff in it; only a row of headings and nothing else is another table's.
   const [stranger] = places.size > 0 || strangers.length === others.length ? strangers : [];
-  if (stranger !== undefined) return foreign(argument, stranger, table, own);
+  const home = stranger === undefined ? undefined : own.homeOf(stranger);
+  if (stranger !== undefined && home !== undefined) return foreign(argument, stranger, home, table);
   const free = [...known.values()].filter((key) => !places.has(key)).map(words);
   for (const other of others) {
-    const near = own.homeOf(other) === undefined ? slipOf(other, free) : undefined;
+    const isQuantity = free.includes("quantity") && isSlipOfQuantity(other);
+    const near = own.homeOf(other) === undefined ? (isQuantity ? "quantity" : slipOf(other, free)) : undefined;
     if (near !== undefined) return failed(say.misspeltHeading(argument, other, near));
   }
   return places.size === 0 ? undefined : places;
@@ -73,7 +101,7 @@ export const isHeadingRow = (row: readonly Given[], places: Places, columns: Col
   for (const [key, index] of places) {
     const cell = row[index] ?? null;
     if (isEmpty(cell)) continue;
-    if (typeof cell !== "string" || known.get(folded(cell)) !== key) return false;
+    if (typeof cell !== "string" || (known.get(folded(cell)) !== key && !(key === "quantity" && isOverQuantity(cell)))) return false;
     isSaid = true;
   }
   return isSaid;

@@ -141,8 +141,8 @@ export const say = {
     `${name}: is ${rows} x ${columns} cells where ${other} is ${otherRows} x ${otherColumns}; give ranges of one size, or one value`,
   misspeltHeading: (table: string, got: string, near: string): string =>
     `${table}: heading ${quoted(got)} is not known; did you mean "${near}"?`,
-  foreignHeading: (table: string, got: string, home: string, near: string): string =>
-    `${table}: heading ${quoted(got)} is not read here, only in ${home}; nearest here is "${near}"; rename the column or leave it out`,
+  foreignHeading: (table: string, got: string, home: string, isOneOfSeveral: boolean, near: string): string =>
+    `${table}: heading ${quoted(got)} is not read here; it belongs in ${home}${isOneOfSeveral ? " and others" : ""}; nearest here is "${near}"; rename the column or leave it out`,
   twiceHeading: (table: string, heading: string): string => `${table}: heading "${heading}" stands twice; keep one`,
   twiceLabel: (label: string): string => `${label}: stands twice with two values; keep one`,
   missingHeading: (table: string, heading: string, found: readonly string[]): string =>

@@ -31,9 +31,25 @@ const ONE_SPELLING: ReadonlyMap<string, string> = new Map(
 
 const PARTS = /\p{L}+|[\p{N}+]+/gu;
 
+/** Headings that people put over a quantity. Only over a column: `count` is no label and no goods. Common practice, no source. */
+const OVER_A_QUANTITY: readonly string[] = ["pc", "pcs", "piece", "no", "nos", "number", "no of", "no off", "number of", "number off", "count", "how many"];
+
+/** Slips of the short form, too far from the long one to be told by letters. */
+const SLIPS_OF_QTY: readonly string[] = ["qnt", "qnty", "qtty", "qtny", "qyt", "quant", "quanty"];
+
 /**
  * What the ways to write one label, heading, choice or item of ours share: letters, digits and + alone, without regard to case, the words
  * above in one spelling and the singular. For closed lists of our own words; two names of a user's goods may share it and be two goods.
  */
 export const wordKey = (text: string): string =>
   (text.normalize("NFC").toLowerCase().match(PARTS) ?? []).map((word) => ONE_SPELLING.get(word) ?? word).join("");
+
+const keys = (texts: readonly string[]): ReadonlySet<string> => new Set(texts.map(wordKey));
+const QUANTITIES = keys(OVER_A_QUANTITY);
+const SLIPS = keys(SLIPS_OF_QTY);
+
+/** Whether a heading is a plain word for the quantity. */
+export const isOverQuantity = (heading: string): boolean => QUANTITIES.has(wordKey(heading));
+
+/** Whether a heading is a slip of the short form of quantity. */
+export const isSlipOfQuantity = (heading: string): boolean => SLIPS.has(wordKey(heading));

@@ -81,11 +81,12 @@ describe.each(Object.entries(readTables))("%s", (_, table) => {
   });
 
   test("refuses every other heading and label of ours by name, with the nearest of its own and where it belongs", () => {
-    const refused = everyHeading.filter((heading) => !isKnownTo(table, heading) && !isTaken(heading));
+    const isQuantity = (heading: string): boolean => heading === "count" && "quantity" in table.columns;
+    const refused = everyHeading.filter((heading) => !isKnownTo(table, heading) && !isTaken(heading) && !isQuantity(heading));
     expect(refused.length).toBeGreaterThan(100);
     for (const heading of refused) {
       const answer = String(withTable(withColumn(headed, heading, 1)));
-      expect(answer).toMatch(/^#VALUE! \w+: heading ".*" is not read here, only in (the stair table|the items of TAKEOFF|the result of [A-Z]+|[a-z]+ of [A-Z]+); nearest here is ".*"; rename the column or leave it out$/);
+      expect(answer).toMatch(/^#VALUE! \w+: heading ".*" is not read here; it belongs in (the stair table|the items of TAKEOFF|the result of [A-Z]+|[a-z]+ of [A-Z]+)( and others)?; nearest here is ".*"; rename the column or leave it out$/);
       expect(answer).toContain(`heading "${heading}" is`);
       expect(headingsOf(table)).toContain(/nearest here is "([^"]*)"/.exec(answer)?.[1]);
     }
@@ -114,9 +115,24 @@ describe("headings that were dropped in silence", () => {
   const readings = (heading: string): unknown => answered(declared("TREADFIT"), [[["step", "run", "back", "front", heading], [1, 10, 36, 36, 1]]]);
 
   test.each([
-    ["left heel", 'readings: heading "left heel" is not read here, only in the result of TREADFIT; nearest here is "left lean"; rename the column or leave it out'],
-    ["price", 'readings: heading "price" is not read here, only in stock of ORDER; nearest here is "run"; rename the column or leave it out'],
+    ["left heel", 'readings: heading "left heel" is not read here; it belongs in the result of TREADFIT; nearest here is "left lean"; rename the column or leave it out'],
+    ["price", 'readings: heading "price" is not read here; it belongs in prices of EXTEND and others; nearest here is "run"; rename the column or leave it out'],
+    ["height", 'readings: heading "height" is not read here; it belongs in readings of RISERFIT and others; nearest here is "run"; rename the column or leave it out'],
+    ["left flare", 'readings: heading "left flare" is not read here; it belongs in readings of RISERFIT; nearest here is "left lean"; rename the column or leave it out'],
+    ["top", 'readings: heading "top" is not read here; it belongs in readings of RISERFIT and others; nearest here is "back"; rename the column or leave it out'],
   ])("%s in tread readings", (heading, says) => expect(readings(heading)).toBe(`#VALUE! ${says}`));
+
+  test.each([
+    ["left lean", 'it belongs in readings of TREADFIT; nearest here is "left flare"'],
+    ["right lean", 'it belongs in readings of TREADFIT; nearest here is "right flare"'],
+    ["front", 'it belongs in readings of TREADFIT and others; nearest here is "bottom"'],
+  ])("%s in riser readings", (heading, says) => {
+    expect(answered(declared("RISERFIT"), [[["step", "height", "top", "bottom", heading], [1, 7.5, 36, 36, 1]]])).toBe(`#VALUE! readings: heading "${heading}" is not read here; ${says}; rename the column or leave it out`);
+  });
+
+  test.each(["CUTS", "BUY", "PLAN"])("a price over pieces of %s is told to its own stock", (id) => {
+    expect(answered(declared(id), [[["length", "price"], [40, 9]], [["length", "price"], [96, 30]]])).toContain(`pieces: heading "price" is not read here; it belongs in stock of ${id} and others; nearest here is "`);
+  });
 
   test("a slip of the hand is told from another table's heading", () => {
     expect(readings("leftoffset")).toBeInstanceOf(Array);
@@ -124,7 +140,7 @@ describe("headings that were dropped in silence", () => {
   });
 
   test("a table of another kind is refused by its first heading", () => {
-    expect(answered(declared("TREADFIT"), [[["price", "unit"], ["5", "each"]]])).toBe('#VALUE! readings: heading "price" is not read here, only in stock of ORDER; nearest here is "run"; rename the column or leave it out');
+    expect(answered(declared("TREADFIT"), [[["price", "unit"], ["5", "each"]]])).toBe('#VALUE! readings: heading "price" is not read here; it belongs in prices of EXTEND and others; nearest here is "run"; rename the column or leave it out');
   });
 });
 
@@ -140,5 +156,29 @@ test("headings said again between rows are skipped, a row with something in a co
 
 test("fifteen thousand rows under headings of our own are read", () => {
   const rows = Array.from({ length: 15000 }, (_, index) => [`piece ${index}`, 1, "no"]);
-  expect(answered(declared("BID"), [[["item", "costs", "taxed"], ...rows]])).toContainEqual(["direct", 15000]);
+  expect(answered(declared("BID"), [[["item", "costs", "taxed"], ...rows]])).toContainEqual(["direct", 15000, ""]);
+});
+
+describe("a quantity under a plain word", () => {
+  const cut = (...rows: unknown[][]): unknown => answered(declared("CUTS"), [rows, [["length", "price"], [96, 30]]]);
+  const worked = (...rows: unknown[][]): unknown => answered(declared("HOURS"), [rows, [["item", "hours"], ["newel", 2]]]);
+
+  test.each(["Pcs", "pieces", "Pieces", "No.", "Nos", "count", "No. off", "How many", "number of"])("%s is the quantity", (word) => {
+    // Three pieces of 40 take two sticks of 96, as they do under quantity; 5 newels at 2 hours are 10.
+    expect(cut(["length", word], [40, 3])).toEqual(cut(["length", "quantity"], [40, 3]));
+    expect(worked(["item", word], ["newel", 5])).toEqual(worked(["item", "quantity"], ["newel", 5]));
+    expect(worked(["item", word], ["newel", 5], ["item", word], ["newel", 1])).toEqual(worked(["item", "quantity"], ["newel", 5], ["newel", 1]));
+  });
+
+  test("beside a quantity it is a column of the user's own", () => {
+    expect(worked(["No.", "item", "Qty"], [1, "newel", 5])).toEqual(worked(["item", "quantity"], ["newel", 5]));
+  });
+
+  test.each(["Qnty", "quantiy", "qtty", "Quanity"])("%s is refused as a slip", (word) => {
+    expect(cut(["length", word], [40, 3])).toBe(`#VALUE! pieces: heading "${word}" is not known; did you mean "quantity"?`);
+  });
+
+  test("it is no label and no goods", () => {
+    expect(answered(declared("EXTEND"), [[["item", "quantity"], ["pieces", 2]], [["item", "price"], ["quantity", 5], ["pieces", 3]]])).toContainEqual(["pieces", 2, "", 3, 6, ""]);
+  });
 });
