@@ -1,6 +1,7 @@
 import { VERDICTS } from "../solver/code/check";
 import { exact, type Exact } from "../solver/length/exact";
-import { type AddedRow, columnTotal, type TotalProblem } from "../solver/notation/column-total";
+import { type AddedRow, columnTotal, type SumRow, type TotalProblem } from "../solver/notation/column-total";
+import { goodsUnit, isSameUnit } from "../solver/goods/goods-unit";
 import { type Problem, problem } from "../solver/problem";
 import { type Failed, failed, folded, type Given, type GivenCells, isEmpty, isEmptyOrZero, isFailed } from "./cells";
 import { namePlace } from "./name-place";
@@ -9,13 +10,17 @@ import { nearest, say, slipOf } from "./say";
 
 /** Columns that say what a row is about. */
 const LABELS: readonly string[] = ["step", "label", "item"].map(folded);
-const TOTAL = folded("total");
+/** Rows that are sums of others, as people call them. */
+const SUM_ROWS: ReadonlyMap<string, SumRow> = new Map([["total", "total"], ["subtotal", "subtotal"], ["sub total", "subtotal"], ["grand total", "grand total"]].map(([name, sum]) => [folded(name as string), sum as SumRow]));
+const UNIT = folded("unit");
+/** Columns of ours that are in the unit that stands in the row. */
+const IN_UNITS: readonly string[] = ["quantity", "value", "planned", "bought", "used"].map(folded);
 const VERDICT = folded("verdict");
 
 interface Row {
   readonly cells: readonly Given[];
   readonly name: string;
-  readonly isTotal: boolean;
+  readonly isSum: SumRow | undefined;
 }
 
 const isText = (cell: Given): cell is string => typeof cell === "string" && !isEmpty(cell);
@@ -30,19 +35,34 @@ const rowsUnder = (headings: readonly Given[], table: GivenCells, first: number)
     if (index <= first || cells.every(isEmptyOrZero) || isSaidAgain(cells)) return [];
     const label = cells[labels] ?? null;
     const isNamed = !isEmptyOrZero(label) && !isFailed(label);
-    return [{ cells, name: isNamed ? `row ${index + 1} (${String(label)})` : `row ${index + 1}`, isTotal: isText(label) && folded(label) === TOTAL }];
+    return [{ cells, name: isNamed ? `row ${index + 1} (${String(label)})` : `row ${index + 1}`, isSum: isText(label) ? SUM_ROWS.get(folded(label)) : undefined }];
   });
 };
 
 const added = (rows: readonly Row[], column: number, heading: string): AddedRow[] | Failed => {
   const read: AddedRow[] = [];
-  for (const { cells, name, isTotal } of rows) {
+  for (const { cells, name, isSum } of rows) {
     const cell = cells[column] ?? null;
     const value = isEmpty(cell) ? undefined : readNumber(`${heading} in ${name}`, cell, { sign: "any" });
     if (isFailed(value)) return value;
-    read.push({ name, isTotal, value: value === undefined ? undefined : exact(value) });
+    read.push({ name, isSum, value: value === undefined ? undefined : exact(value) });
   }
   return read;
+};
+
+/** Units of the rows of a column of ours whose numbers are each in the unit of its row, in the order they first stand in. */
+const unitsOf = (rows: readonly Row[], headings: readonly Given[], column: number): readonly string[] => {
+  const isHeaded = (cell: Given, keys: readonly string[]): boolean => isText(cell) && keys.includes(folded(cell));
+  const unitColumn = headings.findIndex((cell) => isHeaded(cell, [UNIT]));
+  if (unitColumn < 0 || !isHeaded(headings[column] ?? null, IN_UNITS)) return [];
+  const found: string[] = [];
+  for (const { cells, isSum } of rows) {
+    const unit = cells[unitColumn] ?? null;
+    if (isSum !== undefined || isEmptyOrZero(cells[column] ?? null) || isFailed(unit)) continue;
+    const text = isEmptyOrZero(unit) ? "" : String(unit);
+    if (!found.some((other) => (text === "" || other === "" ? text === other : isSameUnit(goodsUnit(text), goodsUnit(other))))) found.push(text);
+  }
+  return found.map((text) => text || "no unit");
 };
 
 /** What stands before a colon says the kind: `assumed: would fail` is one of the assumed. */
@@ -61,11 +81,11 @@ const counted = (rows: readonly Row[], column: number, heading: string, of: stri
   if (folded(heading) === VERDICT && !VERDICT_WORDS.some((word) => folded(word) === wanted)) return failed(say.unknown("of", of, nearest(of, VERDICT_WORDS), VERDICT_WORDS));
   const words = new Set<string>();
   let count = 0;
-  for (const { cells, name, isTotal } of rows) {
+  for (const { cells, name, isSum } of rows) {
     const bad = cells.find(isFailed);
     if (bad !== undefined) return failed(say.passedOn(`table, ${name}`, bad.held ?? bad.failed), bad.failed);
     const cell = cells[column] ?? null;
-    if (isTotal) continue;
+    if (isSum !== undefined) continue;
     if (reads(cell, wanted)) count += 1;
     else if (!isEmpty(cell)) words.add(String(cell));
   }
@@ -74,7 +94,7 @@ const counted = (rows: readonly Row[], column: number, heading: string, of: stri
 };
 
 /** The sum of a named column of any table, or with `of` how many of its rows read so. Rows called total are left out of both. */
-export const totalCells = (table: GivenCells, heading: string, of: string): Exact | number | Failed | Problem<TotalProblem | "no-headings"> => {
+export const totalCells = (table: GivenCells, heading: string, of: string): Exact | number | Failed | Problem<TotalProblem | "no-headings" | "several-units"> => {
   const first = table.findIndex((cells) => !cells.every(isEmptyOrZero));
   const headings = table[first];
   if (headings === undefined || !headings.some(isText)) return problem("no-headings");
@@ -82,6 +102,8 @@ export const totalCells = (table: GivenCells, heading: string, of: string): Exac
   if (isFailed(column)) return column;
   const rows = rowsUnder(headings, table, first);
   if (of !== "") return counted(rows, column, heading, of);
+  const units = unitsOf(rows, headings, column);
+  if (units.length > 1) return problem("several-units", { heading, units: units.join(", ") });
   const read = added(rows, column, heading);
   return isFailed(read) ? read : columnTotal(heading, read);
 };

@@ -49,6 +49,27 @@ test("our own total rows are left out, and rows that are no parts of a sum are r
   expect(answered("TOTAL", bid, "cost")).toMatch(/^#VALUE! cost in row \d \(total\): is 660 where the rows above it come to/);
 });
 
+test("subtotals are what the rows since the last one come to, or all since the total; anything else is refused by name", () => {
+  const rows = (...last: unknown[][]): unknown[][] => [["item", "cost"], ["a", 1], ["b", 2], ["Subtotal", 3], ["c", 4], ...last];
+  expect(answered("TOTAL", rows(["Sub total", 4]), "cost")).toBe(7);
+  expect(answered("TOTAL", rows(["sub-total", 7], ["Total", 7], ["d", 5], ["grand total", 12]), "cost")).toBe(12);
+  expect(answered("TOTAL", rows(["subtotal", 5]), "cost")).toBe("#VALUE! cost in row 6 (subtotal): is 5 where the rows above it come to 4; these rows are no parts of a sum, or a cell was typed over");
+  expect(answered("TOTAL", rows(["Grand total", 6]), "cost")).toContain("cost in row 6 (Grand total): is 6 where the rows above it come to 7;");
+  expect(answered("TOTAL", [["item", "verdict"], ["a", "fail"], ["Subtotal", "fail"]], "verdict", "fail")).toBe(1);
+});
+
+test("a quantity of several units is refused by the units, in one unit under several names it is added", () => {
+  const rows = (...units: unknown[]): unknown[][] => [["item", "quantity", "unit"], ...units.map((unit, index) => [`good ${index + 1}`, index + 1, unit])];
+  expect(answered("TOTAL", rows("LF", "ft", "lin ft"), "quantity")).toBe(6);
+  expect(answered("TOTAL", rows("", null), "quantity")).toBe(3);
+  expect(answered("TOTAL", rows("ft", "in", "", "ft"), "Qty")).toBe("#VALUE! Qty: its rows are in ft, in, no unit, which do not add up to one number; give the rows of one unit");
+  // Nothing of another unit changes no sum.
+  expect(answered("TOTAL", [...rows("ft", "ft"), ["none", 0, "each"], ["total", 3, ""]], "quantity")).toBe(3);
+  expect(answered("TOTAL", [["item", "cost", "unit"], ["a", 5, "ft"], ["b", 6, "each"]], "cost")).toBe(11);
+  const stair = [["total rise", 107.5], ["risers", 14], ["run", 10], ["width", 36]];
+  expect(answered("TOTAL", answered("TAKEOFF", answered("LAYOUT", stair)), "quantity")).toMatch(/^#VALUE! quantity: its rows are in each, .*which do not add up/);
+});
+
 describe("with a word to count", () => {
   const check = [["item", "verdict", "note"], ["rise", "fail", ""], ["run", "pass", ""], ["nosing", "assumed: would fail", ""], ["rail", "not given", ""], ["guard", "", "caution"]];
 

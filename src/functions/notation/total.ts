@@ -29,11 +29,12 @@ export const TOTAL = declare({
       without: "Left out: the numbers of the column are added.",
     },
   },
-  result: { kind: "number", says: "Sum in exact decimals, or count. Rows called total are left out." },
+  result: { kind: "number", says: "Sum in exact decimals, or count. Rows called total, subtotal or grand total are left out: they have to be what the rows above them come to." },
   problems: {
     "no-headings": { cell: "#VALUE!", says: "table: has no headings; the first row has to name the columns" },
     "nothing-to-add": { cell: "#VALUE!", says: 'table: has no row with a number in "{heading}"' },
     "missing-in-row": { cell: "#VALUE!", says: "{heading} in {row}: is empty; give a number, or 0 where there is nothing to add" },
+    "several-units": { cell: "#VALUE!", says: "{heading}: its rows are in {units}, which do not add up to one number; give the rows of one unit" },
     "rows-do-not-add": { cell: "#VALUE!", says: '{heading} in {row}: is {total} where the rows above it come to {sum}; these rows are no parts of a sum, or a cell was typed over' },
   },
   examples: [
@@ -48,6 +49,23 @@ export const TOTAL = declare({
       fails: "#VALUE!",
       says: "cost in row 5 (total): is 1100 where the rows above it come to 2200; these rows are no parts of a sum, or a cell was typed over",
       from: "by hand: 1,000 + 100 + 1,100 = 2,200, for the price holds the rows above it already",
+    },
+    {
+      given: { table: [["item", "cost"], ["tread", 52], ["riser", 38], ["Subtotal", 90], ["newel", 85], ["Sub total", 85], ["total", 175]], heading: "cost" },
+      gives: 175,
+      from: "by hand: 52 + 38 = 90; 90 + 85 = 175; the sums are not added again",
+    },
+    {
+      given: { table: [["item", "cost"], ["tread", 52], ["riser", 38], ["Subtotal", 95]], heading: "cost" },
+      fails: "#VALUE!",
+      says: "cost in row 4 (Subtotal): is 95 where the rows above it come to 90; these rows are no parts of a sum, or a cell was typed over",
+      from: "by hand: 52 + 38 = 90",
+    },
+    {
+      given: { table: [["item", "quantity", "unit"], ["riser", 14, "each"], ["cove", 84, "ft"], ["finish area", 120, "sq ft"]], heading: "quantity" },
+      fails: "#VALUE!",
+      says: "quantity: its rows are in each, ft, sq ft, which do not add up to one number; give the rows of one unit",
+      from: "by hand: 14 risers and 84 ft are not 98 of anything",
     },
   ],
   source: "Addition in exact decimals of what the cells show.",
