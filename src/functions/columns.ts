@@ -20,8 +20,8 @@ export type Column =
   | (Said & { readonly kind: "reading"; readonly sign: Sign; readonly zero?: "not given"; readonly plausible?: Plausible })
   | (Said & { readonly kind: "angle"; readonly zero?: "not given"; readonly default?: number })
   | (Said & { readonly kind: "count"; readonly sign: Sign; readonly default?: number })
-  | (Said & { readonly kind: "number"; readonly sign: Sign; readonly default?: number })
-  | (Said & { readonly kind: "money"; readonly sign: Sign })
+  | (Said & { readonly kind: "number"; readonly sign: Sign; readonly zero?: "not given"; readonly default?: number })
+  | (Said & { readonly kind: "money"; readonly sign: Sign; readonly zero?: "not given" })
   | (Said & { readonly kind: "rate"; readonly sign: "not negative"; readonly of: RateOf })
   | (Said & { readonly kind: "label" })
   | (Said & { readonly kind: "text"; readonly default?: string })
@@ -62,13 +62,13 @@ interface ValueOf {
 
 type ColumnValue<C extends Column> = C extends { readonly kind: "choice"; readonly options: readonly (infer O)[] } ? O : ValueOf[C["kind"]];
 
-/** A column is always there in a row when it is required, has a default, or reads an empty cell as 0. */
-type Present<C extends Column> = C extends { readonly required: true }
+/** A column is always there in a row when it has a default, is required and its cells too, or reads an empty cell as 0. */
+type Present<C extends Column> = C extends { readonly default: unknown }
   ? true
-  : C extends { readonly default: unknown }
-    ? true
-    : C extends { readonly zero: "not given" }
-      ? false
+  : C extends { readonly zero: "not given" }
+    ? false
+    : C extends { readonly required: true }
+      ? true
       : C extends { readonly kind: "angle" } | { readonly sign: "any" | "not negative" }
         ? true
         : false;

@@ -30,13 +30,13 @@ const emptyMeans = (name: string, column: Column, unit: Unit | undefined): unkno
   }
   if (column.kind === "length" && column.default !== undefined) return readLength(name, column.default, "in", column);
   if ("default" in column) return column.default;
-  return column.required ? failed(say.emptyOrZero(name)) : undefined;
+  return column.required && !("zero" in column) ? failed(say.emptyOrZero(name)) : undefined;
 };
 
-const wordMeans = (cell: Given, column: Column): number | undefined => {
+const wordMeans = (cell: Given, column: Column): number | Exact | undefined => {
   if (typeof cell !== "string" || column.words === undefined) return undefined;
   const found = Object.entries(column.words).find(([word]) => folded(word) === folded(cell));
-  return found?.[1];
+  return found !== undefined && column.kind === "money" ? new Exact(found[1]) : found?.[1];
 };
 
 /** The value of one cell as its column says, undefined where the cell holds nothing that counts. */
@@ -125,18 +125,18 @@ export const readTable = <C extends Columns>(
   }
   const data = (headed === undefined ? filled : filled.filter(({ row }) => !isHeadingRow(row, places, columns))).filter(({ row }) => !isSummary(row, places, table));
   if (data.length === 0) return nothing;
+  const read = Object.entries(columns).map(([key, column]) => ({ key, column, heading: words(key), index: places.get(key) }));
   return data.map(({ row, number }): TableRow<C> => {
     const { label, says } = rowName(row, places, number);
-    const read: Record<string, unknown> = { row: number };
-    for (const [key, column] of Object.entries(columns)) {
-      const index = places.get(key);
-      const name = `${words(key)} in ${says}`;
+    const values: Record<string, unknown> = { row: number };
+    for (const { key, column, heading, index } of read) {
+      const name = `${heading} in ${says}`;
       const value = index === undefined ? ("default" in column ? columnDefault(name, column) : undefined) : readColumn(name, row[index] ?? null, column, unit);
       if (isFailed(value)) return { bad: value, label };
-      if (value !== undefined) read[key] = value;
-      else if (index === undefined && zeroIsPossible(column)) read[key] = emptyMeans(name, column, unit);
+      if (value !== undefined) values[key] = value;
+      else if (index === undefined && zeroIsPossible(column)) values[key] = emptyMeans(name, column, unit);
     }
-    return read as GoodRow<C>;
+    return values as GoodRow<C>;
   });
 };
 

@@ -88,7 +88,10 @@ export const quantities = table("quantities", "One row an item to be priced.", {
 
 export const prices = table("prices", "One row a price.", {
   item: itemLabel,
-  price: { kind: "money", sign: "any", required: true, says: "Price of one unit; 0 for an item included elsewhere." },
+  price: {
+    kind: "money", sign: "any", required: true, zero: "not given", words: { included: 0 },
+    says: "Price of one unit; `included` for an item that costs nothing here. 0 and an empty cell cost nothing too, and the note says so.",
+  },
   unit: { kind: "text", default: "", says: "Unit the price is for; an empty unit fits any unit of an item that has no other price." },
 }, { takes: ["ORDER", "BUY", "EXTEND"] });
 
@@ -111,7 +114,10 @@ export const work = table("work", "One row a piece of work.", {
 
 export const rates = table("rates", "One row a rate of the shop.", {
   item: itemLabel,
-  hours: { kind: "number", sign: "not negative", required: true, says: "Hours for one; 0 for work included elsewhere." },
+  hours: {
+    kind: "number", sign: "not negative", required: true, zero: "not given", words: { included: 0 },
+    says: "Hours for one; `included` for work that takes none here. 0 and an empty cell take none too, and the note says so.",
+  },
   unit: { kind: "text", default: "", says: "Unit the rate is for; an empty unit fits any unit of an item that has no other rate." },
 });
 

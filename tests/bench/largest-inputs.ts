@@ -17,6 +17,16 @@ const rows = (count: number, row: (index: number) => readonly unknown[]): unknow
 /** A word of letters alone that no other number has. */
 const word = (index: number): string => Array.from(String(index), (digit) => "abcdefghij".charAt(Number(digit))).join("");
 
+/** A name of ten to twenty-one letters that looks like no other, the same each time. */
+const scattered = (index: number): string => {
+  // Numerical Recipes' generator, from memory: any that spreads would do.
+  let state = (index + 1) * 2_654_435_761;
+  return Array.from({ length: 10 + (index % 12) }, () => {
+    state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;
+    return "abcdefghijklmnopqrstuvwxyz".charAt(Math.floor(state / 2 ** 32 * 26));
+  }).join("");
+};
+
 /** Readings typed as fractions, with both diagonals and leans: what takes longest to read and to fit. */
 const fits = (distance: unknown, lean: string) => [
   ["step", lean === "lean" ? "run" : "height", lean === "lean" ? "back" : "top", lean === "lean" ? "front" : "bottom", "diagonal", "second diagonal", `left ${lean}`, `right ${lean}`],
@@ -45,19 +55,30 @@ const LARGEST: readonly LargestInput[] = [
   { id: "PLAN", says: "1,000 grades", cells: () => [[["length", "quantity", "grade"], ...rows(3_000, (n) => [10 + (n * 37) % 78, 3, `grade ${n % 1_000}`])], [["length", "price", "grade"], ...rows(2_000, (n) => [96 + 24 * (n % 2), 30 + 7 * (n % 2), `grade ${n % 1_000}`])]] },
   { id: "OFFCUTS", says: "500 widths of pieces and of boards", cells: () => [[["length", "quantity", "width"], ...rows(500, (n) => [10 + (n * 37) % 78, 2, 3 + n / 64])], [["length", "price", "width"], ...rows(500, (n) => [96 + 24 * (n % 3), 30 + n / 10, 3.125 + n / 64])], 0.125, 0, 12] },
   {
-    id: "EXTEND", says: "10,000 items without a price, 10,000 prices",
-    cells: () => [rows(10_000, (n) => [`profile of oak ${word(n)}`, 1, "each"]), rows(10_000, (n) => [`moulding of ash ${word(n)}`, 2.5, "each"])],
+    id: "EXTEND", says: "5,000 items without a price, 5,000 prices",
+    cells: () => [rows(5_000, (n) => [`profile of oak ${word(n)}`, 1, "each"]), rows(5_000, (n) => [`moulding of ash ${word(n)}`, 2.5, "each"])],
   },
+  { id: "EXTEND", says: "5,000 items, 5,000 prices, names of no pattern", cells: () => [rows(5_000, (n) => [scattered(n), 1, "each"]), rows(5_000, (n) => [scattered(n + 5_000), 2.5, "each"])] },
+  { id: "EXTEND", says: "5,000 items, half of them among 5,000 prices", cells: () => [rows(5_000, (n) => [scattered(n), 1, "each"]), rows(5_000, (n) => [scattered(n + 2_500), 2.5, "each"])] },
   {
-    id: "HOURS", says: "10,000 items without a rate, 10,000 rates",
-    cells: () => [rows(10_000, (n) => [`scribing of ${word(n)}`, 1]), rows(10_000, (n) => [`mitring of ${word(n)}`, 0.5])],
+    id: "HOURS", says: "5,000 items without a rate, 5,000 rates",
+    cells: () => [rows(5_000, (n) => [`scribing of ${word(n)}`, 1]), rows(5_000, (n) => [`mitring of ${word(n)}`, 0.5])],
   },
+  { id: "HOURS", says: "5,000 items, 5,000 rates, names of no pattern", cells: () => [rows(5_000, (n) => [scattered(n), 1]), rows(5_000, (n) => [scattered(n + 5_000), 0.5])] },
   {
-    id: "RECONCILE", says: "three tables of 5,000 rows, no item in two of them",
+    id: "RECONCILE", says: "three tables of 2,000 rows, no item in two of them",
     cells: () => [
-      [["item", "quantity", "price"], ...rows(4_999, (n) => [`plan of oak ${word(n)}`, 3, 38.005])],
-      [["item", "quantity", "cost"], ...rows(4_999, (n) => [`invoice of ash ${word(n)}`, 3, 114.02])],
-      rows(5_000, (n) => [`used on site ${word(n)}`, 3]),
+      [["item", "quantity", "price"], ...rows(2_000, (n) => [`plan of oak ${word(n)}`, 3, 38.005])],
+      [["item", "quantity", "cost"], ...rows(2_000, (n) => [`invoice of ash ${word(n)}`, 3, 114.02])],
+      rows(2_000, (n) => [`used on site ${word(n)}`, 3]),
+    ],
+  },
+  {
+    id: "RECONCILE", says: "three tables of 2,000 rows, names of no pattern",
+    cells: () => [
+      [["item", "quantity", "price"], ...rows(2_000, (n) => [scattered(n), 3, 38.005])],
+      [["item", "quantity", "cost"], ...rows(2_000, (n) => [scattered(n + 2_000), 3, 114.02])],
+      rows(2_000, (n) => [scattered(n + 4_000), 3]),
     ],
   },
   { id: "BID", says: "20,000 costs", cells: () => [rows(20_000, (n) => [`goods ${n}`, 38.005])] },

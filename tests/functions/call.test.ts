@@ -266,7 +266,7 @@ describe("ranges have a promised size", () => {
     expect(answered("PICK", rows(200_001), "row 1")).toBe("#VALUE! table: is 200,001 rows; this function takes up to 200,000");
     expect(answered("UNIFORMITY", Array.from({ length: 20_001 }, () => [7.5]))).toBe("#VALUE! values: is 20,001 rows; this function takes up to 20,000");
     expect(answered("TAPE", Array.from({ length: 10_001 }, () => [7, 8]))).toBe("#VALUE! length: is 20,002 cells; this function takes up to 20,000");
-    expect(answered("EXTEND", rows(125_000), [["a", 1]])).toBe("#VALUE! quantities: is 125,000 rows; this function takes up to 10,000");
+    expect(answered("EXTEND", rows(125_000), [["a", 1]])).toBe("#VALUE! quantities: is 125,000 rows; this function takes up to 5,000");
   });
 
   test("the nearest of long labels is told by their first letters", () => {

@@ -122,6 +122,31 @@ test("one job against its plan, every item", () => {
 
 test("more rows than promised are refused in words", () => {
   const many = (rows: number, row: readonly unknown[]): unknown[][] => Array.from({ length: rows }, () => [...row]);
-  expect(says("EXTEND", many(10001, ["oak", 1]), [["oak", 5]])).toBe("quantities: is 10,001 rows; this function takes up to 10,000");
-  expect(says("RECONCILE", many(5001, ["oak", 1, "each"]), [PRICED, ["oak", 1, 5]])).toBe("planned: is 5,001 rows; this function takes up to 5,000");
+  expect(says("EXTEND", many(5001, ["oak", 1]), [["oak", 5]])).toBe("quantities: is 5,001 rows; this function takes up to 5,000");
+  expect(says("EXTEND", [["item", "quantity"], ...many(5001, ["oak", 1])], [["oak", 5]])).toBe("quantities: is 5,001 rows; this function takes up to 5,000");
+  // The headings are none of the rows.
+  expect(rowsOf("EXTEND", [["item", "quantity"], ...many(5000, ["oak", 1])], [["item", "price"], ["oak", 5]])).toHaveLength(5000);
+  expect(says("RECONCILE", many(2001, ["oak", 1, "each"]), [PRICED, ["oak", 1, 5]])).toBe("planned: is 2,001 rows; this function takes up to 2,000");
+});
+
+test("goods planned with net and gross and neither bought nor used have no yield", () => {
+  const plan = [["item", "quantity", "cost", "net", "gross"], ["oak", 2, 100, 14.1, 20], ["ash", 1, 10, 3, 4]];
+  const rows = rowsOf("RECONCILE", plan, [["item", "quantity", "cost"], ["ash", 1, 10]]);
+  expect(named(rows, "oak")).toMatchObject({ net: 0, gross: 0, yield: "", "waste cost": 0, scope: -100 });
+  // By hand: 3 of 4 board feet; the oak was not cut and weighs nothing in the total.
+  expect(named(rows, "ash")).toMatchObject({ net: 3, gross: 4, yield: 0.75 });
+  expect(named(rows, "total")).toMatchObject({ net: 3, gross: 4, yield: 0.75 });
+});
+
+test("a price, a rate or a quantity that is 0 or empty is told from one that is included", () => {
+  const notes = (id: string, heading: string, of: unknown[][], per: unknown[][]): unknown[] => rowsOf(id, [["item", "quantity"], ...of], [["item", heading], ...per]).map(({ note }) => note);
+  const rates = [["a", 0], ["b", ""], ["c", "Included"], ["d", 5]];
+  const wanted = [["a", 1], ["b", 1], ["c", 1], ["d", 1], ["d", ""], ["d", 0], ["c", 0], ["a", 0]];
+  const price = "price is 0 or empty: costs nothing here";
+  const quantity = "quantity is 0 or empty: costs nothing here";
+  expect(notes("EXTEND", "price", wanted, rates)).toEqual([price, price, "", "", quantity, quantity, "", ""]);
+  const hours = "hours are 0 or empty: no hours here";
+  const work = "quantity is 0 or empty: no hours here";
+  expect(notes("HOURS", "hours", wanted, rates)).toEqual([hours, hours, "", "", work, work, "", ""]);
+  expect(says("EXTEND", [["item", "quantity"], ["a", 1]], [["item"], ["a"]])).toBe('prices: heading "price" is missing; found item');
 });

@@ -76,9 +76,9 @@ describe("three boards at 38.005", () => {
 
   test("BID, from a row typed and from EXTEND", () => {
     const direct = (cells: Cells): unknown => answered("BID", cells)[1];
-    expect(direct([["item", "cost"], ["oak", 3 * PRICE]])).toEqual(["direct", ONE_ROW]);
-    expect(direct([["item", "cost"], ["oak", PRICE], ["oak", PRICE], ["oak", PRICE]])).toEqual(["direct", THREE_ROWS]);
-    expect(direct(answered("EXTEND", goods([["oak", 3, "each"]]), prices))).toEqual(["direct", ONE_ROW]);
+    expect(direct([["item", "cost"], ["oak", 3 * PRICE]])).toEqual(["direct", ONE_ROW, ""]);
+    expect(direct([["item", "cost"], ["oak", PRICE], ["oak", PRICE], ["oak", PRICE]])).toEqual(["direct", THREE_ROWS, ""]);
+    expect(direct(answered("EXTEND", goods([["oak", 3, "each"]]), prices))).toEqual(["direct", ONE_ROW, ""]);
   });
 
   test("ORDER", () => {
@@ -110,6 +110,6 @@ describe("what an order says of its own rows is no goods where it goes on", () =
   });
 
   test("BID counts what is ordered once", () => {
-    expect(answered("BID", order.filter(([item]) => item !== "riser"))[1]).toEqual(["direct", ONE_ROW]);
+    expect(answered("BID", order.filter(([item]) => item !== "riser"))[1]).toEqual(["direct", ONE_ROW, ""]);
   });
 });

@@ -29,24 +29,30 @@ export const BID = declare({
     columns: {
       label: { kind: "label", says: "direct, overhead, profit, price, tax, total." },
       cost: { kind: "money", says: "Price is direct + overhead + profit, total is price + tax, to the cent." },
+      note: { kind: "text", says: "Beside direct: costs that are 0 or empty, by the first of them." },
     },
   },
   problems: { "margin-of-all": { cell: "#VALUE!", says: say.marginOfAll("profit") } },
   examples: [
     {
       given: { costs: STAIR_COSTS, overhead: "10%", profit: "20%", tax: "7%" },
-      gives: [["label", "cost"], ["direct", 1000], ["overhead", 100], ["profit", 220], ["price", 1320], ["tax", 92.4], ["total", 1412.4]],
+      gives: [["label", "cost", "note"], ["direct", 1000, ""], ["overhead", 100, ""], ["profit", 220, ""], ["price", 1320, ""], ["tax", 92.4, ""], ["total", 1412.4, ""]],
       from: "by hand: 600 + 450 - 50 = 1,000; 10 % is 100; 20 % of 1,100 is 220; 7 % of 1,320 is 92.40",
     },
     {
       given: { costs: STAIR_COSTS, overhead: "10%", profit: "20%", basis: "margin", tax: "7%", taxBasis: "items" },
-      gives: [["label", "cost"], ["direct", 1000], ["overhead", 100], ["profit", 275], ["price", 1375], ["tax", 38.5], ["total", 1413.5]],
+      gives: [["label", "cost", "note"], ["direct", 1000, ""], ["overhead", 100, ""], ["profit", 275, ""], ["price", 1375, ""], ["tax", 38.5, ""], ["total", 1413.5, ""]],
       from: "by hand: 1,100 / 0.8 = 1,375, profit 275; taxed rows 600 - 50 = 550, 7 % is 38.50",
     },
     {
       given: { costs: [["labour", 600]], profit: 0.25, basis: "margin" },
       shows: [{ label: "profit", cost: 200 }, { label: "price", cost: 800 }],
       from: "I. P. Hicks, The Builders' Guide, Estimating Labor for Carpentry Work: B bids 800, labor 600, profit 200, which is a fourth of the price",
+    },
+    {
+      given: { costs: [["item", "cost"], ["cove", ""], ["newel", 10], ["cap", 0]] },
+      shows: [{ label: "direct", cost: 10, note: "cost is 0 or empty in row 2 (cove) and 1 more" }],
+      from: "by hand: only the newel has a cost",
     },
     {
       given: { costs: [["item", "cost"], ["material", 600]], profit: 1, basis: "margin" },

@@ -22,8 +22,8 @@ export const EXTEND = declare({
   group: "Takeoff and bid",
   says: "Quantities with their prices and costs, matched by item and unit.",
   parameters: {
-    quantities: { kind: "table", table: quantityTable, rows: 10_000, badRows: "answer", says: "What is to be priced; a return is negative." },
-    prices: { kind: "table", table: priceTable, rows: 10_000, badRows: "answer", says: "What one unit of an item costs; a row `labour` with unit `hour` prices every hour that has no price of its own." },
+    quantities: { kind: "table", table: quantityTable, rows: 5_000, badRows: "answer", says: "What is to be priced; a return is negative." },
+    prices: { kind: "table", table: priceTable, rows: 5_000, badRows: "answer", says: "What one unit of an item costs; a row `labour` with unit `hour` prices every hour that has no price of its own." },
     headings,
   },
   result: {
@@ -35,7 +35,7 @@ export const EXTEND = declare({
       unit: { kind: "text", says: "Unit of the quantity." },
       price: { kind: "money", says: "Price of one unit of the quantity; a price for another unit is converted." },
       cost: { kind: "money", says: "Quantity x price, rounded to cents, half a cent away from zero." },
-      note: { kind: "text", says: "Why there is no price, or a name in either table that may mean the same goods." },
+      note: { kind: "text", says: "Why there is no price, a price or a quantity that is 0 or empty, or a name in either table that may mean the same goods." },
     },
   },
   problems: {
@@ -91,6 +91,19 @@ export const EXTEND = declare({
         ],
       ],
       from: "by hand: two letters have changed places",
+    },
+    {
+      given: {
+        quantities: [["item", "quantity", "unit"], ["cove", 84, "ft"], ["riser", 14, "each"], ["newel", 0, "each"]],
+        prices: [["item", "price", "unit"], ["cove", 0, "ft"], ["riser", "included", ""], ["newel", 85, ""]],
+      },
+      gives: [
+        ["item", "quantity", "unit", "price", "cost", "note"],
+        ["cove", 84, "ft", 0, 0, "price is 0 or empty: costs nothing here"],
+        ["riser", 14, "each", 0, 0, ""],
+        ["newel", 0, "each", 85, 0, "quantity is 0 or empty: costs nothing here"],
+      ],
+      from: "by hand: nothing times anything is 0; only the risers are said to cost nothing here",
     },
     {
       given: { quantities: [["oak 4/4", 10, "bf"], ["moulding", 144, "in"]], prices: [["oak 44", 300, "bf"], ["oak 4/4", 5, "BdFt"], ["moulding", 1.13, "LF"]] },

@@ -9,9 +9,9 @@ export const RECONCILE = declare({
   group: "Books",
   says: "Planned, bought and used goods by item: price, usage, what was not planned or not bought, what lies on the rack, and what was wasted.",
   parameters: {
-    planned: { kind: "table", table: planned, rows: 5_000, badRows: "refuse", says: "Goods planned, such as the results of ORDER and BUY." },
-    bought: { kind: "table", table: bought, rows: 5_000, badRows: "refuse", says: "Invoices; a return has a negative quantity." },
-    used: { kind: "table", table: used, rows: 5_000, badRows: "refuse", optional: true, defaultsTo: "bought", says: "What was fitted or cut; without it, all that was bought." },
+    planned: { kind: "table", table: planned, rows: 2_000, badRows: "refuse", says: "Goods planned, such as the results of ORDER and BUY." },
+    bought: { kind: "table", table: bought, rows: 2_000, badRows: "refuse", says: "Invoices; a return has a negative quantity." },
+    used: { kind: "table", table: used, rows: 2_000, badRows: "refuse", optional: true, defaultsTo: "bought", says: "What was fitted or cut; without it, all that was bought." },
     headings,
   },
   result: {
@@ -31,7 +31,7 @@ export const RECONCILE = declare({
       onTheRack: { kind: "money", says: "Bought less used, at the planned price." },
       net: { kind: "number", says: "Board feet in the pieces used; none where the plan gives lengths." },
       gross: { kind: "number", says: "Board feet of what was used." },
-      yield: { kind: "rate", says: "Net over gross." },
+      yield: { kind: "rate", says: "Net over gross; empty where nothing was used." },
       wasteCost: { kind: "money", says: "What the ripped and cut off part of the used goods cost." },
       note: { kind: "text", says: "Items that were not planned, planned without a price or not bought, used more than bought, or with a name like another: same goods?" },
     },

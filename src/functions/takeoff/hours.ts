@@ -8,8 +8,8 @@ export const HOURS = declare({
   group: "Takeoff and bid",
   says: "Hours of the work by the shop's own rates.",
   parameters: {
-    work: { kind: "table", table: work, rows: 10_000, badRows: "answer", says: "Items and how many, such as the result of TAKEOFF." },
-    rates: { kind: "table", table: rates, rows: 10_000, badRows: "answer", says: "Hours for one of each item; 0 for work included elsewhere." },
+    work: { kind: "table", table: work, rows: 5_000, badRows: "answer", says: "Items and how many, such as the result of TAKEOFF." },
+    rates: { kind: "table", table: rates, rows: 5_000, badRows: "answer", says: "Hours for one of each item; `included` for work that takes none here." },
     headings,
   },
   result: {
@@ -20,11 +20,11 @@ export const HOURS = declare({
       quantity: { kind: "number", says: "Hours." },
       unit: { kind: "text", says: "Always hour." },
       hoursEach: { kind: "number", says: "Hours for one unit of the work; a rate for another unit is converted." },
-      note: { kind: "text", says: "Why there is no rate, or a name in either table that may mean the same work." },
+      note: { kind: "text", says: "Why there is no rate, hours or a quantity that are 0 or empty, or a name in either table that may mean the same work." },
     },
   },
   problems: {
-    "not-listed": { cell: "#N/A", says: 'rates: "{item}" has no rate; give its hours, or 0 where it is included elsewhere' },
+    "not-listed": { cell: "#N/A", says: 'rates: "{item}" has no rate; give its hours, or "included" where it takes none here' },
     "not-listed-but-near": { cell: "#N/A", says: 'rates: "{item}" has no rate; like "{near}" in row {row}: same work? write one name' },
     "not-in-unit": { cell: "#N/A", says: 'rates: "{item}" has no rate for unit "{unit}", only for {units}; add one; a rate without a unit fits any unit where it is the only one' },
     "unit-is-empty": { cell: "#VALUE!", says: 'work, {item}: unit is empty in row {row}; rates of "{item}" are for {units}; give the unit' },
@@ -41,12 +41,22 @@ export const HOURS = declare({
       given: { work: [["item", "quantity"], ["notch", 14]], rates: [["item", "hours"], ["riser", 0.3]], headings: false },
       gives: [
         [
-          "notch", '#N/A rates: "notch" has no rate; give its hours, or 0 where it is included elsewhere', "hour",
-          '#N/A rates: "notch" has no rate; give its hours, or 0 where it is included elsewhere',
-          'rates: "notch" has no rate; give its hours, or 0 where it is included elsewhere',
+          "notch", '#N/A rates: "notch" has no rate; give its hours, or "included" where it takes none here', "hour",
+          '#N/A rates: "notch" has no rate; give its hours, or "included" where it takes none here',
+          'rates: "notch" has no rate; give its hours, or "included" where it takes none here',
         ],
       ],
       from: "by hand: no rate for notches is given",
+    },
+    {
+      given: { work: [["item", "quantity"], ["notch", 14], ["screws", 90], ["newel", ""]], rates: [["item", "hours"], ["notch", ""], ["screws", "included"], ["newel", 2]] },
+      gives: [
+        ["item", "quantity", "unit", "hours each", "note"],
+        ["notch", 0, "hour", 0, "hours are 0 or empty: no hours here"],
+        ["screws", 0, "hour", 0, ""],
+        ["newel", 0, "hour", 2, "quantity is 0 or empty: no hours here"],
+      ],
+      from: "by hand: nothing times anything is 0; only the screws are said to take no hours here",
     },
     {
       given: { work: [["item", "quantity"], ["tread 54", 6]], rates: [["item", "hours"], ["tread 5/4", 0.5], ["tread 54", 0.75]], headings: false },

@@ -1,6 +1,6 @@
 import { MONEY, PERCENT, sheet, TYPED_LENGTH } from "../sheet-builder";
 
-/** Hours for one of each item, what one costs, and the unit of both: an invented shop. 0 is work or goods included elsewhere. */
+/** Hours for one of each item, what one costs, and the unit of both: an invented shop. 0 is work or goods included elsewhere, and the sheet says so in that word. */
 const ITEMS: readonly (readonly [item: string, hours: number, price: number, unit: string])[] = [
   ["tread without return", 0.45, 0, "each"],
   ["tread with one return", 0.45, 0, "each"],
@@ -20,6 +20,9 @@ const ITEMS: readonly (readonly [item: string, hours: number, price: number, uni
   ["finish area", 0, 0, "sq ft"],
   ["protection sheets", 0.1, 14, "each"],
 ];
+
+/** A 0 that is meant: a bare 0 would be noted in every row. */
+const shown = (figure: number): string | number => (figure === 0 ? "included" : figure);
 
 /** Rows a takeoff can have, with its headings. */
 const TAKEOFF_ROWS = 16;
@@ -52,15 +55,15 @@ export const bid = sheet(
     { at: "E3", style: "label", rows: [["What the stair takes"]] },
     { at: "E4", rows: [["=STAIR.TAKEOFF(Layout!D4#)"]] },
     { at: "K3", style: "label", rows: [["Hours for one"]] },
-    { at: "K4", headings: true, labels: true, inputs: [1, 2], rows: [["item", "hours", "unit"], ...ITEMS.map(([item, hours, , unit]) => [item, hours, unit])] },
+    { at: "K4", headings: true, labels: true, inputs: [1, 2], rows: [["item", "hours", "unit"], ...ITEMS.map(([item, hours, , unit]) => [item, shown(hours), unit])] },
     { at: "O3", style: "label", rows: [["Prices"]] },
     {
       at: "O4", headings: true, labels: true, inputs: [1, 2], formats: { 1: MONEY },
-      rows: [["item", "price", "unit"], ...ITEMS.map(([item, , price, unit]) => [item, price, unit]), ["adhesive", 8.4, "each"], ["labour", 58, "hour"]],
+      rows: [["item", "price", "unit"], ...ITEMS.map(([item, , price, unit]) => [item, shown(price), unit]), ["adhesive", 8.4, "each"], ["labour", 58, "hour"]],
     },
     { at: "E23", style: "label", rows: [["Hours"]] },
     { at: "E24", rows: [["=STAIR.HOURS(E4#,K4:M21)"]] },
-    { at: "K24", style: "label", rows: [["What the stair takes, priced; 0 stands in Order or Cut plan"]] },
+    { at: "K24", style: "label", rows: [["What the stair takes, priced; what is included stands in Order or Cut plan"]] },
     extended("K25", "E4#"),
     { at: "E42", style: "label", rows: [["Hours, priced"]] },
     extended("E43", "E24#"),
@@ -83,7 +86,7 @@ export const bid = sheet(
     { at: "L60", rows: 4, formats: { 2: MONEY, 3: MONEY } },
     { at: "F62", rows: 2, formats: { 2: MONEY, 3: MONEY } },
     ...PRICED.map((at) => ({ at, headings: 6 })),
-    { at: "A21", headings: 2 },
+    { at: "A21", headings: 3 },
     { at: "E4", headings: 5 },
     { at: "E24", headings: 5 },
   ],

@@ -4,6 +4,8 @@ import { cents } from "./cents";
 import { type Basis, sellingPrice } from "./selling-price";
 
 export interface Cost {
+  readonly item: string | number;
+  readonly row: number;
   /** A credit is negative. */
   readonly cost: Exact;
   readonly taxed: boolean;
@@ -22,9 +24,18 @@ export interface Terms {
 export interface BidRow {
   readonly label: "direct" | "overhead" | "profit" | "price" | "tax" | "total";
   readonly cost: Exact;
+  readonly note?: string;
 }
 
 const sum = (costs: readonly Cost[]): Exact => costs.reduce((total, { cost }) => total.plus(cents(cost)), new Exact(0));
+
+/** Costs that a cell left empty may hide: a host may hand over 0 for it. */
+const blankNote = (costs: readonly Cost[]): string => {
+  const blank = costs.filter(({ cost }) => cost.isZero());
+  const [first] = blank;
+  if (first === undefined) return "";
+  return `cost is 0 or empty in row ${first.row} (${String(first.item)})${blank.length === 1 ? "" : ` and ${blank.length - 1} more`}`;
+};
 
 /**
  * A bid from its direct costs: overhead on direct cost, profit on direct cost and overhead together, then tax. Each cost is
@@ -40,7 +51,7 @@ export const bid = (costs: readonly Cost[], terms: Terms): readonly BidRow[] | P
   const taxable = terms.taxBasis === "price" ? price : sum(costs.filter(({ taxed }) => taxed));
   const tax = cents(taxable.times(terms.tax));
   return [
-    { label: "direct", cost: direct },
+    { label: "direct", cost: direct, note: blankNote(costs) },
     { label: "overhead", cost: overhead },
     { label: "profit", cost: price.minus(covered) },
     { label: "price", cost: price },

@@ -1,7 +1,7 @@
-import { Exact, roundedTo } from "../length/exact";
+import { Exact } from "../length/exact";
 
-/** The smallest amount that is paid. */
-const CENT = new Exact("0.01");
+/** Decimals of the smallest amount that is paid. */
+const DECIMALS = 2;
 
 /** An amount of money as it is printed: whole cents, half a cent away from zero, so that a credit rounds like a charge. */
-export const cents = (amount: Exact): Exact => roundedTo(amount, CENT);
+export const cents = (amount: Exact): Exact => amount.toDecimalPlaces(DECIMALS, Exact.ROUND_HALF_UP);

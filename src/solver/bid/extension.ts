@@ -1,10 +1,10 @@
 import { goodsKey, LABOUR } from "../goods/goods-key";
 import { EACH, goodsUnit, isTime } from "../goods/goods-unit";
-import { nearNames, suspectNote } from "../goods/near-names";
+import { joinedNotes, nearNames, suspectNote } from "../goods/near-names";
 import {
   amountFor, isListed, isReadable, type Listed, listedFigure, type NoFigure, notListed, type PerUnitList, perUnitList, type Unreadable, type Wanted,
 } from "../goods/per-unit-list";
-import { type Exact, exact } from "../length/exact";
+import { Exact, exact } from "../length/exact";
 import { type Problem, problem } from "../problem";
 import { cents } from "./cents";
 
@@ -18,7 +18,8 @@ export interface Quantity {
 
 export interface Price {
   readonly item: string | number;
-  readonly price: Exact;
+  /** Absent: 0 or empty, which a host may not tell apart. 0: included elsewhere, in words. */
+  readonly price?: Exact;
   /** Empty: the price fits any unit. */
   readonly unit: string;
   readonly row: number;
@@ -58,12 +59,20 @@ const unitPrice = <Bad>(list: PerUnitList<Bad>, wanted: Wanted): Listed | Proble
   return isOfTime && isProblemOf(missing, "not-listed") ? problem("no-hourly-price", { item: String(wanted.item) }) : missing;
 };
 
+const NOTHING = new Exact(0);
+
+/** What costs nothing although nobody wrote that it should. */
+const blankNote = (quantity: number, { figure, isBlank }: Listed): string => {
+  if (isBlank) return quantity === 0 ? "" : "price is 0 or empty: costs nothing here";
+  return quantity === 0 && !figure.isZero() ? "quantity is 0 or empty: costs nothing here" : "";
+};
+
 /** Every quantity times its price, to the cent, row by row; a row without a price or that could not be read keeps its reason. */
 export const extension = <Bad>(
   quantities: readonly (Quantity | Unreadable<Bad>)[],
   prices: readonly (Price | Unreadable<Bad>)[],
 ): readonly ExtendedRow<Bad>[] => {
-  const list = perUnitList(prices.map((row) => (isReadable(row) ? { ...row, figure: row.price } : row)));
+  const list = perUnitList(prices.map((row) => (isReadable(row) ? { ...row, figure: row.price ?? NOTHING, isBlank: row.price === undefined } : row)));
   const readable = quantities.filter(isReadable);
   const near = nearNames([...readable, ...prices.filter(isReadable).map(({ item, row }) => ({ item, row, table: "prices" }))]);
   const isOfPieces = readable.every(({ unit }) => unit === "");
@@ -78,7 +87,7 @@ export const extension = <Bad>(
       unit: unit || (found.unit === undefined ? "" : EACH.name),
       price: amountFor(found.figure, unit, found),
       cost: cents(amountFor(exact(quantity).times(found.figure), unit, found)),
-      note: suspectNote(near(item)),
+      note: joinedNotes(blankNote(quantity, found), suspectNote(near(item))),
     };
   });
 };

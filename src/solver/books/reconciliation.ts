@@ -2,7 +2,7 @@ import { cents } from "../bid/cents";
 import { goodsKey } from "../goods/goods-key";
 import { converted, EACH, type GoodsUnit, goodsUnit, isBoardFeet, isConvertible } from "../goods/goods-unit";
 import { isMoneyItem } from "../goods/money-item";
-import { type GoodsName, type NearName, nearNames, suspectNote } from "../goods/near-names";
+import { type GoodsName, joinedNotes, type NearName, nearNames, suspectNote } from "../goods/near-names";
 import { Exact, exact } from "../length/exact";
 import { type Problem, problem } from "../problem";
 
@@ -111,9 +111,6 @@ const isLineal = (row: PlannedGoods): boolean => {
 
 const inBoardFeet = (item: Item): boolean => !item.gross.isZero() && !item.measures.has("length");
 
-/** Notes of one item, those that are empty left out. */
-const joined = (...notes: readonly string[]): string => notes.filter((note) => note !== "").join("; ");
-
 const planNote = (item: Item): string => {
   if (item.isPriced && !item.planned.isZero()) {
     if (item.bought.isZero() && item.used.isZero()) return "planned, not bought";
@@ -128,7 +125,7 @@ const planNote = (item: Item): string => {
 const noteOf = (item: Item): string => {
   if (item.isMoney) return item.plannedCost.isZero() ? "not planned" : item.spent.isZero() ? "planned, not bought" : "";
   const isShort = item.used.gt(item.bought) && (item.isPriced || !item.bought.isZero());
-  return joined(planNote(item), isShort ? "used more than bought: from stock, or a name differs" : "");
+  return joinedNotes(planNote(item), isShort ? "used more than bought: from stock, or a name differs" : "");
 };
 
 type Variances = Pick<Reconciled, "priceVariance" | "usageVariance" | "scope" | "onTheRack">;
@@ -167,10 +164,10 @@ const reconciled = (item: Item, near: NearName): Reconciled => {
       ? {}
       : {
           ...(inBoardFeet(item) ? { net: used.times(net).div(planned), gross: used.times(gross).div(planned) } : {}),
-          yield: share,
+          ...(used.isZero() ? {} : { yield: share }),
           wasteCost: cents(used.times(plannedCost).div(planned).times(new Exact(1).minus(share))),
         }),
-    note: joined(noteOf(item), suspectNote(near(item.name))),
+    note: joinedNotes(noteOf(item), suspectNote(near(item.name))),
   };
 };
 

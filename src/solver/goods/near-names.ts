@@ -33,7 +33,8 @@ interface Spelling {
 }
 
 const spellingOf = (key: string, name: GoodsName): Spelling => {
-  const letters = Array.from(key.replace(/[^\p{L}\p{M}]/gu, ""), (letter) => letter.codePointAt(0) ?? 0);
+  const letters: number[] = [];
+  for (const letter of key.replace(/[^\p{L}\p{M}]/gu, "")) letters.push(letter.codePointAt(0) ?? 0);
   return { name, key, bare: key.replace(/[^\p{L}\p{M}\p{N}]/gu, ""), letters, numbers: (key.match(/\p{Nd}+/gu) ?? []).join(" ") };
 };
 
@@ -169,6 +170,9 @@ const chains = (all: readonly (readonly number[])[]): Chains => {
 
 interface Index {
   readonly spellings: readonly Spelling[];
+  /** The rests of each of them, and the place of each in both by its key. */
+  readonly restsOfAll: readonly (readonly number[])[];
+  readonly placeOf: ReadonlyMap<string, number>;
   readonly slipsAllowed: SlipsAllowed;
   readonly sharing: Chains;
   /** By letters and digits alone. */
@@ -189,16 +193,20 @@ const indexOf = (names: readonly GoodsName[]): Index => {
     if (others === undefined) alike.set(spelling.bare, [spelling]);
     else if (others.length < MOST_SHARING) others.push(spelling);
   }
-  return { spellings, slipsAllowed, sharing: chains(spellings.map((spelling) => rests(spelling, slipsAllowed))), alike };
+  const restsOfAll = spellings.map((spelling) => rests(spelling, slipsAllowed));
+  const placeOf = new Map(spellings.map(({ key }, place) => [key, place]));
+  return { spellings, restsOfAll, placeOf, slipsAllowed, sharing: chains(restsOfAll), alike };
 };
 
-const nearIn = ({ spellings, slipsAllowed, sharing, alike }: Index, item: string | number): GoodsName | undefined => {
-  const own = spellingOf(goodsKey(item), { item, row: 0 });
-  const isOther = ({ key }: Spelling): boolean => key !== own.key && !(isOwnKey(key) && isOwnKey(own.key));
+const nearIn = ({ spellings, restsOfAll, placeOf, slipsAllowed, sharing, alike }: Index, item: string | number): GoodsName | undefined => {
+  const key = goodsKey(item);
+  const place = placeOf.get(key) ?? -1;
+  const own = spellings[place] ?? spellingOf(key, { item, row: 0 });
+  const isOther = (other: Spelling): boolean => other.key !== key && !(isOwnKey(other.key) && isOwnKey(key));
   const bare = own.bare === "" ? undefined : alike.get(own.bare)?.find(isOther);
   if (bare !== undefined) return bare.name;
   const compared = new Set<number>();
-  for (const rest of rests(own, slipsAllowed)) {
+  for (const rest of restsOfAll[place] ?? rests(own, slipsAllowed)) {
     let looked = 0;
     for (let at = sharing.first(rest); at !== 0 && looked < MOST_SHARING; at = sharing.after(at)) {
       looked += 1;
@@ -222,6 +230,9 @@ export const nearNames = (names: readonly GoodsName[]): NearName => {
   let index: Index | undefined;
   return (item) => nearIn((index ??= indexOf(names)), item);
 };
+
+/** Notes of one row, those that are empty left out. */
+export const joinedNotes = (...notes: readonly string[]): string => notes.filter((note) => note !== "").join("; ");
 
 /** What the note of a row says of a near name. */
 export const suspectNote = (near: GoodsName | undefined): string =>

@@ -9,6 +9,8 @@ export interface PerUnit extends GoodsName {
   readonly figure: Exact;
   /** Empty: the figure fits any unit of an item that has no other. */
   readonly unit: string;
+  /** 0 because the cell was 0 or empty, not because it says so in words. */
+  readonly isBlank: boolean;
 }
 
 /** A row that could not be read, with what is wrong with it and the item it is about, if that was read. */
@@ -26,6 +28,7 @@ export interface Listed {
   readonly figure: Exact;
   readonly unit: GoodsUnit | undefined;
   readonly unitText: string;
+  readonly isBlank: boolean;
 }
 
 /** Figures that must agree: the first, and the first that does not. */
@@ -73,7 +76,7 @@ export const perUnitList = <Bad>(rows: readonly (PerUnit | Unreadable<Bad>)[]): 
     const item = items.get(key) ?? { forAnyUnit: undefined, byUnit: new Map<string, Agreed>(), byMeasure: new Map<string, Agreed>(), unitTexts: [] };
     items.set(key, item);
     const unit = row.unit === "" ? undefined : goodsUnit(row.unit);
-    const listed = { figure: row.figure, unit, unitText: row.unit };
+    const listed = { figure: row.figure, unit, unitText: row.unit, isBlank: row.isBlank };
     if (unit === undefined) {
       item.forAnyUnit = agreed(item.forAnyUnit, listed);
       continue;

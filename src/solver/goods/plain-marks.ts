@@ -1,11 +1,10 @@
 /** Fraction signs of Unicode's Latin-1 and Number Forms blocks. */
 const FRACTION_SIGNS = /[\u00bc-\u00be\u2150-\u215e\u2189]/g;
 
-/**
- * One way of writing each mark, small letters, and spaces where they tell numbers apart: `4½ × 10` is `4 1/2x10`. Only a fraction sign alone is
- * taken apart: NFKC over the whole text would make 41/2 of 4½.
- */
-export const plainMarks = (text: string): string =>
+const ASCII = /^[\x00-\x7f]*$/;
+
+/** Marks that keyboards and documents write in several ways. */
+const oneSign = (text: string): string =>
   text
     .normalize("NFC")
     .replace(FRACTION_SIGNS, (sign) => ` ${sign.normalize("NFKC")} `)
@@ -15,7 +14,14 @@ export const plainMarks = (text: string): string =>
     .replace(/\u00d7/g, "x")
     .replace(/[\u2010-\u2015\u2212]/g, "-")
     .toLowerCase()
-    .normalize("NFC")
+    .normalize("NFC");
+
+/**
+ * One way of writing each mark, small letters, and spaces where they tell numbers apart: `4½ × 10` is `4 1/2x10`. Only a fraction sign alone is
+ * taken apart: NFKC over the whole text would make 41/2 of 4½.
+ */
+export const plainMarks = (text: string): string =>
+  (ASCII.test(text) ? text.toLowerCase() : oneSign(text))
     .trim()
     .replace(/(?<=\p{Nd})\s+(?=\p{Nd})/gu, " ")
     .replace(/(?<!\p{Nd})\s+|\s+(?!\p{Nd})/gu, "");

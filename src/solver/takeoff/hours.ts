@@ -1,5 +1,5 @@
-import { nearNames, suspectNote } from "../goods/near-names";
-import { amountFor, isListed, isReadable, listedFigure, type NoFigure, notListed, perUnitList, type Unreadable } from "../goods/per-unit-list";
+import { joinedNotes, nearNames, suspectNote } from "../goods/near-names";
+import { amountFor, isListed, isReadable, type Listed, listedFigure, type NoFigure, notListed, perUnitList, type Unreadable } from "../goods/per-unit-list";
 import { type Exact, exact } from "../length/exact";
 import type { Problem } from "../problem";
 
@@ -12,8 +12,8 @@ export interface Work {
 
 export interface Rate {
   readonly item: string | number;
-  /** Hours for one. */
-  readonly hours: number;
+  /** Hours for one. Absent: 0 or empty, which a host may not tell apart. 0: included elsewhere, in words. */
+  readonly hours?: number;
   /** Empty: the rate fits any unit. */
   readonly unit: string;
   readonly row: number;
@@ -29,9 +29,15 @@ export interface HoursLine<Bad> {
   readonly bad?: Bad | Problem<NoFigure>;
 }
 
-/** Hours of every piece of work by the shop's own rates; work without a rate is named in its row, and a rate of 0 is work included elsewhere. */
+/** What takes no hours although nobody wrote that it should. */
+const blankNote = (quantity: number, { figure, isBlank }: Listed): string => {
+  if (isBlank) return quantity === 0 ? "" : "hours are 0 or empty: no hours here";
+  return quantity === 0 && !figure.isZero() ? "quantity is 0 or empty: no hours here" : "";
+};
+
+/** Hours of every piece of work by the shop's own rates; work without a rate is named in its row, and a rate of 0 is work that takes none here. */
 export const hours = <Bad>(work: readonly (Work | Unreadable<Bad>)[], rates: readonly (Rate | Unreadable<Bad>)[]): readonly HoursLine<Bad>[] => {
-  const list = perUnitList(rates.map((row) => (isReadable(row) ? { ...row, figure: exact(row.hours) } : row)));
+  const list = perUnitList(rates.map((row) => (isReadable(row) ? { ...row, figure: exact(row.hours ?? 0), isBlank: row.hours === undefined } : row)));
   const readable = work.filter(isReadable);
   const near = nearNames([...readable, ...rates.filter(isReadable).map(({ item, row }) => ({ item, row, table: "rates" }))]);
   const isOfPieces = readable.every(({ unit }) => unit === "");
@@ -45,7 +51,7 @@ export const hours = <Bad>(work: readonly (Work | Unreadable<Bad>)[], rates: rea
       quantity: amountFor(exact(row.quantity).times(found.figure), row.unit, found),
       unit: "hour",
       hoursEach: amountFor(found.figure, row.unit, found),
-      note: suspectNote(near(row.item)),
+      note: joinedNotes(blankNote(row.quantity, found), suspectNote(near(row.item))),
     };
   });
 };

@@ -8,7 +8,7 @@ import { isProblem } from "../../../src/solver/problem";
 
 const NOTHING: Terms = { overhead: new Exact(0), profit: new Exact(0), basis: "markup", tax: new Exact(0), taxBasis: "price" };
 
-const cost = (amount: number | string | Exact, taxed = true): Cost => ({ cost: new Exact(amount), taxed });
+const cost = (amount: number | string | Exact, taxed = true): Cost => ({ item: "goods", row: 1, cost: new Exact(amount), taxed });
 
 const figures = (costs: readonly Cost[], terms: Partial<Terms>): Record<string, number> => {
   const rows = bid(costs, { ...NOTHING, ...terms });
@@ -68,7 +68,7 @@ const terms = fc.record({
   overhead: rates, profit: rates, tax: rates,
   basis: fc.constantFrom("markup" as const, "margin" as const), taxBasis: fc.constantFrom("price" as const, "items" as const),
 });
-const costs = fc.array(fc.record({ cost: amounts, taxed: fc.boolean() }), { minLength: 1, maxLength: 8 });
+const costs = fc.array(fc.record({ item: fc.constant("goods"), row: fc.constant(1), cost: amounts, taxed: fc.boolean() }), { minLength: 1, maxLength: 8 });
 
 test("printed totals add printed rows, to the cent", () => {
   fc.assert(
@@ -129,8 +129,15 @@ describe("in a sheet", () => {
     const prices = [["item", "price", "unit"], ["blank", 52, "each"], ["cove", 6.6, "each"]];
     // by hand: 13 x 52 = 676, 6 x 6.60 = 39.60, together 715.60; 10 % is 71.56
     expect(call(BID, [call(EXTEND, [quantities, prices]), 0.1])).toEqual([
-      ["label", "cost"], ["direct", 715.6], ["overhead", 71.56], ["profit", 0], ["price", 787.16], ["tax", 0], ["total", 787.16],
+      ["label", "cost", "note"], ["direct", 715.6, ""], ["overhead", 71.56, ""], ["profit", 0, ""], ["price", 787.16, ""], ["tax", 0, ""], ["total", 787.16, ""],
     ]);
+  });
+
+  test("a cost that is 0 or empty is named beside the direct cost", () => {
+    const note = (...costs: unknown[]): unknown => (call(BID, [[["item", "cost"], ...costs.map((each, index) => [`good ${index + 1}`, each])]]) as unknown[][])[1]?.[2];
+    expect(note(5, null, 7)).toBe("cost is 0 or empty in row 3 (good 2)");
+    expect(note("", 0, 10, 0)).toBe("cost is 0 or empty in row 2 (good 1) and 2 more");
+    expect(note(5, -5)).toBe("");
   });
 
   test("an item without a price stops the bid and is named", () => {
@@ -142,7 +149,7 @@ describe("in a sheet", () => {
     // by hand: 100 + 50 - 25 = 125; taxed 75, 8 % is 6
     const rows = [["item", "cost", "taxed"], ["wood", 100, ""], ["labour", 50, "no"], ["credit", -25, null]];
     expect(call(BID, [rows, 0, 0, "markup", 0.08, "items", false])).toEqual([
-      ["direct", 125], ["overhead", 0], ["profit", 0], ["price", 125], ["tax", 6], ["total", 131],
+      ["direct", 125, ""], ["overhead", 0, ""], ["profit", 0, ""], ["price", 125, ""], ["tax", 6, ""], ["total", 131, ""],
     ]);
   });
 

@@ -197,7 +197,7 @@ test("takeoff, hours, extend and bid feed one another as they stand", () => {
 test("work without a rate is named in its row and the rest is reckoned", () => {
   const rows = rowsOf(call(HOURS, [[["item", "quantity"], ["notch", 14], ["riser", 14]], [["item", "hours"], ["riser", 0.5]]]));
   expect(rows[2]).toEqual(["riser", 7, "hour", 0.5, ""]);
-  expect(rows[1]?.[4]).toBe('rates: "notch" has no rate; give its hours, or 0 where it is included elsewhere');
+  expect(rows[1]?.[4]).toBe('rates: "notch" has no rate; give its hours, or "included" where it takes none here');
 });
 
 test("a row of the takeoff that has no count keeps its error in HOURS, and the others are reckoned", () => {
