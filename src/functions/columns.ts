@@ -9,6 +9,8 @@ interface Said {
   readonly required?: true;
   /** Words that stand for a value: `any` for no limit, `square` for a measured zero. */
   readonly words?: Readonly<Record<string, number>>;
+  /** Read only under its heading: a table without headings has no such column. */
+  readonly onlyHeaded?: true;
 }
 
 /**

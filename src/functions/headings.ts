@@ -2,7 +2,7 @@ import { isOverQuantity, isSlipOfQuantity } from "../solver/word-key";
 import { words } from "../solver/words";
 import { type Failed, failed, folded, type Given, isEmpty } from "./cells";
 import type { Columns, Table } from "./columns";
-import { nearest, say, slipOf } from "./say";
+import { inSight, nearest, say, slipOf } from "./say";
 
 /** The table or result that a heading belongs to, and whether others know it too. */
 export interface Home {
@@ -36,10 +36,18 @@ const columnKeys = (columns: Columns): ReadonlyMap<string, string> => {
 const isForeign = (heading: string, { takes }: Table, own: OwnHeadings): boolean =>
   folded(heading) !== NOTE && own.homeOf(heading) !== undefined && !takes.some((id) => own.isOfResult(heading, id));
 
+const HAS_DIGIT = /\p{N}/u;
+
+/** The column of ours that a word for how many may be meant for: stock says it as `available`. */
+const quantityMeant = (heading: string, free: readonly string[]): string | undefined => {
+  if (free.includes("quantity")) return isSlipOfQuantity(heading) ? "quantity" : undefined;
+  return free.includes("available") && (isSlipOfQuantity(heading) || isOverQuantity(heading)) ? "available" : undefined;
+};
+
 /** Headings of ours that say one thing in several tables, so that the nearest is not the one most alike in letters. */
 const ALIKE: readonly (readonly string[])[] = [
   ["left lean", "left flare"], ["right lean", "right flare"], ["back", "top"], ["front", "bottom"], ["height", "rise", "run"], ["cut height", "depth", "width"],
-  ["board depth", "depth"], ["price", "cost"], ["planned cost", "cost"], ["price each", "price"], ["hours each", "hours"], ["label", "item", "step"], ["available", "quantity"],
+  ["board depth", "depth"], ["price", "cost"], ["planned cost", "cost"], ["price each", "price"], ["hours each", "hours"], ["label", "item", "step"], ["available", "quantity", "count"],
 ].map((group) => group.map(folded));
 
 const nearestHere = (heading: string, { columns }: Table): string => {
@@ -51,12 +59,32 @@ const nearestHere = (heading: string, { columns }: Table): string => {
 const foreign = (argument: string, heading: string, home: Home, table: Table): Failed =>
   failed(say.foreignHeading(argument, heading, home.name, home.isOneOfSeveral, nearestHere(heading, table)));
 
-/** The column that stands for the quantity where no heading says so itself: the first plain word for one. */
-const plainQuantity = (first: readonly Given[], table: Table, own: OwnHeadings): number => {
-  if (!("quantity" in table.columns)) return -1;
-  const isHeading = (cell: Given): cell is string => typeof cell === "string" && !isEmpty(cell);
-  if (first.some((cell) => isHeading(cell) && columnKeys(table.columns).get(folded(cell)) === "quantity")) return -1;
-  return first.findIndex((cell) => isHeading(cell) && isOverQuantity(cell) && !table.takes.some((id) => own.isOfResult(cell, id)));
+const isHeading = (cell: Given): cell is string => typeof cell === "string" && !isEmpty(cell);
+
+/** The columns that may stand for the quantity where no heading says so itself: those under a plain word for one, beside a heading of the table. */
+const plainQuantities = (first: readonly Given[], table: Table, own: OwnHeadings): readonly number[] => {
+  if (!("quantity" in table.columns)) return [];
+  const keys = first.flatMap((cell) => (isHeading(cell) ? (columnKeys(table.columns).get(folded(cell)) ?? []) : []));
+  // Without headings the same words are units in the first row: 5 pcs.
+  if (keys.length === 0 || keys.includes("quantity")) return [];
+  return first.flatMap((cell, index) => (isHeading(cell) && isOverQuantity(cell) && !table.takes.some((id) => own.isOfResult(cell, id)) ? [index] : []));
+};
+
+/** Why the column under a plain word for the quantity may hold something else: names, or the numbers of the rows. */
+export const noQuantity = (
+  argument: string,
+  first: readonly Given[],
+  rows: readonly { readonly row: readonly Given[]; readonly number: number }[],
+  places: Places,
+): Failed | undefined => {
+  const index = places.get("quantity") ?? -1;
+  const heading = first[index] ?? null;
+  if (!isHeading(heading) || !isOverQuantity(heading)) return undefined;
+  const cells = rows.map(({ row, number }) => ({ cell: row[index] ?? null, number }));
+  const named = cells.find(({ cell }) => isHeading(cell) && !HAS_DIGIT.test(cell));
+  if (named !== undefined) return failed(say.noQuantity(argument, heading, `row ${named.number} has "${inSight(String(named.cell))}"`));
+  const isNumbering = cells.length > 1 && cells.every(({ cell }, place) => !isEmpty(cell) && Number(cell) === place + 1);
+  return isNumbering ? failed(say.noQuantity(argument, heading, "its rows are numbered 1, 2, 3 and so on")) : undefined;
 };
 
 /**
@@ -65,7 +93,7 @@ const plainQuantity = (first: readonly Given[], table: Table, own: OwnHeadings):
  */
 export const headingPlaces = (argument: string, first: readonly Given[], table: Table, own: OwnHeadings): Places | Failed | undefined => {
   const known = columnKeys(table.columns);
-  const quantity = plainQuantity(first, table, own);
+  const [quantity = -1, another = -1] = plainQuantities(first, table, own);
   const places = new Map<string, number>();
   const others: string[] = [];
   for (const [index, cell] of first.entries()) {
@@ -84,11 +112,11 @@ export const headingPlaces = (argument: string, first: readonly Given[], table: 
   // A first row of texts may be the first row of data, an item of a takeoff in it; only a row of headings and nothing else is another table's.
   const [stranger] = places.size > 0 || strangers.length === others.length ? strangers : [];
   const home = stranger === undefined ? undefined : own.homeOf(stranger);
+  if (another >= 0) return failed(say.twoQuantities(argument, String(first[quantity]), String(first[another])));
   if (stranger !== undefined && home !== undefined) return foreign(argument, stranger, home, table);
   const free = [...known.values()].filter((key) => !places.has(key)).map(words);
   for (const other of others) {
-    const isQuantity = free.includes("quantity") && isSlipOfQuantity(other);
-    const near = own.homeOf(other) === undefined ? (isQuantity ? "quantity" : slipOf(other, free)) : undefined;
+    const near = own.homeOf(other) === undefined ? (quantityMeant(other, free) ?? slipOf(other, free)) : undefined;
     if (near !== undefined) return failed(say.misspeltHeading(argument, other, near));
   }
   return places.size === 0 ? undefined : places;

@@ -3,7 +3,7 @@ import { Exact } from "../solver/length/exact";
 import { type Failed, failed, folded, type Given, type GivenCells, givenFor, isEmptyOrZero, isFailed } from "./cells";
 import type { Column, Columns, RowOf, Table } from "./columns";
 import { readAngle, readChoice, readCount, readFlag, readLength, readMoney, readNumber, readRate, readReading, readText } from "./read-value";
-import { headingPlaces, isHeadingRow, type OwnHeadings, type Places } from "./headings";
+import { headingPlaces, isHeadingRow, noQuantity, type OwnHeadings, type Places } from "./headings";
 import { say, inSight } from "./say";
 import { words } from "../solver/words";
 
@@ -53,10 +53,14 @@ export const readColumn = (name: string, cell: Given, column: Column, unit: Unit
       return readAngle(name, cell);
     case "count":
       return readCount(name, cell, column);
-    case "number":
-      return readNumber(name, cell, column);
-    case "money":
-      return readMoney(name, cell, column.sign);
+    case "number": {
+      const number = readNumber(name, cell, column);
+      return "zero" in column && number === 0 ? undefined : number;
+    }
+    case "money": {
+      const amount = readMoney(name, cell, column.sign);
+      return "zero" in column && !isFailed(amount) && amount.isZero() ? undefined : amount;
+    }
     case "rate": {
       const rate = readRate(name, cell, column.of);
       return isFailed(rate) ? rate : rate.toNumber();
@@ -117,7 +121,8 @@ export const readTable = <C extends Columns>(
   if (isFailed(headed)) return headed;
   const ambiguous = headed === undefined ? table.ambiguous?.(widthOf(filled.map(({ row }) => row))) : undefined;
   if (ambiguous !== undefined) return failed(say.ambiguousColumns(argument, ambiguous));
-  const places = headed ?? new Map(keys.slice(0, first.row.length).map((key, index) => [key, index]));
+  const inOrder = keys.filter((key) => columns[key]?.onlyHeaded !== true);
+  const places = headed ?? new Map(inOrder.slice(0, first.row.length).map((key, index) => [key, index]));
   const absent = required.find((key) => !places.has(key));
   if (absent !== undefined) {
     const found = headed === undefined ? [`${first.row.length} columns without headings`] : [...places.keys()].map(words);
@@ -125,6 +130,8 @@ export const readTable = <C extends Columns>(
   }
   const data = (headed === undefined ? filled : filled.filter(({ row }) => !isHeadingRow(row, places, columns))).filter(({ row }) => !isSummary(row, places, table));
   if (data.length === 0) return nothing;
+  const misread = headed === undefined ? undefined : noQuantity(argument, first.row, data, places);
+  if (misread !== undefined) return misread;
   const read = Object.entries(columns).map(([key, column]) => ({ key, column, heading: words(key), index: places.get(key) }));
   return data.map(({ row, number }): TableRow<C> => {
     const { label, says } = rowName(row, places, number);

@@ -143,6 +143,10 @@ export const say = {
     `${table}: heading ${quoted(got)} is not known; did you mean "${near}"?`,
   foreignHeading: (table: string, got: string, home: string, isOneOfSeveral: boolean, near: string): string =>
     `${table}: heading ${quoted(got)} is not read here; it belongs in ${home}${isOneOfSeveral ? " and others" : ""}; nearest here is "${near}"; rename the column or leave it out`,
+  noQuantity: (table: string, got: string, why: string): string =>
+    `${table}: heading ${quoted(got)} may not be the quantity: ${why}; write "quantity" over how many, or leave the column out`,
+  twoQuantities: (table: string, got: string, other: string): string =>
+    `${table}: headings ${quoted(got)} and ${quoted(other)} may each be the quantity; write "quantity" over how many`,
   twiceHeading: (table: string, heading: string): string => `${table}: heading "${heading}" stands twice; keep one`,
   twiceLabel: (label: string): string => `${label}: stands twice with two values; keep one`,
   missingHeading: (table: string, heading: string, found: readonly string[]): string =>

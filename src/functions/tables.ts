@@ -80,10 +80,16 @@ export const stock = table("stock", "One row a length that can be bought, or tha
 /** Goods are counted in units of their own, told apart and converted by the closed list of the solver. */
 const UNIT_SAYS = "Unit of the quantity. A table that gives no unit at all counts pieces.";
 
+const workedQuantity = {
+  kind: "number", sign: "any", required: true, zero: "not given", words: { included: 0 },
+  says: "How many, in the row's unit; `included` for none on purpose. 0 and an empty cell are none too, and the note says so.",
+} as const;
+
 export const quantities = table("quantities", "One row an item to be priced.", {
   item: itemLabel,
-  quantity: { kind: "number", sign: "any", required: true, says: "How many, in the row's unit." },
+  quantity: workedQuantity,
   unit: { kind: "text", default: "", says: UNIT_SAYS },
+  hoursEach: { kind: "label", onlyHeaded: true, says: "As HOURS gives it: `included` says that no hours are meant." },
 }, { takes: ["TAKEOFF", "HOURS", "BLANK", "ORDER", "BUY", "EXTEND"] });
 
 export const prices = table("prices", "One row a price.", {
@@ -97,18 +103,25 @@ export const prices = table("prices", "One row a price.", {
 
 const COSTS = {
   item: itemLabel,
-  cost: { kind: "money", sign: "any", required: true, says: "Cost of the row, rounded to cents; a credit is negative." },
+  cost: {
+    kind: "money", sign: "any", required: true, zero: "not given", words: { included: 0 },
+    says: "Cost of the row, rounded to cents; a credit is negative; `included` for a row that costs nothing here. 0 and an empty cell cost nothing too, and the note says so.",
+  },
   taxed: { kind: "flag", default: true, says: "Whether tax by items falls on the row." },
+  price: { kind: "label", onlyHeaded: true, says: "As EXTEND gives it: `included` says that a cost of 0 is meant." },
 } as const;
 
+/** Item, cost and taxed: the columns that need no heading. */
+const COSTS_IN_ORDER = Object.values(COSTS).filter((column) => !("onlyHeaded" in column)).length;
+
 export const costs = table("costs", "One row a cost.", COSTS, {
-  ambiguous: (columns) => (columns > Object.keys(COSTS).length ? "which of the columns is the cost?" : undefined),
+  ambiguous: (columns) => (columns > COSTS_IN_ORDER ? "which of the columns is the cost?" : undefined),
   takes: ["EXTEND", "ORDER", "BUY"],
 });
 
 export const work = table("work", "One row a piece of work.", {
   item: itemLabel,
-  quantity: { kind: "number", sign: "any", required: true, says: "How many, in the row's unit." },
+  quantity: workedQuantity,
   unit: { kind: "text", default: "", says: UNIT_SAYS },
 }, { takes: ["TAKEOFF", "BLANK", "ORDER", "BUY"] });
 
@@ -130,7 +143,7 @@ const goods = {
   item: itemLabel,
   quantity: { kind: "number", sign: "any", required: true, says: "How many; a return is negative. Empty or 1 for freight, tax and the like." },
   unit: { kind: "text", default: "", says: UNIT_SAYS },
-  price: { kind: "money", sign: "any", says: "Price of one; either it or the cost." },
+  price: { kind: "money", sign: "any", words: { included: 0 }, says: "Price of one; either it or the cost." },
   cost: { kind: "money", sign: "any", says: "Cost of the row, rounded to cents." },
 } as const;
 

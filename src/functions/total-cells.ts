@@ -2,16 +2,19 @@ import { VERDICTS } from "../solver/code/check";
 import { exact, type Exact } from "../solver/length/exact";
 import { type AddedRow, columnTotal, type SumRow, type TotalProblem } from "../solver/notation/column-total";
 import { goodsUnit, isSameUnit } from "../solver/goods/goods-unit";
+import { isIncluded } from "../solver/goods/meant-nothing";
 import { type Problem, problem } from "../solver/problem";
+import { isOverQuantity } from "../solver/word-key";
 import { type Failed, failed, folded, type Given, type GivenCells, isEmpty, isEmptyOrZero, isFailed } from "./cells";
 import { namePlace } from "./name-place";
 import { readNumber } from "./read-value";
-import { nearest, say, slipOf } from "./say";
+import { inSight, nearest, say, slipOf } from "./say";
 
 /** Columns that say what a row is about. */
 const LABELS: readonly string[] = ["step", "label", "item"].map(folded);
-/** Rows that are sums of others, as people call them. */
-const SUM_ROWS: ReadonlyMap<string, SumRow> = new Map([["total", "total"], ["subtotal", "subtotal"], ["sub total", "subtotal"], ["grand total", "grand total"]].map(([name, sum]) => [folded(name as string), sum as SumRow]));
+/** Rows that are sums of others, as people call them; the more special first. */
+const SUM_ROWS: readonly (readonly [key: string, sum: SumRow])[] = [["grandtotal", "grand total"], ["subtotal", "subtotal"], ["total", "total"], ["sum", "total"]];
+const NOTE = folded("note");
 const UNIT = folded("unit");
 /** Columns of ours that are in the unit that stands in the row. */
 const IN_UNITS: readonly string[] = ["quantity", "value", "planned", "bought", "used"].map(folded);
@@ -20,10 +23,21 @@ const VERDICT = folded("verdict");
 interface Row {
   readonly cells: readonly Given[];
   readonly name: string;
+  /** Called a sum and nothing else. */
   readonly isSum: SumRow | undefined;
+  /** A sum, or a row whose name may be of one: total treads. */
+  readonly mayBeSum: SumRow | undefined;
 }
 
 const isText = (cell: Given): cell is string => typeof cell === "string" && !isEmpty(cell);
+
+const sumCalled = (text: string): SumRow | undefined => SUM_ROWS.find(([key]) => folded(text) === key)?.[1];
+
+/** The sum that a name is about: treads subtotal, total treads. A word that only holds the letters is none. */
+const sumNamed = (text: string): SumRow | undefined => {
+  const called = text.replace(/\b(sub|grand)[\s-]+total/gi, "$1total").split(/[^\p{L}]+/u).filter((word) => word !== "").map(sumCalled);
+  return called[0] ?? called.at(-1);
+};
 
 /** The rows under the headings, each with the name by which the user knows it; headings said again are none. */
 const rowsUnder = (headings: readonly Given[], table: GivenCells, first: number): readonly Row[] => {
@@ -35,17 +49,21 @@ const rowsUnder = (headings: readonly Given[], table: GivenCells, first: number)
     if (index <= first || cells.every(isEmptyOrZero) || isSaidAgain(cells)) return [];
     const label = cells[labels] ?? null;
     const isNamed = !isEmptyOrZero(label) && !isFailed(label);
-    return [{ cells, name: isNamed ? `row ${index + 1} (${String(label)})` : `row ${index + 1}`, isSum: isText(label) ? SUM_ROWS.get(folded(label)) : undefined }];
+    const texts = cells.filter((cell, column): cell is string => isText(cell) && folded(String(headings[column] ?? "")) !== NOTE);
+    const isSum = texts.map(sumCalled).find((sum) => sum !== undefined);
+    const mayBeSum = isSum ?? (texts[0] === undefined ? undefined : sumNamed(texts[0]));
+    const called = isNamed ? String(label) : mayBeSum === undefined ? undefined : texts[0];
+    return [{ cells, name: called === undefined ? `row ${index + 1}` : `row ${index + 1} (${inSight(called)})`, isSum, mayBeSum }];
   });
 };
 
 const added = (rows: readonly Row[], column: number, heading: string): AddedRow[] | Failed => {
   const read: AddedRow[] = [];
-  for (const { cells, name, isSum } of rows) {
+  for (const { cells, name, mayBeSum } of rows) {
     const cell = cells[column] ?? null;
-    const value = isEmpty(cell) ? undefined : readNumber(`${heading} in ${name}`, cell, { sign: "any" });
+    const value = isEmpty(cell) ? undefined : isIncluded(cell) ? 0 : readNumber(`${heading} in ${name}`, cell, { sign: "any" });
     if (isFailed(value)) return value;
-    read.push({ name, isSum, value: value === undefined ? undefined : exact(value) });
+    read.push({ name, isSum: mayBeSum, value: value === undefined ? undefined : exact(value) });
   }
   return read;
 };
@@ -54,11 +72,12 @@ const added = (rows: readonly Row[], column: number, heading: string): AddedRow[
 const unitsOf = (rows: readonly Row[], headings: readonly Given[], column: number): readonly string[] => {
   const isHeaded = (cell: Given, keys: readonly string[]): boolean => isText(cell) && keys.includes(folded(cell));
   const unitColumn = headings.findIndex((cell) => isHeaded(cell, [UNIT]));
-  if (unitColumn < 0 || !isHeaded(headings[column] ?? null, IN_UNITS)) return [];
+  const heading = headings[column] ?? null;
+  if (unitColumn < 0 || !(isHeaded(heading, IN_UNITS) || (isText(heading) && isOverQuantity(heading)))) return [];
   const found: string[] = [];
-  for (const { cells, isSum } of rows) {
+  for (const { cells, mayBeSum } of rows) {
     const unit = cells[unitColumn] ?? null;
-    if (isSum !== undefined || isEmptyOrZero(cells[column] ?? null) || isFailed(unit)) continue;
+    if (mayBeSum !== undefined || isEmptyOrZero(cells[column] ?? null) || isFailed(unit)) continue;
     const text = isEmptyOrZero(unit) ? "" : String(unit);
     if (!found.some((other) => (text === "" || other === "" ? text === other : isSameUnit(goodsUnit(text), goodsUnit(other))))) found.push(text);
   }

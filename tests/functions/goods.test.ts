@@ -141,12 +141,32 @@ test("goods planned with net and gross and neither bought nor used have no yield
 test("a price, a rate or a quantity that is 0 or empty is told from one that is included", () => {
   const notes = (id: string, heading: string, of: unknown[][], per: unknown[][]): unknown[] => rowsOf(id, [["item", "quantity"], ...of], [["item", heading], ...per]).map(({ note }) => note);
   const rates = [["a", 0], ["b", ""], ["c", "Included"], ["d", 5]];
-  const wanted = [["a", 1], ["b", 1], ["c", 1], ["d", 1], ["d", ""], ["d", 0], ["c", 0], ["a", 0]];
+  const wanted = [["a", 1], ["b", 1], ["c", 1], ["d", 1], ["d", ""], ["d", 0], ["c", 0], ["a", 0], ["d", "included"]];
   const price = "price is 0 or empty: costs nothing here";
   const quantity = "quantity is 0 or empty: costs nothing here";
-  expect(notes("EXTEND", "price", wanted, rates)).toEqual([price, price, "", "", quantity, quantity, "", ""]);
+  const both = "quantity and price are 0 or empty: costs nothing here";
+  expect(notes("EXTEND", "price", wanted, rates)).toEqual([price, price, "", "", quantity, quantity, "", both, ""]);
   const hours = "hours are 0 or empty: no hours here";
   const work = "quantity is 0 or empty: no hours here";
-  expect(notes("HOURS", "hours", wanted, rates)).toEqual([hours, hours, "", "", work, work, "", ""]);
+  const neither = "quantity and hours are 0 or empty: no hours here";
+  expect(notes("HOURS", "hours", wanted, rates)).toEqual([hours, hours, "", "", work, work, "", neither, ""]);
+  // Nothing written out, as text or in a currency, is a 0 like any other.
+  expect(notes("EXTEND", "price", [["a", 1]], [["a", "0.00"]])).toEqual([price]);
   expect(says("EXTEND", [["item", "quantity"], ["a", 1]], [["item"], ["a"]])).toBe('prices: heading "price" is missing; found item');
+});
+
+test("what is included goes on as included from hours through their price into the bid", () => {
+  const work = [["item", "quantity"], ["screws", 90], ["newel", 2], ["cap", "included"]];
+  const worked = called("HOURS", work, [["item", "hours"], ["screws", "included"], ["newel", 3], ["cap", 1]]);
+  const extended = called("EXTEND", worked, [["labour", 50, "hour"]]);
+  // By hand: 2 newels x 3 hours x 50.
+  expect(extended).toEqual([
+    ["item", "quantity", "unit", "price", "cost", "note"],
+    ["screws", 0, "hour", "included", 0, ""], ["newel", 6, "hour", 50, 300, ""], ["cap", 0, "hour", "included", 0, ""],
+  ]);
+  expect(rowsOf("BID", extended)[0]).toEqual({ label: "direct", cost: 300, note: "" });
+  expect(called("TOTAL", extended, "cost")).toBe(300);
+  // Its own result as a list of prices says the same of its goods.
+  expect(rowsOf("EXTEND", [["item", "quantity", "unit"], ["screws", 4, "hour"]], extended)[0]).toMatchObject({ price: "included", cost: 0, note: "" });
+  expect(called("BID", [["item", "cost", "taxed"], ["a", "included", "no"], ["b", 5, "no"]])).toContainEqual(["direct", 5, ""]);
 });

@@ -178,6 +178,25 @@ describe("a quantity under a plain word", () => {
     expect(cut(["length", word], [40, 3])).toBe(`#VALUE! pieces: heading "${word}" is not known; did you mean "quantity"?`);
   });
 
+  test("over the numbers of the rows, over names and beside another it is refused by name", () => {
+    expect(worked(["No.", "item"], [1, "newel"], [2, "cap"], [3, "rail"])).toBe(
+      '#VALUE! work: heading "No." may not be the quantity: its rows are numbered 1, 2, 3 and so on; write "quantity" over how many, or leave the column out',
+    );
+    expect(cut(["Piece", "length"], ["tread", 40], ["riser", 38])).toBe(
+      '#VALUE! pieces: heading "Piece" may not be the quantity: row 2 has "tread"; write "quantity" over how many, or leave the column out',
+    );
+    expect(worked(["No.", "item", "Pcs"], [1, "newel", 5])).toBe('#VALUE! work: headings "No." and "Pcs" may each be the quantity; write "quantity" over how many');
+  });
+
+  test("without headings it is a unit in the first row", () => {
+    // 5 newels at 3 each.
+    expect(answered(declared("EXTEND"), [[["newel", 5, "pcs"]], [["newel", 3, "each"]]])).toContainEqual(["newel", 5, "pcs", 3, 15, ""]);
+  });
+
+  test.each(["Pcs", "count", "Qnty"])("%s over stock is asked for as available", (word) => {
+    expect(answered(declared("CUTS"), [[["length", "quantity"], [40, 3]], [["length", "price", word], [96, 30, 1]]])).toMatch(/^#VALUE! stock: heading ".*(did you mean|nearest here is) "available"/);
+  });
+
   test("it is no label and no goods", () => {
     expect(answered(declared("EXTEND"), [[["item", "quantity"], ["pieces", 2]], [["item", "price"], ["quantity", 5], ["pieces", 3]]])).toContainEqual(["pieces", 2, "", 3, 6, ""]);
   });

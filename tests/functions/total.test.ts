@@ -58,10 +58,24 @@ test("subtotals are what the rows since the last one come to, or all since the t
   expect(answered("TOTAL", [["item", "verdict"], ["a", "fail"], ["Subtotal", "fail"]], "verdict", "fail")).toBe(1);
 });
 
+test("a subtotal may stand under any heading and be named for what it adds", () => {
+  const rows = (subtotal: number): unknown[][] => [["No.", "Description", "cost"], [1, "tread", 1], [2, "riser", 2], ["", "Subtotal", subtotal], [3, "newel", 4]];
+  expect(answered("TOTAL", rows(3), "cost")).toBe(7);
+  expect(answered("TOTAL", rows(9), "cost")).toBe("#VALUE! cost in row 4 (Subtotal): is 9 where the rows above it come to 3; these rows are no parts of a sum, or a cell was typed over");
+  for (const name of ["Treads subtotal", "Total treads", "Sub-total:", "SUM"]) expect(answered("TOTAL", [["item", "cost"], ["a", 1], ["b", 2], [name, 3], ["c", 4]], "cost")).toBe(7);
+  // Words that only hold the letters are goods.
+  expect(answered("TOTAL", [["item", "cost"], ["summit ash", 1], ["totally clear oak", 2]], "cost")).toBe(3);
+});
+
+test("an amount that is included adds nothing", () => {
+  expect(answered("TOTAL", [["item", "cost"], ["a", "included"], ["b", 2]], "cost")).toBe(2);
+});
+
 test("a quantity of several units is refused by the units, in one unit under several names it is added", () => {
   const rows = (...units: unknown[]): unknown[][] => [["item", "quantity", "unit"], ...units.map((unit, index) => [`good ${index + 1}`, index + 1, unit])];
   expect(answered("TOTAL", rows("LF", "ft", "lin ft"), "quantity")).toBe(6);
   expect(answered("TOTAL", rows("", null), "quantity")).toBe(3);
+  expect(answered("TOTAL", [["item", "Pcs", "unit"], ["a", 14, "each"], ["b", 84, "ft"], ["c", 3, "sq ft"]], "Pcs")).toMatch(/^#VALUE! Pcs: its rows are in each, ft, sq ft, /);
   expect(answered("TOTAL", rows("ft", "in", "", "ft"), "Qty")).toBe("#VALUE! Qty: its rows are in ft, in, no unit, which do not add up to one number; give the rows of one unit");
   // Nothing of another unit changes no sum.
   expect(answered("TOTAL", [...rows("ft", "ft"), ["none", 0, "each"], ["total", 3, ""]], "quantity")).toBe(3);

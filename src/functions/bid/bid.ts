@@ -29,7 +29,7 @@ export const BID = declare({
     columns: {
       label: { kind: "label", says: "direct, overhead, profit, price, tax, total." },
       cost: { kind: "money", says: "Price is direct + overhead + profit, total is price + tax, to the cent." },
-      note: { kind: "text", says: "Beside direct: costs that are 0 or empty, by the first of them." },
+      note: { kind: "text", says: "Beside direct: how many costs are 0 or empty, and the first of them." },
     },
   },
   problems: { "margin-of-all": { cell: "#VALUE!", says: say.marginOfAll("profit") } },
@@ -50,7 +50,7 @@ export const BID = declare({
       from: "I. P. Hicks, The Builders' Guide, Estimating Labor for Carpentry Work: B bids 800, labor 600, profit 200, which is a fourth of the price",
     },
     {
-      given: { costs: [["item", "cost"], ["cove", ""], ["newel", 10], ["cap", 0]] },
+      given: { costs: [["item", "cost"], ["cove", ""], ["newel", 10], ["cap", 0], ["plug", "included"]] },
       shows: [{ label: "direct", cost: 10, note: "cost is 0 or empty in row 2 (cove) and 1 more" }],
       from: "by hand: only the newel has a cost",
     },

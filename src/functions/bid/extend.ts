@@ -33,7 +33,7 @@ export const EXTEND = declare({
       item: { kind: "label", says: "Item as given." },
       quantity: { kind: "number", says: "Quantity as given." },
       unit: { kind: "text", says: "Unit of the quantity." },
-      price: { kind: "money", says: "Price of one unit of the quantity; a price for another unit is converted." },
+      price: { kind: "money", says: "Price of one unit of the quantity; a price for another unit is converted. `included` where no cost is meant." },
       cost: { kind: "money", says: "Quantity x price, rounded to cents, half a cent away from zero." },
       note: { kind: "text", says: "Why there is no price, a price or a quantity that is 0 or empty, or a name in either table that may mean the same goods." },
     },
@@ -100,7 +100,7 @@ export const EXTEND = declare({
       gives: [
         ["item", "quantity", "unit", "price", "cost", "note"],
         ["cove", 84, "ft", 0, 0, "price is 0 or empty: costs nothing here"],
-        ["riser", 14, "each", 0, 0, ""],
+        ["riser", 14, "each", "included", 0, ""],
         ["newel", 0, "each", 85, 0, "quantity is 0 or empty: costs nothing here"],
       ],
       from: "by hand: nothing times anything is 0; only the risers are said to cost nothing here",

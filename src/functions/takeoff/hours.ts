@@ -19,7 +19,7 @@ export const HOURS = declare({
       item: { kind: "label", says: "Item of the work." },
       quantity: { kind: "number", says: "Hours." },
       unit: { kind: "text", says: "Always hour." },
-      hoursEach: { kind: "number", says: "Hours for one unit of the work; a rate for another unit is converted." },
+      hoursEach: { kind: "number", says: "Hours for one unit of the work; a rate for another unit is converted. `included` where none are meant." },
       note: { kind: "text", says: "Why there is no rate, hours or a quantity that are 0 or empty, or a name in either table that may mean the same work." },
     },
   },
@@ -53,7 +53,7 @@ export const HOURS = declare({
       gives: [
         ["item", "quantity", "unit", "hours each", "note"],
         ["notch", 0, "hour", 0, "hours are 0 or empty: no hours here"],
-        ["screws", 0, "hour", 0, ""],
+        ["screws", 0, "hour", "included", ""],
         ["newel", 0, "hour", 2, "quantity is 0 or empty: no hours here"],
       ],
       from: "by hand: nothing times anything is 0; only the screws are said to take no hours here",

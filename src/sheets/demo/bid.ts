@@ -67,7 +67,7 @@ export const bid = sheet(
     extended("K25", "E4#"),
     { at: "E42", style: "label", rows: [["Hours, priced"]] },
     extended("E43", "E24#"),
-    { at: "K43", style: "label", rows: [["Blanks, from Order; rows without a price are cut from sticks"]] },
+    { at: "K43", style: "label", rows: [["Blanks, from Order; rows without a price are cut from sticks, and the bid names them"]] },
     extended("K44", "Order!A15#", "Order!A15#"),
     { at: "K51", style: "label", rows: [["Boards, from Cut plan"]] },
     extended("K52", "'Cut plan'!J22#", "'Cut plan'!J22#"),

@@ -1,3 +1,4 @@
+import { isIncluded } from "../goods/meant-nothing";
 import { Exact } from "../length/exact";
 import { isProblem, type Problem } from "../problem";
 import { cents } from "./cents";
@@ -6,8 +7,10 @@ import { type Basis, sellingPrice } from "./selling-price";
 export interface Cost {
   readonly item: string | number;
   readonly row: number;
-  /** A credit is negative. */
-  readonly cost: Exact;
+  /** A credit is negative. Absent: 0 or empty, which a host may not tell apart. 0: included elsewhere, in words. */
+  readonly cost?: Exact;
+  /** As an extension gives it: `included` says that a cost of 0 is meant. */
+  readonly price?: string | number;
   readonly taxed: boolean;
 }
 
@@ -27,11 +30,13 @@ export interface BidRow {
   readonly note?: string;
 }
 
-const sum = (costs: readonly Cost[]): Exact => costs.reduce((total, { cost }) => total.plus(cents(cost)), new Exact(0));
+const NOTHING = new Exact(0);
+
+const sum = (costs: readonly Cost[]): Exact => costs.reduce((total, { cost }) => (cost === undefined ? total : total.plus(cents(cost))), NOTHING);
 
 /** Costs that a cell left empty may hide: a host may hand over 0 for it. */
 const blankNote = (costs: readonly Cost[]): string => {
-  const blank = costs.filter(({ cost }) => cost.isZero());
+  const blank = costs.filter(({ cost, price }) => cost === undefined && !isIncluded(price));
   const [first] = blank;
   if (first === undefined) return "";
   return `cost is 0 or empty in row ${first.row} (${String(first.item)})${blank.length === 1 ? "" : ` and ${blank.length - 1} more`}`;

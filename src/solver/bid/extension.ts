@@ -1,5 +1,6 @@
 import { goodsKey, LABOUR } from "../goods/goods-key";
 import { EACH, goodsUnit, isTime } from "../goods/goods-unit";
+import { blankNote, INCLUDED, isIncluded } from "../goods/meant-nothing";
 import { joinedNotes, nearNames, suspectNote } from "../goods/near-names";
 import {
   amountFor, isListed, isReadable, type Listed, listedFigure, type NoFigure, notListed, type PerUnitList, perUnitList, type Unreadable, type Wanted,
@@ -10,8 +11,10 @@ import { cents } from "./cents";
 
 export interface Quantity {
   readonly item: string | number;
-  /** A return is negative. */
-  readonly quantity: number;
+  /** A return is negative. Absent: 0 or empty, which a host may not tell apart. 0: none, in words. */
+  readonly quantity?: number;
+  /** As hours give it: `included` says that a quantity of 0 is meant. */
+  readonly hoursEach?: string | number;
   readonly unit: string;
   readonly row: number;
 }
@@ -32,7 +35,7 @@ export interface ExtendedRow<Bad> {
   readonly item: string | number;
   readonly quantity?: number;
   readonly unit?: string;
-  readonly price?: Exact;
+  readonly price?: Exact | typeof INCLUDED;
   readonly cost?: Exact;
   readonly note?: string;
   readonly bad?: Bad | Problem<NoPrice>;
@@ -61,13 +64,10 @@ const unitPrice = <Bad>(list: PerUnitList<Bad>, wanted: Wanted): Listed | Proble
 
 const NOTHING = new Exact(0);
 
-/** What costs nothing although nobody wrote that it should. */
-const blankNote = (quantity: number, { figure, isBlank }: Listed): string => {
-  if (isBlank) return quantity === 0 ? "" : "price is 0 or empty: costs nothing here";
-  return quantity === 0 && !figure.isZero() ? "quantity is 0 or empty: costs nothing here" : "";
-};
+const noteOfNothing = (quantity: number | undefined, { isBlank }: Listed): string =>
+  blankNote([...(quantity === undefined ? ["quantity"] : []), ...(isBlank ? ["price"] : [])], false, "costs nothing here");
 
-/** Every quantity times its price, to the cent, row by row; a row without a price or that could not be read keeps its reason. */
+/** Every quantity times its price, to the cent, row by row; what is included says so in place of its price; a row without a price or that could not be read keeps its reason. */
 export const extension = <Bad>(
   quantities: readonly (Quantity | Unreadable<Bad>)[],
   prices: readonly (Price | Unreadable<Bad>)[],
@@ -80,14 +80,15 @@ export const extension = <Bad>(
     if (!isReadable(row)) return { item: row.label, bad: row.bad };
     const { item, quantity, unit } = row;
     const found = unitPrice(list, { ...row, isOfPieces });
-    if (!isListed(found)) return { item, quantity, unit, bad: found };
+    if (!isListed(found)) return { item, quantity: quantity ?? 0, unit, bad: found };
+    const isMeant = quantity === 0 || (quantity === undefined && isIncluded(row.hoursEach)) || (found.figure.isZero() && !found.isBlank);
     return {
       item,
-      quantity,
+      quantity: quantity ?? 0,
       unit: unit || (found.unit === undefined ? "" : EACH.name),
-      price: amountFor(found.figure, unit, found),
-      cost: cents(amountFor(exact(quantity).times(found.figure), unit, found)),
-      note: joinedNotes(blankNote(quantity, found), suspectNote(near(item))),
+      price: isMeant ? INCLUDED : amountFor(found.figure, unit, found),
+      cost: cents(amountFor(exact(quantity ?? 0).times(found.figure), unit, found)),
+      note: joinedNotes(isMeant ? "" : noteOfNothing(quantity, found), suspectNote(near(item))),
     };
   });
 };

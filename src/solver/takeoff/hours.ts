@@ -1,3 +1,4 @@
+import { blankNote, INCLUDED } from "../goods/meant-nothing";
 import { joinedNotes, nearNames, suspectNote } from "../goods/near-names";
 import { amountFor, isListed, isReadable, type Listed, listedFigure, type NoFigure, notListed, perUnitList, type Unreadable } from "../goods/per-unit-list";
 import { type Exact, exact } from "../length/exact";
@@ -5,7 +6,8 @@ import type { Problem } from "../problem";
 
 export interface Work {
   readonly item: string | number;
-  readonly quantity: number;
+  /** Absent: 0 or empty, which a host may not tell apart. 0: none, in words. */
+  readonly quantity?: number;
   readonly unit: string;
   readonly row: number;
 }
@@ -24,18 +26,15 @@ export interface HoursLine<Bad> {
   readonly item: string;
   readonly quantity?: Exact;
   readonly unit: "hour";
-  readonly hoursEach?: Exact;
+  readonly hoursEach?: Exact | typeof INCLUDED;
   readonly note?: string;
   readonly bad?: Bad | Problem<NoFigure>;
 }
 
-/** What takes no hours although nobody wrote that it should. */
-const blankNote = (quantity: number, { figure, isBlank }: Listed): string => {
-  if (isBlank) return quantity === 0 ? "" : "hours are 0 or empty: no hours here";
-  return quantity === 0 && !figure.isZero() ? "quantity is 0 or empty: no hours here" : "";
-};
+const noteOfNothing = (quantity: number | undefined, { isBlank }: Listed): string =>
+  blankNote([...(quantity === undefined ? ["quantity"] : []), ...(isBlank ? ["hours"] : [])], isBlank, "no hours here");
 
-/** Hours of every piece of work by the shop's own rates; work without a rate is named in its row, and a rate of 0 is work that takes none here. */
+/** Hours of every piece of work by the shop's own rates; work without a rate is named in its row, and what is included says so in place of its hours. */
 export const hours = <Bad>(work: readonly (Work | Unreadable<Bad>)[], rates: readonly (Rate | Unreadable<Bad>)[]): readonly HoursLine<Bad>[] => {
   const list = perUnitList(rates.map((row) => (isReadable(row) ? { ...row, figure: exact(row.hours ?? 0), isBlank: row.hours === undefined } : row)));
   const readable = work.filter(isReadable);
@@ -46,12 +45,13 @@ export const hours = <Bad>(work: readonly (Work | Unreadable<Bad>)[], rates: rea
     const item = String(row.item);
     const found = listedFigure(list, { ...row, isOfPieces }) ?? notListed(list, row.item);
     if (!isListed(found)) return { item, unit: "hour", bad: found };
+    const isMeant = row.quantity === 0 || (found.figure.isZero() && !found.isBlank);
     return {
       item,
-      quantity: amountFor(exact(row.quantity).times(found.figure), row.unit, found),
+      quantity: amountFor(exact(row.quantity ?? 0).times(found.figure), row.unit, found),
       unit: "hour",
-      hoursEach: amountFor(found.figure, row.unit, found),
-      note: joinedNotes(blankNote(row.quantity, found), suspectNote(near(row.item))),
+      hoursEach: isMeant ? INCLUDED : amountFor(found.figure, row.unit, found),
+      note: joinedNotes(isMeant ? "" : noteOfNothing(row.quantity, found), suspectNote(near(row.item))),
     };
   });
 };
