@@ -81,8 +81,8 @@ export const readColumn = (name: string, cell: Given, column: Column, unit: Unit
 const widthOf = (rows: readonly (readonly Given[])[]): number =>
   rows.reduce((widest, row) => row.reduce((last: number, cell, index) => (isEmptyOrZero(cell) ? last : Math.max(last, index + 1)), widest), 0);
 
-/** Rows of ORDER that are about its other rows: where the result goes on into another table they are no goods. */
-const SUMMARIES: readonly string[] = ["total", "saving"];
+/** Rows that are about other rows, of ORDER or of the user's own: where a table goes on into another they are no goods. */
+const SUMMARIES: readonly string[] = ["total", "saving", "subtotal", "grand total"].map(folded);
 
 const isSummary = (row: readonly Given[], places: Places, { takes }: Table): boolean => {
   const item = row[places.get("item") ?? -1] ?? null;

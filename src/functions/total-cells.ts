@@ -104,7 +104,7 @@ const counted = (rows: readonly Row[], column: number, heading: string, of: stri
     const bad = cells.find(isFailed);
     if (bad !== undefined) return failed(say.passedOn(`table, ${name}`, bad.held ?? bad.failed), bad.failed);
     const cell = cells[column] ?? null;
-    if (isSum !== undefined) continue;
+    if (isSum !== undefined && sumCalled(String(cell)) === undefined) continue;
     if (reads(cell, wanted)) count += 1;
     else if (!isEmpty(cell)) words.add(String(cell));
   }

@@ -155,6 +155,11 @@ test("a price, a rate or a quantity that is 0 or empty is told from one that is 
   expect(says("EXTEND", [["item", "quantity"], ["a", 1]], [["item"], ["a"]])).toBe('prices: heading "price" is missing; found item');
 });
 
+test("subtotals among the costs of a bid are not counted again, as a total is not", () => {
+  const costs = [["item", "cost"], ["wood", 100], ["Sub-total", 100], ["labour", 50], ["Grand total", 150]];
+  expect(called("BID", costs)).toContainEqual(["direct", 150, ""]);
+});
+
 test("what is included goes on as included from hours through their price into the bid", () => {
   const work = [["item", "quantity"], ["screws", 90], ["newel", 2], ["cap", "included"]];
   const worked = called("HOURS", work, [["item", "hours"], ["screws", "included"], ["newel", 3], ["cap", 1]]);

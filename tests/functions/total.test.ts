@@ -56,6 +56,7 @@ test("subtotals are what the rows since the last one come to, or all since the t
   expect(answered("TOTAL", rows(["subtotal", 5]), "cost")).toBe("#VALUE! cost in row 6 (subtotal): is 5 where the rows above it come to 4; these rows are no parts of a sum, or a cell was typed over");
   expect(answered("TOTAL", rows(["Grand total", 6]), "cost")).toContain("cost in row 6 (Grand total): is 6 where the rows above it come to 7;");
   expect(answered("TOTAL", [["item", "verdict"], ["a", "fail"], ["Subtotal", "fail"]], "verdict", "fail")).toBe(1);
+  expect(answered("TOTAL", [["item", "kind"], ["a", "total"], ["b", "part"], ["total", "part"]], "kind", "total")).toBe(1);
 });
 
 test("a subtotal may stand under any heading and be named for what it adds", () => {

@@ -15,7 +15,7 @@ export const BID = declare({
   group: "Takeoff and bid",
   says: "A bid from its costs: overhead, profit, price, tax and total.",
   parameters: {
-    costs: { kind: "table", table: costTable, badRows: "refuse", says: "Direct costs; they add up, and a credit is negative." },
+    costs: { kind: "table", table: costTable, badRows: "refuse", says: "Direct costs; they add up, and a credit is negative. Rows called total, subtotal, grand total or saving are no costs." },
     overhead: { kind: "rate", of: "the cost", default: 0, says: "Overhead as a share of direct cost." },
     profit: { kind: "rate", of: "the cost or of the price", default: 0, says: "Profit as a share: by markup of direct cost and overhead together, by margin of the price." },
     basis: { kind: "choice", options: ["markup", "margin"], default: "markup", says: "Whether profit is a share of direct cost and overhead (markup) or of the price (margin)." },

@@ -29,7 +29,7 @@ export const TOTAL = declare({
       without: "Left out: the numbers of the column are added.",
     },
   },
-  result: { kind: "number", says: "Sum in exact decimals, or count. Rows called total, subtotal or grand total are left out: they have to be what the rows above them come to." },
+  result: { kind: "number", says: "Sum in exact decimals, or count. Rows called total, subtotal or grand total, and rows named for one such as total treads, are left out: they have to be what the rows above them come to. Quantities in several units are refused." },
   problems: {
     "no-headings": { cell: "#VALUE!", says: "table: has no headings; the first row has to name the columns" },
     "nothing-to-add": { cell: "#VALUE!", says: 'table: has no row with a number in "{heading}"' },
