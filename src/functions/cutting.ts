@@ -41,6 +41,10 @@ export const CUTTING_PROBLEMS = {
   "too-many-pieces": { cell: "#VALUE!", says: "pieces: {count} pieces are more than one plan takes; split the job into plans of {most} or fewer" },
   "too-much-stock": { cell: "#VALUE!", says: "stock: {count} rows are more than one plan takes; leave out what will not be cut, {most} rows or fewer" },
   "too-many-parts": { cell: "#VALUE!", says: "pieces: {count} grades and sizes that share no stock are more than one plan takes; split the job into plans of {most} or fewer" },
+  "no-stock-available": {
+    cell: "#N/A",
+    says: "available: piece {piece} ({length}) has no stock: of every row of its grade 0 are available; write how many there are, or `any`",
+  },
   "no-stock-of-grade": {
     cell: "#N/A",
     says: 'grade: piece {piece} ({length}) is of grade "{grade}", and no stock of that grade is available; add one, or leave both grades empty',
@@ -53,11 +57,11 @@ export const CUTTING_PROBLEMS = {
     cell: "#VALUE!",
     says: "thickness: stock {stock} ({length}) has none, and piece {piece} is {size} thick; give the thickness of the stock",
   },
-  "piece-too-wide": { cell: "#N/A", says: "width: piece {piece} is {width} wide, and the widest stock of its grade is {widest}; add wider stock" },
-  "piece-too-thick": { cell: "#N/A", says: "thickness: piece {piece} is {thickness} thick, and the thickest stock of its grade is {thickest}; add thicker stock" },
+  "piece-too-wide": { cell: "#N/A", says: "width: piece {piece} is {width} wide, and the widest available stock of its grade is {widest}; add wider stock" },
+  "piece-too-thick": { cell: "#N/A", says: "thickness: piece {piece} is {thickness} thick, and the thickest available stock of its grade is {thickest}; add thicker stock" },
   "piece-fits-no-section": {
     cell: "#N/A",
-    says: "width: piece {piece} is {width} wide and {thickness} thick, and no stock of its grade is both; what is wide enough is too thin",
+    says: "width: piece {piece} is {width} wide and {thickness} thick, and no available stock of its grade is both; what is wide enough is too thin",
   },
   "too-many-sections": { cell: "#VALUE!", says: "width: {count} different widths and thicknesses of one grade are more than one plan takes; split the job so that each has {most} or fewer" },
   "piece-fits-no-stock-of-section": {
@@ -65,6 +69,10 @@ export const CUTTING_PROBLEMS = {
     says: "length: piece {piece} is {length}, more than the {longest} that can be cut from the longest stock of its grade that is wide and thick enough",
   },
   "piece-fits-no-stock": { cell: "#N/A", says: "length: piece {piece} is {length}, more than the {longest} that can be cut from the longest stock of its grade" },
+  "piece-fits-no-available-stock": {
+    cell: "#N/A",
+    says: "length: piece {piece} is {length}, the longest stock of its grade is {there}, and none of it is available; the longest available gives {longest}",
+  },
   "stock-runs-out": {
     cell: "#N/A",
     says: "available: the stock cannot hold all pieces; piece {piece} ({length}) is without a stick, and the longest stick gives {longest}; add stock, or write `any`",

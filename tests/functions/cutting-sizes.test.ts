@@ -37,7 +37,7 @@ describe("blanks cut from boards", () => {
   test("boards too narrow for the treads are refused with both sizes, in every function of the plan", () => {
     const blanks = cells("BLANK", STAIR);
     for (const id of ["CUTS", "BUY", "PLAN", "OFFCUTS"]) {
-      expect(sentence(id, blanks, [HEADINGS, POPLAR], 0.125, 0, 12)).toBe('width: piece tread is 11 1/4" wide, and the widest stock of its grade is 7 1/4"; add wider stock');
+      expect(sentence(id, blanks, [HEADINGS, POPLAR], 0.125, 0, 12)).toBe('width: piece tread is 11 1/4" wide, and the widest available stock of its grade is 7 1/4"; add wider stock');
     }
   });
 
@@ -54,7 +54,7 @@ describe("blanks cut from boards", () => {
     const goods = cells("BUY", cells("BLANK", stair), stock, 3, 0, "", "mm");
     expect(goods.find(([item]) => item === "oak 2.4")![2]).toBeGreaterThanOrEqual(7);
     expect(sentence("BUY", cells("BLANK", stair), [stock[0], stock[2]], 3, 0, "", "mm")).toBe(
-      "width: piece tread is 281.75 mm wide, and the widest stock of its grade is 220 mm; add wider stock",
+      "width: piece tread is 281.75 mm wide, and the widest available stock of its grade is 220 mm; add wider stock",
     );
   });
 });
@@ -72,10 +72,10 @@ describe("millimetres are not taken for inches", () => {
 describe("fits cut from boards", () => {
   test("TREADFIT's depth is the width of the tread, RISERFIT's height that of the riser", () => {
     const treads = cells("TREADFIT", [["step", "run", "back", "front", "left angle"], [1, 10, 36, 36, "square"]], 1.25);
-    expect(sentence("CUTS", treads, [HEADINGS, POPLAR])).toBe('width: piece 1 is 11 1/4" wide, and the widest stock of its grade is 7 1/4"; add wider stock');
+    expect(sentence("CUTS", treads, [HEADINGS, POPLAR])).toBe('width: piece 1 is 11 1/4" wide, and the widest available stock of its grade is 7 1/4"; add wider stock');
     expect(cells("CUTS", treads, [HEADINGS, OAK])).toHaveLength(2);
     const risers = cells("RISERFIT", [["step", "height", "top", "bottom", "left angle"], [1, 7.5, 36, 36, "square"]]);
-    expect(sentence("CUTS", risers, [HEADINGS, POPLAR])).toBe('width: piece 1 is 7 1/2" wide, and the widest stock of its grade is 7 1/4"; add wider stock');
+    expect(sentence("CUTS", risers, [HEADINGS, POPLAR])).toBe('width: piece 1 is 7 1/2" wide, and the widest available stock of its grade is 7 1/4"; add wider stock');
   });
 
   test("a width beside them is the one that counts", () => {

@@ -76,7 +76,7 @@ export const CUTS = declare({
     {
       given: { pieces: [["label", "length", "width"], ["tread", 38, 11.25]], stock: [["label", "length", "width", "price"], ["poplar", 96, 7.25, 18]] },
       fails: "#N/A",
-      says: 'width: piece tread is 11 1/4" wide, and the widest stock of its grade is 7 1/4"; add wider stock',
+      says: 'width: piece tread is 11 1/4" wide, and the widest available stock of its grade is 7 1/4"; add wider stock',
       from: "by hand: one piece lies across the board, and 11 1/4 is more than 7 1/4",
     },
     {
@@ -86,6 +86,12 @@ export const CUTS = declare({
       from: "by hand: 120 less a trim of 1/2 at both ends is 119",
     },
     {
+      given: { pieces: [["label", "length"], ["skirt", 50]], stock: [["length", "price", "available"], [48, 12, 3], [96, 24.5, 0]] },
+      fails: "#N/A",
+      says: 'length: piece skirt is 50", the longest stock of its grade is 96", and none of it is available; the longest available gives 48"',
+      from: "by hand: 50 is longer than the 48 there are, and of the 96 there is none",
+    },
+    {
       given: { pieces: [[20]], stock: [["length", "price"], [96, ""]] },
       fails: "#VALUE!",
       says: 'price: stock number 1 (96") is empty or 0 and any number is available; give its price, or how many are available',
@@ -93,7 +99,7 @@ export const CUTS = declare({
     },
   ],
   source:
-    "A stick holds pieces whose lengths and kerfs add to no more than its length less both trims and plus one kerf. Least cost; among plans of that cost, as far as a fixed amount of work goes: least new length, fewest sticks, fewest different patterns, largest end worth keeping (of at least `keep`, or any), most of such ends, first in cutting order. A piece goes only on stock of its own grade, at least as wide and as thick as it is, one piece across the board; a piece without a width or thickness takes its board's, and stock without one is refused where a piece has one. Stock that is wide and thick enough for more than one size is shared among them where that costs less; what shares no stock is planned apart. Widths and thicknesses are as they are, not as boards are called. Planned on marks of 1/64 in or 0.1 mm, pieces rounded up, stock down. One plan takes up to 10,000 pieces, 2,000 rows of stock, 500 different widths and thicknesses in a grade and 1,000 grades or sizes that share no stock; more is refused. The work is counted: a large job gets a plan and the most that could still be saved, not always the proof.",
+    "A stick holds pieces whose lengths and kerfs add to no more than its length less both trims and plus one kerf. Least cost; among plans of that cost, as far as a fixed amount of work goes: least new length, fewest sticks, fewest different patterns, largest end worth keeping (of at least `keep`, or any), most of such ends, first in cutting order. A piece goes only on stock of its own grade, at least as wide and as thick as it is, one piece across the board; a piece without a width or thickness takes its board's, and stock without one is refused where a piece has one. Stock that is wide and thick enough for more than one size is shared among them where that costs less; what shares no stock is planned apart. Widths and thicknesses are as they are, not as boards are called. Planned on marks of 1/64 in or 0.1 mm, pieces rounded up, stock down. One plan takes up to 5,000 pieces, 1,000 rows of stock, 500 different widths and thicknesses in a grade and 200 grades or sizes that share no stock; more is refused. The work is counted: a large job gets a plan and the most that could still be saved, not always the proof.",
   caution: `${CAUTION} ${SAW_CAUTION}`,
   solve: (given) => {
     const job = cuttingJobOf(given);

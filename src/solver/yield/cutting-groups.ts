@@ -17,7 +17,7 @@ export interface CuttingGroup {
 }
 
 export type ImpossibleSection =
-  | "no-stock-of-grade" | "stock-without-width" | "stock-without-thickness" | "piece-too-wide" | "piece-too-thick" | "piece-fits-no-section" | "too-many-sections";
+  | "no-stock-of-grade" | "no-stock-available" | "stock-without-width" | "stock-without-thickness" | "piece-too-wide" | "piece-too-thick" | "piece-fits-no-section" | "too-many-sections";
 
 /** Different widths and thicknesses of pieces, and of stock, in one grade: each of these is held against each of those. */
 const MOST_SECTIONS = 500;
@@ -161,7 +161,8 @@ export const cuttingGroups = (job: CuttingJob): CuttingGroup[] | Problem<Impossi
     if (ofGrade === undefined) {
       const longest = rows.reduce((one, other) => (job.pieces[other]!.length.gt(job.pieces[one]!.length) ? other : one));
       const { label, length, grade: named } = job.pieces[longest]!;
-      return problem("no-stock-of-grade", { piece: called(label, longest), length, grade: named });
+      const isThere = job.stock.some((each) => sameGrade(each.grade) === grade);
+      return problem(isThere ? "no-stock-available" : "no-stock-of-grade", { piece: called(label, longest), length, grade: named });
     }
     const found = groupsOfGrade(job, grade, rows, ofGrade);
     if ("problem" in found) return found;

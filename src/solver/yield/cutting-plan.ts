@@ -3,12 +3,12 @@ import { type Length } from "../length/length";
 import { type Problem, isProblem, problem } from "../problem";
 import { commonDivisor } from "./common-divisor";
 import { type CuttingGroup, cuttingGroups, type ImpossibleSection, isWideEnough } from "./cutting-groups";
-import { called, type CuttingJob, type Stock } from "./cutting-job";
+import { called, type CuttingJob, type Piece, sameGrade, type Stock } from "./cutting-job";
 import { isOnMark, lengthOfMarks, MARK_NAME, marksDown, marksUp } from "./mark";
 import { type Proof, worthSteps } from "./shelf/certificate";
 import { longestUnplaced } from "./shelf/hand-plan";
 import { type Cut, outlay, type Shelf, type StickKind } from "./shelf/shelf";
-import { withShare } from "./shelf/effort";
+import { type Effort, withShare } from "./shelf/effort";
 import { type Engine, IN_A_CELL } from "./shelf/engine";
 import { shelfPlan } from "./shelf/shelf-plan";
 
@@ -64,13 +64,27 @@ export type ImpossibleCutting =
   | "no-pieces" | "no-stock" | "piece-length-not-positive" | "stock-length-not-positive" | "quantity-not-whole" | "available-not-whole"
   | "kerf-negative" | "trim-negative" | "keep-negative" | "price-negative" | "stock-without-price" | "free-without-limit"
   | "owned-without-limit" | "too-many-pieces" | "too-much-stock" | "too-many-parts"
-  | ImpossibleSection | "piece-fits-no-stock" | "piece-fits-no-stock-of-section" | "stock-runs-out" | "no-plan-found";
+  | ImpossibleSection | "piece-fits-no-stock" | "piece-fits-no-available-stock" | "piece-fits-no-stock-of-section" | "stock-runs-out" | "no-plan-found";
 
 /** Each piece is a row of the cut list: more than this belongs into several jobs. */
-const MOST_PIECES = 10_000;
-/** Rows of stock, and parts planned by themselves, that one plan is made for in about two seconds. */
-const MOST_STOCK = 2_000;
-const MOST_PARTS = 1_000;
+const MOST_PIECES = 5_000;
+/** Rows of stock, and parts planned by themselves, up to which a plan stays well within two seconds. */
+const MOST_STOCK = 1_000;
+const MOST_PARTS = 200;
+
+/**
+ * Rows of both tables up to which all of the effort is spent, and the least share that more of them leave; parts up to which it is. Rows are
+ * read and laid out besides, and each part is begun anew, which the steps of the search do not count.
+ */
+const ROWS_AT_FULL_EFFORT = 60;
+const LEAST_SHARE = 0.2;
+const PARTS_AT_FULL_EFFORT = 50;
+
+/** What the rows take is no more where the search is longer than in a cell. */
+const effortFor = ({ pieces, stock }: CuttingJob, parts: number, { effort }: Engine): Effort => {
+  const share = Math.max(LEAST_SHARE, Math.min(1, ROWS_AT_FULL_EFFORT / (pieces.length + stock.length))) * Math.min(1, PARTS_AT_FULL_EFFORT / parts);
+  return { left: Math.max(effort * share, effort - IN_A_CELL.effort * (1 - share)) };
+};
 
 /** Whole units of money that a plan may cost: sums of worths, some twenty times as large, stay exact. */
 const MOST_WHOLE = new Exact(2).pow(46);
@@ -146,6 +160,12 @@ const pieceKinds = (job: CuttingJob, { pieces, pieceClass }: CuttingGroup): Kind
   return [...kinds.values()].sort(({ of: one }, { of: other }) => other.width - one.width || one.class - other.class);
 };
 
+/** The longest stock that a piece could be cut from by its grade, width and thickness, whether any is available or not. */
+const longestSuiting = (job: CuttingJob, piece: Piece): Length | undefined =>
+  job.stock
+    .filter((stock) => sameGrade(stock.grade) === sameGrade(piece.grade) && isWideEnough(stock, piece))
+    .reduce<Length | undefined>((most, { length }) => (most === undefined || length.gt(most) ? length : most), undefined);
+
 const shelved = (job: CuttingJob, group: CuttingGroup): Shelved | Problem<ImpossibleCutting> => {
   const { unit } = job;
   const kerf = marksUp(job.kerf, unit);
@@ -163,9 +183,10 @@ const shelved = (job: CuttingJob, group: CuttingGroup): Shelved | Problem<Imposs
     if (roomiest >= of.width) continue;
     const piece = job.pieces[rows[0]!]!;
     const hasSection = piece.width !== undefined || piece.thickness !== undefined;
-    return problem(hasSection ? "piece-fits-no-stock-of-section" : "piece-fits-no-stock", {
-      piece: called(piece.label, rows[0]!), length: piece.length, grade: piece.grade, longest: lengthOfMarks(Math.max(0, roomiest - kerf), unit),
-    });
+    const details = { piece: called(piece.label, rows[0]!), length: piece.length, grade: piece.grade, longest: lengthOfMarks(Math.max(0, roomiest - kerf), unit) };
+    const there = longestSuiting(job, piece);
+    if (there !== undefined && marksDown(there, unit) - 2 * trim + kerf > roomiest) return problem("piece-fits-no-available-stock", { ...details, there });
+    return problem(hasSection ? "piece-fits-no-stock-of-section" : "piece-fits-no-stock", details);
   }
   const narrowestOf = takes.map((each) => Math.min(...widths.filter((_, kind) => each[kind]!)));
   const longEnough = stock.filter(({ holds, class: of }) => holds >= narrowestOf[of]!);
@@ -219,8 +240,14 @@ const dealer = (rows: readonly (readonly number[])[], count: (row: number) => nu
 
 const plannedSticks = (job: CuttingJob, group: Shelved, cuts: readonly Cut[]): PlannedStick[] => {
   const { unit } = job;
-  const kerf = marksUp(job.kerf, unit);
   const trim = marksUp(job.trim, unit);
+  const widths = group.shelf.kinds.map(({ width }) => width * group.shelf.marks);
+  const known = new Map<number, Length>();
+  // thousands of pieces begin at the same few places
+  const lengthAt = (marks: number): Length => {
+    if (!known.has(marks)) known.set(marks, lengthOfMarks(marks, unit));
+    return known.get(marks)!;
+  };
   const nextPiece = dealer(group.pieceRows, (row) => job.pieces[row]!.quantity);
   const nextStick = dealer(group.stockRows, (row) => job.stock[row]!.available);
   return cuts.map((cut) => {
@@ -230,11 +257,11 @@ const plannedSticks = (job: CuttingJob, group: Shelved, cuts: readonly Cut[]): P
       const row = nextPiece(kind);
       const { label, length } = job.pieces[row]!;
       const start = position;
-      position += marksUp(length, unit) + kerf;
-      return { piece: row, label, length, position: lengthOfMarks(start, unit) };
+      position += widths[kind]!;
+      return { piece: row, label, length, position: lengthAt(start) };
     });
-    const leftOver = Math.max(0, marksDown(job.stock[stock]!.length, unit) - trim - position);
-    return { stock, pieces, leftOver: lengthOfMarks(leftOver, unit) };
+    const leftOver = Math.max(0, group.shelf.sticks[cut.stick]!.usable + trim - position);
+    return { stock, pieces, leftOver: lengthAt(leftOver) };
   });
 };
 
@@ -290,7 +317,7 @@ export const cuttingPlan = (job: CuttingJob, engine: Engine = IN_A_CELL): Cuttin
   const groups = cuttingGroups(job);
   if (isProblem(groups)) return groups;
   if (groups.length > MOST_PARTS) return problem("too-many-parts", { count: groups.length, most: MOST_PARTS });
-  const effort = { left: engine.effort };
+  const effort = effortFor(job, groups.length, engine);
   const sticks: PlannedStick[] = [];
   const proofs: GroupProof[] = [];
   let bound = new Exact(0);

@@ -6,10 +6,13 @@ const MARKS_PER: Readonly<Record<Unit, number>> = { in: 64, mm: 10 };
 
 export const MARK_NAME: Readonly<Record<Unit, string>> = { in: "1/64 in", mm: "0.1 mm" };
 
-/** The length of a whole number of marks, exact. */
-export const lengthOfMarks = (marks: number, unit: Unit): Length => lengthOf(marks, unit).div(MARKS_PER[unit]);
+/** One mark: 0.396875 mm or 0.1 mm, exact. */
+const MARK: Readonly<Record<Unit, Length>> = { in: lengthOf(1, "in").div(MARKS_PER.in), mm: lengthOf(1, "mm").div(MARKS_PER.mm) };
 
-const marks = (length: Length, unit: Unit): Exact => length.times(MARKS_PER[unit]).div(lengthOf(1, unit));
+/** The length of a whole number of marks, exact. */
+export const lengthOfMarks = (marks: number, unit: Unit): Length => MARK[unit].times(marks);
+
+const marks = (length: Length, unit: Unit): Exact => length.div(MARK[unit]);
 
 export const isOnMark = (length: Length, unit: Unit): boolean => marks(length, unit).isInteger();
 

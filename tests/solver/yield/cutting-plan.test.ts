@@ -140,9 +140,14 @@ describe("jobs that cannot be", () => {
     ["a negative kerf", { pieces, stock, kerf: -0.125 }, { problem: "kerf-negative", kerf: -0.125 }],
     ["a negative trim", { pieces, stock, trim: -1 }, { problem: "trim-negative", trim: -1 }],
     ["a negative keep", { pieces, stock, keep: -1 }, { problem: "keep-negative", keep: -1 }],
-    ["more pieces than one plan takes", { pieces: [{ length: 1, quantity: 10_001 }], stock }, { problem: "too-many-pieces", count: 10_001, most: 10_000 }],
+    ["more pieces than one plan takes", { pieces: [{ length: 1, quantity: 5_001 }], stock }, { problem: "too-many-pieces", count: 5_001, most: 5_000 }],
     // Hand calculation: 96 - 2 x 1 trim = 94 usable.
     ["a piece longer than any stick's usable length", { pieces: [{ length: 95, label: "string" }], stock, trim: 1 }, { problem: "piece-fits-no-stock", piece: "string", length: 95, grade: "", longest: 94 }],
+    ["a piece that only a stick of which there is none would hold", { pieces: [{ length: 50, label: "skirt" }], stock: [{ length: 48, cents: 500, available: 3 }, { length: 96, cents: 900, available: 0 }] },
+      { problem: "piece-fits-no-available-stock", piece: "skirt", length: 50, grade: "", longest: 48, there: 96 }],
+    ["a piece longer than the longest, of which there is some", { pieces: [{ length: 100, label: "skirt" }], stock: [{ length: 48, cents: 500, available: 0 }, { length: 96, cents: 900, available: 1 }] },
+      { problem: "piece-fits-no-stock", piece: "skirt", length: 100, grade: "", longest: 96 }],
+    ["a grade of which there is none", { pieces: [{ length: 9, label: "cap" }], stock: [{ length: 96, cents: 900, available: 0 }] }, { problem: "no-stock-available", piece: "cap", length: 9, grade: "" }],
     ["a grade nobody stocks", { pieces: [{ length: 9, label: "cap", grade: "clear" }], stock }, { problem: "no-stock-of-grade", piece: "cap", length: 9, grade: "clear" }],
     // Hand calculation: two sticks hold one 60 each; the third 60 has none.
     ["more than the limited stock holds", { pieces: [{ length: 60, quantity: 3, label: "tread" }], stock: [{ length: 96, cents: 500, available: 2 }] }, { problem: "stock-runs-out", piece: "tread", length: 60, grade: "", longest: 96 }],

@@ -31,6 +31,8 @@ const FULLEST_PIECES = 400;
 /** How much more a mark of the longest piece is worth than one of a piece of no length, in thousandths: longer pieces first, a little or more. */
 const BOWS = [0, 20, 100];
 const REST_BOW = 20;
+/** Steps of planning a rest by hand for each pair of its pieces: a piece is held against the sticks begun so far. */
+const FIT_STEPS = 0.25;
 
 /** What is still to be cut, from what. */
 interface Rest {
@@ -154,6 +156,7 @@ export const dived = (
     }
     const here = remaining(shelf, rest.left, rest.available);
     consider(candidateOf(here, quickHandPlan(here)));
+    effort.left -= FIT_STEPS * pieces * pieces;
     if (pieces <= FULLEST_PIECES) consider(fullestPlan(here, knapsack, widthWorths(here, REST_BOW), best === undefined ? Infinity : best.cost - cost, effort));
     if ((best !== undefined && best.cost <= least) || isSpent(effort)) return best;
     const fitting = generated.patterns.filter((pattern) => repeats(pattern, rest) > 0).slice(-CARRIED);

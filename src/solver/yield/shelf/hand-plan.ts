@@ -1,3 +1,4 @@
+import { type Effort } from "./effort";
 import { betterOf, type Cut, piecesWanted, type Shelf, takesCut, takesKind, usedWidth } from "./shelf";
 
 type Fit = "first" | "best";
@@ -84,14 +85,15 @@ export const downsized = (shelf: Shelf, cuts: readonly Cut[]): Cut[] => {
   return result;
 };
 
-/** Steps of a fullest-stick table, over which the method is left out. */
+/** Steps of a fullest-stick table, over which the method is left out, and the share of the effort they may come to. */
 const MOST_FILL_WORK = 25_000_000;
+const FILL_SHARE = 1 / 20;
 
 /**
  * Stick after stick, each as full as it can be with the longest piece left in it, from the stick kind that costs least for what is
  * then in it. A filling is repeated as often as pieces and sticks allow.
  */
-const fullestSticks = (shelf: Shelf, order: readonly number[]): Cut[] | undefined => {
+const fullestSticks = (shelf: Shelf, order: readonly number[], most: number): Cut[] | undefined => {
   const left = shelf.kinds.map((kind) => kind.wanted);
   const available = shelf.sticks.map((stick) => stick.available);
   const longest = Math.max(...shelf.sticks.map((stick) => stick.holds));
@@ -107,7 +109,7 @@ const fullestSticks = (shelf: Shelf, order: readonly number[]): Cut[] | undefine
       const fitting = order.filter((each) => shelf.sticks[each]!.section === section && available[each]! > 0 && shelf.sticks[each]!.holds >= width);
       if (fitting.length === 0) continue;
       work += longest * (left.length - first) + order.length;
-      if (work > MOST_FILL_WORK) return undefined;
+      if (work > most) return undefined;
       const room = Math.max(...fitting.map((each) => shelf.sticks[each]!.holds - width));
       // reached[w]: the kind last added to come to exactly w beside the first piece; longer kinds are used before shorter ones
       const reached = new Int32Array(room + 1).fill(-1);
@@ -153,16 +155,18 @@ const fullestSticks = (shelf: Shelf, order: readonly number[]): Cut[] | undefine
 
 /** Steps of all opening orders tried, one taking about pieces x (pieces + stick kinds); the cheapest order is always tried. */
 const MOST_FIT_WORK = 16_000_000;
+const FIT_SHARE = 1 / 30;
 
 /**
  * The best plan found by hand methods: first fit and best fit, longest piece first, opening each stick kind in turn, each stick then
- * changed for the cheapest that holds its cuts; and the fullest sticks one by one. Nothing where none of them places every piece.
+ * changed for the cheapest that holds its cuts; and the fullest sticks one by one. Nothing where none of them places every piece. A part of
+ * a job that has little of the effort is tried in fewer ways; what is tried is not taken off it.
  */
-export const handPlan = (shelf: Shelf): readonly Cut[] | undefined => {
+export const handPlan = (shelf: Shelf, { left }: Effort): readonly Cut[] | undefined => {
   const cheapest = cheapestFirst(shelf);
   const free = cheapest.filter((stick) => shelf.sticks[stick]!.price === 0);
   const pieces = piecesWanted(shelf);
-  const most = Math.max(1, Math.floor(MOST_FIT_WORK / (pieces * (pieces + shelf.sticks.length))));
+  const most = Math.max(1, Math.floor(Math.min(MOST_FIT_WORK, left * FIT_SHARE) / (pieces * (pieces + shelf.sticks.length))));
   const orders: number[][] = [cheapest];
   for (const opened of cheapest.slice(free.length)) {
     if (orders.length >= most) break;
@@ -177,7 +181,7 @@ export const handPlan = (shelf: Shelf): readonly Cut[] | undefined => {
       if (!("unplaced" in cuts)) best = betterOf(shelf, best, downsized(shelf, cuts));
     }
   }
-  const full = fullestSticks(shelf, cheapest);
+  const full = fullestSticks(shelf, cheapest, Math.min(MOST_FILL_WORK, left * FILL_SHARE));
   return full === undefined ? best : betterOf(shelf, best, downsized(shelf, full));
 };
 

@@ -17,7 +17,7 @@ const TAKEN_IN = 30;
 /** Kinds of stick that are planned with where there are more. */
 const FEW_STICKS = 60;
 /** The share of the effort for it: holding all sticks against the worths takes the rest of the time. */
-const SHARE = 0.4;
+const SHARE = 0.8;
 
 /** Kinds of stick that no other makes needless: one of which any number can be had, that holds as much and costs no more. */
 const undominated = (shelf: Shelf): number[] => {

@@ -25,9 +25,10 @@ const ROOT_SHARE = 0.7;
 const DIVE_SHARE = 0.35;
 /** Pieces up to which a stock of several kinds is branched on. */
 const MOST_BRANCHED = 400;
-/** Pieces up to which plans of equal cost are compared, and the steps for it. */
+/** Pieces up to which plans of equal cost are compared, the steps for it, and the effort a part of a job must have for it. */
 const MOST_COMPARED = 60;
 const TIES_EFFORT = 300_000;
+const COMPARED_FROM = 5 * TIES_EFFORT;
 
 /** Kinds beyond which the dense linear program is too slow. */
 const MOST_KINDS = 200;
@@ -39,6 +40,7 @@ const finished = (shelf: Shelf, best: Candidate | undefined): readonly Cut[] | u
 /** The plan of a shelf that is not too large for a linear program: patterns, dives, then branches or a search of the whole. */
 const linearly = (shelf: Shelf, knapsack: Knapsack, engine: Engine, effort: Effort, byHand: Candidate | undefined): ShelfPlan => {
   const { masterOf, searchWhole } = engine;
+  const isCompared = effort.left >= COMPARED_FROM && piecesWanted(shelf) <= MOST_COMPARED;
   const limits = wholeShelf(shelf);
   const steps = worthSteps(shelf);
   const pieces = piecesWanted(shelf);
@@ -73,7 +75,7 @@ const linearly = (shelf: Shelf, knapsack: Knapsack, engine: Engine, effort: Effo
       ? searchedAtRoot(shelf, knapsack, engine, effort, root, atRoot)
       : branched(shelf, root, knapsack, masterOf, searchWhole, best, effort);
   const cuts = finished(shelf, proven.best);
-  if (cuts === undefined || pieces > MOST_COMPARED) return { ...proven, cuts };
+  if (cuts === undefined || !isCompared) return { ...proven, cuts };
   const wanted = shelf.kinds.map((kind) => kind.wanted);
   const weighed = weighedBy(shelf, limits, steps, root.worth, knapsack.fill(root.worth, wanted, effort));
   return { ...proven, cuts: preferred(shelf, limits, weighed, root.least, cuts, { left: TIES_EFFORT }) };
@@ -85,7 +87,7 @@ const cheapestPlan = (shelf: Shelf, engine: Engine, effort: Effort): ShelfPlan =
 };
 
 const planOfFew = (shelf: Shelf, engine: Engine, effort: Effort): ShelfPlan => {
-  const byHand = candidateOf(shelf, handPlan(shelf));
+  const byHand = candidateOf(shelf, handPlan(shelf, effort));
   const knapsack = knapsackOf(shelf);
   if (knapsack !== undefined && shelf.kinds.length <= MOST_KINDS && !isSpent(effort)) return linearly(shelf, knapsack, engine, effort, byHand);
   const { worth, least } = provenByWidth(shelf);

@@ -57,11 +57,12 @@ export const preferred = (shelf: Shelf, limits: Limits, weighed: Weighed, least:
     while (next < left.length && left[next] === 0) next += 1;
     if (next === left.length) {
       effort.left -= PLAN;
-      if (cash > merit.cash) return;
+      if (cash > merit.cash || (cash === merit.cash && isWorse())) return;
       const plan = inCuttingOrder(shelf, chosen);
-      if (!isPreferred(shelf, plan, best)) return;
+      const meritOfPlan = meritOf(shelf, plan);
+      if (!isPreferred(shelf, plan, best, meritOfPlan, merit)) return;
       best = plan;
-      merit = meritOf(shelf, plan);
+      merit = meritOfPlan;
       return;
     }
     if (isWorse()) return;
