@@ -1,22 +1,14 @@
 import { cents } from "../bid/cents";
 import { Exact } from "../length/exact";
-import { type Length, lengthOf } from "../length/length";
+import { type Length, lengthOf, type Unit } from "../length/length";
 import { type Problem, problem } from "../problem";
 import { boardFeet } from "../yield/board-feet";
 import type { Blank } from "./blank-list";
+import type { BlankStock, Candidate } from "./blank-stock";
+import { type OrderedBoards, type SavingRow, savingRow } from "./saving";
 
-/** A size of blank that can be bought, or is on hand. */
-export interface BlankStock {
-  readonly label?: string | number;
-  readonly length: Length;
-  readonly width?: Length;
-  readonly thickness?: Length;
-  readonly price?: Exact;
-  readonly available: number;
-  readonly owned: boolean;
-}
-
-export type OrderProblem = "no-blank-covers" | "blank-without-price" | "blank-without-width";
+export type OrderProblem =
+  | "no-blank-long-enough" | "no-blank-covers" | "no-blank-thick-enough" | "no-blank-but-sticks" | "blanks-run-out" | "blank-without-price" | "blank-without-width";
 
 export interface OrderRow {
   readonly item: string;
@@ -31,14 +23,6 @@ export interface OrderRow {
   readonly ripCost: Exact;
   readonly net: Exact;
   readonly gross: Exact;
-  readonly note: string;
-}
-
-/** A longer board that would give several of a piece for less: not ordered, told beside the goods. */
-export interface SavingRow {
-  readonly item: "saving";
-  readonly quantity: 0;
-  readonly cost: Exact;
   readonly note: string;
 }
 
@@ -64,12 +48,6 @@ export interface UnfilledRow {
 /** Thicknesses this close are the same board. */
 const SAME_BOARD = lengthOf(0.015625, "in");
 
-interface Candidate {
-  readonly stock: BlankStock;
-  readonly width: Length;
-  readonly price: Exact;
-}
-
 const spareThickness = (stock: BlankStock, blank: Blank): Length => (stock.thickness ?? blank.thickness).minus(blank.thickness);
 
 /** Pieces worth planing a thicker blank for; risers and returns come from boards of their own thickness. */
@@ -86,30 +64,7 @@ const isPlaned = (stock: BlankStock, blank: Blank): boolean => spareThickness(st
 /** A stick that holds two or more belongs to the cut plan, not to an order of blanks. */
 const isStick = (stock: BlankStock, blank: Blank): boolean => stock.length.gte(blank.length.times(2));
 
-/** What the blade takes between two pieces of one board, where an order says what cutting would save. */
-const KERF = lengthOf(0.125, "in");
-
 const sum = (amounts: readonly Exact[]): Exact => amounts.reduce((all, each) => all.plus(each), new Exact(0));
-
-/** The board that gives the pieces for least, several from one, where that is less than they cost as blanks. */
-const saving = (blank: Blank, bought: readonly OrderRow[], candidates: readonly Candidate[], left: ReadonlyMap<Candidate, number>): SavingRow[] => {
-  const priced = bought.filter(({ cost }) => cost.gt(0));
-  const wanted = priced.reduce((count, { quantity }) => count + quantity, 0);
-  const paid = sum(priced.map(({ cost }) => cost));
-  const boards = candidates.flatMap((candidate) => {
-    const { stock, width, price } = candidate;
-    const each = stock.length.plus(KERF).div(blank.length.plus(KERF)).floor().toNumber();
-    if (wanted === 0 || each < 2 || stock.owned || width.lt(blank.width) || !isRightThickness(stock, blank) || isPlaned(stock, blank)) return [];
-    const count = Math.ceil(wanted / each);
-    return count > (left.get(candidate) ?? 0) ? [] : [{ stock, each, count, cost: cents(price.times(count)) }];
-  });
-  const [best] = boards.sort((one, other) => one.cost.cmp(other.cost) || one.count - other.count);
-  if (best === undefined || best.cost.gte(paid)) return [];
-  const { stock, each, count, cost } = best;
-  const board = `${stock.label ?? "longer board"}`;
-  const note = `${paid.minus(cost).toFixed(2)} less: ${count} of ${board} at ${cost.toFixed(2)} in all, cut to ${each} or fewer each, give the ${blank.item} ordered here for ${paid.toFixed(2)}; a cut takes 1/8 in (3.175 mm), and CUTS plans them`;
-  return [{ item: "saving", quantity: 0, cost: new Exact(0), note }];
-};
 
 const total = (rows: readonly (OrderRow | UnfilledRow | SavingRow)[]): TotalRow => {
   const goods = rows.filter((row): row is OrderRow => "price" in row);
@@ -163,21 +118,42 @@ const filled = (blank: Blank, { stock, width, price }: Candidate, quantity: numb
   };
 };
 
+const largest = (candidates: readonly Candidate[], size: (candidate: Candidate) => Length): Length =>
+  candidates.reduce<Length>((most, one) => (size(one).gt(most) ? size(one) : most), new Exact(0));
+
+/** Why no blank is left for so many treads: the first size that none has, or that what has them all is a stick, or used up. */
+const uncovered = (blank: Blank, missing: number, candidates: readonly Candidate[]): Problem<OrderProblem> => {
+  const { length, width, thickness } = blank;
+  const facts = { missing, length, width, thickness };
+  const longEnough = candidates.filter(({ stock }) => stock.length.gte(length));
+  if (longEnough.length === 0) return problem("no-blank-long-enough", { ...facts, longest: largest(candidates, ({ stock }) => stock.length) });
+  const wideEnough = longEnough.filter((one) => one.width.gte(width));
+  if (wideEnough.length === 0) return problem("no-blank-covers", { ...facts, widest: largest(longEnough, (one) => one.width) });
+  const thickEnough = wideEnough.filter(({ stock }) => isRightThickness(stock, blank));
+  if (thickEnough.length === 0) return problem("no-blank-thick-enough", { ...facts, thickest: largest(wideEnough, ({ stock }) => stock.thickness ?? thickness) });
+  const isForCuts = thickEnough.every(({ stock }) => isStick(stock, blank)) && thickEnough.some(({ stock }) => stock.available > 0);
+  return problem(isForCuts ? "no-blank-but-sticks" : "blanks-run-out", facts);
+};
+
 const unfilled = (blank: Blank, wanted: number, candidates: readonly Candidate[]): UnfilledRow => {
   if (blank.item !== "tread") {
     return { item: blank.item, quantity: wanted, note: "no blank in the stock is of this size: cut it from sticks with CUTS" };
   }
-  const widest = candidates.reduce((most, { stock, width }) => (stock.length.gte(blank.length) && width.gt(most) ? width : most), new Exact(0));
-  return { item: blank.item, quantity: wanted, bad: problem("no-blank-covers", { missing: wanted, length: blank.length, width: blank.width, widest }) };
+  return { item: blank.item, quantity: wanted, bad: uncovered(blank, wanted, candidates) };
 };
+
+/** What is ordered for one kind of piece, and what it leaves without a blank. */
+interface Ordered extends OrderedBoards {
+  readonly rows: readonly (OrderRow | UnfilledRow)[];
+}
 
 /**
  * The blanks to buy: for each kind of piece the cheapest stock that covers it, on-hand pieces first, then the next dearer where the first
- * runs out; what is ripped off and cut off each, and what the rip costs. A row tells where a longer board cut into several would cost less,
- * and the last what all comes to and what has no price.
+ * runs out; what is ripped off and cut off each, and what the rip costs. A row tells where boards cut into several would cost less,
+ * and the last what all comes to and what has no price. Plans of what is cut are made on marks of the unit.
  */
 export const blankOrder = (
-  blanks: readonly Blank[], stock: readonly BlankStock[],
+  blanks: readonly Blank[], stock: readonly BlankStock[], unit: Unit,
 ): readonly (OrderRow | UnfilledRow | SavingRow | TotalRow)[] | Problem<OrderProblem> => {
   const candidates: Candidate[] = [];
   for (const one of stock) {
@@ -187,18 +163,25 @@ export const blankOrder = (
     candidates.push({ stock: one, width: one.width, price: one.price ?? new Exact(0) });
   }
   const left = new Map(candidates.map((candidate) => [candidate, candidate.stock.available]));
-  const ordered = blanks.flatMap((blank) => {
+  const orders = blanks.map((blank): Ordered => {
     const rows: OrderRow[] = [];
+    const taken = new Map<Candidate, number>();
     let wanted = blank.quantity;
     for (const candidate of candidates.filter((one) => covers(one, blank)).sort(better(blank))) {
       const quantity = Math.min(wanted, left.get(candidate) ?? 0);
       if (quantity <= 0) continue;
       left.set(candidate, (left.get(candidate) ?? 0) - quantity);
+      taken.set(candidate, quantity);
       rows.push(filled(blank, candidate, quantity));
       wanted -= quantity;
     }
-    const cheaper = saving(blank, rows, candidates, left);
-    return wanted > 0 ? [...rows, unfilled(blank, wanted, candidates), ...cheaper] : [...rows, ...cheaper];
+    const suiting = candidates.filter((one) => taken.has(one) || (one.width.gte(blank.width) && isRightThickness(one.stock, blank) && !isPlaned(one.stock, blank)));
+    const paid = sum(rows.map(({ cost }) => cost));
+    return { blank, taken, suiting, paid, rows: wanted > 0 ? [...rows, unfilled(blank, wanted, candidates)] : rows };
+  });
+  const ordered = orders.flatMap((order) => {
+    const saving = savingRow(order, left, unit);
+    return saving === undefined ? order.rows : [...order.rows, saving];
   });
   return [...ordered, total(ordered)];
 };

@@ -1,9 +1,11 @@
+import fc from "fast-check";
 import { type Length, lengthOf, measure } from "../../../src/solver/length/length";
 import { exact } from "../../../src/solver/length/exact";
 import { resolvedStair } from "../../../src/solver/layout/resolved-stair";
 import type { StairFacts } from "../../../src/solver/layout/stair-facts";
 import { type Blank, blankList } from "../../../src/solver/order/blank-list";
-import { blankOrder, type BlankStock, type OrderRow } from "../../../src/solver/order/blank-order";
+import { blankOrder, type OrderRow } from "../../../src/solver/order/blank-order";
+import type { BlankStock } from "../../../src/solver/order/blank-stock";
 import { isProblem } from "../../../src/solver/problem";
 import type { TreadReading } from "../../../src/solver/fit/tread-fit";
 
@@ -90,7 +92,7 @@ const STOCK: readonly BlankStock[] = [
 const ordered = (facts: StairFacts, stock: readonly BlankStock[]) => {
   const blanks = blanksOf(facts);
   if (typeof blanks === "string") throw new Error(blanks);
-  const rows = blankOrder(blanks, stock);
+  const rows = blankOrder(blanks, stock, "in");
   if (isProblem(rows)) throw new Error(rows.problem);
   return rows;
 };
@@ -128,6 +130,18 @@ test("a blank that is not deep enough is called out with what it takes", () => {
   if (row === undefined || !("bad" in row) || row.bad === undefined) throw new Error("nothing covers 11 3/4");
   expect(row.bad.problem).toBe("no-blank-covers");
   expect((row as { quantity: number }).quantity).toBe(13);
+});
+
+test("and so is one that is not long or thick enough, that only longer boards cover, or that has run out", () => {
+  const problems = (...stock: BlankStock[]) => ordered({ ...STAIR, openEnd: "none", landingNosing: false }, stock).flatMap((row) => ("bad" in row && row.bad !== undefined ? [row.bad] : []));
+  const board = (length: number, thickness: number, available = Infinity): BlankStock => ({ label: "oak", length: inches(length), width: inches(11.5), thickness: inches(thickness), price: exact(50), available, owned: false });
+  // By hand: the tread is 36 3/4 long, and the longest board 36 1/2; 2 x 36 3/4 = 73 1/2.
+  const [short] = problems(board(36.5, 1), board(30, 1));
+  expect([short?.problem, measure(short?.details["longest"] as Length, "in")]).toEqual(["no-blank-long-enough", 36.5]);
+  const [thin] = problems(board(42, 0.75), board(42, 0.5));
+  expect([thin?.problem, measure(thin?.details["thickest"] as Length, "in")]).toEqual(["no-blank-thick-enough", 0.75]);
+  expect(problems(board(73.5, 1))[0]?.problem).toBe("no-blank-but-sticks");
+  expect(problems(board(42, 1, 5))[0]).toMatchObject({ problem: "blanks-run-out", details: { missing: 8 } });
 });
 
 test("a thicker blank is taken only where none of the thickness is left, and its nosing is called out", () => {
@@ -176,21 +190,81 @@ describe("what an order comes to", () => {
   const savings = (...stock: BlankStock[]): (string | undefined)[] => rowsOf("saving", plain, [...STOCK, ...stock]).map(({ note }) => note);
 
   test("longer boards cut into several are told where they cost less, with the money and how", () => {
-    // By hand: 36 3/4 three times and two cuts of 1/8 are 110 1/2 of 120; 13 treads take 5 boards: 5 x 120 = 600 against 13 x 52 = 676.
+    // By hand: 36 3/4 three times and two cuts of 1/8 are 110 1/2 of 120; 13 treads take 4 boards and one of 42: 480 + 52 = 532 against
+    // 13 x 52 = 676, and five boards 600.
     expect(savings(long(120))).toEqual([
-      "76.00 less: 5 of oak 10 ft at 600.00 in all, cut to 3 or fewer each, give the tread ordered here for 676.00; a cut takes 1/8 in (3.175 mm), and CUTS plans them",
+      "13 x tread from 4 of oak 10 ft and 1 of oak 42: 532.00, 144.00 less, the least there is; CUTS plans them; a cut takes 1/8 in (3.175 mm)",
     ]);
   });
 
+  test("long boards and short ones together where that costs least", () => {
+    const order = (facts: StairFacts, ...stock: BlankStock[]) => ordered({ ...plain, ...facts }, stock);
+    const short = (label: string, length: number, price: number): BlankStock => ({ label, length: inches(length), width: inches(11.5), thickness: inches(1), price: exact(price), available: Infinity, owned: false });
+    const seven: StairFacts = { totalRise: inches(60), risers: 8, width: inches(36) };
+    // By hand: 3 x 36 and two cuts are 108 1/4 of 120. 7 x 50 = 350; three of 120 are 420; two of 120 and one of 38 are 280 + 50 = 330.
+    expect(order(seven, short("oak 38", 38, 50), long(140)).find(({ item }) => item === "saving")).toMatchObject({
+      quantity: 0, note: "7 x tread from 2 of oak 10 ft and 1 of oak 38: 330.00, 20.00 less, the least there is; CUTS plans them; a cut takes 1/8 in (3.175 mm)",
+    });
+    // By hand: 3 x 37 1/4 and two cuts are 112 of 120. 13 x 52.50 = 682.50; five of 120 are 700; four and one of 42 are 560 + 52.50 = 612.50.
+    expect(order({ width: inches(37.25) }, short("oak 42", 42, 52.5), long(140)).find(({ item }) => item === "saving")).toMatchObject({
+      note: "13 x tread from 4 of oak 10 ft and 1 of oak 42: 612.50, 70.00 less, the least there is; CUTS plans them; a cut takes 1/8 in (3.175 mm)",
+    });
+  });
+
+  test("what is on hand is cut first, and no two savings count on the same board", () => {
+    // By hand: the board on hand gives 3 of 36 3/4 for nothing, 676 - 3 x 52 = 520; the landing nosing of the same length finds none of it left.
+    const owned: BlankStock = { label: "rack", length: inches(120), width: inches(11.5), thickness: inches(1), available: 1, owned: true };
+    expect(rowsOf("saving", { ...plain, landingNosing: true }, [...STOCK, owned]).map(({ note }) => note)).toEqual([
+      "13 x tread from 1 of rack (on hand) and 10 of oak 42: 520.00, 156.00 less, the least there is; CUTS plans them; a cut takes 1/8 in (3.175 mm)",
+    ]);
+  });
+
+  test("no saving where it is none: the cheapest of all plans of a kind, tried by hand", () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 9 }), fc.integer({ min: 30, max: 80 }), fc.array(fc.tuple(fc.integer({ min: 36, max: 150 }), fc.integer({ min: 20, max: 200 })), { minLength: 1, maxLength: 4 }), (treads, first, others) => {
+        const boards = [[36, first] as const, ...others];
+        const stock = boards.map(([length, price], at): BlankStock => ({ label: `board ${at}`, length: inches(length), width: inches(11.5), thickness: inches(1), price: exact(price), available: Infinity, owned: false }));
+        const rows = ordered({ ...plain, totalRise: inches(7 * (treads + 1)), risers: treads + 1, width: inches(36) }, stock);
+        // every way to buy: the least that so many treads cost, one board more at a time
+        const least = Array.from({ length: treads + 1 }, () => Infinity);
+        least[0] = 0;
+        for (let count = 1; count <= treads; count += 1) {
+          for (const [length, price] of boards) least[count] = Math.min(least[count]!, price + least[Math.max(0, count - Math.floor((length + 0.125) / 36.125))]!);
+        }
+        const paid = rows.flatMap((row) => ("price" in row ? [row.cost.toNumber()] : [])).reduce((all, each) => all + each, 0);
+        const said = rows.flatMap(({ item, note = "" }) => (item === "saving" ? [Number(/: ([0-9.]+),/.exec(note)![1])] : []));
+        expect(said).toEqual(least[treads]! < paid ? [least[treads]] : []);
+      }),
+      { seed: 8_140, numRuns: 300 },
+    );
+  });
+
+  test("a stair in mm is told in mm", () => {
+    const blanks = blanksOf({ ...plain, totalRise: lengthOf(1500, "mm"), risers: 8, width: lengthOf(900, "mm") });
+    if (typeof blanks === "string") throw new Error(blanks);
+    const board = (length: number, price: number): BlankStock => ({ length: lengthOf(length, "mm"), width: lengthOf(290, "mm"), thickness: inches(1), price: exact(price), available: Infinity, owned: false });
+    const rows = blankOrder(blanks, [board(950, 50), board(3050, 140)], "mm");
+    if (isProblem(rows)) throw new Error(rows.problem);
+    // By hand: 3 x 900 and two cuts of 3.175, taken as 3.2, are 2706.4 of 3050; 2 x 140 + 50 = 330 against 7 x 50.
+    expect(rows.find(({ item }) => item === "saving")).toMatchObject({
+      note: "7 x tread from 2 of the board of 3050 mm and 1 of the board of 950 mm: 330.00, 20.00 less, the least there is; CUTS plans them; a cut takes 3.175 mm (1/8 in)",
+    });
+  });
+
   test("and not where they cost as much, are too few, too thick or too narrow, or hold only one", () => {
-    expect(savings(long(135.2))).toEqual([]);
-    expect(savings(long(120, 120, 4))).toEqual([]);
+    // By hand: 156 for three is 52 each, what one of oak 42 costs; a cent less saves 4 of them.
+    expect(savings(long(156))).toEqual([]);
+    expect(savings(long(155.99))).toEqual([expect.stringContaining(": 675.96, 0.04 less")]);
+    // By hand: one of it gives 3 for 120, and ten of oak 42 are 520: 640; none of it saves nothing.
+    expect(savings(long(120, 120, 1))).toEqual([expect.stringContaining("1 of oak 10 ft and 10 of oak 42: 640.00, 36.00 less")]);
+    expect(savings(long(120, 120, 0))).toEqual([]);
     expect(savings({ ...long(20), thickness: inches(1.25) })).toEqual([]);
     expect(savings({ ...long(20), width: inches(11) })).toEqual([]);
     // By hand: two and a cut are 73 5/8, exactly the board; a 64th less holds one.
     expect(savings(long(20, 73.625))).toHaveLength(1);
-    // By hand: one of 73 39/64 covers a tread at 60.00, dearer than the 52.00 of oak 42, and saves nothing.
+    // By hand: one of 73 39/64 covers a tread at 60.00, dearer than the 52.00 of oak 42, and saves nothing; at 20.00 it does: 13 x 20 = 260.
     expect(savings(long(60, 73.609375))).toEqual([]);
+    expect(savings(long(20, 73.609375))).toEqual([expect.stringContaining("13 of oak 10 ft: 260.00, 416.00 less")]);
   });
 
   test("a longer blank that costs less than the exact one is the one ordered", () => {
