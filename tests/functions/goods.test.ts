@@ -138,6 +138,18 @@ test("goods planned with net and gross and neither bought nor used have no yield
   expect(named(rows, "total")).toMatchObject({ net: 3, gross: 4, yield: 0.75 });
 });
 
+test("a yield without its net, its gross or any use is none, and said", () => {
+  const plan = [["item", "quantity", "cost", "net", "gross"], ["oak", 2, 100, "", 20], ["ash", 1, 10, 3, 0], ["elm", 1, 10, 3, 4], ["fir", 1, 10, "", ""]];
+  const invoice = [["item", "quantity", "cost"], ["oak", 2, 100], ["ash", 1, 10], ["elm", 1, 10], ["fir", 1, 10]];
+  const rows = rowsOf("RECONCILE", plan, invoice, [["item", "quantity"], ["oak", 2], ["ash", 1], ["fir", 1]]);
+  const none = { net: "", gross: "", yield: "", "waste cost": "" };
+  expect(named(rows, "oak")).toMatchObject({ ...none, note: "no yield: net is 0 or empty in the plan" });
+  expect(named(rows, "ash")).toMatchObject({ ...none, note: "no yield: gross is 0 or empty in the plan" });
+  expect(named(rows, "elm")).toMatchObject({ net: 0, gross: 0, yield: "", "waste cost": 0, note: "no yield: nothing was used" });
+  expect(named(rows, "fir")).toMatchObject({ ...none, note: "" });
+  expect(named(rows, "total")).toMatchObject({ net: "", gross: "", yield: "" });
+});
+
 test("a price, a rate or a quantity that is 0 or empty is told from one that is included", () => {
   const notes = (id: string, heading: string, of: unknown[][], per: unknown[][]): unknown[] => rowsOf(id, [["item", "quantity"], ...of], [["item", heading], ...per]).map(({ note }) => note);
   const rates = [["a", 0], ["b", ""], ["c", "Included"], ["d", 5]];

@@ -31,9 +31,9 @@ export const RECONCILE = declare({
       onTheRack: { kind: "money", says: "Bought less used, at the planned price." },
       net: { kind: "number", says: "Board feet in the pieces used; none where the plan gives lengths." },
       gross: { kind: "number", says: "Board feet of what was used." },
-      yield: { kind: "rate", says: "Net over gross; empty where nothing was used." },
+      yield: { kind: "rate", says: "Net over gross; empty where nothing was used, or net or gross is 0 or empty in the plan, and the note says so." },
       wasteCost: { kind: "money", says: "What the ripped and cut off part of the used goods cost." },
-      note: { kind: "text", says: "Items that were not planned, planned without a price or not bought, used more than bought, or with a name like another: same goods?" },
+      note: { kind: "text", says: "Items that were not planned, planned without a price or not bought, used more than bought, without a yield, or with a name like another: same goods?" },
     },
   },
   problems: {

@@ -122,10 +122,17 @@ const planNote = (item: Item): string => {
   return item.used.isZero() ? standing : "used without a price planned or paid";
 };
 
+/** Why goods planned with a net or a gross have no yield. */
+const yieldNote = ({ net, gross, planned, bought, used, isPriced }: Item): string => {
+  if (!isPriced || planned.isZero() || (net.isZero() && gross.isZero())) return "";
+  if (net.isZero() || gross.isZero()) return `no yield: ${net.isZero() ? "net" : "gross"} is 0 or empty in the plan`;
+  return used.isZero() && !bought.isZero() ? "no yield: nothing was used" : "";
+};
+
 const noteOf = (item: Item): string => {
   if (item.isMoney) return item.plannedCost.isZero() ? "not planned" : item.spent.isZero() ? "planned, not bought" : "";
   const isShort = item.used.gt(item.bought) && (item.isPriced || !item.bought.isZero());
-  return joinedNotes(planNote(item), isShort ? "used more than bought: from stock, or a name differs" : "");
+  return joinedNotes(planNote(item), yieldNote(item), isShort ? "used more than bought: from stock, or a name differs" : "");
 };
 
 type Variances = Pick<Reconciled, "priceVariance" | "usageVariance" | "scope" | "onTheRack">;
@@ -152,7 +159,7 @@ const variancesOf = (item: Item): Variances => {
 
 const reconciled = (item: Item, near: NearName): Reconciled => {
   const { planned, plannedCost, bought, spent, used, net, gross } = item;
-  const share = gross.isZero() || planned.isZero() || !item.isPriced || item.measures.size > 1 ? undefined : net.div(gross);
+  const share = net.isZero() || gross.isZero() || planned.isZero() || !item.isPriced || item.measures.size > 1 ? undefined : net.div(gross);
   return {
     item: item.name,
     unit: item.unitText,
