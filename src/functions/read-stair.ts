@@ -46,7 +46,9 @@ const rowsOf = (cells: GivenCells) =>
     return isEmpty(label) || (typeof label === "string" && folded(label) === HEADING) ? [] : [{ label, value: row[1] ?? null, beside: row[2] ?? null, because }];
   });
 
-const keyOf = (label: Given): string | undefined => keys.find((known) => folded(words(known)) === folded(String(label)));
+const KEYS: ReadonlyMap<string, string> = new Map(keys.map((key) => [folded(words(key)), key]));
+
+const keyOf = (label: Given): string | undefined => KEYS.get(folded(String(label)));
 
 /** Without a row `unit` metric text throughout makes the table one in mm; beside bare numbers or inches it is refused. */
 const unitWithoutRow = (rows: ReturnType<typeof rowsOf>): Unit | Failed => {
