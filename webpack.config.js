@@ -44,6 +44,20 @@ const minified = {
   runtimeChunk: false,
 };
 
+const onNode = {
+  target: "node20",
+  output: { path: path.join(dist, "tools"), filename: "[name].js" },
+  // The built tools find dist/ and the project by their own place on disk.
+  node: { __dirname: false, __filename: false },
+  externals: {
+    highs: "commonjs highs",
+    "office-addin-dev-certs": "commonjs office-addin-dev-certs",
+    "office-addin-debugging": "commonjs office-addin-debugging",
+    "spdx-satisfies": "commonjs spdx-satisfies",
+  },
+  optimization: { minimize: false },
+};
+
 module.exports = [
   config("functions", {
     // No "web": the spreadsheet may run this file where there is no page, so nothing of a page may be assumed.
@@ -82,19 +96,10 @@ module.exports = [
     // The page is served on this machine only: making it small takes longer than it saves.
     optimization: { minimize: false, splitChunks: false },
   }),
-  config("tools", {
-    target: "node20",
-    entry: { serve: "./src/serve/main.ts", generate: "./src/generate/main.ts", sideload: "./src/sideload/main.ts", licences: "./src/licences/main.ts", hosting: "./src/hosting/main.ts", "long-search": "./src/long-search/main.ts" },
-    output: { path: path.join(dist, "tools"), filename: "[name].js" },
-    // The built tools find dist/ and the project by their own place on disk.
-    node: { __dirname: false, __filename: false },
-    externals: {
-      highs: "commonjs highs",
-      "office-addin-dev-certs": "commonjs office-addin-dev-certs",
-      "office-addin-debugging": "commonjs office-addin-debugging",
-      "spdx-satisfies": "commonjs spdx-satisfies",
-    },
-    optimization: { minimize: false },
+  config("tools", { ...onNode, entry: { serve: "./src/serve/main.ts", generate: "./src/generate/main.ts", licences: "./src/licences/main.ts" } }),
+  config("more tools", {
+    ...onNode,
+    entry: { sideload: "./src/sideload/main.ts", hosting: "./src/hosting/main.ts", "long-search": "./src/long-search/main.ts" },
   }),
   config("engine", {
     target: "node20",

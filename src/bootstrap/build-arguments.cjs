@@ -24,10 +24,11 @@ const hostAddress = (given) => {
   return address.length > mostCharacters ? refusal(`${given.slice(0, 60)} …`, `has ${address.length} characters, and a manifest has room for ${mostCharacters}. Give a shorter address`) : { address };
 };
 
-/** The address to build for, nothing where none is asked for, or a sentence that says what is wrong with what was given. */
+/** The address to build for, whether for the page of `npm start` alone, nothing where neither is asked for, or a sentence that says what is wrong with what was given. */
 const buildArguments = (args) => {
   if (args.length === 0) return {};
   const [first, ...rest] = args;
+  if (first === "--page" && rest.length === 0) return { isForThePage: true };
   const [name, ...inOne] = first.split("=");
   if (name !== "--origin") return { refused: `"${first}" is not known to npm run build, which takes --origin alone, as in ${example}` };
   const [value, ...more] = first.includes("=") ? [inOne.join("="), ...rest] : rest;

@@ -15,10 +15,24 @@ const whyInstall = (folder) => {
   return undefined;
 };
 
-const npm = (args) =>
+const npm = (args, cwd) =>
   process.env.npm_execpath
-    ? spawnSync(process.execPath, [process.env.npm_execpath, ...args], { cwd: root, stdio: "inherit" })
-    : spawnSync("npm", args, { cwd: root, stdio: "inherit", shell: process.platform === "win32" });
+    ? spawnSync(process.execPath, [process.env.npm_execpath, ...args], { cwd, stdio: "inherit" })
+    : spawnSync("npm", args, { cwd, stdio: "inherit", shell: process.platform === "win32" });
+
+/** Folders with a lock of their own: the project, and those named behind the command, such as tests/browser for the browser of the tests. */
+const folders = (named) => [root, ...named.map((folder) => path.join(root, folder))];
+
+const install = (folder, why) => {
+  const name = path.relative(root, folder);
+  console.log(`Installing${name === "" ? "" : ` ${name}`}: ${why}. Running npm ci, which takes a minute or two.`);
+  const { status, signal, error } = npm(["ci"], folder);
+  if (status === 0) return true;
+  const reason = error?.message ?? (signal ? `it was stopped by ${signal}` : `it ended with code ${status}`);
+  console.error(`npm ci did not finish: ${reason}. Its own message is above.`);
+  console.error(`Check the network connection and the free disk space, delete the folder ${path.join(name, "node_modules")}, then run the command again.`);
+  return false;
+};
 
 const main = () => {
   const major = Number(process.versions.node.split(".")[0]);
@@ -26,23 +40,12 @@ const main = () => {
     console.error(`Treadsheet needs Node ${leastNode} or newer; this is Node ${process.versions.node}. Install a newer Node, then run the command again.`);
     return 1;
   }
-  const why = whyInstall(root);
-  if (why === undefined) {
-    record("install", 0);
-    return 0;
-  }
-  console.log(`Installing: ${why}. Running npm ci, which takes a minute or two.`);
   const began = performance.now();
-  const { status, signal, error } = npm(["ci"]);
-  if (status !== 0) {
-    const reason = error?.message ?? (signal ? `it was stopped by ${signal}` : `it ended with code ${status}`);
-    console.error(`npm ci did not finish: ${reason}. Its own message is above.`);
-    console.error("Check the network connection and the free disk space, delete the folder node_modules, then run the command again.");
-    return 1;
-  }
-  const took = performance.now() - began;
+  const wanting = folders(process.argv.slice(2)).map((folder) => ({ folder, why: whyInstall(folder) })).filter(({ why }) => why !== undefined);
+  if (!wanting.every(({ folder, why }) => install(folder, why))) return 1;
+  const took = wanting.length === 0 ? 0 : performance.now() - began;
   record("install", took);
-  console.log(`Installed in ${(took / 1000).toFixed(1)} s.`);
+  if (wanting.length > 0) console.log(`Installed in ${(took / 1000).toFixed(1)} s.`);
   return 0;
 };
 

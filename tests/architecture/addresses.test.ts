@@ -36,7 +36,8 @@ const named = (file: string, text: string): Named[] =>
 const mayStand = ({ host, folder }: Named): boolean =>
   MAY_STAND.some((one) => (typeof one === "string" ? one === host : one.test(host))) || (host === "github.com" && MAY_STAND_ON_GITHUB.test(folder));
 
-const tracked = execFileSync("git", ["ls-files", "--cached", "--others", "--exclude-standard", ...CITED], { encoding: "utf8" }).split("\n").filter((file) => TEXT.test(file));
+const tracked = execFileSync("git", ["ls-files", "--cached", "--others", "--exclude-standard", ...CITED], { encoding: "utf8" }).split("\n")
+  .filter((file) => TEXT.test(file) && !file.endsWith("package-lock.json"));
 
 test("every address names the authority, a public library of texts, the platform or an example", () => {
   const all = tracked.flatMap((file) => named(file, readFileSync(file, "utf8")));

@@ -1,12 +1,17 @@
 import { spawnSync } from "node:child_process";
 import path from "node:path";
 
-const { buildArguments } = jest.requireActual<{ buildArguments: (args: readonly string[]) => { address?: string; refused?: string } }>(
+const { buildArguments } = jest.requireActual<{ buildArguments: (args: readonly string[]) => { address?: string; isForThePage?: boolean; refused?: string } }>(
   "../../src/bootstrap/build-arguments.cjs",
 );
 
-test("without arguments there is no address to build for", () => {
+test("without arguments there is no address to build for, and everything is built", () => {
   expect(buildArguments([])).toEqual({});
+});
+
+test("as much as the page needs, and nothing with it", () => {
+  expect(buildArguments(["--page"])).toEqual({ isForThePage: true });
+  expect(buildArguments(["--page", "--origin", "https://example.org"]).refused).toContain('"--page" is not known');
 });
 
 test.each([

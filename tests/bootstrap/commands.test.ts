@@ -1,5 +1,5 @@
 import { spawnSync } from "node:child_process";
-import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 
@@ -15,8 +15,8 @@ beforeEach(() => {
 
 afterEach(() => rmSync(folder, { recursive: true }));
 
-const run = (script: string, env: NodeJS.ProcessEnv = {}) => {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [path.join("src/bootstrap", script)], {
+const run = (script: string, env: NodeJS.ProcessEnv = {}, args: readonly string[] = []) => {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [path.join("src/bootstrap", script), ...args], {
     cwd: folder,
     encoding: "utf8",
     env: { ...process.env, ...env },
@@ -24,10 +24,10 @@ const run = (script: string, env: NodeJS.ProcessEnv = {}) => {
   return { status, output: stdout + stderr };
 };
 
-const withNpm = (text: string) => {
+const withNpm = (text: string, ...folders: readonly string[]) => {
   const npm = path.join(folder, "npm.cjs");
   writeFileSync(npm, text);
-  return run("install.cjs", { npm_execpath: npm });
+  return run("install.cjs", { npm_execpath: npm }, folders);
 };
 
 const recorded = (): unknown => JSON.parse(readFileSync(path.join(folder, "node_modules/.cache/treadsheet/install.json"), "utf8"));
@@ -51,6 +51,17 @@ test("the second time there is nothing to install, nothing to say, and 0 is writ
   withNpm(installs);
   expect(withNpm("process.exit(9);")).toEqual({ status: 0, output: "" });
   expect(recorded()).toEqual({ milliseconds: 0 });
+});
+
+test("a folder with a lock of its own is installed there when it is named, and only then", () => {
+  mkdirSync(path.join(folder, "tests/browser"), { recursive: true });
+  writeFileSync(path.join(folder, "tests/browser/package-lock.json"), "{}");
+  expect(withNpm(installs).output).not.toContain("tests");
+  expect(existsSync(path.join(folder, "tests/browser/node_modules"))).toBe(false);
+  const { status, output } = withNpm(installs, "tests/browser");
+  expect([status, output]).toEqual([0, expect.stringContaining(`Installing ${path.join("tests", "browser")}: nothing is installed yet.`)]);
+  expect(existsSync(path.join(folder, "tests/browser/node_modules/.package-lock.json"))).toBe(true);
+  expect(withNpm("process.exit(9);", "tests/browser")).toEqual({ status: 0, output: "" });
 });
 
 test("an install that fails says why and what to do", () => {

@@ -36,7 +36,7 @@ const unpack = (): void => {
   mkdirSync(cache, { recursive: true });
   const own = mkdtempSync(`${unpacked}-`);
   const { status, stderr } = spawnSync(process.execPath, ["-e", "require('@sparticuz/chromium').executablePath()"], {
-    cwd: project,
+    cwd: __dirname,
     encoding: "utf8",
     // The second setting makes the package unpack its shared libraries too.
     env: { ...process.env, TMPDIR: own, AWS_LAMBDA_JS_RUNTIME: "nodejs20.x" },
@@ -81,7 +81,7 @@ const found = (): Found => {
   }
   const installed = installedPaths().find((file) => existsSync(file));
   if (installed !== undefined) return { executablePath: installed, env: process.env };
-  if (process.platform === "linux" && process.arch === "x64" && existsSync(path.join(project, "node_modules/@sparticuz/chromium"))) {
+  if (process.platform === "linux" && process.arch === "x64" && existsSync(path.join(__dirname, "node_modules/@sparticuz/chromium"))) {
     return packaged();
   }
   throw new Error("No browser to test with: install Chrome, Edge or Chromium, or set CHROME_PATH to one.");

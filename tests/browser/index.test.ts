@@ -5,7 +5,8 @@ import type { BrowserContext, Page } from "playwright-core";
 import { catalogue } from "../../src/functions/catalogue";
 import type { SheetPage } from "../../src/workbook/page/sheet-page";
 import type { CellValue } from "../../src/workbook/workbook";
-import { openedPages, type Opened } from "./opened-page";
+import type { WorkbookData } from "../../src/workbook/workbook-data";
+import { openedPages, type Opened, type OpenedPage } from "./opened-page";
 
 const browserTime = 400_000;
 const dist = path.resolve(__dirname, "../../dist");
@@ -23,10 +24,27 @@ const ready = async (page: Page): Promise<void> => {
   await page.waitForSelector("html[data-ready=yes]");
 };
 
-const opened = async (context?: BrowserContext): Promise<{ page: Page; faults: readonly string[] }> => {
+const opened = async (context?: BrowserContext): Promise<OpenedPage> => {
   const found = await pages.open("", context === undefined ? {} : { context });
   await ready(found.page);
   return found;
+};
+
+/** One page for the tests that need no visit of their own, with the demo as it first stood. */
+let shared: { readonly opened: OpenedPage; readonly demo: WorkbookData } | undefined;
+
+const demoPage = async (): Promise<OpenedPage> => {
+  if (shared === undefined) {
+    const found = await opened();
+    shared = { opened: found, demo: await found.page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.data()) };
+    return found;
+  }
+  await shared.opened.page.evaluate(async (demo) => {
+    const book = (globalThis as unknown as Shown).treadsheetBook;
+    book.load(demo);
+    await book.settled();
+  }, shared.demo);
+  return shared.opened;
 };
 
 type Shown = { readonly treadsheetBook: SheetPage };
@@ -66,7 +84,7 @@ const typed = async (page: Page, sheet: string, address: string, text: string): 
 test(
   "the demo opens live, without a fault under its policy and without a request off this machine, and every example comes out as stated",
   async () => {
-    const { page, faults } = await opened();
+    const { page, faults } = await demoPage();
     expect(await page.locator(".count").textContent()).toBe(`${examples} examples, all as stated.`);
     expect(await value(page, "Survey", "B20")).toBe(106.125);
     expect(await page.textContent("#status")).toBe("The demo. What you change is kept in this browser.");
@@ -78,7 +96,7 @@ test(
 test(
   "9 typed for the run walks through the sheets, typed lengths stay text, and nothing becomes a date",
   async () => {
-    const { page, faults } = await opened();
+    const { page, faults } = await demoPage();
     await typed(page, "Layout", "B7", "9");
     // By hand: 9 + 1 1/4 = 10 1/4; 13 x 54 + 19.50 either way; IRC 2021 R311.7.5.2 wants 10.
     expect(await spilled(page, "Layout", "D4", "board depth", "value")).toBe(10.25);
@@ -100,7 +118,7 @@ test(
 test(
   "an error cell shows its sentence in the line and under Why?, and loses it when the input is put right",
   async () => {
-    const { page } = await opened();
+    const { page } = await demoPage();
     await typed(page, "Survey", "E5", "9' 14\"");
     await goTo(page, "Survey", "H5");
     const sentence = "treadThickness: read \"9' 14\"\", with 14 inches after the feet; inches after feet stay under 12";
@@ -117,7 +135,7 @@ test(
 test(
   "spills grow and shrink under a SUM by keyboard, and one that is blocked says so",
   async () => {
-    const { page } = await opened();
+    const { page } = await demoPage();
     await typed(page, "Books", "T1", "4");
     await typed(page, "Books", "T2", "=STAIR.STORYPOLE(31,T1,,,,FALSE)");
     await typed(page, "Books", "Z2", "=SUM(U2:U60)");
@@ -138,7 +156,7 @@ test(
 test(
   "a spill is read by its own mark typed by keyboard, and 7.99 on a tape of sixteenths shows as 8",
   async () => {
-    const { page } = await opened();
+    const { page } = await demoPage();
     await typed(page, "Books", "T1", "=STAIR.STORYPOLE(31,4,,,,FALSE)");
     await typed(page, "Books", "Z1", "=ROWS(T1#)");
     expect(await value(page, "Books", "Z1")).toBe(4);
@@ -156,7 +174,7 @@ test(
 test(
   "names of our functions complete as they are typed, with help for their arguments",
   async () => {
-    const { page } = await opened();
+    const { page } = await demoPage();
     await goTo(page, "Books", "T1");
     await page.keyboard.type("=STAIR.RISE");
     await page.getByText("STAIR.RISERS", { exact: true }).first().waitFor();
@@ -172,14 +190,13 @@ test(
 test(
   "cells that spilled are copied as they are shown",
   async () => {
-    const context = await pages.context({ permissions: ["clipboard-read", "clipboard-write"] });
-    const { page } = await opened(context);
+    const { page } = await demoPage();
+    await page.context().grantPermissions(["clipboard-read", "clipboard-write"]);
     await goTo(page, "Survey", "I6");
     await page.keyboard.press("Control+C");
     // By hand: the second rise stays as it was taped.
     const wanted = '7 9/16"';
     await page.waitForFunction(async (text) => (await navigator.clipboard.readText()) === text, wanted);
-    await context.close();
   },
   browserTime,
 );
@@ -246,7 +263,7 @@ test(
 test(
   "a file saved is a file opened, and one that is none is refused in words",
   async () => {
-    const { page } = await opened();
+    const { page } = await demoPage();
     await typed(page, "Layout", "B7", "9 1/4");
     const download = page.waitForEvent("download");
     await page.getByRole("button", { name: "Save as file" }).click();
@@ -272,7 +289,7 @@ const NINE_POINTS = (9 * 96) / 72;
 test(
   "shop tickets print one page a batch of five steps, at Letter and A4, in text of nine points or more",
   async () => {
-    const { page } = await opened();
+    const { page } = await demoPage();
     await page.evaluate(() => {
       window.print = () => undefined;
     });
@@ -286,6 +303,7 @@ test(
     for (const format of ["Letter", "A4"]) expect(pageCount(await page.pdf({ format }))).toBe(4);
     const sizes = await page.evaluate(() => [...document.querySelectorAll(".ticket h2, .ticket th, .ticket td, .ticket p")].map((each) => parseFloat(getComputedStyle(each).fontSize)));
     expect(Math.min(...sizes)).toBeGreaterThanOrEqual(NINE_POINTS);
+    await page.emulateMedia({ media: null });
   },
   browserTime,
 );

@@ -17,7 +17,7 @@ const versionOf = (name: string): string => (JSON.parse(readFileSync(path.join(p
 
 const isNamed = (name: string): boolean => text.includes(`\n${name} ${versionOf(name)}\nLicence: `);
 
-test.each(["functions", "pages", "sheet-page", "tools", "engine"])("the notices name every package in the module list of the bundle %s", (bundle) => {
+test.each(["functions", "pages", "sheet-page", "tools", "more-tools", "engine"])("the notices name every package in the module list of the bundle %s", (bundle) => {
   const names = new Set((JSON.parse(readFileSync(path.join(dist, "tools/modules", `${bundle}.json`), "utf8")) as string[]).map(packageOf));
   expect(names.has("webpack")).toBe(true);
   expect([...names].filter((name) => !isNamed(name))).toEqual([]);
