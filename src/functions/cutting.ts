@@ -22,17 +22,6 @@ export const CUTTING = {
 
 /** Wording of jobs that have no plan. */
 export const CUTTING_PROBLEMS = {
-  "no-pieces": { cell: "#VALUE!", says: "pieces: has no rows; give the length of each piece" },
-  "no-stock": { cell: "#VALUE!", says: "stock: has no rows; give a length and its price" },
-  "piece-length-not-positive": { cell: "#VALUE!", says: "length: piece {piece} must be more than 0, got {length}" },
-  "stock-length-not-positive": { cell: "#VALUE!", says: "length: stock {stock} must be more than 0, got {length}" },
-  "quantity-not-whole": { cell: "#VALUE!", says: "quantity: piece {piece} must be a whole number of 1 or more, got {quantity}" },
-  "available-not-whole": { cell: "#VALUE!", says: "available: stock {stock} must be a whole number, or `any`, got {available}" },
-  "kerf-negative": { cell: "#VALUE!", says: "kerf: must be 0 or more, got {kerf}" },
-  "trim-negative": { cell: "#VALUE!", says: "trim: must be 0 or more, got {trim}" },
-  "keep-negative": { cell: "#VALUE!", says: "keep: must be 0 or more, got {keep}" },
-  "price-negative": { cell: "#VALUE!", says: "price: stock {stock} must be 0 or more, got {price}" },
-  "stock-without-price": { cell: "#VALUE!", says: "price: stock {stock} ({length}) has none; give its price, or write yes under owned" },
   "free-without-limit": {
     cell: "#VALUE!",
     says: "price: stock {stock} ({length}) is empty or 0 and any number is available; give its price, or how many are available",

@@ -33,10 +33,9 @@ export const buyList = (job: CuttingJob, plan: CuttingPlan): BuyRow[] =>
   sticksByRow(job, plan).flatMap((sticks, row): BuyRow[] => {
     const stock = job.stock[row]!;
     if (stock.owned || sticks.length === 0) return [];
-    const { length, width, thickness } = stock;
+    const { length, width, thickness, price } = stock;
     const quantity = sticks.length;
     const pieces = sticks.flatMap((stick) => stick.pieces.map(({ piece }) => job.pieces[piece]!));
-    const price = stock.price ?? new Exact(0);
     const goods = { item: stock.label === "" ? length : stock.label, length, quantity, price, cost: cents(price.times(quantity)) };
     return [
       width === undefined || thickness === undefined

@@ -17,8 +17,8 @@ export interface Piece {
 export interface Stock {
   readonly label: string | number;
   readonly length: Length;
-  /** For one stick. Owned sticks without a price cost nothing. */
-  readonly price: Exact | undefined;
+  /** For one stick; 0 for owned sticks that cost nothing. */
+  readonly price: Exact;
   /** Infinity where any number can be had. */
   readonly available: number;
   readonly owned: boolean;
@@ -27,7 +27,7 @@ export interface Stock {
   readonly thickness?: Length;
 }
 
-/** What is to be cut, from what, and with which saw. */
+/** What is to be cut, from what, and with which saw. Whoever reads it has seen to it that there are pieces and stock, and sizes and numbers of them. */
 export interface CuttingJob {
   readonly pieces: readonly Piece[];
   readonly stock: readonly Stock[];

@@ -3,7 +3,7 @@ import { type Length } from "../length/length";
 import { type Problem, isProblem, problem } from "../problem";
 import { commonDivisor } from "./common-divisor";
 import { type CuttingGroup, cuttingGroups, type ImpossibleSection, isWideEnough } from "./cutting-groups";
-import { called, type CuttingJob, type Piece, sameGrade, type Stock } from "./cutting-job";
+import { called, type CuttingJob, type Piece, sameGrade } from "./cutting-job";
 import { isOnMark, lengthOfMarks, MARK_NAME, marksDown, marksUp } from "./mark";
 import { type Proof, worthSteps } from "./shelf/certificate";
 import { longestUnplaced } from "./shelf/hand-plan";
@@ -61,10 +61,8 @@ export interface CuttingPlan {
 }
 
 export type ImpossibleCutting =
-  | "no-pieces" | "no-stock" | "piece-length-not-positive" | "stock-length-not-positive" | "quantity-not-whole" | "available-not-whole"
-  | "kerf-negative" | "trim-negative" | "keep-negative" | "price-negative" | "stock-without-price" | "free-without-limit"
-  | "owned-without-limit" | "too-many-pieces" | "too-much-stock" | "too-many-parts"
-  | ImpossibleSection | "piece-fits-no-stock" | "piece-fits-no-available-stock" | "piece-fits-no-stock-of-section" | "stock-runs-out" | "no-plan-found";
+  | "free-without-limit" | "owned-without-limit" | "too-many-pieces" | "too-much-stock" | "too-many-parts" | ImpossibleSection
+  | "piece-fits-no-stock" | "piece-fits-no-available-stock" | "piece-fits-no-stock-of-section" | "stock-runs-out" | "no-plan-found";
 
 /** Each piece is a row of the cut list: more than this belongs into several jobs. */
 const MOST_PIECES = 5_000;
@@ -89,35 +87,13 @@ const effortFor = ({ pieces, stock }: CuttingJob, parts: number, { effort }: Eng
 /** Whole units of money that a plan may cost: sums of worths, some twenty times as large, stay exact. */
 const MOST_WHOLE = new Exact(2).pow(46);
 
-const isWholeFrom = (value: number, least: number): boolean => Number.isInteger(value) && value >= least;
-
-const priceOf = (stock: Stock): Exact => stock.price ?? new Exact(0);
-
-const impossible = (job: CuttingJob): Problem<ImpossibleCutting> | undefined => {
-  if (job.pieces.length === 0) return problem("no-pieces");
-  if (job.stock.length === 0) return problem("no-stock");
-  if (job.stock.length > MOST_STOCK) return problem("too-much-stock", { count: job.stock.length, most: MOST_STOCK });
-  for (const [row, { label, length, quantity }] of job.pieces.entries()) {
-    const piece = called(label, row);
-    if (!length.gt(0)) return problem("piece-length-not-positive", { piece, length });
-    if (!isWholeFrom(quantity, 1)) return problem("quantity-not-whole", { piece, quantity });
-  }
-  for (const [row, stock] of job.stock.entries()) {
-    const { length, available } = stock;
-    const details = { stock: called(stock.label, row), length };
-    if (!length.gt(0)) return problem("stock-length-not-positive", details);
-    if (available !== Infinity && !isWholeFrom(available, 0)) return problem("available-not-whole", { ...details, available });
-    if (stock.price === undefined && !stock.owned) return problem("stock-without-price", details);
-    if (priceOf(stock).lt(0)) return problem("price-negative", { ...details, price: priceOf(stock).toNumber() });
-    if (priceOf(stock).isZero() && available === Infinity) {
-      return problem(stock.owned ? "owned-without-limit" : "free-without-limit", details);
-    }
-  }
-  const { kerf, trim, keep } = job;
-  if (kerf.lt(0)) return problem("kerf-negative", { kerf });
-  if (trim.lt(0)) return problem("trim-negative", { trim });
-  if (keep?.lt(0)) return problem("keep-negative", { keep });
-  const count = job.pieces.reduce((sum, piece) => sum + piece.quantity, 0);
+/** What makes a job no job, although each of its arguments is one. */
+const impossible = ({ pieces, stock }: CuttingJob): Problem<ImpossibleCutting> | undefined => {
+  if (stock.length > MOST_STOCK) return problem("too-much-stock", { count: stock.length, most: MOST_STOCK });
+  const endless = stock.findIndex(({ price, available }) => price.isZero() && available === Infinity);
+  const free = stock[endless];
+  if (free !== undefined) return problem(free.owned ? "owned-without-limit" : "free-without-limit", { stock: called(free.label, endless), length: free.length });
+  const count = pieces.reduce((sum, piece) => sum + piece.quantity, 0);
   return count > MOST_PIECES ? problem("too-many-pieces", { count, most: MOST_PIECES }) : undefined;
 };
 
@@ -193,7 +169,7 @@ const shelved = (job: CuttingJob, group: CuttingGroup): Shelved | Problem<Imposs
   const divisor = widths.reduce(commonDivisor, 0);
   const wanted = ({ rows }: Kind<unknown>): number => rows.reduce((sum, row) => sum + job.pieces[row]!.quantity, 0);
   const pieces = kinds.reduce((sum, kind) => sum + wanted(kind), 0);
-  const money = wholePrices(longEnough.map(({ row }) => priceOf(job.stock[row]!)), pieces);
+  const money = wholePrices(longEnough.map(({ row }) => job.stock[row]!.price), pieces);
   // rows that differ in nothing the plan knows of are one kind, so that splitting a row changes nothing
   const sticks = new Map<string, { stick: StickKind; rows: number[] }>();
   for (const [index, { row, length, holds, class: section }] of longEnough.entries()) {
@@ -341,7 +317,7 @@ export const cuttingPlan = (job: CuttingJob, engine: Engine = IN_A_CELL): Cuttin
       });
     }
     const planned = plannedSticks(job, shelfOf, cuts);
-    const paid = planned.reduce((sum, stick) => sum.plus(priceOf(job.stock[stick.stock]!)), new Exact(0));
+    const paid = planned.reduce((sum, stick) => sum.plus(job.stock[stick.stock]!.price), new Exact(0));
     // prices are rounded down to units only where they are finer than whole-number arithmetic; then no plan is proven the cheapest
     const isWhole = moneyUnit.times(outlay(shelf, cuts).cash).eq(paid);
     isCertified = isCertified && isWhole && certified === outlay(shelf, cuts).cash;
@@ -350,7 +326,7 @@ export const cuttingPlan = (job: CuttingJob, engine: Engine = IN_A_CELL): Cuttin
     sticks.push(...planned);
     proofs.push({ grade: group.grade, pieceRows, stockRows, unit: moneyUnit, steps: worthSteps(shelf), certified: moneyUnit.times(certified), proof });
   }
-  const cost = sticks.reduce((sum, stick) => sum.plus(priceOf(job.stock[stick.stock]!)), new Exact(0));
+  const cost = sticks.reduce((sum, stick) => sum.plus(job.stock[stick.stock]!.price), new Exact(0));
   const gross = sticks.reduce((sum, stick) => sum.plus(job.stock[stick.stock]!.length), new Exact(0));
   const net = job.pieces.reduce((sum, piece) => sum.plus(piece.length.times(piece.quantity)), new Exact(0));
   const gap = cost.isZero() ? new Exact(0) : cost.minus(bound).div(cost);

@@ -20,7 +20,7 @@ const provenUnits = (job: CuttingJob, { pieceRows, stockRows, unit, steps, proof
   const wanted = pieceRows.map((rows) => rows.reduce((sum, row) => sum + job.pieces[row]!.quantity, 0));
   const pieces = wanted.reduce((sum, count) => sum + count, 0);
   const holds = stockRows.map(([row]) => Number((down(whole(job.stock[row!]!.length), mark) - 2n * up(whole(job.trim), mark) + kerf) / mark));
-  const price = stockRows.map(([row]) => (job.stock[row!]!.price === undefined ? 0n : whole(job.stock[row!]!.price!) / whole(unit)));
+  const price = stockRows.map(([row]) => whole(job.stock[row!]!.price) / whole(unit));
   const most = stockRows.map((rows) => Math.min(pieces, rows.reduce((sum, row) => sum + job.stock[row]!.available, 0)));
   const takes = stockRows.map(([row]) => pieceRows.map(([piece]) => isTaken(job, row!, piece!)));
   const branch = (part: Proof, least: readonly number[], limit: readonly number[]): bigint => {

@@ -127,19 +127,8 @@ describe("jobs that cannot be", () => {
   const stock = [{ length: 96, cents: 500 }];
   const pieces = [{ length: 20 }];
   test.each<[string, PlainJob, object]>([
-    ["no pieces", { pieces: [], stock }, { problem: "no-pieces" }],
-    ["no stock", { pieces, stock: [] }, { problem: "no-stock" }],
-    ["a piece of no length", { pieces: [{ length: 0, label: "skirt" }], stock }, { problem: "piece-length-not-positive", piece: "skirt", length: 0 }],
-    ["half a piece", { pieces: [{ length: 9, quantity: 1.5, label: "cove" }], stock }, { problem: "quantity-not-whole", piece: "cove", quantity: 1.5 }],
-    ["stock of no length", { pieces, stock: [{ length: -1, cents: 5 }] }, { problem: "stock-length-not-positive", stock: "number 1", length: -1 }],
-    ["half a stick", { pieces, stock: [{ length: 96, cents: 5, available: 0.5 }] }, { problem: "available-not-whole", stock: "number 1", length: 96, available: 0.5 }],
-    ["stock to buy without a price", { pieces, stock: [{ length: 96 }] }, { problem: "stock-without-price", stock: "number 1", length: 96 }],
     ["free stock without end", { pieces, stock: [{ length: 96, cents: 0 }] }, { problem: "free-without-limit", stock: "number 1", length: 96 }],
     ["owned stock without end", { pieces, stock: [{ length: 96, owned: true }] }, { problem: "owned-without-limit", stock: "number 1", length: 96 }],
-    ["a negative price", { pieces, stock: [{ length: 96, cents: -100 }] }, { problem: "price-negative", stock: "number 1", length: 96, price: -1 }],
-    ["a negative kerf", { pieces, stock, kerf: -0.125 }, { problem: "kerf-negative", kerf: -0.125 }],
-    ["a negative trim", { pieces, stock, trim: -1 }, { problem: "trim-negative", trim: -1 }],
-    ["a negative keep", { pieces, stock, keep: -1 }, { problem: "keep-negative", keep: -1 }],
     ["more pieces than one plan takes", { pieces: [{ length: 1, quantity: 5_001 }], stock }, { problem: "too-many-pieces", count: 5_001, most: 5_000 }],
     // Hand calculation: 96 - 2 x 1 trim = 94 usable.
     ["a piece longer than any stick's usable length", { pieces: [{ length: 95, label: "string" }], stock, trim: 1 }, { problem: "piece-fits-no-stock", piece: "string", length: 95, grade: "", longest: 94 }],

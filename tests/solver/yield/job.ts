@@ -43,7 +43,7 @@ export const cuttingJob = (plain: PlainJob): CuttingJob => {
     stock: plain.stock.map(({ length, cents, available, owned, label, grade, width, thickness }) => ({
       label: label ?? "",
       length: lengthOf(length, unit),
-      price: cents === undefined ? undefined : new Exact(cents).div(100),
+      price: new Exact(cents ?? 0).div(100),
       available: available ?? Infinity,
       owned: owned ?? false,
       grade: grade ?? "",

@@ -20,7 +20,7 @@ export const faults = (job: CuttingJob, plan: CuttingPlan): string[] => {
       continue;
     }
     usedOf[stick.stock]! += 1;
-    cost += stock.price === undefined ? 0n : whole(stock.price);
+    cost += whole(stock.price);
     gross += whole(stock.length);
     const end = down(whole(stock.length), mark) - trim;
     let free = trim;

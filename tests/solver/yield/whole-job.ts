@@ -33,7 +33,7 @@ export const wholeJobs = (job: CuttingJob): WholeJob[] => {
         .filter((stock) => sameGrade(stock.grade) === grade)
         .map(({ length, price, available }) => ({
           holds: Number((down(whole(length), mark) - 2n * trim + kerf) / mark),
-          cents: price === undefined ? 0 : Number(whole(price)) / BILLIONTHS_PER_CENT,
+          cents: Number(whole(price)) / BILLIONTHS_PER_CENT,
           available,
         })),
     };
