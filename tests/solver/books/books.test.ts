@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { exact } from "../../../src/solver/length/exact";
-import { type BoughtGoods, type PlannedGoods, type Reconciled, reconciliation, type UsedGoods } from "../../../src/solver/books/reconciliation";
+import type { BoughtGoods, PlannedGoods, UsedGoods } from "../../../src/solver/books/goods-items";
+import { type Reconciled, reconciliation } from "../../../src/solver/books/reconciliation";
 import { variance, varianceWord } from "../../../src/solver/books/variance";
 import { isProblem } from "../../../src/solver/problem";
 
