@@ -1,3 +1,4 @@
+import { isBadRow } from "../solver/bad-row";
 import { measure, type Length, type Unit } from "../solver/length/length";
 import { isProblem, type Problem } from "../solver/problem";
 import {
@@ -9,7 +10,7 @@ import {
 import { headingPlaces } from "./headings";
 import { ownHeadings } from "./own-headings";
 import { readStair } from "./read-stair";
-import { isBadRow, readTable } from "./read-table";
+import { readTable } from "./read-table";
 import { readAngle, readChoice, readCount, readFlag, readLength, readMoney, readNumber, readRate, readReading, readText } from "./read-value";
 import { say, sentence } from "./say";
 import { unitOfLengths } from "./unit-of-lengths";
@@ -115,8 +116,7 @@ const range = (name: string, cells: GivenCells | undefined, parameter: Parameter
   if (parameter.kind === "table") {
     const rows = readTable(name, parameter.table, cells, unit, ownHeadings(declaration.id));
     if (isFailed(rows)) return rows;
-    const bad = parameter.badRows === "refuse" ? rows.find(isBadRow) : undefined;
-    return bad !== undefined && isBadRow(bad) ? bad.bad : rows;
+    return (parameter.badRows === "refuse" ? rows.find(isBadRow)?.bad : undefined) ?? rows;
   }
   if (parameter.kind === "lengths") return lengthsOf(name, cells, parameter, unit);
   return cells;

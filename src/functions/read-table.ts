@@ -1,3 +1,4 @@
+import type { BadRow } from "../solver/bad-row";
 import { lengthOf, type Unit } from "../solver/length/length";
 import { Exact } from "../solver/length/exact";
 import { type Failed, failed, folded, type Given, type GivenCells, givenFor, isEmptyOrZero, isFailed } from "./cells";
@@ -7,18 +8,10 @@ import { headingPlaces, isHeadingRow, noQuantity, type OwnHeadings, type Places 
 import { say, inSight } from "./say";
 import { words } from "../solver/words";
 
-/** A row that cannot be used: what is wrong with it, and the step or label by which the user knows it. */
-export interface BadRow {
-  readonly bad: Failed;
-  readonly label: string | number;
-}
-
 /** A row that was read, and its place in the cells given, counted from 1. */
 type GoodRow<C extends Columns> = RowOf<C> & { readonly row: number };
 
-export const isBadRow = (row: object): row is BadRow => "bad" in row;
-
-export type TableRow<C extends Columns> = GoodRow<C> | BadRow;
+export type TableRow<C extends Columns> = GoodRow<C> | BadRow<Failed>;
 
 const zeroIsPossible = (column: Column): boolean => "sign" in column && column.sign !== "positive" && !("zero" in column);
 

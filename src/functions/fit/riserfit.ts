@@ -1,6 +1,6 @@
+import { besideBadRows } from "../../solver/bad-row";
 import { closureLimits } from "../../solver/fit/closure-limits";
 import { riserFits } from "../../solver/fit/riser-fit";
-import { besideBadRows } from "../beside-bad-rows";
 import { SAW_CAUTION } from "../caution";
 import { declare, headings, unit } from "../declare";
 import { FIT_PROBLEMS } from "../fit-problems";
@@ -74,5 +74,5 @@ export const RISERFIT = declare({
   source: "Plane coordinates of the four corners, from the two lines measured and a diagonal, offset or angle. Tilt = atan(tan flare x cos angle); a gap c takes c / (cos angle x cos tilt) off an end.",
   caution: SAW_CAUTION,
   solve: ({ readings, tape, unit: used, headings: _headings, ...piece }) =>
-    besideBadRows(readings, (good) => riserFits(good, { ...piece, closure: closureLimits(tape, used) })),
+    besideBadRows(readings, (good): readonly object[] => riserFits(good, { ...piece, closure: closureLimits(tape, used) }), ({ label, bad }) => ({ step: label, bad })),
 });

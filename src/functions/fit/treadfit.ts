@@ -1,7 +1,7 @@
+import { besideBadRows } from "../../solver/bad-row";
 import { closureLimits } from "../../solver/fit/closure-limits";
 import { RISER_ON } from "../../solver/fit/riser-on";
 import { treadFits } from "../../solver/fit/tread-fit";
-import { besideBadRows } from "../beside-bad-rows";
 import { SAW_CAUTION } from "../caution";
 import { declare, headings, unit } from "../declare";
 import { FIT_PROBLEMS } from "../fit-problems";
@@ -118,5 +118,5 @@ export const TREADFIT = declare({
   source: "Plane coordinates of the four corners, from the two lines measured and a diagonal, offset or angle; closure is the difference of the two diagonals' answers. Tilt = atan(tan lean x cos angle); a gap c takes c / (cos angle x cos tilt) off an end; heel = toe - return width x tan(45 + angle / 2).",
   caution: SAW_CAUTION,
   solve: ({ readings, tape, unit: used, headings: _headings, ...piece }) =>
-    besideBadRows(readings, (good) => treadFits(good, { ...piece, closure: closureLimits(tape, used) })),
+    besideBadRows(readings, (good): readonly object[] => treadFits(good, { ...piece, closure: closureLimits(tape, used) }), ({ label, bad }) => ({ step: label, bad })),
 });

@@ -1,10 +1,9 @@
+import { type BadRow, besideBadRows, isBadRow } from "../bad-row";
 import { goodsKey, LABOUR } from "../goods/goods-key";
 import { EACH, goodsUnit, isTime } from "../goods/goods-unit";
 import { blankNote, INCLUDED, isIncluded } from "../goods/meant-nothing";
-import { joinedNotes, nearNames, suspectNote } from "../goods/near-names";
-import {
-  amountFor, isListed, isReadable, type Listed, listedFigure, type NoFigure, notListed, type PerUnitList, perUnitList, type Unreadable, type Wanted,
-} from "../goods/per-unit-list";
+import { joinedNotes, suspectNote } from "../goods/near-names";
+import { amountFor, figuresFor, isListed, type Listed, listedFigure, type NoFigure, notListed, type PerUnitList, type Wanted } from "../goods/per-unit-list";
 import { Exact, exact } from "../length/exact";
 import { type Problem, problem } from "../problem";
 import { cents } from "./cents";
@@ -69,15 +68,12 @@ const noteOfNothing = (quantity: number | undefined, { isBlank }: Listed): strin
 
 /** Every quantity times its price, to the cent, row by row; what is included says so in place of its price; a row without a price or that could not be read keeps its reason. */
 export const extension = <Bad>(
-  quantities: readonly (Quantity | Unreadable<Bad>)[],
-  prices: readonly (Price | Unreadable<Bad>)[],
+  quantities: readonly (Quantity | BadRow<Bad>)[],
+  prices: readonly (Price | BadRow<Bad>)[],
 ): readonly ExtendedRow<Bad>[] => {
-  const list = perUnitList(prices.map((row) => (isReadable(row) ? { ...row, figure: row.price ?? NOTHING, isBlank: row.price === undefined } : row)));
-  const readable = quantities.filter(isReadable);
-  const near = nearNames([...readable, ...prices.filter(isReadable).map(({ item, row }) => ({ item, row, table: "prices" }))]);
-  const isOfPieces = readable.every(({ unit }) => unit === "");
-  return quantities.map((row) => {
-    if (!isReadable(row)) return { item: row.label, bad: row.bad };
+  const figures = prices.map((row) => (isBadRow(row) ? row : { ...row, figure: row.price ?? NOTHING, isBlank: row.price === undefined }));
+  const { list, near, isOfPieces } = figuresFor(quantities, figures, "prices");
+  const extended = (row: Quantity): ExtendedRow<Bad> => {
     const { item, quantity, unit } = row;
     const found = unitPrice(list, { ...row, isOfPieces });
     if (!isListed(found)) return { item, quantity: quantity ?? 0, unit, bad: found };
@@ -90,5 +86,6 @@ export const extension = <Bad>(
       cost: cents(amountFor(exact(quantity ?? 0).times(found.figure), unit, found)),
       note: joinedNotes(isMeant ? "" : noteOfNothing(quantity, found), suspectNote(near(item))),
     };
-  });
+  };
+  return besideBadRows(quantities, (good) => good.map(extended), ({ label, bad }) => ({ item: label, bad }));
 };

@@ -1,4 +1,5 @@
 import type { Exact } from "../length/exact";
+import { type BadRow, goodRows, isBadRow } from "../bad-row";
 import { type Problem, problem } from "../problem";
 import { goodsKey } from "./goods-key";
 import { converted, EACH, type GoodsUnit, goodsUnit, isConvertible } from "./goods-unit";
@@ -12,14 +13,6 @@ export interface PerUnit extends GoodsName {
   /** 0 because the cell was 0 or empty, not because it says so in words. */
   readonly isBlank: boolean;
 }
-
-/** A row that could not be read, with what is wrong with it and the item it is about, if that was read. */
-export interface Unreadable<Bad> {
-  readonly bad: Bad;
-  readonly label: string | number;
-}
-
-export const isReadable = <Row extends object, Bad>(row: Row | Unreadable<Bad>): row is Row => !("bad" in row);
 
 export type NoFigure = "not-listed" | "not-listed-but-near" | "not-in-unit" | "unit-is-empty" | "several-units" | "two-figures";
 
@@ -64,11 +57,11 @@ const agreed = (before: Agreed | undefined, listed: Listed): Agreed => {
 const unitKey = (unit: GoodsUnit): string => `${unit.measures} ${unit.size.toString()}`;
 
 /** Figures found by item and unit, whatever the order and the number of the rows. */
-export const perUnitList = <Bad>(rows: readonly (PerUnit | Unreadable<Bad>)[]): PerUnitList<Bad> => {
+const perUnitList = <Bad>(rows: readonly (PerUnit | BadRow<Bad>)[]): PerUnitList<Bad> => {
   const items = new Map<string, { forAnyUnit: Agreed | undefined; byUnit: Map<string, Agreed>; byMeasure: Map<string, Agreed>; unitTexts: string[] }>();
   const unreadable = new Map<string, Bad>();
   for (const row of rows) {
-    if (!isReadable(row)) {
+    if (isBadRow(row)) {
       unreadable.set(goodsKey(row.label), row.bad);
       continue;
     }
@@ -85,8 +78,25 @@ export const perUnitList = <Bad>(rows: readonly (PerUnit | Unreadable<Bad>)[]): 
     item.byUnit.set(unitKey(unit), agreed(item.byUnit.get(unitKey(unit)), listed));
     item.byMeasure.set(unit.measures, agreed(item.byMeasure.get(unit.measures), listed));
   }
-  return { items, unreadable, near: nearNames(rows.filter(isReadable)) };
+  return { items, unreadable, near: nearNames(goodRows(rows)) };
 };
+
+/** What rows that ask for figures are answered with. */
+export interface Figures<Bad> {
+  readonly list: PerUnitList<Bad>;
+  readonly near: NearName;
+  /** Whether the rows that ask give no unit anywhere and so count pieces. */
+  readonly isOfPieces: boolean;
+}
+
+/** The figures of a table for the rows that ask for them; names in either table that may mean the same goods are found. */
+export const figuresFor = <Asking extends GoodsName & { readonly unit: string }, Bad>(
+  asking: readonly (Asking | BadRow<Bad>)[], figures: readonly (PerUnit | BadRow<Bad>)[], table: string,
+): Figures<Bad> => ({
+  list: perUnitList(figures),
+  near: nearNames([...goodRows(asking), ...goodRows(figures).map(({ item, row }) => ({ item, row, table }))]),
+  isOfPieces: goodRows(asking).every(({ unit }) => unit === ""),
+});
 
 const named = ({ unitTexts, forAnyUnit }: Item): string => {
   const texts = [...unitTexts.slice(0, MOST_NAMED), ...(unitTexts.length > MOST_NAMED ? ["others"] : []), ...(forAnyUnit === undefined ? [] : ["no unit"])];

@@ -1,6 +1,7 @@
+import { type BadRow, besideBadRows, isBadRow } from "../bad-row";
 import { blankNote, INCLUDED } from "../goods/meant-nothing";
-import { joinedNotes, nearNames, suspectNote } from "../goods/near-names";
-import { amountFor, isListed, isReadable, type Listed, listedFigure, type NoFigure, notListed, perUnitList, type Unreadable } from "../goods/per-unit-list";
+import { joinedNotes, suspectNote } from "../goods/near-names";
+import { amountFor, figuresFor, isListed, type Listed, listedFigure, type NoFigure, notListed } from "../goods/per-unit-list";
 import { type Exact, exact } from "../length/exact";
 import type { Problem } from "../problem";
 
@@ -35,13 +36,10 @@ const noteOfNothing = (quantity: number | undefined, { isBlank }: Listed): strin
   blankNote([...(quantity === undefined ? ["quantity"] : []), ...(isBlank ? ["hours"] : [])], isBlank, "no hours here");
 
 /** Hours of every piece of work by the shop's own rates; work without a rate is named in its row, and what is included says so in place of its hours. */
-export const hours = <Bad>(work: readonly (Work | Unreadable<Bad>)[], rates: readonly (Rate | Unreadable<Bad>)[]): readonly HoursLine<Bad>[] => {
-  const list = perUnitList(rates.map((row) => (isReadable(row) ? { ...row, figure: exact(row.hours ?? 0), isBlank: row.hours === undefined } : row)));
-  const readable = work.filter(isReadable);
-  const near = nearNames([...readable, ...rates.filter(isReadable).map(({ item, row }) => ({ item, row, table: "rates" }))]);
-  const isOfPieces = readable.every(({ unit }) => unit === "");
-  return work.map((row): HoursLine<Bad> => {
-    if (!isReadable(row)) return { item: String(row.label), unit: "hour", bad: row.bad };
+export const hours = <Bad>(work: readonly (Work | BadRow<Bad>)[], rates: readonly (Rate | BadRow<Bad>)[]): readonly HoursLine<Bad>[] => {
+  const figures = rates.map((row) => (isBadRow(row) ? row : { ...row, figure: exact(row.hours ?? 0), isBlank: row.hours === undefined }));
+  const { list, near, isOfPieces } = figuresFor(work, figures, "rates");
+  const lineOf = (row: Work): HoursLine<Bad> => {
     const item = String(row.item);
     const found = listedFigure(list, { ...row, isOfPieces }) ?? notListed(list, row.item);
     if (!isListed(found)) return { item, unit: "hour", bad: found };
@@ -53,5 +51,6 @@ export const hours = <Bad>(work: readonly (Work | Unreadable<Bad>)[], rates: rea
       hoursEach: isMeant ? INCLUDED : amountFor(found.figure, row.unit, found),
       note: joinedNotes(isMeant ? "" : noteOfNothing(row.quantity, found), suspectNote(near(row.item))),
     };
-  });
+  };
+  return besideBadRows(work, (good) => good.map(lineOf), ({ label, bad }): HoursLine<Bad> => ({ item: String(label), unit: "hour", bad }));
 };
