@@ -77,6 +77,27 @@ module.exports = {
       },
     },
     {
+      name: "codes-are-records-alone",
+      comment: "A file of src/solver/code/profiles holds what one code prints: it takes the builders of records and shared conditions, and nothing that judges.",
+      severity: "error",
+      from: { path: "^src/solver/code/profiles/" },
+      to: { path: ".", pathNot: ["^src/solver/code/(profiles|record)/", "^src/solver/code/profile[.]ts$"] },
+    },
+    {
+      name: "records-know-no-check",
+      comment: "What builds records reads printed text and knows the shape of a profile, and nothing that judges.",
+      severity: "error",
+      from: { path: "^src/solver/code/record/" },
+      to: { path: "^src/solver/code/", pathNot: ["^src/solver/code/record/", "^src/solver/code/profile[.]ts$"] },
+    },
+    {
+      name: "codes-come-from-the-list",
+      comment: "Whatever judges treats every code alike: take a profile from src/solver/code/profiles.ts.",
+      severity: "error",
+      from: { path: "^src/", pathNot: ["^src/solver/code/profiles/", "^src/solver/code/profiles[.]ts$"] },
+      to: { path: "^src/solver/code/profiles/" },
+    },
+    {
       name: "node-modules-only-at-the-edge",
       comment: `Only ${onNode.join(", ")} touch disk or network.`,
       severity: "error",

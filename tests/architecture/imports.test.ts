@@ -38,6 +38,10 @@ describe("a planted fault is caught:", () => {
       "src/drawing/tested.ts": 'import { tested } from "../../tests/tested";\nexport const drawn = tested;\n',
       "tests/tested.ts": "export const tested = 1;\n",
       "src/attic/box.ts": 'import { rise } from "../solver/rise";\nexport const box = rise;\n',
+      "src/solver/code/check.ts": 'import { alder } from "./profiles/alder";\nexport const check = alder;\n',
+      "src/solver/code/profiles/alder.ts": 'import { figure } from "../record/figure";\nimport { margin } from "../margin";\nexport const alder = [figure, margin];\n',
+      "src/solver/code/record/figure.ts": 'import { margin } from "../margin";\nexport const figure = margin;\n',
+      "src/solver/code/margin.ts": "export const margin = 1;\n",
       "src/drawing/missing.ts": 'import { nothing } from "./nothing";\nexport const missing = nothing;\n',
     });
     try {
@@ -59,6 +63,9 @@ describe("a planted fault is caught:", () => {
     ["a file imports an entry point", "src/pane/entry.ts: nothing-imports-an-entry-point"],
     ["source imports a test", "src/drawing/tested.ts: drawing-imports-only-functions-solver"],
     ["a folder has no rules", "src/attic/box.ts: folders-are-listed"],
+    ["a code imports what judges", "src/solver/code/profiles/alder.ts: codes-are-records-alone"],
+    ["a builder of records imports what judges", "src/solver/code/record/figure.ts: records-know-no-check"],
+    ["what judges imports one code", "src/solver/code/check.ts: codes-come-from-the-list"],
     ["an import leads nowhere", "src/drawing/missing.ts: imports-resolve"],
   ])("%s", (_, fault) => {
     expect(faults).toContain(fault);

@@ -9,7 +9,7 @@ import { type Finding, finding, isReached, type Outcome } from "./finding";
 import { conditionsIn, decidingQuestions, type OpenQuestion, openQuestions, takenWords, waysToAnswer } from "./open-question";
 import { type CodeProfile, type Condition, type Figure, figure, type Limit, type Measure, type OutOfScope, type PublishedUnit, type Rule } from "./profile";
 import { labelsOf } from "./reading";
-import { HAS_WINDERS } from "./stair-conditions";
+import { HAS_WINDERS } from "./record/stair-conditions";
 
 /** Hardest first, as they are counted in one of the last rows. What nobody gave, a size or an answer, neither passes nor fails a stair. */
 export const VERDICTS = [

@@ -9,6 +9,8 @@ export type PublishedUnit = "in" | "mm" | "cm" | "sq in" | "deg" | "ratio" | "co
 export interface Figure {
   readonly value: Exact;
   readonly unit: PublishedUnit;
+  /** The figure as the code prints it, where it was read from there. */
+  readonly printed?: string;
 }
 
 export const figure = (value: string, unit: PublishedUnit): Figure => ({ value: new Exact(value), unit });
@@ -64,7 +66,7 @@ export type Rule =
   | { readonly comparator: "range"; readonly of: Measure; readonly min: Figure; readonly max: Figure }
   | { readonly comparator: "equals"; readonly of: Measure; readonly values: readonly Figure[] }
   /** Rise over run, so that 1:48 is not rounded. */
-  | { readonly comparator: "slope"; readonly of: Measure; readonly rise: number; readonly run: number }
+  | { readonly comparator: "slope"; readonly of: Measure; readonly rise: number; readonly run: number; readonly printed?: string }
   | UniformityRule
   | { readonly comparator: "sphere"; readonly of: Measure; readonly sphere: Figure }
   | RequiredRule
@@ -146,7 +148,6 @@ export interface Limit {
   readonly text: string;
   /** The millimetres printed beside it, which are rounded and never decide. */
   readonly printedMillimetres?: readonly string[];
-  readonly millimetresFrom?: "seen" | "from memory";
   /** Where and how it is measured. */
   readonly measured: string;
   readonly rule: Rule;

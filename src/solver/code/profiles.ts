@@ -1,26 +1,26 @@
 import { isProblem, type Problem, problem } from "../problem";
-import { ada2010 } from "./ada-2010";
-import { auNcc2022Class1 } from "./au-ncc-2022-class1";
-import { din18065Dwelling } from "./din-18065-dwelling";
-import { din18065General } from "./din-18065-general";
-import { ibc2018 } from "./ibc-2018";
-import { ibc2021 } from "./ibc-2021";
-import { irc2018 } from "./irc-2018";
-import { irc2021 } from "./irc-2021";
-import { irc2024 } from "./irc-2024";
+import { ada2010 } from "./profiles/ada-2010";
+import { auNcc2022Class1 } from "./profiles/au-ncc-2022-class1";
+import { din18065Dwelling } from "./profiles/din-18065-dwelling";
+import { din18065General } from "./profiles/din-18065-general";
+import { ibc2018 } from "./profiles/ibc-2018";
+import { ibc2021 } from "./profiles/ibc-2021";
+import { irc2018 } from "./profiles/irc-2018";
+import { irc2021 } from "./profiles/irc-2021";
+import { irc2024 } from "./profiles/irc-2024";
 import { labelKey } from "./label-key";
-import { nbcCa2015 } from "./nbc-ca-2015";
-import { nbcCa2020 } from "./nbc-ca-2020";
+import { nbcCa2015 } from "./profiles/nbc-ca-2015";
+import { nbcCa2020 } from "./profiles/nbc-ca-2020";
 import { nearestLabel } from "./nearest-label";
-import { obc2024Part9 } from "./obc-2024-part9";
-import { obcPart9 } from "./obc-part9";
-import { osha191025 } from "./osha-1910-25";
-import { osha19261052 } from "./osha-1926-1052";
+import { obc2024Part9 } from "./profiles/obc-2024-part9";
+import { obcPart9 } from "./profiles/obc-part9";
+import { osha191025 } from "./profiles/osha-1910-25";
+import { osha19261052 } from "./profiles/osha-1926-1052";
 import type { CodeProfile } from "./profile";
-import { tradeRules } from "./trade-rules";
-import { ukAdkGeneral } from "./uk-adk-general";
-import { ukAdkPrivate } from "./uk-adk-private";
-import { ukAdkUtility } from "./uk-adk-utility";
+import { tradeRules } from "./profiles/trade-rules";
+import { ukAdkGeneral } from "./profiles/uk-adk-general";
+import { ukAdkPrivate } from "./profiles/uk-adk-private";
+import { ukAdkUtility } from "./profiles/uk-adk-utility";
 
 /** Every code that can be checked against, in the order users see. */
 export const PROFILES: readonly CodeProfile[] = [

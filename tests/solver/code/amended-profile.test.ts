@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { amendedProfile } from "../../../src/solver/code/amended-profile";
 import type { CheckRow } from "../../../src/solver/code/check";
 import type { CodeFacts } from "../../../src/solver/code/fact-labels";
-import { irc2021 } from "../../../src/solver/code/irc-2021";
+import { irc2021 } from "../../../src/solver/code/profiles/irc-2021";
 import { flight, inches, rowOf, rowsOf } from "./stair-check";
 
 const amend = (item: string, limit: string | number, authority = "Alder County (invented)") => [{ item, limit, authority }];

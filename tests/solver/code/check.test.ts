@@ -1,5 +1,5 @@
 import type { MeasuredFact, CodeFacts } from "../../../src/solver/code/fact-labels";
-import { irc2021 } from "../../../src/solver/code/irc-2021";
+import { irc2021 } from "../../../src/solver/code/profiles/irc-2021";
 import type { CodeProfile, Limit } from "../../../src/solver/code/profile";
 import { figure } from "../../../src/solver/code/profile";
 import { flight, inches, millimetres, rowOf, rowsOf } from "./stair-check";

@@ -1,5 +1,5 @@
 import { FACT_LABELS } from "../../../src/solver/code/fact-labels";
-import { irc2021 } from "../../../src/solver/code/irc-2021";
+import { irc2021 } from "../../../src/solver/code/profiles/irc-2021";
 
 // Stair and guard rows of the 2021 edition in its own numbering: R311.7.1 to R311.7.10.1, R312.1, Table R301.5.
 const RECORDS = 45;

@@ -1,7 +1,7 @@
 import { type Amendment } from "../../../src/solver/code/amended-profile";
 import { type CheckRow, codeCheck } from "../../../src/solver/code/check";
 import type { CodeFacts, Step } from "../../../src/solver/code/fact-labels";
-import { irc2021 } from "../../../src/solver/code/irc-2021";
+import { irc2021 } from "../../../src/solver/code/profiles/irc-2021";
 import { answeredAsTaken } from "../../../src/solver/code/open-question";
 import type { CodeProfile } from "../../../src/solver/code/profile";
 import { PROFILES } from "../../../src/solver/code/profiles";

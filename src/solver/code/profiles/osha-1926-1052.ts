@@ -1,6 +1,8 @@
-import { count, degrees, inches, limitRow } from "./limit-row";
-import type { CodeProfile, Limit, Source } from "./profile";
-import { GUARD_TOPPED_BY_HANDRAIL, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, WINDERS, WITH_GUARD } from "./stair-conditions";
+import type { Source } from "../profile";
+import { edition } from "../record/edition";
+import { limitRecord, type LimitRecord } from "../record/limit-record";
+import { printed } from "../record/printed-figure";
+import { GUARD_TOPPED_BY_HANDRAIL, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, WINDERS, WITH_GUARD } from "../record/stair-conditions";
 
 const WASHINGTON_155_477: Source = { title: "Washington Administrative Code 296-155-477, the state twin of 29 CFR 1926.1052" };
 const OSHA_1999: Source = {
@@ -13,57 +15,57 @@ const OSHA_2004: Source = {
 };
 const CFR_1926: Source = { title: "29 CFR 1926.1052" };
 
-const limit = limitRow({ unit: "in", status: "not yet checked", sources: [CFR_1926] });
+const limit = limitRecord({ unit: "in", status: "not yet checked", sources: [CFR_1926] });
 
-const LIMITS: readonly Limit[] = [
+const RECORDS: readonly LimitRecord[] = [
   limit({
     item: "temporary landing depth", clause: "1926.1052(a)(1)", text: "30",
     measured: "in the direction of travel",
-    rule: { comparator: "min", of: "landingDepth", min: inches("30") },
+    rule: { comparator: "min", of: "landingDepth" },
     applies: { when: { fact: "temporary", is: ["yes"], otherwise: "yes" }, words: "the stair will not stay as part of the structure" },
     status: "checked against another edition", sources: [WASHINGTON_155_477],
   }),
   limit({
     item: "temporary landing width", clause: "1926.1052(a)(1)", text: "22",
     measured: "across the direction of travel",
-    rule: { comparator: "min", of: "landingWidth", min: inches("22") },
+    rule: { comparator: "min", of: "landingWidth" },
     applies: { when: { fact: "temporary", is: ["yes"], otherwise: "yes" }, words: "the stair will not stay as part of the structure" },
     status: "checked against another edition", sources: [WASHINGTON_155_477],
   }),
   limit({
     item: "flight vertical rise", clause: "1926.1052(a)(1)", text: "12 ft",
     measured: "between landings",
-    rule: { comparator: "max", of: "totalRise", max: inches("144") },
+    rule: { comparator: "max", of: "totalRise" },
     applies: { when: { fact: "temporary", is: ["yes"], otherwise: "yes" }, words: "the stair will not stay as part of the structure" },
     status: "checked against another edition", sources: [WASHINGTON_155_477],
   }),
   limit({
     item: "pitch", clause: "1926.1052(a)(2)", unit: "deg", text: "30 to 50",
     measured: "from level",
-    rule: { comparator: "range", of: { formula: "pitch" }, min: degrees("30"), max: degrees("50") },
+    rule: { comparator: "range", of: { formula: "pitch" } },
   }),
   limit({
     item: "riser uniformity", clause: "1926.1052(a)(3)", text: "1/4",
     measured: "largest less smallest riser of the whole stairway, steps at the foundation among them",
-    rule: { comparator: "uniformity", of: "rise", within: "flight", tolerance: inches("0.25") },
+    rule: { comparator: "uniformity", of: "rise", within: "flight" },
   }),
   limit({
     item: "tread uniformity", clause: "1926.1052(a)(3)", text: "1/4",
     measured: "largest less smallest tread depth of the whole stairway",
-    rule: { comparator: "uniformity", of: "run", within: "flight", tolerance: inches("0.25") },
+    rule: { comparator: "uniformity", of: "run", within: "flight" },
   }),
   limit({
     item: "door platform depth", clause: "1926.1052(a)(4)", text: "20",
     measured: "platform left clear of the swing of the door",
-    rule: { comparator: "min", of: "doorPlatform", min: inches("20") },
+    rule: { comparator: "min", of: "doorPlatform" },
     applies: { when: { any: [{ fact: "doorSwing", is: ["yes"], otherwise: "no" }, { given: "doorPlatform" }] }, words: "a door or gate opens on the stair" },
   }),
   limit({
     item: "handrail required", clause: "1926.1052(c)(1)", unit: "count", text: "4 or more risers, or more than 30 in",
     measured: "risers and rise of the stairway",
     rule: {
-      comparator: "required-when", of: "risers", from: { atLeast: count("4") },
-      or: { of: "totalRise", from: { moreThan: inches("30") } },
+      comparator: "required-when", of: "risers", from: { atLeast: printed("4 risers") },
+      or: { of: "totalRise", from: { moreThan: printed("30 in") } },
       requires: "a handrail, and a stair rail on each open side,",
       provided: { all: [HANDRAIL_PROVIDED, { any: [{ fact: "openSides", is: ["none"] }, HAS_GUARD] }] },
     },
@@ -73,39 +75,38 @@ const LIMITS: readonly Limit[] = [
   limit({
     item: "winder handrail offset tread", clause: "1926.1052(c)(2)", text: "no walking where a tread is under 6 in",
     measured: "shallowest part of a winder that the handrail lets anyone walk on",
-    rule: { comparator: "min", of: "winderNarrowEnd", min: inches("6") },
+    rule: { comparator: "min", of: "winderNarrowEnd" },
     applies: [WINDERS],
     status: "checked against the code's text",
   }),
   limit({
     item: "stair rail height", clause: "1926.1052(c)(3)", text: "36",
     measured: "top of the stair rail above the tread, at the face of the riser",
-    rule: { comparator: "min", of: "guardHeight", min: inches("36") },
+    rule: { comparator: "min", of: "guardHeight" },
     applies: [WITH_GUARD, { when: { not: { fact: "installed", is: ["before 1991"], otherwise: "new" } }, words: "the rail was put in after 15 March 1991" }],
     status: "checked against the code's text", sources: [OSHA_1999],
   }),
   limit({
     item: "handrail height", clause: "1926.1052(c)(6)", text: "30 to 37",
     measured: "above the tread, at the face of the riser",
-    rule: { comparator: "range", of: "handrailHeight", min: inches("30"), max: inches("37") },
+    rule: { comparator: "range", of: "handrailHeight" },
     applies: [HAS_HANDRAIL],
     status: "checked against the code's text", sources: [OSHA_2004],
   }),
   limit({
     item: "stair rail as handrail height", clause: "1926.1052(c)(7)", text: "36 to 37",
     measured: "above the tread, at the face of the riser",
-    rule: { comparator: "range", of: "guardHeight", min: inches("36"), max: inches("37") },
+    rule: { comparator: "range", of: "guardHeight" },
     applies: [WITH_GUARD, { when: GUARD_TOPPED_BY_HANDRAIL, words: "the top of the stair rail is the handrail too" }],
     status: "checked against the code's text", sources: [OSHA_2004],
   }),
 ];
 
 /** Stairways of construction sites: 29 CFR 1926.1052. */
-export const osha19261052: CodeProfile = {
+export const osha19261052 = edition({
   id: "osha-1926.1052",
   title: "OSHA construction, stairways, 29 CFR 1926.1052 (more than a third of the limits not confirmed)",
   edition: "current",
   region: "United States, construction sites",
-  limits: LIMITS,
-  outOfScope: [],
-};
+  records: RECORDS,
+});

@@ -1,11 +1,11 @@
-import { inches } from "./limit-row";
-import type { LimitException, Rule } from "./profile";
+import { printed } from "./printed-figure";
+import type { LimitException, Rule } from "../profile";
 import { IN_DWELLING } from "./stair-conditions";
 
 const LEAST_OF_END_RISER: Rule = {
   comparator: "either",
   parts: [
-    { comparator: "min", of: "riserHeight", min: inches("4") },
+    { comparator: "min", of: "riserHeight", min: printed("4 in") },
     { comparator: "person", sense: "a riser under 4 in is allowed only where it meets the sloping ground" },
   ],
 };
@@ -17,8 +17,8 @@ export const SLOPING_END_RISER: LimitException = {
   then: {
     comparator: "every", needs: "first",
     parts: [
-      { comparator: "max", of: "riserHeight", max: inches("7") },
-      { comparator: "min", of: { inner: "riserHeight" }, min: inches("4") },
+      { comparator: "max", of: "riserHeight", max: printed("7 in") },
+      { comparator: "min", of: { inner: "riserHeight" }, min: printed("4 in") },
       LEAST_OF_END_RISER,
     ],
   },
@@ -30,11 +30,11 @@ const IN_A_DWELLING = "inside, or only for, one dwelling the greatest riser has 
 export const DWELLING_LEAST_RISER: LimitException = {
   when: { all: [IN_DWELLING, { not: { given: "endRiserSlope" } }] },
   words: IN_A_DWELLING,
-  then: { comparator: "min", of: "riserHeight", min: inches("4") },
+  then: { comparator: "min", of: "riserHeight", min: printed("4 in") },
 };
 
 export const DWELLING_LEAST_RISER_ON_SLOPE: LimitException = {
   when: { all: [IN_DWELLING, { given: "endRiserSlope" }] },
   words: IN_A_DWELLING,
-  then: { comparator: "every", needs: "any", parts: [{ comparator: "min", of: { inner: "riserHeight" }, min: inches("4") }, LEAST_OF_END_RISER] },
+  then: { comparator: "every", needs: "any", parts: [{ comparator: "min", of: { inner: "riserHeight" }, min: printed("4 in") }, LEAST_OF_END_RISER] },
 };

@@ -1,9 +1,9 @@
-import { count, inches } from "./limit-row";
-import type { LimitException } from "./profile";
+import { printed, slope } from "./printed-figure";
+import type { LimitException } from "../profile";
 import { OPEN_RISERS } from "./stair-conditions";
 
 export const OPENING_OVERLAPS: LimitException = {
-  when: { all: [{ given: "openingOverlap" }, { fact: "openingOverlap", atMost: inches("4.75") }] },
+  when: { all: [{ given: "openingOverlap" }, { fact: "openingOverlap", atMost: printed("4 3/4 in") }] },
   words: "the edge of the floor opening may stand in over the side of the stair by up to 4 3/4 in",
   then: "does not apply",
 };
@@ -11,14 +11,14 @@ export const OPENING_OVERLAPS: LimitException = {
 export const NOSING_OVER_OPEN_RISERS: LimitException = {
   when: OPEN_RISERS,
   words: "over open risers the projection may be more than 1 1/4 in",
-  then: { comparator: "min", of: "nosing", min: inches("0.75") },
+  then: { comparator: "min", of: "nosing", min: printed("3/4 in") },
 };
 
 export const EXTERIOR_DOOR: LimitException = {
   when: {
     all: [
       { fact: "landing", is: ["exterior door"], otherwise: "straight" },
-      { fact: "risers", atMost: count("2") },
+      { fact: "risers", atMost: printed("2 risers") },
       { fact: "doorSwing", is: ["no"] },
     ],
   },
@@ -32,8 +32,8 @@ export const LANDING_DRAINS: LimitException = {
   then: {
     comparator: "every", needs: "any",
     parts: [
-      { comparator: "slope", of: "landingSlope", rise: 1, run: 20 },
-      { comparator: "slope", of: "treadSlope", rise: 1, run: 48 },
+      { comparator: "slope", of: "landingSlope", ...slope("1:20") },
+      { comparator: "slope", of: "treadSlope", ...slope("1:48") },
     ],
   },
 };
@@ -41,7 +41,7 @@ export const LANDING_DRAINS: LimitException = {
 export const PASSING_NOSING: LimitException = {
   when: { fact: "handrailPassesNosing", is: ["yes"], otherwise: "no" },
   words: "up to 6 1/2 in where the nosing of a landing or of a passing flight takes up the clearance",
-  then: { comparator: "max", of: "handrailProjection", max: inches("6.5") },
+  then: { comparator: "max", of: "handrailProjection", max: printed("6 1/2 in") },
 };
 
 /** No label holds an area, nor a depth at the walkline of a landing. */

@@ -1,25 +1,27 @@
-import { degrees, inches, limitRow } from "./limit-row";
-import type { CodeProfile, Limit, Source } from "./profile";
-import { BOTH_HANDRAILS, HAS_HANDRAIL, OTHER_HANDRAIL, ROUND_HANDRAIL } from "./stair-conditions";
+import type { Source } from "../profile";
+import { edition } from "../record/edition";
+import { limitRecord, type LimitRecord } from "../record/limit-record";
+import { printed } from "../record/printed-figure";
+import { BOTH_HANDRAILS, HAS_HANDRAIL, OTHER_HANDRAIL, ROUND_HANDRAIL } from "../record/stair-conditions";
 
 const ADA_2010: Source = { title: "ADA Standards for Accessible Design, 2010, section 504" };
 
-const limit = limitRow({ unit: "in", status: "checked against the code's text", sources: [ADA_2010] });
+const limit = limitRecord({ unit: "in", status: "checked against the code's text", sources: [ADA_2010] });
 
-const LIMITS: readonly Limit[] = [
+const RECORDS: readonly LimitRecord[] = [
   limit({
     item: "riser height", clause: "504.2", text: "4 to 7",
-    printedMillimetres: ["100", "180"], millimetresFrom: "seen",
+    printedMillimetres: ["100", "180"],
     measured: "plumb, tread to tread",
-    rule: { comparator: "range", of: "riserHeight", min: inches("4"), max: inches("7") },
+    rule: { comparator: "range", of: "riserHeight" },
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }],
     remark: "decided in inches, the unit of this code; the millimetres printed beside it are rounded",
   }),
   limit({
     item: "tread depth", clause: "504.2", text: "11",
-    printedMillimetres: ["280"], millimetresFrom: "seen",
+    printedMillimetres: ["280"],
     measured: "level from nosing to nosing: the run, not the board",
-    rule: { comparator: "min", of: "treadDepth", min: inches("11") },
+    rule: { comparator: "min", of: "treadDepth" },
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }],
     remark: "decided in inches, the unit of this code; the millimetres printed beside it are rounded",
   }),
@@ -37,35 +39,35 @@ const LIMITS: readonly Limit[] = [
     exceptions: [{
       when: { all: [{ given: "riserPerforation" }, { not: { given: "openRiserGap" } }] },
       words: "a riser with holes that keep out a ball of more than 1/2 in counts as closed",
-      then: { comparator: "max", of: "riserPerforation", max: inches("0.5") },
+      then: { comparator: "max", of: "riserPerforation", max: printed("1/2 in") },
     }],
   }),
   limit({
     item: "walking surface slope", clause: "504.4", unit: "ratio", text: "1:48",
     measured: "rise over run of the treads, the steepest way",
-    rule: { comparator: "slope", of: "treadSlope", rise: 1, run: 48 },
+    rule: { comparator: "slope", of: "treadSlope" },
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }],
   }),
   limit({
     item: "nosing radius", clause: "504.5", text: "1/2",
-    printedMillimetres: ["13"], millimetresFrom: "seen",
+    printedMillimetres: ["13"],
     measured: "rounding of the leading edge",
-    rule: { comparator: "max", of: "nosingRadius", max: inches("0.5") },
+    rule: { comparator: "max", of: "nosingRadius" },
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }],
     remark: "decided in inches, the unit of this code; the millimetres printed beside it are rounded",
   }),
   limit({
     item: "nosing projection", clause: "504.5", text: "1 1/2",
-    printedMillimetres: ["38"], millimetresFrom: "seen",
+    printedMillimetres: ["38"],
     measured: "how far the tread stands out over the riser below",
     rule: {
       comparator: "every", needs: "first",
       parts: [
-        { comparator: "max", of: "nosing", max: inches("1.5") },
+        { comparator: "max", of: "nosing" },
         {
           comparator: "table",
           rows: [{
-            when: { fact: "nosing", moreThan: inches("0") },
+            when: { fact: "nosing", moreThan: printed("0 in") },
             words: "the nosing projects",
             rule: { comparator: "required", requires: "a nosing curved or bevelled underneath", provided: { fact: "nosingUnderside", is: ["curved", "bevelled"] } },
           }],
@@ -78,7 +80,7 @@ const LIMITS: readonly Limit[] = [
   limit({
     item: "riser slope from vertical", clause: "504.5", unit: "deg", text: "30",
     measured: "lean of a riser under the tread above it",
-    rule: { comparator: "max", of: "riserSlope", max: degrees("30") },
+    rule: { comparator: "max", of: "riserSlope" },
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }, { when: { given: "riserSlope" }, words: "a riser is not plumb" }],
   }),
   limit({
@@ -89,52 +91,52 @@ const LIMITS: readonly Limit[] = [
   }),
   limit({
     item: "handrail height", clause: "505.4", text: "34 to 38",
-    printedMillimetres: ["865", "965"], millimetresFrom: "from memory",
+    printedMillimetres: ["865", "965"],
     measured: "plumb above the nosings",
-    rule: { comparator: "range", of: "handrailHeight", min: inches("34"), max: inches("38") },
+    rule: { comparator: "range", of: "handrailHeight" },
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }, HAS_HANDRAIL],
     remark: "decided in inches, the unit of this code; the millimetres printed beside it are rounded",
   }),
   limit({
     item: "handrail wall clearance", clause: "505.5", text: "1 1/2",
-    printedMillimetres: ["38"], millimetresFrom: "from memory",
+    printedMillimetres: ["38"],
     measured: "free space between handrail and wall",
-    rule: { comparator: "min", of: "handrailClearance", min: inches("1.5") },
+    rule: { comparator: "min", of: "handrailClearance" },
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }, HAS_HANDRAIL],
     remark: "decided in inches, the unit of this code; the millimetres printed beside it are rounded",
   }),
   limit({
     item: "handrail grip circular diameter", clause: "505.7.1", text: "1 1/4 to 2",
-    printedMillimetres: ["32", "51"], millimetresFrom: "from memory",
+    printedMillimetres: ["32", "51"],
     measured: "diameter of a round handrail",
-    rule: { comparator: "range", of: "grip", min: inches("1.25"), max: inches("2") },
+    rule: { comparator: "range", of: "grip" },
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }, ...ROUND_HANDRAIL],
     remark: "decided in inches, the unit of this code; the millimetres printed beside it are rounded",
   }),
   limit({
     item: "handrail grip noncircular perimeter", clause: "505.7.2", text: "4 to 6 1/4",
-    printedMillimetres: ["100", "160"], millimetresFrom: "from memory",
+    printedMillimetres: ["100", "160"],
     measured: "perimeter of a handrail that is not round",
-    rule: { comparator: "range", of: "gripPerimeter", min: inches("4"), max: inches("6.25") },
+    rule: { comparator: "range", of: "gripPerimeter" },
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }, ...OTHER_HANDRAIL],
     remark: "decided in inches, the unit of this code; the millimetres printed beside it are rounded",
   }),
   limit({
     item: "handrail grip noncircular cross section", clause: "505.7.2", text: "2 1/4",
-    printedMillimetres: ["57"], millimetresFrom: "from memory",
+    printedMillimetres: ["57"],
     measured: "largest dimension across a handrail that is not round",
-    rule: { comparator: "max", of: "gripCrossSection", max: inches("2.25") },
+    rule: { comparator: "max", of: "gripCrossSection" },
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }, ...OTHER_HANDRAIL],
     remark: "decided in inches, the unit of this code; the millimetres printed beside it are rounded",
   }),
   limit({
     item: "handrail top extension", clause: "505.10.2", text: "12",
-    printedMillimetres: ["305"], millimetresFrom: "from memory",
+    printedMillimetres: ["305"],
     measured: "level, beyond the top riser",
     rule: {
       comparator: "every", needs: "first",
       parts: [
-        { comparator: "min", of: "handrailExtension", min: inches("12") },
+        { comparator: "min", of: "handrailExtension" },
         { comparator: "relation", of: "handrailFootExtension", sense: "at least", than: ["treadDepth"] },
       ],
     },
@@ -143,20 +145,19 @@ const LIMITS: readonly Limit[] = [
   }),
   limit({
     item: "perforated riser opening", clause: "302.3", text: "1/2",
-    printedMillimetres: ["13"], millimetresFrom: "from memory",
+    printedMillimetres: ["13"],
     measured: "largest hole in a riser",
-    rule: { comparator: "max", of: "riserPerforation", max: inches("0.5") },
+    rule: { comparator: "max", of: "riserPerforation" },
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }, { when: { given: "riserPerforation" }, words: "the risers have holes" }],
     remark: "a ball of more than 1/2 in is kept out, so 1/2 in itself passes; decided in inches, the unit of this code; the millimetres printed beside it are rounded",
   }),
 ];
 
 /** Stairs of the 2010 ADA Standards, sections 504 and 505. */
-export const ada2010: CodeProfile = {
+export const ada2010 = edition({
   id: "ada-2010",
   title: "ADA Standards for Accessible Design, sections 504 and 505",
   edition: "2010",
   region: "United States, places open to the public",
-  limits: LIMITS,
-  outOfScope: [],
-};
+  records: RECORDS,
+});

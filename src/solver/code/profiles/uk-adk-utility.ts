@@ -1,49 +1,50 @@
-import { Exact } from "../length/exact";
-import { limitRow, millimetres } from "./limit-row";
-import type { CodeProfile, Limit, Source } from "./profile";
-import { flightWidth, HAS_WINDERS, OUTSIDE, WINDERS } from "./stair-conditions";
+import type { Source } from "../profile";
+import { edition } from "../record/edition";
+import { HALF, limitRecord, type LimitRecord } from "../record/limit-record";
+import { printed, span } from "../record/printed-figure";
+import { flightWidth, HAS_WINDERS, OUTSIDE, WINDERS } from "../record/stair-conditions";
 
 const ADK_2013: Source = { title: "Approved Document K, 2013 edition" };
 const ADK_1998: Source = { title: "Approved Document K, 1998 edition" };
 const ADK_UNNAMED: Source = { title: "Approved Document K, edition not named" };
 
-const limit = limitRow({ unit: "mm", status: "checked against the code's text", sources: [ADK_2013] });
+const limit = limitRecord({ unit: "mm", status: "checked against the code's text", sources: [ADK_2013] });
 
-const LIMITS: readonly Limit[] = [
+const RECORDS: readonly LimitRecord[] = [
   limit({
     item: "riser height", clause: "1.3 Table 1.1", text: "150 to 190",
     measured: "plumb, tread to tread",
-    rule: { comparator: "range", of: "riserHeight", min: millimetres("150"), max: millimetres("190") },
+    rule: { comparator: "range", of: "riserHeight" },
   }),
   limit({
     item: "going", clause: "1.3 Table 1.1", text: "250 to 400",
     measured: "level, nosing to nosing",
-    rule: { comparator: "range", of: "treadDepth", min: millimetres("250"), max: millimetres("400") },
+    rule: { comparator: "range", of: "treadDepth" },
     exceptions: [{
       when: { all: [OUTSIDE, HAS_WINDERS] },
       words: "outdoor steps with tapered treads: a going of at least 280 mm",
-      then: { comparator: "range", of: "treadDepth", min: millimetres("280"), max: millimetres("400") },
+      then: { comparator: "range", of: "treadDepth", ...span("280 to 400 mm") },
     }],
   }),
   limit({
     item: "two r plus g", clause: "1.3 Table 1.1 note *", text: "550 to 700",
     measured: "twice the riser plus the going",
-    rule: { comparator: "range", of: { formula: "two risers plus run" }, min: millimetres("550"), max: millimetres("700") },
+    rule: { comparator: "range", of: { formula: "two risers plus run" } },
     advisory: true,
     remark: "named as what is usual, so it cautions and never fails",
   }),
   limit({
     item: "headroom", clause: "1.11 Diagram 1.3", text: "2000",
     measured: "plumb above the pitch line",
-    rule: { comparator: "min", of: "headroom", min: millimetres("2000") },
+    rule: { comparator: "min", of: "headroom" },
     exceptions: [{
       when: { fact: "loft", is: ["yes"], otherwise: "no" },
       words: "a loft conversion with little room: 1900 mm at the centre, 1800 mm at the side (not yet checked)",
       then: {
         comparator: "every", needs: "any",
         parts: [
-          { comparator: "min", of: "headroom", min: millimetres("1900") },
-          { comparator: "min", of: "headroomAtSide", min: millimetres("1800") },
+          { comparator: "min", of: "headroom", min: printed("1900 mm") },
+          { comparator: "min", of: "headroomAtSide", min: printed("1800 mm") },
         ],
       },
     }],
@@ -57,7 +58,7 @@ const LIMITS: readonly Limit[] = [
       comparator: "every", needs: "all",
       parts: [
         { comparator: "relation", of: "winderDepth", sense: "at least", than: ["treadDepth"] },
-        { comparator: "uniformity", of: { spread: "winderSpread" }, within: "flight", tolerance: millimetres("0") },
+        { comparator: "uniformity", of: { spread: "winderSpread" }, within: "flight", tolerance: printed("0 mm") },
       ],
     },
     applies: [WINDERS],
@@ -70,14 +71,14 @@ const LIMITS: readonly Limit[] = [
       comparator: "table",
       rows: [
         {
-          when: flightWidth({ atLeast: millimetres("1000") }),
+          when: flightWidth({ atLeast: printed("1 m") }),
           words: "a flight 1 m wide or wider: 270 mm in from each side",
-          rule: { comparator: "equals", of: "walkline", values: [millimetres("270")] },
+          rule: { comparator: "equals", of: "walkline", values: [printed("270 mm")] },
         },
         {
           when: { any: [{ given: "clearWidth" }, { given: "width" }] },
           words: "a flight under 1 m wide: in the middle",
-          rule: { comparator: "relation", of: "walkline", sense: "exactly", than: ["clearWidth", "width"], part: { of: "half", times: new Exact("0.5") } },
+          rule: { comparator: "relation", of: "walkline", sense: "exactly", than: ["clearWidth", "width"], part: HALF },
         },
       ],
     },
@@ -87,19 +88,18 @@ const LIMITS: readonly Limit[] = [
   limit({
     item: "tapered going narrow end", clause: "Diagram 1.9", text: "50",
     measured: "at the narrow end of the tread",
-    rule: { comparator: "min", of: "winderNarrowEnd", min: millimetres("50") },
+    rule: { comparator: "min", of: "winderNarrowEnd" },
     applies: [WINDERS],
     status: "checked against another edition", sources: [ADK_1998],
   }),
 ];
 
 /** Approved Document K, 2013 edition: utility stairs. */
-export const ukAdkUtility: CodeProfile = {
+export const ukAdkUtility = edition({
   id: "uk-adk-utility",
   title: "Approved Document K, utility stair (more than a third of the limits not confirmed)",
   edition: "2013",
   region: "England",
   untypedNosing: "none",
-  limits: LIMITS,
-  outOfScope: [],
-};
+  records: RECORDS,
+});

@@ -1,6 +1,8 @@
-import { count, degrees, inches, limitRow, outsideRow } from "./limit-row";
-import type { CodeProfile, Limit, OutOfScope, Source } from "./profile";
-import { HANDRAIL_PROVIDED, HAS_HANDRAIL, SPECIAL_STAIR, SPIRAL, WITH_GUARD } from "./stair-conditions";
+import type { OutOfScope, Source } from "../profile";
+import { edition } from "../record/edition";
+import { limitRecord, type LimitRecord, outsideRecord } from "../record/limit-record";
+import { printed } from "../record/printed-figure";
+import { HANDRAIL_PROVIDED, HAS_HANDRAIL, SPECIAL_STAIR, SPIRAL, WITH_GUARD } from "../record/stair-conditions";
 
 const OSHA_2025: Source = {
   title: "OSHA standard interpretation, 17 June 2025",
@@ -12,20 +14,20 @@ const OSHA_NEVADA: Source = {
 };
 const CFR_1910: Source = { title: "29 CFR 1910, subpart D" };
 
-const limit = limitRow({ unit: "in", status: "not yet checked", sources: [CFR_1910] });
+const limit = limitRecord({ unit: "in", status: "not yet checked", sources: [CFR_1910] });
 
-const LIMITS: readonly Limit[] = [
+const RECORDS: readonly LimitRecord[] = [
   limit({
     item: "pitch", clause: "1910.25(c)(1)", unit: "deg", text: "30 to 50",
     measured: "from level",
-    rule: { comparator: "range", of: { formula: "pitch" }, min: degrees("30"), max: degrees("50") },
+    rule: { comparator: "range", of: { formula: "pitch" } },
     exceptions: [SPECIAL_STAIR],
     status: "checked against the code's text", sources: [OSHA_2025],
   }),
   limit({
     item: "riser height", clause: "1910.25(c)(2)", text: "9 1/2",
     measured: "plumb, tread to tread",
-    rule: { comparator: "max", of: "riserHeight", max: inches("9.5") },
+    rule: { comparator: "max", of: "riserHeight" },
     exceptions: [SPECIAL_STAIR],
     status: "checked against the code's text", sources: [OSHA_2025],
     remark: "decided in inches; the centimetres beside it are rounded",
@@ -33,7 +35,7 @@ const LIMITS: readonly Limit[] = [
   limit({
     item: "tread depth", clause: "1910.25(c)(3)", text: "9 1/2",
     measured: "level from nosing to nosing: the run, not the board",
-    rule: { comparator: "min", of: "treadDepth", min: inches("9.5") },
+    rule: { comparator: "min", of: "treadDepth" },
     exceptions: [SPECIAL_STAIR, {
       when: { fact: "installed", is: ["before 2017", "before 1991"], otherwise: "new" },
       words: "a stair put in before 17 January 2017 has a row of its own",
@@ -45,13 +47,13 @@ const LIMITS: readonly Limit[] = [
   limit({
     item: "stair width", clause: "1910.25(c)(4)", text: "22",
     measured: "between the barriers at the sides",
-    rule: { comparator: "min", of: ["clearWidth", "width"], min: inches("22") },
+    rule: { comparator: "min", of: ["clearWidth", "width"] },
     exceptions: [SPECIAL_STAIR],
   }),
   limit({
     item: "tread depth pre 2017", clause: "1910.25(c)(5)", text: "8",
     measured: "level from nosing to nosing",
-    rule: { comparator: "min", of: "treadDepth", min: inches("8") },
+    rule: { comparator: "min", of: "treadDepth" },
     applies: { when: { fact: "installed", is: ["before 2017", "before 1991"], otherwise: "new" }, words: "the stair was put in before 17 January 2017" },
     status: "checked against the code's text", sources: [OSHA_2025],
     remark: "the figure is from the background of an interpretation, not from the clause",
@@ -59,7 +61,7 @@ const LIMITS: readonly Limit[] = [
   limit({
     item: "headroom", clause: "1910.25(b)(2)", text: "6 ft 8 in",
     measured: "from the leading edge of the tread to whatever is above",
-    rule: { comparator: "min", of: "headroom", min: inches("80") },
+    rule: { comparator: "min", of: "headroom" },
     exceptions: [SPIRAL],
   }),
   limit({
@@ -73,7 +75,7 @@ const LIMITS: readonly Limit[] = [
     rule: {
       comparator: "every", needs: "any",
       parts: [
-        { comparator: "min", of: "landingDepth", min: inches("30") },
+        { comparator: "min", of: "landingDepth" },
         { comparator: "relation", of: "landingWidth", sense: "at least", than: ["clearWidth", "width"] },
       ],
     },
@@ -81,12 +83,12 @@ const LIMITS: readonly Limit[] = [
   limit({
     item: "door platform depth", clause: "1910.25(b)(5)", text: "22",
     measured: "platform left clear of the swing of the door",
-    rule: { comparator: "min", of: "doorPlatform", min: inches("22") },
+    rule: { comparator: "min", of: "doorPlatform" },
     applies: { when: { any: [{ fact: "doorSwing", is: ["yes"], otherwise: "no" }, { given: "doorPlatform" }] }, words: "a door or gate opens on the stair" },
     exceptions: [{
       when: { fact: "installed", is: ["before 2017", "before 1991"], otherwise: "new" },
       words: "a platform put in before 17 January 2017: 20 in",
-      then: { comparator: "min", of: "doorPlatform", min: inches("20") },
+      then: { comparator: "min", of: "doorPlatform", min: printed("20 in") },
     }],
     sources: [],
   }),
@@ -94,30 +96,30 @@ const LIMITS: readonly Limit[] = [
     item: "handrail required risers", clause: "1910.28(b)(11)(ii)", unit: "count", text: "3 treads and 4 risers",
     measured: "risers of the flight; four risers make at least three treads",
     rule: {
-      comparator: "required-when", of: "risers", from: { atLeast: count("4") }, requires: "a handrail",
+      comparator: "required-when", of: "risers", from: { atLeast: printed("4 risers") }, requires: "a handrail",
       provided: HANDRAIL_PROVIDED,
     },
   }),
   limit({
     item: "handrail height", clause: "1910.29(f)(1)(i)", text: "30 to 38",
     measured: "from the leading edge of the tread",
-    rule: { comparator: "range", of: "handrailHeight", min: inches("30"), max: inches("38") },
+    rule: { comparator: "range", of: "handrailHeight" },
     applies: [HAS_HANDRAIL],
   }),
   limit({
     item: "stair rail height", clause: "1910.29(f)(1)(ii)", text: "42",
     measured: "top of the stair rail above the leading edge of the tread",
-    rule: { comparator: "min", of: "guardHeight", min: inches("42") },
+    rule: { comparator: "min", of: "guardHeight" },
     applies: [WITH_GUARD],
     exceptions: [{
       when: { fact: "installed", is: ["before 2017", "before 1991"], otherwise: "new" },
       words: "a stair rail put in before 17 January 2017: 30 in",
-      then: { comparator: "min", of: "guardHeight", min: inches("30") },
+      then: { comparator: "min", of: "guardHeight", min: printed("30 in") },
     }],
   }),
 ];
 
-const outside = outsideRow({ status: "checked against the code's text", sources: [OSHA_NEVADA] });
+const outside = outsideRecord({ status: "checked against the code's text", sources: [OSHA_NEVADA] });
 
 const OUT_OF_SCOPE: readonly OutOfScope[] = [
   outside({
@@ -166,11 +168,11 @@ const OUT_OF_SCOPE: readonly OutOfScope[] = [
 ];
 
 /** Standard stairs of workplaces: 29 CFR 1910.25, with the handrails and stair rails of 1910.28 and 1910.29. */
-export const osha191025: CodeProfile = {
+export const osha191025 = edition({
   id: "osha-1910.25",
   title: "OSHA general industry, standard stairs, 29 CFR 1910.25 (more than a third of the limits not confirmed)",
   edition: "2016 final rule, in force from 17 January 2017",
   region: "United States, workplaces",
-  limits: LIMITS,
+  records: RECORDS,
   outOfScope: OUT_OF_SCOPE,
-};
+});

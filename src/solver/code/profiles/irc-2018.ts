@@ -1,13 +1,15 @@
+import type { OutOfScope, Source } from "../profile";
+import { edition } from "../record/edition";
 import {
   EXTERIOR_DOOR, LANDING_DRAINS, LANDING_OF_OTHER_SHAPE, NOSING_OVER_OPEN_RISERS, ofLaterEdition, OPENING_OVERLAPS, PASSING_NOSING,
-} from "./irc-exceptions";
-import { count, degrees, inches, limitRow, outsideRow } from "./limit-row";
-import type { CodeProfile, Limit, OutOfScope, Source } from "./profile";
+} from "../record/irc-exceptions";
+import { limitRecord, type LimitRecord, outsideRecord } from "../record/limit-record";
+import { printed, span } from "../record/printed-figure";
 import {
   AT_FITTING, GUARD_NEEDED, GUARD_TOPPED_BY_HANDRAIL, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, OTHER_HANDRAIL, RISERS_OPEN,
   ROUND_HANDRAIL, SPIRAL, WINDERS, WINDERS_AMONG_STEPS,
-} from "./stair-conditions";
-import { TYPE_TWO_GRIP } from "./type-two-grip";
+} from "../record/stair-conditions";
+import { TYPE_TWO_GRIP } from "../record/type-two-grip";
 
 const IRC_2018: Source = { title: "International Residential Code, 2018, as adopted by Alaska" };
 const JEFFERSON_STAIRWAYS: Source = {
@@ -23,147 +25,147 @@ const JEFFERSON_GUARDS: Source = {
   address: "https://www.jeffco.us/2088/Guards",
 };
 
-const limit = limitRow({ unit: "in", status: "checked against the code's text", sources: [IRC_2018] });
+const limit = limitRecord({ unit: "in", status: "checked against the code's text", sources: [IRC_2018] });
 
-const LIMITS: readonly Limit[] = [
+const RECORDS: readonly LimitRecord[] = [
   limit({
-    item: "clear width above handrail", clause: "R311.7.1", text: "36", printedMillimetres: ["914"], millimetresFrom: "seen",
+    item: "clear width above handrail", clause: "R311.7.1", text: "36", printedMillimetres: ["914"],
     measured: "clear width at every point above the handrail and under the required headroom",
-    rule: { comparator: "min", of: "clearWidth", min: inches("36") },
+    rule: { comparator: "min", of: "clearWidth" },
     exceptions: [SPIRAL],
     sources: [JEFFERSON_STAIRWAYS],
   }),
   limit({
-    item: "clear width at handrail one side", clause: "R311.7.1", text: "31 1/2", printedMillimetres: ["787"], millimetresFrom: "seen",
+    item: "clear width at handrail one side", clause: "R311.7.1", text: "31 1/2", printedMillimetres: ["787"],
     measured: "clear width at and below the handrail, treads and landings alike",
-    rule: { comparator: "min", of: "widthAtHandrails", min: inches("31.5") },
+    rule: { comparator: "min", of: "widthAtHandrails" },
     applies: [{ when: { fact: "handrails", is: ["one"] }, words: "there is a handrail on one side" }],
     exceptions: [SPIRAL],
     sources: [JEFFERSON_STAIRWAYS],
   }),
   limit({
-    item: "clear width at handrail two sides", clause: "R311.7.1", text: "27", printedMillimetres: ["698"], millimetresFrom: "seen",
+    item: "clear width at handrail two sides", clause: "R311.7.1", text: "27", printedMillimetres: ["698"],
     measured: "clear width at and below the handrails, treads and landings alike",
-    rule: { comparator: "min", of: "widthAtHandrails", min: inches("27") },
+    rule: { comparator: "min", of: "widthAtHandrails" },
     applies: [{ when: { fact: "handrails", is: ["both"] }, words: "there are handrails on both sides" }],
     exceptions: [SPIRAL],
     sources: [JEFFERSON_STAIRWAYS],
   }),
   limit({
-    item: "headroom", clause: "R311.7.2", text: "6 ft 8 in", printedMillimetres: ["2032"], millimetresFrom: "seen",
+    item: "headroom", clause: "R311.7.2", text: "6 ft 8 in", printedMillimetres: ["2032"],
     measured: "plumb above the line of the nosings, or above a landing",
-    rule: { comparator: "min", of: "headroom", min: inches("80") },
+    rule: { comparator: "min", of: "headroom" },
     exceptions: [SPIRAL, ofLaterEdition(OPENING_OVERLAPS)],
   }),
   limit({
-    item: "flight vertical rise", clause: "R311.7.3", text: "151", printedMillimetres: ["3835"], millimetresFrom: "from memory",
+    item: "flight vertical rise", clause: "R311.7.3", text: "151", printedMillimetres: ["3835"],
     measured: "between floors or landings",
-    rule: { comparator: "max", of: "totalRise", max: inches("151") },
+    rule: { comparator: "max", of: "totalRise" },
   }),
   limit({
-    item: "riser height", clause: "R311.7.5.1", text: "7 3/4", printedMillimetres: ["196"], millimetresFrom: "seen",
+    item: "riser height", clause: "R311.7.5.1", text: "7 3/4", printedMillimetres: ["196"],
     measured: "plumb between the leading edges of neighbouring treads",
-    rule: { comparator: "max", of: "riserHeight", max: inches("7.75") },
+    rule: { comparator: "max", of: "riserHeight" },
     exceptions: [SPIRAL],
     sources: [JEFFERSON_STAIRWAYS],
     remark: "the code sets no least riser",
   }),
   limit({
-    item: "riser uniformity", clause: "R311.7.5.1", text: "3/8", printedMillimetres: ["9.5"], millimetresFrom: "from memory",
+    item: "riser uniformity", clause: "R311.7.5.1", text: "3/8", printedMillimetres: ["9.5"],
     measured: "largest less smallest riser of the flight",
-    rule: { comparator: "uniformity", of: "rise", within: "flight", tolerance: inches("0.375") },
+    rule: { comparator: "uniformity", of: "rise", within: "flight" },
   }),
   limit({
     item: "riser slope from vertical", clause: "R311.7.5.1", unit: "deg", text: "30",
     measured: "lean of a closed riser, from the underside of the nosing above it",
-    rule: { comparator: "max", of: "riserSlope", max: degrees("30") },
+    rule: { comparator: "max", of: "riserSlope" },
     applies: [{ when: { given: "riserSlope" }, words: "a closed riser is not plumb" }],
   }),
   limit({
-    item: "open riser opening", clause: "R311.7.5.1", text: "4", printedMillimetres: ["102"], millimetresFrom: "from memory",
+    item: "open riser opening", clause: "R311.7.5.1", text: "4", printedMillimetres: ["102"],
     measured: "clear opening between two treads with no riser",
-    rule: { comparator: "sphere", of: "openRiserGap", sphere: inches("4") },
+    rule: { comparator: "sphere", of: "openRiserGap" },
     applies: [
       RISERS_OPEN,
-      { when: { fact: "openRiserHeight", moreThan: inches("30") }, words: "the opening is more than 30 in above the floor or grade below" },
+      { when: { fact: "openRiserHeight", moreThan: printed("30 in") }, words: "the opening is more than 30 in above the floor or grade below" },
     ],
     exceptions: [SPIRAL],
     remark: "lower openings are not limited",
   }),
   limit({
-    item: "tread depth", clause: "R311.7.5.2", text: "10", printedMillimetres: ["254"], millimetresFrom: "seen",
+    item: "tread depth", clause: "R311.7.5.2", text: "10", printedMillimetres: ["254"],
     measured: "level from nosing to nosing, square to the leading edge: the run, not the board",
-    rule: { comparator: "min", of: "treadDepth", min: inches("10") },
+    rule: { comparator: "min", of: "treadDepth" },
     exceptions: [SPIRAL],
     sources: [JEFFERSON_STAIRWAYS],
     remark: "winders have limits of their own",
   }),
   limit({
-    item: "tread uniformity", clause: "R311.7.5.2", text: "3/8", printedMillimetres: ["9.5"], millimetresFrom: "from memory",
+    item: "tread uniformity", clause: "R311.7.5.2", text: "3/8", printedMillimetres: ["9.5"],
     measured: "largest less smallest tread depth of the flight",
-    rule: { comparator: "uniformity", of: "run", within: "flight", tolerance: inches("0.375") },
+    rule: { comparator: "uniformity", of: "run", within: "flight" },
     exceptions: [WINDERS_AMONG_STEPS],
   }),
   limit({
-    item: "winder tread depth walkline", clause: "R311.7.5.2.1", text: "10", printedMillimetres: ["254"], millimetresFrom: "from memory",
+    item: "winder tread depth walkline", clause: "R311.7.5.2.1", text: "10", printedMillimetres: ["254"],
     measured: "nosing to nosing where they cross the walkline",
-    rule: { comparator: "min", of: "winderDepth", min: inches("10") },
+    rule: { comparator: "min", of: "winderDepth" },
     applies: [WINDERS],
     exceptions: [SPIRAL],
   }),
   limit({
-    item: "winder tread depth any point", clause: "R311.7.5.2.1", text: "6", printedMillimetres: ["152"], millimetresFrom: "from memory",
+    item: "winder tread depth any point", clause: "R311.7.5.2.1", text: "6", printedMillimetres: ["152"],
     measured: "at any point within the clear width of the stair",
-    rule: { comparator: "min", of: "winderNarrowEnd", min: inches("6") },
+    rule: { comparator: "min", of: "winderNarrowEnd" },
     applies: [WINDERS],
   }),
   limit({
-    item: "winder uniformity walkline", clause: "R311.7.5.2.1", text: "3/8", printedMillimetres: ["9.5"], millimetresFrom: "from memory",
+    item: "winder uniformity walkline", clause: "R311.7.5.2.1", text: "3/8", printedMillimetres: ["9.5"],
     measured: "deepest less shallowest winder of the flight at the walkline, as built",
-    rule: { comparator: "uniformity", of: { spread: "winderSpread" }, within: "flight", tolerance: inches("0.375") },
+    rule: { comparator: "uniformity", of: { spread: "winderSpread" }, within: "flight" },
     applies: [WINDERS],
     remark: "winders of one shape need not match the straight treads of the flight",
   }),
   limit({
-    item: "walkline offset", clause: "R311.7.4", text: "12", printedMillimetres: ["305"], millimetresFrom: "from memory",
+    item: "walkline offset", clause: "R311.7.4", text: "12", printedMillimetres: ["305"],
     measured: "from the narrow side of the clear walking surface to where the winder depth is measured",
-    rule: { comparator: "equals", of: "walkline", values: [inches("12")] },
+    rule: { comparator: "equals", of: "walkline" },
     applies: [WINDERS],
   }),
   limit({
-    item: "nosing radius", clause: "R311.7.5.3", text: "9/16", printedMillimetres: ["14"], millimetresFrom: "from memory",
+    item: "nosing radius", clause: "R311.7.5.3", text: "9/16", printedMillimetres: ["14"],
     measured: "rounding of the nosing, also of landings and floors of the stair",
-    rule: { comparator: "max", of: "nosingRadius", max: inches("0.5625") },
+    rule: { comparator: "max", of: "nosingRadius" },
     applies: [{ when: { any: [{ given: "nosingRadius" }, { not: { given: "nosingBevel" } }] }, words: "the nosing is rounded" }],
   }),
   limit({
-    item: "nosing bevel", clause: "R311.7.5.3", text: "1/2", printedMillimetres: ["12.7"], millimetresFrom: "from memory",
+    item: "nosing bevel", clause: "R311.7.5.3", text: "1/2", printedMillimetres: ["12.7"],
     measured: "bevel of the nosing's edge",
-    rule: { comparator: "max", of: "nosingBevel", max: inches("0.5") },
+    rule: { comparator: "max", of: "nosingBevel" },
     applies: [{ when: { any: [{ given: "nosingBevel" }, { not: { given: "nosingRadius" } }] }, words: "the nosing is bevelled" }],
   }),
   limit({
-    item: "nosing projection", clause: "R311.7.5.3", text: "3/4 to 1 1/4", printedMillimetres: ["19", "32"], millimetresFrom: "from memory",
+    item: "nosing projection", clause: "R311.7.5.3", text: "3/4 to 1 1/4", printedMillimetres: ["19", "32"],
     measured: "how far the tread stands out over the riser below",
-    rule: { comparator: "range", of: "nosing", min: inches("0.75"), max: inches("1.25") },
+    rule: { comparator: "range", of: "nosing" },
     applies: [{ when: { not: { reached: "nosing exempt tread depth" } }, words: "the tread depth is under the exempt depth" }],
     exceptions: [ofLaterEdition(NOSING_OVER_OPEN_RISERS)],
   }),
   limit({
-    item: "nosing exempt tread depth", clause: "R311.7.5.3", text: "11", printedMillimetres: ["279"], millimetresFrom: "from memory",
+    item: "nosing exempt tread depth", clause: "R311.7.5.3", text: "11", printedMillimetres: ["279"],
     measured: "tread depth, nosing to nosing",
-    rule: { comparator: "exempt-when", of: "treadDepth", atLeast: inches("11"), frees: "nosing projection" },
+    rule: { comparator: "exempt-when", of: "treadDepth", frees: "nosing projection" },
     remark: "a nosing that is there still keeps to the radius or the bevel",
   }),
   limit({
-    item: "nosing projection uniformity", clause: "R311.7.5.3", text: "3/8", printedMillimetres: ["9.5"], millimetresFrom: "from memory",
+    item: "nosing projection uniformity", clause: "R311.7.5.3", text: "3/8", printedMillimetres: ["9.5"],
     measured: "largest less smallest projection over every flight between two floors, the nosings of landings and of the upper floor among them",
-    rule: { comparator: "uniformity", of: "nosing", within: "flight", tolerance: inches("0.375") },
+    rule: { comparator: "uniformity", of: "nosing", within: "flight" },
   }),
   limit({
-    item: "landing depth straight run", clause: "R311.7.6", text: "36", printedMillimetres: ["914"], millimetresFrom: "from memory",
+    item: "landing depth straight run", clause: "R311.7.6", text: "36", printedMillimetres: ["914"],
     measured: "in the direction of travel",
-    rule: { comparator: "min", of: "landingDepth", min: inches("36") },
+    rule: { comparator: "min", of: "landingDepth" },
     applies: [{ when: { fact: "landing", is: ["straight", "exterior door"], otherwise: "straight" }, words: "the run is straight at the landing" }],
     exceptions: [ofLaterEdition(EXTERIOR_DOOR)],
   }),
@@ -177,7 +179,7 @@ const LIMITS: readonly Limit[] = [
   limit({
     item: "walking surface slope", clause: "R311.7.7", unit: "ratio", text: "1:48",
     measured: "rise over run of treads and landings, the steepest way",
-    rule: { comparator: "slope", of: ["treadSlope", "landingSlope"], rise: 1, run: 48 },
+    rule: { comparator: "slope", of: ["treadSlope", "landingSlope"] },
     exceptions: [ofLaterEdition(LANDING_DRAINS)],
     remark: "2 percent is printed beside it, a rounding of 1/48",
   }),
@@ -185,58 +187,58 @@ const LIMITS: readonly Limit[] = [
     item: "handrail required risers", clause: "R311.7.8", unit: "count", text: "4 or more risers",
     measured: "risers of the flight",
     rule: {
-      comparator: "required-when", of: "risers", from: { atLeast: count("4") }, requires: "a handrail on at least one side",
+      comparator: "required-when", of: "risers", requires: "a handrail on at least one side",
       provided: HANDRAIL_PROVIDED,
     },
     sources: [JEFFERSON_HANDRAILS],
   }),
   limit({
-    item: "handrail height", clause: "R311.7.8.1", text: "34 to 38", printedMillimetres: ["864", "965"], millimetresFrom: "from memory",
+    item: "handrail height", clause: "R311.7.8.1", text: "34 to 38", printedMillimetres: ["864", "965"],
     measured: "plumb above the sloped plane along the nosings",
-    rule: { comparator: "range", of: "handrailHeight", min: inches("34"), max: inches("38") },
+    rule: { comparator: "range", of: "handrailHeight" },
     applies: [HAS_HANDRAIL],
     exceptions: [AT_FITTING],
     sources: [JEFFERSON_HANDRAILS],
   }),
   limit({
-    item: "handrail projection each side", clause: "R311.7.8.2", text: "4 1/2", printedMillimetres: ["114"], millimetresFrom: "from memory",
+    item: "handrail projection each side", clause: "R311.7.8.2", text: "4 1/2", printedMillimetres: ["114"],
     measured: "how far the handrail stands into the stair, each side",
-    rule: { comparator: "max", of: "handrailProjection", max: inches("4.5") },
+    rule: { comparator: "max", of: "handrailProjection" },
     applies: [HAS_HANDRAIL],
     exceptions: [ofLaterEdition(PASSING_NOSING)],
   }),
   limit({
-    item: "handrail wall clearance", clause: "R311.7.8.3", text: "1 1/2", printedMillimetres: ["38"], millimetresFrom: "from memory",
+    item: "handrail wall clearance", clause: "R311.7.8.3", text: "1 1/2", printedMillimetres: ["38"],
     measured: "free space between handrail and wall",
-    rule: { comparator: "min", of: "handrailClearance", min: inches("1.5") },
+    rule: { comparator: "min", of: "handrailClearance" },
     applies: [HAS_HANDRAIL],
   }),
   limit({
-    item: "handrail grip type1 diameter", clause: "R311.7.8.5", text: "1 1/4 to 2", printedMillimetres: ["32", "51"], millimetresFrom: "from memory",
+    item: "handrail grip type1 diameter", clause: "R311.7.8.5", text: "1 1/4 to 2", printedMillimetres: ["32", "51"],
     measured: "diameter of a round handrail",
-    rule: { comparator: "range", of: "grip", min: inches("1.25"), max: inches("2") },
+    rule: { comparator: "range", of: "grip" },
     applies: ROUND_HANDRAIL,
   }),
   limit({
-    item: "handrail grip type1 perimeter", clause: "R311.7.8.5", text: "4 to 6 1/4", printedMillimetres: ["102", "160"], millimetresFrom: "from memory",
+    item: "handrail grip type1 perimeter", clause: "R311.7.8.5", text: "4 to 6 1/4", printedMillimetres: ["102", "160"],
     measured: "perimeter of a handrail that is not round",
-    rule: { comparator: "range", of: "gripPerimeter", min: inches("4"), max: inches("6.25") },
+    rule: { comparator: "range", of: "gripPerimeter" },
     applies: OTHER_HANDRAIL,
   }),
   limit({
-    item: "handrail grip type1 cross section", clause: "R311.7.8.5", text: "2 1/4", printedMillimetres: ["57"], millimetresFrom: "from memory",
+    item: "handrail grip type1 cross section", clause: "R311.7.8.5", text: "2 1/4", printedMillimetres: ["57"],
     measured: "largest dimension across a handrail that is not round",
-    rule: { comparator: "max", of: "gripCrossSection", max: inches("2.25") },
+    rule: { comparator: "max", of: "gripCrossSection" },
     applies: OTHER_HANDRAIL,
   }),
   limit({
-    item: "handrail grip type2 recess depth", clause: "R311.7.8.5", text: "5/16", printedMillimetres: ["8"], millimetresFrom: "from memory",
+    item: "handrail grip type2 recess depth", clause: "R311.7.8.5", text: "5/16", printedMillimetres: ["8"],
     measured: "finger recess on each side of a handrail whose perimeter is over 6 1/4 in",
     rule: TYPE_TWO_GRIP,
     applies: [
       HAS_HANDRAIL,
       {
-        when: { any: [{ given: "gripRecess" }, { all: [{ given: "gripPerimeter" }, { fact: "gripPerimeter", moreThan: inches("6.25") }] }] },
+        when: { any: [{ given: "gripRecess" }, { all: [{ given: "gripPerimeter" }, { fact: "gripPerimeter", moreThan: printed("6 1/4 in") }] }] },
         words: "the perimeter is over 6 1/4 in",
       },
     ],
@@ -244,56 +246,56 @@ const LIMITS: readonly Limit[] = [
       + "under the top; above it the rail is 1 1/4 to 2 3/4 in wide; each is held where its label is given",
   }),
   limit({
-    item: "guard required drop", clause: "R312.1.1", text: "more than 30", printedMillimetres: ["762"], millimetresFrom: "seen",
+    item: "guard required drop", clause: "R312.1.1", text: "more than 30", printedMillimetres: ["762"],
     measured: "plumb drop from the open side to the floor or grade anywhere within 36 in of it, level",
     rule: {
-      comparator: "required-when", of: "fallHeight", from: { moreThan: inches("30") }, requires: "a guard along the open side",
+      comparator: "required-when", of: "fallHeight", requires: "a guard along the open side",
       provided: HAS_GUARD,
     },
     sources: [JEFFERSON_GUARDS],
   }),
   limit({
-    item: "guard height", clause: "R312.1.2", text: "36", printedMillimetres: ["914"], millimetresFrom: "seen",
+    item: "guard height", clause: "R312.1.2", text: "36", printedMillimetres: ["914"],
     measured: "level guards: above the landing or floor",
-    rule: { comparator: "min", of: "landingGuardHeight", min: inches("36") },
+    rule: { comparator: "min", of: "landingGuardHeight" },
     applies: [GUARD_NEEDED],
     sources: [JEFFERSON_GUARDS],
   }),
   limit({
-    item: "guard height stair open side", clause: "R312.1.2", text: "34", printedMillimetres: ["864"], millimetresFrom: "from memory",
+    item: "guard height stair open side", clause: "R312.1.2", text: "34", printedMillimetres: ["864"],
     measured: "plumb above the line of the nosings, on the open side of the stair",
-    rule: { comparator: "min", of: "guardHeight", min: inches("34") },
+    rule: { comparator: "min", of: "guardHeight" },
     applies: [GUARD_NEEDED],
     exceptions: [{
       when: GUARD_TOPPED_BY_HANDRAIL,
       words: "the top of the guard is the handrail too: 34 to 38 in",
-      then: { comparator: "range", of: "guardHeight", min: inches("34"), max: inches("38") },
+      then: { comparator: "range", of: "guardHeight", ...span("34 to 38 in") },
     }],
     remark: "amended in places: one county prints 36 in for stairs too",
   }),
   limit({
-    item: "guard opening", clause: "R312.1.3", text: "4", printedMillimetres: ["102"], millimetresFrom: "seen",
+    item: "guard opening", clause: "R312.1.3", text: "4", printedMillimetres: ["102"],
     measured: "level guards: openings from the walking surface up to the required height",
-    rule: { comparator: "sphere", of: "landingGuardGap", sphere: inches("4") },
+    rule: { comparator: "sphere", of: "landingGuardGap" },
     applies: [GUARD_NEEDED],
     sources: [JEFFERSON_GUARDS],
     remark: "the open side of the stair and the triangle at its steps have rows of their own",
   }),
   limit({
-    item: "guard opening stair side", clause: "R312.1.3", text: "4 3/8", printedMillimetres: ["111"], millimetresFrom: "from memory",
+    item: "guard opening stair side", clause: "R312.1.3", text: "4 3/8", printedMillimetres: ["111"],
     measured: "openings of the guard on the open side of the stair",
-    rule: { comparator: "sphere", of: "guardGap", sphere: inches("4.375") },
+    rule: { comparator: "sphere", of: "guardGap" },
     applies: [GUARD_NEEDED],
   }),
   limit({
-    item: "guard opening stair triangle", clause: "R312.1.3", text: "6", printedMillimetres: ["153"], millimetresFrom: "from memory",
+    item: "guard opening stair triangle", clause: "R312.1.3", text: "6", printedMillimetres: ["153"],
     measured: "triangle between riser, tread and bottom rail",
-    rule: { comparator: "sphere", of: "triangleGap", sphere: inches("6") },
+    rule: { comparator: "sphere", of: "triangleGap" },
     applies: [GUARD_NEEDED],
   }),
 ];
 
-const outside = outsideRow({ status: "checked against the code's text", sources: [IRC_2018] });
+const outside = outsideRecord({ status: "checked against the code's text", sources: [IRC_2018] });
 
 const OUT_OF_SCOPE: readonly OutOfScope[] = [
   outside({ item: "spiral clear width", clause: "R311.7.10.1", unit: "in", text: "at least 26", reason: "spiral stair" }),
@@ -307,11 +309,11 @@ const OUT_OF_SCOPE: readonly OutOfScope[] = [
 ];
 
 /** Stairs of the International Residential Code, 2018 edition: the model text, before any local amendment. */
-export const irc2018: CodeProfile = {
+export const irc2018 = edition({
   id: "irc-2018",
   title: "International Residential Code",
   edition: "2018",
   region: "United States, one- and two-family dwellings and townhouses, where adopted",
-  limits: LIMITS,
+  records: RECORDS,
   outOfScope: OUT_OF_SCOPE,
-};
+});

@@ -1,84 +1,85 @@
-import { degrees, limitRow, millimetres } from "./limit-row";
-import type { CodeProfile, Limit, Source } from "./profile";
-import { HAS_HANDRAIL, POINTED_WINDERS, PRIVATE, PUBLIC, WINDERS_AMONG_STEPS, WITH_GUARD } from "./stair-conditions";
+import type { Source } from "../profile";
+import { edition } from "../record/edition";
+import { limitRecord, type LimitRecord } from "../record/limit-record";
+import { HAS_HANDRAIL, POINTED_WINDERS, PRIVATE, PUBLIC, WINDERS_AMONG_STEPS, WITH_GUARD } from "../record/stair-conditions";
 
 const ALBERTA_2023: Source = { title: "National Building Code, 2023 Alberta Edition, section 9.8, which adopts the 2020 code" };
 const BRITISH_COLUMBIA_2018: Source = { title: "British Columbia Building Code, 2018, section 9.8" };
 
-const limit = limitRow({ unit: "mm", status: "checked against another edition", sources: [ALBERTA_2023] });
+const limit = limitRecord({ unit: "mm", status: "checked against another edition", sources: [ALBERTA_2023] });
 
-const LIMITS: readonly Limit[] = [
+const RECORDS: readonly LimitRecord[] = [
   limit({
     item: "riser height", clause: "Table 9.8.4.1.", text: "125 to 200",
     measured: "plumb, nosing to nosing",
-    rule: { comparator: "range", of: "riserHeight", min: millimetres("125"), max: millimetres("200") },
+    rule: { comparator: "range", of: "riserHeight" },
     applies: [PRIVATE],
     status: "not yet checked", sources: [],
   }),
   limit({
     item: "run", clause: "Table 9.8.4.1.", text: "255 to 355",
     measured: "level, nosing to nosing",
-    rule: { comparator: "range", of: "treadDepth", min: millimetres("255"), max: millimetres("355") },
+    rule: { comparator: "range", of: "treadDepth" },
     applies: [PRIVATE],
     status: "not yet checked", sources: [],
   }),
   limit({
     item: "riser height public", clause: "Table 9.8.4.1.", text: "125 to 180",
     measured: "plumb, nosing to nosing",
-    rule: { comparator: "range", of: "riserHeight", min: millimetres("125"), max: millimetres("180") },
+    rule: { comparator: "range", of: "riserHeight" },
     applies: [PUBLIC],
   }),
   limit({
     item: "run public", clause: "Table 9.8.4.1.", text: "280",
     measured: "level, nosing to nosing",
-    rule: { comparator: "min", of: "treadDepth", min: millimetres("280") },
+    rule: { comparator: "min", of: "treadDepth" },
     applies: [PUBLIC],
     remark: "there is no greatest run",
   }),
   limit({
     item: "tread depth over run", clause: "9.8.4.2.", text: "0 to 25",
     measured: "depth of the tread less its run, which is the nosing",
-    rule: { comparator: "range", of: "nosing", min: millimetres("0"), max: millimetres("25") },
+    rule: { comparator: "range", of: "nosing" },
   }),
   limit({
     item: "riser uniformity adjacent", clause: "9.8.4.4.", text: "5",
     measured: "between neighbouring treads or landings",
-    rule: { comparator: "uniformity", of: "rise", within: "neighbours", tolerance: millimetres("5") },
+    rule: { comparator: "uniformity", of: "rise", within: "neighbours" },
   }),
   limit({
     item: "riser uniformity", clause: "9.8.4.4.", text: "10",
     measured: "tallest less shortest riser of the flight",
-    rule: { comparator: "uniformity", of: "rise", within: "flight", tolerance: millimetres("10") },
+    rule: { comparator: "uniformity", of: "rise", within: "flight" },
   }),
   limit({
     item: "run uniformity adjacent", clause: "9.8.4.4.", text: "5",
     measured: "between neighbouring treads",
-    rule: { comparator: "uniformity", of: "run", within: "neighbours", tolerance: millimetres("5") },
+    rule: { comparator: "uniformity", of: "run", within: "neighbours" },
     exceptions: [WINDERS_AMONG_STEPS],
   }),
   limit({
     item: "run uniformity", clause: "9.8.4.4.", text: "10",
     measured: "deepest less shallowest run of the flight",
-    rule: { comparator: "uniformity", of: "run", within: "flight", tolerance: millimetres("10") },
+    rule: { comparator: "uniformity", of: "run", within: "flight" },
     exceptions: [WINDERS_AMONG_STEPS],
   }),
   limit({
     item: "headroom", clause: "9.8.2.2.", text: "1950",
     measured: "plumb above a line along the nosings",
-    rule: { comparator: "min", of: "headroom", min: millimetres("1950") },
+    rule: { comparator: "min", of: "headroom" },
     applies: [PRIVATE],
   }),
   limit({
     item: "stair width", clause: "9.8.2.1.", text: "860",
     measured: "between wall faces or guards",
-    rule: { comparator: "min", of: ["clearWidth", "width"], min: millimetres("860") },
+    rule: { comparator: "min", of: ["clearWidth", "width"] },
     applies: [PRIVATE],
     sources: [BRITISH_COLUMBIA_2018],
   }),
   limit({
     item: "winder tread turn", clause: "9.8.4.6.", unit: "deg", text: "30 to 45",
     measured: "turn of one winder",
-    rule: { comparator: "range", of: "winderTurn", min: degrees("30"), max: degrees("45") },
+    rule: { comparator: "range", of: "winderTurn" },
     applies: [...POINTED_WINDERS, PRIVATE],
     status: "not yet checked", sources: [],
     remark: "neighbouring winders turn alike; they may come to a point",
@@ -86,37 +87,36 @@ const LIMITS: readonly Limit[] = [
   limit({
     item: "winder set turn", clause: "9.8.4.6.", unit: "deg", text: "90",
     measured: "turn of all winders of one set together",
-    rule: { comparator: "max", of: "winderSetTurn", max: degrees("90") },
+    rule: { comparator: "max", of: "winderSetTurn" },
     applies: [...POINTED_WINDERS, PRIVATE],
     status: "not yet checked", sources: [],
   }),
   limit({
     item: "nosing bevel", clause: "9.8.4.8.", text: "6 to 14",
     measured: "rounding or bevel of the edge",
-    rule: { comparator: "range", of: ["nosingRadius", "nosingBevel"], min: millimetres("6"), max: millimetres("14") },
+    rule: { comparator: "range", of: ["nosingRadius", "nosingBevel"] },
     status: "not yet checked", sources: [],
   }),
   limit({
     item: "handrail height", clause: "9.8.7.4.", text: "865 to 1070",
     measured: "plumb above a line along the nosings",
-    rule: { comparator: "range", of: "handrailHeight", min: millimetres("865"), max: millimetres("1070") },
+    rule: { comparator: "range", of: "handrailHeight" },
     applies: [HAS_HANDRAIL],
   }),
   limit({
     item: "guard opening", clause: "9.8.8.5.", text: "100",
     measured: "largest opening in the guard",
-    rule: { comparator: "sphere", of: ["guardGap", "landingGuardGap"], sphere: millimetres("100") },
+    rule: { comparator: "sphere", of: ["guardGap", "landingGuardGap"] },
     applies: [WITH_GUARD],
   }),
 ];
 
 /** Stairs of Part 9 of the National Building Code of Canada, 2015. */
-export const nbcCa2015: CodeProfile = {
+export const nbcCa2015 = edition({
   id: "nbc-ca-2015",
   title: "National Building Code of Canada, Division B Part 9 (none of the limits confirmed)",
   edition: "2015",
   region: "Canada, houses and small buildings, where adopted",
   untypedNosing: "none",
-  limits: LIMITS,
-  outOfScope: [],
-};
+  records: RECORDS,
+});

@@ -1,9 +1,9 @@
-import { count } from "./limit-row";
-import type { Applicability, Condition, LimitException, Threshold } from "./profile";
+import { printed } from "./printed-figure";
+import type { Applicability, Condition, LimitException, Threshold } from "../profile";
 
 export const HAS_WINDERS: Condition = {
   any: [
-    { all: [{ given: "winders" }, { fact: "winders", atLeast: count("1") }] },
+    { all: [{ given: "winders" }, { fact: "winders", atLeast: printed("1 winder") }] },
     { given: "winderDepth" },
     { given: "winderNarrowEnd" },
     { given: "winderSpread" },

@@ -1,47 +1,49 @@
-import { count, degrees, limitRow, millimetres, outsideRow } from "./limit-row";
-import type { CodeProfile, Limit, OutOfScope, Rule, Source } from "./profile";
+import type { OutOfScope, Rule, Source } from "../profile";
+import { edition } from "../record/edition";
+import { limitRecord, type LimitRecord, outsideRecord } from "../record/limit-record";
+import { printed, span } from "../record/printed-figure";
 import {
   EXIT, NOT_PRIVATE, OUTSIDE, POINTED_WINDERS, PRIVATE, PUBLIC, SERVICE, SPIRAL, TAPERED_TREADS, WINDERS_AMONG_STEPS,
-} from "./stair-conditions";
+} from "../record/stair-conditions";
 
 const OBC_2012: Source = { title: "O. Reg. 332/12, Division B Part 9" };
 const OBC_UNNAMED: Source = { title: "O. Reg. 332/12, Division B Part 9, edition not named" };
 
-const limit = limitRow({ unit: "mm", status: "checked against another edition", sources: [OBC_UNNAMED] });
+const limit = limitRecord({ unit: "mm", status: "checked against another edition", sources: [OBC_UNNAMED] });
 
-const AT_HANDRAIL: Rule = { comparator: "equals", of: "walklineFromHandrail", values: [millimetres("300")] };
+const AT_HANDRAIL: Rule = { comparator: "equals", of: "walklineFromHandrail", values: [printed("300 mm")] };
 
-const LIMITS: readonly Limit[] = [
+const RECORDS: readonly LimitRecord[] = [
   limit({
     item: "stair width", clause: "9.8.2.1.(2),(4)", text: "860",
     measured: "between wall faces or guards",
-    rule: { comparator: "min", of: ["clearWidth", "width"], min: millimetres("860") },
+    rule: { comparator: "min", of: ["clearWidth", "width"] },
     applies: [PRIVATE],
     exceptions: [SPIRAL],
   }),
   limit({
     item: "stair width other", clause: "9.8.2.1.(1)", text: "900",
     measured: "between wall faces or guards",
-    rule: { comparator: "min", of: ["clearWidth", "width"], min: millimetres("900") },
+    rule: { comparator: "min", of: ["clearWidth", "width"] },
     applies: [PUBLIC],
   }),
   limit({
     item: "headroom", clause: "9.8.2.2.(3)", text: "1950",
     measured: "plumb above a line along the nosings",
-    rule: { comparator: "min", of: "headroom", min: millimetres("1950") },
+    rule: { comparator: "min", of: "headroom" },
     applies: [PRIVATE],
     exceptions: [SPIRAL],
   }),
   limit({
     item: "headroom other", clause: "9.8.2.2.(2)", text: "2050",
     measured: "plumb above a line along the nosings",
-    rule: { comparator: "min", of: "headroom", min: millimetres("2050") },
+    rule: { comparator: "min", of: "headroom" },
     applies: [NOT_PRIVATE],
   }),
   limit({
     item: "flight risers", clause: "9.8.3.2.(1)", unit: "count", text: "3",
     measured: "risers of an interior flight",
-    rule: { comparator: "min", of: "risers", min: count("3") },
+    rule: { comparator: "min", of: "risers" },
     applies: { when: { not: OUTSIDE }, words: "the flight is indoors" },
     exceptions: [{
       when: { fact: "use", is: ["private"], otherwise: "private" },
@@ -52,32 +54,32 @@ const LIMITS: readonly Limit[] = [
   limit({
     item: "flight vertical rise", clause: "9.8.3.3.(1)", text: "3700",
     measured: "between floors or landings",
-    rule: { comparator: "max", of: "totalRise", max: millimetres("3700") },
+    rule: { comparator: "max", of: "totalRise" },
   }),
   limit({
     item: "riser height", clause: "Table 9.8.4.1. item 1", text: "125 to 200",
     measured: "plumb, nosing to nosing",
-    rule: { comparator: "range", of: "riserHeight", min: millimetres("125"), max: millimetres("200") },
+    rule: { comparator: "range", of: "riserHeight" },
     applies: [PRIVATE],
     exceptions: [SPIRAL],
   }),
   limit({
     item: "run", clause: "Table 9.8.4.1. item 1", text: "255 to 355",
     measured: "level, nosing to nosing",
-    rule: { comparator: "range", of: "treadDepth", min: millimetres("255"), max: millimetres("355") },
+    rule: { comparator: "range", of: "treadDepth" },
     applies: [PRIVATE],
     exceptions: [SPIRAL],
   }),
   limit({
     item: "riser height public", clause: "Table 9.8.4.1. item 2", text: "125 to 180",
     measured: "plumb, nosing to nosing",
-    rule: { comparator: "range", of: "riserHeight", min: millimetres("125"), max: millimetres("180") },
+    rule: { comparator: "range", of: "riserHeight" },
     applies: [PUBLIC],
   }),
   limit({
     item: "run public", clause: "Table 9.8.4.1. item 2", text: "280",
     measured: "level, nosing to nosing",
-    rule: { comparator: "min", of: "treadDepth", min: millimetres("280") },
+    rule: { comparator: "min", of: "treadDepth" },
     applies: [PUBLIC],
     remark: "there is no greatest run",
   }),
@@ -87,8 +89,8 @@ const LIMITS: readonly Limit[] = [
     rule: {
       comparator: "every", needs: "any",
       parts: [
-        { comparator: "min", of: "riserHeight", min: millimetres("125") },
-        { comparator: "max", of: "treadDepth", max: millimetres("355") },
+        { comparator: "min", of: "riserHeight" },
+        { comparator: "max", of: "treadDepth", max: printed("355 mm") },
       ],
     },
     applies: [SERVICE],
@@ -97,7 +99,7 @@ const LIMITS: readonly Limit[] = [
   limit({
     item: "tread depth over run", clause: "9.8.4.2.(2)", text: "0 to 25",
     measured: "depth of the tread less its run, which is the nosing",
-    rule: { comparator: "range", of: "nosing", min: millimetres("0"), max: millimetres("25") },
+    rule: { comparator: "range", of: "nosing" },
     status: "checked against the code's text", sources: [OBC_2012],
   }),
   limit({
@@ -106,8 +108,8 @@ const LIMITS: readonly Limit[] = [
     rule: {
       comparator: "every", needs: "first",
       parts: [
-        { comparator: "min", of: "winderNarrowEnd", min: millimetres("150") },
-        { comparator: "range", of: "winderDepth", min: millimetres("255"), max: millimetres("355") },
+        { comparator: "min", of: "winderNarrowEnd" },
+        { comparator: "range", of: "winderDepth", ...span("255 to 355 mm") },
         AT_HANDRAIL,
       ],
     },
@@ -118,8 +120,8 @@ const LIMITS: readonly Limit[] = [
       then: {
         comparator: "every", needs: "first",
         parts: [
-          { comparator: "min", of: "winderNarrowEnd", min: millimetres("150") },
-          { comparator: "min", of: "winderDepth", min: millimetres("280") },
+          { comparator: "min", of: "winderNarrowEnd", min: printed("150 mm") },
+          { comparator: "min", of: "winderDepth", min: printed("280 mm") },
           AT_HANDRAIL,
         ],
       },
@@ -129,33 +131,33 @@ const LIMITS: readonly Limit[] = [
   limit({
     item: "riser uniformity adjacent", clause: "9.8.4.4.(1)(a)", text: "5",
     measured: "between neighbouring treads or landings",
-    rule: { comparator: "uniformity", of: "rise", within: "neighbours", tolerance: millimetres("5") },
+    rule: { comparator: "uniformity", of: "rise", within: "neighbours" },
     status: "checked against the code's text", sources: [OBC_2012],
   }),
   limit({
     item: "riser uniformity", clause: "9.8.4.4.(1)(b)", text: "10",
     measured: "tallest less shortest riser of the flight",
-    rule: { comparator: "uniformity", of: "rise", within: "flight", tolerance: millimetres("10") },
+    rule: { comparator: "uniformity", of: "rise", within: "flight" },
     status: "checked against the code's text", sources: [OBC_2012],
   }),
   limit({
     item: "run uniformity adjacent", clause: "9.8.4.4.(3)(a)", text: "5",
     measured: "between neighbouring treads",
-    rule: { comparator: "uniformity", of: "run", within: "neighbours", tolerance: millimetres("5") },
+    rule: { comparator: "uniformity", of: "run", within: "neighbours" },
     exceptions: [WINDERS_AMONG_STEPS],
     status: "checked against the code's text", sources: [OBC_2012],
   }),
   limit({
     item: "run uniformity", clause: "9.8.4.4.(3)(b)", text: "10",
     measured: "deepest less shallowest run of the flight",
-    rule: { comparator: "uniformity", of: "run", within: "flight", tolerance: millimetres("10") },
+    rule: { comparator: "uniformity", of: "run", within: "flight" },
     exceptions: [WINDERS_AMONG_STEPS],
     status: "checked against the code's text", sources: [OBC_2012],
   }),
   limit({
     item: "end riser cross slope", clause: "9.8.4.4.(2)", unit: "ratio", text: "1:12",
     measured: "slope across the width of the stair along that riser",
-    rule: { comparator: "slope", of: "endRiserSlope", rise: 1, run: 12 },
+    rule: { comparator: "slope", of: "endRiserSlope" },
     applies: { when: { given: "endRiserSlope" }, words: "a top or bottom riser meets a sloping floor, drive or walk" },
     exceptions: [{
       when: EXIT,
@@ -167,13 +169,13 @@ const LIMITS: readonly Limit[] = [
   limit({
     item: "walking surface slope", clause: "9.8.4.4.(5)", unit: "ratio", text: "1:50",
     measured: "rise over run of treads and landings, the steepest way",
-    rule: { comparator: "slope", of: ["treadSlope", "landingSlope"], rise: 1, run: 50 },
+    rule: { comparator: "slope", of: ["treadSlope", "landingSlope"] },
     status: "checked against the code's text", sources: [OBC_2012],
   }),
   limit({
     item: "winder set turn", clause: "9.8.4.5.(1)", unit: "deg", text: "90",
     measured: "turn of all winders of one set together",
-    rule: { comparator: "max", of: "winderSetTurn", max: degrees("90") },
+    rule: { comparator: "max", of: "winderSetTurn" },
     applies: [...POINTED_WINDERS, PRIVATE],
   }),
   limit({
@@ -182,7 +184,7 @@ const LIMITS: readonly Limit[] = [
     rule: {
       comparator: "every", needs: "first",
       parts: [
-        { comparator: "range", of: "winderTurn", min: degrees("30"), max: degrees("45") },
+        { comparator: "range", of: "winderTurn" },
         { comparator: "required", requires: "one angle for neighbouring winders", provided: { fact: "winderTurnsAlike", is: ["yes"] } },
       ],
     },
@@ -192,8 +194,8 @@ const LIMITS: readonly Limit[] = [
   limit({
     item: "winder sets separation", clause: "9.8.4.5.(2)", text: "1200",
     measured: "in plan, between two sets of winders",
-    rule: { comparator: "min", of: "winderSetsApart", min: millimetres("1200") },
-    applies: { when: { any: [{ given: "winderSetsApart" }, { all: [{ given: "winderSets" }, { fact: "winderSets", moreThan: count("1") }] }] }, words: "there is more than one set of winders between two floors" },
+    rule: { comparator: "min", of: "winderSetsApart" },
+    applies: { when: { any: [{ given: "winderSetsApart" }, { all: [{ given: "winderSets" }, { fact: "winderSets", moreThan: printed("1 set") }] }] }, words: "there is more than one set of winders between two floors" },
   }),
   limit({
     item: "nosing bevel reduction", clause: "9.8.4.6.(1)", text: "15",
@@ -201,22 +203,22 @@ const LIMITS: readonly Limit[] = [
     rule: {
       comparator: "every", needs: "any",
       parts: [
-        { comparator: "max", of: "bevelLoss", max: millimetres("15") },
-        { comparator: "max", of: "bevelReach", max: millimetres("25") },
+        { comparator: "max", of: "bevelLoss" },
+        { comparator: "max", of: "bevelReach", max: printed("25 mm") },
       ],
     },
   }),
   limit({
     item: "nosing bevel part3", clause: "3.4.6.8.(8)", text: "6 to 13",
     measured: "rounding or bevel of the edge",
-    rule: { comparator: "range", of: ["nosingRadius", "nosingBevel"], min: millimetres("6"), max: millimetres("13") },
+    rule: { comparator: "range", of: ["nosingRadius", "nosingBevel"] },
     applies: { when: { fact: "partThree", is: ["yes"], otherwise: "no" }, words: "the building falls under Part 3" },
     status: "checked against the code's text", sources: [OBC_2012],
     remark: "clause number not yet checked",
   }),
 ];
 
-const outside = outsideRow({ status: "checked against another edition", sources: [OBC_UNNAMED] });
+const outside = outsideRecord({ status: "checked against another edition", sources: [OBC_UNNAMED] });
 
 const OUT_OF_SCOPE: readonly OutOfScope[] = [
   outside({
@@ -238,12 +240,12 @@ const OUT_OF_SCOPE: readonly OutOfScope[] = [
 ];
 
 /** Stairs of Part 9 of the Ontario Building Code, O. Reg. 332/12. */
-export const obcPart9: CodeProfile = {
+export const obcPart9 = edition({
   id: "obc-part9",
   title: "Ontario Building Code, Division B Part 9 (more than a third of the limits not confirmed)",
   edition: "2012, as amended",
   region: "Ontario, houses and small buildings",
   untypedNosing: "none",
-  limits: LIMITS,
+  records: RECORDS,
   outOfScope: OUT_OF_SCOPE,
-};
+});

@@ -1,0 +1,61 @@
+import type { CodeProfile, OutOfScope } from "../profile";
+import { builtLimit } from "./built-limit";
+import type { Common, LimitRecord, LimitRow } from "./limit-record";
+
+/** A code with its records, so that a later edition can be told as the difference from it. */
+export interface Edition extends CodeProfile {
+  readonly records: readonly LimitRecord[];
+}
+
+type Heading = Omit<CodeProfile, "limits" | "outOfScope">;
+
+/** A code out of its records. */
+export const edition = (
+  { records, outOfScope = [], ...heading }: Heading & { readonly records: readonly LimitRecord[]; readonly outOfScope?: readonly OutOfScope[] },
+): Edition => ({ ...heading, records, limits: records.map(builtLimit), outOfScope });
+
+/** What a later edition has otherwise than the one before it, and where that was read. */
+interface Difference extends Partial<Heading>, Omit<Common, "unit"> {
+  readonly id: string;
+  readonly edition: string;
+  /** Beginnings of clause numbers, before and after; the first that fits counts. */
+  readonly renumbered?: readonly (readonly [string, string])[];
+  /** By item: what of the record reads otherwise. */
+  readonly changed?: Readonly<Record<string, Partial<LimitRow>>>;
+  /** New records, which come last. */
+  readonly added?: readonly LimitRecord[];
+  readonly dropped?: readonly string[];
+  /** Left out, those of the edition before. */
+  readonly outOfScope?: readonly OutOfScope[];
+}
+
+/** A difference that names what the edition before does not have is a mistake, and would be lost in silence. */
+const mistaken = (id: string, what: string): never => {
+  throw new Error(`${id}: ${what} is not in the edition it differs from.`);
+};
+
+/** The edition after another: every record of the one before that is neither changed nor dropped, in that order, and then what is new. */
+export const laterEdition = (
+  base: Edition, { renumbered = [], changed = {}, added = [], dropped = [], status, sources, outOfScope = base.outOfScope, ...heading }: Difference,
+): Edition => {
+  const { id } = heading;
+  const items = base.records.map(({ item }) => item);
+  for (const item of [...Object.keys(changed), ...dropped]) if (!items.includes(item)) mistaken(id, `"${item}"`);
+  for (const { item } of added) if (items.includes(item) && !dropped.includes(item)) throw new Error(`${id}: "${item}" stands in the edition before; change it.`);
+  const clauses = [...base.records, ...base.outOfScope].map(({ clause }) => clause);
+  for (const [before] of renumbered) if (!clauses.some((clause) => clause.startsWith(before))) mistaken(id, `clause ${before}`);
+  const numbered = (clause: string): string => {
+    const [before, after] = renumbered.find(([beginning]) => clause.startsWith(beginning)) ?? ["", ""];
+    return `${after}${clause.slice(before.length)}`;
+  };
+  const kept = base.records.filter(({ item }) => !dropped.includes(item)).map((record): LimitRecord => {
+    const { applies, ...otherwise } = changed[record.item] ?? {};
+    return { ...record, clause: numbered(record.clause), status, sources, ...otherwise, ...(applies === undefined ? {} : { applies: [applies].flat() }) };
+  });
+  const { records: _records, limits: _limits, ...before } = base;
+  return edition({
+    ...before, ...heading,
+    records: [...kept, ...added],
+    outOfScope: outOfScope.map((record) => ({ ...record, clause: numbered(record.clause), status, sources })),
+  });
+};
