@@ -148,6 +148,8 @@ export interface Limit {
   readonly text: string;
   /** The millimetres printed beside it, which are rounded and never decide. */
   readonly printedMillimetres?: readonly string[];
+  /** What a count is taken over: steps of one flight, of the whole stair between two floors, or storeys. */
+  readonly counts?: "flight" | "stair" | "storeys";
   /** Where and how it is measured. */
   readonly measured: string;
   readonly rule: Rule;

@@ -36,7 +36,7 @@ const RECORDS: readonly LimitRecord[] = [
     remark: "binding, unlike the usual rule of thumb",
   }),
   limit({
-    item: "flight risers", clause: "Housing Provisions 11.2.2", unit: "count", text: "2 to 18",
+    item: "flight risers", clause: "Housing Provisions 11.2.2", unit: "count", text: "2 to 18", counts: "flight",
     measured: "risers of one flight, winders among them",
     rule: { comparator: "range", of: "risers" },
   }),
@@ -117,17 +117,17 @@ const RECORDS: readonly LimitRecord[] = [
     exceptions: [FREED_IF_INFREQUENT],
   }),
   limit({
-    item: "winders in place of landing", clause: "Housing Provisions 11.2.2", unit: "count", text: "3 for a quarter landing, 6 for a half landing",
+    item: "winders in place of landing", clause: "Housing Provisions 11.2.2", unit: "count", text: "3 for a quarter landing, 6 for a half landing", counts: "flight",
     measured: "winders one after another",
     rule: {
       comparator: "table",
       rows: [
         {
-          when: { fact: "winderSetTurn", atMost: printed("90 degrees") }, words: "in place of a quarter landing",
+          when: { fact: "winderSetTurn", atMost: printed("90 degrees") }, words: "in place of a quarter landing, a turn of at most 90 degrees",
           rule: { comparator: "max", of: "winders", max: printed("3 winders") },
         },
         {
-          when: { fact: "winderSetTurn", moreThan: printed("90 degrees") }, words: "in place of a half landing",
+          when: { fact: "winderSetTurn", moreThan: printed("90 degrees") }, words: "in place of a half landing, a turn of more than 90 degrees",
           rule: { comparator: "max", of: "winders", max: printed("6 winders") },
         },
       ],
@@ -192,7 +192,7 @@ const RECORDS: readonly LimitRecord[] = [
     applies: [WINDERS],
   }),
   limit({
-    item: "solid treads required height", clause: "Housing Provisions 11.2.2(1)(e)", text: "more than 10000 mm, or more than 3 storeys",
+    item: "solid treads required height", clause: "Housing Provisions 11.2.2(1)(e)", text: "more than 10000 mm, or more than 3 storeys", counts: "storeys",
     measured: "whole climb of the stair, or storeys it joins",
     rule: {
       comparator: "required-when", of: "stairHeight", from: { moreThan: printed("10000 mm") },
@@ -207,7 +207,7 @@ const RECORDS: readonly LimitRecord[] = [
     applies: [INFREQUENT],
   }),
   limit({
-    item: "threshold landing required", clause: "Housing Provisions 11.2.5(1)(c)", text: "more than 570 mm, or more than 3 risers",
+    item: "threshold landing required", clause: "Housing Provisions 11.2.5(1)(c)", text: "more than 570 mm, or more than 3 risers", counts: "flight",
     measured: "sill of a doorway that opens on the stair, above the surface outside",
     rule: {
       comparator: "required-when", of: "threshold", from: { moreThan: printed("570 mm") },

@@ -29,7 +29,7 @@ const RECORDS: readonly LimitRecord[] = [
     rule: { comparator: "min", of: "headroom" },
   }),
   limit({
-    item: "flight risers", clause: "DIN 18065 (clause not known)", unit: "count", text: "18",
+    item: "flight risers", clause: "DIN 18065 (clause not known)", unit: "count", text: "18", counts: "flight",
     measured: "steps up to a landing",
     rule: { comparator: "max", of: "risers" },
   }),

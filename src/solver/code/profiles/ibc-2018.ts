@@ -7,7 +7,7 @@ import {
   BOTH_HANDRAILS, DWELLING, GUARD_NEEDED, GUARD_TOPPED_BY_HANDRAIL, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, IN_DWELLING,
   OPEN_RISERS, OTHER_HANDRAIL, RISERS_OPEN, ROUND_HANDRAIL, SPECIAL_STAIR_OR_AISLE, SPIRAL, WINDERS, WINDERS_AMONG_STEPS,
 } from "../record/stair-conditions";
-import { TYPE_TWO_GRIP } from "../record/type-two-grip";
+import { TYPE_TWO_GRIP, TYPE_TWO_GRIP_WORDS } from "../record/type-two-grip";
 
 const MINNESOTA_2020: Source = {
   title: "Minnesota State Fire Code, 2020, chapter 10, which repeats the International Building Code, 2018",
@@ -265,7 +265,7 @@ const RECORDS: readonly LimitRecord[] = [
       then: "does not apply",
     }, {
       when: { all: [IN_DWELLING, { fact: "storeys", moreThan: printed("3 storeys") }] },
-      words: "the open side of a stair in a dwelling has a row of its own",
+      words: "in a dwelling of more than three storeys the open side of a stair has a row of its own",
       then: { comparator: "min", of: "landingGuardHeight", min: printed("42 in") },
     }],
   }),
@@ -348,6 +348,7 @@ const RECORDS: readonly LimitRecord[] = [
     measured: "finger recess on each side of a handrail",
     rule: TYPE_TWO_GRIP,
     applies: [HAS_HANDRAIL, DWELLING, { when: { given: "gripRecess" }, words: "the handrail has finger recesses" }],
+    remark: TYPE_TWO_GRIP_WORDS,
   }),
   limit({
     item: "handrail projection each side", clause: "1014.8", text: "4 1/2",

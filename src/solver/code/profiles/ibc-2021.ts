@@ -287,7 +287,7 @@ const RECORDS: readonly LimitRecord[] = [
       },
     }, {
       when: { all: [IN_DWELLING, { fact: "storeys", atMost: printed("3 storeys") }, GUARD_TOPPED_BY_HANDRAIL] },
-      words: "a dwelling of at most three storeys, the top of the guard being the handrail: 34 to 38 in",
+      words: "a dwelling of at most three storeys, the top of the guard being the handrail: 36 in, 34 to 38 in on the open side of the stair",
       then: {
         comparator: "every", needs: "any",
         parts: [

@@ -9,7 +9,7 @@ import {
   AT_FITTING, GUARD_NEEDED, GUARD_TOPPED_BY_HANDRAIL, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, OTHER_HANDRAIL, RISERS_OPEN,
   ROUND_HANDRAIL, SPIRAL, WINDERS, WINDERS_AMONG_STEPS,
 } from "../record/stair-conditions";
-import { TYPE_TWO_GRIP } from "../record/type-two-grip";
+import { TYPE_TWO_GRIP, TYPE_TWO_GRIP_WORDS } from "../record/type-two-grip";
 
 const IRC_2018: Source = { title: "International Residential Code, 2018, as adopted by Alaska" };
 const JEFFERSON_STAIRWAYS: Source = {
@@ -184,7 +184,7 @@ const RECORDS: readonly LimitRecord[] = [
     remark: "2 percent is printed beside it, a rounding of 1/48",
   }),
   limit({
-    item: "handrail required risers", clause: "R311.7.8", unit: "count", text: "4 or more risers",
+    item: "handrail required risers", clause: "R311.7.8", unit: "count", text: "4 or more risers", counts: "flight",
     measured: "risers of the flight",
     rule: {
       comparator: "required-when", of: "risers", requires: "a handrail on at least one side",
@@ -242,8 +242,7 @@ const RECORDS: readonly LimitRecord[] = [
         words: "the perimeter is over 6 1/4 in",
       },
     ],
-    remark: "the recess starts within 3/4 in of the top, is full within 7/8 in under the widest part, holds for 3/8 in and down to 1 3/4 in "
-      + "under the top; above it the rail is 1 1/4 to 2 3/4 in wide; each is held where its label is given",
+    remark: TYPE_TWO_GRIP_WORDS,
   }),
   limit({
     item: "guard required drop", clause: "R312.1.1", text: "more than 30", printedMillimetres: ["762"],

@@ -144,7 +144,7 @@ const RECORDS: readonly LimitRecord[] = [
   }),
   limit({
     item: "tapered tread run narrow end", clause: "9.8.4.3.(1)(a)", text: "150",
-    measured: "run at the narrow end; 300 mm from the centre line of the inside handrail the run of a straight tread",
+    measured: "run at the narrow end; 300 mm from the centre line of the inside handrail the run of a straight tread, 255 to 355 mm",
     rule: {
       comparator: "every", needs: "any",
       parts: [
@@ -178,7 +178,7 @@ const RECORDS: readonly LimitRecord[] = [
     remark: "a range from 30 to 45 degrees is Ontario's",
   }),
   limit({
-    item: "winder sets", clause: "9.8.3.1.(3)", unit: "count", text: "1",
+    item: "winder sets", clause: "9.8.3.1.(3)", unit: "count", text: "1", counts: "stair",
     measured: "sets of winders between two floors",
     rule: { comparator: "max", of: "winderSets" },
     applies: POINTED_WINDERS,
@@ -200,7 +200,7 @@ const RECORDS: readonly LimitRecord[] = [
     rule: { comparator: "slope", of: ["treadSlope", "landingSlope"] },
   }),
   limit({
-    item: "handrail required risers", clause: "9.8.7.1.(3)", unit: "count", text: "indoors 3 or more, outdoors 4 or more",
+    item: "handrail required risers", clause: "9.8.7.1.(3)", unit: "count", text: "indoors 3 or more, outdoors 4 or more", counts: "stair",
     measured: "risers of the whole stair, all its flights together",
     rule: {
       comparator: "table",

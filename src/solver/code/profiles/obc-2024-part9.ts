@@ -58,7 +58,7 @@ const RECORDS: readonly LimitRecord[] = [
   }),
   limit({
     item: "tapered tread run narrow end", clause: "9.8.4.3.(1)(a)", text: "150",
-    measured: "run at the narrow end; 300 mm from the centre line of the inside handrail the run of a straight tread",
+    measured: "run at the narrow end; 300 mm from the centre line of the inside handrail the run of a straight tread, 255 to 355 mm",
     rule: {
       comparator: "every", needs: "any",
       parts: [

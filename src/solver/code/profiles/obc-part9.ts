@@ -41,7 +41,7 @@ const RECORDS: readonly LimitRecord[] = [
     applies: [NOT_PRIVATE],
   }),
   limit({
-    item: "flight risers", clause: "9.8.3.2.(1)", unit: "count", text: "3",
+    item: "flight risers", clause: "9.8.3.2.(1)", unit: "count", text: "3", counts: "flight",
     measured: "risers of an interior flight",
     rule: { comparator: "min", of: "risers" },
     applies: { when: { not: OUTSIDE }, words: "the flight is indoors" },
@@ -104,7 +104,7 @@ const RECORDS: readonly LimitRecord[] = [
   }),
   limit({
     item: "tapered tread run narrow end", clause: "9.8.4.3.(1)", text: "150",
-    measured: "run at the narrow end; 300 mm from the centre line of the inside handrail the run of a straight tread",
+    measured: "run at the narrow end; 300 mm from the centre line of the inside handrail the run of a straight tread, 255 to 355 mm",
     rule: {
       comparator: "every", needs: "first",
       parts: [

@@ -93,7 +93,7 @@ const RECORDS: readonly LimitRecord[] = [
     sources: [],
   }),
   limit({
-    item: "handrail required risers", clause: "1910.28(b)(11)(ii)", unit: "count", text: "3 treads and 4 risers",
+    item: "handrail required risers", clause: "1910.28(b)(11)(ii)", unit: "count", text: "3 treads and 4 risers", counts: "flight",
     measured: "risers of the flight; four risers make at least three treads",
     rule: {
       comparator: "required-when", of: "risers", from: { atLeast: printed("4 risers") }, requires: "a handrail",

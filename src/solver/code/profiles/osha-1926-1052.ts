@@ -61,7 +61,7 @@ const RECORDS: readonly LimitRecord[] = [
     applies: { when: { any: [{ fact: "doorSwing", is: ["yes"], otherwise: "no" }, { given: "doorPlatform" }] }, words: "a door or gate opens on the stair" },
   }),
   limit({
-    item: "handrail required", clause: "1926.1052(c)(1)", unit: "count", text: "4 or more risers, or more than 30 in",
+    item: "handrail required", clause: "1926.1052(c)(1)", unit: "count", text: "4 or more risers, or more than 30 in", counts: "stair",
     measured: "risers and rise of the stairway",
     rule: {
       comparator: "required-when", of: "risers", from: { atLeast: printed("4 risers") },

@@ -126,7 +126,7 @@ const RECORDS: readonly LimitRecord[] = [
     remark: "over 2 m wide the flight is divided; clause number not yet checked",
   }),
   limit({
-    item: "flight risers", clause: "1.18", unit: "count", text: "12",
+    item: "flight risers", clause: "1.18", unit: "count", text: "12", counts: "flight",
     measured: "risers of one flight",
     rule: { comparator: "every", needs: "all", parts: [{ comparator: "max", of: "risers" }, NO_SINGLE_STEP] },
     exceptions: [{
@@ -135,7 +135,7 @@ const RECORDS: readonly LimitRecord[] = [
       then: { comparator: "every", needs: "all", parts: [{ comparator: "max", of: "risers", max: printed("16 risers") }, NO_SINGLE_STEP] },
     }],
     status: "not yet checked", sources: [ADK_UNNAMED],
-    remark: "a single step is not allowed either",
+    remark: "at least 2 risers: a single step is not allowed either",
   }),
   limit({
     item: "landing clear length", clause: "1.23", text: "1200",
@@ -144,7 +144,7 @@ const RECORDS: readonly LimitRecord[] = [
     applies: [{ when: { not: IN_DWELLING }, words: "the building is no dwelling" }],
   }),
   limit({
-    item: "guard required risers", clause: "1.40", unit: "count", text: "2 or more",
+    item: "guard required risers", clause: "1.40", unit: "count", text: "2 or more", counts: "flight",
     measured: "risers of the flight",
     rule: {
       comparator: "required-when", of: "risers", requires: "a guard along the open side",

@@ -116,7 +116,7 @@ const RECORDS: readonly LimitRecord[] = [
     status: "not yet checked", sources: [ADK_UNNAMED],
   }),
   limit({
-    item: "consecutive risers before turn", clause: "1.17", unit: "count", text: "36",
+    item: "consecutive risers before turn", clause: "1.17", unit: "count", text: "36", counts: "stair",
     measured: "risers one after another without a turn",
     rule: { comparator: "max", of: "risersBeforeTurn" },
     status: "not yet checked", sources: [ADK_UNNAMED],

@@ -3,7 +3,7 @@ import type { Applicability, Condition, LimitException, Threshold } from "../pro
 
 export const HAS_WINDERS: Condition = {
   any: [
-    { all: [{ given: "winders" }, { fact: "winders", atLeast: printed("1 winder") }] },
+    { all: [{ given: "winders" }, { fact: "winders", moreThan: printed("0 winders") }] },
     { given: "winderDepth" },
     { given: "winderNarrowEnd" },
     { given: "winderSpread" },
