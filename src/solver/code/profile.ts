@@ -163,13 +163,13 @@ export interface Limit {
   readonly amendment?: { readonly authority: string; readonly insteadOf: string };
 }
 
-/** A record of the code that no check of an ordinary stair's geometry can hold. */
+/** A record of the code that no check of an ordinary stair's geometry can hold, or that no label of the stair table states. */
 export interface OutOfScope {
   readonly item: string;
   readonly clause: string;
   readonly unit: string;
   readonly text: string;
-  readonly reason: "spiral stair" | "ship's stair" | "alternating stair" | "live load" | "door" | "lift";
+  readonly reason: "spiral stair" | "ship's stair" | "alternating stair" | "live load" | "door" | "lift" | "not in the stair table";
   readonly status: SourceStatus;
   readonly sources: readonly Source[];
 }
@@ -179,6 +179,10 @@ export interface CodeProfile {
   readonly title: string;
   readonly edition: string;
   readonly region: string;
+  /** What people call it without an edition; left out where it is called nothing else. */
+  readonly family?: string;
+  /** Others of the family are for other kinds of stair or work, and not other editions. */
+  readonly isOneKind?: true;
   /** Left out for a code; rules of the trade are none. */
   readonly isCode?: false;
   /** A code that asks for no nosing: one that nobody gave is none there. */

@@ -1,10 +1,12 @@
 import { isProblem, type Problem, problem } from "../problem";
 import { ada2010 } from "./profiles/ada-2010";
 import { auNcc2022Class1 } from "./profiles/au-ncc-2022-class1";
+import { crc2025 } from "./profiles/crc-2025";
 import { din18065Dwelling } from "./profiles/din-18065-dwelling";
 import { din18065General } from "./profiles/din-18065-general";
 import { ibc2018 } from "./profiles/ibc-2018";
 import { ibc2021 } from "./profiles/ibc-2021";
+import { ibc2024 } from "./profiles/ibc-2024";
 import { irc2018 } from "./profiles/irc-2018";
 import { irc2021 } from "./profiles/irc-2021";
 import { irc2024 } from "./profiles/irc-2024";
@@ -24,23 +26,22 @@ import { ukAdkUtility } from "./profiles/uk-adk-utility";
 
 /** Every code that can be checked against, in the order users see. */
 export const PROFILES: readonly CodeProfile[] = [
-  irc2024, irc2021, irc2018, ibc2021, ibc2018, osha191025, osha19261052, ada2010,
+  irc2024, irc2021, irc2018, crc2025, ibc2024, ibc2021, ibc2018, osha191025, osha19261052, ada2010,
   ukAdkPrivate, ukAdkUtility, ukAdkGeneral, obc2024Part9, obcPart9, nbcCa2020, nbcCa2015, auNcc2022Class1,
   din18065Dwelling, din18065General, tradeRules,
 ];
 
-/** Codes by what people call them; of those with editions the newest comes first, the others are of different kinds of stair or work. */
-const FAMILIES: readonly { readonly name: string; readonly hasEditions: boolean; readonly ids: readonly string[] }[] = [
-  { name: "IRC", hasEditions: true, ids: ["irc-2024", "irc-2021", "irc-2018"] },
-  { name: "IBC", hasEditions: true, ids: ["ibc-2021", "ibc-2018"] },
-  { name: "OSHA", hasEditions: false, ids: ["osha-1910.25", "osha-1926.1052"] },
-  { name: "ADA", hasEditions: true, ids: ["ada-2010"] },
-  { name: "UK ADK", hasEditions: false, ids: ["uk-adk-private", "uk-adk-utility", "uk-adk-general"] },
-  { name: "OBC", hasEditions: true, ids: ["obc-2024-part9", "obc-part9"] },
-  { name: "NBC CA", hasEditions: true, ids: ["nbc-ca-2020", "nbc-ca-2015"] },
-  { name: "AU NCC", hasEditions: true, ids: ["au-ncc-2022-class1"] },
-  { name: "DIN 18065", hasEditions: false, ids: ["din-18065-dwelling", "din-18065-general"] },
-];
+interface Family {
+  readonly name: string;
+  readonly ids: readonly string[];
+  readonly hasEditions: boolean;
+}
+
+/** Codes by what people call them, in that order: of those with editions the newest stands first. */
+const FAMILIES: readonly Family[] = [...new Set(PROFILES.flatMap(({ family }) => family ?? []))].map((name) => {
+  const members = PROFILES.filter(({ family }) => family === name);
+  return { name, ids: members.map(({ id }) => id), hasEditions: members.every(({ isOneKind }) => isOneKind === undefined) };
+});
 
 /** A code that was found, and whether its newest edition was taken because none was named. */
 export interface FoundCode {

@@ -159,5 +159,6 @@ export const ada2010 = edition({
   title: "ADA Standards for Accessible Design, sections 504 and 505",
   edition: "2010",
   region: "United States, places open to the public",
+  family: "ADA",
   records: RECORDS,
 });

@@ -288,6 +288,7 @@ export const auNcc2022Class1 = edition({
   title: "National Construction Code, Housing Provisions, Class 1",
   edition: "2022",
   region: "Australia, houses",
+  family: "AU NCC",
   records: RECORDS,
   outOfScope: OUT_OF_SCOPE,
 });

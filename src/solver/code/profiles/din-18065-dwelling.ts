@@ -51,8 +51,10 @@ const RECORDS: readonly LimitRecord[] = [
 /** Stairs of houses with up to two dwellings: DIN 18065. */
 export const din18065Dwelling = edition({
   id: "din-18065-dwelling",
-  title: "DIN 18065, stairs in buildings with up to two dwellings (none of the limits confirmed)",
+  title: "DIN 18065, stairs in buildings with up to two dwellings",
   edition: "2011-06 and 2015",
   region: "Germany",
+  family: "DIN 18065",
+  isOneKind: true,
   records: RECORDS,
 });

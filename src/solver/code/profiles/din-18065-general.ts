@@ -74,8 +74,10 @@ const RECORDS: readonly LimitRecord[] = [
 /** Necessary stairs of buildings in general: DIN 18065. */
 export const din18065General = edition({
   id: "din-18065-general",
-  title: "DIN 18065, necessary stairs in buildings in general (none of the limits confirmed)",
+  title: "DIN 18065, necessary stairs in buildings in general",
   edition: "2011-06 and 2015",
   region: "Germany",
+  family: "DIN 18065",
+  isOneKind: true,
   records: RECORDS,
 });

@@ -4,7 +4,7 @@ import { DWELLING_LEAST_RISER, DWELLING_LEAST_RISER_ON_SLOPE, SLOPING_END_RISER 
 import { limitRecord, type LimitRecord, outsideRecord } from "../record/limit-record";
 import { printed, span } from "../record/printed-figure";
 import {
-  BOTH_HANDRAILS, DWELLING, GUARD_NEEDED, GUARD_TOPPED_BY_HANDRAIL, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, IN_DWELLING,
+  BOTH_HANDRAILS, DWELLING, EXIT, GUARD_NEEDED, GUARD_TOPPED_BY_HANDRAIL, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, HAS_WINDERS, IN_DWELLING,
   OPEN_RISERS, OTHER_HANDRAIL, RISERS_OPEN, ROUND_HANDRAIL, SPECIAL_STAIR_OR_AISLE, SPIRAL, WINDERS, WINDERS_AMONG_STEPS,
 } from "../record/stair-conditions";
 import { TYPE_TWO_GRIP, TYPE_TWO_GRIP_WORDS } from "../record/type-two-grip";
@@ -13,6 +13,7 @@ const MINNESOTA_2020: Source = {
   title: "Minnesota State Fire Code, 2020, chapter 10, which repeats the International Building Code, 2018",
   address: "https://codes.iccsafe.org/content/MNFC2020P1",
 };
+const IBC_2021: Source = { title: "International Building Code, 2021, as adopted by Texas" };
 const IBC_2018: Source = { title: "International Building Code, 2018, section 1011.5" };
 
 const limit = limitRecord({ unit: "in", status: "checked against the code's text", sources: [MINNESOTA_2020] });
@@ -172,11 +173,16 @@ const RECORDS: readonly LimitRecord[] = [
     applies: { when: { given: "riserSlope" }, words: "a closed riser is not plumb" },
   }),
   limit({
-    item: "landing depth straight run", clause: "1011.6", text: "the width of the stair, at most 48 in",
+    item: "landing depth", clause: "1011.6", text: "the width of the stair, at most 48 in",
     printedMillimetres: ["1219"],
     measured: "in the direction of travel, on straight runs and turns alike",
     rule: { comparator: "relation", of: "landingDepth", sense: "at least", than: ["clearWidth", "width"], capped: printed("48 in") },
     remark: "the lesser of the width and 48 in",
+  }),
+  limit({
+    item: "landing width", clause: "1011.6", text: "the width of the stair it serves",
+    measured: "across the direction of travel",
+    rule: { comparator: "relation", of: "landingWidth", sense: "at least", than: ["clearWidth", "width"] },
   }),
   limit({
     item: "walking surface slope", clause: "1011.7.1", unit: "ratio", text: "1:48",
@@ -301,6 +307,16 @@ const RECORDS: readonly LimitRecord[] = [
     applies: [WINDERS],
   }),
   limit({
+    item: "winders allowed", clause: "1011.5.3", text: "not on a required way out, but within a dwelling",
+    measured: "whether the flight has winders",
+    rule: {
+      comparator: "prohibited", thing: "winders on a required way out, but within a dwelling, are",
+      present: { all: [HAS_WINDERS, EXIT, { not: IN_DWELLING }] },
+    },
+    applies: [WINDERS],
+    exceptions: [SPIRAL],
+  }),
+  limit({
     item: "winder tread depth walkline dwelling", clause: "1011.5.2 Exc. 3", text: "10",
     printedMillimetres: ["254"],
     measured: "nosing to nosing at the walkline",
@@ -396,6 +412,30 @@ const outside = outsideRecord({ status: "checked against the code's text", sourc
 
 const OUT_OF_SCOPE: readonly OutOfScope[] = [
   outside({
+    item: "landing required", clause: "1011.6", unit: "in words", text: "a floor or landing at the top and the bottom of each stair", reason: "not in the stair table",
+  }),
+  outside({
+    item: "landing door reduction", clause: "1011.6", unit: "in", text: "a door swinging open leaves half the required width, and fully open stands in at most 7",
+    reason: "not in the stair table", status: "checked against another edition", sources: [IBC_2021],
+  }),
+  outside({
+    item: "curved stair radius", clause: "1011.9", unit: "in words", text: "smallest radius at least twice the least width, but in houses", reason: "not in the stair table",
+  }),
+  outside({
+    item: "handrail exempt deck step", clause: "1011.11 Exc. 2", unit: "in words",
+    text: "decks, patios and walkways with one change of level and a deeper landing on both sides need none", reason: "not in the stair table",
+  }),
+  outside({
+    item: "handrail reach", clause: "1014.9", unit: "in", text: "no part of the required width further than 30 from a handrail", reason: "not in the stair table",
+    status: "checked against another edition", sources: [IBC_2021],
+  }),
+  outside({
+    item: "guard opening industrial", clause: "1015.4 Exc. 4", unit: "in", text: "a ball of 21, where the public does not come, in Groups I-3, F, H and S", reason: "not in the stair table",
+  }),
+  outside({
+    item: "tread opening", clause: "1011.7.1", unit: "in", text: "a ball of 1/2; of 1 1/8 where the public does not come, in Groups F, H and S", reason: "not in the stair table",
+  }),
+  outside({
     item: "spiral tread depth", clause: "1011.10", unit: "in", text: "at least 6 3/4", reason: "spiral stair",
   }),
   outside({
@@ -415,6 +455,7 @@ export const ibc2018 = edition({
   title: "International Building Code",
   edition: "2018",
   region: "United States, buildings in general, where adopted",
+  family: "IBC",
   records: RECORDS,
   outOfScope: OUT_OF_SCOPE,
 });

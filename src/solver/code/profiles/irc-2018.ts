@@ -55,7 +55,7 @@ const RECORDS: readonly LimitRecord[] = [
     item: "headroom", clause: "R311.7.2", text: "6 ft 8 in", printedMillimetres: ["2032"],
     measured: "plumb above the line of the nosings, or above a landing",
     rule: { comparator: "min", of: "headroom" },
-    exceptions: [SPIRAL, ofLaterEdition(OPENING_OVERLAPS)],
+    exceptions: [SPIRAL, OPENING_OVERLAPS],
   }),
   limit({
     item: "flight vertical rise", clause: "R311.7.3", text: "151", printedMillimetres: ["3835"],
@@ -159,7 +159,7 @@ const RECORDS: readonly LimitRecord[] = [
   }),
   limit({
     item: "nosing projection uniformity", clause: "R311.7.5.3", text: "3/8", printedMillimetres: ["9.5"],
-    measured: "largest less smallest projection over every flight between two floors, the nosings of landings and of the upper floor among them",
+    measured: "largest less smallest projection of the stair, the nosings of landings and of the upper floor among them",
     rule: { comparator: "uniformity", of: "nosing", within: "flight" },
   }),
   limit({
@@ -168,6 +168,7 @@ const RECORDS: readonly LimitRecord[] = [
     rule: { comparator: "min", of: "landingDepth" },
     applies: [{ when: { fact: "landing", is: ["straight", "exterior door"], otherwise: "straight" }, words: "the run is straight at the landing" }],
     exceptions: [ofLaterEdition(EXTERIOR_DOOR)],
+    remark: "none is needed at the top of a flight indoors where no door swings over the stair",
   }),
   limit({
     item: "landing width", clause: "R311.7.6", text: "the width of the flight it serves",
@@ -205,7 +206,7 @@ const RECORDS: readonly LimitRecord[] = [
     measured: "how far the handrail stands into the stair, each side",
     rule: { comparator: "max", of: "handrailProjection" },
     applies: [HAS_HANDRAIL],
-    exceptions: [ofLaterEdition(PASSING_NOSING)],
+    exceptions: [PASSING_NOSING],
   }),
   limit({
     item: "handrail wall clearance", clause: "R311.7.8.3", text: "1 1/2", printedMillimetres: ["38"],
@@ -297,6 +298,11 @@ const RECORDS: readonly LimitRecord[] = [
 const outside = outsideRecord({ status: "checked against the code's text", sources: [IRC_2018] });
 
 const OUT_OF_SCOPE: readonly OutOfScope[] = [
+  outside({ item: "landing required", clause: "R311.7.6", unit: "in words", text: "a floor or landing at the top and the bottom of each stair", reason: "not in the stair table" }),
+  outside({
+    item: "handrail continuity", clause: "R311.7.8.4", unit: "in words",
+    text: "over the whole length of the flight, with its ends returned or in newel posts or safety terminals", reason: "not in the stair table",
+  }),
   outside({ item: "spiral clear width", clause: "R311.7.10.1", unit: "in", text: "at least 26", reason: "spiral stair" }),
   outside({ item: "spiral tread depth walkline", clause: "R311.7.10.1", unit: "in", text: "at least 6 3/4", reason: "spiral stair" }),
   outside({ item: "spiral walkline radius", clause: "R311.7.10.1", unit: "in", text: "at most 24 1/2", reason: "spiral stair" }),
@@ -313,6 +319,7 @@ export const irc2018 = edition({
   title: "International Residential Code",
   edition: "2018",
   region: "United States, one- and two-family dwellings and townhouses, where adopted",
+  family: "IRC",
   records: RECORDS,
   outOfScope: OUT_OF_SCOPE,
 });

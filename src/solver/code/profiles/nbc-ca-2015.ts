@@ -114,9 +114,10 @@ const RECORDS: readonly LimitRecord[] = [
 /** Stairs of Part 9 of the National Building Code of Canada, 2015. */
 export const nbcCa2015 = edition({
   id: "nbc-ca-2015",
-  title: "National Building Code of Canada, Division B Part 9 (none of the limits confirmed)",
+  title: "National Building Code of Canada, Division B Part 9",
   edition: "2015",
   region: "Canada, houses and small buildings, where adopted",
+  family: "NBC CA",
   untypedNosing: "none",
   records: RECORDS,
 });

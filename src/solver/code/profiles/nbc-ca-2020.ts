@@ -358,6 +358,7 @@ export const nbcCa2020 = edition({
   title: "National Building Code of Canada, Division B Part 9",
   edition: "2020",
   region: "Canada, houses and small buildings, where adopted",
+  family: "NBC CA",
   untypedNosing: "none",
   records: RECORDS,
   outOfScope: OUT_OF_SCOPE,

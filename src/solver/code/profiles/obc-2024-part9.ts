@@ -196,6 +196,7 @@ export const obc2024Part9 = edition({
   title: "Ontario Building Code, Division B Part 9",
   edition: "2024",
   region: "Ontario, houses and small buildings",
+  family: "OBC",
   untypedNosing: "none",
   records: RECORDS,
 });

@@ -242,9 +242,10 @@ const OUT_OF_SCOPE: readonly OutOfScope[] = [
 /** Stairs of Part 9 of the Ontario Building Code, O. Reg. 332/12. */
 export const obcPart9 = edition({
   id: "obc-part9",
-  title: "Ontario Building Code, Division B Part 9 (more than a third of the limits not confirmed)",
+  title: "Ontario Building Code, Division B Part 9",
   edition: "2012, as amended",
   region: "Ontario, houses and small buildings",
+  family: "OBC",
   untypedNosing: "none",
   records: RECORDS,
   outOfScope: OUT_OF_SCOPE,

@@ -170,9 +170,11 @@ const OUT_OF_SCOPE: readonly OutOfScope[] = [
 /** Standard stairs of workplaces: 29 CFR 1910.25, with the handrails and stair rails of 1910.28 and 1910.29. */
 export const osha191025 = edition({
   id: "osha-1910.25",
-  title: "OSHA general industry, standard stairs, 29 CFR 1910.25 (more than a third of the limits not confirmed)",
+  title: "OSHA general industry, standard stairs, 29 CFR 1910.25",
   edition: "2016 final rule, in force from 17 January 2017",
   region: "United States, workplaces",
+  family: "OSHA",
+  isOneKind: true,
   records: RECORDS,
   outOfScope: OUT_OF_SCOPE,
 });

@@ -105,8 +105,10 @@ const RECORDS: readonly LimitRecord[] = [
 /** Stairways of construction sites: 29 CFR 1926.1052. */
 export const osha19261052 = edition({
   id: "osha-1926.1052",
-  title: "OSHA construction, stairways, 29 CFR 1926.1052 (more than a third of the limits not confirmed)",
+  title: "OSHA construction, stairways, 29 CFR 1926.1052",
   edition: "current",
   region: "United States, construction sites",
+  family: "OSHA",
+  isOneKind: true,
   records: RECORDS,
 });

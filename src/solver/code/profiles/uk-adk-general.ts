@@ -157,9 +157,11 @@ const RECORDS: readonly LimitRecord[] = [
 /** Approved Document K, 2013 edition: general access stairs. */
 export const ukAdkGeneral = edition({
   id: "uk-adk-general",
-  title: "Approved Document K, general access stair (more than a third of the limits not confirmed)",
+  title: "Approved Document K, general access stair",
   edition: "2013",
   region: "England",
+  family: "UK ADK",
+  isOneKind: true,
   untypedNosing: "none",
   records: RECORDS,
 });

@@ -188,9 +188,11 @@ const OUT_OF_SCOPE: readonly OutOfScope[] = [
 /** Approved Document K, 2013 edition: private stairs. */
 export const ukAdkPrivate = edition({
   id: "uk-adk-private",
-  title: "Approved Document K, private stair (more than a third of the limits not confirmed)",
+  title: "Approved Document K, private stair",
   edition: "2013",
   region: "England",
+  family: "UK ADK",
+  isOneKind: true,
   untypedNosing: "none",
   records: RECORDS,
   outOfScope: OUT_OF_SCOPE,

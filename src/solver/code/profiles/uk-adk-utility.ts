@@ -97,9 +97,11 @@ const RECORDS: readonly LimitRecord[] = [
 /** Approved Document K, 2013 edition: utility stairs. */
 export const ukAdkUtility = edition({
   id: "uk-adk-utility",
-  title: "Approved Document K, utility stair (more than a third of the limits not confirmed)",
+  title: "Approved Document K, utility stair",
   edition: "2013",
   region: "England",
+  family: "UK ADK",
+  isOneKind: true,
   untypedNosing: "none",
   records: RECORDS,
 });

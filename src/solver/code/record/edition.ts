@@ -4,29 +4,45 @@ import type { Common, LimitRecord, LimitRow } from "./limit-record";
 
 /** A code with its records, so that a later edition can be told as the difference from it. */
 export interface Edition extends CodeProfile {
+  /** The title without what is said of how well it is founded. */
+  readonly plainTitle: string;
   readonly records: readonly LimitRecord[];
 }
 
+/** One part in three. */
+const THIRD = 3;
+
 type Heading = Omit<CodeProfile, "limits" | "outOfScope">;
+
+/** A code of which more than a third is not confirmed in the text of that edition says so wherever it is named. */
+const founding = (records: readonly Pick<LimitRecord, "status">[], isCode = true): string => {
+  const confirmed = records.filter(({ status }) => status === "checked against the code's text").length;
+  if (!isCode || (records.length - confirmed) * THIRD <= records.length) return "";
+  return confirmed === 0 ? " (none of the limits confirmed)" : " (more than a third of the limits not confirmed)";
+};
 
 /** A code out of its records. */
 export const edition = (
   { records, outOfScope = [], ...heading }: Heading & { readonly records: readonly LimitRecord[]; readonly outOfScope?: readonly OutOfScope[] },
-): Edition => ({ ...heading, records, limits: records.map(builtLimit), outOfScope });
+): Edition => {
+  const all = [...records, ...outOfScope];
+  return { ...heading, title: `${heading.title}${founding(all, heading.isCode)}`, plainTitle: heading.title, records, limits: records.map(builtLimit), outOfScope };
+};
 
 /** What a later edition has otherwise than the one before it, and where that was read. */
 interface Difference extends Partial<Heading>, Omit<Common, "unit"> {
   readonly id: string;
   readonly edition: string;
-  /** Beginnings of clause numbers, before and after; the first that fits counts. */
+  /** Clause numbers, or their beginnings, before and after; the first that fits counts. */
   readonly renumbered?: readonly (readonly [string, string])[];
   /** By item: what of the record reads otherwise. */
   readonly changed?: Readonly<Record<string, Partial<LimitRow>>>;
   /** New records, which come last. */
   readonly added?: readonly LimitRecord[];
   readonly dropped?: readonly string[];
-  /** Left out, those of the edition before. */
-  readonly outOfScope?: readonly OutOfScope[];
+  /** New records of what no check holds, and those of the edition before that are gone, by item. */
+  readonly addedOutside?: readonly OutOfScope[];
+  readonly droppedOutside?: readonly string[];
 }
 
 /** A difference that names what the edition before does not have is a mistake, and would be lost in silence. */
@@ -36,12 +52,13 @@ const mistaken = (id: string, what: string): never => {
 
 /** The edition after another: every record of the one before that is neither changed nor dropped, in that order, and then what is new. */
 export const laterEdition = (
-  base: Edition, { renumbered = [], changed = {}, added = [], dropped = [], status, sources, outOfScope = base.outOfScope, ...heading }: Difference,
+  base: Edition, { renumbered = [], changed = {}, added = [], dropped = [], addedOutside = [], droppedOutside = [], status, sources, ...heading }: Difference,
 ): Edition => {
   const { id } = heading;
   const items = base.records.map(({ item }) => item);
   for (const item of [...Object.keys(changed), ...dropped]) if (!items.includes(item)) mistaken(id, `"${item}"`);
   for (const { item } of added) if (items.includes(item) && !dropped.includes(item)) throw new Error(`${id}: "${item}" stands in the edition before; change it.`);
+  for (const item of droppedOutside) if (!base.outOfScope.some((record) => record.item === item)) mistaken(id, `"${item}"`);
   const clauses = [...base.records, ...base.outOfScope].map(({ clause }) => clause);
   for (const [before] of renumbered) if (!clauses.some((clause) => clause.startsWith(before))) mistaken(id, `clause ${before}`);
   const numbered = (clause: string): string => {
@@ -52,10 +69,13 @@ export const laterEdition = (
     const { applies, ...otherwise } = changed[record.item] ?? {};
     return { ...record, clause: numbered(record.clause), status, sources, ...otherwise, ...(applies === undefined ? {} : { applies: [applies].flat() }) };
   });
-  const { records: _records, limits: _limits, ...before } = base;
+  const { records: _records, limits: _limits, plainTitle: title, ...before } = base;
   return edition({
-    ...before, ...heading,
+    ...before, title, ...heading,
     records: [...kept, ...added],
-    outOfScope: outOfScope.map((record) => ({ ...record, clause: numbered(record.clause), status, sources })),
+    outOfScope: [
+      ...base.outOfScope.filter(({ item }) => !droppedOutside.includes(item)).map((record) => ({ ...record, clause: numbered(record.clause), status, sources })),
+      ...addedOutside,
+    ],
   });
 };
