@@ -1,6 +1,7 @@
 import { isProblem, type Problem, problem } from "../problem";
 import { ada2010 } from "./profiles/ada-2010";
 import { auNcc2022Class1 } from "./profiles/au-ncc-2022-class1";
+import { bc2024Part9 } from "./profiles/bc-2024-part9";
 import { crc2025 } from "./profiles/crc-2025";
 import { din18065Dwelling } from "./profiles/din-18065-dwelling";
 import { din18065General } from "./profiles/din-18065-general";
@@ -27,7 +28,7 @@ import { ukAdkUtility } from "./profiles/uk-adk-utility";
 /** Every code that can be checked against, in the order users see. */
 export const PROFILES: readonly CodeProfile[] = [
   irc2024, irc2021, irc2018, crc2025, ibc2024, ibc2021, ibc2018, osha191025, osha19261052, ada2010,
-  ukAdkPrivate, ukAdkUtility, ukAdkGeneral, obc2024Part9, obcPart9, nbcCa2020, nbcCa2015, auNcc2022Class1,
+  ukAdkPrivate, ukAdkUtility, ukAdkGeneral, obc2024Part9, obcPart9, nbcCa2020, nbcCa2015, bc2024Part9, auNcc2022Class1,
   din18065Dwelling, din18065General, tradeRules,
 ];
 

@@ -22,8 +22,8 @@ export const numbersIn = (text: string): readonly Decimal[] => {
   for (;;) {
     const start = rest.search(/\d/);
     if (start < 0) return found;
-    const [number = ""] = /^[\d./]+( \d+\/\d+)?( ft( \d+( \d+\/\d+)? in)?)?/.exec(rest.slice(start)) ?? [];
-    found.push(numberOf(number.replace(/\.$/, "")));
+    const [number = ""] = /^\d+(?:\.\d+|\/\d+)?( \d+\/\d+)?( ft( \d+( \d+\/\d+)? in)?)?/.exec(rest.slice(start)) ?? [];
+    found.push(numberOf(number));
     rest = rest.slice(start + number.length);
   }
 };

@@ -1,12 +1,14 @@
 import type { Source } from "../profile";
 import { edition } from "../record/edition";
-import { limitRecord, type LimitRecord } from "../record/limit-record";
+import { type LimitRecord, limitRecord, outsideRecord } from "../record/limit-record";
 import { printed } from "../record/printed-figure";
 import { BOTH_HANDRAILS, HAS_HANDRAIL, OTHER_HANDRAIL, ROUND_HANDRAIL } from "../record/stair-conditions";
 
 const ADA_2010: Source = { title: "ADA Standards for Accessible Design, 2010, section 504" };
 
 const limit = limitRecord({ unit: "in", status: "checked against the code's text", sources: [ADA_2010] });
+
+const outside = outsideRecord({ status: "checked against the code's text", sources: [ADA_2010] });
 
 const RECORDS: readonly LimitRecord[] = [
   limit({
@@ -151,6 +153,14 @@ const RECORDS: readonly LimitRecord[] = [
     applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }, { when: { given: "riserPerforation" }, words: "the risers have holes" }],
     remark: "a ball of more than 1/2 in is kept out, so 1/2 in itself passes; decided in inches, the unit of this code; the millimetres printed beside it are rounded",
   }),
+  limit({
+    item: "headroom", clause: "307.4", text: "80",
+    printedMillimetres: ["2030"],
+    measured: "plumb above the way people walk",
+    rule: { comparator: "min", of: "headroom" },
+    applies: [{ when: { fact: "egress", is: ["yes"], otherwise: "yes" }, words: "the stair is part of a required way out" }],
+    remark: "a rule for every way people walk; below it a barrier is required; decided in inches, the unit of this code; the millimetres printed beside it are rounded",
+  }),
 ];
 
 /** Stairs of the 2010 ADA Standards, sections 504 and 505. */
@@ -161,4 +171,7 @@ export const ada2010 = edition({
   region: "United States, places open to the public",
   family: "ADA",
   records: RECORDS,
+  outOfScope: [
+    outside({ item: "handrail continuity", clause: "505.3", unit: "in words", text: "over the full length of each flight; the inside rail runs on between flights", reason: "not in the stair table" }),
+  ],
 });

@@ -266,11 +266,24 @@ const RECORDS: readonly LimitRecord[] = [
       provided: HANDRAIL_PROVIDED,
     },
   }),
+  limit({
+    item: "handrail sides", clause: "Housing Provisions 11.3.5(1)(a)", unit: "count", text: "one side",
+    measured: "sides of the flight with a handrail",
+    rule: { comparator: "required", requires: "a handrail on one side at least", provided: HANDRAIL_PROVIDED },
+    exceptions: [{
+      when: { not: { reached: "handrail required rise" } },
+      words: "a climb of less than 1 m needs no handrail",
+      then: "does not apply",
+    }],
+  }),
 ];
 
 const outside = outsideRecord({ status: "checked against the code's text", sources: [HOUSING_PROVISIONS_2022] });
 
 const OUT_OF_SCOPE: readonly OutOfScope[] = [
+  outside({ item: "handrail continuity", clause: "Housing Provisions 11.3.5(1)(b),(d)", unit: "in words", text: "over the full length of the flight, nothing on or above it but newel posts and the like", reason: "not in the stair table" }),
+  outside({ item: "handrail grip", clause: "Housing Provisions 11.3.5", unit: "in words", text: "able to be grasped by hand; no size", reason: "not in the stair table" }),
+  outside({ item: "guard climb zone", clause: "Housing Provisions 11.3.4(8)", unit: "mm", text: "nothing to climb on from 150 to 760 up, over a fall of more than 4 m", reason: "not in the stair table" }),
   outside({
     item: "spiral riser height", clause: "Housing Provisions Table 11.2.2a", unit: "mm", text: "140 to 220", reason: "spiral stair",
   }),

@@ -1,9 +1,16 @@
-import type { Source } from "../profile";
+import type { LimitException, Source } from "../profile";
 import { edition } from "../record/edition";
 import { limitRecord, type LimitRecord } from "../record/limit-record";
 import { printed } from "../record/printed-figure";
+import { GUARD_NEEDED, HAS_GUARD, HAS_HANDRAIL, RISERS_OPEN } from "../record/stair-conditions";
 
 const DIN_18065: Source = { title: "DIN 18065, edition not named" };
+const THURINGIA: Source = { title: "Thuringian Building Code, section 38, after section 38 of the Model Building Code; edition not named" };
+
+const OVER_12_METRES: LimitException = {
+  when: { fact: "fallHeight", moreThan: printed("12 m") }, words: "a fall of more than 12 m: 110 cm",
+  then: { comparator: "min", of: "guardHeight", min: printed("110 cm") },
+};
 
 const limit = limitRecord({ unit: "cm", status: "not yet checked", sources: [DIN_18065] });
 
@@ -12,16 +19,19 @@ const RECORDS: readonly LimitRecord[] = [
     item: "riser height", clause: "DIN 18065 (clause not known)", text: "14 to 19",
     measured: "plumb, tread to tread",
     rule: { comparator: "range", of: "riserHeight" },
+    status: "checked against another edition",
   }),
   limit({
     item: "tread depth", clause: "DIN 18065 (clause not known)", text: "26 to 37",
     measured: "level, nosing to nosing, without what lies under the nosing",
     rule: { comparator: "range", of: "treadDepth" },
+    status: "checked against another edition",
   }),
   limit({
     item: "stair width", clause: "DIN 18065 (clause not known)", text: "100",
     measured: "usable width",
     rule: { comparator: "min", of: ["clearWidth", "width"] },
+    status: "checked against another edition",
   }),
   limit({
     item: "headroom", clause: "DIN 18065 (clause not known)", text: "200",
@@ -68,6 +78,63 @@ const RECORDS: readonly LimitRecord[] = [
     advisory: true,
     sources: [],
     remark: "beside it stands the safety rule, tread and riser together 46 cm",
+  }),
+  limit({
+    item: "guard required drop", clause: "Thuringian Building Code (building law of the state), section 38(1)", unit: "mm", text: "more than 1000",
+    measured: "fall from the free side of a flight, a landing or a stairwell",
+    rule: { comparator: "required-when", of: "fallHeight", requires: "a guard along the open side", provided: HAS_GUARD },
+    status: "checked against another edition", sources: [THURINGIA],
+    remark: "building law of the state, not the standard; Thuringia names the free sides of flights and landings without a height",
+  }),
+  limit({
+    item: "guard height stair", clause: "DIN 18065 (clause not known)", text: "90",
+    measured: "plumb above the front edges of the steps",
+    rule: { comparator: "min", of: "guardHeight" },
+    applies: [GUARD_NEEDED],
+    exceptions: [OVER_12_METRES],
+    status: "checked against another edition",
+    remark: "100 cm at workplaces",
+  }),
+  limit({
+    item: "guard height", clause: "Thuringian Building Code (building law of the state), section 38(4)", unit: "mm", text: "900",
+    measured: "level guards: above the floor or landing",
+    rule: { comparator: "min", of: "landingGuardHeight" },
+    applies: [GUARD_NEEDED],
+    exceptions: [{
+      when: { fact: "fallHeight", moreThan: printed("12 m") }, words: "a fall of more than 12 m: 1100 mm",
+      then: { comparator: "min", of: "landingGuardHeight", min: printed("1100 mm") },
+    }],
+    status: "checked against another edition", sources: [THURINGIA],
+    remark: "building law of the state, not the standard",
+  }),
+  limit({
+    item: "guard opening", clause: "DIN 18065 (clause not known)", text: "12",
+    measured: "clear distance between parts of the guard, in one direction, where small children may be alone",
+    rule: { comparator: "max", of: ["guardGap", "landingGuardGap"] },
+    applies: [GUARD_NEEDED],
+    status: "checked against another edition",
+  }),
+  limit({
+    item: "handrail height", clause: "DIN 18065 (clause not known)", text: "80 to 115",
+    measured: "plumb above the front edge of the step",
+    rule: { comparator: "range", of: "handrailHeight" },
+    applies: [HAS_HANDRAIL],
+    status: "checked against another edition",
+  }),
+  limit({
+    item: "handrail wall clearance", clause: "DIN 18065 (clause not known)", text: "5",
+    measured: "free space between handrail and wall",
+    rule: { comparator: "min", of: "handrailClearance" },
+    applies: [HAS_HANDRAIL],
+    status: "checked against another edition",
+  }),
+  limit({
+    item: "nosing overlap", clause: "DIN 18065 (clause not known)", text: "3",
+    measured: "how far a tread laps over the one below, on a stair with open risers",
+    rule: { comparator: "min", of: "nosing" },
+    applies: [RISERS_OPEN],
+    status: "checked against another edition",
+    remark: "with closed risers tread and nosing together are at least 26 cm",
   }),
 ];
 

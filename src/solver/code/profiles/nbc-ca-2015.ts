@@ -1,10 +1,13 @@
 import type { Source } from "../profile";
-import { edition } from "../record/edition";
+import { edition, readInAnother } from "../record/edition";
 import { limitRecord, type LimitRecord } from "../record/limit-record";
-import { HAS_HANDRAIL, POINTED_WINDERS, PRIVATE, PUBLIC, WINDERS_AMONG_STEPS, WITH_GUARD } from "../record/stair-conditions";
+import { GUARD_NEEDED, HAS_GUARD, HAS_HANDRAIL, POINTED_WINDERS, PRIVATE, PUBLIC, WINDERS_AMONG_STEPS } from "../record/stair-conditions";
+import { nbcCa2020 } from "./nbc-ca-2020";
 
 const ALBERTA_2023: Source = { title: "National Building Code, 2023 Alberta Edition, section 9.8, which adopts the 2020 code" };
-const BRITISH_COLUMBIA_2018: Source = { title: "British Columbia Building Code, 2018, section 9.8" };
+const BRITISH_COLUMBIA_2018: Source = { title: "British Columbia Building Code, 2018, section 9.8, which adopts the 2015 code" };
+const BCAB_1936: Source = { title: "British Columbia Building Code, 2018, as quoted by the Building Code Appeal Board, 1936" };
+const BCAB_1938: Source = { title: "British Columbia Building Code, 2018, as quoted by the Building Code Appeal Board, 1938" };
 
 const limit = limitRecord({ unit: "mm", status: "checked against another edition", sources: [ALBERTA_2023] });
 
@@ -104,12 +107,39 @@ const RECORDS: readonly LimitRecord[] = [
     applies: [HAS_HANDRAIL],
   }),
   limit({
+    item: "stair width other", clause: "9.8.2.1.(1)", text: "900",
+    measured: "between wall faces or guards",
+    rule: { comparator: "min", of: ["clearWidth", "width"] },
+    applies: [PUBLIC],
+    status: "checked against the code's text", sources: [BRITISH_COLUMBIA_2018],
+    remark: "where nobody lives, or 8 mm a person if that is more (9.8.2.1.(3))",
+  }),
+  limit({
+    item: "handrail projection each side", clause: "9.8.7.6.(1)", text: "100",
+    measured: "how far handrails, their supports and stringers stand into the required width",
+    rule: { comparator: "max", of: "handrailProjection" },
+    applies: [HAS_HANDRAIL],
+    status: "checked against the code's text", sources: [BCAB_1936],
+  }),
+  limit({
+    item: "guard required drop", clause: "9.8.8.1.(1)", text: "more than 600",
+    measured: "drop to the next surface",
+    rule: { comparator: "required-when", of: "fallHeight", requires: "a guard along the open side", provided: HAS_GUARD },
+    status: "checked against the code's text", sources: [BCAB_1938],
+    remark: "also where the ground within 1.2 m slopes by more than 1 in 2, which is not in the stair table",
+  }),
+  limit({
     item: "guard opening", clause: "9.8.8.5.", text: "100",
     measured: "largest opening in the guard",
     rule: { comparator: "sphere", of: ["guardGap", "landingGuardGap"] },
-    applies: [WITH_GUARD],
+    applies: [GUARD_NEEDED],
   }),
 ];
+
+const READ_IN_2020: readonly LimitRecord[] = readInAnother(nbcCa2020, [ALBERTA_2023], [
+  "flight vertical rise", "tapered tread run narrow end", "walking surface slope", "open riser", "landing width", "landing depth", "handrail required risers",
+  "handrail sides", "handrail wall clearance", "guard height", "guard opening stair triangle",
+]);
 
 /** Stairs of Part 9 of the National Building Code of Canada, 2015. */
 export const nbcCa2015 = edition({
@@ -119,5 +149,5 @@ export const nbcCa2015 = edition({
   region: "Canada, houses and small buildings, where adopted",
   family: "NBC CA",
   untypedNosing: "none",
-  records: RECORDS,
+  records: [...RECORDS, ...READ_IN_2020],
 });

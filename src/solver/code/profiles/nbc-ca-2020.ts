@@ -3,8 +3,8 @@ import { edition } from "../record/edition";
 import { limitRecord, type LimitRecord, outsideRecord } from "../record/limit-record";
 import { printed, span } from "../record/printed-figure";
 import {
-  EXIT, GUARD_NEEDED, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, NOT_PRIVATE, NOT_SERVICE, OUTSIDE, POINTED_WINDERS, PRIVATE, PUBLIC,
-  RISERS_OPEN, SPIRAL, TAPERED_TREADS, WINDERS_AMONG_STEPS,
+  BOTH_HANDRAILS, EXIT, flightWidth, FREE_IN_DWELLING, GUARD_NEEDED, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, NOT_PRIVATE, NOT_SERVICE, OPEN_RISERS,
+  OUTSIDE, POINTED_WINDERS, PRIVATE, PUBLIC, RISERS_OPEN, SPIRAL, TAPERED_TREADS, WINDERS_AMONG_STEPS,
 } from "../record/stair-conditions";
 
 const ALBERTA_2023: Source = { title: "National Building Code, 2023 Alberta Edition, section 9.8, which adopts the 2020 code" };
@@ -124,6 +124,7 @@ const RECORDS: readonly LimitRecord[] = [
     measured: "between wall faces or guards",
     rule: { comparator: "min", of: ["clearWidth", "width"] },
     applies: [PUBLIC],
+    remark: "where nobody lives, or 8 mm a person if that is more (9.8.2.1.(3))",
   }),
   limit({
     item: "headroom other", clause: "9.8.2.2.(2)", text: "2050",
@@ -141,6 +142,13 @@ const RECORDS: readonly LimitRecord[] = [
     item: "flight vertical rise", clause: "9.8.3.3.", text: "3700",
     measured: "between floors or landings",
     rule: { comparator: "max", of: "totalRise" },
+  }),
+  limit({
+    item: "flight risers", clause: "9.8.3.2.(1)", unit: "count", text: "3", counts: "flight",
+    measured: "risers of an interior flight",
+    rule: { comparator: "min", of: "risers" },
+    applies: { when: { not: OUTSIDE }, words: "the flight is indoors" },
+    exceptions: [FREE_IN_DWELLING],
   }),
   limit({
     item: "tapered tread run narrow end", clause: "9.8.4.3.(1)(a)", text: "150",
@@ -172,6 +180,24 @@ const RECORDS: readonly LimitRecord[] = [
     applies: TAPERED_TREADS,
   }),
   limit({
+    item: "tapered run uniformity", clause: "9.8.4.4.(4)", text: "5 between neighbours, 10 in a flight",
+    measured: "deepest less shallowest tapered tread of the flight, 300 mm from the centre line of the handrail at the narrow end",
+    rule: {
+      comparator: "every", needs: "all",
+      parts: [
+        { comparator: "uniformity", of: { spread: "winderSpread" }, within: "flight", tolerance: printed("10 mm") },
+        {
+          comparator: "either",
+          parts: [
+            { comparator: "uniformity", of: { spread: "winderSpread" }, within: "flight", tolerance: printed("5 mm") },
+            { comparator: "person", sense: "more than 5 mm over the flight: no two neighbours may be more than that apart" },
+          ],
+        },
+      ],
+    },
+    applies: TAPERED_TREADS,
+  }),
+  limit({
     item: "winder tread turn deviation", clause: "9.8.4.6.(1)", unit: "deg", text: "one of two angles, with no deviation",
     measured: "turn of one winder",
     rule: { comparator: "shown" },
@@ -200,6 +226,28 @@ const RECORDS: readonly LimitRecord[] = [
     rule: { comparator: "slope", of: ["treadSlope", "landingSlope"] },
   }),
   limit({
+    item: "open riser", clause: "9.8.4.9.(1)", text: "not permitted, but in houses",
+    measured: "whether the risers are open",
+    rule: { comparator: "prohibited", thing: "open risers are", present: OPEN_RISERS },
+    applies: [PUBLIC],
+    remark: "in a house open risers are allowed, and no opening is limited here; service rooms, fire escapes and most industry are free too",
+  }),
+  limit({
+    item: "landing width", clause: "9.8.6.3.(1)", text: "the width of the stair",
+    measured: "across the direction of travel",
+    rule: { comparator: "relation", of: "landingWidth", sense: "at least", than: ["clearWidth", "width"] },
+  }),
+  limit({
+    item: "landing depth", clause: "9.8.6.3.(2)", text: "the width of the stair, at most 1100 mm",
+    measured: "in the direction of travel",
+    rule: { comparator: "relation", of: "landingDepth", sense: "at least", than: ["clearWidth", "width"], capped: printed("1100 mm") },
+    exceptions: [{
+      when: { fact: "landing", is: ["turn"], otherwise: "straight" },
+      words: "a landing on which the stair turns by 90 degrees or more is as deep as the stair is wide",
+      then: { comparator: "relation", of: "landingDepth", sense: "at least", than: ["clearWidth", "width"] },
+    }],
+  }),
+  limit({
     item: "handrail required risers", clause: "9.8.7.1.(3)", unit: "count", text: "indoors 3 or more, outdoors 4 or more", counts: "stair",
     measured: "risers of the whole stair, all its flights together",
     rule: {
@@ -225,6 +273,31 @@ const RECORDS: readonly LimitRecord[] = [
     },
     applies: [PRIVATE],
     remark: "the exemption counts the risers of the stair, not of one flight (BC Building Code Appeal Board 1305)",
+  }),
+  limit({
+    item: "handrail sides", clause: "Table 9.8.7.1.", unit: "count", text: "both sides from 1100 mm of width on, else one",
+    measured: "sides of the stair with a handrail",
+    rule: {
+      comparator: "table",
+      rows: [
+        {
+          when: flightWidth({ atLeast: printed("1100 mm") }), words: "1100 mm wide or wider",
+          rule: { comparator: "required", requires: "a handrail on both sides", provided: BOTH_HANDRAILS },
+        },
+        {
+          when: { any: [{ given: "clearWidth" }, { given: "width" }] }, words: "under 1100 mm wide",
+          rule: { comparator: "required", requires: "a handrail on one side", provided: HANDRAIL_PROVIDED },
+        },
+      ],
+    },
+    applies: [NOT_PRIVATE],
+    remark: "in a house one side at any width; a curved flight elsewhere both sides at any width",
+  }),
+  limit({
+    item: "handrail top extension", clause: "9.8.7.3.(2)", text: "300",
+    measured: "level, beyond the top and the bottom of the flight, of one handrail",
+    rule: { comparator: "min", of: "handrailExtension" },
+    applies: [HAS_HANDRAIL, NOT_PRIVATE],
   }),
   limit({
     item: "handrail wall clearance", clause: "9.8.7.5.(1)", text: "50",
@@ -334,7 +407,48 @@ const RECORDS: readonly LimitRecord[] = [
 
 const outside = outsideRecord({ status: "checked against the code's text", sources: [ALBERTA_2023] });
 
+/** What the code rules on in words, or in sizes the stair table has no label for. */
+const IN_WORDS: readonly OutOfScope[] = [
+  outside({
+    item: "tapered tread depth over run", clause: "9.8.4.3.(3)", unit: "mm", text: "0 to 25, at any point of a tapered tread", reason: "not in the stair table",
+  }),
+  outside({
+    item: "landing required", clause: "9.8.6.2.(1)", unit: "in words", text: "at the top and the bottom of each flight, and where a doorway opens on a stair",
+    reason: "not in the stair table",
+  }),
+  outside({
+    item: "landing omitted risers", clause: "9.8.6.2.(3)(a)", unit: "count", text: "none at the top of an outside flight of at most 3 risers to a second entrance of a house",
+    reason: "not in the stair table",
+  }),
+  outside({
+    item: "landing bottom clear", clause: "9.8.6.2.(4)", unit: "mm", text: "900 left clear, or the width of the stair, at an outside stair without a bottom landing",
+    reason: "not in the stair table",
+  }),
+  outside({ item: "landing headroom", clause: "9.8.6.4.(2)", unit: "mm", text: "1950 in a house, 2050 elsewhere", reason: "not in the stair table" }),
+  outside({
+    item: "handrail reach", clause: "9.8.7.1.(2)", unit: "mm", text: "750 from the way people walk to a handrail, where more than two dwellings use the stair",
+    reason: "not in the stair table",
+  }),
+  outside({ item: "handrail narrow end", clause: "9.8.7.1.(5)", unit: "in words", text: "a handrail along the narrow end of tapered treads", reason: "not in the stair table" }),
+  outside({ item: "handrail continuity", clause: "9.8.7.2.(1)", unit: "in words", text: "graspable from the bottom riser to the top riser", reason: "not in the stair table" }),
+  outside({
+    item: "handrail grip", clause: "9.8.7.5.(2)", unit: "in words", text: "graspable along its length; Part 9 prints no size", reason: "not in the stair table",
+  }),
+  outside({ item: "handrail load", clause: "9.8.7.7.(1)", unit: "kN", text: "0.9", reason: "live load" }),
+  outside({ item: "guard exempt", clause: "9.8.8.1.(2)", unit: "in words", text: "loading docks, pits of repair garages, access for maintenance", reason: "not in the stair table" }),
+  outside({ item: "guard opening industrial", clause: "9.8.8.5.(3)", unit: "mm", text: "a ball of 535, in industry", reason: "not in the stair table" }),
+  outside({
+    item: "guard opening not required", clause: "9.8.8.5.(4)", unit: "mm", text: "a ball of 100, or one that lets a ball of 200 through, in a guard that is not required",
+    reason: "not in the stair table",
+  }),
+  outside({
+    item: "guard climb zone", clause: "9.8.8.6.(1)", unit: "mm", text: "nothing to climb on from 140 to 900 up, where the drop is more than 4.2 m", reason: "not in the stair table",
+  }),
+  outside({ item: "spiral handrail height", clause: "9.8.4.7.(1)(a)", unit: "mm", text: "at least 1070, on both sides", reason: "spiral stair" }),
+];
+
 const OUT_OF_SCOPE: readonly OutOfScope[] = [
+  ...IN_WORDS,
   outside({
     item: "spiral clear width", clause: "9.8.4.7.(1)(b)", unit: "mm", text: "at least 660", reason: "spiral stair",
   }),

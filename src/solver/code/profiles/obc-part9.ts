@@ -1,13 +1,15 @@
 import type { OutOfScope, Rule, Source } from "../profile";
-import { edition } from "../record/edition";
+import { edition, readInAnother } from "../record/edition";
 import { limitRecord, type LimitRecord, outsideRecord } from "../record/limit-record";
 import { printed, span } from "../record/printed-figure";
 import {
-  EXIT, NOT_PRIVATE, OUTSIDE, POINTED_WINDERS, PRIVATE, PUBLIC, SERVICE, SPIRAL, TAPERED_TREADS, WINDERS_AMONG_STEPS,
+  EXIT, FREE_IN_DWELLING, HAS_HANDRAIL, NOT_PRIVATE, OUTSIDE, POINTED_WINDERS, PRIVATE, PUBLIC, SERVICE, SPIRAL, TAPERED_TREADS, WINDERS_AMONG_STEPS,
 } from "../record/stair-conditions";
+import { obc2024Part9 } from "./obc-2024-part9";
 
 const OBC_2012: Source = { title: "O. Reg. 332/12, Division B Part 9" };
 const OBC_UNNAMED: Source = { title: "O. Reg. 332/12, Division B Part 9, edition not named" };
+const OBC_2024: Source = { title: "Ontario Building Code, 2024, Division B Part 9" };
 
 const limit = limitRecord({ unit: "mm", status: "checked against another edition", sources: [OBC_UNNAMED] });
 
@@ -45,11 +47,7 @@ const RECORDS: readonly LimitRecord[] = [
     measured: "risers of an interior flight",
     rule: { comparator: "min", of: "risers" },
     applies: { when: { not: OUTSIDE }, words: "the flight is indoors" },
-    exceptions: [{
-      when: { fact: "use", is: ["private"], otherwise: "private" },
-      words: "a flight within a dwelling is free",
-      then: "does not apply",
-    }],
+    exceptions: [FREE_IN_DWELLING],
   }),
   limit({
     item: "flight vertical rise", clause: "9.8.3.3.(1)", text: "3700",
@@ -198,6 +196,13 @@ const RECORDS: readonly LimitRecord[] = [
     applies: { when: { any: [{ given: "winderSetsApart" }, { all: [{ given: "winderSets" }, { fact: "winderSets", moreThan: printed("1 set") }] }] }, words: "there is more than one set of winders between two floors" },
   }),
   limit({
+    item: "handrail height", clause: "9.8.7.4.(2)", text: "865 to 1070",
+    measured: "plumb above a line along the nosings",
+    rule: { comparator: "range", of: "handrailHeight" },
+    applies: [HAS_HANDRAIL],
+    status: "checked against the code's text", sources: [OBC_2012],
+  }),
+  limit({
     item: "nosing bevel reduction", clause: "9.8.4.6.(1)", text: "15",
     measured: "what a bevelled or rounded edge takes off the tread depth; it reaches back at most 25 mm",
     rule: {
@@ -217,6 +222,11 @@ const RECORDS: readonly LimitRecord[] = [
     remark: "clause number not yet checked",
   }),
 ];
+
+const READ_IN_2024: readonly LimitRecord[] = readInAnother(obc2024Part9, [OBC_2024], [
+  "handrail required risers", "handrail sides", "handrail wall clearance", "handrail projection each side", "guard required drop", "guard height",
+  "guard opening", "guard opening stair triangle", "landing width", "landing depth", "open riser",
+]);
 
 const outside = outsideRecord({ status: "checked against another edition", sources: [OBC_UNNAMED] });
 
@@ -247,6 +257,6 @@ export const obcPart9 = edition({
   region: "Ontario, houses and small buildings",
   family: "OBC",
   untypedNosing: "none",
-  records: RECORDS,
+  records: [...RECORDS, ...READ_IN_2024],
   outOfScope: OUT_OF_SCOPE,
 });

@@ -2,7 +2,7 @@ import type { OutOfScope, Source } from "../profile";
 import { edition } from "../record/edition";
 import { limitRecord, type LimitRecord, outsideRecord } from "../record/limit-record";
 import { printed } from "../record/printed-figure";
-import { HANDRAIL_PROVIDED, HAS_HANDRAIL, SPECIAL_STAIR, SPIRAL, WITH_GUARD } from "../record/stair-conditions";
+import { HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, SPECIAL_STAIR, SPIRAL, WITH_GUARD } from "../record/stair-conditions";
 
 const OSHA_2025: Source = {
   title: "OSHA standard interpretation, 17 June 2025",
@@ -12,6 +12,7 @@ const OSHA_NEVADA: Source = {
   title: "29 CFR 1910.25, as told by Nevada OSHA, walking-working surfaces",
   address: "https://www.4safenv.state.nv.us/news/new-walking-working-surfaces-subpart-d-standard-updates-when-can-alternating-tread-type-spiral",
 };
+const OSHA_GUIDE: Source = { title: "29 CFR 1910.28, as told by a small entity guide of OSHA to walking-working surfaces, 2016 rule" };
 const CFR_1910: Source = { title: "29 CFR 1910, subpart D" };
 
 const limit = limitRecord({ unit: "in", status: "not yet checked", sources: [CFR_1910] });
@@ -116,6 +117,27 @@ const RECORDS: readonly LimitRecord[] = [
       words: "a stair rail put in before 17 January 2017: 30 in",
       then: { comparator: "min", of: "guardHeight", min: printed("30 in") },
     }],
+  }),
+  limit({
+    item: "guard required drop", clause: "1910.28(b)(11)(i)", text: "48 or more",
+    measured: "unprotected side of a landing above the level below",
+    rule: { comparator: "required-when", of: "fallHeight", requires: "a guard along the open side", provided: HAS_GUARD },
+    status: "checked against the code's text", sources: [OSHA_GUIDE],
+    remark: "a flight needs stair rails from 3 treads and 4 risers on, whatever the drop",
+  }),
+  limit({
+    item: "guard opening", clause: "1910.29(f)(4)", text: "19",
+    measured: "least dimension of an opening in a stair rail",
+    rule: { comparator: "max", of: "guardGap" },
+    applies: [WITH_GUARD],
+    sources: [],
+  }),
+  limit({
+    item: "handrail wall clearance", clause: "1910.29(f)(2)", text: "2 1/4",
+    measured: "free space between handrail and wall",
+    rule: { comparator: "min", of: "handrailClearance" },
+    applies: [HAS_HANDRAIL],
+    sources: [],
   }),
 ];
 

@@ -2,7 +2,9 @@ import type { Rule, Source } from "../profile";
 import { edition } from "../record/edition";
 import { HALF, limitRecord, type LimitRecord } from "../record/limit-record";
 import { printed, span } from "../record/printed-figure";
-import { flightWidth, HAS_GUARD, HAS_WINDERS, IN_DWELLING, OUTSIDE, WINDERS } from "../record/stair-conditions";
+import {
+  BOTH_HANDRAILS, flightWidth, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, IN_DWELLING, ROUND_HANDRAIL, WINDERS, WITH_GUARD,
+} from "../record/stair-conditions";
 
 const ADK_2013: Source = { title: "Approved Document K, 2013 edition" };
 const ADK_1998: Source = { title: "Approved Document K, 1998 edition" };
@@ -22,11 +24,13 @@ const RECORDS: readonly LimitRecord[] = [
     item: "going", clause: "1.3 Table 1.1", text: "250 to 400",
     measured: "level, nosing to nosing",
     rule: { comparator: "range", of: "treadDepth" },
-    exceptions: [{
-      when: { all: [OUTSIDE, HAS_WINDERS] },
-      words: "outdoor steps with tapered treads: a going of at least 280 mm",
-      then: { comparator: "range", of: "treadDepth", ...span("280 to 400 mm") },
-    }],
+  }),
+  limit({
+    item: "going school preferred", clause: "1.3 Table 1.1 note 3", text: "280",
+    measured: "level, nosing to nosing, in a school; with a rise of 150 mm",
+    rule: { comparator: "min", of: "treadDepth" },
+    advisory: true,
+    remark: "preferred in schools, so it cautions and never fails",
   }),
   limit({
     item: "two r plus g", clause: "1.3 Table 1.1 note *", text: "550 to 700",
@@ -101,6 +105,11 @@ const RECORDS: readonly LimitRecord[] = [
     applies: [{ when: { not: IN_DWELLING }, words: "the building is no dwelling" }],
   }),
   limit({
+    item: "riser uniformity", clause: "1.3", text: "alike, no figure",
+    measured: "rise and going of the steps of a flight",
+    rule: { comparator: "alike", of: ["rise", "run"], sense: "every step of a flight is to have the same rise and the same going; no figure is given" },
+  }),
+  limit({
     item: "stair width", clause: "1.15", text: "1200",
     measured: "between walls or strings; 1000 mm between handrails",
     rule: {
@@ -144,6 +153,69 @@ const RECORDS: readonly LimitRecord[] = [
     applies: [{ when: { not: IN_DWELLING }, words: "the building is no dwelling" }],
   }),
   limit({
+    item: "landing depth", clause: "1.20", text: "the least width of the flight",
+    measured: "width and going of the landing",
+    rule: { comparator: "relation", of: ["landingDepth", "landingWidth"], sense: "at least", than: ["clearWidth", "width"] },
+    status: "checked against another edition", sources: [ADK_UNNAMED],
+  }),
+  limit({
+    item: "handrail required", clause: "1.34", unit: "count", text: "every stair",
+    measured: "whether there is a handrail, however few the risers",
+    rule: { comparator: "required", requires: "a handrail on one side at least", provided: HANDRAIL_PROVIDED },
+    status: "checked against another edition", sources: [ADK_UNNAMED],
+  }),
+  limit({
+    item: "handrail sides", clause: "1.36", unit: "count", text: "both sides if 1000 mm wide or wider, else one",
+    measured: "sides of the flight with a handrail",
+    rule: {
+      comparator: "table",
+      rows: [
+        {
+          when: flightWidth({ atLeast: printed("1000 mm") }), words: "1000 mm wide or wider",
+          rule: { comparator: "required", requires: "a handrail on both sides", provided: BOTH_HANDRAILS },
+        },
+        {
+          when: { any: [{ given: "clearWidth" }, { given: "width" }] }, words: "under 1000 mm wide",
+          rule: { comparator: "required", requires: "a handrail on one side at least", provided: HANDRAIL_PROVIDED },
+        },
+      ],
+    },
+    status: "checked against another edition", sources: [ADK_UNNAMED],
+    remark: "in buildings that are no dwelling continuous on each side of flights and landings",
+  }),
+  limit({
+    item: "handrail height", clause: "1.36", text: "900 to 1000",
+    measured: "plumb above the pitch line; on landings 900 to 1100 mm",
+    rule: { comparator: "range", of: "handrailHeight" },
+    applies: [HAS_HANDRAIL],
+    exceptions: [{
+      when: { fact: "handrailPlace", is: ["landing"], otherwise: "flight" }, words: "on a landing 900 to 1100 mm",
+      then: { comparator: "range", of: "handrailHeight", ...span("900 to 1100 mm") },
+    }],
+    status: "checked against another edition", sources: [ADK_UNNAMED],
+  }),
+  limit({
+    item: "handrail top extension", clause: "1.36", text: "300",
+    measured: "level, beyond the top and the bottom of the flight",
+    rule: { comparator: "min", of: "handrailExtension" },
+    applies: [HAS_HANDRAIL, { when: { not: IN_DWELLING }, words: "the building is no dwelling" }],
+    status: "checked against another edition", sources: [ADK_UNNAMED],
+  }),
+  limit({
+    item: "handrail grip circular diameter", clause: "Diagram 1.13", text: "32 to 50",
+    measured: "diameter of a round handrail",
+    rule: { comparator: "range", of: "grip" },
+    applies: [...ROUND_HANDRAIL, { when: { not: IN_DWELLING }, words: "the building is no dwelling" }],
+    status: "checked against another edition", sources: [ADK_UNNAMED],
+  }),
+  limit({
+    item: "handrail wall clearance", clause: "Diagram 1.13", text: "50 to 75",
+    measured: "free space between handrail and wall",
+    rule: { comparator: "range", of: "handrailClearance" },
+    applies: [HAS_HANDRAIL, { when: { not: IN_DWELLING }, words: "the building is no dwelling" }],
+    status: "checked against another edition", sources: [ADK_UNNAMED],
+  }),
+  limit({
     item: "guard required risers", clause: "1.40", unit: "count", text: "2 or more", counts: "flight",
     measured: "risers of the flight",
     rule: {
@@ -151,6 +223,29 @@ const RECORDS: readonly LimitRecord[] = [
       provided: HAS_GUARD,
     },
     applies: [{ when: { not: IN_DWELLING }, words: "the building is no dwelling" }],
+  }),
+  limit({
+    item: "guard height stair", clause: "3.2 Diagram 3.1", text: "900",
+    measured: "top of the guard above the pitch line",
+    rule: { comparator: "min", of: "guardHeight" },
+    applies: [WITH_GUARD],
+  }),
+  limit({
+    item: "guard height landing", clause: "3.2 Diagram 3.1", text: "1100",
+    measured: "landings and edges of floors",
+    rule: { comparator: "min", of: "landingGuardHeight" },
+    applies: [WITH_GUARD],
+    exceptions: [{
+      when: IN_DWELLING, words: "in a dwelling for one family: 900 mm",
+      then: { comparator: "min", of: "landingGuardHeight", min: printed("900 mm") },
+    }],
+    remark: "within 530 mm in front of fixed seats 800 mm is enough, which is not in the stair table",
+  }),
+  limit({
+    item: "guard opening", clause: "3.3", text: "100",
+    measured: "largest opening in the guard",
+    rule: { comparator: "sphere", of: ["guardGap", "landingGuardGap"] },
+    applies: [WITH_GUARD, { when: { fact: "children", is: ["yes"], otherwise: "yes" }, words: "children under five are likely to use it" }],
   }),
 ];
 

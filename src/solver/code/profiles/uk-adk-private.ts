@@ -2,7 +2,9 @@ import type { OutOfScope, Source } from "../profile";
 import { edition } from "../record/edition";
 import { HALF, limitRecord, type LimitRecord, outsideRecord } from "../record/limit-record";
 import { printed, span } from "../record/printed-figure";
-import { BOTH_HANDRAILS, flightWidth, GUARD_NEEDED, HANDRAIL_PROVIDED, HAS_GUARD, HAS_WINDERS, OUTSIDE, RISERS_OPEN, WINDERS } from "../record/stair-conditions";
+import {
+  BOTH_HANDRAILS, flightWidth, GUARD_NEEDED, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, HAS_WINDERS, OUTSIDE, RISERS_OPEN, WINDERS,
+} from "../record/stair-conditions";
 
 const ADK_2013: Source = { title: "Approved Document K, 2013 edition" };
 const ADK_1998: Source = { title: "Approved Document K, 1998 edition" };
@@ -103,6 +105,11 @@ const RECORDS: readonly LimitRecord[] = [
     remark: "holds beside the limits of rise and going: 220 on 220 keeps both and is 45 degrees",
   }),
   limit({
+    item: "riser uniformity", clause: "1.3", text: "alike, no figure",
+    measured: "rise and going of the steps of a flight",
+    rule: { comparator: "alike", of: ["rise", "run"], sense: "every step of a flight is to have the same rise and the same going; no figure is given" },
+  }),
+  limit({
     item: "open riser tread overlap", clause: "Diagram 1.1", text: "16",
     measured: "how far a tread laps over the one below",
     rule: { comparator: "min", of: "nosing" },
@@ -129,31 +136,43 @@ const RECORDS: readonly LimitRecord[] = [
     applies: { when: { any: [{ fact: "doorSwing", is: ["yes"], otherwise: "no" }, { given: "doorClearance" }] }, words: "a door swings over the bottom landing" },
   }),
   limit({
+    item: "landing depth", clause: "1.20", text: "the least width of the flight",
+    measured: "width and going of the landing",
+    rule: { comparator: "relation", of: ["landingDepth", "landingWidth"], sense: "at least", than: ["clearWidth", "width"] },
+    status: "checked against another edition", sources: [ADK_UNNAMED],
+  }),
+  limit({
     item: "handrail height", clause: "1.34-1.36", text: "900 to 1000",
     measured: "plumb above the pitch line",
+    rule: { comparator: "range", of: "handrailHeight" },
+    applies: [HAS_HANDRAIL],
+    status: "checked against another edition", sources: [HSE, ADK_UNNAMED],
+    remark: "clause number not yet checked",
+  }),
+  limit({
+    item: "handrail required", clause: "1.34", unit: "count", text: "every stair",
+    measured: "whether there is a handrail, however few the risers",
+    rule: { comparator: "required", requires: "a handrail on one side at least", provided: HANDRAIL_PROVIDED },
+    status: "checked against another edition", sources: [HSE],
+    remark: "the two bottom steps are free by the text of 1998; whether by this one was not read",
+  }),
+  limit({
+    item: "handrail sides", clause: "1.34", unit: "count", text: "both sides if 1000 mm wide or wider, else one",
+    measured: "sides of the flight with a handrail",
     rule: {
-      comparator: "every", needs: "first",
-      parts: [
-        { comparator: "range", of: "handrailHeight" },
+      comparator: "table",
+      rows: [
         {
-          comparator: "table",
-          rows: [
-            {
-              when: flightWidth({ moreThan: printed("1000 mm") }),
-              words: "a flight more than 1 m wide",
-              rule: { comparator: "required", requires: "a handrail on both sides", provided: BOTH_HANDRAILS },
-            },
-            {
-              when: { any: [{ given: "clearWidth" }, { given: "width" }] },
-              words: "a flight up to 1 m wide",
-              rule: { comparator: "required", requires: "a handrail on one side", provided: HANDRAIL_PROVIDED },
-            },
-          ],
+          when: flightWidth({ atLeast: printed("1000 mm") }), words: "1000 mm wide or wider",
+          rule: { comparator: "required", requires: "a handrail on both sides", provided: BOTH_HANDRAILS },
+        },
+        {
+          when: { any: [{ given: "clearWidth" }, { given: "width" }] }, words: "under 1000 mm wide",
+          rule: { comparator: "required", requires: "a handrail on one side at least", provided: HANDRAIL_PROVIDED },
         },
       ],
     },
     status: "checked against another edition", sources: [HSE, ADK_UNNAMED],
-    remark: "one side under 1 m wide, both sides if wider, held where width and handrails are given; clause number not yet checked",
   }),
   limit({
     item: "guard required drop", clause: "1.41", text: "more than 600",
@@ -170,6 +189,16 @@ const RECORDS: readonly LimitRecord[] = [
     applies: [GUARD_NEEDED],
   }),
   limit({
+    item: "guard height landing", clause: "3.2 Diagram 3.1", text: "900",
+    measured: "landings and edges of floors, indoors",
+    rule: { comparator: "min", of: "landingGuardHeight" },
+    applies: [GUARD_NEEDED],
+    exceptions: [{
+      when: OUTSIDE, words: "balconies and edges of roofs outdoors: 1100 mm",
+      then: { comparator: "min", of: "landingGuardHeight", min: printed("1100 mm") },
+    }],
+  }),
+  limit({
     item: "guard opening", clause: "3.3", text: "100",
     measured: "largest opening in the guard",
     rule: { comparator: "sphere", of: ["guardGap", "landingGuardGap"] },
@@ -180,6 +209,7 @@ const RECORDS: readonly LimitRecord[] = [
 const outside = outsideRecord({ status: "checked against the code's text", sources: [ADK_2013] });
 
 const OUT_OF_SCOPE: readonly OutOfScope[] = [
+  outside({ item: "handrail grip", clause: "1.35", unit: "in words", text: "firm support and a firm grip; no size for dwellings", reason: "not in the stair table", status: "checked against another edition", sources: [HSE] }),
   outside({
     item: "alternating tread", clause: "1.30 Diagram 1.10", unit: "mm", text: "rise at most 220, going at least 220, headroom at least 2000", reason: "alternating stair",
   }),

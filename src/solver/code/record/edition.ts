@@ -79,3 +79,10 @@ export const laterEdition = (
     ],
   });
 };
+
+/** Records of another edition for a code of which the sentences themselves were not found; each says so by its status. */
+export const readInAnother = ({ id, records }: Edition, sources: Common["sources"], items: readonly string[]): readonly LimitRecord[] =>
+  items.map((item) => {
+    const record = records.find((one) => one.item === item) ?? mistaken(id, `"${item}"`);
+    return { ...record, status: "checked against another edition", sources };
+  });

@@ -80,6 +80,7 @@ export const NOT_PRIVATE: Applicability = { when: { not: PRIVATE_USE }, words: "
 export const SERVICE: Applicability = {
   when: { fact: "use", is: ["service"], otherwise: "private" }, words: "the stair serves only service rooms, an attic, a crawl space or a small mezzanine",
 };
+export const FREE_IN_DWELLING: LimitException = { when: PRIVATE_USE, then: "does not apply", words: "a flight within a dwelling is free" };
 /** Whether a service stair serves a dwelling or another place is not told by a label. */
 export const NOT_SERVICE: Applicability = {
   when: { fact: "use", is: ["private", "public"], otherwise: "private" }, words: "the stair is private or public and no service stair",
