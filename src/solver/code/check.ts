@@ -3,7 +3,7 @@ import { Exact } from "../length/exact";
 import { isProblem, type Problem } from "../problem";
 import { type Amendment, amendedProfile, type AmendmentProblem } from "./amended-profile";
 import { conditionLabels, conditionTruth, openPart, type Truth } from "./condition";
-import { coverage, itemsOn, limitsOn, TOPIC_NAMES } from "./coverage";
+import { coverage, limitsOn, TOPIC_NAMES, TOPICS } from "./coverage";
 import { type CodeFacts, FACT_LABELS, type FactName, type Step } from "./fact-labels";
 import { type Finding, finding, isReached, type Outcome } from "./finding";
 import { conditionsIn, decidingQuestions, type OpenQuestion, openQuestions, takenWords, waysToAnswer } from "./open-question";
@@ -259,7 +259,7 @@ const WINDER_LABELS = "the flight has winders or tapered treads";
 const notOnFile = (profile: CodeProfile, rows: readonly Judged[], hasWinders: boolean): readonly CheckRow[] =>
   profile.isCode === false ? [] : TOPIC_NAMES.flatMap((topic) => {
     if (topic === "winders" && !hasWinders) return [];
-    const items = itemsOn(topic, profile);
+    const items: readonly string[] = TOPICS[topic];
     const found = rows.filter(({ item }) => items.includes(item));
     if (coverage(topic, profile) !== "not on file" && !(found.length > 0 && found.every(({ elsewhere }) => elsewhere))) return [];
     const why = found.length === 0

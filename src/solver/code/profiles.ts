@@ -1,6 +1,11 @@
 import { isProblem, type Problem, problem } from "../problem";
+import { labelKey } from "./label-key";
+import { nearestLabel } from "./nearest-label";
+import type { CodeProfile } from "./profile";
 import { ada2010 } from "./profiles/ada-2010";
+import { as16572018 } from "./profiles/as-1657-2018";
 import { auNcc2022Class1 } from "./profiles/au-ncc-2022-class1";
+import { auNcc2022Vol1 } from "./profiles/au-ncc-2022-vol1";
 import { bc2024Part9 } from "./profiles/bc-2024-part9";
 import { crc2025 } from "./profiles/crc-2025";
 import { din18065Dwelling } from "./profiles/din-18065-dwelling";
@@ -8,18 +13,20 @@ import { din18065General } from "./profiles/din-18065-general";
 import { ibc2018 } from "./profiles/ibc-2018";
 import { ibc2021 } from "./profiles/ibc-2021";
 import { ibc2024 } from "./profiles/ibc-2024";
+import { ieTgdK } from "./profiles/ie-tgd-k";
 import { irc2018 } from "./profiles/irc-2018";
 import { irc2021 } from "./profiles/irc-2021";
 import { irc2024 } from "./profiles/irc-2024";
-import { labelKey } from "./label-key";
 import { nbcCa2015 } from "./profiles/nbc-ca-2015";
 import { nbcCa2020 } from "./profiles/nbc-ca-2020";
-import { nearestLabel } from "./nearest-label";
+import { nzD1as1 } from "./profiles/nz-d1as1";
+import { nzD1as1Accessible } from "./profiles/nz-d1as1-accessible";
+import { nzD1as1Minor } from "./profiles/nz-d1as1-minor";
+import { nzD1as1Secondary } from "./profiles/nz-d1as1-secondary";
 import { obc2024Part9 } from "./profiles/obc-2024-part9";
 import { obcPart9 } from "./profiles/obc-part9";
 import { osha191025 } from "./profiles/osha-1910-25";
 import { osha19261052 } from "./profiles/osha-1926-1052";
-import type { CodeProfile } from "./profile";
 import { tradeRules } from "./profiles/trade-rules";
 import { ukAdkGeneral } from "./profiles/uk-adk-general";
 import { ukAdkPrivate } from "./profiles/uk-adk-private";
@@ -28,7 +35,8 @@ import { ukAdkUtility } from "./profiles/uk-adk-utility";
 /** Every code that can be checked against, in the order users see. */
 export const PROFILES: readonly CodeProfile[] = [
   irc2024, irc2021, irc2018, crc2025, ibc2024, ibc2021, ibc2018, osha191025, osha19261052, ada2010,
-  ukAdkPrivate, ukAdkUtility, ukAdkGeneral, obc2024Part9, obcPart9, nbcCa2020, nbcCa2015, bc2024Part9, auNcc2022Class1,
+  ukAdkPrivate, ukAdkUtility, ukAdkGeneral, ieTgdK, obc2024Part9, obcPart9, nbcCa2020, nbcCa2015, bc2024Part9, auNcc2022Class1, auNcc2022Vol1, as16572018,
+  nzD1as1, nzD1as1Secondary, nzD1as1Minor, nzD1as1Accessible,
   din18065Dwelling, din18065General, tradeRules,
 ];
 

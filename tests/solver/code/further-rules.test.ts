@@ -62,7 +62,7 @@ describe("kinds of stair", () => {
   test("where the limits of such a stair were not read, its sizes neither pass nor fail", () => {
     const facts: CodeFacts = { riserHeight: inches(7), treadDepth: inches(11), headroom: inches(79), clearWidth: inches(36), guardHeight: inches(33), fallHeight: inches(60) };
     for (const [id, stairKind, item] of [
-      ["irc-2021", "ship", "riser height"], ["irc-2021", "ship", "headroom"], ["obc-2024-part9", "spiral", "riser height"], ["uk-adk-private", "spiral", "pitch"],
+      ["irc-2021", "ship", "riser height"], ["irc-2021", "ship", "headroom"], ["bc-2024-part9", "spiral", "riser height"], ["uk-adk-private", "spiral", "pitch"],
       ["nbc-ca-2020", "alternating", "run"], ["ibc-2018", "ship", "headroom"],
     ] as const) {
       expect([id, item, row(id, item, { ...facts, stairKind })]).toEqual([id, item, expect.objectContaining({ verdict: "judge", note: expect.stringContaining("may have limits of its own, which were not read here") })]);
@@ -74,12 +74,25 @@ describe("kinds of stair", () => {
 
 describe("exceptions read in the IRC of 2024 only", () => {
   const EXCUSED: readonly (readonly [string, CodeFacts, string])[] = [
-    ["headroom", { headroom: inches(79), openingOverlap: inches(4.75) }, "does not apply"],
     ["nosing projection", { treadDepth: inches(10), nosing: inches(2), openRisers: "yes" }, "pass"],
     ["landing depth straight run", { landingDepth: inches(30), landing: "exterior door", risers: 2, doorSwing: "no" }, "does not apply"],
-    ["walking surface slope", { landingSlope: 0.05, landingDrains: "yes" }, "pass"],
+  ];
+  /** Read in the texts of 2018, 2021 and 2024 alike: R311.7.2 and R311.7.8.2, R318.7.2 and R320.3. */
+  const ALIKE: readonly (readonly [string, CodeFacts, string])[] = [
+    ["headroom", { headroom: inches(79), openingOverlap: inches(4.75) }, "does not apply"],
     ["handrail projection each side", { handrailProjection: inches(6.5), handrailPassesNosing: "yes" }, "pass"],
   ];
+
+  test.each(["irc-2018", "irc-2021", "irc-2024", "crc-2025"])("%s: what all editions excuse needs no leave of the authority", (id) => {
+    for (const [item, facts, excused] of ALIKE) expect([item, verdict(id, item, facts)]).toEqual([item, excused]);
+  });
+
+  // R311.7.7: 1:20 to shed water is read in 2021 and 2024, not in 2018.
+  test("a landing that drains is open in 2018 only", () => {
+    const wet: CodeFacts = { landingSlope: 0.05, landingDrains: "yes" };
+    expect(verdict("irc-2018", "walking surface slope", { ...wet, laterExceptions: "no" })).toBe("fail");
+    expect(["irc-2018", "irc-2021", "irc-2024"].map((id) => verdict(id, "walking surface slope", wet))).toEqual(["judge", "pass", "pass"]);
+  });
 
   test.each(["irc-2018", "irc-2021"])("%s: open until it is said whether the authority grants them", (id) => {
     for (const [item, facts, excused] of EXCUSED) {
@@ -153,7 +166,9 @@ describe("IBC, further rules", () => {
 
   // 1014.3.1, read in the 2018 text: 4 to 6 1/4 in around, 1 to 2 1/4 in across.
   test("IBC 2021: a rail that is not round by its perimeter and its width", () => {
-    const at = (facts: CodeFacts) => verdict("ibc-2021", "handrail grip type1 diameter", { handrails: "both", ...facts });
+    const item = ({ gripPerimeter, gripCrossSection }: CodeFacts) =>
+      gripPerimeter === undefined && gripCrossSection === undefined ? "diameter" : gripPerimeter?.eq(inches(5)) === true ? "cross section" : "perimeter";
+    const at = (facts: CodeFacts) => verdict("ibc-2021", `handrail grip type1 ${item(facts)}`, { handrails: "both", ...facts });
     const round = [1.25, 2, 1.25 - MARK, 2 + MARK].map((grip) => at({ grip: inches(grip) }));
     expect(round).toEqual(["pass", "pass", "fail", "fail"]);
     const around = [4, 6.25, 4 - MARK, 6.25 + MARK].map((perimeter) => at({ gripPerimeter: inches(perimeter), gripCrossSection: inches(2) }));
@@ -165,10 +180,11 @@ describe("IBC, further rules", () => {
 
   // 1011.4: the walkline is 12 in from the narrow side.
   test("IBC 2021: a winder is measured 12 in from the narrow side where that is given", () => {
-    const at = (facts: CodeFacts) => verdict("ibc-2021", "winder tread depth walkline", { winders: 3, ...facts });
+    const item = ({ walkline, dwelling }: CodeFacts) => (walkline === undefined ? `winder tread depth walkline${dwelling === undefined ? "" : " dwelling"}` : "walkline offset");
+    const at = (facts: CodeFacts) => verdict("ibc-2021", item(facts), { winders: 3, ...facts });
     expect([at({ winderDepth: inches(11) }), at({ winderDepth: inches(11 - MARK) })]).toEqual(["pass", "fail"]);
     expect([at({ winderDepth: inches(11), walkline: inches(12) }), at({ winderDepth: inches(11), walkline: inches(12 + MARK) })]).toEqual(["pass", "fail"]);
-    expect([at({ winderDepth: inches(10), dwelling: "yes" }), at({ winderDepth: inches(10 - MARK), dwelling: "yes" }), at({ walkline: inches(12) })]).toEqual(["pass", "fail", "not given"]);
+    expect([at({ winderDepth: inches(10), dwelling: "yes" }), at({ winderDepth: inches(10 - MARK), dwelling: "yes" }), at({})]).toEqual(["pass", "fail", "not given"]);
   });
 });
 
@@ -263,12 +279,13 @@ describe("Australia, further rules", () => {
 });
 
 describe("Approved Document K, further rules", () => {
-  // 1.34-1.36: a handrail on one side up to 1 m of width, on both beyond.
+  // 1.34-1.36: a handrail on one side under 1 m of width, on both from 1 m on.
   test("a private stair has handrails by its width", () => {
     const at = (facts: CodeFacts) => verdict("uk-adk-private", "handrail height", { handrailHeight: mm(900), ...facts });
     expect([at({}), at({ handrailHeight: mm(899) }), at({ handrailHeight: mm(1000) }), at({ handrailHeight: mm(1001) })]).toEqual(["pass", "fail", "pass", "fail"]);
-    expect([at({ clearWidth: mm(1000), handrails: "one" }), at({ clearWidth: mm(1001), handrails: "one" }), at({ clearWidth: mm(1001), handrails: "both" })]).toEqual(["pass", "fail", "pass"]);
-    const { verdict: none } = row("uk-adk-private", "handrail height", { clearWidth: mm(900), handrails: "none" });
+    const sides = (width: number, handrails: "none" | "one" | "both") => verdict("uk-adk-private", "handrail sides", { clearWidth: mm(width), handrails });
+    expect([sides(999, "one"), sides(1000, "one"), sides(1001, "one"), sides(1001, "both")]).toEqual(["pass", "fail", "fail", "pass"]);
+    const { verdict: none } = row("uk-adk-private", "handrail sides", { clearWidth: mm(900), handrails: "none" });
     const { verdict: unmeasured } = row("uk-adk-private", "handrail height", { clearWidth: mm(900), handrails: "one" });
     expect([none, unmeasured]).toEqual(["fail", "not given"]);
   });

@@ -2,21 +2,22 @@ import { FACT_LABELS } from "../../../src/solver/code/fact-labels";
 import { irc2021 } from "../../../src/solver/code/profiles/irc-2021";
 
 // Stair and guard rows of the 2021 edition in its own numbering: R311.7.1 to R311.7.10.1, R312.1, Table R301.5.
-const RECORDS = 45;
+// Eight of spirals and loads, and three in words alone: landings at either end, the handrail without a break, stairs that are free.
+const RECORDS = 48;
 
 test("every record of the code is checked, only shown, or out of scope, and none twice", () => {
   const shown = irc2021.limits.filter(({ rule }) => rule.comparator === "shown");
   const checked = irc2021.limits.length - shown.length;
-  expect({ checked, shown: shown.length, outOfScope: irc2021.outOfScope.length }).toEqual({ checked: 37, shown: 0, outOfScope: 8 });
+  expect({ checked, shown: shown.length, outOfScope: irc2021.outOfScope.length }).toEqual({ checked: 37, shown: 0, outOfScope: 11 });
   const items = [...irc2021.limits, ...irc2021.outOfScope].map(({ item }) => item);
   expect(new Set(items).size).toBe(RECORDS);
 });
 
-test("only spiral stairs and live loads are out of scope", () => {
-  expect(new Set(irc2021.outOfScope.map(({ reason }) => reason))).toEqual(new Set(["spiral stair", "live load"]));
+test("only spiral stairs, live loads and what no label states are out of scope", () => {
+  expect(new Set(irc2021.outOfScope.map(({ reason }) => reason))).toEqual(new Set(["spiral stair", "live load", "not in the stair table"]));
 });
 
-test("all 45 records were checked against the text of this edition", () => {
+test("all 48 records were checked against the text of this edition", () => {
   // The stair, guard and load sections of the 2021 edition as adopted by Texas, record by record.
   const all = [...irc2021.limits, ...irc2021.outOfScope].map(({ status }) => status);
   expect(all.filter((status) => status === "checked against the code's text")).toHaveLength(RECORDS);

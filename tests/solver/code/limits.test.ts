@@ -90,11 +90,12 @@ describe("limits typed from the published texts, at the figure and one mark to e
 });
 
 describe("every record has its place", () => {
-  // Records of each code at hand, counted in the list they were read into: 472 in all.
+  // Records of each code at hand, counted by hand in the list they were read into, sentences and sizes that no label states among them.
   const RECORDS: Readonly<Record<string, number>> = {
-    "irc-2024": 45, "irc-2021": 45, "irc-2018": 45, "ibc-2021": 31, "ibc-2018": 44, "osha-1910.25": 26, "osha-1926.1052": 12, "ada-2010": 16, "uk-adk-private": 17,
-    "uk-adk-utility": 7, "uk-adk-general": 12, "obc-2024-part9": 24, "obc-part9": 29, "nbc-ca-2020": 43, "nbc-ca-2015": 16, "au-ncc-2022-class1": 33,
-    "din-18065-dwelling": 6, "din-18065-general": 10, "trade-rules": 10,
+    "irc-2024": 50, "irc-2021": 48, "irc-2018": 47, "crc-2025": 50, "ibc-2024": 56, "ibc-2021": 53, "ibc-2018": 53, "osha-1910.25": 29, "osha-1926.1052": 16,
+    "ada-2010": 18, "uk-adk-private": 23, "uk-adk-utility": 22, "uk-adk-general": 24, "ie-tgd-k": 17, "obc-2024-part9": 61, "obc-part9": 41, "nbc-ca-2020": 65,
+    "nbc-ca-2015": 30, "bc-2024-part9": 61, "au-ncc-2022-class1": 37, "au-ncc-2022-vol1": 12, "as-1657-2018": 16, "nz-d1as1": 21, "nz-d1as1-secondary": 21,
+    "nz-d1as1-minor": 21, "nz-d1as1-accessible": 22, "din-18065-dwelling": 14, "din-18065-general": 17, "trade-rules": 10,
   };
 
   test("checked, shown and out of scope add up to the records, and none stands twice", () => {
@@ -107,9 +108,9 @@ describe("every record has its place", () => {
     }
   });
 
-  test("only spiral, ship's and alternating stairs, live loads, doors and lifts are out of scope", () => {
+  test("only spiral, ship's and alternating stairs, live loads, doors, lifts and what no label states are out of scope", () => {
     const reasons = new Set(PROFILES.flatMap(({ outOfScope }) => outOfScope.map(({ reason }) => reason)));
-    for (const reason of reasons) expect(["spiral stair", "ship's stair", "alternating stair", "live load", "door", "lift"]).toContain(reason);
+    for (const reason of reasons) expect(["spiral stair", "ship's stair", "alternating stair", "live load", "door", "lift", "not in the stair table"]).toContain(reason);
   });
 
   test("a code with more than a third of its limits not confirmed says so in its title", () => {

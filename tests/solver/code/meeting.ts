@@ -62,7 +62,7 @@ const keeping = (rule: Rule, profile: CodeProfile, taken: CodeFacts): CodeFacts 
     case "range": return typeof rule.of === "string" && taken[rule.of] === undefined ? { ...taken, ...sized(rule.of, rule.min, 1) } : taken;
     case "required": return meeting(rule.provided, true, profile, taken);
     case "prohibited": return meeting(rule.present, false, profile, taken);
-    case "relation": return { ...taken, [rule.than[0]]: taken[rule.than[0]] ?? new Exact(900) };
+    case "relation": return rule.sense === "at least" ? { [rule.than[0]]: new Exact(1), ...taken } : { [rule.than[0]]: new Exact(900), ...taken };
     default: return taken;
   }
 };

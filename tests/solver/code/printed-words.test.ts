@@ -83,7 +83,7 @@ describe("records", () => {
   const rise = limit({ item: "riser height", clause: "A1.2", text: "8", measured: "plumb", rule: { comparator: "max", of: "riserHeight" } });
   const run = limit({ item: "tread depth", clause: "A1.3", text: "9", measured: "level", rule: { comparator: "min", of: "treadDepth" } });
   const first = edition({ ...heading, records: [rise, run] });
-  const later = { id: "alder-2", edition: "2", status: "checked against another edition", sources: [] } as const;
+  const later = { id: "alder-2", edition: "2", read: { status: "checked against another edition", sources: [] } } as const;
 
   test("the figure is the printed text", () => {
     expect(first.limits[0]?.rule).toMatchObject({ max: { unit: "in", printed: "8" } });

@@ -302,6 +302,7 @@ export const auNcc2022Class1 = edition({
   edition: "2022",
   region: "Australia, houses",
   family: "AU NCC",
+  isOneKind: true,
   records: RECORDS,
   outOfScope: OUT_OF_SCOPE,
 });

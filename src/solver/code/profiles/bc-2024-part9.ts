@@ -18,9 +18,11 @@ export const bc2024Part9 = laterEdition(nbcCa2020, {
   edition: "2024",
   region: "British Columbia, houses and small buildings",
   family: "BC",
-  status: "checked against the code's text", sources: [BC_2024, ALBERTA_2023],
+  read: { status: "checked against the code's text", sources: [BC_2024, ALBERTA_2023] },
   dropped: ["winder tread turn deviation", "headroom secondary suite beams"],
   changed: {
+    "riser height": { exceptions: [] },
+    run: { exceptions: [] },
     headroom: { exceptions: [], sources: [BC_2024], remark: "the 1850 mm under beams of a secondary suite are struck here" },
     "stair width": { exceptions: [], sources: [BC_2024] },
     "winder tread turn": { sources: [BC_2024] },

@@ -11,7 +11,7 @@ export const crc2025 = laterEdition(irc2024, {
   edition: "2025",
   region: "California, one- and two-family dwellings and townhouses",
   family: "CRC",
-  status: "checked against the code's text", sources: [CRC_2025],
+  read: { status: "checked against the code's text", sources: [CRC_2025] },
   changed: {
     "guard height": { text: "42", printedMillimetres: ["1067"], remark: "36 in in the model code; the open side of the stair keeps its 34 in" },
   },

@@ -10,7 +10,7 @@ const IBC_2021_1011: Source = { title: "International Building Code, 2021, secti
 export const ibc2021 = laterEdition(ibc2018, {
   id: "ibc-2021",
   edition: "2021",
-  status: "checked against the code's text", sources: [IBC_2021],
+  read: { status: "checked against the code's text", sources: [IBC_2021] },
   changed: {
     "stair width": { sources: [IBC_2021_1011] },
     "landing depth": { exceptions: [LANDING_OF_OTHER_SHAPE] },

@@ -16,7 +16,7 @@ const ACCESSIBLE_UNITS = "not for dwellings of Group R-2 that have to be Accessi
 export const ibc2024 = laterEdition(ibc2021, {
   id: "ibc-2024",
   edition: "2024",
-  status: "checked against the code's text", sources: [IBC_2024],
+  read: { status: "checked against the code's text", sources: [IBC_2024] },
   renumbered: [
     ["1014.3", "1014.4"], ["1014.6", "1014.7"], ["1014.7", "1014.8"], ["1014.8", "1014.9"], ["1014.9", "1014.10"], ["1015.3 Exc. 2", "1015.3 Exc. 3"],
   ],

@@ -12,7 +12,7 @@ const outside = outsideRecord({ status: "checked against the code's text", sourc
 export const irc2021 = laterEdition(irc2018, {
   id: "irc-2021",
   edition: "2021",
-  status: "checked against the code's text", sources: [IRC_2021],
+  read: { status: "checked against the code's text", sources: [IRC_2021] },
   changed: {
     "flight vertical rise": { text: "12 ft 7 in" },
     "walking surface slope": { exceptions: [LANDING_DRAINS] },

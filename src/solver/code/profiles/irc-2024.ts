@@ -12,7 +12,7 @@ const outside = outsideRecord({ status: "checked against the code's text", sourc
 export const irc2024 = laterEdition(irc2021, {
   id: "irc-2024",
   edition: "2024",
-  status: "checked against the code's text", sources: [IRC_2024],
+  read: { status: "checked against the code's text", sources: [IRC_2024] },
   renumbered: [
     ["R311.7.8.1", "R320.2"], ["R311.7.8.2", "R320.3"], ["R311.7.8.3", "R320.4"], ["R311.7.8.4", "R320.5"], ["R311.7.8.5", "R320.6"],
     ["R311.7.10.1", "R318.7.11.1"], ["R311.7", "R318.7"], ["R312", "R321"],

@@ -106,6 +106,7 @@ const RECORDS: readonly LimitRecord[] = [
       words: "a resilient covering: from 3 mm",
       then: { comparator: "range", of: ["nosingRadius", "nosingBevel"], ...span("3 to 14 mm") },
     }],
+    remark: "the 14 mm were read in the text of Ontario",
   }),
   limit({
     item: "handrail height", clause: "9.8.7.4.", text: "865 to 1070",
@@ -229,8 +230,11 @@ const RECORDS: readonly LimitRecord[] = [
     item: "open riser", clause: "9.8.4.9.(1)", text: "not permitted, but in houses",
     measured: "whether the risers are open",
     rule: { comparator: "prohibited", thing: "open risers are", present: OPEN_RISERS },
-    applies: [PUBLIC],
-    remark: "in a house open risers are allowed, and no opening is limited here; service rooms, fire escapes and most industry are free too",
+    exceptions: [{
+      when: { not: PUBLIC.when }, words: "in a house, and on a stair to service rooms, open risers are allowed and no opening is limited",
+      then: { comparator: "shown", text: "allowed" },
+    }],
+    remark: "fire escapes and most industry are free too",
   }),
   limit({
     item: "landing width", clause: "9.8.6.3.(1)", text: "the width of the stair",
@@ -275,11 +279,15 @@ const RECORDS: readonly LimitRecord[] = [
     remark: "the exemption counts the risers of the stair, not of one flight (BC Building Code Appeal Board 1305)",
   }),
   limit({
-    item: "handrail sides", clause: "Table 9.8.7.1.", unit: "count", text: "both sides from 1100 mm of width on, else one",
+    item: "handrail sides", clause: "Table 9.8.7.1.", unit: "count", text: "one side in a house; elsewhere both sides from 1100 mm of width on",
     measured: "sides of the stair with a handrail",
     rule: {
       comparator: "table",
       rows: [
+        {
+          when: PRIVATE.when, words: "in a house, at any width",
+          rule: { comparator: "required", requires: "a handrail on one side", provided: HANDRAIL_PROVIDED },
+        },
         {
           when: flightWidth({ atLeast: printed("1100 mm") }), words: "1100 mm wide or wider",
           rule: { comparator: "required", requires: "a handrail on both sides", provided: BOTH_HANDRAILS },
@@ -290,8 +298,17 @@ const RECORDS: readonly LimitRecord[] = [
         },
       ],
     },
-    applies: [NOT_PRIVATE],
-    remark: "in a house one side at any width; a curved flight elsewhere both sides at any width",
+    exceptions: [{
+      when: {
+        any: [
+          { all: [PRIVATE.when, { not: OUTSIDE }, { fact: "risers", atMost: printed("2 risers") }, { fact: "stairRisers", atMost: printed("2 risers") }] },
+          { all: [PRIVATE.when, OUTSIDE, { fact: "risers", atMost: printed("3 risers") }, { fact: "stairRisers", atMost: printed("3 risers") }] },
+        ],
+      },
+      words: "in a house a stair of at most 2 risers indoors, 3 outdoors, needs none",
+      then: "does not apply",
+    }],
+    remark: "a curved flight outside houses has handrails on both sides at any width",
   }),
   limit({
     item: "handrail top extension", clause: "9.8.7.3.(2)", text: "300",

@@ -17,7 +17,7 @@ export const obc2024Part9 = laterEdition(nbcCa2020, {
   edition: "2024",
   region: "Ontario, houses and small buildings",
   family: "OBC",
-  status: "checked against the code's text", sources: [OBC_2024],
+  read: { status: "checked against the code's text", sources: [OBC_2024] },
   changed: {
     run: { clause: "Table 9.8.4.1." },
     "run public": { clause: "Table 9.8.4.1." },
@@ -40,7 +40,7 @@ export const obc2024Part9 = laterEdition(nbcCa2020, {
       remark: "neighbouring winders turn alike; they may come to a point",
     },
     "winder set turn": { clause: "9.8.4.6.(1)(a)" },
-    "nosing bevel": { clause: "9.8.4.8.(1)", exceptions: [] },
+    "nosing bevel": { clause: "9.8.4.8.(1)", exceptions: [], remark: "" },
     "handrail height": { clause: "9.8.7.4.(2)" },
     "handrail required risers": {
       remark: "frees a single dwelling only, not a house with a secondary suite; the exemption counts the risers of the stair, not of one flight",

@@ -12,7 +12,7 @@ const OSHA_NEVADA: Source = {
   title: "29 CFR 1910.25, as told by Nevada OSHA, walking-working surfaces",
   address: "https://www.4safenv.state.nv.us/news/new-walking-working-surfaces-subpart-d-standard-updates-when-can-alternating-tread-type-spiral",
 };
-const OSHA_GUIDE: Source = { title: "29 CFR 1910.28, as told by a small entity guide of OSHA to walking-working surfaces, 2016 rule" };
+const OSHA_GUIDE: Source = { title: "29 CFR 1910.28, 2016 rule, as told by a secondary text" };
 const CFR_1910: Source = { title: "29 CFR 1910, subpart D" };
 
 const limit = limitRecord({ unit: "in", status: "not yet checked", sources: [CFR_1910] });

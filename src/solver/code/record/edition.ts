@@ -30,9 +30,11 @@ export const edition = (
 };
 
 /** What a later edition has otherwise than the one before it, and where that was read. */
-interface Difference extends Partial<Heading>, Omit<Common, "unit"> {
+interface Difference extends Partial<Heading> {
   readonly id: string;
   readonly edition: string;
+  /** Where every record of it was read; left out where each stands as it does in the edition before. */
+  readonly read?: Omit<Common, "unit">;
   /** Clause numbers, or their beginnings, before and after; the first that fits counts. */
   readonly renumbered?: readonly (readonly [string, string])[];
   /** By item: what of the record reads otherwise. */
@@ -52,7 +54,7 @@ const mistaken = (id: string, what: string): never => {
 
 /** The edition after another: every record of the one before that is neither changed nor dropped, in that order, and then what is new. */
 export const laterEdition = (
-  base: Edition, { renumbered = [], changed = {}, added = [], dropped = [], addedOutside = [], droppedOutside = [], status, sources, ...heading }: Difference,
+  base: Edition, { renumbered = [], changed = {}, added = [], dropped = [], addedOutside = [], droppedOutside = [], read, ...heading }: Difference,
 ): Edition => {
   const { id } = heading;
   const items = base.records.map(({ item }) => item);
@@ -67,14 +69,14 @@ export const laterEdition = (
   };
   const kept = base.records.filter(({ item }) => !dropped.includes(item)).map((record): LimitRecord => {
     const { applies, ...otherwise } = changed[record.item] ?? {};
-    return { ...record, clause: numbered(record.clause), status, sources, ...otherwise, ...(applies === undefined ? {} : { applies: [applies].flat() }) };
+    return { ...record, clause: numbered(record.clause), ...read, ...otherwise, ...(applies === undefined ? {} : { applies: [applies].flat() }) };
   });
   const { records: _records, limits: _limits, plainTitle: title, ...before } = base;
   return edition({
     ...before, title, ...heading,
     records: [...kept, ...added],
     outOfScope: [
-      ...base.outOfScope.filter(({ item }) => !droppedOutside.includes(item)).map((record) => ({ ...record, clause: numbered(record.clause), status, sources })),
+      ...base.outOfScope.filter(({ item }) => !droppedOutside.includes(item)).map((record) => ({ ...record, clause: numbered(record.clause), ...read })),
       ...addedOutside,
     ],
   });
