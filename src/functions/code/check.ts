@@ -90,12 +90,13 @@ export const CHECK = declare({
     },
     {
       given: { stair: [["total rise", 84], ["risers", 12], ["run", 10]], code: "obc-2024-part9" },
-      shows: [
-        { item: "tread depth over run", given: 0, limit: "0 to 25", verdict: "assumed: would pass" },
-        { item: "handrail required", verdict: "not on file" },
-        { item: "guard required", verdict: "not on file" },
-      ],
-      from: "by hand: nobody gave a nosing, and the code asks for none, so it is taken as 0, within 0 to 25 mm; no row says when a handrail or a guard is required",
+      shows: [{ item: "tread depth over run", given: 0, limit: "0 to 25", verdict: "assumed: would pass" }],
+      from: "by hand: nobody gave a nosing, and the code asks for none, so it is taken as 0, within 0 to 25 mm",
+    },
+    {
+      given: { stair: [["total rise", 84], ["risers", 12], ["run", 10]], code: "osha-1926.1052" },
+      shows: [{ item: "rise", verdict: "not on file" }, { item: "headroom", verdict: "not on file" }],
+      from: "by hand: no row of 29 CFR 1926.1052 gives a riser or a headroom, and that it has none was not read",
     },
     {
       given: { stair: STAIR, code: "nbc-ca-2020" },
@@ -116,7 +117,7 @@ export const CHECK = declare({
     {
       given: { stair: STAIR, code: "irc-2012" },
       fails: "#N/A",
-      says: 'code: "irc-2012" is not known; nearest is "irc-2018"; known are irc-2024, irc-2021, irc-2018, ibc-2021, ibc-2018, osha-1910.25, osha-1926.1052, ada-2010, uk-adk-private, uk-adk-utility, uk-adk-general, obc-2024-part9, obc-part9, nbc-ca-2020, nbc-ca-2015, au-ncc-2022-class1, din-18065-dwelling, din-18065-general, trade-rules',
+      says: 'code: "irc-2012" is not known; nearest is "irc-2018"; known are irc-2024, irc-2021, irc-2018, crc-2025, ibc-2024, ibc-2021, ibc-2018, osha-1910.25, osha-1926.1052, ada-2010, uk-adk-private, uk-adk-utility, uk-adk-general, ie-tgd-k, obc-2024-part9, obc-part9, nbc-ca-2020, nbc-ca-2015, bc-2024-part9, au-ncc-2022-class1, au-ncc-2022-vol1, as-1657-2018, nz-d1as1, nz-d1as1-secondary, nz-d1as1-minor, nz-d1as1-accessible, din-18065-dwelling, din-18065-general, trade-rules',
       from: "by hand: irc-2018 is one digit away; the ids are those of CODES",
     },
   ],

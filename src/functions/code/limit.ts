@@ -43,7 +43,7 @@ export const LIMIT = declare({
     { given: { code: "uk-adk-private", item: "headroom", unit: "mm" }, gives: [[2000, "not yet checked against the code's text"]], from: "Approved Document K, edition not named: 2 m; not confirmed in the text of 2013" },
     { given: { code: "uk-adk-private", item: "tread depth", unit: "mm" }, gives: [["220 to 300"]], from: "Approved Document K 2013, 1.3 Table 1.1: going 220 to 300 mm" },
     { given: { code: "au-ncc-2022-class1", item: "stair width" }, gives: [["none in this code", "checked against another edition of the code's text"]], from: "ABCB Housing Provisions Standard: no least width of a stair, read in another edition than 2022" },
-    { given: { code: "nbc-ca-2015", item: "guard required" }, fails: "#N/A", says: "item: whether nbc-ca-2015 limits guard required is not on file; look it up in the code", from: "by hand: no row on guards that are required" },
+    { given: { code: "osha-1926.1052", item: "headroom" }, fails: "#N/A", says: "item: whether osha-1926.1052 limits headroom is not on file; look it up in the code", from: "by hand: no row on headroom" },
     { given: { code: "IRC 2021", item: "Riser Height", unit: "mm" }, gives: [[196.85]], from: "IRC 2021 R311.7.5.1: 7 3/4 in; by hand x 25.4, though 196 mm is printed beside it" },
     { given: { code: "irc-2021", item: "handrail height" }, gives: [["34 to 38"]], from: "IRC 2021 R311.7.8.1: 34 to 38 in" },
     { given: { code: "irc-2021", item: "handrail height", unit: "mm" }, gives: [["863.6 to 965.2"]], from: "IRC 2021 R311.7.8.1: 34 to 38 in; by hand 34 x 25.4 and 38 x 25.4" },
