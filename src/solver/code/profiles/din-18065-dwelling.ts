@@ -1,6 +1,6 @@
 import type { LimitException, Source } from "../profile";
 import { edition } from "../record/edition";
-import { limitRecord, type LimitRecord } from "../record/limit-record";
+import { limitRecord, type LimitRecord, outsideRecord } from "../record/limit-record";
 import { printed, span } from "../record/printed-figure";
 import { GUARD_NEEDED, HAS_GUARD, HAS_HANDRAIL, RISERS_OPEN } from "../record/stair-conditions";
 
@@ -14,12 +14,14 @@ const OVER_12_METRES: LimitException = {
 
 const limit = limitRecord({ unit: "cm", status: "not yet checked", sources: [DIN_18065] });
 
+const outside = outsideRecord({ status: "checked against another edition", sources: [DIN_18065] });
+
 const RECORDS: readonly LimitRecord[] = [
   limit({
-    item: "riser height", clause: "DIN 18065 (clause not known)", text: "20",
+    item: "riser height", clause: "DIN 18065 (clause not known)", text: "14 to 20",
     measured: "plumb, tread to tread",
-    rule: { comparator: "max", of: "riserHeight" },
-    remark: "a least riser of 14 cm is not yet checked and not held",
+    rule: { comparator: "range", of: "riserHeight" },
+    remark: "to cellars and attics 21 cm",
     status: "checked against another edition",
   }),
   limit({
@@ -134,4 +136,13 @@ export const din18065Dwelling = edition({
   family: "DIN 18065",
   isOneKind: true,
   records: RECORDS,
+  outOfScope: [
+    outside({
+      item: "tread depth with nosing", clause: "DIN 18065 (clause not known)", unit: "cm", text: "tread and nosing together at least 26, with closed risers",
+      reason: "not in the stair table",
+    }),
+    outside({
+      item: "side gap", clause: "DIN 18065 (clause not known)", unit: "cm", text: "at most 6 between a step and the wall or guard", reason: "not in the stair table",
+    }),
+  ],
 });

@@ -1,6 +1,6 @@
 import type { LimitException, Source } from "../profile";
 import { edition } from "../record/edition";
-import { limitRecord, type LimitRecord } from "../record/limit-record";
+import { limitRecord, type LimitRecord, outsideRecord } from "../record/limit-record";
 import { printed } from "../record/printed-figure";
 import { GUARD_NEEDED, HAS_GUARD, HAS_HANDRAIL, RISERS_OPEN } from "../record/stair-conditions";
 
@@ -13,6 +13,8 @@ const OVER_12_METRES: LimitException = {
 };
 
 const limit = limitRecord({ unit: "cm", status: "not yet checked", sources: [DIN_18065] });
+
+const outside = outsideRecord({ status: "checked against another edition", sources: [DIN_18065] });
 
 const RECORDS: readonly LimitRecord[] = [
   limit({
@@ -147,4 +149,17 @@ export const din18065General = edition({
   family: "DIN 18065",
   isOneKind: true,
   records: RECORDS,
+  outOfScope: [
+    outside({
+      item: "tread depth with nosing", clause: "DIN 18065 (clause not known)", unit: "cm", text: "tread and nosing together at least 26, with closed risers",
+      reason: "not in the stair table",
+    }),
+    outside({
+      item: "side gap", clause: "DIN 18065 (clause not known)", unit: "cm", text: "at most 6 between a step and the wall or guard", reason: "not in the stair table",
+    }),
+    outside({
+      item: "riser height not necessary", clause: "DIN 18065 (clause not known)", unit: "cm", text: "at most 21, with a tread of 21 and a width of 50, on stairs that are not necessary",
+      reason: "not in the stair table",
+    }),
+  ],
 });

@@ -21,6 +21,7 @@ export const ibc2024 = laterEdition(ibc2021, {
     ["1014.3", "1014.4"], ["1014.6", "1014.7"], ["1014.7", "1014.8"], ["1014.8", "1014.9"], ["1014.9", "1014.10"], ["1015.3 Exc. 2", "1015.3 Exc. 3"],
   ],
   changed: {
+    "stair width under 50 occupants": { clause: "1011.2 Exc. 1" },
     "riser height dwelling": { remark: ACCESSIBLE_UNITS },
     "tread depth dwelling": { remark: ACCESSIBLE_UNITS },
     "winder tread depth walkline dwelling": { remark: ACCESSIBLE_UNITS },

@@ -139,7 +139,7 @@ export const ieTgdK = edition({
   records: RECORDS,
   outOfScope: [
     outside({
-      item: "handrail exempt bottom steps", clause: "1.1.22", unit: "count", text: "none beside the two bottom steps", reason: "not in the stair table",
+      item: "handrail exempt bottom steps", clause: "1.1.22", unit: "count", text: "none beside the 2 bottom steps", reason: "not in the stair table",
     }),
   ],
 });

@@ -68,7 +68,7 @@ const RECORDS: readonly LimitRecord[] = [
     }],
   }),
   limit({
-    item: "landing depth", clause: "D1/AS1 4.3", text: "the width of the stair",
+    item: "landing depth", clause: "D1/AS1 4.3", text: "the width of the stair; 900 mm on a common one",
     measured: "in the direction of travel",
     rule: { comparator: "relation", of: "landingDepth", sense: "at least", than: ["clearWidth", "width"] },
     exceptions: [{
@@ -178,7 +178,7 @@ export const nzD1as1 = edition({
   records: RECORDS,
   outOfScope: [
     outside({
-      item: "handrail start", clause: "D1/AS1 6.0", unit: "in words", text: "starts no further than the second riser from the lower end", reason: "not in the stair table",
+      item: "handrail start", clause: "D1/AS1 6.0", unit: "in words", text: "starts no further than riser 2 from the lower end", reason: "not in the stair table",
     }),
   ],
 });

@@ -21,13 +21,6 @@ export const obc2024Part9 = laterEdition(nbcCa2020, {
   changed: {
     run: { clause: "Table 9.8.4.1." },
     "run public": { clause: "Table 9.8.4.1." },
-    "stair width": { clause: "9.8.2.1.(4)" },
-    headroom: { clause: "9.8.2.2.(3)" },
-    "tread depth over run": { clause: "9.8.4.2.(2)" },
-    "riser uniformity adjacent": { clause: "9.8.4.4.(1)(a)" },
-    "riser uniformity": { clause: "9.8.4.4.(1)(b)" },
-    "run uniformity adjacent": { clause: "9.8.4.4.(3)(a)" },
-    "run uniformity": { clause: "9.8.4.4.(3)(b)" },
     "winder tread turn": {
       clause: "9.8.4.6.(1)(b)", text: "30 to 45",
       rule: {
@@ -40,12 +33,10 @@ export const obc2024Part9 = laterEdition(nbcCa2020, {
       remark: "neighbouring winders turn alike; they may come to a point",
     },
     "winder set turn": { clause: "9.8.4.6.(1)(a)" },
-    "nosing bevel": { clause: "9.8.4.8.(1)", exceptions: [], remark: "" },
-    "handrail height": { clause: "9.8.7.4.(2)" },
+    "nosing bevel": { exceptions: [], remark: "" },
     "handrail required risers": {
       remark: "frees a single dwelling only, not a house with a secondary suite; the exemption counts the risers of the stair, not of one flight",
     },
-    "guard opening": { clause: "9.8.8.5.(1)" },
     "guard height": {
       exceptions: [{
         when: { all: [{ fact: "outside", is: ["yes"], otherwise: "no" }, { fact: "fallHeight", moreThan: printed("1800 mm") }] },

@@ -1,4 +1,4 @@
-import type { Figure, Limit, PublishedUnit, RequiredRule, Rule } from "../profile";
+import type { Figure, Limit, RequiredRule, Rule } from "../profile";
 import type { LimitRecord, RuleRecord } from "./limit-record";
 import { figuresIn, slope } from "./printed-figure";
 
