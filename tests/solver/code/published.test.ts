@@ -31,7 +31,7 @@ const asked = ({ rule, text, unit }: Limit): string => {
 
 describe.each(Object.entries(PUBLISHED))("%s asks what was read in its text", (id, published) => {
   const { limits, outOfScope } = profileOf(id);
-  test.each(published)("%s %s", (clause, item, what) => {
+  test.each(published.map(([clause, item, what]) => [clause, item, what] as const))("%s %s", (clause, item, what) => {
     const limit = limits.find((one) => one.item === item);
     if (limit !== undefined) {
       // A table or a relation asks in words: the figure read is among them.
