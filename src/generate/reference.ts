@@ -95,7 +95,7 @@ const RULES: readonly string[] = [
 const blocks = (catalogue: readonly Declaration[], tables: readonly Table[], version: string, caution: string): Block[] => [
   { kind: "heading", level: 1, text: `Treadsheet ${version}: worksheet functions` },
   { kind: "text", text: caution },
-  { kind: "heading", level: 2, text: "Rules for all" },
+  { kind: "heading", level: 2, text: "How functions read your cells" },
   { kind: "link", text: "Every limit of every code, with clause and source", page: "codes" },
   ...RULES.map((text) => ({ kind: "text", text }) as const),
   ...GROUPS.flatMap((group): Block[] => {

@@ -50,13 +50,13 @@ const examplesPart = (page: Document, { id, examples }: ShownFunction, solve: So
   const items = examples.map((example) => {
     const code = element(page, "code", example.formula);
     const from = line(page, "from", example.from);
-    if (solve === undefined) return element(page, "li", [code, line(page, "gives", statedText(example.stated)), from]);
+    if (solve === undefined) return element(page, "li", [code, line(page, "result", statedText(example.stated)), from]);
     const { stated, answered, agrees } = exampleOutcome(id, example, solve);
     if (!agrees) differences += 1;
     // What comes out as stated is said once.
     const worked = agrees
-      ? [line(page, "gives, worked again here,", stated)]
-      : [line(page, "states", stated), line(page, "differs: worked again here", answered)];
+      ? [line(page, "result", stated)]
+      : [line(page, "expected", stated), line(page, "result here", answered)];
     return element(page, "li", [code, ...worked, from], agrees ? undefined : "differs");
   });
   return { parts: [element(page, "h4", "Examples"), element(page, "ul", items, "examples")], differences };

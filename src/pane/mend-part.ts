@@ -1,6 +1,6 @@
 import { element } from "./element";
 
-/** Buttons that bind formulas again and work everything out once more, with what came of it. */
+/** Buttons that enter formulas again and recalculate, with what came of it. */
 export const mendPart = (page: Document, asked: { readonly mend: () => void; readonly recalculate: () => void } | undefined, says: HTMLElement): readonly HTMLElement[] => {
   const heading = element(page, "h2", "Mend");
   if (asked === undefined) return [heading, element(page, "p", "There is no workbook here to mend.", "quiet")];
@@ -12,10 +12,10 @@ export const mendPart = (page: Document, asked: { readonly mend: () => void; rea
   };
   return [
     heading,
-    element(page, "p", "A formula of ours that was typed or opened before the functions were there shows #NAME? and stays so. Mending writes each such formula to its own cell, which binds it. Nothing else is touched."),
+    element(page, "p", "Formulas showing #NAME? were entered before Treadsheet loaded. This enters them again, each in its own cell. Nothing else changes."),
     button("Mend cells that show #NAME?", asked.mend),
     element(page, "h3", "Recalculate"),
-    element(page, "p", "A workbook opened again shows the results it was saved with. This works every formula out once more with the functions of this version."),
+    element(page, "p", "A workbook opens with the results it was saved with. This recalculates every formula with this version."),
     button("Recalculate all", asked.recalculate),
     says,
   ];

@@ -1,7 +1,7 @@
 import { catalogue } from "../functions/catalogue";
 import { aboutPart } from "./about-part";
 import { element } from "./element";
-import { functionGroups, type GroupSettings } from "./function-groups";
+import { functionGroups, type FunctionGroups } from "./function-groups";
 import type { PaneHost } from "./host";
 import { inserted, type Insertion, takenBack } from "./insertion";
 import { mended } from "./mend";
@@ -14,16 +14,14 @@ import type { ShownCatalogue } from "./shown-functions";
 import { tabs } from "./tabs";
 import { whyPart } from "./why-part";
 
-/** The functions under the steps of the job, to be found by a word of the trade, with how their examples come out. */
-const functionsPart = (page: Document, { functions }: ShownCatalogue, settings: GroupSettings): readonly HTMLElement[] => {
-  const groups = functionGroups(page, functions, settings);
-  const worked = settings.solve === undefined ? [] : [
-    element(
-      page, "p",
-      `${groups.examples} examples, ${groups.differences === 0 ? "all as stated" : `${groups.differences} ${groups.differences === 1 ? "differs" : "differ"} from what is stated`}.`,
-      groups.differences === 0 ? "count" : "count differs",
-    ),
-  ];
+const examplesSay = ({ examples, differences }: FunctionGroups): string =>
+  differences === 0
+    ? `All ${examples} examples give the expected answer.`
+    : `${differences} of ${examples} examples ${differences === 1 ? "does" : "do"} not give the expected answer.`;
+
+/** The functions under the steps of the job, to be found by a word of the trade; above them, where some examples do not come out, how many. */
+const functionsPart = (page: Document, groups: FunctionGroups): readonly HTMLElement[] => {
+  const worked = groups.differences === 0 ? [] : [element(page, "p", examplesSay(groups), "count differs")];
   const field = element(page, "input");
   field.type = "search";
   field.placeholder = "riser, kerf, margin …";
@@ -85,10 +83,12 @@ export const pane = (page: Document, into: HTMLElement, shown: ShownCatalogue, h
     recalculate: (): void =>
       heard.act(async () => {
         await mending.recalculate();
-        return "Every formula was worked out once more.";
+        return "Every formula is recalculated.";
       }),
   };
   const add = cells && sheets && ((name: string): void => heard.act(() => readySheetAdded(name, cells, sheets)));
+
+  const groups = functionGroups(page, shown.functions, { open: "first", ...(solve === undefined ? {} : { solve }), ...(insert === undefined ? {} : { insert }) });
 
   into.replaceChildren(
     element(page, "h1", "Treadsheet"),
@@ -97,10 +97,10 @@ export const pane = (page: Document, into: HTMLElement, shown: ShownCatalogue, h
     element(page, "p", shown.caution, "caution"),
     ...whyPart(page, cells, solve),
     ...tabs(page, "Parts of the pane", [
-      { name: "Functions", content: functionsPart(page, shown, { open: "first", ...(solve === undefined ? {} : { solve }), ...(insert === undefined ? {} : { insert }) }) },
+      { name: "Functions", content: functionsPart(page, groups) },
       { name: "Sheets", content: sheetsPart(page, add) },
       { name: "Mend", content: mendPart(page, mend, mendSays) },
-      { name: "About", content: aboutPart(page, shown, host.place) },
+      { name: "About", content: aboutPart(page, shown, host.place, solve === undefined ? undefined : examplesSay(groups)) },
     ]),
     heard.part,
   );

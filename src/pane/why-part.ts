@@ -3,7 +3,7 @@ import { element } from "./element";
 import type { CellHost } from "./host";
 import { why } from "./why";
 
-const NOTHING_WRONG = "Select a cell that shows an error, and its sentence stands here.";
+const NOTHING_WRONG = "Select a cell with an error to see what is wrong.";
 
 /** The sentence of the error cell selected, worked out again, following the selection. */
 export const whyPart = (page: Document, cells: CellHost | undefined, solve: Solve | undefined): readonly HTMLElement[] => {

@@ -116,7 +116,7 @@ const start = async (): Promise<void> => {
   });
   place("demo").addEventListener("click", () => {
     void (async () => {
-      if (await question(document, "Put the demo back? The sheets shown now are lost unless you save them as a file first.", "Put it back", "Keep these sheets")) await putIn(DEMO);
+      if (await question(document, "Reset the demo? The sheets shown now are lost unless you save them as a file first.", "Reset demo", "Keep these sheets")) await putIn(DEMO);
     })();
   });
 

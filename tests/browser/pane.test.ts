@@ -152,7 +152,7 @@ test(
     await page.locator(".why .sentence", { hasText: "Order A15 shows #VALUE!" }).waitFor();
     expect(await why.textContent()).toContain("It begins at Survey H5: treadThickness");
     await goTo(page, "Survey", "B5");
-    await page.locator(".why .quiet", { hasText: "Select a cell that shows an error" }).waitFor();
+    await page.locator(".why .quiet", { hasText: "Select a cell with an error" }).waitFor();
     await goTo(page, "Survey", "H5");
     await page.locator(".why .sentence").waitFor();
     await setCell(page, "Survey", "E5", "1");
@@ -172,7 +172,7 @@ test(
     await page.getByRole("button", { name: "Mend cells that show #NAME?" }).click();
     await page.locator(".mended", { hasText: "Still #NAME?: Books T3." }).waitFor();
     await page.getByRole("button", { name: "Recalculate all" }).click();
-    await said(page, "Every formula was worked out once more.");
+    await said(page, "Every formula is recalculated.");
     expect(await value(page, "Order", "B11")).toBe(721.5);
   },
   browserTime,

@@ -7,7 +7,7 @@ import { associated } from "../host/stand-in";
 
 const project = path.resolve(__dirname, "../..");
 const text = (file: string): string => readFileSync(path.join(project, file), "utf8");
-const names = readdirSync(path.join(project, "docs")).sort();
+const names = readdirSync(path.join(project, "docs")).filter((name) => name.endsWith(".md")).sort();
 const links = (markdown: string): readonly string[] => [...markdown.matchAll(/\]\(([^)\s]+)\)/g)].map(([, to = ""]) => to);
 
 test("there is a page for each way in, for updating and removing, for which Excel gets what, and for offline", () => {

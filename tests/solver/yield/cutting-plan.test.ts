@@ -8,6 +8,7 @@ import { Exact } from "../../../src/solver/length/exact";
 import { type Best, everyPlan } from "./every-plan";
 import { cents, checkedPlan, cuttingJob, isOptimal, type PlainJob, seeded } from "./job";
 import { faults } from "./plan-checker";
+import { TINY_COUNT } from "./tiny-count";
 
 const inches = (length: Parameters<typeof measure>[0]): number => measure(length, "in");
 
@@ -187,8 +188,6 @@ const tinyJob = (seed: number): PlainJob => {
   return { pieces, stock, kerf: below(3), trim: below(3), ...keep };
 };
 
-const ORACLE_JOBS = 2_000;
-
 /** What the plan of one grade is judged by, read from its sticks. */
 const judged = (plain: PlainJob, plan: CuttingPlan, grade: string): Best => {
   const sticks = plan.sticks.filter(({ stock }) => (plain.stock[stock]!.grade ?? "") === grade);
@@ -210,10 +209,10 @@ const judged = (plain: PlainJob, plan: CuttingPlan, grade: string): Best => {
 
 describe("against every plan of a tiny job", () => {
   const impossible = ["piece-fits-no-stock", "no-stock-of-grade", "stock-runs-out"];
-  test(`${ORACLE_JOBS} seeded jobs: never cheaper than the cheapest, never worse when called optimal, bound never above it`, () => {
+  test(`${TINY_COUNT} seeded jobs: never cheaper than the cheapest, never worse when called optimal, bound never above it`, () => {
     let solvable = 0;
     let closed = 0;
-    for (let seed = 1; seed <= ORACLE_JOBS; seed += 1) {
+    for (let seed = 1; seed <= TINY_COUNT; seed += 1) {
       const plain = tinyJob(seed);
       const best = everyPlan(plain);
       if (best === undefined) {
@@ -231,7 +230,7 @@ describe("against every plan of a tiny job", () => {
       }
     }
     // Counted so that the test cannot pass by meeting no job at all: half the jobs at least have a plan, and all tiny plans close.
-    expect(solvable).toBeGreaterThan(ORACLE_JOBS / 2);
+    expect(solvable).toBeGreaterThan(TINY_COUNT / 2);
     expect(closed).toBe(solvable);
   });
 

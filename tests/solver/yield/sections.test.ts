@@ -6,6 +6,7 @@ import { unproven } from "./certificate-checker";
 import { everyPlan } from "./every-plan";
 import { cents, checkedPlan, cuttingJob, type PlainJob } from "./job";
 import { faults } from "./plan-checker";
+import { TINY_COUNT } from "./tiny-count";
 import { tinySectionJobs } from "./tiny-jobs";
 
 const problemOf = (plain: PlainJob): { problem: string; details: Readonly<Record<string, unknown>> } => {
@@ -16,13 +17,12 @@ const problemOf = (plain: PlainJob): { problem: string; details: Readonly<Record
 
 const inches = (value: unknown): number => measure(value as Parameters<typeof measure>[0], "in");
 
-const JOBS = 600;
 const testTime = 300_000;
 
-test(`${JOBS} tiny seeded jobs with widths: the solver and every plan there is come to one least cost, proven`, () => {
+test(`${TINY_COUNT} tiny seeded jobs with widths: the solver and every plan there is come to one least cost, proven`, () => {
   let solvable = 0;
   let joint = 0;
-  for (const [number, plain] of tinySectionJobs(31_001, JOBS).entries()) {
+  for (const [number, plain] of tinySectionJobs(31_001, TINY_COUNT).entries()) {
     const job = cuttingJob(plain);
     const plan = cuttingPlan(job);
     const least = everyPlan(plain);
@@ -33,8 +33,8 @@ test(`${JOBS} tiny seeded jobs with widths: the solver and every plan there is c
     expect([number, plan.verdict.startsWith("best possible"), faults(job, plan), unproven(job, plan)]).toEqual([number, true, [], []]);
   }
   // counted, so that the test cannot pass by meeting no job that can be cut, or none in which widths meet
-  expect(solvable).toBeGreaterThan(JOBS / 3);
-  expect(joint).toBeGreaterThan(JOBS / 10);
+  expect(solvable).toBeGreaterThan(TINY_COUNT / 3);
+  expect(joint).toBeGreaterThan(TINY_COUNT / 10);
 }, testTime);
 
 describe("one piece across the board", () => {

@@ -6,18 +6,18 @@ import { everyPlan } from "./every-plan";
 import { cents, cuttingJob } from "./job";
 import { faults } from "./plan-checker";
 import { closeModels } from "./solved-model";
+import { TINY_COUNT } from "./tiny-count";
 import { tinyJobs } from "./tiny-jobs";
 
-const JOBS = 1_000;
 const SECONDS = 60;
 const testTime = 300_000;
 
 afterAll(closeModels);
 
 /** The solver beside two others that share nothing with it: all plans laid out one by one, and an assignment model in HiGHS. */
-test(`${JOBS} tiny seeded jobs: the solver, every plan there is and the assignment model come to one least cost`, async () => {
+test(`${TINY_COUNT} tiny seeded jobs: the solver, every plan there is and the assignment model come to one least cost`, async () => {
   let solvable = 0;
-  for (const [number, plain] of tinyJobs(20_001, JOBS).entries()) {
+  for (const [number, plain] of tinyJobs(20_001, TINY_COUNT).entries()) {
     const job = cuttingJob(plain);
     const plan = cuttingPlan(job);
     const least = everyPlan(plain)?.cents ?? Infinity;
@@ -31,5 +31,5 @@ test(`${JOBS} tiny seeded jobs: the solver, every plan there is and the assignme
     expect([plan.verdict.startsWith("best possible"), faults(job, plan), unproven(job, plan)]).toEqual([true, [], []]);
   }
   // counted, so that the test cannot pass by meeting no job that can be cut
-  expect(solvable).toBeGreaterThan(JOBS / 2);
+  expect(solvable).toBeGreaterThan(TINY_COUNT / 2);
 }, testTime);
