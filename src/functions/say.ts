@@ -147,8 +147,8 @@ export const say = {
     `${table}: heading ${quoted(got)} may not be the quantity: ${why}; write "quantity" over how many, or leave the column out`,
   twoQuantities: (table: string, got: string, other: string): string =>
     `${table}: headings ${quoted(got)} and ${quoted(other)} may each be the quantity; write "quantity" over how many`,
-  twiceHeading: (table: string, heading: string): string => `${table}: heading "${heading}" stands twice; keep one`,
-  twiceLabel: (label: string): string => `${label}: stands twice with two values; keep one`,
+  twiceHeading: (table: string, heading: string): string => `${table}: heading "${heading}" appears twice; keep one`,
+  twiceLabel: (label: string): string => `${label}: appears twice with two values; keep one`,
   missingHeading: (table: string, heading: string, found: readonly string[]): string =>
     `${table}: heading "${heading}" is missing; found ${found.join(", ")}`,
   ambiguousColumns: (table: string, question: string): string => `${table}: ${question} give headings`,

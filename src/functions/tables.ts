@@ -45,7 +45,7 @@ export const riserReadings = table("readings", "One row per riser, read at the b
   rightGap: { kind: "reading", sign: "not negative", zero: "not given", words: { none: 0 }, says: "Clearance to the right skirt on this step." },
 });
 
-export const steps = table("steps", "One row a step as built.", {
+export const steps = table("steps", "One row per step as built.", {
   step: stepLabel,
   rise: { kind: "length", sign: "positive", plausible: "rise", says: "Finished rise of the step." },
   run: { kind: "length", sign: "positive", plausible: "run", says: "Run of the step, nosing to nosing." },
@@ -53,7 +53,7 @@ export const steps = table("steps", "One row a step as built.", {
   nosing: { kind: "length", sign: "positive", says: "Nosing projection of the step." },
 });
 
-export const pieces = table("pieces", "One row a piece, or a number of like pieces.", {
+export const pieces = table("pieces", "One row per piece, or a number of like pieces.", {
   length: { kind: "length", sign: "positive", plausible: "board length", required: true, says: "Length of the piece." },
   quantity: { kind: "count", sign: "positive", default: 1, says: "How many of them." },
   label: { kind: "label", says: "What the piece is; `item`, then `step`, serves where there is no label." },
@@ -66,7 +66,7 @@ export const pieces = table("pieces", "One row a piece, or a number of like piec
   height: { kind: "length", sign: "positive", says: "Width of a riser, as RISERFIT gives it, where there is no `width`." },
 }, { takes: ["TREADFIT", "RISERFIT", "BLANK"] });
 
-export const stock = table("stock", "One row a length that can be bought, or that is on hand.", {
+export const stock = table("stock", "One row per length that can be bought, or that is on hand.", {
   length: { kind: "length", sign: "positive", plausible: "board length", required: true, says: "Length of a stick or blank." },
   price: { kind: "money", sign: "not negative", says: "Price of one." },
   available: { kind: "count", sign: "not negative", default: Infinity, words: { any: Infinity }, says: "How many there are; `any` for no limit." },
@@ -85,14 +85,14 @@ const workedQuantity = {
   says: "How many, in the row's unit; `included` for none on purpose. 0 and an empty cell are none too, and the note says so.",
 } as const;
 
-export const quantities = table("quantities", "One row an item to be priced.", {
+export const quantities = table("quantities", "One row per item to be priced.", {
   item: itemLabel,
   quantity: workedQuantity,
   unit: { kind: "text", default: "", says: UNIT_SAYS },
   hoursEach: { kind: "label", onlyHeaded: true, says: "As HOURS gives it: `included` says that no hours are meant." },
 }, { takes: ["TAKEOFF", "HOURS", "BLANK", "ORDER", "BUY", "EXTEND"] });
 
-export const prices = table("prices", "One row a price.", {
+export const prices = table("prices", "One row per price.", {
   item: itemLabel,
   price: {
     kind: "money", sign: "any", required: true, zero: "not given", words: { included: 0 },
@@ -114,18 +114,18 @@ const COSTS = {
 /** Item, cost and taxed: the columns that need no heading. */
 const COSTS_IN_ORDER = Object.values(COSTS).filter((column) => !("onlyHeaded" in column)).length;
 
-export const costs = table("costs", "One row a cost.", COSTS, {
+export const costs = table("costs", "One row per cost.", COSTS, {
   ambiguous: (columns) => (columns > COSTS_IN_ORDER ? "which of the columns is the cost?" : undefined),
   takes: ["EXTEND", "ORDER", "BUY"],
 });
 
-export const work = table("work", "One row a piece of work.", {
+export const work = table("work", "One row per piece of work.", {
   item: itemLabel,
   quantity: workedQuantity,
   unit: { kind: "text", default: "", says: UNIT_SAYS },
 }, { takes: ["TAKEOFF", "BLANK", "ORDER", "BUY"] });
 
-export const rates = table("rates", "One row a rate of the shop.", {
+export const rates = table("rates", "One row per rate of the shop.", {
   item: itemLabel,
   hours: {
     kind: "number", sign: "not negative", required: true, zero: "not given", words: { included: 0 },
@@ -134,7 +134,7 @@ export const rates = table("rates", "One row a rate of the shop.", {
   unit: { kind: "text", default: "", says: "Unit the rate is for; an empty unit fits any unit of an item that has no other rate." },
 });
 
-export const allowances = table("allowances", "One row an item that gets a share more.", {
+export const allowances = table("allowances", "One row per item that gets a share more.", {
   item: itemLabel,
   allowance: { kind: "rate", sign: "not negative", of: "the quantity", required: true, says: "The share: 0.1 or 10% is ten percent more." },
 }, { takes: ["TAKEOFF"] });
@@ -149,22 +149,22 @@ const goods = {
 
 const PRICE_OR_COST = { ambiguous: (columns: number) => (columns === Object.keys(goods).length - 1 ? "is the fourth column price or cost?" : undefined) };
 
-export const planned = table("planned", "One row an item planned; several rows of an item add up.", {
+export const planned = table("planned", "One row per item planned; several rows of an item add up.", {
   ...goods,
   net: { kind: "number", sign: "not negative", says: "Board feet in the pieces of the row." },
   gross: { kind: "number", sign: "not negative", says: "Board feet of the row." },
   length: { kind: "reading", sign: "positive", says: "Length of one, as BUY gives it: where gross is quantity x length, net and gross are lengths and no board feet." },
 }, { ...PRICE_OR_COST, takes: ["ORDER", "BUY", "EXTEND"] });
 
-export const bought = table("bought", "One row a line of an invoice.", goods, { ...PRICE_OR_COST, takes: ["ORDER", "BUY", "EXTEND"] });
+export const bought = table("bought", "One row per line of an invoice.", goods, { ...PRICE_OR_COST, takes: ["ORDER", "BUY", "EXTEND"] });
 
-export const used = table("used", "One row an item used.", {
+export const used = table("used", "One row per item used.", {
   item: itemLabel,
   quantity: { kind: "number", sign: "any", required: true, says: "How many were used." },
   unit: { kind: "text", default: "", says: UNIT_SAYS },
 }, { takes: ["ORDER", "BUY", "EXTEND"] });
 
-export const amendments = table("amendments", "One row a limit the local authority has changed.", {
+export const amendments = table("amendments", "One row per limit the local authority has changed.", {
   item: itemLabel,
   limit: { kind: "label", required: true, says: "The limit in force, written as CHECK prints it: 7 3/4, 34 to 38, 1:20, or none." },
   authority: { kind: "text", default: "", says: "Who amended it." },

@@ -42,9 +42,9 @@ describe("a table is read by its headings", () => {
     expect(answered("TREADFIT", [["step", "run", "back", "frnot"], [1, 10, 36, 36]])).toBe('#VALUE! readings: heading "frnot" is not known; did you mean "front"?');
   });
 
-  test("a heading that is missing or stands twice, and a table of nothing, fail the call", () => {
+  test("a heading that is missing or appears twice, and a table of nothing, fail the call", () => {
     expect(answered("TREADFIT", [["step", "run", "front"], [1, 10, 36]])).toBe('#VALUE! readings: heading "back" is missing; found step, run, front');
-    expect(answered("TREADFIT", [["back", "front", "back"], [36, 36, 36]])).toBe('#VALUE! readings: heading "back" stands twice; keep one');
+    expect(answered("TREADFIT", [["back", "front", "back"], [36, 36, 36]])).toBe('#VALUE! readings: heading "back" appears twice; keep one');
     expect(answered("TREADFIT", [["step", "run", "back", "front"], ["", 0, "", 0]])).toBe("#VALUE! readings: has no rows; give a table with back");
     expect(answered("TREADFIT", [[0, 0], [null, ""]])).toBe("#VALUE! readings: has no rows; give a table with back");
   });
@@ -116,9 +116,9 @@ describe("the stair table", () => {
     expect(value([["total rise", 107.5], ["run", 46024]], "run")).toBe("#VALUE! run: 46024 is over 20,000; the cell may hold a date: format it as text, or type the length with a space as in 7 5/8");
   });
 
-  test("a label that stands twice must say the same", () => {
+  test("a label that appears twice must say the same", () => {
     expect(value([["total rise", 107.5], ["run", 10], ["run", 10]], "run")).toBe(10);
-    expect(value([["total rise", 107.5], ["run", 10], ["run", 9]], "run")).toBe("#VALUE! run: stands twice with two values; keep one");
+    expect(value([["total rise", 107.5], ["run", 10], ["run", 9]], "run")).toBe("#VALUE! run: appears twice with two values; keep one");
   });
 
   test("an empty nosing is a nosing of 0, a nosing left out is the usual one, and the layout says which", () => {

@@ -71,7 +71,7 @@ describe.each(Object.entries(readTables))("%s", (_, table) => {
   test("reads every heading it knows", () => {
     for (const heading of headingsOf(table)) {
       const answer = JSON.stringify(withTable(withColumn(headed, heading, ERROR)));
-      if (stands(heading)) expect(answer).toContain(`heading \\"${heading}\\" stands twice`);
+      if (stands(heading)) expect(answer).toContain(`heading \\"${heading}\\" appears twice`);
       else expect([heading, answer.includes("#DIV/0!")]).toEqual([heading, true]);
     }
   });

@@ -14,7 +14,7 @@ test("headings, labels and words of choice are read in either spelling, singular
   const american = answered("TREADFIT", [["step", "run", "back", "front", "left offset"], [1, 10, 36, 36, "square"]]);
   expect(answered("TREADFIT", [["Steps", "Going", "back", "front", "Left offsets"], [1, 10, 36, 36, "square"]])).toEqual(american);
   expect(answered("LAYOUT", [["total rise", 107.5], ["riser", 14], ["going", 10], ["strings", 3]])).toEqual(answered("LAYOUT", [["total rise", 107.5], ["risers", 14], ["run", 10], ["stringers", 3]]));
-  expect(answered("TREADFIT", [["run", "going", "back", "front"], [10, 10, 36, 36]])).toBe('#VALUE! readings: heading "run" stands twice; keep one');
+  expect(answered("TREADFIT", [["run", "going", "back", "front"], [10, 10, 36, 36]])).toBe('#VALUE! readings: heading "run" appears twice; keep one');
   // Two of 48 and the kerf of 1/8 between them are more than a stick of 96: two sticks; one piece would take one.
   expect(answered("PLAN", [["length", "qty"], [48, 2]], [["length", "price"], [96, 10]])).toContainEqual(["sticks", 2]);
 });

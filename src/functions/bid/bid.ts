@@ -25,7 +25,7 @@ export const BID = declare({
   },
   result: {
     kind: "table",
-    says: "Six rows. Each is rounded to cents, half a cent away from zero, and reckoned from the rows above it.",
+    says: "Six rows. Each is rounded to cents, half a cent away from zero, and calculated from the rows above it.",
     columns: {
       label: { kind: "label", says: "direct, overhead, profit, price, tax, total." },
       cost: { kind: "money", says: "Price is direct + overhead + profit, total is price + tax, to the cent." },

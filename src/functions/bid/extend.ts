@@ -28,7 +28,7 @@ export const EXTEND = declare({
   },
   result: {
     kind: "table",
-    says: "One row a quantity, in the order given; where there is no price, the price and the cost say why.",
+    says: "One row per quantity, in the order given; where there is no price, the price and the cost say why.",
     columns: {
       item: { kind: "label", says: "Item as given." },
       quantity: { kind: "number", says: "Quantity as given." },

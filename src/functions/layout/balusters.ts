@@ -6,7 +6,7 @@ import { declare, unit } from "../declare";
 export const BALUSTERS = declare({
   id: "BALUSTERS",
   group: "Layout",
-  says: "Fewest balusters with equal gaps that stop the ball of the code.",
+  says: "Fewest balusters with equal gaps that keep the gaps within the limit.",
   parameters: {
     opening: { kind: "length", sign: "positive", says: "Clear opening between posts; with `repeat`, the run of a step." },
     width: { kind: "length", sign: "positive", says: "Width of a baluster." },

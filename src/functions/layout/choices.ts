@@ -17,7 +17,7 @@ export const CHOICES = declare({
   },
   result: {
     kind: "table",
-    says: "One row a count with a rise from 5 to 8 1/4 in; first those that pass, then nearest to 25 in for two rises and a run, then fewer risers.",
+    says: "One row per count with a rise from 5 to 8 1/4 in; first those that pass, then nearest to 25 in for two rises and a run, then fewer risers.",
     columns: {
       risers: { kind: "count", says: "Number of risers." },
       rise: { kind: "length", says: "Unit rise." },

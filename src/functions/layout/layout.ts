@@ -14,7 +14,7 @@ export const LAYOUT = declare({
   },
   result: {
     kind: "table",
-    says: "One row a label, then every other label given; it goes into functions that take a stair as it stands.",
+    says: "One row per label, then every other label given; it goes into functions that take a stair as it stands.",
     columns: {
       label: { kind: "label", says: "What the value is." },
       value: { kind: "value", says: "The value, in the unit beside it." },

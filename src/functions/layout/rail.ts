@@ -17,7 +17,7 @@ export const RAIL = declare({
   parameters: { stair: { kind: "stair", says: "The stair, or the result of LAYOUT; with `handrail height` for the heights." }, headings },
   result: {
     kind: "table",
-    says: "One row a label, from the first nosing to the landing nosing.",
+    says: "One row per label, from the first nosing to the landing nosing.",
     columns: {
       label: { kind: "label", says: "What the value is." },
       value: { kind: "value", says: "The value, in the unit beside it." },

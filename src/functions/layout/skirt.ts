@@ -12,7 +12,7 @@ export const SKIRT = declare({
   parameters: { stair: { kind: "stair", says: "The stair, or the result of LAYOUT." }, headings },
   result: {
     kind: "table",
-    says: "One row a label. The closed skirt runs from `skirt foot` before the first nosing to `skirt head` past the landing nosing.",
+    says: "One row per label. The closed skirt runs from `skirt foot` before the first nosing to `skirt head` past the landing nosing.",
     columns: {
       label: { kind: "label", says: "What the value is." },
       value: { kind: "value", says: "The value, in the unit beside it." },

@@ -15,7 +15,7 @@ export const STORYPOLE = declare({
   },
   result: {
     kind: "table",
-    says: "One row a riser, from the bottom.",
+    says: "One row per riser, from the bottom.",
     columns: {
       riser: { kind: "count", says: "Riser, counted from the bottom." },
       height: { kind: "length", says: "Exact height of the finished tread over the lower floor." },

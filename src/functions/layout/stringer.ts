@@ -19,7 +19,7 @@ export const STRINGER = declare({
   },
   result: {
     kind: "table",
-    says: "One row a label; the upper floor serves as the last tread.",
+    says: "One row per label; the upper floor serves as the last tread.",
     columns: {
       label: { kind: "label", says: "length, throat, drop, hang, plumb cut, level cut." },
       value: { kind: "value", says: "The value, in the unit beside it." },

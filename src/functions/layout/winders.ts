@@ -19,7 +19,7 @@ export const WINDERS = declare({
   },
   result: {
     kind: "table",
-    says: "One row a label. Nosing 1 starts the turn; round strings are measured from it, straight ones from the foot of the perpendicular from the centre, from their own end each.",
+    says: "One row per label. Nosing 1 starts the turn; round strings are measured from it, straight ones from the foot of the perpendicular from the centre, from their own end each.",
     columns: {
       label: { kind: "label", says: "What the value is." },
       string: { kind: "text", says: "inner and outer, or first and second." },

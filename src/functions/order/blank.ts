@@ -16,7 +16,7 @@ export const BLANK = declare({
   },
   result: {
     kind: "table",
-    says: "One row a kind of piece, at the size that serves every step.",
+    says: "One row per kind of piece, at the size that serves every step.",
     columns: {
       item: { kind: "label", says: "Kind of piece." },
       length: { kind: "length", says: "Skirt to skirt with the overhang of returns and the saw allowance." },

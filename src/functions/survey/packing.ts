@@ -13,7 +13,7 @@ export const PACKING = declare({
   },
   result: {
     kind: "table",
-    says: "One row a reading.",
+    says: "One row per reading.",
     columns: {
       point: { kind: "count", says: "Reading, counted from the first." },
       reading: { kind: "length", says: "The reading." },

@@ -14,7 +14,7 @@ export const UNIFORMITY = declare({
   },
   result: {
     kind: "table",
-    says: "One row a label.",
+    says: "One row per label.",
     columns: {
       label: { kind: "label", says: "largest, smallest, spread, worst neighbours, verdict." },
       value: { kind: "value", says: "The value; the verdict pass or fail, assumed: would pass or assumed: would fail without a tolerance, not given for a single value." },

@@ -14,7 +14,7 @@ export const HOURS = declare({
   },
   result: {
     kind: "table",
-    says: "One row an item of the work; it goes into EXTEND, where a price for `labour` by the hour prices it.",
+    says: "One row per item of the work; it goes into EXTEND, where a price for `labour` by the hour prices it.",
     columns: {
       item: { kind: "label", says: "Item of the work." },
       quantity: { kind: "number", says: "Hours." },

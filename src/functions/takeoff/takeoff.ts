@@ -16,7 +16,7 @@ export const TAKEOFF = declare({
   },
   result: {
     kind: "table",
-    says: "One row an item that there is any of; the items are HOURS' items, and go into HOURS and EXTEND as they stand.",
+    says: "One row per item that there is any of; the items are HOURS' items, and go into HOURS and EXTEND as they stand.",
     columns: {
       item: { kind: "label", says: "Item." },
       quantity: { kind: "number", says: "How many, in the row's unit." },

@@ -29,7 +29,7 @@ export const TREADLOAD = declare({
   },
   result: {
     kind: "table",
-    says: "One row a label; the last is the caution.",
+    says: "One row per label; the last is the caution.",
     columns: {
       label: { kind: "label", says: "What the value is." },
       value: { kind: "value", says: "The value, in the unit beside it." },

@@ -13,7 +13,7 @@ export const BUY = declare({
   parameters: CUTTING,
   result: {
     kind: "table",
-    says: "One row a kind of stick that is bought; what is owned is not in it. One row says so where nothing is bought.",
+    says: "One row per kind of stick that is bought; what is owned is not in it. One row says so where nothing is bought.",
     columns: {
       item: { kind: "label", says: "Label of the stock; its length where it has none." },
       length: { kind: "length", says: "Length of one stick." },

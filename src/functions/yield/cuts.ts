@@ -24,7 +24,7 @@ export const CUTS = declare({
   parameters: CUTTING,
   result: {
     kind: "table",
-    says: "One row a piece: stick after stick, equal sticks together, each cut longest piece first.",
+    says: "One row per piece: stick after stick, equal sticks together, each cut longest piece first.",
     columns: {
       stick: { kind: "count", says: "Number of the stick." },
       stock: { kind: "label", says: "Label of the stock the stick is taken from; its length where it has none." },

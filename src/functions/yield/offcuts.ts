@@ -21,7 +21,7 @@ export const OFFCUTS = declare({
   parameters: CUTTING,
   result: {
     kind: "table",
-    says: "One row a kind of end that is at least `keep` long, with the headings of the stock table: it goes into the stock of the next job as it stands. Where no end is, one row says so, with none available.",
+    says: "One row per kind of end that is at least `keep` long, with the headings of the stock table: it goes into the stock of the next job as it stands. Where no end is, one row says so, with none available.",
     columns: {
       length: { kind: "length", says: "Length of the end." },
       price: { kind: "money", says: "0: it is paid for." },

@@ -44,7 +44,7 @@ const blankNote = (costs: readonly Cost[]): string => {
 
 /**
  * A bid from its direct costs: overhead on direct cost, profit on direct cost and overhead together, then tax. Each cost is
- * in cents, and so is each row, reckoned from the rows printed above it, so that printed totals add printed rows.
+ * in cents, and so is each row, calculated from the rows printed above it, so that printed totals add printed rows.
  */
 export const bid = (costs: readonly Cost[], terms: Terms): readonly BidRow[] | Problem<"margin-of-all"> => {
   const direct = sum(costs);

@@ -14,7 +14,7 @@ export interface CutRow {
   readonly leftOver: Length;
 }
 
-/** One row a piece, in cutting order; positions are from the end of the stick to the start of the piece. */
+/** One row per piece, in cutting order; positions are from the end of the stick to the start of the piece. */
 export const cutList = (job: CuttingJob, plan: CuttingPlan): CutRow[] =>
   plan.sticks.flatMap((stick, index) => {
     const stock = job.stock[stick.stock]!;
