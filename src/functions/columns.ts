@@ -48,7 +48,7 @@ export interface Table<C extends Columns = Columns> {
   readonly takes: readonly string[];
 }
 
-interface ValueOf {
+export interface ColumnValueOf {
   readonly length: Length;
   readonly reading: number;
   readonly angle: number;
@@ -62,7 +62,7 @@ interface ValueOf {
   readonly choice: string;
 }
 
-type ColumnValue<C extends Column> = C extends { readonly kind: "choice"; readonly options: readonly (infer O)[] } ? O : ValueOf[C["kind"]];
+type ColumnValue<C extends Column> = C extends { readonly kind: "choice"; readonly options: readonly (infer O)[] } ? O : ColumnValueOf[C["kind"]];
 
 /** A column is always there in a row when it has a default, is required and its cells too, or reads an empty cell as 0. */
 type Present<C extends Column> = C extends { readonly default: unknown }

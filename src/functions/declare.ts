@@ -2,7 +2,7 @@ import type { Exact } from "../solver/length/exact";
 import type { Length, Unit } from "../solver/length/length";
 import type { Problem } from "../solver/problem";
 import type { ErrorCode, Failed, Given, GivenCells } from "./cells";
-import type { Columns, Plausible, RateOf, Sign, Table } from "./columns";
+import type { ColumnValueOf, Columns, Plausible, RateOf, Sign, Table } from "./columns";
 import type { GivenStair } from "./read-stair";
 import type { TableRow } from "./read-table";
 
@@ -63,25 +63,23 @@ export type Parameter =
   | (Omissible<never> & Bounded & { readonly kind: "lengths"; readonly sign: Sign; readonly badCells: "refuse" | "answer"; readonly plausible?: Plausible })
   | (Omissible<never> & Bounded & { readonly kind: "cells" });
 
-type RangeParameter = Extract<Parameter, { readonly kind: keyof typeof MOST_ROWS }>;
+export type RangeParameter = Extract<Parameter, { readonly kind: keyof typeof MOST_ROWS }>;
+
+/** An argument of one value. */
+export type CellParameter = Exclude<Parameter, RangeParameter>;
 
 /** Whether an argument is read as a range, not cell by cell. */
 export const isRange = (parameter: Parameter): parameter is RangeParameter => parameter.kind in MOST_ROWS;
 
 export const mostRows = (parameter: RangeParameter): number => ("rows" in parameter ? parameter.rows : undefined) ?? MOST_ROWS[parameter.kind];
 
+/** Whether a range may stand where the argument takes one value. */
+export const takesEach = (parameter: Parameter): parameter is CellParameter & { readonly each: true } => "each" in parameter && parameter.each === true;
+
 export type Parameters = Readonly<Record<string, Parameter>>;
 
-interface ValueOf {
-  readonly length: Length;
-  readonly reading: number;
-  readonly count: number;
-  readonly number: number;
+interface ValueOf extends Omit<ColumnValueOf, "rate" | "label" | "choice"> {
   readonly rate: Exact;
-  readonly money: Exact;
-  readonly angle: number;
-  readonly flag: boolean;
-  readonly text: string;
   readonly unit: Unit;
   readonly stair: GivenStair;
   readonly lengths: readonly (Length | undefined)[];

@@ -1,5 +1,6 @@
 import type { Column, Table } from "./columns";
-import { type Declaration, isRange, MOST_CELLS, mostRows, type Parameter } from "./declare";
+import { type Declaration, isRange, MOST_CELLS, mostRows, type Parameter, type RangeParameter, takesEach } from "./declare";
+import { isLengthKind, KINDS } from "./kinds";
 import { parseLength } from "../solver/length/parse-length";
 import { isProblem } from "../solver/problem";
 import { grouped, inBothUnits } from "./say";
@@ -8,7 +9,7 @@ import { stair } from "./tables";
 
 /** A default length, which is inches whatever the unit of the call; 0 is 0 in any unit. */
 const defaultInches = ({ kind, default: value }: Parameter): string | undefined =>
-  (kind === "length" || kind === "reading") && value !== undefined && value !== 0 ? String(value) : undefined;
+  isLengthKind(kind) && value !== undefined && value !== 0 ? String(value) : undefined;
 
 /** An argument's default as a user would type it; empty where there is none. */
 export const defaultText = (parameter: Parameter): string => {
@@ -40,29 +41,23 @@ export const signature = (declaration: Declaration): string => {
   return `${declaration.id}(${parts.join(", ")})`;
 };
 
-const KINDS: Readonly<Record<Parameter["kind"], string>> = {
-  length: "length", reading: "length", count: "whole number", number: "number", rate: "rate", money: "money", angle: "degrees",
-  choice: "one of", flag: "TRUE or FALSE", text: "text", unit: "in or mm", table: "table", stair: "stair table", lengths: "column of lengths",
-  cells: "table",
-};
+const RANGES: Readonly<Record<RangeParameter["kind"], string>> = { table: "table", stair: "stair table", lengths: "column of lengths", cells: "table" };
 
 /** What kind of value an argument takes, in words. */
 export const kindText = (parameter: Parameter): string => {
-  const kind = parameter.kind === "choice" ? `one of ${parameter.options.join(", ")}` : KINDS[parameter.kind];
+  if (isRange(parameter)) return parameter.kind === "stair" ? RANGES.stair : `${RANGES[parameter.kind]}, up to ${grouped(mostRows(parameter))} rows`;
   if (parameter.kind === "rate") return `rate of ${parameter.of}`;
-  if (isRange(parameter) && parameter.kind !== "stair") return `${kind}, up to ${grouped(mostRows(parameter))} rows`;
+  const kind = parameter.kind === "choice" ? `one of ${parameter.options.join(", ")}` : KINDS[parameter.kind].says;
   return takesEach(parameter) ? `${kind}, or a range of up to ${grouped(MOST_CELLS)}` : kind;
 };
 
-const COLUMN_KINDS: Readonly<Record<Column["kind"], string>> = {
-  length: "length", reading: "length", angle: "degrees", count: "whole number", number: "number", money: "money", rate: "rate", label: "text or number",
-  text: "text", choice: "one of", flag: "yes or no",
+const columnKind = (column: Column): string => {
+  if (column.kind === "choice") return `one of ${column.options.join(", ")}`;
+  return column.kind === "flag" ? "yes or no" : KINDS[column.kind].says;
 };
 
-export const columnKindText = (column: Column): string => {
-  const kind = column.kind === "choice" ? `one of ${column.options.join(", ")}` : COLUMN_KINDS[column.kind];
-  return column.words === undefined ? kind : `${kind}, or ${Object.keys(column.words).map(words).join(", ")}`;
-};
+export const columnKindText = (column: Column): string =>
+  column.words === undefined ? columnKind(column) : `${columnKind(column)}, or ${Object.keys(column.words).map(words).join(", ")}`;
 
 /** The tables a function reads, the stair table among them. */
 export const tablesOf = (declaration: Declaration): readonly Table[] =>
@@ -73,8 +68,6 @@ export const tablesOf = (declaration: Declaration): readonly Table[] =>
 /** Headings of a table result, empty for other results. */
 export const resultHeadings = (declaration: Declaration): readonly string[] =>
   declaration.result.kind === "table" || declaration.result.kind === "row" ? Object.keys(declaration.result.columns).map(words) : [];
-
-const takesEach = (parameter: Parameter): boolean => "each" in parameter && parameter.each === true;
 
 /** Whether an argument is a rectangle of cells to the host. */
 export const isMatrix = (parameter: Parameter): boolean => isRange(parameter) || takesEach(parameter);

@@ -1,10 +1,10 @@
 import type { BadRow } from "../solver/bad-row";
 import { lengthOf, type Unit } from "../solver/length/length";
 import { Exact } from "../solver/length/exact";
-import { type Failed, failed, folded, type Given, type GivenCells, givenFor, isEmptyOrZero, isFailed } from "./cells";
+import { type Failed, failed, folded, type Given, type GivenCells, isEmptyOrZero, isFailed } from "./cells";
 import type { Column, Columns, RowOf, Table } from "./columns";
-import { readAngle, readChoice, readCount, readFlag, readLength, readMoney, readNumber, readRate, readReading, readText } from "./read-value";
 import { headingPlaces, isHeadingRow, noQuantity, type OwnHeadings, type Places } from "./headings";
+import { defaultOf, readCell } from "./kinds";
 import { say, inSight } from "./say";
 import { words } from "../solver/words";
 
@@ -21,8 +21,8 @@ const emptyMeans = (name: string, column: Column, unit: Unit | undefined): unkno
     if (column.kind === "length") return lengthOf(0, unit ?? "in");
     return column.kind === "money" ? new Exact(0) : 0;
   }
-  if (column.kind === "length" && column.default !== undefined) return readLength(name, column.default, "in", column);
-  if ("default" in column) return column.default;
+  const standIn = defaultOf(column, unit);
+  if (standIn !== undefined) return standIn;
   return column.required && !("zero" in column) ? failed(say.emptyOrZero(name)) : undefined;
 };
 
@@ -37,37 +37,11 @@ export const readColumn = (name: string, cell: Given, column: Column, unit: Unit
   const word = wordMeans(cell, column);
   if (word !== undefined) return word === 0 && !("zero" in column) && !zeroIsPossible(column) ? undefined : word;
   if (isEmptyOrZero(cell)) return emptyMeans(name, column, unit);
-  switch (column.kind) {
-    case "length":
-      return readLength(name, cell, unit, column);
-    case "reading":
-      return readReading(name, cell, unit, column);
-    case "angle":
-      return readAngle(name, cell);
-    case "count":
-      return readCount(name, cell, column);
-    case "number": {
-      const number = readNumber(name, cell, column);
-      return "zero" in column && number === 0 ? undefined : number;
-    }
-    case "money": {
-      const amount = readMoney(name, cell, column.sign);
-      return "zero" in column && !isFailed(amount) && amount.isZero() ? undefined : amount;
-    }
-    case "rate": {
-      const rate = readRate(name, cell, column.of);
-      return isFailed(rate) ? rate : rate.toNumber();
-    }
-    case "choice":
-      return readChoice(name, cell, column.options);
-    case "flag":
-      return readFlag(name, cell);
-    case "label":
-      if (isFailed(cell)) return givenFor(name, cell);
-      return typeof cell === "number" ? cell : readText(name, cell);
-    case "text":
-      return readText(name, cell);
-  }
+  const read = readCell(name, cell, column, unit);
+  if (isFailed(read)) return read;
+  if (column.kind === "rate") return (read as Exact).toNumber();
+  const isNothing = "zero" in column && ((column.kind === "number" && read === 0) || (column.kind === "money" && (read as Exact).isZero()));
+  return isNothing ? undefined : read;
 };
 
 /** Columns up to the last that holds anything. */
@@ -131,7 +105,7 @@ export const readTable = <C extends Columns>(
     const values: Record<string, unknown> = { row: number };
     for (const { key, column, heading, index } of read) {
       const name = `${heading} in ${says}`;
-      const value = index === undefined ? ("default" in column ? columnDefault(name, column) : undefined) : readColumn(name, row[index] ?? null, column, unit);
+      const value = index === undefined ? defaultOf(column, unit) : readColumn(name, row[index] ?? null, column, unit);
       if (isFailed(value)) return { bad: value, label };
       if (value !== undefined) values[key] = value;
       else if (index === undefined && zeroIsPossible(column)) values[key] = emptyMeans(name, column, unit);
@@ -139,6 +113,3 @@ export const readTable = <C extends Columns>(
     return values as GoodRow<C>;
   });
 };
-
-const columnDefault = (name: string, column: Column): unknown =>
-  column.kind === "length" && column.default !== undefined ? readLength(name, column.default, "in", column) : "default" in column ? column.default : undefined;

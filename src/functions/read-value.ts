@@ -3,7 +3,7 @@ import { type Length, lengthIn, lengthOf, measure, type Unit } from "../solver/l
 import { parseLength } from "../solver/length/parse-length";
 import { isProblem } from "../solver/problem";
 import type { Plausible, RateOf, Sign } from "./columns";
-import { type Failed, failed, folded, type Given, isFailed, isEmpty } from "./cells";
+import { type Failed, failed, folded, type Given, givenFor, isFailed, isEmpty } from "./cells";
 import { nearest, numberText, say, shown } from "./say";
 
 /** A bare number beyond this is no length in a stair; spreadsheet dates of our time start at about 45,000. */
@@ -169,6 +169,12 @@ export const readFlag = (name: string, cell: Given): boolean | Failed => {
   if (cell !== null && matched(cell, YES)) return true;
   if (cell !== null && matched(cell, NO)) return false;
   return failed(`${name}: must be yes or no, got ${shown(cell)}`);
+};
+
+/** A name, or a number that serves as one. */
+export const readLabel = (name: string, cell: Given): string | number | Failed => {
+  if (isFailed(cell)) return givenFor(name, cell);
+  return typeof cell === "number" ? cell : readText(name, cell);
 };
 
 export const readText = (name: string, cell: Given): string | Failed => {

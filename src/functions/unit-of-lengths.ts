@@ -1,10 +1,11 @@
 import type { Failed, GivenCells } from "./cells";
 import type { Declaration } from "./declare";
+import { isLengthKind } from "./kinds";
 import { type NamedCell, unitOfCells } from "./unit-of-cells";
 
 function* lengthCells({ parameters }: Declaration, given: ReadonlyMap<string, GivenCells>): Generator<NamedCell> {
   for (const [name, parameter] of Object.entries(parameters)) {
-    if (parameter.kind !== "length" && parameter.kind !== "reading" && parameter.kind !== "lengths") continue;
+    if (!isLengthKind(parameter.kind)) continue;
     const cells = given.get(name) ?? [];
     for (const [row, line] of cells.entries()) for (const cell of line) yield { name: cells.length > 1 ? `${name}, row ${row + 1}` : name, cell };
   }

@@ -4,6 +4,7 @@ import type { Columns } from "../functions/columns";
 import type { Declaration, ExampleCell, Parameter, ResultKind } from "../functions/declare";
 import { resultHeadings } from "../functions/describe";
 import { NAMESPACE } from "../functions/formula";
+import { isLengthKind } from "../functions/kinds";
 import { cellAddress, type CellPlace } from "../sheets/cell-address";
 import { ANGLE, MONEY, PERCENT, SIXTEENTHS, TYPED_LENGTH } from "../sheets/sheet-builder";
 import type { PlainValue } from "../sheets/sheet-data";
@@ -32,14 +33,12 @@ const valueOf = (parameter: Parameter, given: ExampleCell | undefined): Rows | u
   return value === undefined || value === "" ? undefined : [[value]];
 };
 
-const isLength = (kind: string | undefined): boolean => kind === "length" || kind === "reading" || kind === "lengths";
-
 /** Which columns of an argument take lengths, so that 1/2 typed there stays a length. */
 const lengthColumns = (parameter: Parameter, [headings = []]: Rows): readonly boolean[] => {
   if (parameter.kind === "stair") return [false, true];
-  if (parameter.kind !== "table") return headings.map(() => isLength(parameter.kind));
+  if (parameter.kind !== "table") return headings.map(() => isLengthKind(parameter.kind));
   const columns: Columns = parameter.table.columns;
-  return headings.map((heading) => isLength(Object.entries(columns).find(([key]) => folded(key) === folded(String(heading ?? "")))?.[1].kind));
+  return headings.map((heading) => isLengthKind(Object.entries(columns).find(([key]) => folded(key) === folded(String(heading ?? "")))?.[1].kind));
 };
 
 const argumentCell = (value: PlainValue | null, isTyped: boolean): PutCell => {

@@ -1,0 +1,87 @@
+import { type Length, measure, type Unit } from "../solver/length/length";
+import { isProblem, type Problem } from "../solver/problem";
+import { words } from "../solver/words";
+import { type Answer, type AnswerCells, type Failed, failed, isFailed } from "./cells";
+import type { Measured, ResultCell, ResultColumns, ResultKind, ResultRow } from "./declare";
+import { isLengthKind } from "./kinds";
+import type { Context, Lengths } from "./read-argument";
+import { sentence } from "./say";
+
+/** The sentence of a problem, worded by the declaration. */
+const worded = (found: Problem, { declaration, unit }: Context): Failed => {
+  const wording = declaration.problems[found.problem];
+  if (wording === undefined) throw new Error(`${declaration.id} does not word the problem "${found.problem}"`);
+  return failed(sentence(wording.says, found.details, unit ?? "in"), wording.cell);
+};
+
+const isMeasured = (value: unknown): value is Measured =>
+  typeof value === "object" && value !== null && "kind" in value && "value" in value;
+
+const finite = (value: number, context: Context): Answer => {
+  if (!Number.isFinite(value)) return failed(`${context.declaration.id}: the numbers given lead to no finite answer`);
+  return value === 0 ? 0 : value;
+};
+
+const answerCell = (value: ResultCell | boolean, kind: ResultKind, context: Context): Answer => {
+  if (value === undefined) return "";
+  if (typeof value === "string" || typeof value === "boolean") return value;
+  if (typeof value === "number") return finite(value, context);
+  if (isFailed(value)) return value;
+  if (isProblem(value)) return worded(value, context);
+  if (isMeasured(value)) return answerCell(value.value, value.kind, context);
+  return finite(kind === "length" ? measure(value, context.unit ?? "in") : value.toNumber(), context);
+};
+
+/** What stands in the unit column beside a value. */
+const unitText = (value: ResultCell, unit: Unit | undefined): string | undefined => {
+  if (!isMeasured(value)) return undefined;
+  if (isLengthKind(value.kind)) return unit ?? "in";
+  return value.kind === "angle" ? "deg" : "";
+};
+
+const TEXTUAL: readonly ResultKind[] = ["text", "label"];
+
+const answerRow = (row: ResultRow, columns: ResultColumns, context: Context): Answer[] => {
+  const bad = row.bad === undefined ? undefined : isProblem(row.bad) ? worded(row.bad, context) : row.bad;
+  return Object.entries(columns).map(([key, column]) => {
+    if (column.kind === "unit") return context.unit ?? "in";
+    const value = key === "unit" ? (row[key] ?? unitText(row["value"], context.unit)) : row[key];
+    if (value !== undefined || bad === undefined) return answerCell(value, column.kind, context);
+    if (key === "note") return bad.says;
+    return TEXTUAL.includes(column.kind) ? "" : bad;
+  });
+};
+
+const headingsOf = (columns: ResultColumns): Answer[] => Object.keys(columns).map(words);
+
+/** What a function answers, as cells; `shape` is that of the lengths it was given, where it has one. */
+export const answerCells = (filled: ReadonlyMap<string, unknown>, context: Context, shape: Lengths | undefined): Answer | AnswerCells => {
+  const { declaration } = context;
+  const given: Record<string, unknown> = Object.fromEntries(filled);
+  for (const [name, parameter] of Object.entries(declaration.parameters)) {
+    if (given[name] === undefined && parameter.defaultsTo !== undefined) given[name] = given[parameter.defaultsTo];
+  }
+  const answer = declaration.solve(given as never);
+  if (isProblem(answer)) return worded(answer, context);
+  const { result } = declaration;
+  if (result.kind === "table") {
+    const rows = (answer as readonly ResultRow[]).map((row) => answerRow(row, result.columns, context));
+    return given["headings"] === false ? rows : [headingsOf(result.columns), ...rows];
+  }
+  if (result.kind === "row") {
+    const row = answer as ResultRow;
+    const columns = Object.fromEntries(Object.entries(result.columns).filter(([key, { mayLack }]) => mayLack !== true || row[key] !== undefined));
+    return [answerRow(row, columns, context)];
+  }
+  if (result.kind === "lengths") {
+    const lengths = (answer as readonly (Length | Problem | undefined)[]).values();
+    return (shape?.rows ?? []).map((row) =>
+      row.map((cell) => {
+        if (cell === undefined) return "";
+        const length = lengths.next().value;
+        return isFailed(cell) ? cell : answerCell(length, "length", context);
+      }),
+    );
+  }
+  return answerCell(answer as ResultCell, result.kind === "cell" ? "value" : result.kind, context);
+};

@@ -1,0 +1,62 @@
+import { isBadRow } from "../solver/bad-row";
+import type { Length, Unit } from "../solver/length/length";
+import { type Failed, failed, type GivenCells, givenFor, isEmpty, isEmptyOrZero, isFailed } from "./cells";
+import type { CellParameter, Declaration, Parameter, RangeParameter } from "./declare";
+import { defaultOf, readCell } from "./kinds";
+import { ownHeadings } from "./own-headings";
+import { readStair } from "./read-stair";
+import { readTable } from "./read-table";
+import { readLength } from "./read-value";
+import { say } from "./say";
+
+/** What a call works in: the unit of its bare numbers; undefined where a function has none and its numbers, in inches, say none. */
+export interface Context {
+  readonly declaration: Declaration;
+  readonly unit: Unit | undefined;
+}
+
+/** The value of an argument that takes one cell; undefined means it was left out and nothing stands in for it. */
+export const readArgument = (name: string, cells: GivenCells | undefined, parameter: CellParameter, unit: Unit | undefined): unknown => {
+  const rows = cells?.length ?? 0;
+  const columns = cells?.[0]?.length ?? 0;
+  if (rows * columns > 1) return failed(say.oneValue(name, rows, columns));
+  const cell = cells?.[0]?.[0] ?? null;
+  if (!isEmpty(cell)) return readCell(name, cell, parameter, unit);
+  if (parameter.default !== undefined) return defaultOf(parameter, unit);
+  if (parameter.optional === true || parameter.defaultsTo !== undefined) return undefined;
+  return failed(say.missing(name, parameter.says));
+};
+
+export const isLeftOut = (cells: GivenCells | undefined): boolean => cells === undefined || (cells.length === 1 && cells[0]?.length === 1 && isEmpty(cells[0][0] ?? null));
+
+/** The value of an argument that takes a range. */
+export const readRange = (name: string, cells: GivenCells | undefined, parameter: RangeParameter, { declaration, unit }: Context): unknown => {
+  if (isLeftOut(cells) || cells === undefined) {
+    return parameter.optional === true ? undefined : failed(say.missing(name, parameter.says));
+  }
+  const [only] = cells;
+  if (cells.length === 1 && only?.length === 1 && only[0] !== undefined && isFailed(only[0])) return givenFor(name, only[0]);
+  if (parameter.kind === "stair") return readStair(name, cells);
+  if (parameter.kind === "table") {
+    const rows = readTable(name, parameter.table, cells, unit, ownHeadings(declaration.id));
+    if (isFailed(rows)) return rows;
+    return (parameter.badRows === "refuse" ? rows.find(isBadRow)?.bad : undefined) ?? rows;
+  }
+  if (parameter.kind === "lengths") return lengthsOf(name, cells, parameter, unit);
+  return cells;
+};
+
+/** Lengths in the shape they were given in; undefined where a cell takes no part. */
+export interface Lengths {
+  readonly rows: readonly (readonly (Length | Failed | undefined)[])[];
+}
+
+const lengthsOf = (name: string, cells: GivenCells, parameter: Extract<Parameter, { kind: "lengths" }>, unit: Unit | undefined): Lengths | Failed => {
+  const rows = cells.map((row, line) =>
+    row.map((cell) =>
+      isEmptyOrZero(cell) && parameter.sign === "positive" ? undefined : readLength(`${name}, row ${line + 1}`, isEmpty(cell) ? 0 : cell, unit, parameter),
+    ),
+  );
+  const bad = parameter.badCells === "refuse" ? rows.flat().find(isFailed) : undefined;
+  return bad ?? (rows.flat().every((cell) => cell === undefined) ? failed(say.emptyOrZero(name)) : { rows });
+};
