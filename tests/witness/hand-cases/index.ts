@@ -1,0 +1,11 @@
+import type { WorkedCase } from "../worked-case";
+import { bookCases } from "./books";
+import { codeCases } from "./code";
+import { cuttingCases } from "./cutting";
+import { fitCases } from "./fit";
+import { layoutCases } from "./layout";
+import { notationCases } from "./notation";
+import { orderCases } from "./order";
+
+/** Cases by hand that no user needs to read, by function. */
+export const handCases: Readonly<Record<string, readonly WorkedCase[]>> = { ...notationCases, ...layoutCases, ...codeCases, ...orderCases, ...cuttingCases, ...fitCases, ...bookCases };

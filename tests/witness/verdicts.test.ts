@@ -1,0 +1,24 @@
+import { VERDICTS } from "../../src/solver/code/check";
+import { catalogue } from "../../src/functions/catalogue";
+import { answerOf, casesOf, isMet } from "./worked-case";
+
+/** Words of judgement, by function; CHECK's own list is the solver's. */
+const WORDS: Readonly<Record<string, readonly string[]>> = {
+  CHECK: VERDICTS,
+  CHOICES: ["pass", "assumed: would pass", "caution", "not on file", "not given", "assumed: would fail", "fail"],
+  UNIFORMITY: ["pass", "fail", "assumed: would pass", "assumed: would fail", "not given"],
+  VARIANCE: ["favourable", "unfavourable", "none"],
+};
+
+const EVERY = Object.entries(WORDS).flatMap(([id, all]) => all.map((word) => [id, word] as const));
+
+test.each(EVERY)("%s: the verdict %s, were it another, would fail a case", (id, word) => {
+  const declaration = catalogue.find((one) => one.id === id);
+  if (declaration === undefined) throw new Error(`no ${id}`);
+  const others = (WORDS[id] ?? []).filter((other) => other !== word);
+  const unnoticed = others.filter((other) => !casesOf(declaration).some((worked) => {
+    const rows = answerOf(declaration, worked.given);
+    return !isMet(worked, rows.map((row) => row.map((cell) => (cell === word ? other : cell))));
+  }));
+  expect(unnoticed).toEqual([]);
+});
