@@ -1,3 +1,4 @@
+import { DEGREES_PER_RADIAN, RADIANS_PER_DEGREE } from "../solver/degrees";
 import { returnMarks } from "../solver/fit/return-marks";
 import { arcRadius } from "../solver/layout/arc-radius";
 import { skirt } from "../solver/layout/skirt";
@@ -10,10 +11,8 @@ const RUN = 10;
 const NOSING = 1.25;
 const TREAD = 1;
 const FLOOR = 0.75;
-const RADIANS = Math.PI / 180;
-
 const along = ([ax, ay]: Point, [bx, by]: Point, share: number): Point => [ax + (bx - ax) * share, ay + (by - ay) * share];
-const onCircle = (radius: number, degrees: number): Point => [radius * Math.cos(degrees * RADIANS), radius * Math.sin(degrees * RADIANS)];
+const onCircle = (radius: number, degrees: number): Point => [radius * Math.cos(degrees * RADIANS_PER_DEGREE), radius * Math.sin(degrees * RADIANS_PER_DEGREE)];
 const arc = (radius: number, from: number, to: number): Point[] =>
   Array.from({ length: 41 }, (_, part) => onCircle(radius, from + ((to - from) * part) / 40));
 
@@ -107,7 +106,7 @@ const skirtFigure: Figure = {
   says: "A closed skirt shows m above the nosing line, square to it, and reaches down to the lowest back corner of a tread; plumb ends, a level cut on the floor.",
   marks: (() => {
     const shows = 3;
-    const found = skirt({ rise: RISE, run: RUN, risers: FLIGHT, nosing: NOSING, treadThickness: TREAD, lowerBuildUp: 0, throat: 5, shows, foot: 4, head: 4 });
+    const found = skirt({ rise: RISE, run: RUN, risers: FLIGHT, nosing: NOSING, treadThickness: TREAD, lowerBuildUp: 0, boardWidth: 10, shows, foot: 4, head: 4 });
     const slope = Math.hypot(RISE, RUN);
     const above: Point = [(-shows * RISE) / slope, (shows * RUN) / slope];
     const lift = (shows * slope) / RUN;
@@ -143,7 +142,7 @@ const winders: Figure = {
   marks: (() => {
     const [inner, width, walkline] = [6, 36, 12];
     const outer = inner + width;
-    const wall = (degrees: number): Point => (degrees <= 45 ? [outer, outer * Math.tan(degrees * RADIANS)] : [outer * Math.tan((90 - degrees) * RADIANS), outer]);
+    const wall = (degrees: number): Point => (degrees <= 45 ? [outer, outer * Math.tan(degrees * RADIANS_PER_DEGREE)] : [outer * Math.tan((90 - degrees) * RADIANS_PER_DEGREE), outer]);
     return [
       thin(...arc(inner, 0, 90)),
       dashed(...arc(inner + walkline, 0, 90)),
@@ -182,7 +181,7 @@ const arcFigure: Figure = {
   marks: (() => {
     const [chord, rise] = [24, 6];
     const radius = arcRadius(chord, rise);
-    const half = (Math.asin(chord / 2 / radius) / Math.PI) * 180;
+    const half = Math.asin(chord / 2 / radius) * DEGREES_PER_RADIAN;
     const moved = ([x, y]: Point): Point => [x, y - (radius - rise)];
     return [
       line(...arc(radius, 90 + half, 90 - half).map(moved)),
@@ -256,7 +255,7 @@ const tread: Figure = {
     const [distanceRead, depth, back, s, farRight] = [10, 14, 36, 1.5, 38];
     const carried = (x: number, from: number, to = depth): number => from + ((x - from) * to) / distanceRead;
     const [leftNose, rightNose] = [carried(s, 0), carried(farRight, back)];
-    const angleOf = (out: number): number => Math.atan2(out, distanceRead) / RADIANS;
+    const angleOf = (out: number): number => Math.atan2(out, distanceRead) * DEGREES_PER_RADIAN;
     const width = 2.5;
     const found = returnMarks(angleOf(farRight - back), angleOf(-s), { back, front: rightNose - leftNose }, { depth, overhang: width, returnWidth: width, backGap: 0 });
     const [toe, heel] = [leftNose + found.toe, leftNose + found.heel];

@@ -4,7 +4,7 @@ import { type Answer, type AnswerCells, type Failed, failed, type GivenCells, gi
 import { type CellParameter, type Declaration, isRange, takesEach } from "./declare";
 import { KINDS } from "./kinds";
 import { size, tooLarge } from "./range-size";
-import { type Context, isLeftOut, type Lengths, readArgument, readRange } from "./read-argument";
+import { type Context, isLeftOut, type Lengths, readArgument, readRange, type Stairs } from "./read-argument";
 import { readStair } from "./read-stair";
 import { say } from "./say";
 import { unitOfLengths } from "./unit-of-lengths";
@@ -56,13 +56,18 @@ const lifted = (given: Arguments, context: Context): AnswerCells | Failed | unde
   );
 };
 
+const stairsOf = (declaration: Declaration, given: Arguments): Stairs =>
+  new Map(Object.entries(declaration.parameters).flatMap(([name, { kind }]) => {
+    const cells = given.get(name);
+    return kind !== "stair" || cells === undefined || isLeftOut(cells) ? [] : [[name, readStair(name, cells)] as const];
+  }));
+
 /** The unit of bare numbers: the `unit` argument, the unit row of the stair table, or, with neither, what the lengths given say. */
-const unitOf = (declaration: Declaration, given: Arguments): Unit | undefined | Failed => {
+const unitOf = (declaration: Declaration, given: Arguments, stairs: Stairs): Unit | undefined | Failed => {
   for (const [name, parameter] of Object.entries(declaration.parameters)) {
     if (parameter.kind === "unit") return readArgument(name, given.get(name), parameter, undefined) as Unit | Failed;
     if (parameter.kind === "stair") {
-      const cells = given.get(name);
-      const read = cells === undefined || isLeftOut(cells) ? undefined : readStair(name, cells);
+      const read = stairs.get(name);
       return read === undefined || isFailed(read) ? undefined : read.unit;
     }
   }
@@ -84,8 +89,9 @@ export const call = (declaration: Declaration, passed: readonly unknown[]): Answ
     if (large !== undefined) return large;
     given.set(name, cells);
   }
-  const unit = unitOf(declaration, given);
+  const stairs = stairsOf(declaration, given);
+  const unit = unitOf(declaration, given, stairs);
   if (isFailed(unit)) return unit;
-  const context: Context = { declaration, unit };
+  const context: Context = { declaration, unit, stairs };
   return lifted(given, context) ?? once(given, context);
 };

@@ -84,7 +84,4 @@ export type RowOf<C extends Columns> = Simplified<
   }
 >;
 
-/** Labels of the stair table: every one may be left out, and a solver sees only what the user gave. */
-export type LabelsOf<C extends Columns> = Simplified<{ readonly [K in keyof C]?: ColumnValue<C[K]> }>;
-
 export const table = <const C extends Columns>(name: string, says: string, columns: C, further: Partial<Pick<Table, "ambiguous" | "takes">> = {}): Table<C> => ({ name, says, columns, takes: [], ...further });

@@ -4,6 +4,7 @@ import { isLengthKind, KINDS } from "./kinds";
 import { parseLength } from "../solver/length/parse-length";
 import { isProblem } from "../solver/problem";
 import { grouped, inBothUnits } from "./say";
+import { STAIR_LABELS, type StairLabel } from "../solver/stair-labels";
 import { words } from "../solver/words";
 import { stair } from "./tables";
 
@@ -64,6 +65,10 @@ export const tablesOf = (declaration: Declaration): readonly Table[] =>
   Object.values(declaration.parameters).flatMap((parameter) =>
     parameter.kind === "table" ? [parameter.table] : parameter.kind === "stair" ? [stair] : [],
   );
+
+/** Labels of the stair table that a function reads. */
+export const labelsRead = (declaration: Declaration): readonly string[] =>
+  Object.entries<StairLabel>(STAIR_LABELS).flatMap(([name, { readBy }]) => (readBy.some((reader) => reader === declaration.id) ? [words(name)] : []));
 
 /** Headings of a table result, empty for other results. */
 export const resultHeadings = (declaration: Declaration): readonly string[] =>

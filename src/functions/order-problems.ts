@@ -8,4 +8,5 @@ export const ORDER_PROBLEMS = {
   "no-width": { cell: "#VALUE!", says: "width: is missing, empty or 0; give width, skirt to skirt, or a table of readings" },
   "reading-fits-no-piece": { cell: "#VALUE!", says: "readings: step {step}: readings do not make a piece; TREADFIT of the same readings says why" },
   "tread-thicker-than-rise": { cell: "#VALUE!", says: "tread thickness: {thickness} leaves no riser under a rise of {rise}; a thinner tread" },
+  "lap-over-tread": { cell: "#VALUE!", says: "lap: {lap} is more than the tread is thick, {thickness}" },
 } as const;

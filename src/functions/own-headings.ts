@@ -5,7 +5,7 @@ import type { Table } from "./columns";
 import type { Declaration } from "./declare";
 import { resultHeadings } from "./describe";
 import type { Home, OwnHeadings } from "./headings";
-import { stair, stairCheck, takeoffItems } from "./tables";
+import { stair, takeoffItems } from "./tables";
 
 const headingKeys = ({ columns }: Table, isRequired?: boolean): string[] =>
   Object.entries(columns).flatMap(([key, { required }]) => (isRequired === undefined || (required === true) === isRequired ? [folded(words(key))] : []));
@@ -51,7 +51,7 @@ const homesFrom = (id: string): Homes => {
   inTables(step);
   inTables(near, true);
   inTables(near);
-  for (const table of [stair, stairCheck]) belong(headingKeys(table), "the stair table", stair);
+  belong(headingKeys(stair), "the stair table", stair);
   for (const { id: other } of near) belong(results.get(other) ?? [], `the result of ${other}`, other);
   belong(headingKeys(takeoffItems), "the items of TAKEOFF", takeoffItems);
   return new Map([...found].map(([key, { name, tables }]) => [key, { name, isOneOfSeveral: tables.size > 1 }]));

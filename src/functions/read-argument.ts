@@ -4,7 +4,7 @@ import { type Failed, failed, type GivenCells, givenFor, isEmpty, isEmptyOrZero,
 import type { CellParameter, Declaration, Parameter, RangeParameter } from "./declare";
 import { defaultOf, readCell } from "./kinds";
 import { ownHeadings } from "./own-headings";
-import { readStair } from "./read-stair";
+import type { GivenStair } from "./read-stair";
 import { readTable } from "./read-table";
 import { readLength } from "./read-value";
 import { say } from "./say";
@@ -13,7 +13,11 @@ import { say } from "./say";
 export interface Context {
   readonly declaration: Declaration;
   readonly unit: Unit | undefined;
+  /** The stair tables of the call, by argument: read once, for the unit and for their labels. */
+  readonly stairs: Stairs;
 }
+
+export type Stairs = ReadonlyMap<string, GivenStair | Failed>;
 
 /** The value of an argument that takes one cell; undefined means it was left out and nothing stands in for it. */
 export const readArgument = (name: string, cells: GivenCells | undefined, parameter: CellParameter, unit: Unit | undefined): unknown => {
@@ -30,13 +34,13 @@ export const readArgument = (name: string, cells: GivenCells | undefined, parame
 export const isLeftOut = (cells: GivenCells | undefined): boolean => cells === undefined || (cells.length === 1 && cells[0]?.length === 1 && isEmpty(cells[0][0] ?? null));
 
 /** The value of an argument that takes a range. */
-export const readRange = (name: string, cells: GivenCells | undefined, parameter: RangeParameter, { declaration, unit }: Context): unknown => {
+export const readRange = (name: string, cells: GivenCells | undefined, parameter: RangeParameter, { declaration, unit, stairs }: Context): unknown => {
   if (isLeftOut(cells) || cells === undefined) {
     return parameter.optional === true ? undefined : failed(say.missing(name, parameter.says));
   }
   const [only] = cells;
   if (cells.length === 1 && only?.length === 1 && only[0] !== undefined && isFailed(only[0])) return givenFor(name, only[0]);
-  if (parameter.kind === "stair") return readStair(name, cells);
+  if (parameter.kind === "stair") return stairs.get(name);
   if (parameter.kind === "table") {
     const rows = readTable(name, parameter.table, cells, unit, ownHeadings(declaration.id));
     if (isFailed(rows)) return rows;

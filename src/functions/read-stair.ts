@@ -1,26 +1,27 @@
 import type { Unit } from "../solver/length/length";
 import { type Failed, failed, folded, type Given, type GivenCells, isEmpty, isFailed } from "./cells";
-import type { Column, Columns, LabelsOf } from "./columns";
+import type { Column } from "./columns";
 import { readChoice } from "./read-value";
 import { readColumn } from "./read-table";
 import { nearest, say } from "./say";
 import { unitOfCells } from "./unit-of-cells";
 import { words } from "../solver/words";
-import { stair, stairCheck } from "./tables";
-
-export type StairLabels = LabelsOf<typeof stair.columns> & Readonly<Record<string, unknown>>;
+import type { StairFacts, StairLabelName } from "../solver/layout/stair-facts";
+import { STAIR_LABELS } from "../solver/stair-labels";
+import { stair } from "./tables";
 
 /** A stair table as read: the unit of its bare numbers and what the user gave, by label. */
 export interface GivenStair {
   readonly unit: Unit;
-  readonly given: StairLabels;
+  readonly given: StairFacts;
   /** By label, why a value stands there that nobody gave: LAYOUT says so beside it. */
   readonly assumed: Readonly<Record<string, string>>;
 }
 
-const columns: Columns = { ...stair.columns, ...stairCheck.columns };
-const keys = Object.keys(columns);
+const { columns } = stair;
+const keys = Object.keys(columns) as StairLabelName[];
 const labels = keys.map(words);
+const keysByLabel: ReadonlyMap<string, StairLabelName> = new Map(keys.map((key) => [folded(words(key)), key]));
 
 /** Headings LAYOUT spills above its labels; such a row is no label. */
 const HEADING = "label";
@@ -46,15 +47,13 @@ const rowsOf = (cells: GivenCells) =>
     return isEmpty(label) || (typeof label === "string" && folded(label) === HEADING) ? [] : [{ label, value: row[1] ?? null, beside: row[2] ?? null, because }];
   });
 
-const KEYS: ReadonlyMap<string, string> = new Map(keys.map((key) => [folded(words(key)), key]));
-
-const keyOf = (label: Given): string | undefined => KEYS.get(folded(String(label)));
+const keyOf = (label: Given): StairLabelName | undefined => keysByLabel.get(folded(String(label)));
 
 /** Without a row `unit` metric text throughout makes the table one in mm; beside bare numbers or inches it is refused. */
 const unitWithoutRow = (rows: ReturnType<typeof rowsOf>): Unit | Failed => {
   const lengths = rows.flatMap(({ label, value }) => {
     const key = isFailed(label) ? undefined : keyOf(label);
-    return key !== undefined && columns[key]?.kind === "length" ? [{ name: words(key), cell: value }] : [];
+    return key !== undefined && columns[key].kind === "length" ? [{ name: words(key), cell: value }] : [];
   });
   const unit = unitOfCells(lengths) ?? "in";
   return isFailed(unit) ? failed(`${unit.says}, or add a row unit`) : unit;
@@ -65,7 +64,7 @@ export const readStair = (argument: string, cells: GivenCells): GivenStair | Fai
   const rows = rowsOf(cells);
   if (rows.length === 0) return failed(say.emptyTable(argument, ["a label and a value in each row, such as total rise and 107 1/2"]));
   const unitRow = rows.find(({ label }) => typeof label === "string" && folded(label) === "unit");
-  const unit = unitRow === undefined || isEmpty(unitRow.value) ? unitWithoutRow(rows) : readChoice("unit", unitRow.value, stair.columns.unit.options);
+  const unit = unitRow === undefined || isEmpty(unitRow.value) ? unitWithoutRow(rows) : readChoice("unit", unitRow.value, STAIR_LABELS.unit.options);
   if (isFailed(unit)) return unit;
   const given: Record<string, unknown> = {};
   const assumed: Record<string, string> = {};
@@ -73,8 +72,8 @@ export const readStair = (argument: string, cells: GivenCells): GivenStair | Fai
     if (isFailed(label)) return failed(say.passedOn(`${argument}, label`, label.failed), label.failed);
     const key = keyOf(label);
     if (key === undefined) return failed(say.unknown(`${argument}, label`, String(label), nearest(String(label), labels), []));
-    const column = key === undefined ? undefined : columns[key];
-    if (key === "unit" || key === undefined || column === undefined) continue;
+    if (key === "unit") continue;
+    const column = columns[key];
     const other = otherUnit(value, column, beside, unit as Unit);
     if (other !== undefined) return failed(say.unitBeside(words(key), value, other, unit as Unit));
     const read = readColumn(words(key), value, column, unit as Unit);
@@ -85,5 +84,5 @@ export const readStair = (argument: string, cells: GivenCells): GivenStair | Fai
     else if (!(key in given)) assumed[key] = because;
     given[key] = read;
   }
-  return { unit: unit as Unit, given: given as StairLabels, assumed };
+  return { unit: unit as Unit, given: given as StairFacts, assumed };
 };

@@ -1,6 +1,7 @@
-import { CHECK_LABELS, FACT_LABELS, type FactLabel } from "../solver/code/fact-labels";
+import type { StairLabelName } from "../solver/layout/stair-facts";
+import { STAIR_LABELS, type StairLabel } from "../solver/stair-labels";
 import { TAKEOFF_ITEMS, TAKEOFF_UNITS } from "../solver/takeoff/items";
-import { type Column, type Columns, table } from "./columns";
+import { type Column, type Sign, table } from "./columns";
 
 /** What users type into their own sheets. Headings and labels are the keys below as words; the order is the order read without headings. */
 
@@ -170,64 +171,32 @@ export const amendments = table("amendments", "One row per limit the local autho
   authority: { kind: "text", default: "", says: "Who amended it." },
 }, { takes: ["CHECK"] });
 
-/** Labels of the stair table, in the order they are printed. A label left out takes its default, and the layout says so. */
-export const stair = table("stair", "Labels in the first column, values in the second; further columns are the user's own.", {
-  unit: { kind: "choice", options: ["in", "mm"], says: "Unit of bare numbers." },
-  totalRise: { kind: "length", sign: "positive", plausible: "total rise", says: "Finish floor to finish floor." },
-  risers: { kind: "count", sign: "positive", says: "Number of risers; without it, from the greatest rise." },
-  maxRise: { kind: "length", sign: "positive", plausible: "rise", says: "Greatest rise wanted." },
-  unitRise: { kind: "length", sign: "positive", plausible: "rise", says: "Rise of one step." },
-  run: { kind: "length", sign: "positive", plausible: "run", says: "Nosing to nosing." },
-  treadDepth: { kind: "length", sign: "positive", plausible: "run", says: "The codes' word for the run, nosing to nosing." },
-  treads: { kind: "count", sign: "positive", says: "Number of treads." },
-  totalRun: { kind: "length", sign: "positive", says: "Run times the number of treads." },
-  availableRun: { kind: "length", sign: "positive", says: "Room there is for the total run." },
-  topTread: { kind: "choice", options: ["floor", "flush"], says: "Whether the upper floor is the last tread, or a tread lies level with it." },
-  nosing: { kind: "length", sign: "not negative", says: "How far the nosing projects past the riser face below it." },
-  treadThickness: { kind: "length", sign: "positive", says: "Thickness of the finished tread." },
-  riserThickness: { kind: "length", sign: "positive", says: "Thickness of the finished riser." },
-  width: { kind: "length", sign: "positive", says: "Skirt to skirt, finished." },
-  openEnd: { kind: "choice", options: ["none", "left", "right", "both"], says: "Ends that show, with a return." },
-  overhang: { kind: "length", sign: "not negative", says: "How far a mitred return stands past the skirt." },
-  returnWidth: { kind: "length", sign: "positive", says: "Width of the return." },
-  runPast: { kind: "length", sign: "not negative", says: "How far risers run past the open skirt. RISERFIT takes 1/4 in where it is left out there: give it in both, or blanks come short." },
-  lap: { kind: "length", sign: "not negative", says: "How far a riser runs down past the top of the tread below it." },
-  riserOn: { kind: "choice", options: ["off", "behind", "both"], says: "Finished risers in place when treads were read: none, the one behind the tread, or both." },
-  lowerBuildUp: { kind: "length", sign: "not negative", says: "Floor still to be laid at the bottom." },
-  upperBuildUp: { kind: "length", sign: "not negative", says: "Floor still to be laid at the top." },
-  stringers: { kind: "count", sign: "positive", says: "Number of stringers." },
-  stringerBoard: { kind: "length", sign: "positive", says: "Width of the board stringers are cut from." },
-  skirtThickness: { kind: "length", sign: "positive", says: "Thickness of the skirt boards." },
-  skirtShows: { kind: "length", sign: "not negative", says: "What a closed skirt shows above the nosing line, square to it." },
-  skirtFoot: { kind: "length", sign: "not negative", says: "How far a closed skirt runs on before the first nosing, level." },
-  skirtHead: { kind: "length", sign: "not negative", says: "How far a closed skirt runs on past the landing nosing, level." },
-  headroom: { kind: "length", sign: "positive", says: "Headroom wanted." },
-  opening: { kind: "length", sign: "positive", says: "Opening there is, level, from the landing nosing." },
-  floorThickness: { kind: "length", sign: "positive", says: "Floor structure at the opening, finish to finish." },
-  trimLength: { kind: "length", sign: "not negative", says: "Saw allowance on the length of a blank." },
-  trimDepth: { kind: "length", sign: "not negative", says: "Saw allowance on the depth of a blank." },
-  landingNosing: { kind: "flag", default: true, says: "Whether the upper floor gets a nosing piece." },
-  species: { kind: "text", says: "Wood of the treads." },
-  boardDepth: { kind: "length", sign: "positive", says: "Run + nosing." },
-  pitch: { kind: "number", sign: "positive", says: "Angle of the nosing line in degrees." },
-  slopeLength: { kind: "length", sign: "positive", says: "Nosing to nosing along the slope." },
-  throat: { kind: "length", sign: "any", says: "What is left of the stringer board under the cuts, square to the slope." },
-  drop: { kind: "length", sign: "any", says: "Taken off the foot of the stringers." },
-  hang: { kind: "length", sign: "any", says: "Rough upper floor down to the stringer's top level cut." },
-  "2R+T": { kind: "length", sign: "positive", says: "Twice the rise plus the run." },
-  openingNeededFromTheLandingNosing: { kind: "length", sign: "positive", says: "Opening that gives the headroom wanted, from the landing nosing." },
-  openingNeededFromTheFace: { kind: "length", sign: "positive", says: "The same from the face of the top riser." },
-  headroomFound: { kind: "length", sign: "positive", says: "Headroom under the opening there is." },
-});
-
-const checkColumn = ({ kind, choices, says }: FactLabel): Column => {
-  if (kind === "choice") return { kind, options: choices ?? [], says };
-  return kind === "length" || kind === "count" ? { kind, sign: "positive", says } : { kind: "number", sign: "positive", says };
+/** A label as a column is read. Angles and slopes are plain numbers: 0 is an empty cell there. */
+const labelColumn = ({ kind, plausible, options = [], default: standIn, says, ...label }: StairLabel): Column => {
+  const sign: Sign = label.sign ?? "positive";
+  switch (kind) {
+    case "length":
+      return { kind, sign, says, ...(plausible === undefined ? {} : { plausible }) };
+    case "count":
+      return { kind, sign, says };
+    case "number":
+    case "angle":
+    case "ratio":
+      return { kind: "number", sign, says };
+    case "choice":
+      return { kind, options, says };
+    case "flag":
+      return { kind, default: standIn !== undefined && "value" in standIn && standIn.value === true, says };
+    case "text":
+      return { kind, says };
+  }
 };
 
-const checkColumns: Columns = Object.fromEntries(CHECK_LABELS.map((name) => [name, checkColumn(FACT_LABELS[name])]));
-
-export const stairCheck = table("stair, for the check only", "Labels of the stair table that only CHECK reads.", checkColumns);
+export const stair = table(
+  "stair",
+  "Labels in the first column, values in the second; further columns are the user's own.",
+  Object.fromEntries(Object.entries<StairLabel>(STAIR_LABELS).map(([name, label]) => [name, labelColumn(label)])) as Readonly<Record<StairLabelName, Column>>,
+);
 
 /** Items of a takeoff, each by its rule; a stair has those there is any of. */
 export const takeoffItems = table(

@@ -84,6 +84,7 @@ const functionPart = (page: Document, shown: ShownFunction, { solve, insert }: P
   if (insert !== undefined) whole.append(insertButton(page, shown.id, insert));
   whole.append(
     ...terms(page, "arguments", "Arguments", shown.arguments.map((one) => [one.name, `${one.kind}; ${one.default === "required" || one.default === "may be left out" ? one.default : `left out: ${one.default}`}`, one.says])),
+    ...(shown.labels.length === 0 ? [] : [element(page, "p", `Labels of the stair table it reads: ${shown.labels.join(", ")}.`, "quiet")]),
     element(page, "h4", "Result"),
     element(page, "p", sentence(page, shown.result)),
     ...terms(page, "columns", "Columns of the result", shown.columns.map(({ heading, says }) => [heading, "", says])),
@@ -96,7 +97,7 @@ const functionPart = (page: Document, shown: ShownFunction, { solve, insert }: P
 };
 
 const helpText = (shown: ShownFunction): string =>
-  [shown.id, shown.group, shown.says, shown.result, shown.source, ...shown.arguments.flatMap(({ name, says }) => [name, says]), ...shown.columns.flatMap(({ heading, says }) => [heading, says])]
+  [shown.id, shown.group, shown.says, shown.result, shown.source, ...shown.arguments.flatMap(({ name, says }) => [name, says]), ...shown.labels, ...shown.columns.flatMap(({ heading, says }) => [heading, says])]
     .join(" ")
     .toLowerCase();
 

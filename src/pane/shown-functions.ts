@@ -5,7 +5,7 @@ import type { Answer } from "../functions/cells";
 import { CAUTION, SAW_CAUTION } from "../functions/caution";
 import { CODES } from "../functions/code/codes";
 import type { Declaration, ExampleCell } from "../functions/declare";
-import { defaultSaid, isOmissible, kindText, resultHeadings, signature } from "../functions/describe";
+import { defaultSaid, isOmissible, kindText, labelsRead, resultHeadings, signature } from "../functions/describe";
 import { argumentsOf, formula, NAMESPACE } from "../functions/formula";
 import type { ListedFunction } from "./job-steps";
 
@@ -34,6 +34,8 @@ export interface ShownArgument {
 export interface ShownFunction extends ListedFunction {
   readonly formula: string;
   readonly arguments: readonly ShownArgument[];
+  /** Labels of the stair table it reads. */
+  readonly labels: readonly string[];
   readonly result: string;
   readonly columns: readonly { readonly heading: string; readonly says: string }[];
   /** The states in which there is no answer, with the sentence; words in braces are the facts of the case. */
@@ -117,6 +119,7 @@ export const shownFunctions = (): ShownCatalogue => ({
     says: declaration.says,
     formula: `=${NAMESPACE}.${signature(declaration)}`,
     arguments: argumentsShown(declaration),
+    labels: labelsRead(declaration),
     result: declaration.result.says,
     columns: columnsShown(declaration),
     errors: Object.values(declaration.problems),

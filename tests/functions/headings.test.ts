@@ -23,8 +23,8 @@ const answered = (declaration: Declaration, cells: readonly unknown[]): unknown 
 
 const headingsOf = ({ columns }: Table): string[] => Object.keys(columns).map(words);
 
-const { stair, stairCheck, takeoffItems, ...readTables } = tables;
-const stairLabels = [...headingsOf(stair), ...headingsOf(stairCheck)];
+const { stair, takeoffItems, ...readTables } = tables;
+const stairLabels = headingsOf(stair);
 const everyHeading = [...new Set([...Object.values(readTables).flatMap(headingsOf), ...stairLabels, ...headingsOf(takeoffItems), ...catalogue.flatMap(resultHeadings)])];
 
 type Rows = readonly (readonly unknown[])[];

@@ -4,7 +4,7 @@ import { type Answer, folded, isFailed } from "../../src/functions/cells";
 import type { Column } from "../../src/functions/columns";
 import type { Declaration, ExampleCell, Parameter, ResultKind } from "../../src/functions/declare";
 import { formula } from "../../src/functions/formula";
-import { stair, stairCheck } from "../../src/functions/tables";
+import { stair } from "../../src/functions/tables";
 import { exact } from "../../src/solver/length/exact";
 import { lengthIn, measure } from "../../src/solver/length/length";
 import { parseLength, statedUnit } from "../../src/solver/length/parse-length";
@@ -78,8 +78,7 @@ const converted = (parameter: Parameter, cells: ExampleCell, asText: boolean): E
     return rowsOf(cells).map((row, index) => (headed && index === 0 ? row : row.map((cell, place) => (isLength(kinds[place]) ? millimetres(cell, false) : cell))));
   }
   if (parameter.kind === "stair") {
-    const labels = { ...stair.columns, ...stairCheck.columns };
-    return [["unit", "mm"], ...rowsOf(cells).map(([label = null, value = null]) => [label, isLength(columnNamed(labels, label)) ? millimetres(value, false) : value])];
+    return [["unit", "mm"], ...rowsOf(cells).map(([label = null, value = null]) => [label, isLength(columnNamed(stair.columns, label)) ? millimetres(value, false) : value])];
   }
   return cells;
 };

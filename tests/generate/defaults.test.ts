@@ -16,10 +16,10 @@ test.each(["1 1/4 in (31.75 mm)", "7 3/4 in (196.85 mm)", "1/4 in (6.35 mm)", "1
   },
 );
 
-test("so are the defaults of the stair table", () => {
+test("so are the defaults of the stair table, and why they are what they are", () => {
   // By hand: 11.25 x 25.4 = 285.75.
-  expect(markdown).toContain("| stringer board | length | 11 1/4 in (285.75 mm) |");
-  expect(markdown).toContain("| nosing | length | 1 1/4 in (31.75 mm) |");
+  expect(markdown).toContain("| stringer board | length | 11 1/4 in (285.75 mm): a dry 2x12, PS 20 |");
+  expect(markdown).toContain("| nosing | length | 1 1/4 in (31.75 mm): common practice, no source |");
 });
 
 test("a default length is that length in a call in mm", () => {

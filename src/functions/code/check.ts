@@ -30,7 +30,7 @@ export const CHECK = declare({
   },
   result: {
     kind: "table",
-    says: "One row per limit of the code, in the unit the code is printed in; then topics that are not on file, what is not checked, what is assumed of the building, how many rows have each verdict, the code, and the caution.",
+    says: "One row per limit of the code, in the unit the code is printed in; then topics that are not on file, what is not checked, what is assumed of the building, which labels to enter for the open rows, how many rows have each verdict, the code, and the caution.",
     columns: {
       item: { kind: "label", says: "What the code limits." },
       given: { kind: "value", says: "The value it is held against, the worst where there are several." },
@@ -44,8 +44,6 @@ export const CHECK = declare({
   },
   problems: {
     ...STAIR_PROBLEMS,
-    "no-total-rise": { cell: "#VALUE!", says: "total rise: is missing, empty or 0; give total rise, finish floor to finish floor" },
-    "no-run": { cell: "#VALUE!", says: "run: is missing, empty or 0; give run, total run or available run" },
     "unknown-code": { cell: "#N/A", says: 'code: "{code}" is not known; {hint}known are {known}' },
     "unknown-amendment": { cell: "#VALUE!", says: 'amendments, item: "{item}" is no limit of {code}; nearest is "{nearest}"' },
     "amended-twice": { cell: "#VALUE!", says: 'amendments, item: "{item}" appears twice; keep one' },

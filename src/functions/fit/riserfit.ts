@@ -1,6 +1,7 @@
 import { besideBadRows } from "../../solver/bad-row";
 import { closureLimits } from "../../solver/fit/closure-limits";
 import { riserFits } from "../../solver/fit/riser-fit";
+import { STAIR_LABELS } from "../../solver/stair-labels";
 import { SAW_CAUTION } from "../caution";
 import { declare, headings, unit } from "../declare";
 import { FIT_PROBLEMS } from "../fit-problems";
@@ -15,9 +16,9 @@ export const RISERFIT = declare({
   says: "Cut lengths, angles and tilts of risers, step by step from tape readings.",
   parameters: {
     readings: { kind: "table", table: riserReadings, badRows: "answer", rows: 2_000, says: "One row per riser: height, top, bottom, and what fixes the ends; or height, top and both angles." },
-    openEnd: { kind: "choice", options: ["none", "left", "right", "both"], default: "none", says: "Ends where the riser runs past the skirt." },
-    runPast: { kind: "reading", sign: "not negative", default: "1/4", says: "How far it runs past the open skirt." },
-    thickness: { kind: "reading", sign: "positive", default: "3/4", says: "Thickness of the riser." },
+    openEnd: { kind: "choice", options: STAIR_LABELS.openEnd.options, default: STAIR_LABELS.openEnd.default.value, says: "Ends where the riser runs past the skirt." },
+    runPast: { kind: "reading", sign: "not negative", default: STAIR_LABELS.runPast.default.inches, says: "How far it runs past the open skirt." },
+    thickness: { kind: "reading", sign: "positive", default: STAIR_LABELS.riserThickness.default.inches, says: "Thickness of the riser." },
     gap: { kind: "reading", sign: "not negative", default: 0, says: "Clearance to the skirt at each closed end, square to the skirt." },
     undercut: { kind: "number", sign: "not negative", most: STEEPEST_UNDERCUT, default: 0, says: "Degrees every closed end is undercut by on purpose: the face stays, the back is relieved." },
     tape: { kind: "count", sign: "positive", most: 64, optional: true, says: "Divisions of the unit on the tape used; diagonals may disagree by two divisions, or by 3/32 in (2.4 mm) where that is more.", without: "Left out: 16 of an inch, 1 of a millimetre." },

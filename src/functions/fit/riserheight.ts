@@ -1,5 +1,6 @@
 import { SAW_CAUTION } from "../caution";
 import { riserHeights } from "../../solver/fit/riser-height";
+import { STAIR_LABELS } from "../../solver/stair-labels";
 import { declare } from "../declare";
 
 export const RISERHEIGHT = declare({
@@ -9,7 +10,7 @@ export const RISERHEIGHT = declare({
   parameters: {
     rise: { kind: "lengths", sign: "positive", badCells: "answer", says: "Finished rises, bottom first, beginning with riser 1 unless `first` says otherwise; empty cells take no part." },
     treadThickness: { kind: "length", sign: "not negative", says: "Thickness of the finished tread." },
-    lap: { kind: "length", sign: "not negative", default: 0, says: "How far a riser laps the tread below it; riser 1, which stands on the floor, laps nothing." },
+    lap: { kind: "length", sign: "not negative", default: STAIR_LABELS.lap.default.inches, says: "How far a riser laps the tread below it; riser 1, which stands on the floor, laps nothing." },
     stock: { kind: "length", sign: "positive", optional: true, says: "Actual width of the board.", without: "Left out: any height." },
     first: { kind: "count", sign: "positive", optional: true, says: "Number of the riser whose rise stands first: 1 stands on the floor.", without: "Left out: a column begins at riser 1; one rise alone with a lap is not guessed at." },
   },

@@ -1,7 +1,7 @@
 import { besideBadRows } from "../../solver/bad-row";
 import { closureLimits } from "../../solver/fit/closure-limits";
-import { RISER_ON } from "../../solver/fit/riser-on";
 import { treadFits } from "../../solver/fit/tread-fit";
+import { STAIR_LABELS } from "../../solver/stair-labels";
 import { SAW_CAUTION } from "../caution";
 import { declare, headings, unit } from "../declare";
 import { FIT_PROBLEMS } from "../fit-problems";
@@ -16,13 +16,13 @@ export const TREADFIT = declare({
   says: "Cut lengths, angles, tilts and mitres of treads, step by step from tape readings.",
   parameters: {
     readings: { kind: "table", table: treadReadings, badRows: "answer", rows: 2_000, says: "One row per tread: run, back, front, and what fixes the ends; or run, back and both angles." },
-    nosing: { kind: "reading", sign: "not negative", default: "1 1/4", says: "How far the tread projects past the riser face below it." },
-    openEnd: { kind: "choice", options: ["none", "left", "right", "both"], default: "none", says: "Ends with a mitred return." },
+    nosing: { kind: "reading", sign: "not negative", default: STAIR_LABELS.nosing.default.inches, says: "How far the tread projects past the riser face below it." },
+    openEnd: { kind: "choice", options: STAIR_LABELS.openEnd.options, default: STAIR_LABELS.openEnd.default.value, says: "Ends with a mitred return." },
     overhang: { kind: "reading", sign: "not negative", defaultsTo: "nosing", says: "How far the return stands past the skirt." },
     returnWidth: { kind: "reading", sign: "positive", defaultsTo: "overhang", says: "Width of the return." },
-    thickness: { kind: "reading", sign: "positive", default: 1, says: "Thickness of the tread; a leaning skirt moves the cut by it." },
-    riserOn: { kind: "choice", options: RISER_ON, default: "both", says: "Finished risers in place when the tread was read: `off` from the rough riser to the sub-tread's edge, `behind` from the finished riser to the sub-tread's edge, `both` from finished face to finished face." },
-    riserThickness: { kind: "reading", sign: "not negative", default: "3/4", says: "Thickness of the finished risers; counts where one was not in place." },
+    thickness: { kind: "reading", sign: "positive", default: STAIR_LABELS.treadThickness.default.inches, says: "Thickness of the tread; a leaning skirt moves the cut by it." },
+    riserOn: { kind: "choice", options: STAIR_LABELS.riserOn.options, default: STAIR_LABELS.riserOn.default.value, says: "Finished risers in place when the tread was read: `off` from the rough riser to the sub-tread's edge, `behind` from the finished riser to the sub-tread's edge, `both` from finished face to finished face." },
+    riserThickness: { kind: "reading", sign: "not negative", default: STAIR_LABELS.riserThickness.default.inches, says: "Thickness of the finished risers; counts where one was not in place." },
     gap: { kind: "reading", sign: "not negative", default: 0, says: "Clearance to the skirt at each closed end, square to the skirt. For room to fit and for finish: wood hardly moves along the grain." },
     backGap: { kind: "reading", sign: "not negative", default: 0, says: "Clearance between the back edge and the riser: room for the wood to move, which it does across the grain. Seen from above unless the riser covers it." },
     undercut: { kind: "number", sign: "not negative", most: STEEPEST_UNDERCUT, default: 0, says: "Degrees every closed end is undercut by on purpose: the face stays, the underside is relieved." },

@@ -1,4 +1,5 @@
 import { riserCount } from "../../solver/layout/riser-count";
+import { STAIR_LABELS } from "../../solver/stair-labels";
 import { CAUTION } from "../caution";
 import { declare, unit } from "../declare";
 
@@ -8,7 +9,7 @@ export const RISERS = declare({
   says: "Fewest equal risers between two finished floors.",
   parameters: {
     totalRise: { kind: "length", sign: "positive", plausible: "total rise", each: true, says: "Finish floor to finish floor, measured plumb." },
-    maxRise: { kind: "length", sign: "positive", plausible: "rise", default: "7 3/4", says: "Greatest rise allowed; a rise equal to it passes." },
+    maxRise: { kind: "length", sign: "positive", plausible: "rise", default: STAIR_LABELS.maxRise.default.inches, says: "Greatest rise allowed; a rise equal to it passes." },
     unit,
   },
   result: { kind: "count", says: "Number of risers." },

@@ -1,4 +1,5 @@
 import { stringer } from "../../solver/layout/stringer";
+import { STAIR_LABELS } from "../../solver/stair-labels";
 import { declare, headings, unit } from "../declare";
 import { labelRows } from "../label-rows";
 
@@ -11,9 +12,9 @@ export const STRINGER = declare({
     run: { kind: "reading", sign: "positive", plausible: "run", says: "Run, nosing to nosing." },
     risers: { kind: "count", sign: "positive", least: 2, says: "Number of risers; a single rise needs no stringer." },
     boardWidth: { kind: "reading", sign: "positive", says: "Actual width of the board." },
-    treadThickness: { kind: "reading", sign: "not negative", default: 1, says: "Thickness of the finished tread." },
-    lowerBuildUp: { kind: "reading", sign: "not negative", default: 0, says: "Floor still to be laid at the bottom." },
-    upperBuildUp: { kind: "reading", sign: "not negative", default: 0, says: "Floor still to be laid at the top." },
+    treadThickness: { kind: "reading", sign: "not negative", default: STAIR_LABELS.treadThickness.default.inches, says: "Thickness of the finished tread." },
+    lowerBuildUp: { kind: "reading", sign: "not negative", default: STAIR_LABELS.lowerBuildUp.default.inches, says: "Floor still to be laid at the bottom." },
+    upperBuildUp: { kind: "reading", sign: "not negative", default: STAIR_LABELS.upperBuildUp.default.inches, says: "Floor still to be laid at the top." },
     unit,
     headings,
   },

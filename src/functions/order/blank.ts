@@ -34,9 +34,9 @@ export const BLANK = declare({
         { item: "tread", length: 38, width: 11.25, thickness: 1, quantity: 13, note: "from the nominal width" },
         { item: "return", length: 12.5, width: 1.25, quantity: 13 },
         { item: "landing nosing", quantity: 1 },
-        { item: "riser", length: 36.75, thickness: 0.75, quantity: 14 },
+        { item: "riser", length: 37, thickness: 0.75, quantity: 14, note: "rise less tread, plus lap; the first has no lap; 1/4 in longer at each open end (assumed: type run past where that is not so)" },
       ],
-      from: "by hand: 36 3/4 + 1 1/4 overhang = 38; 10 + 1 1/4 = 11 1/4; 11 1/4 + 1 1/4 = 12 1/2; 13 treads under a floor that is the last",
+      from: "by hand: 36 3/4 + 1 1/4 overhang = 38; 10 + 1 1/4 = 11 1/4; 11 1/4 + 1 1/4 = 12 1/2; a riser 1/4 past the open skirt, 36 3/4 + 1/4 = 37; 13 treads under a floor that is the last",
     },
     {
       given: { stair: [["total rise", 107.5], ["risers", 14], ["run", 10]] },

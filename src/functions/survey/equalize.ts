@@ -1,4 +1,5 @@
 import { equalizedRises } from "../../solver/survey/equalized-rises";
+import { STAIR_LABELS } from "../../solver/stair-labels";
 import { declare, headings } from "../declare";
 
 export const EQUALIZE = declare({
@@ -8,8 +9,8 @@ export const EQUALIZE = declare({
   parameters: {
     roughRises: { kind: "lengths", sign: "positive", badCells: "refuse", plausible: "rise", rows: 5_000, says: "Rough rises, sub-tread to sub-tread, bottom first; empty cells take no part." },
     treadThickness: { kind: "length", sign: "not negative", says: "Thickness of the finished tread." },
-    lowerBuildUp: { kind: "length", sign: "not negative", default: 0, says: "Floor still to be laid at the bottom." },
-    upperBuildUp: { kind: "length", sign: "not negative", default: 0, says: "Floor still to be laid at the top." },
+    lowerBuildUp: { kind: "length", sign: "not negative", default: STAIR_LABELS.lowerBuildUp.default.inches, says: "Floor still to be laid at the bottom." },
+    upperBuildUp: { kind: "length", sign: "not negative", default: STAIR_LABELS.upperBuildUp.default.inches, says: "Floor still to be laid at the top." },
     headings,
   },
   result: {

@@ -8,6 +8,7 @@ import { type CodeFacts, FACT_LABELS, type FactName, type Step } from "./fact-la
 import { type Finding, finding, isReached, type Outcome } from "./finding";
 import { conditionsIn, decidingQuestions, type OpenQuestion, openQuestions, takenWords, waysToAnswer } from "./open-question";
 import { type CodeProfile, type Condition, type Figure, figure, type Limit, type Measure, type OutOfScope, type PublishedUnit, type Rule } from "./profile";
+import { labelsToEnter } from "./labels-to-enter";
 import { labelsOf } from "./reading";
 import { HAS_WINDERS } from "./record/stair-conditions";
 
@@ -287,6 +288,16 @@ const withoutNosing = (facts: CodeFacts, { untypedNosing }: CodeProfile): CodeFa
   untypedNosing === undefined || facts.assumed?.["nosing"] === undefined ? facts
     : { ...facts, nosing: new Exact(0), assumed: { ...facts.assumed, nosing: "nosing assumed: none, as this code asks for none" } };
 
+/** Rows that another label would decide. */
+const OPEN: readonly (Verdict | "")[] = ["not given", "judge", "assumed: would pass", "assumed: would fail"];
+
+/** The labels to give for rows that are open, in one row. */
+const toEnter = (judged: readonly Judged[], { limits }: CodeProfile, facts: CodeFacts): readonly CheckRow[] => {
+  const open = limits.filter((_, index) => OPEN.includes(judged[index]?.verdict ?? ""));
+  const labels = labelsToEnter(open, facts, judged.flatMap((row) => row.open.map(({ fact }) => fact)));
+  return labels === "" ? [] : [shownOnly("labels to enter", `these settle rows that read not given, judge or assumed; ${labels}`)];
+};
+
 const counted = (rows: readonly CheckRow[]): string =>
   VERDICTS.map((verdict) => `${verdict} ${rows.filter((row) => row.verdict === verdict).length}`).join("; ");
 
@@ -341,7 +352,7 @@ const taken = (judged: readonly Judged[], { stairKind }: CodeFacts, hasWinders: 
 /**
  * Every limit of a code held against a stair and its measured steps, in the unit the code is printed in, exactly, the boundary passing. A value known
  * both as designed and as built is held at its worst reading; one that nobody gave decides nothing, nor does an answer to a question nobody answered. A row
- * for each topic that is not on file; the last rows say what is not checked, what is taken as so, how many rows have which verdict, which code it is
+ * for each topic that is not on file; the last rows say what is not checked, what is taken as so, which labels would tell more, how many rows have which verdict, which code it is
  * and what a check is worth.
  */
 export const codeCheck = (
@@ -359,6 +370,7 @@ export const codeCheck = (
     ...rows,
     ...leftAlone(inForce),
     ...taken(judged, facts, hasWinders),
+    ...toEnter(judged, inForce, facts),
     shownOnly("verdicts", counted(rows)),
     shownOnly("code", `${inForce.id}: ${inForce.title}, ${inForce.edition}`),
     shownOnly("caution", CAUTION),

@@ -14,15 +14,13 @@ export type Answers = Readonly<Record<string, string>>;
  * Facts that are as usual unless the table says otherwise, as there are no winders unless it names some: the kind of stair and the shape of its
  * landing, and where a size was taken. Each takes the size as it stands for the ordinary place; none makes a limit easier by silence.
  */
-const USUAL_UNLESS_SAID: readonly ChoiceFact[] = [
-  "stairKind", "landingShape", "handrailPlace", "handrailFitting", "insideEdgeGuard", "underBeam", "windersInSteps",
-];
+const isAsUsual = (fact: ChoiceFact): boolean => FACT_LABELS[fact].usual !== undefined;
 
 const ofCondition = (condition: Condition): readonly OpenQuestion[] => {
   if ("all" in condition) return condition.all.flatMap(ofCondition);
   if ("any" in condition) return condition.any.flatMap(ofCondition);
   if ("not" in condition) return ofCondition(condition.not);
-  if (!("is" in condition) || condition.otherwise === undefined || USUAL_UNLESS_SAID.includes(condition.fact)) return [];
+  if (!("is" in condition) || condition.otherwise === undefined || isAsUsual(condition.fact)) return [];
   // An `otherwise` that is no answer only says that the fact is not known.
   const isAnswer = FACT_LABELS[condition.fact].choices?.includes(condition.otherwise) === true;
   return isAnswer ? [{ fact: condition.fact, taken: condition.otherwise }] : [];

@@ -1,3 +1,4 @@
+import { RADIANS_PER_DEGREE } from "../degrees";
 import type { Corners, UnusedReading } from "./corner-reading";
 
 /** What readings may disagree by, and how close together closures of one cause lie, in the unit of the readings. */
@@ -15,7 +16,6 @@ type Checked = Pick<Corners, "distance" | "closure" | "closedBy" | "isFarByAngle
 const STEPS_THAT_SHOW_A_RULE = 3;
 /** A bevel gauge set and read by eye, in degrees: common practice, no source. */
 const GAUGE = 0.25;
-const DEGREES = Math.PI / 180;
 /** A quarter of the closure on either edge is the least-squares answer to one step whose four lengths are read alike. */
 const SHARE_OF_AN_EDGE = 0.25;
 
@@ -31,7 +31,7 @@ const UNUSED: Readonly<Record<UnusedReading, (found: Checked) => string>> = {
 
 /** Two gauge readings, each out by as much as a gauge may be, and one division of the tape; or the limit of two diagonals. */
 const limitOf = ({ closedBy, distance }: Checked, { most, division }: ClosureLimits): number =>
-  closedBy === "angles" ? distance * Math.tan(GAUGE * DEGREES) * Math.SQRT2 + division : most;
+  closedBy === "angles" ? distance * Math.tan(GAUGE * RADIANS_PER_DEGREE) * Math.SQRT2 + division : most;
 
 const isTooLarge = (found: Checked, limits: ClosureLimits): boolean => found.closure !== undefined && Math.abs(found.closure) > limitOf(found, limits);
 

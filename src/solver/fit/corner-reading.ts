@@ -1,3 +1,4 @@
+import { RADIANS_PER_DEGREE } from "../degrees";
 import { type Problem, problem } from "../problem";
 
 /**
@@ -48,10 +49,8 @@ export type CornerProblem =
   | "bar-without-angles"
   | "angles-leave-no-length";
 
-const DEGREES = Math.PI / 180;
-
 const leg = (hypotenuse: number, other: number): number => Math.sqrt(hypotenuse * hypotenuse - other * other);
-const slope = (angle: number | undefined): number | undefined => (angle === undefined ? undefined : Math.tan(angle * DEGREES));
+const slope = (angle: number | undefined): number | undefined => (angle === undefined ? undefined : Math.tan(angle * RADIANS_PER_DEGREE));
 const mean = (one: number | undefined, other: number | undefined): number | undefined =>
   one !== undefined && other !== undefined ? (one + other) / 2 : (one ?? other);
 

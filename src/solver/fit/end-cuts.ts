@@ -1,3 +1,4 @@
+import { DEGREES_PER_RADIAN, RADIANS_PER_DEGREE } from "../degrees";
 import { type Problem, problem } from "../problem";
 import type { Corners } from "./corner-reading";
 
@@ -44,8 +45,6 @@ export interface EndCuts {
   readonly rightUnder: number;
 }
 
-const DEGREES = Math.PI / 180;
-
 interface EndCut {
   /** How far the face stands outward of the line the readings were taken on. */
   readonly gain: number;
@@ -59,14 +58,14 @@ const OPEN = { lean: 0, gap: 0 };
 /** One end from the slope of its line, outward per unit of depth. */
 const endCut = (slope: number, end: End, thickness: number, undercut: number): EndCut => {
   const { lean, gap } = end.isOpen ? OPEN : end;
-  const rise = Math.tan(lean * DEGREES);
+  const rise = Math.tan(lean * RADIANS_PER_DEGREE);
   const along = 1 / Math.hypot(1, slope);
-  const tilt = Math.atan(rise * along) + (end.isOpen ? 0 : undercut * DEGREES);
+  const tilt = Math.atan(rise * along) + (end.isOpen ? 0 : undercut * RADIANS_PER_DEGREE);
   return {
     // A gap square to the surface, seen along the nose: the length of the surface's own normal there.
     gain: end.past + thickness * rise - gap * Math.hypot(1, slope, rise),
-    angle: Math.atan(slope) / DEGREES,
-    tilt: tilt / DEGREES,
+    angle: Math.atan(slope) * DEGREES_PER_RADIAN,
+    tilt: tilt * DEGREES_PER_RADIAN,
     under: Math.max(0, (-thickness * Math.tan(tilt)) / along),
   };
 };

@@ -1,12 +1,12 @@
+import { RADIANS_PER_DEGREE } from "../degrees";
+
 export interface Gap {
   readonly back: number;
   readonly front: number;
 }
 
-const DEGREES = Math.PI / 180;
-
 /** Gaps at back and front of one end cut short by `lengthError` and off by `angleError` degrees; negative is too tight. One unit. */
 export const gap = (lengthError: number, angleError: number, depth: number): Gap => ({
   back: lengthError,
-  front: lengthError - depth * Math.tan(angleError * DEGREES),
+  front: lengthError - depth * Math.tan(angleError * RADIANS_PER_DEGREE),
 });

@@ -1,3 +1,5 @@
+import { RADIANS_PER_DEGREE } from "../degrees";
+
 /**
  * Marks of a return mitred into the nosing at one end of a tread. The others of its family are measured from the other end as it is already
  * cut: at a wall from the finished nose corner, at a second open end from its toe or its heel.
@@ -38,22 +40,21 @@ interface Edges {
   readonly front: number;
 }
 
-const DEGREES = Math.PI / 180;
 const SQUARE = 90;
 
 /** Half of the right angle between nose and return, and half of what the skirt adds to it. */
-const heelFromToe = (angle: number, { returnWidth }: Returns): number => returnWidth * Math.tan(((SQUARE + angle) / 2) * DEGREES);
+const heelFromToe = (angle: number, { returnWidth }: Returns): number => returnWidth * Math.tan(((SQUARE + angle) / 2) * RADIANS_PER_DEGREE);
 
 const oneReturn = (angle: number, returns: Returns) => {
   const { depth, overhang, returnWidth, backGap } = returns;
-  const along = Math.cos(angle * DEGREES);
+  const along = Math.cos(angle * RADIANS_PER_DEGREE);
   const mitre = (SQUARE - angle) / 2;
   return {
     past: overhang / along,
     inside: (returnWidth - overhang) / along,
     own: {
       mitre,
-      mitreLine: returnWidth / Math.sin(mitre * DEGREES),
+      mitreLine: returnWidth / Math.sin(mitre * RADIANS_PER_DEGREE),
       returnLineToHeel: (depth - returnWidth) / along,
       outerEdge: (depth + backGap + overhang) / along,
       innerEdge: (depth + backGap - returnWidth + overhang) / along,
@@ -66,7 +67,7 @@ export const returnMarks = (angle: number, wallAngle: number, { back, front }: E
   const { past, inside, own } = oneReturn(angle, returns);
   const toe = front + past;
   const heel = toe - heelFromToe(angle, returns);
-  return { ...own, toe, heel, heelAtTheHook: heel - returns.returnWidth * Math.tan(wallAngle * DEGREES), returnLine: back - inside };
+  return { ...own, toe, heel, heelAtTheHook: heel - returns.returnWidth * Math.tan(wallAngle * RADIANS_PER_DEGREE), returnLine: back - inside };
 };
 
 /** Marks of two returns, each measured from the other. */

@@ -1,7 +1,17 @@
-import type { Length } from "../length/length";
-import { type Problem, problem } from "../problem";
+import { type Length, lengthOf } from "../length/length";
+import { isProblem, type Problem, problem } from "../problem";
+
+/** Height of a riser over a tread: the rise less the tread, plus what laps. */
+export const riserHeight = (rise: Length, treadThickness: Length, lap: Length): Length | Problem<"tread-thicker-than-rise" | "lap-over-tread"> => {
+  if (lap.gt(treadThickness)) return problem("lap-over-tread", { lap, thickness: treadThickness });
+  const bare = rise.minus(treadThickness);
+  return bare.lte(0) ? problem("tread-thicker-than-rise", { thickness: treadThickness, rise }) : bare.plus(lap);
+};
 
 export type RiserHeightProblem = "tread-thicker-than-rise" | "riser-over-stock" | "lap-over-tread" | "which-riser";
+
+/** Riser 1 stands on the floor. */
+const NO_LAP = lengthOf(0, "in");
 
 /**
  * Ripped heights of risers, upwards: the rise less the tread, plus what laps; riser 1 rises from the floor and laps nothing. `first` is the
@@ -14,10 +24,10 @@ export const riserHeights = (
   if (first === undefined && rises.length === 1 && lap.gt(0)) return problem("which-riser", { lap });
   return rises.map((rise, index) => {
     if (rise === undefined) return undefined;
-    const bare = rise.minus(treadThickness);
-    if (bare.lte(0)) return problem("tread-thicker-than-rise", { thickness: treadThickness, rise });
-    const height = index + (first ?? 1) === 1 ? bare : bare.plus(lap);
-    if (stock === undefined || height.lte(stock)) return height;
+    const isFirst = index + (first ?? 1) === 1;
+    const height = riserHeight(rise, treadThickness, isFirst ? NO_LAP : lap);
+    if (isProblem(height) || stock === undefined || height.lte(stock)) return height;
+    const bare = isFirst ? height : height.minus(lap);
     return bare.gt(stock)
       ? problem("riser-over-stock", { height, stock, most: "none" })
       : problem("riser-over-stock", { height, stock, most: stock.minus(bare) });

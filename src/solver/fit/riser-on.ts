@@ -1,9 +1,11 @@
+import type { LabelValue } from "../layout/stair-facts";
+import type { STAIR_LABELS } from "../stair-labels";
+
 /**
  * Which finished risers were in place when a tread was read: none (from the rough riser to the sub-tread's edge), the one behind it (from its
  * face to the sub-tread's edge), or both (from the face behind to the face in front).
  */
-export const RISER_ON = ["off", "behind", "both"] as const;
-export type RiserOn = (typeof RISER_ON)[number];
+export type RiserOn = LabelValue<(typeof STAIR_LABELS)["riserOn"]>;
 
 /** Where a tread lies between two lines `distance` apart: how far its back is in front of the near one, and how deep it is. */
 export const treadSpan = (distance: number, riserOn: RiserOn, riserThickness: number, nosing: number): { readonly from: number; readonly depth: number } => ({

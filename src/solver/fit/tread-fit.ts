@@ -1,3 +1,4 @@
+import { RADIANS_PER_DEGREE } from "../degrees";
 import { isProblem, type Problem, problem } from "../problem";
 import { isOpen, type OpenEnd } from "../layout/stair-facts";
 import { adjusted, type ClosureLimits, closureNotes } from "./closure-notes";
@@ -121,7 +122,7 @@ const marked = (cuts: EndCuts, piece: TreadPiece, depth: number, backGap: number
 
 /** The blank: from end to end of the face and the underside, with what the returns stand out. */
 const blankLength = ({ places, leftUnder, rightUnder, leftAngle, rightAngle }: EndCuts, piece: TreadPiece): number => {
-  const past = (angle: number): number => piece.overhang * Math.hypot(1, Math.tan((angle * Math.PI) / 180));
+  const past = (angle: number): number => piece.overhang * Math.hypot(1, Math.tan(angle * RADIANS_PER_DEGREE));
   const left = isOpen("left", piece.openEnd) ? Math.min(places.nearLeft, places.farLeft - past(leftAngle)) : Math.min(places.nearLeft, places.farLeft) - leftUnder;
   const right = isOpen("right", piece.openEnd) ? Math.max(places.nearRight, places.farRight + past(rightAngle)) : Math.max(places.nearRight, places.farRight) + rightUnder;
   return right - left;

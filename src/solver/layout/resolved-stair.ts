@@ -1,48 +1,28 @@
+import { RADIANS_PER_DEGREE } from "../degrees";
 import { type Length, lengthOf } from "../length/length";
-import type { RiserOn } from "../fit/riser-on";
 import { isProblem, type Problem, problem } from "../problem";
+import { STAIR_LABELS } from "../stair-labels";
+import { words } from "../words";
+import { pitch } from "./pitch";
 import { riserCount } from "./riser-count";
-import { STAIR_DEFAULTS } from "./stair-defaults";
-import type { OpenEnd, StairFacts } from "./stair-facts";
+import { type DefaultedLabel, type FixedLabel, STAIR_DEFAULTS } from "./stair-defaults";
+import type { LabelValue, StairFacts } from "./stair-facts";
+import { throat } from "./throat";
 
 /** Labels that were left out and why their defaults are what they are, in words; for risers, that of the greatest rise they were counted from. */
 export type Assumed = ReadonlyMap<string, string>;
 
-/** A stair with every default in place. Rise and run stay unknown where the facts do not give them. */
-export interface Stair {
-  readonly totalRise: Length | undefined;
-  readonly risers: number | undefined;
-  readonly unitRise: Length | undefined;
-  readonly treads: number | undefined;
-  readonly run: Length | undefined;
-  readonly totalRun: Length | undefined;
-  readonly topTread: "floor" | "flush";
-  readonly nosing: Length;
-  readonly treadThickness: Length;
-  readonly riserThickness: Length;
-  readonly width: Length | undefined;
-  readonly openEnd: OpenEnd;
-  readonly overhang: Length;
-  readonly returnWidth: Length;
-  readonly runPast: Length;
-  readonly lap: Length;
-  readonly riserOn: RiserOn;
-  readonly lowerBuildUp: Length;
-  readonly upperBuildUp: Length;
-  readonly stringers: number;
-  readonly stringerBoard: Length;
-  readonly skirtShows: Length;
-  readonly skirtFoot: Length;
-  readonly skirtHead: Length;
-  readonly handrailHeight: Length | undefined;
-  readonly trimLength: Length;
-  readonly trimDepth: Length;
-  readonly landingNosing: boolean;
-  readonly headroom: Length | undefined;
-  readonly opening: Length | undefined;
-  readonly floorThickness: Length | undefined;
-  readonly assumed: Assumed;
-}
+type Labels = typeof STAIR_LABELS;
+
+/** Labels that somebody else than the check reads. */
+type StairLabels = {
+  [Name in keyof StairFacts]-?: Labels[Name] extends { readonly topic: string; readonly readBy: readonly ["CHECK"]; readonly fact?: never } ? never : Name;
+}[keyof StairFacts];
+
+/** A stair with every default in place and what follows from rise and run; what the facts do not give stays unknown. */
+export type Stair = { readonly [Name in DefaultedLabel]: LabelValue<Labels[Name]> } & {
+  readonly [Name in Exclude<StairLabels, DefaultedLabel>]: LabelValue<Labels[Name]> | undefined;
+} & { readonly assumed: Assumed };
 
 export type StairProblem = "labels-disagree" | "treads-disagree" | "rise-over-greatest" | "run-without-treads" | "available-run-short";
 
@@ -76,16 +56,21 @@ const over = (length: Length | undefined, count: number | undefined): Length | u
 
 const FOLLOWS_FROM_RISERS = "it follows from the risers assumed";
 
-/** Risers by count, by rise, or the fewest the greatest rise allows. */
-const risersOf = (facts: StairFacts, totalRise: Length | undefined, assumed: Map<string, string>): number | undefined => {
+/** The risers named, or those the treads named make. */
+const risersNamed = ({ risers, treads }: StairFacts, topTread: Stair["topTread"]): number | undefined =>
+  risers ?? (treads === undefined || topTread === "flush" ? treads : treads + 1);
+
+/** Risers by count, by rise, by the treads, or the fewest the greatest rise allows. */
+const risersOf = (facts: StairFacts, totalRise: Length | undefined, named: number | undefined, assumed: Map<string, string>): number | undefined => {
   if (facts.risers !== undefined) return facts.risers;
-  if (totalRise === undefined) return undefined;
+  if (totalRise === undefined) return named;
   if (facts.unitRise !== undefined) return totalRise.div(facts.unitRise).toDecimalPlaces(0).toNumber();
+  if (named !== undefined) return named;
   if (facts.maxRise === undefined) {
-    assumed.set("risers", STAIR_DEFAULTS.maxRise.because);
+    assumed.set("risers", STAIR_LABELS.maxRise.default.because);
     assumed.set("unitRise", FOLLOWS_FROM_RISERS);
   }
-  return riserCount(totalRise, facts.maxRise ?? STAIR_DEFAULTS.maxRise.value);
+  return riserCount(totalRise, facts.maxRise ?? STAIR_DEFAULTS.maxRise);
 };
 
 /** Says where the run follows from something nobody gave. */
@@ -118,70 +103,107 @@ const runOf = (facts: StairFacts, treads: number | undefined, nosing: Length): L
   return over(facts.availableRun, treads);
 };
 
+/** Labels that follow from the others. */
+type DerivedLabel = { [Name in StairLabels]: Labels[Name] extends { readonly follows: true } ? Name : never }[StairLabels];
+
+/** What follows from the rise and the run of a stair. */
+type Derived = Pick<Stair, DerivedLabel>;
+
+type Filled = Pick<Stair, FixedLabel>;
+
+const derived = (facts: StairFacts, filled: Filled, unitRise: Length, run: Length): Derived => {
+  const { headroom, floorThickness, opening } = facts;
+  const { treadThickness, lowerBuildUp, upperBuildUp, nosing, topTread, stringerBoard } = filled;
+  const needed = headroom === undefined || floorThickness === undefined ? undefined : headroom.plus(floorThickness).times(run).div(unitRise);
+  return {
+    boardDepth: run.plus(nosing),
+    pitch: pitch(unitRise.toNumber(), run.toNumber()),
+    slopeLength: unitRise.pow(2).plus(run.pow(2)).sqrt(),
+    throat: throat(stringerBoard, unitRise, run),
+    drop: treadThickness.minus(lowerBuildUp),
+    hang: topTread === "floor" ? unitRise.minus(upperBuildUp).plus(treadThickness) : treadThickness.minus(upperBuildUp),
+    "2R+T": unitRise.times(2).plus(run),
+    openingNeededFromTheLandingNosing: needed,
+    openingNeededFromTheFace: needed?.plus(nosing),
+    headroomFound: opening === undefined || floorThickness === undefined ? undefined : opening.times(unitRise).div(run).minus(floorThickness),
+  };
+};
+
+/** Digits of a tangent that mean anything. */
+const TANGENT_DIGITS = 15;
+
+/** Labels that follow from the others and were given too: they must agree. */
+const contradiction = (facts: StairFacts, found: Derived, unitRise: Length, run: Length): Problem<StairProblem> | undefined => {
+  for (const key of Object.keys(found) as (keyof Derived)[]) {
+    const [given, value] = [facts[key], found[key]];
+    if (given === undefined || value === undefined) continue;
+    if (typeof given === "number" || typeof value === "number") {
+      const rise = run.times(Math.tan(Number(given) * RADIANS_PER_DEGREE).toPrecision(TANGENT_DIGITS));
+      if (isWithinAgreement(rise, unitRise)) continue;
+      return problem("labels-disagree", { label: "pitch", value: Number(given), other: "pitch of rise and run", otherValue: Number(value), within: AGREEMENT });
+    }
+    if (isWithinAgreement(given, value)) continue;
+    return problem("labels-disagree", { label: words(key), value: given, other: `${words(key)} of the other labels`, otherValue: value, within: AGREEMENT });
+  }
+  return undefined;
+};
+
+/** The labels that have a stand-in of their own, each as given or with its stand-in. */
+const filledIn = (facts: StairFacts, assumed: Map<string, string>): Filled =>
+  Object.fromEntries(
+    (Object.keys(STAIR_DEFAULTS) as FixedLabel[]).map((key) => {
+      // How the risers were counted says it of the greatest rise.
+      if (facts[key] === undefined && key !== "maxRise") assumed.set(key, STAIR_LABELS[key].default.because);
+      return [key, facts[key] ?? STAIR_DEFAULTS[key]];
+    }),
+  ) as Filled;
+
+/** How many treads the risers make, where the treads given are as many. */
+const treadsOf = (facts: StairFacts, risers: number | undefined, topTread: Stair["topTread"]): number | undefined | Problem<StairProblem> => {
+  if (risers === undefined) return undefined;
+  const found = topTread === "floor" ? risers - 1 : risers;
+  if (facts.treads === undefined || facts.treads === found) return found;
+  return problem("treads-disagree", { given: facts.treads, found, risers, topTread });
+};
+
 /**
  * A stair from what is known of it: rises from the total rise and a count or a greatest rise, runs from the run, the total run or the
  * room there is. More facts than are needed must agree within 1/64 in.
  */
 export const resolvedStair = (facts: StairFacts): Stair | Problem<StairProblem> => {
   const assumed = new Map<string, string>();
-  const filled = <Key extends keyof typeof STAIR_DEFAULTS & keyof StairFacts>(key: Key): NonNullable<StairFacts[Key]> => {
-    const given = facts[key];
-    if (given !== undefined) return given as NonNullable<StairFacts[Key]>;
-    assumed.set(key, STAIR_DEFAULTS[key].because);
-    return STAIR_DEFAULTS[key].value as unknown as NonNullable<StairFacts[Key]>;
-  };
-  const topTread = filled("topTread");
-  const nosing = filled("nosing");
-  const totalRise = facts.totalRise ?? times(facts.unitRise, facts.risers);
-  const risers = risersOf(facts, totalRise, assumed);
+  const filled = filledIn(facts, assumed);
+  const named = risersNamed(facts, filled.topTread);
+  const totalRise = facts.totalRise ?? times(facts.unitRise, named);
+  const risers = risersOf(facts, totalRise, named, assumed);
   const unitRise = agreed({ label: "unit rise", value: facts.unitRise }, { label: "total rise over the risers", value: over(totalRise, risers) });
   if (isProblem(unitRise)) return unitRise;
   const exactRise = over(totalRise, risers) ?? unitRise;
   if (exactRise !== undefined && facts.maxRise !== undefined && exactRise.minus(facts.maxRise).gt(AGREEMENT)) {
     return problem("rise-over-greatest", { risers: risers ?? 1, rise: exactRise, greatest: facts.maxRise });
   }
-  const treads = risers === undefined ? undefined : topTread === "floor" ? risers - 1 : risers;
-  if (treads !== undefined && facts.treads !== undefined && facts.treads !== treads) {
-    return problem("treads-disagree", { given: facts.treads, found: treads, risers: risers ?? 0, topTread });
-  }
-  const run = runOf(facts, treads, nosing);
+  const treads = treadsOf(facts, risers, filled.topTread);
+  if (isProblem(treads)) return treads;
+  const run = runOf(facts, treads, filled.nosing);
   if (isProblem(run)) return run;
   assumeRun(facts, assumed);
-  const overhang = facts.overhang ?? nosing;
-  if (facts.overhang === undefined) assumed.set("overhang", "as much as the nosing");
-  if (facts.returnWidth === undefined) assumed.set("returnWidth", "as wide as the overhang");
+  const found = exactRise === undefined || run === undefined ? undefined : derived(facts, filled, exactRise, run);
+  const wrong = exactRise === undefined || run === undefined || found === undefined ? undefined : contradiction(facts, found, exactRise, run);
+  if (wrong !== undefined) return wrong;
+  for (const key of ["overhang", "returnWidth"] as const) if (facts[key] === undefined) assumed.set(key, STAIR_LABELS[key].default.because);
+  const overhang = facts.overhang ?? filled.nosing;
   return {
+    ...(facts as Pick<Stair, Exclude<StairLabels, DefaultedLabel>>),
+    ...filled,
+    ...Object.fromEntries(Object.entries(found ?? {}).filter(([, value]) => value !== undefined)),
     totalRise,
     risers,
     unitRise: exactRise,
     treads,
     run,
     totalRun: times(run, treads),
-    topTread,
-    nosing,
-    treadThickness: filled("treadThickness"),
-    riserThickness: filled("riserThickness"),
-    width: facts.width,
-    openEnd: filled("openEnd"),
     overhang,
     returnWidth: facts.returnWidth ?? overhang,
-    runPast: filled("runPast"),
-    lap: filled("lap"),
-    riserOn: filled("riserOn"),
-    lowerBuildUp: filled("lowerBuildUp"),
-    upperBuildUp: filled("upperBuildUp"),
-    stringers: filled("stringers"),
-    stringerBoard: filled("stringerBoard"),
-    skirtShows: filled("skirtShows"),
-    skirtFoot: filled("skirtFoot"),
-    skirtHead: filled("skirtHead"),
-    handrailHeight: facts.handrailHeight,
-    trimLength: filled("trimLength"),
-    trimDepth: filled("trimDepth"),
-    landingNosing: filled("landingNosing"),
-    headroom: facts.headroom,
-    opening: facts.opening,
-    floorThickness: facts.floorThickness,
     assumed,
   };
 };

@@ -1,4 +1,4 @@
-import { pitch } from "./pitch";
+import { stringer } from "./stringer";
 
 /** Skirt boards of a flight; lengths in one unit, angles in degrees. */
 export interface Skirt {
@@ -17,8 +17,8 @@ export interface SkirtGiven {
   readonly nosing: number;
   readonly treadThickness: number;
   readonly lowerBuildUp: number;
-  /** What the stringer keeps under its cuts; the open skirt is as wide. */
-  readonly throat: number;
+  /** The open skirt is cut like the stringer, out of as wide a board. */
+  readonly boardWidth: number;
   /** What a closed skirt shows above the nosing line, square to it. */
   readonly shows: number;
   /** How far a closed skirt runs on before the first nosing and past the landing nosing, level. */
@@ -26,20 +26,18 @@ export interface SkirtGiven {
   readonly head: number;
 }
 
-const RIGHT_ANGLE = 90;
-
 /** Open skirts are cut like the stringer; closed ones have plumb ends and a level cut on the floor. */
 export const skirt = (given: SkirtGiven): Skirt => {
-  const { rise, run, risers, nosing, treadThickness, lowerBuildUp, throat, shows, foot, head } = given;
+  const { rise, run, risers, nosing, treadThickness, lowerBuildUp, boardWidth, shows, foot, head } = given;
   const slope = Math.hypot(rise, run);
-  const drop = treadThickness - lowerBuildUp;
+  const { length, plumbCut, levelCut } = stringer({ rise, run, risers, boardWidth, treadThickness, lowerBuildUp, upperBuildUp: 0 });
   const level = (risers - 1) * run + foot + head;
   return {
-    openSkirtWidth: (rise * run) / slope + throat,
-    openSkirtLength: (risers - 1) * slope - (drop * rise) / slope,
+    openSkirtWidth: boardWidth,
+    openSkirtLength: length,
     closedSkirtWidth: shows + ((run + nosing) * rise + treadThickness * run) / slope,
     closedSkirtLength: (level * slope) / run + (rise / run) * (shows + (rise * run) / slope - (foot * rise) / slope),
-    plumbCut: pitch(rise, run),
-    levelCut: RIGHT_ANGLE - pitch(rise, run),
+    plumbCut,
+    levelCut,
   };
 };

@@ -18,14 +18,13 @@ export const flight = (stair: Stair, unit: Unit): { readonly rise: number; reado
 export const stairSkirt = (stair: Stair, unit: Unit): Skirt | Problem<FlightProblem> => {
   const found = flight(stair, unit);
   if ("problem" in found) return found;
-  const { rise, run } = found;
   const size = (length: Length): number => measure(length, unit);
   return skirt({
     ...found,
     nosing: size(stair.nosing),
     treadThickness: size(stair.treadThickness),
     lowerBuildUp: size(stair.lowerBuildUp),
-    throat: size(stair.stringerBoard) - (rise * run) / Math.hypot(rise, run),
+    boardWidth: size(stair.stringerBoard),
     shows: size(stair.skirtShows),
     foot: size(stair.skirtFoot),
     head: size(stair.skirtHead),

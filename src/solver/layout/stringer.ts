@@ -1,4 +1,6 @@
+import { Exact } from "../length/exact";
 import { pitch } from "./pitch";
+import { throat } from "./throat";
 
 /** A cut stringer; lengths in one unit, angles in degrees. */
 export interface Stringer {
@@ -33,7 +35,7 @@ export const stringer = (given: StringerGiven): Stringer => {
   const drop = treadThickness - lowerBuildUp;
   return {
     length: (risers - 1) * slope - (drop * rise) / slope,
-    throat: boardWidth - (rise * run) / slope,
+    throat: throat(new Exact(boardWidth), new Exact(rise), new Exact(run)).toNumber(),
     drop,
     hang: rise - upperBuildUp + treadThickness,
     plumbCut: pitch(rise, run),

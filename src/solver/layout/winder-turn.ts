@@ -1,3 +1,4 @@
+import { RADIANS_PER_DEGREE } from "../degrees";
 import { type Problem, problem } from "../problem";
 
 /** Winders that turn about a centre; lengths in one unit, angles in degrees. */
@@ -30,7 +31,6 @@ export interface WinderGiven {
 
 export type WinderProblem = "walkline-outside" | "straight-strings-past-half-turn";
 
-const RADIANS = Math.PI / 180;
 const HALF_TURN = 180;
 
 const roundPlaces = (given: WinderGiven, angle: number): WinderNosing[] =>
@@ -57,7 +57,7 @@ export const winderTurn = (given: WinderGiven): WinderTurn | Problem<WinderProbl
   const { winders, turn, innerRadius, width, walkline, strings } = given;
   if (walkline > width) return problem("walkline-outside", { walkline, width });
   if (strings === "straight" && turn >= HALF_TURN) return problem("straight-strings-past-half-turn", { turn });
-  const angle = turn * RADIANS;
+  const angle = turn * RADIANS_PER_DEGREE;
   const radius = innerRadius + walkline;
   const chord = (at: number): number => 2 * at * Math.sin(angle / (2 * winders));
   return {

@@ -1,10 +1,12 @@
 import { type Length, lengthOf, measure, type Unit } from "../length/length";
+import { sizeText } from "../code/size-text";
 import { closureLimits } from "../fit/closure-limits";
+import { riserHeight } from "../fit/riser-height";
 import type { RiserOn } from "../fit/riser-on";
 import { type TreadFit, treadFits, type TreadReading } from "../fit/tread-fit";
 import { isOpen } from "../layout/stair-facts";
 import type { Stair } from "../layout/resolved-stair";
-import { type Problem, problem } from "../problem";
+import { isProblem, type Problem, problem } from "../problem";
 
 /** One kind of piece an order needs, at the size that serves every step. */
 export interface Blank {
@@ -16,7 +18,7 @@ export interface Blank {
   readonly note: string;
 }
 
-export type BlankProblem = "no-total-rise" | "no-run" | "no-width" | "reading-fits-no-piece" | "tread-thicker-than-rise";
+export type BlankProblem = "no-total-rise" | "no-run" | "no-width" | "reading-fits-no-piece" | "tread-thicker-than-rise" | "lap-over-tread";
 
 interface Sizes {
   readonly length: Length;
@@ -76,6 +78,12 @@ const measured = (stair: Stair, readings: readonly TreadReading[], unit: Unit): 
   };
 };
 
+/** What a riser runs past an open skirt, where nobody gave it. */
+const pastNote = (stair: Stair, ends: number, unit: Unit): string =>
+  ends === 0 || !stair.assumed.has("runPast")
+    ? ""
+    : `; ${sizeText(stair.runPast, unit)} longer at each open end (assumed: type run past where that is not so)`;
+
 /** The sizes to order: treads, returns, landing nosing and risers, from the largest reading, or from the nominal width. */
 export const blankList = (
   stair: Stair, readings: readonly TreadReading[] | undefined, unit: Unit,
@@ -86,8 +94,8 @@ export const blankList = (
   if (readings === undefined && width === undefined) return problem("no-width");
   const sizes = readings === undefined ? nominal(stair, run, width ?? run) : measured(stair, readings, unit);
   if ("problem" in sizes) return sizes;
-  const riserHeight = unitRise.minus(stair.treadThickness).plus(stair.lap);
-  if (riserHeight.lte(0)) return problem("tread-thicker-than-rise", { thickness: stair.treadThickness, rise: unitRise });
+  const height = riserHeight(unitRise, stair.treadThickness, stair.lap);
+  if (isProblem(height)) return height;
   const length = sizes.length.plus(stair.trimLength);
   const ends = openEnds(stair);
   const thickness = stair.treadThickness;
@@ -105,8 +113,8 @@ export const blankList = (
       note: "the least width, over the riser and its nosing; stock pieces are wider",
     },
     {
-      item: "riser", length: sizes.skirtToSkirt.plus(stair.runPast.times(ends)).plus(stair.trimLength), width: riserHeight,
-      thickness: stair.riserThickness, quantity: risers, note: "rise less tread, plus lap; the first has no lap",
+      item: "riser", length: sizes.skirtToSkirt.plus(stair.runPast.times(ends)).plus(stair.trimLength), width: height,
+      thickness: stair.riserThickness, quantity: risers, note: `rise less tread, plus lap; the first has no lap${pastNote(stair, ends, unit)}`,
     },
   ];
   return blanks.filter(({ quantity }) => quantity > 0);

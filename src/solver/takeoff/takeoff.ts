@@ -5,6 +5,7 @@ import { isOpen } from "../layout/stair-facts";
 import type { Stair } from "../layout/resolved-stair";
 import { type Problem, problem } from "../problem";
 import { nearestLabel } from "../code/nearest-label";
+import { sizeText } from "../code/size-text";
 import { words } from "../words";
 import { TAKEOFF_ITEMS, TAKEOFF_UNITS, type TakeoffItem } from "./items";
 
@@ -132,6 +133,13 @@ const wrongAllowance = (allowances: readonly Allowance[], known: readonly string
   return undefined;
 };
 
+/** What to know of a line besides its count. */
+const noteOf = (key: TakeoffItem, stair: Stair, measures: Measures): { readonly note?: string } => {
+  if (key === "screws") return { note: pilotHoles(measures) };
+  if (key !== "runPastRiser" || !stair.assumed.has("runPast")) return {};
+  return { note: `run past ${sizeText(stair.runPast, measures.unit)} assumed; enter run past 0 where risers end at the skirt` };
+};
+
 /** What a stair takes, counted from its labels, each line with the count it came from; allowances add their share and counted pieces round up. */
 export const takeoff = (stair: Stair, allowances: readonly Allowance[], unit: Unit): readonly TakeoffLine[] | Problem<TakeoffProblem> => {
   const { treads, risers, run, unitRise } = stair;
@@ -146,7 +154,7 @@ export const takeoff = (stair: Stair, allowances: readonly Allowance[], unit: Un
     const line = found[key];
     if (line === undefined) return [];
     const item = words(key);
-    const note = key === "screws" ? { note: pilotHoles(measures) } : {};
+    const note = noteOf(key, stair, measures);
     const counting = TAKEOFF_UNITS[unit][TAKEOFF_ITEMS[key].counts];
     if ("problem" in line) return [{ item, unit: counting, howItWasCounted: "", bad: line }];
     if (line.quantity.isZero()) return [];

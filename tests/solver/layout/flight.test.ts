@@ -53,7 +53,7 @@ describe("skirt boards, by the points they must cover", () => {
     fc.assert(
       fc.property(flights, fc.double({ min: 0, max: 3, noNaN: true }), fc.double({ min: 0, max: 6, noNaN: true }), fc.double({ min: 0, max: 6, noNaN: true }), (flight, shows, foot, head) => {
         const { rise, run, risers, nosing, treadThickness } = flight;
-        const found = skirt({ ...flight, throat: 5, shows, foot, head });
+        const found = skirt({ ...flight, boardWidth: 10, shows, foot, head });
         const nose: Point = [-nosing, rise];
         const landing: Point = [(risers - 1) * run - nosing, risers * rise];
         // The back underside corner of the first tread, at the face of the riser above it.
@@ -71,7 +71,7 @@ describe("skirt boards, by the points they must cover", () => {
     fc.assert(
       fc.property(flights, (flight) => {
         const cut = stringer({ ...flight, boardWidth: 11.25 });
-        const board = skirt({ ...flight, throat: cut.throat, shows: 2, foot: 0, head: 0 });
+        const board = skirt({ ...flight, boardWidth: 11.25, shows: 2, foot: 0, head: 0 });
         expect(board.openSkirtWidth).toBeCloseTo(11.25, 9);
         expect(board.openSkirtLength).toBeCloseTo(cut.length, 9);
       }),

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { type Length, lengthOf, measure, type Unit } from "../../../src/solver/length/length";
 import { pitch } from "../../../src/solver/layout/pitch";
+import { resolvedStair } from "../../../src/solver/layout/resolved-stair";
 import { riserCount } from "../../../src/solver/layout/riser-count";
 import type { StairFacts } from "../../../src/solver/layout/stair-facts";
 import { stairLayout } from "../../../src/solver/layout/stair-layout";
@@ -11,7 +12,7 @@ const inches = (value: number | string): Length => lengthOf(value, "in");
 
 /** A layout as plain numbers by label, in the unit given. */
 const laidOut = (facts: StairFacts, unit: Unit = "in"): Record<string, number | string> => {
-  const lines = stairLayout(facts as StairFacts & Record<string, unknown>, unit);
+  const lines = stairLayout(facts, unit);
   if (isProblem(lines)) return { problem: lines.problem, ...Object.fromEntries(Object.entries(lines.details).map(([key, fact]) => [key, typeof fact === "object" ? measure(fact, "in") : fact])) };
   return Object.fromEntries(
     lines.flatMap(({ key, value }) => (value === undefined ? [] : [[key, typeof value === "object" ? measure(value, unit) : value]])),
@@ -162,7 +163,7 @@ describe("the stringer", () => {
 // 7 3/4 in are 196.85 mm; 2,750 over that is 13.97, so 14.
 test("a count of risers says from which greatest rise, in the unit of the stair", () => {
   const said = (unit: Unit): unknown => {
-    const lines = stairLayout({ totalRise: lengthOf(2750, "mm"), run: lengthOf(250, "mm") } as StairFacts & Record<string, unknown>, unit);
+    const lines = stairLayout({ totalRise: lengthOf(2750, "mm"), run: lengthOf(250, "mm") }, unit);
     return isProblem(lines) ? lines : lines.filter(({ key }) => key === "risers").map(({ value, assumed }) => [value, assumed]);
   };
   expect(said("in")).toEqual([[14, "assumed: from a max rise of 7 3/4 in: the greatest rise of the IRC, R311.7.5.1"]]);
@@ -188,6 +189,30 @@ describe("more facts than are needed", () => {
     expect(laidOut({ ...base, risers: 13, maxRise: inches(7.75) })).toMatchObject({ problem: "rise-over-greatest", risers: 13, greatest: 7.75 });
     expect(laidOut({ ...base, availableRun: inches(126) })).toMatchObject({ problem: "available-run-short", available: 126, needed: 130 });
     expect(laidOut({ ...base, availableRun: inches(140) })["totalRun"]).toBe(130);
+  });
+
+  // By hand: 13 treads under a floor that is the last are 14 risers, 13 under a last tread level with it are 13; 13 x 10 = 130, 14 x 7 1/2 = 105.
+  test("a count of treads tells the risers", () => {
+    expect(laidOut({ totalRise: inches(98), treads: 13, run: inches(10) })).toMatchObject({ risers: 14, unitRise: 7, totalRun: 130 });
+    expect(laidOut({ totalRise: inches(91), treads: 13, topTread: "flush", run: inches(10) })).toMatchObject({ risers: 13, unitRise: 7 });
+    expect(laidOut({ unitRise: inches(7.5), treads: 13, totalRun: inches(130) })).toMatchObject({ risers: 14, totalRise: 105, run: 10 });
+    expect(laidOut({ totalRise: inches(98), treads: 11, maxRise: inches(7.75), run: inches(10) })).toMatchObject({ problem: "rise-over-greatest", risers: 12 });
+  });
+
+  test("a size found on site stays where the layout cannot work it out", () => {
+    expect(laidOut({ ...base, headroomFound: inches(79) })).toMatchObject({ headroomFound: 79 });
+    expect(laidOut({ ...base, openingNeededFromTheFace: inches(120) })).toMatchObject({ openingNeededFromTheFace: 120 });
+  });
+
+  // By hand on the 3-4-5 triangle: 11 1/4 - 6 x 8 / 10 = 6.45; 2 x 6 + 8 = 20; atan(6/8) = 36.87 degrees.
+  test("every function is refused a stair that contradicts itself, not only the layout", () => {
+    const stair = { totalRise: inches(60), risers: 10, run: inches(8) };
+    const problemOf = (facts: StairFacts): string => {
+      const found = resolvedStair({ ...stair, ...facts });
+      return isProblem(found) ? found.problem : "";
+    };
+    expect([problemOf({ throat: inches(6.45) }), problemOf({ "2R+T": inches(20) }), problemOf({ pitch: 36.87 })]).toEqual(["", "", ""]);
+    expect([problemOf({ throat: inches(6) }), problemOf({ "2R+T": inches(21) }), problemOf({ pitch: 38 })]).toEqual(Array(3).fill("labels-disagree"));
   });
 
   test("what is missing is named", () => {

@@ -272,3 +272,22 @@ describe("what an order comes to", () => {
     expect(bought(plain, dear).map(({ item, quantity }) => [item, quantity])).toEqual([["oak 48", 13]]);
   });
 });
+
+// By hand: 36 3/4 + 1/4 = 37 past one open skirt, + 1/2 past two; 1/4 in is common practice, no source, and RISERFIT's default too.
+test("risers run 1/4 in past an open skirt where nobody says otherwise, and the note says so", () => {
+  const { runPast: _runPast, ...bare } = STAIR;
+  const riserOf = (facts: StairFacts): readonly [number, boolean] => {
+    const blanks = blanksOf(facts);
+    const riser = typeof blanks === "string" ? undefined : blanks.find(({ item }) => item === "riser");
+    return riser === undefined ? [0, false] : [measure(riser.length, "in"), riser.note.includes("1/4 in longer at each open end (assumed")];
+  };
+  expect(riserOf(bare)).toEqual([37, true]);
+  expect(riserOf({ ...bare, openEnd: "both" })).toEqual([37.25, true]);
+  expect(riserOf({ ...bare, openEnd: "none" })).toEqual([36.75, false]);
+  expect(riserOf({ ...bare, runPast: inches(0) })).toEqual([36.75, false]);
+  expect(riserOf({ ...bare, runPast: inches(0.25) })).toEqual([37, false]);
+});
+
+test("a lap of more than the tread is refused, as RISERHEIGHT refuses it", () => {
+  expect([blanksOf({ ...STAIR, lap: inches(1.25) }), typeof blanksOf({ ...STAIR, lap: inches(1) })]).toEqual(["lap-over-tread", "object"]);
+});

@@ -77,6 +77,17 @@ test("ends decide treads, returns, skirts and scribed ends", () => {
   for (const item of ["mitred return", "notch", "run past riser", "open skirt"]) expect(none).not.toHaveProperty(item);
 });
 
+// By hand: 14 risers and 14 - 1 notches at one open end, as where 1/4 in was given; with 0 there is nothing to run past.
+test("risers run past an open end where nobody says otherwise, and the row says what is assumed", () => {
+  const rows = takeoffOf(without("run past"));
+  expect(quantities(rows)).toMatchObject({ "run past riser": 14, notch: 13 });
+  const noteOf = (all: Rows): unknown => all.find(([item]) => item === "run past riser")?.[4];
+  expect(noteOf(rows)).toBe("run past 1/4 in assumed; enter run past 0 where risers end at the skirt");
+  expect(noteOf(takeoffOf(STAIR))).toBe("");
+  const none = quantities(takeoffOf([...without("run past"), ["run past", 0]]));
+  for (const item of ["notch", "run past riser"]) expect(none).not.toHaveProperty(item);
+});
+
 test("a tread level with the upper floor is one more tread and no landing nosing", () => {
   const flush = quantities(takeoffOf([...STAIR, ["top tread", "flush"]]));
   expect(flush["tread with one return"]).toBe(14);
