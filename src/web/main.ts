@@ -10,6 +10,7 @@ import type { StandIn } from "../workbook/stand-in";
 import { DATA_VERSION, workbookData, type WorkbookData } from "../workbook/workbook-data";
 import { ticketTape } from "../sheets/ticket-tape";
 import { tickets } from "../sheets/tickets";
+import { keeper } from "./keeper";
 import { localHost } from "./local-host";
 import { measuredIn } from "./measured-in";
 import { type SheetStore, sheetStore } from "./sheet-store";
@@ -42,7 +43,6 @@ const start = async (): Promise<void> => {
 
   let store: SheetStore | undefined;
   let revision = 0;
-  let isOvertaken = false;
   try {
     store = await sheetStore(indexedDB);
     const kept = await store.read();
@@ -54,24 +54,15 @@ const start = async (): Promise<void> => {
     say(`What was kept in this browser could not be opened, and stays there: ${told(error)}. This is the demo; nothing you change here is kept.`);
     store = undefined;
   }
-  // The engine tells of changes that leave the sheets as they were: only what is stored counts, from before anyone can type.
-  let keptText = JSON.stringify(book.data());
+  // From before anyone can type.
+  const keepSheets = store && keeper(store, revision, book.data());
 
   const keep = async (): Promise<void> => {
-    if (store === undefined || isOvertaken) return;
-    const data = book.data();
-    const text = JSON.stringify(data);
-    if (text === keptText) return;
+    if (keepSheets === undefined) return;
     try {
-      const next = await store.keep(data, revision);
-      if (next === undefined) {
-        isOvertaken = true;
-        say("Another tab has changed these sheets. This one keeps nothing more in the browser: save it as a file, or reload to go on with the other.");
-      } else {
-        revision = next;
-        keptText = text;
-        say("Kept in this browser.");
-      }
+      const outcome = await keepSheets(() => book.data());
+      if (outcome === "kept") say("Kept in this browser.");
+      if (outcome === "overtaken") say("Another tab has changed these sheets. This one keeps nothing more in the browser: save it as a file, or reload to go on with the other.");
     } catch (error) {
       say(`Not kept in this browser: ${told(error)}. Save the sheets as a file.`);
     }

@@ -4,7 +4,7 @@ import { readFileSync } from "node:fs";
 /** Hosts an address may name: the authority or a public library of texts, the spreadsheet platform, standards of the web, and this machine or an example. */
 const MAY_STAND: readonly (string | RegExp)[] = [
   // Authorities and their codes.
-  "codes.iccsafe.org", "www.osha.gov", "www.4safenv.state.nv.us", "www.jeffco.us", "www.hse.gov.uk", "codemark.abcb.gov.au",
+  "codes.iccsafe.org", "www.osha.gov", "www.4safenv.state.nv.us", "www.jeffco.us", "www.hse.gov.uk", "codemark.abcb.gov.au", "www.abcb.gov.au", "ncc.abcb.gov.au",
   // Public libraries of texts.
   "www.gutenberg.org", "archive.org",
   // The spreadsheet platform and its documentation.
