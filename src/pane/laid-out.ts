@@ -6,7 +6,8 @@ import { resultHeadings } from "../functions/describe";
 import { NAMESPACE } from "../functions/formula";
 import { isLengthKind } from "../functions/kinds";
 import { cellAddress, type CellPlace } from "../sheets/cell-address";
-import { ANGLE, MONEY, PERCENT, SIXTEENTHS, TYPED_LENGTH } from "../sheets/sheet-builder";
+import { resultFormat } from "../sheets/result-looks";
+import { TYPED_LENGTH } from "../sheets/sheet-builder";
 import type { PlainValue } from "../sheets/sheet-data";
 import { isReadOtherwise } from "../sheets/text-cell";
 import type { PutCell } from "./host";
@@ -20,9 +21,6 @@ export interface LaidOut {
 type Rows = readonly (readonly (PlainValue | null)[])[];
 
 const GENERAL = "General";
-/** Sizes of one column that holds lengths, counts and angles under one another. */
-const MIXED = "0.0###";
-const MILLIMETRES = "0.0";
 
 const rowsOf = (value: ExampleCell): Rows => (typeof value === "object" && value !== null ? value : [[value]]);
 
@@ -61,23 +59,6 @@ const unitOf = (parameters: readonly (readonly [Parameter, Rows])[]): string => 
   return "in";
 };
 
-const formatOf = (kind: ResultKind, unit: string): string => {
-  switch (kind) {
-    case "length": case "reading":
-      return unit === "mm" ? MILLIMETRES : SIXTEENTHS;
-    case "angle":
-      return ANGLE;
-    case "rate":
-      return PERCENT;
-    case "money":
-      return MONEY;
-    case "value":
-      return MIXED;
-    default:
-      return GENERAL;
-  }
-};
-
 /** The kind of each column of a result, undefined where all cells are of one. */
 const kindsOf = ({ result }: Declaration): readonly ResultKind[] | ResultKind => {
   if (result.kind === "table" || result.kind === "row") return Object.values(result.columns).map(({ kind }) => kind);
@@ -95,7 +76,7 @@ const resultCells = (declaration: Declaration, args: readonly (Rows | undefined)
     row.map((cell, column): PutCell => {
       const kind = typeof kinds === "string" ? kinds : (kinds[column] ?? "text");
       const isNumber = typeof cell === "number" || isFailed(cell) || typeof kinds !== "string";
-      return { format: hasHeadings && line === 0 || !isNumber ? GENERAL : formatOf(kind, unit) };
+      return { format: hasHeadings && line === 0 || !isNumber ? GENERAL : (resultFormat(kind, unit) ?? GENERAL) };
     }),
   );
 };

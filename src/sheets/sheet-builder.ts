@@ -7,7 +7,11 @@ export const SIXTEENTHS = "# ??/16";
 export const MONEY = "#,##0.00";
 export const ANGLE = "0.00";
 export const DECIMALS = "0.00";
+export const THOUSANDTHS = "0.000";
 export const PERCENT = "0.0%";
+/** Sizes of one column that holds lengths, counts and angles under one another. */
+export const MIXED = "0.0###";
+export const MILLIMETRES = "0.0";
 
 /** A text that starts with = is a formula; null leaves the cell alone. */
 type Entry = PlainValue | null;

@@ -1,3 +1,8 @@
+import type { ResultColumns, ResultKind } from "../functions/declare";
+import { RISERFIT } from "../functions/fit/riserfit";
+import { TREADFIT } from "../functions/fit/treadfit";
+import { words } from "../solver/words";
+import { columnsOf } from "./result-looks";
 import type { PlainValue } from "./sheet-data";
 import type { TicketTape } from "./ticket-tape";
 
@@ -17,12 +22,21 @@ export interface Ticket {
 /** Treads and risers are cut and fitted four or five at a time: common practice, no source. */
 const STEPS_A_TICKET = 5;
 
-/** Of the heel's figures the one a tape can hook; `heel` itself is measured from a corner that is not on its line. */
-const LENGTHS: readonly string[] = ["length", "long point", "short point", "back", "front", "top", "bottom", "depth", "height", "toe", "heel at the hook", "mitre line", "left mitre line", "return line", "return length", "left return length"];
-/** Swing and tilt in words, so that no sign has to be remembered at the saw. */
-const SETS: readonly string[] = ["left set", "right set"];
-const ANGLES: readonly string[] = ["mitre", "left mitre"];
-const PRINTED: readonly string[] = ["step", ...LENGTHS, ...SETS, ...ANGLES];
+const COLUMNS: ResultColumns = { ...columnsOf(TREADFIT), ...columnsOf(RISERFIT) };
+
+/**
+ * What the saw needs of a fit: of the heel's figures the one a tape can hook, for `heel` itself is measured from a corner that is not on its
+ * line; and swing and tilt in words, so that no sign has to be remembered.
+ */
+const PRINTED: readonly { readonly heading: string; readonly kind: ResultKind }[] = [
+  "step", "length", "longPoint", "shortPoint", "back", "front", "top", "bottom", "depth", "height", "toe", "heelAtTheHook", "mitreLine", "leftMitreLine", "returnLine",
+  "returnLength", "leftReturnLength", "leftSet", "rightSet", "mitre", "leftMitre",
+].map((key) => {
+  const column = COLUMNS[key];
+  if (column === undefined) throw new Error(`no fit has a column ${key}`);
+  return { heading: words(key), kind: column.kind };
+});
+
 /** A saw is set to a tenth of a degree at best. */
 const ANGLE_DECIMALS = 1;
 
@@ -31,16 +45,16 @@ const isText = (cell: FitCell | undefined): cell is PlainValue => cell !== null 
 /** Tickets of one fit, its heading row first, in batches, its lengths as they are read on the tape. Columns with nothing in them are left out. */
 export const tickets = (title: string, fit: readonly (readonly FitCell[])[], tape: TicketTape): readonly Ticket[] => {
   const [headings = [], ...rows] = fit;
-  const columns = PRINTED.flatMap((heading) => {
+  const columns = PRINTED.flatMap(({ heading, kind }) => {
     const column = headings.indexOf(heading);
-    return column >= 0 && rows.some((row) => isText(row[column])) ? [{ heading, column }] : [];
+    return column >= 0 && rows.some((row) => isText(row[column])) ? [{ heading, kind, column }] : [];
   });
   const note = headings.indexOf("note");
   const step = headings.indexOf("step");
-  const text = (heading: string, cell: FitCell | undefined): string => {
+  const text = (kind: ResultKind, cell: FitCell | undefined): string => {
     if (!isText(cell)) return "";
-    if (typeof cell !== "number" || heading === "step") return String(cell);
-    return LENGTHS.includes(heading) ? tape.text(cell) : `${cell.toFixed(ANGLE_DECIMALS)}°`;
+    if (typeof cell !== "number" || kind === "label") return String(cell);
+    return kind === "angle" ? `${cell.toFixed(ANGLE_DECIMALS)}°` : tape.text(cell);
   };
   return Array.from({ length: Math.ceil(rows.length / STEPS_A_TICKET) }, (_, batch): Ticket => {
     const batched = rows.slice(batch * STEPS_A_TICKET, (batch + 1) * STEPS_A_TICKET);
@@ -50,7 +64,7 @@ export const tickets = (title: string, fit: readonly (readonly FitCell[])[], tap
       title: `${title}${steps}`,
       measure: tape.says,
       headings: columns.map(({ heading }) => heading),
-      rows: batched.map((row) => columns.map(({ heading, column }) => text(heading, row[column]))),
+      rows: batched.map((row) => columns.map(({ kind, column }) => text(kind, row[column]))),
       notes: batched.flatMap((row) => (isText(row[note]) ? [`step ${String(row[step] ?? "")}: ${String(row[note])}`] : [])),
     };
   });

@@ -5,7 +5,7 @@ const mayImport = {
   functions: ["solver"],
   bundle: ["functions"],
   drawing: ["functions", "solver"],
-  sheets: [],
+  sheets: ["functions", "solver"],
   workbook: ["sheets"],
   generate: ["functions", "solver", "drawing"],
   pane: ["functions", "sheets"],

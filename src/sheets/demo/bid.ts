@@ -1,4 +1,10 @@
-import { MONEY, PERCENT, sheet, TYPED_LENGTH } from "../sheet-builder";
+import { BID } from "../../functions/bid/bid";
+import { EXTEND } from "../../functions/bid/extend";
+import { prices, quantities, rates } from "../../functions/tables";
+import { HOURS } from "../../functions/takeoff/hours";
+import { TAKEOFF } from "../../functions/takeoff/takeoff";
+import { headingsOf, spillOf } from "../result-looks";
+import { DECIMALS, MONEY, PERCENT, sheet, TYPED_LENGTH } from "../sheet-builder";
 
 /** Hours for one of each item, what one costs, and the unit of both: an invented shop. 0 is work or goods included elsewhere, and the sheet says so in that word. */
 const ITEMS: readonly (readonly [item: string, hours: number, price: number, unit: string])[] = [
@@ -27,7 +33,10 @@ const shown = (figure: number): string | number => (figure === 0 ? "included" : 
 /** Rows a takeoff can have, with its headings. */
 const TAKEOFF_ROWS = 16;
 
-const PRICED = ["K25", "E43", "K44", "K52", "K59", "E61"];
+/** Where what is priced stands, and how many rows of it. */
+const PRICED: readonly (readonly [at: string, rows: number, formats?: Readonly<Record<string, string>>])[] = [
+  ["K25", TAKEOFF_ROWS - 1], ["E43", TAKEOFF_ROWS - 1, { quantity: DECIMALS }], ["K44", 6], ["K52", 4], ["K59", 4], ["E61", 2],
+];
 
 const extended = (at: string, quantities: string, prices = "O4:Q23"): { at: string; rows: string[][] } => ({ at, rows: [[`=STAIR.EXTEND(${quantities},${prices})`]] });
 
@@ -47,19 +56,19 @@ export const bid = sheet(
     },
     {
       at: "A15", headings: true, labels: true, inputs: [0, 1, 2],
-      rows: [["item", "quantity", "unit"], ["adhesive", "=STAIR.ADHESIVE(B10,B11,B12)", "each"], ["hang rail", 3, "hour"]],
+      rows: [headingsOf(quantities, "item", "quantity", "unit"), ["adhesive", "=STAIR.ADHESIVE(B10,B11,B12)", "each"], ["hang rail", 3, "hour"]],
     },
     { at: "A20", style: "label", rows: [["The bid"]] },
-    { at: "A21", rows: [[`=STAIR.BID(VSTACK(${PRICED.map((at) => `${at}#`).join(",")}),B4,B5,B6,B7)`]] },
+    { at: "A21", rows: [[`=STAIR.BID(VSTACK(${PRICED.map(([at]) => `${at}#`).join(",")}),B4,B5,B6,B7)`]] },
     { at: "A29", labels: true, formats: { 1: MONEY }, rows: [["a spare blank, at the same profit", "=STAIR.SELLINGPRICE(STAIR.PICK(K44#,\"oak blank 42\",\"price\"),B5,B6)"]] },
     { at: "E3", style: "label", rows: [["What the stair takes"]] },
     { at: "E4", rows: [["=STAIR.TAKEOFF(Layout!D4#)"]] },
     { at: "K3", style: "label", rows: [["Hours for one"]] },
-    { at: "K4", headings: true, labels: true, inputs: [1, 2], rows: [["item", "hours", "unit"], ...ITEMS.map(([item, hours, , unit]) => [item, shown(hours), unit])] },
+    { at: "K4", headings: true, labels: true, inputs: [1, 2], rows: [headingsOf(rates, "item", "hours", "unit"), ...ITEMS.map(([item, hours, , unit]) => [item, shown(hours), unit])] },
     { at: "O3", style: "label", rows: [["Prices"]] },
     {
       at: "O4", headings: true, labels: true, inputs: [1, 2], formats: { 1: MONEY },
-      rows: [["item", "price", "unit"], ...ITEMS.map(([item, , price, unit]) => [item, shown(price), unit]), ["adhesive", 8.4, "each"], ["labour", 58, "hour"]],
+      rows: [headingsOf(prices, "item", "price", "unit"), ...ITEMS.map(([item, , price, unit]) => [item, shown(price), unit]), ["adhesive", 8.4, "each"], ["labour", 58, "hour"]],
     },
     { at: "E23", style: "label", rows: [["Hours"]] },
     { at: "E24", rows: [["=STAIR.HOURS(E4#,K4:M21)"]] },
@@ -77,18 +86,10 @@ export const bid = sheet(
     extended("E61", "A15:C17"),
   ],
   [
-    { at: "B22", rows: 6, formats: { 0: MONEY } },
-    { at: "F25", rows: TAKEOFF_ROWS - 1, formats: { 0: "0.00", 2: "0.00" } },
-    { at: "L26", rows: TAKEOFF_ROWS - 1, formats: { 2: MONEY, 3: MONEY } },
-    { at: "F44", rows: TAKEOFF_ROWS - 1, formats: { 0: "0.00", 2: MONEY, 3: MONEY } },
-    { at: "L45", rows: 6, formats: { 2: MONEY, 3: MONEY } },
-    { at: "L53", rows: 4, formats: { 2: MONEY, 3: MONEY } },
-    { at: "L60", rows: 4, formats: { 2: MONEY, 3: MONEY } },
-    { at: "F62", rows: 2, formats: { 2: MONEY, 3: MONEY } },
-    ...PRICED.map((at) => ({ at, headings: 6 })),
-    { at: "A21", headings: 3 },
-    { at: "E4", headings: 5 },
-    { at: "E24", headings: 5 },
+    ...spillOf(BID, "A21", 6),
+    ...spillOf(TAKEOFF, "E4", TAKEOFF_ROWS - 1),
+    ...spillOf(HOURS, "E24", TAKEOFF_ROWS - 1, { quantity: DECIMALS, hoursEach: DECIMALS }),
+    ...PRICED.flatMap(([at, rows, formats]) => spillOf(EXTEND, at, rows, formats)),
   ],
   { A: 290, B: 100, C: 70, E: 180, F: 110, G: 60, H: 370, I: 120, J: 120, K: 190, L: 110, M: 70, N: 80, O: 180, P: 120, Q: 70 },
 );

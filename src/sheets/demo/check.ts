@@ -1,3 +1,5 @@
+import { CHECK } from "../../functions/code/check";
+import { spillOf } from "../result-looks";
 import { sheet, TYPED_LENGTH } from "../sheet-builder";
 
 /** Verdicts a person has to see beside each other: no fails says little while others were not given. */
@@ -29,10 +31,8 @@ export const check = sheet(
     { at: "J8", rows: [["=STAIR.CHECK(Layout!D4#,B4,HSTACK(Survey!G5#,Survey!H5#))"]] },
   ],
   [
-    { at: "A8", headings: 8 },
-    { at: "J8", headings: 8 },
-    { at: "B9", rows: 40, formats: { 0: "0.0###", 1: "0.0###", 2: "0.0###" } },
-    { at: "K9", rows: 40, formats: { 0: "0.0###", 1: "0.0###", 2: "0.0###" } },
+    ...spillOf(CHECK, "A8", 40),
+    ...spillOf(CHECK, "J8", 40),
   ],
   { A: 210, B: 80, C: 90, D: 140, E: 120, F: 100, G: 250, H: 320, J: 210, K: 80, L: 90, M: 80, N: 120, O: 100, P: 250, Q: 320 },
 );

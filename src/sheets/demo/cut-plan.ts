@@ -1,4 +1,11 @@
-import { MONEY, sheet, SIXTEENTHS, TYPED_LENGTH } from "../sheet-builder";
+import { RISERFIT } from "../../functions/fit/riserfit";
+import { pieces, riserReadings, stock } from "../../functions/tables";
+import { BUY } from "../../functions/yield/buy";
+import { CUTS } from "../../functions/yield/cuts";
+import { OFFCUTS } from "../../functions/yield/offcuts";
+import { PLAN } from "../../functions/yield/plan";
+import { headingsOf, spillOf } from "../result-looks";
+import { DECIMALS, MONEY, sheet, SIXTEENTHS, THOUSANDTHS, TYPED_LENGTH } from "../sheet-builder";
 
 /**
  * Readings of the invented stair's risers with the sub-treads packed: step, height, top, bottom, both diagonals. The height is the rough rise once packed,
@@ -21,6 +28,8 @@ const RISERS: readonly (readonly [number, string, string, string, string, string
   [14, "7 13/16", "36 9/16", "36 3/4", "37 3/8", "37 9/16"],
 ];
 
+const READINGS = headingsOf(riserReadings, "step", "height", "top", "bottom", "diagonal", "secondDiagonal", "cutHeight", "leftFlare");
+
 /** How high each is cut, from the rise it stands in; it spills beside the readings. */
 const CUT_HEIGHT = "=STAIR.RISERHEIGHT(Survey!S5#,Layout!B9,Layout!B18,C23)";
 
@@ -35,12 +44,12 @@ export const cutPlan = sheet(
     {
       at: "A4", headings: true, inputs: [1, 2, 3, 4, 5, 7],
       formats: { 1: TYPED_LENGTH, 2: TYPED_LENGTH, 3: TYPED_LENGTH, 4: TYPED_LENGTH, 5: TYPED_LENGTH },
-      rows: [["step", "height", "top", "bottom", "diagonal", "second diagonal", "cut height", "left flare"], ...RISERS.map((row, step) => [...row, step === 0 ? CUT_HEIGHT : null, FLARE])],
+      rows: [READINGS, ...RISERS.map((row, step) => [...row, step === 0 ? CUT_HEIGHT : null, FLARE])],
     },
     {
       at: "A21", headings: true, labels: true, inputs: [0, 1, 2, 3, 4, 5, 6, 7], formats: { 1: TYPED_LENGTH, 2: TYPED_LENGTH, 3: TYPED_LENGTH, 4: MONEY },
       rows: [
-        ["label", "length", "width", "thickness", "price", "available", "owned", "grade"],
+        headingsOf(stock, "label", "length", "width", "thickness", "price", "available", "owned", "grade"),
         ["rack 5 ft", "5'", "7 1/4", "3/4", "", 1, "yes", ""],
         ["poplar 8 ft", "8'", "7 1/4", "3/4", 18, "any", "no", ""],
         ["poplar 10 ft", "10'", "7 1/4", "3/4", 22.4, 2, "no", ""],
@@ -56,7 +65,7 @@ export const cutPlan = sheet(
     {
       at: "D33", headings: true, labels: true,
       rows: [
-        ["label", "length", "width", "grade"],
+        headingsOf(pieces, "label", "length", "width", "grade"),
         ["open skirt", "=STAIR.PICK(Layout!P4#,\"open skirt length\")", "=STAIR.PICK(Layout!P4#,\"open skirt width\")", "skirt"],
         ["closed skirt", "=STAIR.PICK(Layout!P4#,\"closed skirt length\")", "=STAIR.PICK(Layout!P4#,\"closed skirt width\")", "skirt"],
         ["rail", "=STAIR.PICK(Layout!P12#,\"rail length\")", "=C28", "rail"],
@@ -79,22 +88,14 @@ export const cutPlan = sheet(
   ],
   [
     { at: "G5", rows: 14, formats: { 0: SIXTEENTHS } },
-    { at: "K5", rows: 14, formats: { 0: SIXTEENTHS, 1: SIXTEENTHS, 2: SIXTEENTHS, 3: SIXTEENTHS, 4: SIXTEENTHS, 5: "0.00", 6: "0.00", 7: "0.00", 8: "0.00", 9: SIXTEENTHS, 10: "0.000" } },
-    { at: "K23", rows: 3, formats: { 0: SIXTEENTHS, 2: MONEY, 3: MONEY, 4: "0.00", 5: "0.00" } },
-    { at: "S23", rows: 3, formats: { 0: SIXTEENTHS, 2: MONEY, 3: MONEY, 4: "0.00", 5: "0.00" } },
-    { at: "K28", rows: 8, formats: { 0: "0.0###" } },
-    { at: "S28", rows: 8, formats: { 0: "0.0###" } },
-    { at: "L39", rows: 14, formats: { 0: SIXTEENTHS, 2: SIXTEENTHS, 3: SIXTEENTHS } },
-    { at: "T39", rows: 3, formats: { 0: SIXTEENTHS, 2: SIXTEENTHS, 3: SIXTEENTHS } },
-    { at: "A40", rows: 3, formats: { 0: SIXTEENTHS, 1: MONEY, 6: SIXTEENTHS, 7: SIXTEENTHS } },
-    { at: "A39", headings: 8 },
-    { at: "J4", headings: 15 },
-    { at: "J22", headings: 7 },
-    { at: "J27", headings: 2 },
-    { at: "R22", headings: 7 },
-    { at: "R27", headings: 2 },
-    { at: "J38", headings: 6 },
-    { at: "R38", headings: 6 },
+    ...spillOf(RISERFIT, "J4", 14, { closure: THOUSANDTHS }),
+    ...["J", "R"].flatMap((column) => [
+      ...spillOf(BUY, `${column}22`, 3, { net: DECIMALS, gross: DECIMALS }),
+      ...spillOf(PLAN, `${column}27`, 8),
+    ]),
+    ...spillOf(CUTS, "J38", 14),
+    ...spillOf(CUTS, "R38", 3),
+    ...spillOf(OFFCUTS, "A39", 3),
   ],
   { A: 110, B: 80, C: 80, D: 110, E: 150, F: 140, G: 90, H: 90, J: 160, K: 90, L: 90, M: 100, N: 90, O: 80, P: 100, Q: 100, R: 160, S: 90, T: 90, U: 90, V: 200, W: 150 },
 );

@@ -1,4 +1,9 @@
-import { sheet, SIXTEENTHS, TYPED_LENGTH } from "../sheet-builder";
+import { TREADFIT } from "../../functions/fit/treadfit";
+import { treadReadings } from "../../functions/tables";
+import { words } from "../../solver/words";
+import { cellAddress } from "../cell-address";
+import { headingsOf, placesOf, spillOf } from "../result-looks";
+import { sheet, SIXTEENTHS, THOUSANDTHS, TYPED_LENGTH } from "../sheet-builder";
 
 /** Readings of the next five treads of the invented stair; the diagonals close within a 1/16 tape. */
 const TREADS: readonly (readonly [number, string, string, string, string, string])[] = [
@@ -10,9 +15,15 @@ const TREADS: readonly (readonly [number, string, string, string, string, string
 ];
 
 const LEAN = -1.5;
-const TICKET = ["length", "back", "front", "toe", "heel at the hook"] as const;
-/** Columns TREADFIT spills these in, counted from its first. */
-const COLUMN: Readonly<Record<(typeof TICKET)[number], number>> = { length: 2, back: 5, front: 6, toe: 13, "heel at the hook": 25 };
+/** Row of its first tread, counted from 0. */
+const FIRST = 12;
+const TICKET = ["length", "back", "front", "toe", "heelAtTheHook"] as const;
+
+/** Columns of what TREADFIT spills under its headings in A12. */
+const spilled = (first: string, last = first): string => {
+  const [left = 1, right = 1] = placesOf(TREADFIT, first, last);
+  return `${cellAddress({ row: FIRST, column: left - 1 })}:${cellAddress({ row: FIRST + TREADS.length - 1, column: right - 1 })}`;
+};
 
 export const fit = sheet(
   "Fit",
@@ -21,7 +32,7 @@ export const fit = sheet(
   [
     {
       at: "A4", headings: true, inputs: [1, 2, 3, 4, 5, 6], formats: { 1: TYPED_LENGTH, 2: TYPED_LENGTH, 3: TYPED_LENGTH, 4: TYPED_LENGTH, 5: TYPED_LENGTH },
-      rows: [["step", "run", "back", "front", "diagonal", "second diagonal", "left lean"], ...TREADS.map((row) => [...row, LEAN])],
+      rows: [headingsOf(treadReadings, "step", "run", "back", "front", "diagonal", "secondDiagonal", "leftLean"), ...TREADS.map((row) => [...row, LEAN])],
     },
     {
       at: "A10", style: "caution",
@@ -32,8 +43,11 @@ export const fit = sheet(
     {
       at: "A21", headings: true,
       rows: [
-        ["step", ...TICKET, "mitre", "left set", "right set"],
-        ["=A5:A9", ...TICKET.map((name) => `=STAIR.TAPE(INDEX(A13:AC17,0,${COLUMN[name]}))`), "=ROUND(N13:N17,1)", "=U13:U17", "=V13:V17"],
+        ["step", ...TICKET, "mitre", "leftSet", "rightSet"].map(words),
+        [
+          "=A5:A9", ...TICKET.map((name) => `=STAIR.TAPE(INDEX(${spilled("step", "note")},0,${placesOf(TREADFIT, name).join()}))`),
+          `=ROUND(${spilled("mitre")},1)`, `=${spilled("leftSet")}`, `=${spilled("rightSet")}`,
+        ],
       ],
     },
     { at: "A27", style: "label", rows: [["Riser heights, from Cut plan"]] },
@@ -41,10 +55,9 @@ export const fit = sheet(
     { at: "E28", headings: true, rows: [["notch width", "notch height"], ["=STAIR.NOTCH(Layout!B19,Layout!B17,Layout!B18,\"1/32\")"]] },
   ],
   [
-    { at: "B13", rows: 5, formats: { 0: SIXTEENTHS, 1: SIXTEENTHS, 2: SIXTEENTHS, 3: SIXTEENTHS, 4: SIXTEENTHS, 5: "0.00", 6: "0.00", 7: "0.00", 8: "0.00", 9: SIXTEENTHS, 10: SIXTEENTHS, 11: SIXTEENTHS, 12: "0.00", 13: SIXTEENTHS, 14: "0.000", 21: SIXTEENTHS, 22: SIXTEENTHS, 23: SIXTEENTHS, 24: SIXTEENTHS, 25: SIXTEENTHS } },
+    ...spillOf(TREADFIT, "A12", TREADS.length, { closure: THOUSANDTHS }),
     { at: "B29", rows: 14, formats: { 0: SIXTEENTHS } },
     { at: "E29", rows: 1, formats: { 0: "# ??/32", 1: "# ??/32" } },
-    { at: "A12", headings: 29 },
   ],
   { A: 60, B: 110, C: 110, D: 100, E: 110, F: 150, G: 90, H: 250, I: 150, N: 80, O: 110, T: 140, U: 250, V: 150, Y: 130, AC: 150 },
 );

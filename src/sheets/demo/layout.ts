@@ -1,3 +1,8 @@
+import { LAYOUT } from "../../functions/layout/layout";
+import { RAIL } from "../../functions/layout/rail";
+import { SKIRT } from "../../functions/layout/skirt";
+import { STORYPOLE } from "../../functions/layout/storypole";
+import { spillOf } from "../result-looks";
 import { sheet, SIXTEENTHS, TYPED_LENGTH } from "../sheet-builder";
 
 const STAIR: readonly (readonly (string | number)[])[] = [
@@ -50,15 +55,11 @@ export const layout = sheet(
     { at: "P19", headings: true, rows: [["balusters of 1 1/4 in to a run", "clear gap"], ["=STAIR.BALUSTERS(B7,\"1 1/4\",,TRUE)"]] },
   ],
   [
-    { at: "E5", rows: LAYOUT_ROWS, formats: { 0: "0.0###" } },
-    { at: "Q5", rows: 6, formats: { 0: "0.0###" } },
-    { at: "Q13", rows: 6, formats: { 0: "0.0###" } },
-    { at: "K5", rows: 14, formats: { 0: SIXTEENTHS, 1: SIXTEENTHS, 2: SIXTEENTHS } },
+    ...spillOf(LAYOUT, "D4", LAYOUT_ROWS),
+    ...spillOf(STORYPOLE, "J4", 14),
+    ...spillOf(SKIRT, "P4", 6),
+    ...spillOf(RAIL, "P12", 6),
     { at: "Q20", rows: 1, formats: { 0: SIXTEENTHS } },
-    { at: "D4", headings: 4 },
-    { at: "J4", headings: 5 },
-    { at: "P4", headings: 3 },
-    { at: "P12", headings: 4 },
   ],
   { A: 150, B: 90, D: 310, E: 90, F: 50, G: 290, H: 100, J: 60, K: 80, L: 80, M: 140, N: 60, P: 350, Q: 80, R: 50, S: 140 },
 );

@@ -1,4 +1,7 @@
-import { DECIMALS, MONEY, sheet, SIXTEENTHS, TYPED_LENGTH } from "../sheet-builder";
+import { BLANK } from "../../functions/order/blank";
+import { ORDER } from "../../functions/order/order";
+import { spillOf } from "../result-looks";
+import { DECIMALS, MONEY, sheet, TYPED_LENGTH } from "../sheet-builder";
 
 export const order = sheet(
   "Order",
@@ -24,10 +27,8 @@ export const order = sheet(
     { at: "A15", rows: [["=STAIR.ORDER(Layout!D4#,A4:E8)"]] },
   ],
   [
-    { at: "I5", rows: 4, formats: { 0: SIXTEENTHS, 1: SIXTEENTHS, 2: SIXTEENTHS } },
-    { at: "B16", rows: 8, formats: { 0: SIXTEENTHS, 1: SIXTEENTHS, 3: MONEY, 4: MONEY, 5: SIXTEENTHS, 6: SIXTEENTHS, 7: MONEY, 8: DECIMALS, 9: DECIMALS } },
-    { at: "H4", headings: 6 },
-    { at: "A15", headings: 12 },
+    ...spillOf(BLANK, "H4", 4),
+    ...spillOf(ORDER, "A15", 8, { net: DECIMALS, gross: DECIMALS }),
   ],
   { A: 170, B: 80, C: 80, D: 80, E: 80, F: 80, G: 80, H: 130, I: 80, J: 80, K: 80, L: 80, M: 420 },
 );

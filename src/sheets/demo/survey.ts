@@ -1,3 +1,6 @@
+import { EQUALIZE } from "../../functions/survey/equalize";
+import { UNIFORMITY } from "../../functions/survey/uniformity";
+import { spillOf } from "../result-looks";
 import { sheet, SIXTEENTHS, TYPED_LENGTH } from "../sheet-builder";
 
 /**
@@ -36,12 +39,9 @@ export const survey = sheet(
   [
     { at: "H5", rows: 14, formats: { 0: SIXTEENTHS } },
     { at: "S5", rows: 14, formats: { 0: SIXTEENTHS } },
-    { at: "L5", rows: 15, formats: { 0: SIXTEENTHS, 1: SIXTEENTHS } },
-    { at: "E11", rows: 4, formats: { 0: SIXTEENTHS } },
-    { at: "E19", rows: 4, formats: { 0: SIXTEENTHS } },
-    { at: "D10", headings: 3 },
-    { at: "D18", headings: 3 },
-    { at: "K4", headings: 5 },
+    ...spillOf(EQUALIZE, "K4", 15),
+    ...spillOf(UNIFORMITY, "D10", 4, { value: SIXTEENTHS }),
+    ...spillOf(UNIFORMITY, "D18", 4, { value: SIXTEENTHS }),
   ],
   { A: 90, B: 90, D: 160, E: 90, F: 90, G: 60, H: 90, I: 100, K: 110, L: 90, M: 90, N: 50, O: 220, R: 60, S: 90, T: 100 },
 );
