@@ -67,111 +67,122 @@ const unquoted = (text: string): string => text.slice(1, -1).replaceAll('""', '"
 /** How strongly operators between two operands bind, weakest first: Microsoft, calculation operators and precedence in Excel. */
 const STRENGTH: Readonly<Record<string, number>> = { "=": 1, "<>": 1, "<": 1, ">": 1, "<=": 1, ">=": 1, "&": 2, "+": 3, "-": 3, "*": 4, "/": 4, "^": 5 };
 
+/** The parts of a formula, and the next of them to read. */
+interface Reading {
+  readonly formula: string;
+  readonly tokens: readonly Token[];
+  next: number;
+}
+
+const peek = ({ tokens, next }: Reading): Token | undefined => tokens[next];
+
+const isNext = (reading: Reading, text: string): boolean => peek(reading)?.kind === "sign" && peek(reading)?.text === text;
+
+const take = (reading: Reading, text: string): boolean => {
+  if (!isNext(reading, text)) return false;
+  reading.next += 1;
+  return true;
+};
+
+const textFrom = ({ formula, tokens, next }: Reading, first: number): string => {
+  const last = tokens[next - 1];
+  return last === undefined ? "" : formula.slice(tokens[first]?.at ?? 1, last.at + last.text.length);
+};
+
+const rows = (reading: Reading): FormulaTree | undefined => {
+  const read: PlainValue[][] = [[]];
+  for (;;) {
+    const isNegative = take(reading, "-");
+    const cell = primary(reading);
+    if (cell?.kind !== "value") return undefined;
+    read[read.length - 1]?.push(isNegative ? -Number(cell.value) : cell.value);
+    if (take(reading, "}")) return { kind: "rows", rows: read };
+    if (take(reading, ";")) read.push([]);
+    else if (!take(reading, ",")) return undefined;
+  }
+};
+
+const call = (reading: Reading, name: string, first: number): FormulaTree | undefined => {
+  const given: (FormulaTree | undefined)[] = [];
+  if (!take(reading, ")")) {
+    for (;;) {
+      if (isNext(reading, ",") || isNext(reading, ")")) given.push(undefined);
+      else {
+        const argument = expression(reading, 0);
+        if (argument === undefined) return undefined;
+        given.push(argument);
+      }
+      if (take(reading, ")")) break;
+      if (!take(reading, ",")) return undefined;
+    }
+  }
+  return { kind: "call", name, arguments: given, text: textFrom(reading, first) };
+};
+
+const primary = (reading: Reading): FormulaTree | undefined => {
+  const first = reading.next;
+  const token = peek(reading);
+  if (token === undefined) return undefined;
+  reading.next += 1;
+  switch (token.kind) {
+    case "number":
+      return { kind: "value", value: Number(token.text) };
+    case "text":
+      return { kind: "value", value: unquoted(token.text) };
+    case "error":
+      return { kind: "error", code: token.text };
+    case "cells":
+      return cellsOf(token.text);
+    case "call":
+      return call(reading, token.text.slice(0, -1), first);
+    case "name":
+      return /^(true|false)$/i.test(token.text) ? { kind: "value", value: /^true$/i.test(token.text) } : { kind: "other", text: token.text };
+    default:
+      return afterSign(reading, token.text, first);
+  }
+};
+
+const afterSign = (reading: Reading, sign: string, first: number): FormulaTree | undefined => {
+  if (sign === "{") return rows(reading);
+  if (sign === "(") {
+    const inner = expression(reading, 0);
+    return inner !== undefined && take(reading, ")") ? inner : undefined;
+  }
+  // @ asks for one cell of many, which only the spreadsheet can pick.
+  if (sign === "@") return primary(reading) === undefined ? undefined : { kind: "other", text: textFrom(reading, first) };
+  if (sign !== "-" && sign !== "+") return undefined;
+  const operand = percented(reading);
+  return operand === undefined ? undefined : { kind: "operation", operator: sign, operands: [operand], text: textFrom(reading, first) };
+};
+
+const percented = (reading: Reading): FormulaTree | undefined => {
+  const first = reading.next;
+  let operand = primary(reading);
+  while (operand !== undefined && take(reading, "%")) operand = { kind: "operation", operator: "%", operands: [operand], text: textFrom(reading, first) };
+  return operand;
+};
+
+const expression = (reading: Reading, weakest: number): FormulaTree | undefined => {
+  const first = reading.next;
+  let left = percented(reading);
+  for (;;) {
+    const token = peek(reading);
+    const strength = token?.kind === "sign" ? STRENGTH[token.text] : undefined;
+    if (left === undefined || token === undefined || strength === undefined || strength <= weakest) return left;
+    reading.next += 1;
+    const right = expression(reading, strength);
+    if (right === undefined) return undefined;
+    left = { kind: "operation", operator: token.text, operands: [left, right], text: textFrom(reading, first) };
+  }
+};
+
 /** Reads a formula as it is typed, from its = on; undefined where it cannot be read. */
 export const formulaTree = (formula: string): FormulaTree | undefined => {
   const tokens = formula.startsWith("=") ? tokensOf(formula) : undefined;
   if (tokens === undefined) return undefined;
-  let next = 0;
-  const peek = (): Token | undefined => tokens[next];
-  const isNext = (text: string): boolean => peek()?.kind === "sign" && peek()?.text === text;
-  const take = (text: string): boolean => {
-    if (!isNext(text)) return false;
-    next += 1;
-    return true;
-  };
-  const textFrom = (first: number): string => {
-    const last = tokens[next - 1];
-    return last === undefined ? "" : formula.slice(tokens[first]?.at ?? 1, last.at + last.text.length);
-  };
-
-  const rows = (): FormulaTree | undefined => {
-    const read: PlainValue[][] = [[]];
-    for (;;) {
-      const isNegative = take("-");
-      const cell = primary();
-      if (cell?.kind !== "value") return undefined;
-      read[read.length - 1]?.push(isNegative ? -Number(cell.value) : cell.value);
-      if (take("}")) return { kind: "rows", rows: read };
-      if (take(";")) read.push([]);
-      else if (!take(",")) return undefined;
-    }
-  };
-
-  const call = (name: string, first: number): FormulaTree | undefined => {
-    const given: (FormulaTree | undefined)[] = [];
-    if (!take(")")) {
-      for (;;) {
-        if (isNext(",") || isNext(")")) given.push(undefined);
-        else {
-          const argument = expression(0);
-          if (argument === undefined) return undefined;
-          given.push(argument);
-        }
-        if (take(")")) break;
-        if (!take(",")) return undefined;
-      }
-    }
-    return { kind: "call", name, arguments: given, text: textFrom(first) };
-  };
-
-  const primary = (): FormulaTree | undefined => {
-    const first = next;
-    const token = peek();
-    if (token === undefined) return undefined;
-    next += 1;
-    switch (token.kind) {
-      case "number":
-        return { kind: "value", value: Number(token.text) };
-      case "text":
-        return { kind: "value", value: unquoted(token.text) };
-      case "error":
-        return { kind: "error", code: token.text };
-      case "cells":
-        return cellsOf(token.text);
-      case "call":
-        return call(token.text.slice(0, -1), first);
-      case "name":
-        return /^(true|false)$/i.test(token.text) ? { kind: "value", value: /^true$/i.test(token.text) } : { kind: "other", text: token.text };
-      default:
-        break;
-    }
-    if (token.text === "{") return rows();
-    if (token.text === "(") {
-      const inner = expression(0);
-      return inner !== undefined && take(")") ? inner : undefined;
-    }
-    // @ asks for one cell of many, which only the spreadsheet can pick.
-    if (token.text === "@") return primary() === undefined ? undefined : { kind: "other", text: textFrom(first) };
-    if (token.text === "-" || token.text === "+") {
-      const operand = percented();
-      return operand === undefined ? undefined : { kind: "operation", operator: token.text, operands: [operand], text: textFrom(first) };
-    }
-    return undefined;
-  };
-
-  const percented = (): FormulaTree | undefined => {
-    const first = next;
-    let operand = primary();
-    while (operand !== undefined && take("%")) operand = { kind: "operation", operator: "%", operands: [operand], text: textFrom(first) };
-    return operand;
-  };
-
-  const expression = (weakest: number): FormulaTree | undefined => {
-    const first = next;
-    let left = percented();
-    for (;;) {
-      const token = peek();
-      const strength = token?.kind === "sign" ? STRENGTH[token.text] : undefined;
-      if (left === undefined || token === undefined || strength === undefined || strength <= weakest) return left;
-      next += 1;
-      const right = expression(strength);
-      if (right === undefined) return undefined;
-      left = { kind: "operation", operator: token.text, operands: [left, right], text: textFrom(first) };
-    }
-  };
-
-  const tree = expression(0);
-  return next === tokens.length ? tree : undefined;
+  const reading: Reading = { formula, tokens, next: 0 };
+  const tree = expression(reading, 0);
+  return reading.next === tokens.length ? tree : undefined;
 };
 
 /** Every part of a tree, itself first. */

@@ -3,7 +3,7 @@ import { type Effort, isSpent } from "./effort";
 import { type Filling } from "./knapsack";
 import { type Limits } from "./master";
 import { type Pattern } from "./pattern";
-import { type Shelf } from "./shelf";
+import { type PieceKind, type Shelf } from "./shelf";
 
 /** What worths say of a shelf: what a stick of each kind costs over and above its price where its number is limited. */
 export interface Weighed {
@@ -31,6 +31,28 @@ export interface NearPattern {
 /** Cells of the tables that say what the rest of a stick can hold. */
 const MOST_CELLS = 16_000_000;
 
+/** later[kind][room]: the most worth of that kind and the ones after it in so much room, of the kinds a section takes. */
+const fillLater = (later: Float64Array, kinds: readonly PieceKind[], takes: readonly boolean[], worth: ArrayLike<number>, longest: number, effort: Effort): void => {
+  const row = longest + 1;
+  for (let kind = kinds.length - 1; kind >= 0; kind -= 1) {
+    const at = kind * row;
+    later.copyWithin(at, at + row, at + 2 * row);
+    if (!takes[kind]!) continue;
+    const { width, wanted } = kinds[kind]!;
+    let rest = Math.min(wanted, Math.floor(longest / width));
+    for (let copies = 1; rest > 0; copies *= 2) {
+      const count = Math.min(copies, rest);
+      rest -= count;
+      effort.left -= row;
+      const gain = worth[kind]! * count;
+      for (let room = longest; room >= width * count; room -= 1) {
+        const now = later[at + room - width * count]! + gain;
+        if (now > later[at + room]!) later[at + room] = now;
+      }
+    }
+  }
+};
+
 /**
  * All patterns whose lack is at most `slack`: only these can be in a plan that costs no more than the proven least and the slack.
  * `isFull` leaves out patterns to which a wanted piece could be added. Nothing where there are more than `most`.
@@ -49,29 +71,8 @@ export const nearPatterns = (
   const longest = Math.max(0, ...used.map((stick) => sticks[stick]!.holds));
   const row = longest + 1;
   if ((kinds.length + 1) * row > MOST_CELLS) return undefined;
-  // later[kind][room]: the most worth of that kind and the ones after it, of those a section takes
   const later = new Float64Array((kinds.length + 1) * row);
   let takes: readonly boolean[] = [];
-  const fillLater = (): void => {
-    for (let kind = kinds.length - 1; kind >= 0; kind -= 1) {
-      const at = kind * row;
-      later.copyWithin(at, at + row, at + 2 * row);
-      if (!takes[kind]!) continue;
-      const { width, wanted } = kinds[kind]!;
-      let rest = Math.min(wanted, Math.floor(longest / width));
-      for (let copies = 1; rest > 0; copies *= 2) {
-        const count = Math.min(copies, rest);
-        rest -= count;
-        effort.left -= row;
-        const gain = worth[kind]! * count;
-        for (let room = longest; room >= width * count; room -= 1) {
-          const now = later[at + room - width * count]! + gain;
-          if (now > later[at + room]!) later[at + room] = now;
-        }
-      }
-    }
-  };
-
   const found: NearPattern[] = [];
   const counts = new Int32Array(kinds.length);
   const narrowest = kinds[kinds.length - 1]!.width;
@@ -100,7 +101,7 @@ export const nearPatterns = (
     const ofSection = used.filter((stick) => sticks[stick]!.section === section);
     if (ofSection.length === 0) continue;
     takes = each;
-    fillLater();
+    fillLater(later, kinds, takes, worth, longest, effort);
     for (const stick of ofSection) {
       const { price, holds } = sticks[stick]!;
       visit(stick, price * steps - charges[stick]! - slack, 0, holds, 0, Infinity);

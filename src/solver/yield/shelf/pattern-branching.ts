@@ -27,6 +27,41 @@ export type WholeSearch = (
 const WHOLE = 1e-6;
 const TIMES_DUST = 1e-6;
 
+/** The use that is farthest from a whole number, undefined where all are whole. */
+const mostInPart = (uses: readonly Use[]): Use | undefined => {
+  let split: Use | undefined;
+  let farthest = WHOLE;
+  for (const use of uses) {
+    const part = use.times - Math.floor(use.times);
+    const far = Math.min(part, 1 - part);
+    if (far <= farthest) continue;
+    farthest = far;
+    split = use;
+  }
+  return split;
+};
+
+/** For each kind of stick the most worth that one of the patterns holds. */
+const mostHeld = (shelf: Shelf, patterns: readonly Pattern[], worth: ArrayLike<number>): { readonly worth: number }[] => {
+  const held = shelf.sticks.map(() => ({ worth: 0 }));
+  for (const pattern of patterns) {
+    const sum = patternWorth(pattern, worth);
+    if (sum > held[pattern.stick]!.worth) held[pattern.stick] = { worth: sum };
+  }
+  return held;
+};
+
+/** A linear plan whose uses are whole, but for dust, and whether it gives every piece left. */
+const wholePlan = (shelf: Shelf, left: readonly number[], uses: readonly Use[]): { readonly uses: Use[]; readonly price: number; readonly isSound: boolean } => {
+  const whole = uses.map((use) => ({ ...use, times: Math.round(use.times) })).filter((use) => use.times > 0);
+  const given = left.map((_, kind) => whole.reduce((sum, { pattern, times }) => sum + times * (pattern.counts[pattern.kinds.indexOf(kind)] ?? 0), 0));
+  return {
+    uses: whole,
+    price: whole.reduce((sum, use) => sum + use.times * shelf.sticks[use.pattern.stick]!.price, 0),
+    isSound: given.every((count, kind) => count >= left[kind]!),
+  };
+};
+
 /**
  * The search of whole uses by how often one pattern is used. Each branch has a linear plan of its own; its worths, in whole steps and
  * held against every pattern left, prove what the branch costs at least.
@@ -52,11 +87,7 @@ export const patternBranched: WholeSearch = (shelf, first, { steps }, patterns, 
     const answer = master.solve(effort);
     master.close();
     const worth = Float64Array.from(left, (count, kind) => (count === 0 ? 0 : Math.max(0, Math.floor(answer.worth[kind]! * steps))));
-    const held = shelf.sticks.map(() => ({ worth: 0 }));
-    for (const pattern of fitting) {
-      const sum = patternWorth(pattern, worth);
-      if (sum > held[pattern.stick]!.worth) held[pattern.stick] = { worth: sum };
-    }
+    const held = mostHeld(shelf, fitting, worth);
     effort.left -= 8 * fitting.length;
     const proven = provenLeast(here, limits, steps, worth, held);
     const least = cost + wholeUnits(proven, steps);
@@ -65,15 +96,7 @@ export const patternBranched: WholeSearch = (shelf, first, { steps }, patterns, 
       isOver = true;
       return;
     }
-    let split: Use | undefined;
-    let farthest = WHOLE;
-    for (const use of answer.uses) {
-      const part = use.times - Math.floor(use.times);
-      const far = Math.min(part, 1 - part);
-      if (far <= farthest) continue;
-      farthest = far;
-      split = use;
-    }
+    const split = mostInPart(answer.uses);
     const fixed = (pattern: Pattern, times: number, patterns: readonly Pattern[]): void => {
       if (times > limits.most[pattern.stick]!) return;
       const rest = [...left];
@@ -83,16 +106,14 @@ export const patternBranched: WholeSearch = (shelf, first, { steps }, patterns, 
       visit(rest, { least: fewer(limits.least), most: fewer(limits.most) }, patterns, cost + times * shelf.sticks[pattern.stick]!.price, more);
     };
     if (split === undefined) {
-      const whole = answer.uses.map((use) => ({ ...use, times: Math.round(use.times) })).filter((use) => use.times > 0);
-      const price = whole.reduce((sum, use) => sum + use.times * shelf.sticks[use.pattern.stick]!.price, cost);
-      const given = left.map((_, kind) => whole.reduce((sum, { pattern, times }) => sum + times * (pattern.counts[pattern.kinds.indexOf(kind)] ?? 0), 0));
-      const isSound = given.every((count, kind) => count >= left[kind]!);
-      if (isSound && price <= wish) {
-        best = { cost: price, uses: [...uses, ...whole] };
+      const whole = wholePlan(shelf, left, answer.uses);
+      const price = cost + whole.price;
+      if (whole.isSound && price <= wish) {
+        best = { cost: price, uses: [...uses, ...whole.uses] };
         wish = price - 1;
       }
       // nothing in this branch is cheaper than a linear plan that is whole, if whole-number worths prove it
-      isOver = isOver || !isSound || least < price;
+      isOver = isOver || !whole.isSound || least < price;
       return;
     }
     const { pattern, times } = split;

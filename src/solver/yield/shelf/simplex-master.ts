@@ -1,4 +1,3 @@
-import { type Effort } from "./effort";
 import { type Limits, type LinearAnswer, type Master, shortagePrice } from "./master";
 import { type Pattern } from "./pattern";
 import { piecesWanted, type Shelf } from "./shelf";
@@ -23,11 +22,26 @@ interface LimitRow {
   readonly value: number;
 }
 
-/**
- * Revised primal simplex with a dense inverse (Dantzig and Orchard-Hays 1954, from memory). Columns: a pattern from 0 on; the surplus or slack of
- * row r is -1 - r; the shortage of row r is -1 - rows - r. Floating, so it only proposes: bounds are proven from its worths anew.
- */
-export const simplexMaster = (shelf: Shelf, limits: Limits): Master => {
+/** The linear plan as it stands: which columns are in it and how often, and what each row is worth. */
+interface Tableau {
+  readonly size: number;
+  readonly rows: number;
+  /** For each kind of stick the rows that limit it. */
+  readonly rowsOfStick: readonly (readonly number[])[];
+  readonly right: Float64Array;
+  readonly sign: Float64Array;
+  readonly shortage: number;
+  readonly patterns: Pattern[];
+  readonly prices: number[];
+  inverse: Float64Array;
+  readonly times: Float64Array;
+  readonly basis: Int32Array;
+  readonly worth: Float64Array;
+  readonly column: Float64Array;
+  sinceFresh: number;
+}
+
+const tableauOf = (shelf: Shelf, limits: Limits): Tableau => {
   const { kinds, sticks } = shelf;
   const pieces = piecesWanted(shelf);
   const size = kinds.length;
@@ -36,188 +50,213 @@ export const simplexMaster = (shelf: Shelf, limits: Limits): Master => {
     ...(limits.least[stick]! > 0 ? [{ stick, isMost: false, value: limits.least[stick]! }] : []),
   ]);
   const rows = size + limitRows.length;
-  const rowsOfStick = sticks.map((_, stick) => limitRows.flatMap((row, place) => (row.stick === stick ? [size + place] : [])));
   const right = Float64Array.from([...kinds.map((kind) => kind.wanted), ...limitRows.map((row) => row.value)]);
   const sign = Float64Array.from({ length: rows }, (_, row) => (row >= size && limitRows[row - size]!.isMost ? 1 : -1));
-  const shortage = shortagePrice(shelf);
+  const inverse = new Float64Array(rows * rows);
+  for (let row = 0; row < rows; row += 1) inverse[row * rows + row] = 1;
+  return {
+    size, rows, right, sign, inverse,
+    rowsOfStick: sticks.map((_, stick) => limitRows.flatMap((row, place) => (row.stick === stick ? [size + place] : []))),
+    shortage: shortagePrice(shelf),
+    patterns: [],
+    prices: [],
+    times: Float64Array.from(right),
+    basis: Int32Array.from(sign, (each, row) => (each > 0 ? -1 - row : -1 - rows - row)),
+    worth: new Float64Array(rows),
+    column: new Float64Array(rows),
+    sinceFresh: 0,
+  };
+};
 
-  const patterns: Pattern[] = [];
-  const prices: number[] = [];
-  let inverse = new Float64Array(rows * rows);
-  const times = Float64Array.from(right);
-  const basis = new Int32Array(rows);
-  const worth = new Float64Array(rows);
-  const column = new Float64Array(rows);
-  let sinceFresh = 0;
+const priceOf = ({ rows, prices, shortage }: Tableau, id: number): number => (id >= 0 ? prices[id]! : id < -rows ? shortage : 0);
+
+const eachEntry = ({ rows, rowsOfStick, sign, patterns }: Tableau, id: number, visit: (row: number, value: number) => void): void => {
+  if (id < -rows) return visit(-1 - rows - id, 1);
+  if (id < 0) return visit(-1 - id, sign[-1 - id]!);
+  const { stick, kinds: held, counts } = patterns[id]!;
+  for (let place = 0; place < held.length; place += 1) visit(held[place]!, counts[place]!);
+  for (const row of rowsOfStick[stick]!) visit(row, 1);
+};
+
+const reducedCost = ({ rowsOfStick, sign, patterns, prices, worth }: Tableau, id: number): number => {
+  if (id < 0) return -sign[-1 - id]! * worth[-1 - id]!;
+  const { stick, kinds: held, counts } = patterns[id]!;
+  let cost = prices[id]!;
+  for (let place = 0; place < held.length; place += 1) cost -= worth[held[place]!]! * counts[place]!;
+  for (const row of rowsOfStick[stick]!) cost -= worth[row]!;
+  return cost;
+};
+
+const freshWorths = (tableau: Tableau): void => {
+  const { rows, worth, basis, inverse } = tableau;
+  worth.fill(0);
   for (let row = 0; row < rows; row += 1) {
-    inverse[row * rows + row] = 1;
-    basis[row] = sign[row]! > 0 ? -1 - row : -1 - rows - row;
+    const each = priceOf(tableau, basis[row]!);
+    if (each === 0) continue;
+    for (let at = 0; at < rows; at += 1) worth[at]! += each * inverse[row * rows + at]!;
   }
+};
 
-  const price = (id: number): number => (id >= 0 ? prices[id]! : id < -rows ? shortage : 0);
-
-  const eachEntry = (id: number, visit: (row: number, value: number) => void): void => {
-    if (id < -rows) return visit(-1 - rows - id, 1);
-    if (id < 0) return visit(-1 - id, sign[-1 - id]!);
-    const { stick, kinds: held, counts } = patterns[id]!;
-    for (let place = 0; place < held.length; place += 1) visit(held[place]!, counts[place]!);
-    for (const row of rowsOfStick[stick]!) visit(row, 1);
-  };
-
-  const reducedCost = (id: number): number => {
-    if (id < 0) return -sign[-1 - id]! * worth[-1 - id]!;
-    const { stick, kinds: held, counts } = patterns[id]!;
-    let cost = prices[id]!;
-    for (let place = 0; place < held.length; place += 1) cost -= worth[held[place]!]! * counts[place]!;
-    for (const row of rowsOfStick[stick]!) cost -= worth[row]!;
-    return cost;
-  };
-
-  const freshWorths = (): void => {
-    worth.fill(0);
+/** The inverse of a square matrix by Gauss-Jordan with the largest pivot of each column; undefined where it is singular. The matrix is used up. */
+const inverted = (matrix: Float64Array, rows: number): Float64Array | undefined => {
+  const fresh = new Float64Array(rows * rows);
+  for (let at = 0; at < rows; at += 1) fresh[at * rows + at] = 1;
+  for (let at = 0; at < rows; at += 1) {
+    let chosen = at;
+    for (let row = at + 1; row < rows; row += 1) {
+      if (Math.abs(matrix[row * rows + at]!) > Math.abs(matrix[chosen * rows + at]!)) chosen = row;
+    }
+    if (Math.abs(matrix[chosen * rows + at]!) < SINGULAR) return undefined;
+    for (const table of [matrix, fresh]) {
+      if (chosen === at) break;
+      const kept = table.slice(at * rows, (at + 1) * rows);
+      table.copyWithin(at * rows, chosen * rows, (chosen + 1) * rows);
+      table.set(kept, chosen * rows);
+    }
+    const pivot = matrix[at * rows + at]!;
+    for (let each = 0; each < rows; each += 1) {
+      matrix[at * rows + each]! /= pivot;
+      fresh[at * rows + each]! /= pivot;
+    }
     for (let row = 0; row < rows; row += 1) {
-      const each = price(basis[row]!);
-      if (each === 0) continue;
-      for (let at = 0; at < rows; at += 1) worth[at]! += each * inverse[row * rows + at]!;
-    }
-  };
-
-  /** Gauss-Jordan with the largest pivot of each column; left as it was where the basis has become singular. */
-  const freshInverse = (): void => {
-    const matrix = new Float64Array(rows * rows);
-    const fresh = new Float64Array(rows * rows);
-    for (let at = 0; at < rows; at += 1) {
-      eachEntry(basis[at]!, (row, value) => (matrix[row * rows + at] = value));
-      fresh[at * rows + at] = 1;
-    }
-    for (let at = 0; at < rows; at += 1) {
-      let chosen = at;
-      for (let row = at + 1; row < rows; row += 1) {
-        if (Math.abs(matrix[row * rows + at]!) > Math.abs(matrix[chosen * rows + at]!)) chosen = row;
-      }
-      if (Math.abs(matrix[chosen * rows + at]!) < SINGULAR) return;
-      for (const table of [matrix, fresh]) {
-        if (chosen === at) break;
-        const kept = table.slice(at * rows, (at + 1) * rows);
-        table.copyWithin(at * rows, chosen * rows, (chosen + 1) * rows);
-        table.set(kept, chosen * rows);
-      }
-      const pivot = matrix[at * rows + at]!;
+      const rate = matrix[row * rows + at]!;
+      if (row === at || rate === 0) continue;
       for (let each = 0; each < rows; each += 1) {
-        matrix[at * rows + each]! /= pivot;
-        fresh[at * rows + each]! /= pivot;
-      }
-      for (let row = 0; row < rows; row += 1) {
-        const rate = matrix[row * rows + at]!;
-        if (row === at || rate === 0) continue;
-        for (let each = 0; each < rows; each += 1) {
-          matrix[row * rows + each]! -= rate * matrix[at * rows + each]!;
-          fresh[row * rows + each]! -= rate * fresh[at * rows + each]!;
-        }
+        matrix[row * rows + each]! -= rate * matrix[at * rows + each]!;
+        fresh[row * rows + each]! -= rate * fresh[at * rows + each]!;
       }
     }
-    inverse = fresh;
-    for (let row = 0; row < rows; row += 1) {
-      let sum = 0;
-      for (let at = 0; at < rows; at += 1) sum += inverse[row * rows + at]! * right[at]!;
-      times[row] = Math.max(0, sum);
-    }
-    freshWorths();
-  };
+  }
+  return fresh;
+};
 
-  const entering = (isStalled: boolean): number | undefined => {
-    let chosen: number | undefined;
-    let least = -COST_DUST;
-    for (let row = 0; row < rows; row += 1) {
-      const cost = reducedCost(-1 - row);
-      if (cost >= least) continue;
-      chosen = -1 - row;
-      least = cost;
-      if (isStalled) return chosen;
-    }
-    for (let id = 0; id < patterns.length; id += 1) {
-      const cost = reducedCost(id);
-      if (cost >= least) continue;
-      chosen = id;
-      least = cost;
-      if (isStalled) return chosen;
-    }
-    return chosen;
-  };
-
-  /** Brings a column into the basis; false where nothing leaves for it. */
-  const enter = (id: number): boolean => {
-    column.fill(0);
-    eachEntry(id, (at, value) => {
-      for (let row = 0; row < rows; row += 1) column[row]! += inverse[row * rows + at]! * value;
-    });
-    let leaves = -1;
-    let most = Infinity;
-    for (let row = 0; row < rows; row += 1) {
-      if (column[row]! <= RATE_DUST) continue;
-      const ratio = times[row]! / column[row]!;
-      const isTie = leaves >= 0 && Math.abs(ratio - most) <= TIMES_DUST;
-      if (isTie ? column[row]! <= column[leaves]! : ratio >= most) continue;
-      most = Math.min(most, ratio);
-      leaves = row;
-    }
-    if (leaves < 0) return false;
-    const gain = reducedCost(id);
-    for (let row = 0; row < rows; row += 1) times[row] = Math.max(0, times[row]! - most * column[row]!);
-    times[leaves] = most;
-    const pivot = column[leaves]!;
-    const from = leaves * rows;
-    for (let at = 0; at < rows; at += 1) inverse[from + at]! /= pivot;
-    for (let row = 0; row < rows; row += 1) {
-      const rate = column[row]!;
-      if (row === leaves || rate === 0) continue;
-      const to = row * rows;
-      for (let at = 0; at < rows; at += 1) inverse[to + at]! -= rate * inverse[from + at]!;
-    }
-    for (let at = 0; at < rows; at += 1) worth[at]! += gain * inverse[from + at]!;
-    basis[leaves] = id;
-    sinceFresh += 1;
-    if (sinceFresh >= FRESH_INVERSE) {
-      sinceFresh = 0;
-      freshInverse();
-    }
-    return true;
-  };
-
-  const cost = (): number => {
+/** Builds the inverse anew from the columns that are in; left as it was where they have become singular. */
+const freshInverse = (tableau: Tableau): void => {
+  const { rows, basis, right, times } = tableau;
+  const matrix = new Float64Array(rows * rows);
+  for (let at = 0; at < rows; at += 1) eachEntry(tableau, basis[at]!, (row, value) => (matrix[row * rows + at] = value));
+  const fresh = inverted(matrix, rows);
+  if (fresh === undefined) return;
+  tableau.inverse = fresh;
+  for (let row = 0; row < rows; row += 1) {
     let sum = 0;
-    for (let row = 0; row < rows; row += 1) sum += price(basis[row]!) * times[row]!;
-    return sum;
-  };
+    for (let at = 0; at < rows; at += 1) sum += fresh[row * rows + at]! * right[at]!;
+    times[row] = Math.max(0, sum);
+  }
+  freshWorths(tableau);
+};
 
-  const solve = (effort: Effort): LinearAnswer => {
-    freshWorths();
-    let stalled = 0;
-    let last = Infinity;
-    while (effort.left > 0) {
-      const id = entering(stalled > STALLED);
-      effort.left -= PIVOT_STEPS * rows * rows + PATTERN_STEPS * patterns.length;
-      if (id === undefined || !enter(id)) break;
-      const now = cost();
-      stalled = now > last - RATE_DUST ? stalled + 1 : 0;
-      last = now;
-    }
-    const uses = [...basis].flatMap((id, row) => (id >= 0 && times[row]! > TIMES_DUST ? [{ id, times: times[row]! }] : [])).sort((a, b) => a.id - b.id);
-    return {
-      cost: cost(),
-      worth: worth.subarray(0, size),
-      stickWorth: Float64Array.from(rowsOfStick, (of) => of.reduce((sum, row) => sum + worth[row]!, 0)),
-      uses: uses.map((use) => ({ pattern: patterns[use.id]!, times: use.times })),
-      shortage: [...basis].reduce((sum, id, row) => (id < -rows ? sum + times[row]! : sum), 0),
-    };
-  };
+/** The column that gains most, or where the plan is stalled the first that gains. */
+const entering = (tableau: Tableau, isStalled: boolean): number | undefined => {
+  let chosen: number | undefined;
+  let least = -COST_DUST;
+  for (let row = 0; row < tableau.rows; row += 1) {
+    const cost = reducedCost(tableau, -1 - row);
+    if (cost >= least) continue;
+    chosen = -1 - row;
+    least = cost;
+    if (isStalled) return chosen;
+  }
+  for (let id = 0; id < tableau.patterns.length; id += 1) {
+    const cost = reducedCost(tableau, id);
+    if (cost >= least) continue;
+    chosen = id;
+    least = cost;
+    if (isStalled) return chosen;
+  }
+  return chosen;
+};
 
+/** The row whose column leaves for the one at hand, and how often that one comes in; -1 where none leaves. */
+const leaving = ({ rows, times, column }: Tableau): { readonly leaves: number; readonly most: number } => {
+  let leaves = -1;
+  let most = Infinity;
+  for (let row = 0; row < rows; row += 1) {
+    if (column[row]! <= RATE_DUST) continue;
+    const ratio = times[row]! / column[row]!;
+    const isTie = leaves >= 0 && Math.abs(ratio - most) <= TIMES_DUST;
+    if (isTie ? column[row]! <= column[leaves]! : ratio >= most) continue;
+    most = Math.min(most, ratio);
+    leaves = row;
+  }
+  return { leaves, most };
+};
+
+/** Brings a column into the basis; false where nothing leaves for it. */
+const enter = (tableau: Tableau, id: number): boolean => {
+  const { rows, inverse, times, basis, worth, column } = tableau;
+  column.fill(0);
+  eachEntry(tableau, id, (at, value) => {
+    for (let row = 0; row < rows; row += 1) column[row]! += inverse[row * rows + at]! * value;
+  });
+  const { leaves, most } = leaving(tableau);
+  if (leaves < 0) return false;
+  const gain = reducedCost(tableau, id);
+  for (let row = 0; row < rows; row += 1) times[row] = Math.max(0, times[row]! - most * column[row]!);
+  times[leaves] = most;
+  const pivot = column[leaves]!;
+  const from = leaves * rows;
+  for (let at = 0; at < rows; at += 1) inverse[from + at]! /= pivot;
+  for (let row = 0; row < rows; row += 1) {
+    const rate = column[row]!;
+    if (row === leaves || rate === 0) continue;
+    const to = row * rows;
+    for (let at = 0; at < rows; at += 1) inverse[to + at]! -= rate * inverse[from + at]!;
+  }
+  for (let at = 0; at < rows; at += 1) worth[at]! += gain * inverse[from + at]!;
+  basis[leaves] = id;
+  tableau.sinceFresh += 1;
+  if (tableau.sinceFresh >= FRESH_INVERSE) {
+    tableau.sinceFresh = 0;
+    freshInverse(tableau);
+  }
+  return true;
+};
+
+const costOf = (tableau: Tableau): number => {
+  let sum = 0;
+  for (let row = 0; row < tableau.rows; row += 1) sum += priceOf(tableau, tableau.basis[row]!) * tableau.times[row]!;
+  return sum;
+};
+
+const answerOf = (tableau: Tableau): LinearAnswer => {
+  const { size, rows, rowsOfStick, patterns, times, basis, worth } = tableau;
+  const uses = [...basis].flatMap((id, row) => (id >= 0 && times[row]! > TIMES_DUST ? [{ id, times: times[row]! }] : [])).sort((a, b) => a.id - b.id);
+  return {
+    cost: costOf(tableau),
+    worth: worth.subarray(0, size),
+    stickWorth: Float64Array.from(rowsOfStick, (of) => of.reduce((sum, row) => sum + worth[row]!, 0)),
+    uses: uses.map((use) => ({ pattern: patterns[use.id]!, times: use.times })),
+    shortage: [...basis].reduce((sum, id, row) => (id < -rows ? sum + times[row]! : sum), 0),
+  };
+};
+
+/**
+ * Revised primal simplex with a dense inverse (Dantzig and Orchard-Hays 1954, from memory). Columns: a pattern from 0 on; the surplus or slack of
+ * row r is -1 - r; the shortage of row r is -1 - rows - r. Floating, so it only proposes: bounds are proven from its worths anew.
+ */
+export const simplexMaster = (shelf: Shelf, limits: Limits): Master => {
+  const tableau = tableauOf(shelf, limits);
+  const { rows, patterns, prices } = tableau;
   return {
     add: (pattern) => {
       patterns.push(pattern);
-      prices.push(sticks[pattern.stick]!.price);
+      prices.push(shelf.sticks[pattern.stick]!.price);
     },
-    solve,
+    solve: (effort) => {
+      freshWorths(tableau);
+      let stalled = 0;
+      let last = Infinity;
+      while (effort.left > 0) {
+        const id = entering(tableau, stalled > STALLED);
+        effort.left -= PIVOT_STEPS * rows * rows + PATTERN_STEPS * patterns.length;
+        if (id === undefined || !enter(tableau, id)) break;
+        const now = costOf(tableau);
+        stalled = now > last - RATE_DUST ? stalled + 1 : 0;
+        last = now;
+      }
+      return answerOf(tableau);
+    },
     close: () => undefined,
   };
 };
