@@ -1,5 +1,6 @@
 import type { CodeProfile, Limit, LimitException, OutOfScope, Rule } from "../solver/code/profile";
 import { profileCounts } from "../solver/code/profile-counts";
+import { amendmentBlocks, coverageBlocks } from "./code-coverage";
 import { type Block, page, type Page } from "./page";
 
 const sourcesText = ({ sources }: Pick<Limit, "sources">): string => sources.map(({ title, address }) => (address === undefined ? title : `${title} (${address})`)).join("; ");
@@ -41,10 +42,14 @@ const exceptionText = ({ words, then }: LimitException): string => {
   return then.comparator === "person" ? `for a person to judge: ${words}, ${then.sense}` : `instead: ${words}`;
 };
 
+const COUNTED: Readonly<Record<NonNullable<Limit["counts"]>, string>> = {
+  flight: "counted in one flight", stair: "counted over the whole stair between two floors", storeys: "counted in storeys",
+};
+
 const limitRow = (limit: Limit): readonly string[] => [
   limit.item, limit.clause, printed(limit), whatText(limit),
   [
-    limit.measured, ...limit.applies.map(({ words }) => `only where ${words}`),
+    limit.measured, ...(limit.counts === undefined ? [] : [COUNTED[limit.counts]]), ...limit.applies.map(({ words }) => `only where ${words}`),
     ...limit.exceptions.map(exceptionText), limit.remark,
   ].filter((part) => part !== "").join("; "),
   limit.status, sourcesText(limit),
@@ -71,5 +76,7 @@ export const codeReference = (profiles: readonly CodeProfile[], version: string,
     { kind: "heading", level: 1, text: `Treadsheet ${version}: building codes` },
     { kind: "text", text: caution },
     { kind: "text", text: "A limit is compared in the unit it is published in, exactly; a value equal to it passes, but an opening equal to the ball of a guard rule is for a person to judge. Source status: `checked against the code's text` of this edition; `checked against another edition`, or a text that names none; `not yet checked`." },
+    ...coverageBlocks(profiles),
     ...profiles.flatMap(profileBlocks),
+    ...amendmentBlocks(),
   ]);

@@ -24,7 +24,7 @@ export const CHECK = declare({
     amendments: {
       kind: "table", table: amendments, badRows: "refuse", optional: true,
       says: "Limits the local authority has changed: the item as it stands in the result, the limit in force (34 to 38, 1:20, or none), and who changed it.",
-      without: "Left out: the code as printed.",
+      without: "Left out: the code as printed. codes.html has tables of eight states, ready to copy.",
     },
     headings,
   },
@@ -85,6 +85,19 @@ export const CHECK = declare({
         { item: "tread depth", limit: 9, verdict: "pass", sourceStatus: "amended by Alder County (invented)" },
       ],
       from: "by hand: 196.85 / 25.4 = 7 3/4, which passes though 196 mm is printed beside it; 250 mm is 9.84 in",
+    },
+    {
+      given: {
+        stair: [["total rise", 99], ["risers", 12], ["run", 9]], code: "irc-2021",
+        amendments: [
+          ["item", "limit", "authority", "clause"], ["riser height", "8 1/4 in", "New Jersey", "R311.7.5.1"], ["tread depth", "9 in", "New Jersey", "R311.7.5.2"],
+        ],
+      },
+      shows: [
+        { item: "riser height", given: 8.25, limit: 8.25, margin: 0, verdict: "pass", sourceStatus: "amended by New Jersey" },
+        { item: "tread depth", given: 9, limit: 9, margin: 0, verdict: "pass" },
+      ],
+      from: "IRC 2021 as adopted by New Jersey, R311.7.5.1 (8 1/4) and R311.7.5.2 (9), as codes.html has the table; by hand 99 / 12 = 8 1/4",
     },
     {
       given: { stair: [["total rise", 84], ["risers", 12], ["run", 10]], code: "obc-2024-part9" },

@@ -73,6 +73,62 @@ describe("published rulings", () => {
   });
 });
 
+describe("published rulings of Canada and Ireland", () => {
+  // British Columbia Building Code Appeal Board 1936: 890 mm of width where 860 are asked, a handrail 90 mm into it where 100 are allowed.
+  test("BCAB 1936: what stands up to 100 mm into the width does not narrow the stair", () => {
+    const facts: CodeFacts = { use: "private", clearWidth: millimetres(890), handrails: "one", handrailProjection: millimetres(90) };
+    for (const id of ["nbc-ca-2015", "nbc-ca-2020", "bc-2024-part9"]) {
+      expect([verdict(shipped(id), "stair width", facts), verdict(shipped(id), "handrail projection each side", facts)]).toEqual(["pass", "pass"]);
+      expect(verdict(shipped(id), "stair width", { ...facts, clearWidth: millimetres(859) })).toBe("fail");
+    }
+  });
+
+  // BCAB 1217 counted the actual width, from 1100 mm on. Today's Table 9.8.7.1. asks one side in a house at any width.
+  test("BCAB 1217: a stair 1100 mm wide by choice has handrails on both sides, but today not in a house", () => {
+    const at = (use: "private" | "public", width: number) => verdict(shipped("nbc-ca-2020"), "handrail sides", { use, width: millimetres(width), handrails: "one", risers: 5, stairRisers: 5 });
+    expect([at("public", 1100), at("public", 1099), at("private", 1100)]).toEqual(["fail", "pass", "pass"]);
+  });
+
+  test("BCAB 1289: a volute 1045 mm above the first tread, where 800 to 920 mm are asked and volutes are not exempt", () => {
+    const code = built("bc-1992", { item: "handrail height", clause: "BCAB 1289", unit: "mm", text: "800 to 920", rule: { comparator: "range", of: "handrailHeight", min: mm("800"), max: mm("920") } });
+    expect(rowOf("handrail height", { handrailHeight: millimetres(1045) }, [], [], code)).toMatchObject({ verdict: "fail", margin: -125 });
+  });
+
+  // BCAB 928: four tapered treads, 150 mm at the narrow end and 200 mm on average. Today 255 mm are asked 300 mm from the handrail.
+  test("BCAB 928: tapered treads that do not run to a point keep 150 mm at the narrow end", () => {
+    const code = built("bc-1985", { item: "narrow end", clause: "BCAB 928", unit: "mm", text: "150", rule: { comparator: "min", of: "winderNarrowEnd", min: mm("150") } });
+    const facts: CodeFacts = { turnTreads: "tapered", winders: 4, winderNarrowEnd: millimetres(150), winderDepth: millimetres(200), use: "private" };
+    expect(verdict(code, "narrow end", facts)).toBe("pass");
+    expect(verdict(shipped("nbc-ca-2020"), "tapered tread run narrow end", facts)).toBe("fail");
+  });
+
+  test("BCAB 1263: tapered treads that differ by more than 5 mm between neighbours", () => {
+    const at = (spread: number) => verdict(shipped("bc-2024-part9"), "tapered run uniformity", { turnTreads: "tapered", winders: 4, winderSpread: millimetres(spread) });
+    expect([at(5), at(6), at(10), at(11)]).toEqual(["pass", "judge", "judge", "fail"]);
+  });
+
+  test("BCAB 1595, 1408M and 1526: rails to climb on, and places that need no guard, are named as not checked", () => {
+    for (const id of ["nbc-ca-2020", "obc-2024-part9", "bc-2024-part9"]) {
+      const items = shipped(id).outOfScope.map(({ item }) => item);
+      expect(items).toEqual(expect.arrayContaining(["guard climb zone", "guard exempt"]));
+    }
+    const deck: CodeFacts = { outside: "yes", use: "private", fallHeight: millimetres(1800), landingGuardHeight: millimetres(900) };
+    expect(verdict(shipped("bc-2024-part9"), "guard height", deck)).toBe("pass");
+  });
+
+  // Ontario Building Code Commission 00-14-746: a landing 1093 by 915 mm on a stair 1093 mm wide that turns there; as long as the stair is wide.
+  test("BCC 00-14-746: a landing is as long as the stair is wide", () => {
+    const facts: CodeFacts = { width: millimetres(1093), landing: "turn", landingDepth: millimetres(915), landingWidth: millimetres(1093) };
+    expect(rowOf("landing depth", facts, [], [], shipped("obc-2024-part9"))).toMatchObject({ verdict: "fail", limit: 1093, margin: -178 });
+    expect(verdict(shipped("obc-2024-part9"), "landing width", facts)).toBe("pass");
+  });
+
+  test("Ireland: a first riser of 175 mm under others of 200 is not the same rise, for which the document prints no tolerance", () => {
+    const steps = [175, 200, 200, 200].map((rise, index) => ({ step: index + 1, rise: millimetres(rise) }));
+    expect(rowOf("riser uniformity", {}, steps, [], shipped("ie-tgd-k"))).toMatchObject({ verdict: "judge", given: 25 });
+  });
+});
+
 describe("worked examples", () => {
   test("design note, 7 in riser with 11 in tread: 25 keeps one rule of thumb, 77 breaks the other, which only cautions", () => {
     const facts = { riserHeight: inches(7), treadDepth: inches(11) };
