@@ -143,7 +143,8 @@ export const as16572018 = edition({
   records: RECORDS,
   outOfScope: [
     outside({
-      item: "tread board", clause: "7.4", unit: "mm", text: "a tread at least 185 deep, and at most 30 shallower than the going", reason: "not in the stair table",
+      item: "tread board", clause: "7.4", unit: "mm", text: "a tread at least 185 deep, and at most 30 shallower than the going",
+      reason: "not in the stair table",
     }),
   ],
 });

@@ -117,17 +117,20 @@ const RECORDS: readonly LimitRecord[] = [
     exceptions: [FREED_IF_INFREQUENT],
   }),
   limit({
-    item: "winders in place of landing", clause: "Housing Provisions 11.2.2", unit: "count", text: "3 for a quarter landing, 6 for a half landing", counts: "flight",
+    item: "winders in place of landing", clause: "Housing Provisions 11.2.2", unit: "count",
+    text: "3 for a quarter landing, 6 for a half landing", counts: "flight",
     measured: "winders one after another",
     rule: {
       comparator: "table",
       rows: [
         {
-          when: { fact: "winderSetTurn", atMost: printed("90 degrees") }, words: "in place of a quarter landing, a turn of at most 90 degrees",
+          when: { fact: "winderSetTurn", atMost: printed("90 degrees") },
+          words: "in place of a quarter landing, a turn of at most 90 degrees",
           rule: { comparator: "max", of: "winders", max: printed("3 winders") },
         },
         {
-          when: { fact: "winderSetTurn", moreThan: printed("90 degrees") }, words: "in place of a half landing, a turn of more than 90 degrees",
+          when: { fact: "winderSetTurn", moreThan: printed("90 degrees") },
+          words: "in place of a half landing, a turn of more than 90 degrees",
           rule: { comparator: "max", of: "winders", max: printed("6 winders") },
         },
       ],
@@ -172,7 +175,8 @@ const RECORDS: readonly LimitRecord[] = [
     exceptions: [WINDERS_AMONG_STEPS],
   }),
   limit({
-    item: "tapered going measure point", clause: "Housing Provisions 11.2.2(4)(a)(ii)", text: "400 mm from each side; up to 1 m wide the middle",
+    item: "tapered going measure point", clause: "Housing Provisions 11.2.2(4)(a)(ii)",
+    text: "400 mm from each side; up to 1 m wide the middle",
     measured: "from the side of the clear width to where the going of tapered treads is measured",
     rule: {
       comparator: "table",
@@ -192,7 +196,8 @@ const RECORDS: readonly LimitRecord[] = [
     applies: [WINDERS],
   }),
   limit({
-    item: "solid treads required height", clause: "Housing Provisions 11.2.2(1)(e)", text: "more than 10000 mm, or more than 3 storeys", counts: "storeys",
+    item: "solid treads required height", clause: "Housing Provisions 11.2.2(1)(e)", text: "more than 10000 mm, or more than 3 storeys",
+    counts: "storeys",
     measured: "whole climb of the stair, or storeys it joins",
     rule: {
       comparator: "required-when", of: "stairHeight", from: { moreThan: printed("10000 mm") },
@@ -207,7 +212,8 @@ const RECORDS: readonly LimitRecord[] = [
     applies: [INFREQUENT],
   }),
   limit({
-    item: "threshold landing required", clause: "Housing Provisions 11.2.5(1)(c)", text: "more than 570 mm, or more than 3 risers", counts: "flight",
+    item: "threshold landing required", clause: "Housing Provisions 11.2.5(1)(c)", text: "more than 570 mm, or more than 3 risers",
+    counts: "flight",
     measured: "sill of a doorway that opens on the stair, above the surface outside",
     rule: {
       comparator: "required-when", of: "threshold", from: { moreThan: printed("570 mm") },
@@ -281,9 +287,21 @@ const RECORDS: readonly LimitRecord[] = [
 const outside = outsideRecord({ status: "checked against the code's text", sources: [HOUSING_PROVISIONS_2022] });
 
 const OUT_OF_SCOPE: readonly OutOfScope[] = [
-  outside({ item: "handrail continuity", clause: "Housing Provisions 11.3.5(1)(b),(d)", unit: "in words", text: "over the full length of the flight, nothing on or above it but newel posts and the like", reason: "not in the stair table" }),
-  outside({ item: "handrail grip", clause: "Housing Provisions 11.3.5", unit: "in words", text: "able to be grasped by hand; no size", reason: "not in the stair table" }),
-  outside({ item: "guard climb zone", clause: "Housing Provisions 11.3.4(8)", unit: "mm", text: "nothing to climb on from 150 to 760 up, over a fall of more than 4 m", reason: "not in the stair table" }),
+  outside({
+    item: "handrail continuity", clause: "Housing Provisions 11.3.5(1)(b),(d)", unit: "in words",
+    text: "over the full length of the flight, nothing on or above it but newel posts and the like",
+    reason: "not in the stair table",
+  }),
+  outside({
+    item: "handrail grip", clause: "Housing Provisions 11.3.5", unit: "in words",
+    text: "able to be grasped by hand; no size",
+    reason: "not in the stair table",
+  }),
+  outside({
+    item: "guard climb zone", clause: "Housing Provisions 11.3.4(8)", unit: "mm",
+    text: "nothing to climb on from 150 to 760 up, over a fall of more than 4 m",
+    reason: "not in the stair table",
+  }),
   outside({
     item: "spiral riser height", clause: "Housing Provisions Table 11.2.2a", unit: "mm", text: "140 to 220", reason: "spiral stair",
   }),

@@ -3,7 +3,9 @@ import { edition } from "../record/edition";
 import { limitRecord, type LimitRecord, outsideRecord } from "../record/limit-record";
 import { GUARD_NEEDED, HAS_GUARD, HAS_HANDRAIL, RISERS_OPEN } from "../record/stair-conditions";
 
-const guide = (part: string, address: string): Source => ({ title: `National Construction Code, 2022, Volume One, ${part}, as told by the guide of the Board`, address });
+const guide = (part: string, address: string): Source => ({
+  title: `National Construction Code, 2022, Volume One, ${part}, as told by the guide of the Board`, address,
+});
 const D3D14 = guide("D3D14", "https://www.abcb.gov.au/guide/d3d14-goings-and-risers");
 const D3D18 = guide("D3D18", "https://www.abcb.gov.au/guide/d3d18-height-barriers");
 const D3D22 = guide("D3D22", "https://ncc.abcb.gov.au/guide/d3d22-handrails");
@@ -89,8 +91,13 @@ export const auNcc2022Vol1 = edition({
   records: RECORDS,
   outOfScope: [
     outside({
-      item: "handrail height second", clause: "D3D22(1)(c)", unit: "mm", text: "665 to 750, a second handrail in a primary school", reason: "not in the stair table",
+      item: "handrail height second", clause: "D3D22(1)(c)", unit: "mm", text: "665 to 750, a second handrail in a primary school",
+      reason: "not in the stair table",
     }),
-    outside({ item: "handrail continuity", clause: "D3D22(1)(e)", unit: "in words", text: "continuous between the landings of the flight", reason: "not in the stair table" }),
+    outside({
+      item: "handrail continuity", clause: "D3D22(1)(e)", unit: "in words",
+      text: "continuous between the landings of the flight",
+      reason: "not in the stair table",
+    }),
   ],
 });

@@ -37,7 +37,8 @@ export const bc2024Part9 = laterEdition(nbcCa2020, {
       rule: {
         comparator: "table",
         rows: [{
-          when: { all: [{ fact: "walkline", atLeast: printed("200 mm") }, { fact: "walkline", atMost: printed("200 mm") }] }, words: "the winder depth was measured 200 mm from the narrow side",
+          when: { all: [{ fact: "walkline", atLeast: printed("200 mm") }, { fact: "walkline", atMost: printed("200 mm") }] },
+          words: "the winder depth was measured 200 mm from the narrow side",
           rule: { comparator: "min", of: "winderDepth", min: printed("255 mm") },
         }],
       },
@@ -47,7 +48,15 @@ export const bc2024Part9 = laterEdition(nbcCa2020, {
   ],
   droppedOutside: ["spiral clear width", "spiral riser height", "spiral tread depth", "spiral headroom", "spiral handrail height"],
   addedOutside: [
-    outside({ item: "spiral stair", clause: "9.8.4.7.", unit: "in words", text: "reserved: Part 9 has no rule for spiral stairs here", reason: "spiral stair" }),
-    outside({ item: "tactile indicators", clause: "9.8.1.5.", unit: "in words", text: "tactile attention indicators to 3.3.1.19.", reason: "not in the stair table" }),
+    outside({
+      item: "spiral stair", clause: "9.8.4.7.", unit: "in words",
+      text: "reserved: Part 9 has no rule for spiral stairs here",
+      reason: "spiral stair",
+    }),
+    outside({
+      item: "tactile indicators", clause: "9.8.1.5.", unit: "in words",
+      text: "tactile attention indicators to 3.3.1.19.",
+      reason: "not in the stair table",
+    }),
   ],
 });

@@ -13,6 +13,7 @@ export const crc2025 = laterEdition(irc2024, {
   family: "CRC",
   read: { status: "checked against the code's text", sources: [CRC_2025] },
   changed: {
-    "guard height": { text: "42", printedMillimetres: ["1067"], remark: "36 in in the model code; the open side of the stair keeps its 34 in" },
+    "guard height": { text: "42", printedMillimetres: ["1067"], remark: "36 in in the model code; the open side of the stair keeps its "
+      + "34 in" },
   },
 });

@@ -59,7 +59,8 @@ const RECORDS: readonly LimitRecord[] = [
     rule: { comparator: "uniformity", of: "rise", within: "bottom step" },
   }),
   limit({
-    item: "guard required drop", clause: "Thuringian Building Code (building law of the state), section 38(1)", unit: "mm", text: "more than 1000",
+    item: "guard required drop", clause: "Thuringian Building Code (building law of the state), section 38(1)", unit: "mm",
+    text: "more than 1000",
     measured: "fall from the free side of a flight, a landing or a stairwell",
     rule: { comparator: "required-when", of: "fallHeight", requires: "a guard along the open side", provided: HAS_GUARD },
     status: "checked against another edition", sources: [THURINGIA],
@@ -92,7 +93,8 @@ const RECORDS: readonly LimitRecord[] = [
     rule: { comparator: "max", of: ["guardGap", "landingGuardGap"] },
     applies: [GUARD_NEEDED],
     advisory: true,
-    remark: "two makers print it for every stair, one quotation of the standard frees buildings of up to two dwellings, so it cautions and never fails",
+    remark: "two makers print it for every stair, one quotation of the standard frees buildings of up to two dwellings, so it cautions "
+      + "and never fails",
     status: "checked against another edition",
   }),
   limit({
@@ -138,11 +140,13 @@ export const din18065Dwelling = edition({
   records: RECORDS,
   outOfScope: [
     outside({
-      item: "tread depth with nosing", clause: "DIN 18065 (clause not known)", unit: "cm", text: "tread and nosing together at least 26, with closed risers",
+      item: "tread depth with nosing", clause: "DIN 18065 (clause not known)", unit: "cm",
+      text: "tread and nosing together at least 26, with closed risers",
       reason: "not in the stair table",
     }),
     outside({
-      item: "side gap", clause: "DIN 18065 (clause not known)", unit: "cm", text: "at most 6 between a step and the wall or guard", reason: "not in the stair table",
+      item: "side gap", clause: "DIN 18065 (clause not known)", unit: "cm", text: "at most 6 between a step and the wall or guard",
+      reason: "not in the stair table",
     }),
   ],
 });

@@ -82,7 +82,8 @@ const RECORDS: readonly LimitRecord[] = [
     remark: "beside it stands the safety rule, tread and riser together 46 cm",
   }),
   limit({
-    item: "guard required drop", clause: "Thuringian Building Code (building law of the state), section 38(1)", unit: "mm", text: "more than 1000",
+    item: "guard required drop", clause: "Thuringian Building Code (building law of the state), section 38(1)", unit: "mm",
+    text: "more than 1000",
     measured: "fall from the free side of a flight, a landing or a stairwell",
     rule: { comparator: "required-when", of: "fallHeight", requires: "a guard along the open side", provided: HAS_GUARD },
     status: "checked against another edition", sources: [THURINGIA],
@@ -151,14 +152,17 @@ export const din18065General = edition({
   records: RECORDS,
   outOfScope: [
     outside({
-      item: "tread depth with nosing", clause: "DIN 18065 (clause not known)", unit: "cm", text: "tread and nosing together at least 26, with closed risers",
+      item: "tread depth with nosing", clause: "DIN 18065 (clause not known)", unit: "cm",
+      text: "tread and nosing together at least 26, with closed risers",
       reason: "not in the stair table",
     }),
     outside({
-      item: "side gap", clause: "DIN 18065 (clause not known)", unit: "cm", text: "at most 6 between a step and the wall or guard", reason: "not in the stair table",
+      item: "side gap", clause: "DIN 18065 (clause not known)", unit: "cm", text: "at most 6 between a step and the wall or guard",
+      reason: "not in the stair table",
     }),
     outside({
-      item: "riser height not necessary", clause: "DIN 18065 (clause not known)", unit: "cm", text: "at most 21, with a tread of 21 and a width of 50, on stairs that are not necessary",
+      item: "riser height not necessary", clause: "DIN 18065 (clause not known)", unit: "cm",
+      text: "at most 21, with a tread of 21 and a width of 50, on stairs that are not necessary",
       reason: "not in the stair table",
     }),
   ],

@@ -4,7 +4,8 @@ import { DWELLING_LEAST_RISER, DWELLING_LEAST_RISER_ON_SLOPE, SLOPING_END_RISER 
 import { limitRecord, type LimitRecord, outsideRecord } from "../record/limit-record";
 import { printed, span } from "../record/printed-figure";
 import {
-  BOTH_HANDRAILS, DWELLING, EXIT, GUARD_NEEDED, GUARD_TOPPED_BY_HANDRAIL, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, HAS_WINDERS, IN_DWELLING,
+  BOTH_HANDRAILS, DWELLING, EXIT, GUARD_NEEDED, GUARD_TOPPED_BY_HANDRAIL, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, HAS_WINDERS,
+  IN_DWELLING,
   OPEN_RISERS, OTHER_HANDRAIL, RISERS_OPEN, ROUND_HANDRAIL, SPECIAL_STAIR_OR_AISLE, SPIRAL, WINDERS, WINDERS_AMONG_STEPS,
 } from "../record/stair-conditions";
 import { TYPE_TWO_GRIP, TYPE_TWO_GRIP_WORDS } from "../record/type-two-grip";
@@ -335,7 +336,10 @@ const RECORDS: readonly LimitRecord[] = [
     printedMillimetres: ["19.1", "32"],
     measured: "how far the tread stands out over the riser below",
     rule: { comparator: "range", of: "nosing" },
-    applies: [DWELLING, { when: { not: OPEN_RISERS }, words: "the risers are closed" }, { when: { fact: "treadDepth", lessThan: printed("11 in") }, words: "the tread depth is under 11 in" }],
+    applies: [
+      DWELLING, { when: { not: OPEN_RISERS }, words: "the risers are closed" },
+      { when: { fact: "treadDepth", lessThan: printed("11 in") }, words: "the tread depth is under 11 in" },
+    ],
   }),
   limit({
     item: "winder uniformity walkline", clause: "1011.5.4", text: "3/8",
@@ -378,7 +382,10 @@ const RECORDS: readonly LimitRecord[] = [
     printedMillimetres: ["914"],
     measured: "level guards: above the floor or landing",
     rule: { comparator: "min", of: "landingGuardHeight" },
-    applies: [GUARD_NEEDED, DWELLING, { when: { fact: "storeys", atMost: printed("3 storeys") }, words: "the building has at most three storeys" }],
+    applies: [
+      GUARD_NEEDED, DWELLING,
+      { when: { fact: "storeys", atMost: printed("3 storeys") }, words: "the building has at most three storeys" },
+    ],
   }),
   limit({
     item: "guard height stair open side", clause: "1015.3 Exc. 2", text: "34",
@@ -412,28 +419,35 @@ const outside = outsideRecord({ status: "checked against the code's text", sourc
 
 const OUT_OF_SCOPE: readonly OutOfScope[] = [
   outside({
-    item: "landing required", clause: "1011.6", unit: "in words", text: "a floor or landing at the top and the bottom of each stair", reason: "not in the stair table",
+    item: "landing required", clause: "1011.6", unit: "in words", text: "a floor or landing at the top and the bottom of each stair",
+    reason: "not in the stair table",
   }),
   outside({
-    item: "landing door reduction", clause: "1011.6", unit: "in", text: "a door swinging open leaves half the required width, and fully open stands in at most 7",
+    item: "landing door reduction", clause: "1011.6", unit: "in",
+    text: "a door swinging open leaves half the required width, and fully open stands in at most 7",
     reason: "not in the stair table", status: "checked against another edition", sources: [IBC_2021],
   }),
   outside({
-    item: "curved stair radius", clause: "1011.9", unit: "in words", text: "smallest radius at least twice the least width, but in houses", reason: "not in the stair table",
+    item: "curved stair radius", clause: "1011.9", unit: "in words", text: "smallest radius at least twice the least width, but in houses",
+    reason: "not in the stair table",
   }),
   outside({
     item: "handrail exempt deck step", clause: "1011.11 Exc. 2", unit: "in words",
-    text: "decks, patios and walkways with one change of level and a deeper landing on both sides need none", reason: "not in the stair table",
+    text: "decks, patios and walkways with one change of level and a deeper landing on both sides need none",
+    reason: "not in the stair table",
   }),
   outside({
-    item: "handrail reach", clause: "1014.9", unit: "in", text: "no part of the required width further than 30 from a handrail", reason: "not in the stair table",
+    item: "handrail reach", clause: "1014.9", unit: "in", text: "no part of the required width further than 30 from a handrail",
+    reason: "not in the stair table",
     status: "checked against another edition", sources: [IBC_2021],
   }),
   outside({
-    item: "guard opening industrial", clause: "1015.4 Exc. 4", unit: "in", text: "a ball of 21, where the public does not come, in Groups I-3, F, H and S", reason: "not in the stair table",
+    item: "guard opening industrial", clause: "1015.4 Exc. 4", unit: "in",
+    text: "a ball of 21, where the public does not come, in Groups I-3, F, H and S", reason: "not in the stair table",
   }),
   outside({
-    item: "tread opening", clause: "1011.7.1", unit: "in", text: "a ball of 1/2; of 1 1/8 where the public does not come, in Groups F, H and S", reason: "not in the stair table",
+    item: "tread opening", clause: "1011.7.1", unit: "in",
+    text: "a ball of 1/2; of 1 1/8 where the public does not come, in Groups F, H and S", reason: "not in the stair table",
   }),
   outside({
     item: "spiral tread depth", clause: "1011.10", unit: "in", text: "at least 6 3/4", reason: "spiral stair",

@@ -18,7 +18,10 @@ export const ibc2024 = laterEdition(ibc2021, {
   edition: "2024",
   read: { status: "checked against the code's text", sources: [IBC_2024] },
   renumbered: [
-    ["1014.3", "1014.4"], ["1014.6", "1014.7"], ["1014.7", "1014.8"], ["1014.8", "1014.9"], ["1014.9", "1014.10"], ["1015.3 Exc. 2", "1015.3 Exc. 3"],
+    [
+      "1014.3", "1014.4"], ["1014.6", "1014.7"], ["1014.7", "1014.8"], ["1014.8", "1014.9"], ["1014.9", "1014.10"], ["1015.3 Exc. 2",
+      "1015.3 Exc. 3",
+    ],
   ],
   changed: {
     "stair width under 50 occupants": { clause: "1011.2 Exc. 1" },
@@ -45,7 +48,12 @@ export const ibc2024 = laterEdition(ibc2021, {
         words: "in a dwelling of more than three storeys the open side of a stair has a row of its own",
         then: { comparator: "min", of: "landingGuardHeight", min: printed("42 in") },
       }, {
-        when: { all: [IN_DWELLING, { fact: "storeys", moreThan: printed("3 storeys") }, { fact: "outside", is: ["no"] }, { fact: "fallHeight", atMost: printed("25 ft") }] },
+        when: {
+          all: [
+            IN_DWELLING, { fact: "storeys", moreThan: printed("3 storeys") }, { fact: "outside", is: ["no"] },
+            { fact: "fallHeight", atMost: printed("25 ft") },
+          ],
+        },
         words: "inside a dwelling of more than three storeys, over a fall of at most 25 ft, a row of its own",
         then: "does not apply",
       }],
@@ -55,7 +63,10 @@ export const ibc2024 = laterEdition(ibc2021, {
     limit({
       item: "nosing projection uniformity", clause: "1011.5.5.2", text: "of uniform size, no figure",
       measured: "nosings of the flight, with the floor or landing at its top",
-      rule: { comparator: "alike", of: ["nosing"], sense: "nosings are to be of uniform size, the floor or landing at the top among them; no figure is given" },
+      rule: {
+        comparator: "alike", of: ["nosing"],
+        sense: "nosings are to be of uniform size, the floor or landing at the top among them; no figure is given",
+      },
     }),
     limit({
       item: "guard height dwelling interior", clause: "1015.3 Exc. 2", text: "36", printedMillimetres: ["914"],
@@ -69,7 +80,8 @@ export const ibc2024 = laterEdition(ibc2021, {
   ],
   addedOutside: [
     outside({
-      item: "handrail lateral location", clause: "1014.3", unit: "in", text: "at most 6 outward of the edge of the walking surface", reason: "not in the stair table",
+      item: "handrail lateral location", clause: "1014.3", unit: "in", text: "at most 6 outward of the edge of the walking surface",
+      reason: "not in the stair table",
     }),
   ],
 });

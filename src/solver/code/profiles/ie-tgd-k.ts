@@ -68,7 +68,10 @@ const RECORDS: readonly LimitRecord[] = [
     item: "door clearance at bottom", clause: "1.1.16", text: "400",
     measured: "landing left clear of the swing of the door",
     rule: { comparator: "min", of: "doorClearance" },
-    applies: { when: { any: [{ fact: "doorSwing", is: ["yes"], otherwise: "no" }, { given: "doorClearance" }] }, words: "a door swings over the bottom landing" },
+    applies: {
+      when: { any: [{ fact: "doorSwing", is: ["yes"], otherwise: "no" }, { given: "doorClearance" }] },
+      words: "a door swings over the bottom landing",
+    },
   }),
   limit({
     item: "open riser opening", clause: "1.1.7", text: "100",
@@ -139,7 +142,8 @@ export const ieTgdK = edition({
   records: RECORDS,
   outOfScope: [
     outside({
-      item: "handrail exempt bottom steps", clause: "1.1.22", unit: "count", text: "none beside the 2 bottom steps", reason: "not in the stair table",
+      item: "handrail exempt bottom steps", clause: "1.1.22", unit: "count", text: "none beside the 2 bottom steps",
+      reason: "not in the stair table",
     }),
   ],
 });

@@ -87,7 +87,10 @@ const RECORDS: readonly LimitRecord[] = [
     rule: { comparator: "sphere", of: "openRiserGap" },
     applies: [
       RISERS_OPEN,
-      { when: { fact: "openRiserHeight", moreThan: printed("30 in") }, words: "the opening is more than 30 in above the floor or grade below" },
+      {
+        when: { fact: "openRiserHeight", moreThan: printed("30 in") },
+        words: "the opening is more than 30 in above the floor or grade below",
+      },
     ],
     exceptions: [SPIRAL],
     remark: "lower openings are not limited",
@@ -166,7 +169,9 @@ const RECORDS: readonly LimitRecord[] = [
     item: "landing depth straight run", clause: "R311.7.6", text: "36", printedMillimetres: ["914"],
     measured: "in the direction of travel",
     rule: { comparator: "min", of: "landingDepth" },
-    applies: [{ when: { fact: "landing", is: ["straight", "exterior door"], otherwise: "straight" }, words: "the run is straight at the landing" }],
+    applies: [
+      { when: { fact: "landing", is: ["straight", "exterior door"], otherwise: "straight" }, words: "the run is straight at the landing" },
+    ],
     exceptions: [ofLaterEdition(EXTERIOR_DOOR)],
     remark: "none is needed at the top of a flight indoors where no door swings over the stair",
   }),
@@ -239,7 +244,9 @@ const RECORDS: readonly LimitRecord[] = [
     applies: [
       HAS_HANDRAIL,
       {
-        when: { any: [{ given: "gripRecess" }, { all: [{ given: "gripPerimeter" }, { fact: "gripPerimeter", moreThan: printed("6 1/4 in") }] }] },
+        when: {
+          any: [{ given: "gripRecess" }, { all: [{ given: "gripPerimeter" }, { fact: "gripPerimeter", moreThan: printed("6 1/4 in") }] }],
+        },
         words: "the perimeter is over 6 1/4 in",
       },
     ],
@@ -298,10 +305,15 @@ const RECORDS: readonly LimitRecord[] = [
 const outside = outsideRecord({ status: "checked against the code's text", sources: [IRC_2018] });
 
 const OUT_OF_SCOPE: readonly OutOfScope[] = [
-  outside({ item: "landing required", clause: "R311.7.6", unit: "in words", text: "a floor or landing at the top and the bottom of each stair", reason: "not in the stair table" }),
+  outside({
+    item: "landing required", clause: "R311.7.6", unit: "in words",
+    text: "a floor or landing at the top and the bottom of each stair",
+    reason: "not in the stair table",
+  }),
   outside({
     item: "handrail continuity", clause: "R311.7.8.4", unit: "in words",
-    text: "over the whole length of the flight, with its ends returned or in newel posts or safety terminals", reason: "not in the stair table",
+    text: "over the whole length of the flight, with its ends returned or in newel posts or safety terminals",
+    reason: "not in the stair table",
   }),
   outside({ item: "spiral clear width", clause: "R311.7.10.1", unit: "in", text: "at least 26", reason: "spiral stair" }),
   outside({ item: "spiral tread depth walkline", clause: "R311.7.10.1", unit: "in", text: "at least 6 3/4", reason: "spiral stair" }),

@@ -22,16 +22,22 @@ export const irc2024 = laterEdition(irc2021, {
     "nosing projection uniformity": { measured: "largest less smallest projection of the flight and the landing at its top" },
     "landing depth straight run": {
       exceptions: [EXTERIOR_DOOR],
-      remark: "the landing at the top of a stair indoors may lie beyond a door that does not swing over the stair; in an enclosed garage it may lie up to 7 3/4 in "
+      remark: "the landing at the top of a stair indoors may lie beyond a door that does not swing over the stair; in an enclosed garage "
+        + "it may lie up to 7 3/4 in "
         + "under the threshold",
     },
     "landing width": { remark: "a landing that is not a rectangle has a depth and an area to keep as well; give landing shape if so" },
   },
   addedOutside: [
-    outside({ item: "handrail return gap", clause: "R320.5", unit: "in", text: "an end returned to a wall at most 1/4 from it", reason: "not in the stair table" }),
+    outside({
+      item: "handrail return gap", clause: "R320.5", unit: "in",
+      text: "an end returned to a wall at most 1/4 from it",
+      reason: "not in the stair table",
+    }),
     outside({
       item: "deck step landing", clause: "R318.7.6", unit: "in", reason: "not in the stair table",
-      text: "an outside stair to grade of three risers or fewer at a deck, porch or patio, not the required way out: bottom landing at least 36 wide",
+      text: "an outside stair to grade of three risers or fewer at a deck, porch or patio, not the required way out: bottom landing at "
+        + "least 36 wide",
     }),
   ],
 });

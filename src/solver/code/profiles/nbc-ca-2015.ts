@@ -137,7 +137,8 @@ const RECORDS: readonly LimitRecord[] = [
 ];
 
 const READ_IN_2020: readonly LimitRecord[] = readInAnother(nbcCa2020, [ALBERTA_2023], [
-  "flight vertical rise", "tapered tread run narrow end", "walking surface slope", "open riser", "landing width", "landing depth", "handrail required risers",
+  "flight vertical rise", "tapered tread run narrow end", "walking surface slope", "open riser", "landing width", "landing depth",
+  "handrail required risers",
   "handrail sides", "handrail wall clearance", "guard height", "guard opening stair triangle",
 ]);
 

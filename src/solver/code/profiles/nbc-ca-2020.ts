@@ -3,7 +3,8 @@ import { edition } from "../record/edition";
 import { limitRecord, type LimitRecord, outsideRecord } from "../record/limit-record";
 import { printed, span } from "../record/printed-figure";
 import {
-  BOTH_HANDRAILS, EXIT, flightWidth, FREE_IN_DWELLING, GUARD_NEEDED, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, NOT_PRIVATE, NOT_SERVICE, OPEN_RISERS,
+  BOTH_HANDRAILS, EXIT, flightWidth, FREE_IN_DWELLING, GUARD_NEEDED, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, NOT_PRIVATE,
+  NOT_SERVICE, OPEN_RISERS,
   OUTSIDE, POINTED_WINDERS, PRIVATE, PUBLIC, RISERS_OPEN, SPIRAL, TAPERED_TREADS, WINDERS_AMONG_STEPS,
 } from "../record/stair-conditions";
 
@@ -137,7 +138,9 @@ const RECORDS: readonly LimitRecord[] = [
     item: "headroom secondary suite beams", clause: "9.8.2.2.(4)", text: "1850",
     measured: "under the beam or duct",
     rule: { comparator: "min", of: "headroom" },
-    applies: { when: { fact: "underBeam", is: ["yes"], otherwise: "no" }, words: "headroom was taken under a beam or duct of a secondary suite" },
+    applies: {
+      when: { fact: "underBeam", is: ["yes"], otherwise: "no" }, words: "headroom was taken under a beam or duct of a secondary suite",
+    },
   }),
   limit({
     item: "flight vertical rise", clause: "9.8.3.3.", text: "3700",
@@ -260,7 +263,8 @@ const RECORDS: readonly LimitRecord[] = [
         {
           when: { not: OUTSIDE }, words: "indoors",
           rule: {
-            comparator: "required-when", of: "risers", from: { atLeast: printed("3 risers") }, or: { of: "stairRisers", from: { atLeast: printed("3 risers") } },
+            comparator: "required-when", of: "risers", from: { atLeast: printed("3 risers") },
+            or: { of: "stairRisers", from: { atLeast: printed("3 risers") } },
             requires: "a handrail",
             provided: HANDRAIL_PROVIDED,
           },
@@ -268,7 +272,8 @@ const RECORDS: readonly LimitRecord[] = [
         {
           when: OUTSIDE, words: "outdoors",
           rule: {
-            comparator: "required-when", of: "risers", from: { atLeast: printed("4 risers") }, or: { of: "stairRisers", from: { atLeast: printed("4 risers") } },
+            comparator: "required-when", of: "risers", from: { atLeast: printed("4 risers") },
+            or: { of: "stairRisers", from: { atLeast: printed("4 risers") } },
             requires: "a handrail",
             provided: HANDRAIL_PROVIDED,
           },
@@ -279,7 +284,8 @@ const RECORDS: readonly LimitRecord[] = [
     remark: "the exemption counts the risers of the stair, not of one flight (BC Building Code Appeal Board 1305)",
   }),
   limit({
-    item: "handrail sides", clause: "Table 9.8.7.1.", unit: "count", text: "one side in a house; elsewhere both sides from 1100 mm of width on",
+    item: "handrail sides", clause: "Table 9.8.7.1.", unit: "count",
+    text: "one side in a house; elsewhere both sides from 1100 mm of width on",
     measured: "sides of the stair with a handrail",
     rule: {
       comparator: "table",
@@ -301,8 +307,18 @@ const RECORDS: readonly LimitRecord[] = [
     exceptions: [{
       when: {
         any: [
-          { all: [PRIVATE.when, { not: OUTSIDE }, { fact: "risers", atMost: printed("2 risers") }, { fact: "stairRisers", atMost: printed("2 risers") }] },
-          { all: [PRIVATE.when, OUTSIDE, { fact: "risers", atMost: printed("3 risers") }, { fact: "stairRisers", atMost: printed("3 risers") }] },
+          {
+            all: [
+              PRIVATE.when, { not: OUTSIDE }, { fact: "risers", atMost: printed("2 risers") },
+              { fact: "stairRisers", atMost: printed("2 risers") },
+            ],
+          },
+          {
+            all: [
+              PRIVATE.when, OUTSIDE, { fact: "risers", atMost: printed("3 risers") },
+              { fact: "stairRisers", atMost: printed("3 risers") },
+            ],
+          },
         ],
       },
       words: "in a house a stair of at most 2 risers indoors, 3 outdoors, needs none",
@@ -418,7 +434,9 @@ const RECORDS: readonly LimitRecord[] = [
     item: "tread thickness open riser", clause: "9.8.9.5.(1)", text: "38",
     measured: "actual thickness",
     rule: { comparator: "min", of: "treadThickness" },
-    applies: [RISERS_OPEN, { when: { fact: "stringerSpacing", moreThan: printed("750 mm") }, words: "the stringers are more than 750 mm apart" }],
+    applies: [
+      RISERS_OPEN, { when: { fact: "stringerSpacing", moreThan: printed("750 mm") }, words: "the stringers are more than 750 mm apart" },
+    ],
   }),
 ];
 
@@ -427,41 +445,73 @@ const outside = outsideRecord({ status: "checked against the code's text", sourc
 /** What the code rules on in words, or in sizes the stair table has no label for. */
 const IN_WORDS: readonly OutOfScope[] = [
   outside({
-    item: "tapered tread depth over run", clause: "9.8.4.3.(3)", unit: "mm", text: "0 to 25, at any point of a tapered tread", reason: "not in the stair table",
-  }),
-  outside({
-    item: "landing required", clause: "9.8.6.2.(1)", unit: "in words", text: "at the top and the bottom of each flight, and where a doorway opens on a stair",
+    item: "tapered tread depth over run", clause: "9.8.4.3.(3)", unit: "mm", text: "0 to 25, at any point of a tapered tread",
     reason: "not in the stair table",
   }),
   outside({
-    item: "landing omitted risers", clause: "9.8.6.2.(3)(a)", unit: "count", text: "none at the top of an outside flight of at most 3 risers to a second entrance of a house",
+    item: "landing required", clause: "9.8.6.2.(1)", unit: "in words",
+    text: "at the top and the bottom of each flight, and where a doorway opens on a stair",
     reason: "not in the stair table",
   }),
   outside({
-    item: "landing bottom clear", clause: "9.8.6.2.(4)", unit: "mm", text: "900 left clear, or the width of the stair, at an outside stair without a bottom landing",
+    item: "landing omitted risers", clause: "9.8.6.2.(3)(a)", unit: "count",
+    text: "none at the top of an outside flight of at most 3 risers to a second entrance of a house",
     reason: "not in the stair table",
   }),
-  outside({ item: "landing headroom", clause: "9.8.6.4.(2)", unit: "mm", text: "1950 in a house, 2050 elsewhere", reason: "not in the stair table" }),
   outside({
-    item: "handrail reach", clause: "9.8.7.1.(2)", unit: "mm", text: "750 from the way people walk to a handrail, where more than two dwellings use the stair",
+    item: "landing bottom clear", clause: "9.8.6.2.(4)", unit: "mm",
+    text: "900 left clear, or the width of the stair, at an outside stair without a bottom landing",
     reason: "not in the stair table",
   }),
-  outside({ item: "handrail narrow end", clause: "9.8.7.1.(5)", unit: "in words", text: "a handrail along the narrow end of tapered treads", reason: "not in the stair table" }),
-  outside({ item: "handrail continuity", clause: "9.8.7.2.(1)", unit: "in words", text: "graspable from the bottom riser to the top riser", reason: "not in the stair table" }),
   outside({
-    item: "handrail grip", clause: "9.8.7.5.(2)", unit: "in words", text: "graspable along its length; Part 9 prints no size", reason: "not in the stair table",
+    item: "landing headroom", clause: "9.8.6.4.(2)", unit: "mm",
+    text: "1950 in a house, 2050 elsewhere",
+    reason: "not in the stair table",
+  }),
+  outside({
+    item: "handrail reach", clause: "9.8.7.1.(2)", unit: "mm",
+    text: "750 from the way people walk to a handrail, where more than two dwellings use the stair",
+    reason: "not in the stair table",
+  }),
+  outside({
+    item: "handrail narrow end", clause: "9.8.7.1.(5)", unit: "in words",
+    text: "a handrail along the narrow end of tapered treads",
+    reason: "not in the stair table",
+  }),
+  outside({
+    item: "handrail continuity", clause: "9.8.7.2.(1)", unit: "in words",
+    text: "graspable from the bottom riser to the top riser",
+    reason: "not in the stair table",
+  }),
+  outside({
+    item: "handrail grip", clause: "9.8.7.5.(2)", unit: "in words", text: "graspable along its length; Part 9 prints no size",
+    reason: "not in the stair table",
   }),
   outside({ item: "handrail load", clause: "9.8.7.7.(1)", unit: "kN", text: "0.9", reason: "live load" }),
-  outside({ item: "guard exempt", clause: "9.8.8.1.(2)", unit: "in words", text: "loading docks, pits of repair garages, access for maintenance", reason: "not in the stair table" }),
-  outside({ item: "guard opening industrial", clause: "9.8.8.5.(3)", unit: "mm", text: "a ball of 535, in industry", reason: "not in the stair table" }),
   outside({
-    item: "guard opening not required", clause: "9.8.8.5.(4)", unit: "mm", text: "a ball of 100, or one that lets a ball of 200 through, in a guard that is not required",
+    item: "guard exempt", clause: "9.8.8.1.(2)", unit: "in words",
+    text: "loading docks, pits of repair garages, access for maintenance",
     reason: "not in the stair table",
   }),
   outside({
-    item: "guard climb zone", clause: "9.8.8.6.(1)", unit: "mm", text: "nothing to climb on from 140 to 900 up, where the drop is more than 4.2 m", reason: "not in the stair table",
+    item: "guard opening industrial", clause: "9.8.8.5.(3)", unit: "mm",
+    text: "a ball of 535, in industry",
+    reason: "not in the stair table",
   }),
-  outside({ item: "spiral handrail height", clause: "9.8.4.7.(1)(a)", unit: "mm", text: "at least 1070, on both sides", reason: "spiral stair" }),
+  outside({
+    item: "guard opening not required", clause: "9.8.8.5.(4)", unit: "mm",
+    text: "a ball of 100, or one that lets a ball of 200 through, in a guard that is not required",
+    reason: "not in the stair table",
+  }),
+  outside({
+    item: "guard climb zone", clause: "9.8.8.6.(1)", unit: "mm",
+    text: "nothing to climb on from 140 to 900 up, where the drop is more than 4.2 m", reason: "not in the stair table",
+  }),
+  outside({
+    item: "spiral handrail height", clause: "9.8.4.7.(1)(a)", unit: "mm",
+    text: "at least 1070, on both sides",
+    reason: "spiral stair",
+  }),
 ];
 
 const OUT_OF_SCOPE: readonly OutOfScope[] = [

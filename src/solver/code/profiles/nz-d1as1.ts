@@ -178,7 +178,8 @@ export const nzD1as1 = edition({
   records: RECORDS,
   outOfScope: [
     outside({
-      item: "handrail start", clause: "D1/AS1 6.0", unit: "in words", text: "starts no further than riser 2 from the lower end", reason: "not in the stair table",
+      item: "handrail start", clause: "D1/AS1 6.0", unit: "in words", text: "starts no further than riser 2 from the lower end",
+      reason: "not in the stair table",
     }),
   ],
 });

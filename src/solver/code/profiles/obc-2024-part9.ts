@@ -35,7 +35,8 @@ export const obc2024Part9 = laterEdition(nbcCa2020, {
     "winder set turn": { clause: "9.8.4.6.(1)(a)" },
     "nosing bevel": { exceptions: [], remark: "" },
     "handrail required risers": {
-      remark: "frees a single dwelling only, not a house with a secondary suite; the exemption counts the risers of the stair, not of one flight",
+      remark: "frees a single dwelling only, not a house with a secondary suite; the exemption counts the risers of the stair, not of "
+        + "one flight",
     },
     "guard height": {
       exceptions: [{
@@ -54,7 +55,8 @@ export const obc2024Part9 = laterEdition(nbcCa2020, {
     },
   },
   dropped: [
-    "winder tread turn deviation", "winder sets", "stringer effective depth", "stringer overall depth", "stringer thickness supported", "stringer spacing",
+    "winder tread turn deviation", "winder sets", "stringer effective depth", "stringer overall depth",
+    "stringer thickness supported", "stringer spacing",
     "tread thickness open riser",
   ],
   added: [
@@ -73,7 +75,9 @@ export const obc2024Part9 = laterEdition(nbcCa2020, {
       measured: "in plan, between two sets of winders",
       rule: { comparator: "min", of: "winderSetsApart" },
       applies: {
-        when: { any: [{ given: "winderSetsApart" }, { all: [{ given: "winderSets" }, { fact: "winderSets", moreThan: printed("1 set") }] }] },
+        when: {
+          any: [{ given: "winderSetsApart" }, { all: [{ given: "winderSets" }, { fact: "winderSets", moreThan: printed("1 set") }] }],
+        },
         words: "there is more than one set of winders between two floors",
       },
     }),
@@ -91,8 +95,13 @@ export const obc2024Part9 = laterEdition(nbcCa2020, {
   droppedOutside: ["handrail reach", "guard climb zone"],
   addedOutside: [
     outside({
-      item: "handrail reach", clause: "9.8.7.1.(2)", unit: "mm", text: "825 to a handrail, where the stair has to be 2200 wide or wider", reason: "not in the stair table",
+      item: "handrail reach", clause: "9.8.7.1.(2)", unit: "mm", text: "825 to a handrail, where the stair has to be 2200 wide or wider",
+      reason: "not in the stair table",
     }),
-    outside({ item: "guard climb zone", clause: "9.8.8.6.(1)", unit: "mm", text: "nothing to climb on from 140 to 900 up", reason: "not in the stair table" }),
+    outside({
+      item: "guard climb zone", clause: "9.8.8.6.(1)", unit: "mm",
+      text: "nothing to climb on from 140 to 900 up",
+      reason: "not in the stair table",
+    }),
   ],
 });

@@ -3,7 +3,8 @@ import { edition, readInAnother } from "../record/edition";
 import { limitRecord, type LimitRecord, outsideRecord } from "../record/limit-record";
 import { printed, span } from "../record/printed-figure";
 import {
-  EXIT, FREE_IN_DWELLING, HAS_HANDRAIL, NOT_PRIVATE, OUTSIDE, POINTED_WINDERS, PRIVATE, PUBLIC, SERVICE, SPIRAL, TAPERED_TREADS, WINDERS_AMONG_STEPS,
+  EXIT, FREE_IN_DWELLING, HAS_HANDRAIL, NOT_PRIVATE, OUTSIDE, POINTED_WINDERS, PRIVATE, PUBLIC, SERVICE, SPIRAL, TAPERED_TREADS,
+  WINDERS_AMONG_STEPS,
 } from "../record/stair-conditions";
 import { obc2024Part9 } from "./obc-2024-part9";
 
@@ -193,7 +194,10 @@ const RECORDS: readonly LimitRecord[] = [
     item: "winder sets separation", clause: "9.8.4.5.(2)", text: "1200",
     measured: "in plan, between two sets of winders",
     rule: { comparator: "min", of: "winderSetsApart" },
-    applies: { when: { any: [{ given: "winderSetsApart" }, { all: [{ given: "winderSets" }, { fact: "winderSets", moreThan: printed("1 set") }] }] }, words: "there is more than one set of winders between two floors" },
+    applies: {
+      when: { any: [{ given: "winderSetsApart" }, { all: [{ given: "winderSets" }, { fact: "winderSets", moreThan: printed("1 set") }] }] },
+      words: "there is more than one set of winders between two floors",
+    },
   }),
   limit({
     item: "handrail height", clause: "9.8.7.4.(2)", text: "865 to 1070",
@@ -224,7 +228,8 @@ const RECORDS: readonly LimitRecord[] = [
 ];
 
 const READ_IN_2024: readonly LimitRecord[] = readInAnother(obc2024Part9, [OBC_2024], [
-  "handrail required risers", "handrail sides", "handrail wall clearance", "handrail projection each side", "guard required drop", "guard height",
+  "handrail required risers", "handrail sides", "handrail wall clearance", "handrail projection each side", "guard required drop",
+  "guard height",
   "guard opening", "guard opening stair triangle", "landing width", "landing depth", "open riser",
 ]);
 

@@ -55,7 +55,10 @@ const RECORDS: readonly LimitRecord[] = [
     item: "tread depth pre 2017", clause: "1910.25(c)(5)", text: "8",
     measured: "level from nosing to nosing",
     rule: { comparator: "min", of: "treadDepth" },
-    applies: { when: { fact: "installed", is: ["before 2017", "before 1991"], otherwise: "new" }, words: "the stair was put in before 17 January 2017" },
+    applies: {
+      when: { fact: "installed", is: ["before 2017", "before 1991"], otherwise: "new" },
+      words: "the stair was put in before 17 January 2017",
+    },
     status: "checked against the code's text", sources: [OSHA_2025],
     remark: "the figure is from the background of an interpretation, not from the clause",
   }),
@@ -68,7 +71,10 @@ const RECORDS: readonly LimitRecord[] = [
   limit({
     item: "riser uniformity", clause: "1910.25(b)(3)", text: "uniform, no figure",
     measured: "risers and tread depths between landings",
-    rule: { comparator: "alike", of: ["rise", "run"], sense: "risers and tread depths are to be uniform between landings; the rule gives no figure" },
+    rule: {
+      comparator: "alike", of: ["rise", "run"],
+      sense: "risers and tread depths are to be uniform between landings; the rule gives no figure",
+    },
   }),
   limit({
     item: "landing depth", clause: "1910.25(b)(4)", text: "30",
@@ -85,7 +91,10 @@ const RECORDS: readonly LimitRecord[] = [
     item: "door platform depth", clause: "1910.25(b)(5)", text: "22",
     measured: "platform left clear of the swing of the door",
     rule: { comparator: "min", of: "doorPlatform" },
-    applies: { when: { any: [{ fact: "doorSwing", is: ["yes"], otherwise: "no" }, { given: "doorPlatform" }] }, words: "a door or gate opens on the stair" },
+    applies: {
+      when: { any: [{ fact: "doorSwing", is: ["yes"], otherwise: "no" }, { given: "doorPlatform" }] },
+      words: "a door or gate opens on the stair",
+    },
     exceptions: [{
       when: { fact: "installed", is: ["before 2017", "before 1991"], otherwise: "new" },
       words: "a platform put in before 17 January 2017: 20 in",
@@ -145,11 +154,13 @@ const outside = outsideRecord({ status: "checked against the code's text", sourc
 
 const OUT_OF_SCOPE: readonly OutOfScope[] = [
   outside({
-    item: "design load", clause: "1910.25(b)(6)", unit: "lb", text: "5 times the live load, at least 1000 at one point", reason: "live load",
+    item: "design load", clause: "1910.25(b)(6)", unit: "lb", text: "5 times the live load, at least 1000 at one point",
+    reason: "live load",
     status: "not yet checked", sources: [],
   }),
   outside({
-    item: "special stairs only if infeasible", clause: "1910.25(b)(8)", unit: "text", text: "spiral, ship and alternating tread stairs only where a standard stair cannot be had", reason: "spiral stair",
+    item: "special stairs only if infeasible", clause: "1910.25(b)(8)", unit: "text",
+    text: "spiral, ship and alternating tread stairs only where a standard stair cannot be had", reason: "spiral stair",
   }),
   outside({
     item: "spiral clear width", clause: "1910.25(d)", unit: "in", text: "at least 26", reason: "spiral stair",

@@ -58,7 +58,10 @@ const RECORDS: readonly LimitRecord[] = [
     item: "door platform depth", clause: "1926.1052(a)(4)", text: "20",
     measured: "platform left clear of the swing of the door",
     rule: { comparator: "min", of: "doorPlatform" },
-    applies: { when: { any: [{ fact: "doorSwing", is: ["yes"], otherwise: "no" }, { given: "doorPlatform" }] }, words: "a door or gate opens on the stair" },
+    applies: {
+      when: { any: [{ fact: "doorSwing", is: ["yes"], otherwise: "no" }, { given: "doorPlatform" }] },
+      words: "a door or gate opens on the stair",
+    },
   }),
   limit({
     item: "handrail required", clause: "1926.1052(c)(1)", unit: "count", text: "4 or more risers, or more than 30 in", counts: "stair",
@@ -83,7 +86,10 @@ const RECORDS: readonly LimitRecord[] = [
     item: "stair rail height", clause: "1926.1052(c)(3)", text: "36",
     measured: "top of the stair rail above the tread, at the face of the riser",
     rule: { comparator: "min", of: "guardHeight" },
-    applies: [WITH_GUARD, { when: { not: { fact: "installed", is: ["before 1991"], otherwise: "new" } }, words: "the rail was put in after 15 March 1991" }],
+    applies: [
+      WITH_GUARD,
+      { when: { not: { fact: "installed", is: ["before 1991"], otherwise: "new" } }, words: "the rail was put in after 15 March 1991" },
+    ],
     status: "checked against the code's text", sources: [OSHA_1999],
   }),
   limit({

@@ -107,7 +107,10 @@ const RECORDS: readonly LimitRecord[] = [
   limit({
     item: "riser uniformity", clause: "1.3", text: "alike, no figure",
     measured: "rise and going of the steps of a flight",
-    rule: { comparator: "alike", of: ["rise", "run"], sense: "every step of a flight is to have the same rise and the same going; no figure is given" },
+    rule: {
+      comparator: "alike", of: ["rise", "run"],
+      sense: "every step of a flight is to have the same rise and the same going; no figure is given",
+    },
   }),
   limit({
     item: "stair width", clause: "1.15", text: "1200",

@@ -107,7 +107,10 @@ const RECORDS: readonly LimitRecord[] = [
   limit({
     item: "riser uniformity", clause: "1.3", text: "alike, no figure",
     measured: "rise and going of the steps of a flight",
-    rule: { comparator: "alike", of: ["rise", "run"], sense: "every step of a flight is to have the same rise and the same going; no figure is given" },
+    rule: {
+      comparator: "alike", of: ["rise", "run"],
+      sense: "every step of a flight is to have the same rise and the same going; no figure is given",
+    },
   }),
   limit({
     item: "open riser tread overlap", clause: "Diagram 1.1", text: "16",
@@ -119,7 +122,9 @@ const RECORDS: readonly LimitRecord[] = [
     item: "open riser opening", clause: "1.9b", text: "100",
     measured: "clear opening between two treads",
     rule: { comparator: "sphere", of: "openRiserGap" },
-    applies: [RISERS_OPEN, { when: { fact: "children", is: ["yes"], otherwise: "yes" }, words: "children under five are likely to use it" }],
+    applies: [
+      RISERS_OPEN, { when: { fact: "children", is: ["yes"], otherwise: "yes" }, words: "children under five are likely to use it" },
+    ],
     status: "not yet checked", sources: [ADK_UNNAMED],
   }),
   limit({
@@ -133,7 +138,10 @@ const RECORDS: readonly LimitRecord[] = [
     item: "door clearance at bottom", clause: "1.24", text: "400",
     measured: "landing left clear of the swing of the door",
     rule: { comparator: "min", of: "doorClearance" },
-    applies: { when: { any: [{ fact: "doorSwing", is: ["yes"], otherwise: "no" }, { given: "doorClearance" }] }, words: "a door swings over the bottom landing" },
+    applies: {
+      when: { any: [{ fact: "doorSwing", is: ["yes"], otherwise: "no" }, { given: "doorClearance" }] },
+      words: "a door swings over the bottom landing",
+    },
   }),
   limit({
     item: "landing depth", clause: "1.20", text: "the least width of the flight",
@@ -202,16 +210,23 @@ const RECORDS: readonly LimitRecord[] = [
     item: "guard opening", clause: "3.3", text: "100",
     measured: "largest opening in the guard",
     rule: { comparator: "sphere", of: ["guardGap", "landingGuardGap"] },
-    applies: [GUARD_NEEDED, { when: { fact: "children", is: ["yes"], otherwise: "yes" }, words: "children under five are likely to use it" }],
+    applies: [
+      GUARD_NEEDED, { when: { fact: "children", is: ["yes"], otherwise: "yes" }, words: "children under five are likely to use it" },
+    ],
   }),
 ];
 
 const outside = outsideRecord({ status: "checked against the code's text", sources: [ADK_2013] });
 
 const OUT_OF_SCOPE: readonly OutOfScope[] = [
-  outside({ item: "handrail grip", clause: "1.35", unit: "in words", text: "firm support and a firm grip; no size for dwellings", reason: "not in the stair table", status: "checked against another edition", sources: [HSE] }),
   outside({
-    item: "alternating tread", clause: "1.30 Diagram 1.10", unit: "mm", text: "rise at most 220, going at least 220, headroom at least 2000", reason: "alternating stair",
+    item: "handrail grip", clause: "1.35", unit: "in words",
+    text: "firm support and a firm grip; no size for dwellings",
+    reason: "not in the stair table", status: "checked against another edition", sources: [HSE],
+  }),
+  outside({
+    item: "alternating tread", clause: "1.30 Diagram 1.10", unit: "mm",
+    text: "rise at most 220, going at least 220, headroom at least 2000", reason: "alternating stair",
   }),
 ];
 

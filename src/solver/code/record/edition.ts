@@ -26,7 +26,8 @@ export const edition = (
   { records, outOfScope = [], ...heading }: Heading & { readonly records: readonly LimitRecord[]; readonly outOfScope?: readonly OutOfScope[] },
 ): Edition => {
   const all = [...records, ...outOfScope];
-  return { ...heading, title: `${heading.title}${founding(all, heading.isCode)}`, plainTitle: heading.title, records, limits: records.map(builtLimit), outOfScope };
+  const title = `${heading.title}${founding(all, heading.isCode)}`;
+  return { ...heading, title, plainTitle: heading.title, records, limits: records.map(builtLimit), outOfScope };
 };
 
 /** What a later edition has otherwise than the one before it, and where that was read. */
@@ -53,13 +54,14 @@ const mistaken = (id: string, what: string): never => {
 };
 
 /** The edition after another: every record of the one before that is neither changed nor dropped, in that order, and then what is new. */
-export const laterEdition = (
-  base: Edition, { renumbered = [], changed = {}, added = [], dropped = [], addedOutside = [], droppedOutside = [], read, ...heading }: Difference,
-): Edition => {
+export const laterEdition = (base: Edition, difference: Difference): Edition => {
+  const { renumbered = [], changed = {}, added = [], dropped = [], addedOutside = [], droppedOutside = [], read, ...heading } = difference;
   const { id } = heading;
   const items = base.records.map(({ item }) => item);
   for (const item of [...Object.keys(changed), ...dropped]) if (!items.includes(item)) mistaken(id, `"${item}"`);
-  for (const { item } of added) if (items.includes(item) && !dropped.includes(item)) throw new Error(`${id}: "${item}" stands in the edition before; change it.`);
+  for (const { item } of added) {
+    if (items.includes(item) && !dropped.includes(item)) throw new Error(`${id}: "${item}" stands in the edition before; change it.`);
+  }
   for (const item of droppedOutside) if (!base.outOfScope.some((record) => record.item === item)) mistaken(id, `"${item}"`);
   const clauses = [...base.records, ...base.outOfScope].map(({ clause }) => clause);
   for (const [before] of renumbered) if (!clauses.some((clause) => clause.startsWith(before))) mistaken(id, `clause ${before}`);
@@ -68,18 +70,13 @@ export const laterEdition = (
     return `${after}${clause.slice(before.length)}`;
   };
   const kept = base.records.filter(({ item }) => !dropped.includes(item)).map((record): LimitRecord => {
-    const { applies, ...otherwise } = changed[record.item] ?? {};
-    return { ...record, clause: numbered(record.clause), ...read, ...otherwise, ...(applies === undefined ? {} : { applies: [applies].flat() }) };
+    const { applies = record.applies, ...otherwise } = changed[record.item] ?? {};
+    return { ...record, clause: numbered(record.clause), ...read, ...otherwise, applies: [applies].flat() };
   });
+  const keptOutside = base.outOfScope.filter(({ item }) => !droppedOutside.includes(item))
+    .map((record): OutOfScope => ({ ...record, clause: numbered(record.clause), ...read }));
   const { records: _records, limits: _limits, plainTitle: title, ...before } = base;
-  return edition({
-    ...before, title, ...heading,
-    records: [...kept, ...added],
-    outOfScope: [
-      ...base.outOfScope.filter(({ item }) => !droppedOutside.includes(item)).map((record) => ({ ...record, clause: numbered(record.clause), ...read })),
-      ...addedOutside,
-    ],
-  });
+  return edition({ ...before, title, ...heading, records: [...kept, ...added], outOfScope: [...keptOutside, ...addedOutside] });
 };
 
 /** Records of another edition for a code of which the sentences themselves were not found; each says so by its status. */

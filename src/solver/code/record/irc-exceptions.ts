@@ -54,7 +54,9 @@ export const LANDING_OF_OTHER_SHAPE: LimitException = {
   },
 };
 
-/** An exception that stand in the 2024 edition only: under an earlier edition it excuses where the authority grants it, and is open where nobody said so. */
+/**
+ * An exception that stands in a later edition only: under an earlier one it excuses where the authority grants it, and is open where nobody said so.
+ */
 export const ofLaterEdition = (exception: LimitException): LimitException => ({
   ...exception,
   when: { all: [exception.when, { fact: "laterExceptions", is: ["yes"] }] },

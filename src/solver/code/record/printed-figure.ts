@@ -19,12 +19,14 @@ const unreadable = (text: string): never => {
 const read = (number: string, word: string): Figure => {
   const unit = UNITS[word] ?? (word as PublishedUnit);
   if (!LENGTHS.includes(word)) return { value: new Exact(number), unit, printed: number };
+  const said = word === unit ? number : `${number} ${word}`;
   const size = parseLength(number.includes("ft") ? number : `${number} ${word}`, "in");
-  return isProblem(size) ? unreadable(number) : { value: size.div(UNIT_SIZE[unit]), unit, printed: word === unit ? number : `${number} ${word}` };
+  return isProblem(size) ? unreadable(number) : { value: size.div(UNIT_SIZE[unit]), unit, printed: said };
 };
 
 /** Every figure of a text in its order, all in one unit: of `34 to 38`, `more than 30`, `4 or more risers`. */
-export const figuresIn = (text: string, unit: PublishedUnit): readonly Figure[] => (text.match(NUMBERS) ?? []).map((number) => read(number, unit));
+export const figuresIn = (text: string, unit: PublishedUnit): readonly Figure[] =>
+  (text.match(NUMBERS) ?? []).map((number) => read(number, unit));
 
 /** One figure printed with its unit, or with what it counts: `printed("4 3/8 in")`, `printed("3 risers")`. */
 export const printed = (text: string): Figure => {

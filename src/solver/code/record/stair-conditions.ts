@@ -96,11 +96,14 @@ export const FREED_IF_INFREQUENT: LimitException = {
 
 /** Kinds of stair that have limits of their own in the code, which an ordinary stair's check leaves alone. */
 const ofKind = (kinds: readonly string[], words: string): LimitException => ({
-  when: { fact: "stairKind", is: kinds, otherwise: "standard" }, then: "does not apply", words: `${words} has limits of its own, which are not checked here`,
+  when: { fact: "stairKind", is: kinds, otherwise: "standard" }, then: "does not apply",
+  words: `${words} has limits of its own, which are not checked here`,
 });
 export const SPIRAL = ofKind(["spiral"], "a spiral stair");
 export const SPECIAL_STAIR = ofKind(["spiral", "ship", "alternating"], "a spiral, ship's or alternating stair");
-export const SPECIAL_STAIR_OR_AISLE = ofKind(["spiral", "ship", "alternating", "aisle"], "a spiral, ship's or alternating stair or an aisle");
+export const SPECIAL_STAIR_OR_AISLE = ofKind(
+  ["spiral", "ship", "alternating", "aisle"], "a spiral, ship's or alternating stair or an aisle",
+);
 
 /** Width of the flight: the clear width where it is given, else the width between skirts. */
 export const flightWidth = (threshold: Threshold): Condition => ({

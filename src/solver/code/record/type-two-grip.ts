@@ -1,7 +1,7 @@
 import { printed, span } from "./printed-figure";
 import type { RuleRecord } from "./limit-record";
 
-/** Handrail of Type II, with a finger recess on each side: depth of the recess first, then where it lies and the width above it, as far as given. */
+/** Handrail of Type II, with a finger recess on each side: depth of the recess, then where it lies and the width above it, as far as given. */
 export const TYPE_TWO_GRIP: RuleRecord = {
   comparator: "every", needs: "first",
   parts: [
