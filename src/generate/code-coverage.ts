@@ -23,7 +23,7 @@ export const coverageBlocks = (profiles: readonly CodeProfile[]): readonly Block
   { kind: "heading", level: 2, text: "What is on file, topic by topic", name: "coverage" },
   {
     kind: "text",
-    text: "How many limits answer a topic, and how they were read: in the text of that edition, in another edition or one that is not named, or not yet checked, which means from memory. "
+    text: "How many limits answer a topic, and how they were read: in the text of that edition, in another edition or one that is not named, or not yet checked: from memory, or told by a text that is not the code. "
       + "None in this code: it was read that the code has no such limit. Not on file: the code may have one; look it up.",
   },
   {

@@ -1,6 +1,6 @@
 import { codeCheck } from "../../solver/code/check";
 import { facts } from "../../solver/code/facts";
-import { codeProfile } from "../../solver/code/profiles";
+import { codeProfile, PROFILES } from "../../solver/code/profiles";
 import { isProblem } from "../../solver/problem";
 import { CAUTION } from "../caution";
 import { declare, headings } from "../declare";
@@ -128,7 +128,7 @@ export const CHECK = declare({
     {
       given: { stair: STAIR, code: "irc-2012" },
       fails: "#N/A",
-      says: 'code: "irc-2012" is not known; nearest is "irc-2018"; known are irc-2024, irc-2021, irc-2018, crc-2025, ibc-2024, ibc-2021, ibc-2018, osha-1910.25, osha-1926.1052, ada-2010, uk-adk-private, uk-adk-utility, uk-adk-general, ie-tgd-k, obc-2024-part9, obc-part9, nbc-ca-2020, nbc-ca-2015, bc-2024-part9, au-ncc-2022-class1, au-ncc-2022-vol1, as-1657-2018, nz-d1as1, nz-d1as1-secondary, nz-d1as1-minor, nz-d1as1-accessible, din-18065-dwelling, din-18065-general, trade-rules',
+      says: `code: "irc-2012" is not known; nearest is "irc-2018"; known are ${PROFILES.map(({ id }) => id).join(", ")}`,
       from: "by hand: irc-2018 is one digit away; the ids are those of CODES",
     },
   ],
