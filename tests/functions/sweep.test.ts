@@ -4,7 +4,7 @@ import Ajv from "ajv";
 import { call } from "../../src/functions/call";
 import { catalogue } from "../../src/functions/catalogue";
 import { folded, isFailed } from "../../src/functions/cells";
-import { type Declaration, GROUPS } from "../../src/functions/declare";
+import { type Declaration, GROUPS, type Parameter } from "../../src/functions/declare";
 import { isMatrix, isOmissible, spills } from "../../src/functions/describe";
 import { argumentsOf } from "../../src/functions/formula";
 import * as tables from "../../src/functions/tables";
@@ -37,6 +37,13 @@ const answered = (id: string, cells: readonly unknown[]): unknown => {
   }
 };
 
+/** Neither a number nor a length, no word of any choice, no label, no heading. */
+const NO_VALUE = "not at all, a value";
+
+/** Where a text can be what is meant: a text, a table of any kind, or one whose first column is a name. */
+const takesAnyText = (parameter: Parameter): boolean =>
+  parameter.kind === "text" || parameter.kind === "cells" || (parameter.kind === "table" && Object.values(parameter.table.columns)[0]?.kind === "label");
+
 const errorOf = (cell: unknown): { code: string; message: string } | undefined =>
   typeof cell === "object" && cell !== null && "code" in cell ? (cell as { code: string; message: string }) : undefined;
 
@@ -61,7 +68,8 @@ const expectWellFormed = (answer: unknown): void => {
       }
     }
   }
-  expect(JSON.parse(JSON.stringify(rows.map((row) => row.map((cell) => errorOf(cell)?.message ?? cell))))).toBeDefined();
+  const sent = rows.map((row) => row.map((cell) => errorOf(cell)?.message ?? cell));
+  expect(JSON.parse(JSON.stringify(sent))).toEqual(sent);
 };
 
 test("functions.json is valid against the documented metadata, and functions.js associates just its ids", () => {
@@ -127,8 +135,16 @@ describe.each(catalogue.map((declaration) => [declaration.id, declaration] as co
   });
 
   test("every argument answers a wrong kind of value with a sentence that names it", () => {
-    for (const index of names.keys()) {
-      expectWellFormed(answered(id, names.map((_, place) => (place === index ? "not at all, a value" : cells()[place]))));
+    for (const [index, name] of names.entries()) {
+      const answer = answered(id, names.map((_, place) => (place === index ? NO_VALUE : cells()[place])));
+      expectWellFormed(answer);
+      const error = errorOf(Array.isArray(answer) ? (answer as unknown[][]).flat()[0] : answer);
+      const parameter = declaration.parameters[name];
+      if (parameter === undefined || (error === undefined && takesAnyText(parameter))) continue;
+      // A table is named itself, or by the heading of the cell that is wrong; of a table of any kind the other argument finds nothing in it.
+      const columns = parameter.kind === "table" ? Object.keys(parameter.table.columns).map((key) => `${words(key)} in row 1`) : [];
+      const named = parameter.kind === "cells" ? [name, ...names] : [name, ...columns];
+      expect(named.filter((one) => error?.message.startsWith(one))).not.toEqual([]);
     }
   });
 

@@ -21,7 +21,7 @@ export const riserHeights = (
   rises: readonly (Length | undefined)[], treadThickness: Length, lap: Length, stock: Length | undefined, first: number | undefined,
 ): readonly (Length | Problem<RiserHeightProblem> | undefined)[] | Problem<RiserHeightProblem> => {
   if (lap.gt(treadThickness)) return problem("lap-over-tread", { lap, thickness: treadThickness });
-  if (first === undefined && rises.length === 1 && lap.gt(0)) return problem("which-riser", { lap });
+  if (first === undefined && rises.length === 1 && rises[0] !== undefined && lap.gt(0)) return problem("which-riser", { lap });
   return rises.map((rise, index) => {
     if (rise === undefined) return undefined;
     const isFirst = index + (first ?? 1) === 1;

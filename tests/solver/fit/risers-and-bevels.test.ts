@@ -22,6 +22,8 @@ test("a rise alone with a lap is not guessed at; told which riser it is, it answ
   };
   // By hand: 7 3/4 - 1 without a lap for riser 1, 7 3/4 - 1 + 1/4 for any other; without a lap they are the same.
   expect([height(undefined), height(1), height(2), height(9), height(undefined, 0)]).toEqual(["which-riser", [6.75], [7], [7], [6.75]]);
+  // A rise that is no length is shown as that in its place, not asked which riser it is.
+  expect(riserHeights([undefined], inches(1), inches(0.25), undefined, undefined)).toEqual([undefined]);
   expect([height(undefined, 0.25, [7.75, 7.75]), height(4, 0.25, [7.75, 7.75])]).toEqual([[6.75, 7], [7, 7]]);
 });
 
