@@ -103,9 +103,6 @@ export const takenBack = async ({ id, block, before, after }: Insertion, host: C
   if (changed.length > 0 && !(await ask(`${changed.join(", ")} changed since ${id} was inserted. Put back what was there before the insert?`, "Put it back", "Keep it"))) {
     return { says: `The insert of ${id} stays.`, left: { id, block, before, after } };
   }
-  // Emptied first: cells that the formula still spills into would be taken for typed ones.
-  const empty = before.cells.map((row, down) => row.map((cell, right): PutCell | undefined => (cell !== undefined && after[down]?.[right] !== undefined ? { value: null } : undefined)));
-  await host.write([{ at: before.at, cells: empty }]);
   await host.write([before]);
   return { says: `The insert of ${id} is undone: ${blockText(block)} is as it was.` };
 };

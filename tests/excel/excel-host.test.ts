@@ -43,6 +43,43 @@ test("the mock lets nothing be read that was not loaded", async () => {
   expect(read).toEqual(["Error, context.sync() was not called", [[7]], "Error, property was not loaded"]);
 });
 
+describe("entries are read as Excel reads them", () => {
+  const written = async (format: string, value: string, order: "format first" | "entry first" = "format first") => {
+    const { excel: book } = opened({ sheets: [{ name: "Mine" }] });
+    await Excel.run(async (context) => {
+      const range = context.workbook.worksheets.getItem("Mine").getRangeByIndexes(0, 0, 1, 1);
+      if (order === "format first") range.numberFormat = [[format]];
+      range.formulas = [[value]];
+      if (order === "entry first") range.numberFormat = [[format]];
+      await context.sync();
+    });
+    return book.cell("Mine", "A1");
+  };
+
+  // By hand: 2 January 2026 is the day after 46,023.
+  test("1/2 is a date, unless the cell is of text or fractions or an apostrophe says text; and in the order in which it was asked for", async () => {
+    expect(await written("General", "1/2")).toMatchObject({ value: 46_024, format: "d-mmm" });
+    expect(await written("General", "'1/2")).toMatchObject({ value: "1/2", format: "General" });
+    expect(await written("@", "1/2")).toMatchObject({ value: "1/2" });
+    expect(await written("# ??/16", "1/2")).toMatchObject({ value: 0.5 });
+    expect(await written("General", "7 1/2")).toMatchObject({ value: 7.5 });
+    expect(await written("@", "1/2", "entry first")).toMatchObject({ value: 46_024, format: "@" });
+  });
+
+  test("our host puts a text in as that text, in a cell of text and in one that is not", async () => {
+    const { excel: book, cells } = opened({ sheets: [{ name: "Mine" }] });
+    const at = { sheet: "Mine", row: 0, column: 0 };
+    await cells.write([{ at, cells: [[{ value: "1/2", format: "@" }, { value: "1/2" }, { value: "12" }, { value: "true" }, { value: "-3" }]] }]);
+    expect(["A1", "B1", "C1", "D1", "E1"].map((address) => book.cell("Mine", address).value)).toEqual(["1/2", "1/2", "12", "true", "-3"]);
+  });
+
+  test("a ready sheet's text stays text too", async () => {
+    const { excel: book, sheets } = opened({ sheets: [{ name: "Mine" }] });
+    await sheets.add([{ name: "New", cells: { A1: { value: "1/2", format: "@" }, A2: { value: "1/2" }, A3: { value: 0.5, format: "# ??/16" } } }]);
+    expect(["A1", "A2", "A3"].map((address) => book.cell("New", address).value)).toEqual(["1/2", "1/2", 0.5]);
+  });
+});
+
 describe("insert", () => {
   test("arguments stand under their names, lengths in cells of text, the formula carries the namespace, and the spill its formats", async () => {
     const { excel: book, cells } = opened({ sheets: [{ name: "Mine" }], selected: ["Mine", "B2"] });

@@ -1,5 +1,6 @@
 import { OfficeMockObject } from "office-addin-mock";
 import { cellPlace, columnPlace } from "../../src/sheets/cell-address";
+import { typedInto } from "./typed-into";
 
 /** A workbook as the mocked Excel holds it. Errors are given and answered by their text, such as #NAME?. */
 export interface MockedSheet {
@@ -50,6 +51,10 @@ const ERROR = /^#[A-Z/0-9]+[!?]$|^#N\/A$/;
 const key = (row: number, column: number): string => `${row} ${column}`;
 const EMPTY: Held = { formula: undefined, value: "", format: "General" };
 
+const each = (cells: unknown, work: (cell: unknown, down: number, right: number) => void): void => {
+  for (const [down, line] of (cells as unknown[][]).entries()) for (const [right, cell] of line.entries()) work(cell, down, right);
+};
+
 /** Refused as the platform refuses: an error with a code. */
 const refused = (code: string): Error => Object.assign(new Error(code), { code });
 
@@ -91,11 +96,16 @@ export const mockedExcel = ({ sheets: given, selected = ["", "A1"], answers = {}
   /** One context: what is asked of it goes to Excel together, at sync. */
   const newContext = (): Mock => {
     const handed: { readonly mock: Mock; readonly sync: () => void; readonly fresh: () => Readonly<Record<string, unknown>>; readonly loaded: Set<string> }[] = [];
+    /** What was set, in the order it was set: "executing instructions queued on the request context", ClientRequestContext.sync. */
+    const queue: (() => void)[] = [];
     let failure: Error | undefined;
     let batch: string[] = [];
 
     /** An object whose properties can be read after load and sync: "Properties of proxy objects must be loaded and synchronised", application-specific API model. */
-    const object = (fresh: () => Readonly<Record<string, unknown>>, members: Readonly<Record<string, unknown>> = {}, sync: (mock: Mock) => void = () => undefined): Mock => {
+    const object = (
+      fresh: () => Readonly<Record<string, unknown>>, members: Readonly<Record<string, unknown>> = {}, sync: (mock: Mock) => void = () => undefined,
+      set: Readonly<Record<string, (value: unknown) => void>> = {},
+    ): Mock => {
       // The mock takes null for an object; what is really there comes with sync.
       const first = Object.fromEntries(Object.entries(fresh()).map(([name, value]) => [name, value ?? false]));
       const mock = new OfficeMockObject({ ...first, ...members } as never, "excel" as never) as Mock;
@@ -106,7 +116,14 @@ export const mockedExcel = ({ sheets: given, selected = ["", "A1"], answers = {}
         return mock;
       }) as never;
       handed.push({ mock, fresh, loaded, sync: () => sync(mock) });
-      return mock;
+      return new Proxy(mock, {
+        set: (target, name, value: unknown) => {
+          const instruction = set[String(name)];
+          if (instruction !== undefined) queue.push(() => instruction(value));
+          (target as unknown as Record<string, unknown>)[String(name)] = value;
+          return true;
+        },
+      });
     };
 
     const fail = (code: string): void => {
@@ -145,8 +162,7 @@ export const mockedExcel = ({ sheets: given, selected = ["", "A1"], answers = {}
         }
       } else {
         held.formula = undefined;
-        // A leading apostrophe says that the rest is text and is not part of it: Microsoft support, Format numbers as text.
-        held.value = typeof entered === "string" ? entered.replace(/^'/, "") : held.format === "@" ? String(entered) : (entered as number | boolean);
+        Object.assign(held, typedInto(held.format, entered as string | number | boolean));
       }
       sheet.cells.set(key(row, column), held);
     };
@@ -179,19 +195,6 @@ export const mockedExcel = ({ sheets: given, selected = ["", "A1"], answers = {}
         getSpillingToRangeOrNullObject: () => (sheet === undefined || anchor === undefined || !isAnchor ? nothing() : range(sheet, row, column, anchor.rows, anchor.columns)),
       }, (mock) => {
         if (sheet === undefined) return;
-        if (Array.isArray(mock["numberFormat"])) {
-          for (const [down, line] of (mock["numberFormat"] as unknown[][]).entries()) {
-            for (const [right, format] of line.entries()) {
-              if (format === null) continue;
-              if (sheet.isProtected) return fail("AccessDenied");
-              const at = key(row + down, column + right);
-              sheet.cells.set(at, { ...(sheet.cells.get(at) ?? EMPTY), format: String(format) });
-            }
-          }
-        }
-        if (Array.isArray(mock["formulas"])) {
-          for (const [down, line] of (mock["formulas"] as unknown[][]).entries()) for (const [right, entered] of line.entries()) write(sheet, row + down, column + right, entered);
-        }
         const { font, fill } = mock["format"] as { font: Record<string, unknown>; fill: Record<string, unknown> };
         const look = {
           ...(font["bold"] === true ? { bold: true } : {}),
@@ -199,6 +202,14 @@ export const mockedExcel = ({ sheets: given, selected = ["", "A1"], answers = {}
           ...(typeof fill["color"] === "string" && fill["color"].startsWith("#") ? { fill: fill["color"] } : {}),
         };
         if (Object.keys(look).length > 0) sheet.looks.push({ row, column, columns, ...look });
+      }, sheet === undefined ? {} : {
+        numberFormat: (formats) => each(formats, (format, down, right) => {
+          if (format === null) return;
+          if (sheet.isProtected) return fail("AccessDenied");
+          const at = key(row + down, column + right);
+          sheet.cells.set(at, { ...(sheet.cells.get(at) ?? EMPTY), format: String(format) });
+        }),
+        formulas: (entries) => each(entries, (entered, down, right) => write(sheet, row + down, column + right, entered)),
       });
       return made;
     };
@@ -293,6 +304,7 @@ export const mockedExcel = ({ sheets: given, selected = ["", "A1"], answers = {}
         // "InvalidOperationInCellEditMode: The operation isn't available while Excel is in Edit cell mode": application-specific-api-error-handling.md.
         if (refuses !== undefined) throw refused(refuses);
         loadItems();
+        for (const instruction of queue.splice(0)) instruction();
         for (const { sync } of [...handed]) sync();
         if (batch.length > 0) batches.push(batch);
         batch = [];
