@@ -1,3 +1,4 @@
+import { slipsBetween } from "../slips-between";
 import { goodsKey, isOwnKey } from "./goods-key";
 
 /** A name of goods, and where it stands. */
@@ -55,26 +56,6 @@ const slipsAllowedFor = (spellings: readonly Spelling[]): SlipsAllowed => {
     if (total <= MOST_RESTS) return allowed;
   }
   return upTo(0);
-};
-
-/** Letters to add, drop, change or exchange with their neighbour to make one word of the other. */
-const slipsBetween = (one: readonly number[], other: readonly number[]): number => {
-  let before: number[] = [];
-  let row = Array.from({ length: other.length + 1 }, (_, index) => index);
-  for (const [i, letter] of one.entries()) {
-    const next = [i + 1];
-    for (const [j, against] of other.entries()) {
-      const isExchanged = i > 0 && j > 0 && letter === other[j - 1] && one[i - 1] === against;
-      next.push(
-        Math.min(
-          (row[j] ?? 0) + (letter === against ? 0 : 1), (row[j + 1] ?? 0) + 1, (next[j] ?? 0) + 1,
-          isExchanged ? (before[j - 1] ?? 0) + 1 : Infinity,
-        ),
-      );
-    }
-    [before, row] = [row, next];
-  }
-  return row[other.length] ?? 0;
 };
 
 const isSlip = (one: Spelling, other: Spelling, slipsAllowed: SlipsAllowed): boolean => {

@@ -3,7 +3,8 @@ import { Exact } from "../length/exact";
 import { type Length } from "../length/length";
 import { boardFeet } from "./board-feet";
 import { type CuttingJob } from "./cutting-job";
-import { type CuttingPlan, type PlannedStick } from "./cutting-plan";
+import { type CuttingPlan } from "./cutting-plan";
+import { type PlannedStick } from "./planned-sticks";
 
 export interface BuyRow {
   /** The stock's label, or its length where it has none. */

@@ -1,33 +1,17 @@
 import { Exact } from "../length/exact";
-import { type Length } from "../length/length";
-import { type Problem, isProblem, problem } from "../problem";
-import { commonDivisor } from "./common-divisor";
-import { type CuttingGroup, cuttingGroups, type ImpossibleSection, isWideEnough } from "./cutting-groups";
-import { called, type CuttingJob, type Piece, sameGrade } from "./cutting-job";
-import { isOnMark, lengthOfMarks, MARK_NAME, marksDown, marksUp } from "./mark";
+import { isProblem, type Problem, problem } from "../problem";
+import { cuttingGroups, type ImpossibleSection, isWideEnough } from "./cutting-groups";
+import { called, type CuttingJob } from "./cutting-job";
+import { groupShelf, type ImpossibleShelf } from "./group-shelf";
+import { lengthOfMarks, marksDown, marksUp } from "./mark";
+import { planNotes } from "./plan-notes";
+import { type PlannedStick, plannedSticks } from "./planned-sticks";
 import { type Proof, worthSteps } from "./shelf/certificate";
-import { longestUnplaced } from "./shelf/hand-plan";
-import { type Cut, outlay, type Shelf, type StickKind } from "./shelf/shelf";
 import { type Effort, withShare } from "./shelf/effort";
 import { type Engine, IN_A_CELL } from "./shelf/engine";
+import { longestUnplaced } from "./shelf/hand-plan";
+import { outlay } from "./shelf/shelf";
 import { shelfPlan } from "./shelf/shelf-plan";
-
-export interface PlannedPiece {
-  /** Row of the pieces table, from 0. */
-  readonly piece: number;
-  readonly label: string | number;
-  readonly length: Length;
-  /** From the stick's end to the start of the piece; the trim is counted. */
-  readonly position: Length;
-}
-
-export interface PlannedStick {
-  /** Row of the stock table, from 0. */
-  readonly stock: number;
-  /** In cutting order. */
-  readonly pieces: readonly PlannedPiece[];
-  readonly leftOver: Length;
-}
 
 /** What the bound of one group of pieces and stock stands on, in terms of the job, so that it can be checked without the solver. */
 export interface GroupProof {
@@ -62,7 +46,7 @@ export interface CuttingPlan {
 
 export type ImpossibleCutting =
   | "free-without-limit" | "owned-without-limit" | "too-many-pieces" | "too-much-stock" | "too-many-parts" | ImpossibleSection
-  | "piece-fits-no-stock" | "piece-fits-no-available-stock" | "piece-fits-no-stock-of-section" | "stock-runs-out" | "no-plan-found";
+  | ImpossibleShelf | "stock-runs-out" | "no-plan-found";
 
 /** Each piece is a row of the cut list: more than this belongs into several jobs. */
 const MOST_PIECES = 5_000;
@@ -84,9 +68,6 @@ const effortFor = ({ pieces, stock }: CuttingJob, parts: number, { effort }: Eng
   return { left: Math.max(effort * share, effort - IN_A_CELL.effort * (1 - share)) };
 };
 
-/** Whole units of money that a plan may cost: sums of worths, some twenty times as large, stay exact. */
-const MOST_WHOLE = new Exact(2).pow(46);
-
 /** What makes a job no job, although each of its arguments is one. */
 const impossible = ({ pieces, stock }: CuttingJob): Problem<ImpossibleCutting> | undefined => {
   if (stock.length > MOST_STOCK) return problem("too-much-stock", { count: stock.length, most: MOST_STOCK });
@@ -97,188 +78,9 @@ const impossible = ({ pieces, stock }: CuttingJob): Problem<ImpossibleCutting> |
   return count > MOST_PIECES ? problem("too-many-pieces", { count, most: MOST_PIECES }) : undefined;
 };
 
-/** One group's shelf, with the way back from its kinds to the rows of the job. */
-interface Shelved {
-  readonly shelf: Shelf;
-  /** For each kind of piece and of stick its rows, in the order given. */
-  readonly pieceRows: readonly (readonly number[])[];
-  readonly stockRows: readonly (readonly number[])[];
-  readonly moneyUnit: Exact;
-}
-
-/** Prices in whole units of money: exact where they fit, rounded down to a finer unit than anyone pays where they do not. */
-const wholePrices = (prices: readonly Exact[], pieces: number): { unit: Exact; whole: number[] } => {
-  const finest = new Exact(10).pow(-Math.max(0, ...prices.map((price) => price.decimalPlaces())));
-  const most = MOST_WHOLE.div(pieces);
-  let unit = finest;
-  while (prices.some((price) => price.div(unit).gt(most))) unit = unit.times(10);
-  const whole = prices.map((price) => price.div(unit).floor().toNumber());
-  const divisor = whole.reduce(commonDivisor, 0) || 1;
-  return { unit: unit.times(divisor), whole: whole.map((price) => price / divisor) };
-};
-
-/** A kind of piece, or of stick, and the rows it stands for. */
-interface Kind<Of> {
-  readonly of: Of;
-  readonly rows: number[];
-}
-
-const pieceKinds = (job: CuttingJob, { pieces, pieceClass }: CuttingGroup): Kind<{ readonly width: number; readonly class: number }>[] => {
-  const kerf = marksUp(job.kerf, job.unit);
-  const kinds = new Map<string, Kind<{ readonly width: number; readonly class: number }>>();
-  for (const row of pieces) {
-    const of = { width: marksUp(job.pieces[row]!.length, job.unit) + kerf, class: pieceClass.get(row)! };
-    const key = `${of.width}/${of.class}`;
-    const known = kinds.get(key);
-    if (known === undefined) kinds.set(key, { of, rows: [row] });
-    else known.rows.push(row);
-  }
-  return [...kinds.values()].sort(({ of: one }, { of: other }) => other.width - one.width || one.class - other.class);
-};
-
-/** The longest stock that a piece could be cut from by its grade, width and thickness, whether any is available or not. */
-const longestSuiting = (job: CuttingJob, piece: Piece): Length | undefined =>
-  job.stock
-    .filter((stock) => sameGrade(stock.grade) === sameGrade(piece.grade) && isWideEnough(stock, piece))
-    .reduce<Length | undefined>((most, { length }) => (most === undefined || length.gt(most) ? length : most), undefined);
-
-const shelved = (job: CuttingJob, group: CuttingGroup): Shelved | Problem<ImpossibleCutting> => {
-  const { unit } = job;
-  const kerf = marksUp(job.kerf, unit);
-  const trim = marksUp(job.trim, unit);
-  const kinds = pieceKinds(job, group);
-  const widths = kinds.map(({ of }) => of.width);
-  const stock = group.stock.map((row) => {
-    const length = marksDown(job.stock[row]!.length, unit);
-    return { row, length, holds: length - 2 * trim + kerf, class: group.stockClass.get(row)! };
-  });
-  const takes = group.takes.map((each) => kinds.map(({ of }) => each[of.class]!));
-  const roomiestOf = group.takes.map((_, of) => stock.reduce((most, each) => (each.class === of ? Math.max(most, each.holds) : most), 0));
-  for (const [kind, { of, rows }] of kinds.entries()) {
-    const roomiest = Math.max(...takes.map((each, of) => (each[kind]! ? roomiestOf[of]! : 0)));
-    if (roomiest >= of.width) continue;
-    const piece = job.pieces[rows[0]!]!;
-    const hasSection = piece.width !== undefined || piece.thickness !== undefined;
-    const details = { piece: called(piece.label, rows[0]!), length: piece.length, grade: piece.grade, longest: lengthOfMarks(Math.max(0, roomiest - kerf), unit) };
-    const there = longestSuiting(job, piece);
-    if (there !== undefined && marksDown(there, unit) - 2 * trim + kerf > roomiest) return problem("piece-fits-no-available-stock", { ...details, there });
-    return problem(hasSection ? "piece-fits-no-stock-of-section" : "piece-fits-no-stock", details);
-  }
-  const narrowestOf = takes.map((each) => Math.min(...widths.filter((_, kind) => each[kind]!)));
-  const longEnough = stock.filter(({ holds, class: of }) => holds >= narrowestOf[of]!);
-  const divisor = widths.reduce(commonDivisor, 0);
-  const wanted = ({ rows }: Kind<unknown>): number => rows.reduce((sum, row) => sum + job.pieces[row]!.quantity, 0);
-  const pieces = kinds.reduce((sum, kind) => sum + wanted(kind), 0);
-  const money = wholePrices(longEnough.map(({ row }) => job.stock[row]!.price), pieces);
-  // rows that differ in nothing the plan knows of are one kind, so that splitting a row changes nothing
-  const sticks = new Map<string, { stick: StickKind; rows: number[] }>();
-  for (const [index, { row, length, holds, class: section }] of longEnough.entries()) {
-    const { available, owned } = job.stock[row]!;
-    const stick = { section, holds: Math.floor(holds / divisor), usable: length - 2 * trim, price: money.whole[index]!, newLength: owned ? 0 : length };
-    const key = [stick.holds, stick.usable, stick.price, stick.newLength, section].join();
-    const known = sticks.get(key);
-    if (known === undefined) sticks.set(key, { stick: { ...stick, available: Math.min(pieces, available) }, rows: [row] });
-    else {
-      known.stick = { ...known.stick, available: Math.min(pieces, available + known.stick.available) };
-      known.rows.push(row);
-    }
-  }
-  const sorted = [...sticks.values()].sort(
-    ({ stick: a }, { stick: b }) => b.holds - a.holds || b.usable - a.usable || a.price - b.price || a.newLength - b.newLength || a.section - b.section,
-  );
-  return {
-    pieceRows: kinds.map(({ rows }) => rows),
-    stockRows: sorted.map(({ rows }) => rows),
-    moneyUnit: money.unit,
-    shelf: {
-      kinds: kinds.map((kind) => ({ width: kind.of.width / divisor, wanted: wanted(kind) })),
-      sticks: sorted.map(({ stick }) => stick),
-      takes,
-      marks: divisor,
-      keep: job.keep === undefined ? 0 : marksUp(job.keep, unit),
-    },
-  };
-};
-
-/** Gives out rows of a table one piece or stick at a time, in the order given. */
-const dealer = (rows: readonly (readonly number[])[], count: (row: number) => number): ((kind: number) => number) => {
-  const waiting = rows.map((each) => ({ each, place: 0, left: count(each[0]!) }));
-  return (kind) => {
-    const at = waiting[kind]!;
-    while (at.left === 0) {
-      at.place += 1;
-      at.left = count(at.each[at.place]!);
-    }
-    at.left -= 1;
-    return at.each[at.place]!;
-  };
-};
-
-const plannedSticks = (job: CuttingJob, group: Shelved, cuts: readonly Cut[]): PlannedStick[] => {
-  const { unit } = job;
-  const trim = marksUp(job.trim, unit);
-  const widths = group.shelf.kinds.map(({ width }) => width * group.shelf.marks);
-  const known = new Map<number, Length>();
-  // thousands of pieces begin at the same few places
-  const lengthAt = (marks: number): Length => {
-    if (!known.has(marks)) known.set(marks, lengthOfMarks(marks, unit));
-    return known.get(marks)!;
-  };
-  const nextPiece = dealer(group.pieceRows, (row) => job.pieces[row]!.quantity);
-  const nextStick = dealer(group.stockRows, (row) => job.stock[row]!.available);
-  return cuts.map((cut) => {
-    const stock = nextStick(cut.stick);
-    let position = trim;
-    const pieces = cut.kinds.map((kind) => {
-      const row = nextPiece(kind);
-      const { label, length } = job.pieces[row]!;
-      const start = position;
-      position += widths[kind]!;
-      return { piece: row, label, length, position: lengthAt(start) };
-    });
-    const leftOver = Math.max(0, group.shelf.sticks[cut.stick]!.usable + trim - position);
-    return { stock, pieces, leftOver: lengthAt(leftOver) };
-  });
-};
-
 /** A gap in words is rounded up, to a hundredth of a percent: never better than it is. */
 const gapInWords = (gap: Exact): string =>
   `not proven: at most ${gap.times(100).toDecimalPlaces(2, Exact.ROUND_UP).toString()} % of the cost could still be saved`;
-
-const markNotes = (job: CuttingJob): string[] => {
-  const { unit } = job;
-  const off = (length: Length): boolean => !isOnMark(length, unit);
-  const notes: string[] = [];
-  const mark = MARK_NAME[unit];
-  if (job.pieces.some((piece) => off(piece.length))) notes.push(`pieces finer than ${mark} are planned rounded up to it`);
-  if (job.stock.some((stock) => off(stock.length))) notes.push(`stock finer than ${mark} is planned rounded down to it`);
-  if (off(job.kerf)) notes.push(`the kerf is planned rounded up to ${mark}`);
-  if (off(job.trim)) notes.push(`the trim is planned rounded up to ${mark}`);
-  return notes;
-};
-
-/** Where two pieces of one group could lie side by side on its stock, a plan that rips could cost less. */
-const isSideBySide = (job: CuttingJob, { pieces, stock }: CuttingGroup): boolean => {
-  const widths = pieces.flatMap((row) => {
-    const { width, quantity } = job.pieces[row]!;
-    return width === undefined ? [] : Array.from({ length: Math.min(quantity, 2) }, () => width);
-  });
-  const [narrowest, next] = widths.sort((one, other) => one.cmp(other));
-  const widest = stock.reduce<Length>((most, row) => (job.stock[row]!.width?.gt(most) ? job.stock[row]!.width! : most), new Exact(0));
-  return narrowest !== undefined && next !== undefined && narrowest.plus(next).plus(job.kerf).lte(widest);
-};
-
-const sectionNotes = (job: CuttingJob, groups: readonly CuttingGroup[], sticks: readonly PlannedStick[]): string[] => {
-  const isThicker = (stock: number, piece: number): boolean => {
-    const { thickness } = job.pieces[piece]!;
-    return thickness !== undefined && (job.stock[stock]!.thickness?.gt(thickness) ?? false);
-  };
-  const planed = sticks.reduce((count, { stock, pieces }) => count + pieces.filter(({ piece }) => isThicker(stock, piece)).length, 0);
-  return [
-    ...(planed === 0 ? [] : [`pieces cut from thicker stock and planed down: ${planed}`]),
-    ...(groups.some((group) => isSideBySide(job, group)) ? ["one piece across each board; ripping two side by side is not planned, and could cost less"] : []),
-  ];
-};
 
 /**
  * A plan that cuts all pieces from the stock at least cash cost, with a proven bound. Among plans of that cost, as far as the budget goes:
@@ -300,7 +102,7 @@ export const cuttingPlan = (job: CuttingJob, engine: Engine = IN_A_CELL): Cuttin
   let isCertified = true;
   let isOptimal = true;
   for (const [place, group] of groups.entries()) {
-    const shelfOf = shelved(job, group);
+    const shelfOf = groupShelf(job, group);
     if (isProblem(shelfOf)) return shelfOf;
     const { shelf, moneyUnit, pieceRows, stockRows } = shelfOf;
     const { cuts, certified, proven, proof } = withShare(effort, effort.left / (groups.length - place), (share) => shelfPlan(shelf, engine, share));
@@ -339,6 +141,6 @@ export const cuttingPlan = (job: CuttingJob, engine: Engine = IN_A_CELL): Cuttin
     yield: net.div(gross),
     verdict: isCertified ? "best possible (proven)" : isOptimal ? "best possible (searched, not certified)" : gapInWords(gap),
     proofs,
-    notes: [...markNotes(job), ...sectionNotes(job, groups, sticks)],
+    notes: planNotes(job, groups, sticks),
   };
 };

@@ -1,6 +1,7 @@
 import { Exact } from "../../../src/solver/length/exact";
 import { lengthOf } from "../../../src/solver/length/length";
-import type { CuttingPlan, PlannedStick } from "../../../src/solver/yield/cutting-plan";
+import type { CuttingPlan } from "../../../src/solver/yield/cutting-plan";
+import type { PlannedStick } from "../../../src/solver/yield/planned-sticks";
 import { cuttingJob } from "./job";
 import { unproven } from "./certificate-checker";
 import { faults } from "./plan-checker";

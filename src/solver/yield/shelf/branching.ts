@@ -63,6 +63,35 @@ const farthest = (shelf: Shelf, { answer }: Generated): { stick: number; atMost:
   return found === undefined ? undefined : { stick: found, atMost: Math.floor(numbers[found]!) };
 };
 
+/** Takes out the branch that may be cheapest, of equals the first. */
+const cheapestOf = (open: Branch[]): Branch | undefined => {
+  let next = 0;
+  for (let place = 1; place < open.length; place += 1) if (open[place]!.least < open[next]!.least) next = place;
+  return open.splice(next, 1)[0];
+};
+
+/** Splits a branch by how many sticks of a kind are bought. */
+const split = (branch: Branch, at: { readonly stick: number; readonly atMost: number }): readonly Branch[] => {
+  const child = (limits: Limits): Branch => ({ limits, first: undefined, least: branch.least, worth: branch.worth, isSearched: false });
+  const upTo = child({ ...branch.limits, most: withLimit(branch.limits.most, at.stick, at.atMost) });
+  const over = child({ ...branch.limits, least: withLimit(branch.limits.least, at.stick, at.atMost + 1) });
+  branch.split = { ...at, upTo, over };
+  return [upTo, over];
+};
+
+/** What all branches together prove. */
+const provenBy = (top: Branch, best: Candidate | undefined, steps: number): Branched => {
+  const ends = leaves(top);
+  const leastOf = (branches: readonly Branch[]): number => branches.reduce((least, branch) => Math.min(least, wholeUnits(branch.least, steps)), Infinity);
+  const mostProven = best?.cost ?? Infinity;
+  return {
+    best,
+    certified: Math.min(mostProven, leastOf(ends)),
+    proven: Math.min(mostProven, leastOf(ends.filter((branch) => !branch.isSearched))),
+    proof: proofOf(top),
+  };
+};
+
 /**
  * Splits the plans by how many sticks of a kind are bought, where the linear plan buys them in part; the branch that may be cheapest
  * comes first. Within whole numbers of sticks the patterns near the proven cost are searched. Each split keeps its worths as proof.
@@ -100,9 +129,7 @@ export const branched = (
   };
 
   while (open.length > 0 && !isSpent(effort)) {
-    let next = 0;
-    for (let place = 1; place < open.length; place += 1) if (open[place]!.least < open[next]!.least) next = place;
-    const [branch] = open.splice(next, 1);
+    const branch = cheapestOf(open);
     if (branch === undefined || isClosed(branch)) continue;
     count += 1;
     const known = [...pool.values()].filter((pattern) => branch.limits.most[pattern.stick]! > 0).slice(-CARRIED);
@@ -132,20 +159,7 @@ export const branched = (
       searchBranch(branch, generated);
       continue;
     }
-    const child = (limits: Limits): Branch => ({ limits, first: undefined, least: branch.least, worth: branch.worth, isSearched: false });
-    const upTo = child({ ...branch.limits, most: withLimit(branch.limits.most, at.stick, at.atMost) });
-    const over = child({ ...branch.limits, least: withLimit(branch.limits.least, at.stick, at.atMost + 1) });
-    branch.split = { ...at, upTo, over };
-    open.push(upTo, over);
+    open.push(...split(branch, at));
   }
-
-  const ends = leaves(top);
-  const leastOf = (branches: readonly Branch[]): number => branches.reduce((least, branch) => Math.min(least, wholeUnits(branch.least, steps)), Infinity);
-  const mostProven = best?.cost ?? Infinity;
-  return {
-    best,
-    certified: Math.min(mostProven, leastOf(ends)),
-    proven: Math.min(mostProven, leastOf(ends.filter((branch) => !branch.isSearched))),
-    proof: proofOf(top),
-  };
+  return provenBy(top, best, steps);
 };
