@@ -1,6 +1,6 @@
 import { equalizedRises } from "../../solver/survey/equalized-rises";
-import { STAIR_LABELS } from "../../solver/stair-labels";
 import { declare, headings } from "../declare";
+import { LAYERS } from "../survey-arguments";
 
 export const EQUALIZE = declare({
   id: "EQUALIZE",
@@ -8,9 +8,7 @@ export const EQUALIZE = declare({
   says: "Packing under each sub-tread that makes the finished rises equal.",
   parameters: {
     roughRises: { kind: "lengths", sign: "positive", badCells: "refuse", plausible: "rise", rows: 5_000, says: "Rough rises, sub-tread to sub-tread, bottom first; empty cells take no part." },
-    treadThickness: { kind: "length", sign: "not negative", says: "Thickness of the finished tread." },
-    lowerBuildUp: { kind: "length", sign: "not negative", default: STAIR_LABELS.lowerBuildUp.default.inches, says: "Floor still to be laid at the bottom." },
-    upperBuildUp: { kind: "length", sign: "not negative", default: STAIR_LABELS.upperBuildUp.default.inches, says: "Floor still to be laid at the top." },
+    ...LAYERS,
     headings,
   },
   result: {

@@ -1,6 +1,6 @@
 import { finishedRises } from "../../solver/survey/finished-rises";
-import { STAIR_LABELS } from "../../solver/stair-labels";
 import { declare } from "../declare";
+import { LAYERS } from "../survey-arguments";
 
 export const FINISHED = declare({
   id: "FINISHED",
@@ -8,9 +8,7 @@ export const FINISHED = declare({
   says: "Finished rises from rough ones, after treads and floors go on.",
   parameters: {
     roughRises: { kind: "lengths", sign: "positive", plausible: "rise", badCells: "answer", says: "Rough rises, sub-tread to sub-tread, bottom first; empty cells take no part." },
-    treadThickness: { kind: "length", sign: "not negative", says: "Thickness of the finished tread." },
-    lowerBuildUp: { kind: "length", sign: "not negative", default: STAIR_LABELS.lowerBuildUp.default.inches, says: "Floor still to be laid at the bottom." },
-    upperBuildUp: { kind: "length", sign: "not negative", default: STAIR_LABELS.upperBuildUp.default.inches, says: "Floor still to be laid at the top." },
+    ...LAYERS,
   },
   result: { kind: "lengths", shapeOf: "roughRises", says: "Finished rises, in the shape of the rough ones." },
   problems: {},

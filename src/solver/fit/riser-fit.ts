@@ -1,9 +1,9 @@
-import { isOpen, type OpenEnd } from "../layout/stair-facts";
+import type { OpenEnd } from "../layout/stair-facts";
 import { isProblem, type Problem } from "../problem";
-import { adjusted, type ClosureLimits, closureNotes } from "./closure-notes";
+import { adjusted, type ClosureLimits } from "./closure-notes";
 import { type CornerProblem, corners } from "./corner-reading";
-import { type End, endCuts } from "./end-cuts";
-import { sawSet } from "./saw-set";
+import { endCuts } from "./end-cuts";
+import { cutFigures, endsOf, type Fitted, fittedRows } from "./fitted-rows";
 import { unusedAtOpenEnds } from "./unused-at-open-ends";
 
 /** Readings of one riser at its back, in one unit; angles in degrees. A flare is a skirt's angle in plan, positive where it opens to the front. */
@@ -62,47 +62,31 @@ export interface FailedRiserFit {
   readonly bad: Problem<RiserFitProblem>;
 }
 
-const one = (reading: RiserReading, piece: RiserPiece) => {
-  const { top, bottom, height } = reading;
+const one = (reading: RiserReading, piece: RiserPiece): Fitted<Omit<RiserFit, "note">> | Problem<RiserFitProblem> => {
+  const { step, top, bottom, height } = reading;
   const cutHeight = reading.cutHeight ?? height;
   const found = corners({ ...reading, distance: height, near: top, ...(bottom === undefined ? {} : { far: bottom }) });
   if (isProblem(found)) return found;
   const read = adjusted(found, piece.closure);
-  const end = (side: "left" | "right", lean: number, gap: number | undefined): End => ({
-    isOpen: isOpen(side, piece.openEnd), lean, gap: gap ?? piece.gap, past: isOpen(side, piece.openEnd) ? piece.runPast : 0,
-  });
-  const ends = { left: end("left", reading.leftFlare, reading.leftGap), right: end("right", reading.rightFlare, reading.rightGap) };
-  const cuts = endCuts(read, { from: 0, depth: cutHeight }, piece.thickness, ends, piece.undercut);
+  const ends = { left: { lean: reading.leftFlare, gap: reading.leftGap }, right: { lean: reading.rightFlare, gap: reading.rightGap } };
+  const cuts = endCuts(read, { from: 0, depth: cutHeight }, piece.thickness, endsOf(ends, piece, piece.runPast), piece.undercut);
   if (isProblem(cuts)) return cuts;
-  const unused = unusedAtOpenEnds(piece.openEnd, { left: { lean: reading.leftFlare, gap: reading.leftGap }, right: { lean: reading.rightFlare, gap: reading.rightGap } }, "flare");
-  // The blank must hold the back too, where that is the longer.
-  return { read, cuts, cutHeight, unused, length: cuts.longPoint + cuts.leftUnder + cuts.rightUnder };
+  return {
+    read,
+    unused: unusedAtOpenEnds(piece.openEnd, ends, "flare"),
+    fit: {
+      step,
+      // The blank must hold the back too, where that is the longer.
+      length: cuts.longPoint + cuts.leftUnder + cuts.rightUnder,
+      top: cuts.near,
+      bottom: cuts.far,
+      height: cutHeight,
+      ...(read.closure === undefined ? {} : { closure: read.closure }),
+      ...cutFigures(cuts, "back"),
+    },
+  };
 };
 
 /** Cut lengths, angles and tilts of risers from tape readings, carried from the distance measured to the height of the piece, from the top down. */
-export const riserFits = (readings: readonly RiserReading[], piece: RiserPiece): readonly (RiserFit | FailedRiserFit)[] => {
-  const fitted = readings.map((reading) => one(reading, piece));
-  const notes = closureNotes(fitted.map((found) => (isProblem(found) ? undefined : found.read)), piece.closure);
-  return fitted.map((found, row): RiserFit | FailedRiserFit => {
-    const step = readings[row]?.step;
-    if (isProblem(found)) return { step, bad: found };
-    const { cuts, read } = found;
-    return {
-      step,
-      length: found.length,
-      longPoint: cuts.longPoint,
-      shortPoint: cuts.shortPoint,
-      top: cuts.near,
-      bottom: cuts.far,
-      leftAngle: cuts.leftAngle,
-      rightAngle: cuts.rightAngle,
-      leftTilt: cuts.leftTilt,
-      rightTilt: cuts.rightTilt,
-      height: found.cutHeight,
-      ...(read.closure === undefined ? {} : { closure: read.closure }),
-      leftSet: sawSet("left", cuts.leftAngle, cuts.leftTilt, "back"),
-      rightSet: sawSet("right", cuts.rightAngle, cuts.rightTilt, "back"),
-      note: [found.unused, notes[row]].filter(Boolean).join("; "),
-    };
-  });
-};
+export const riserFits = (readings: readonly RiserReading[], piece: RiserPiece): readonly (RiserFit | FailedRiserFit)[] =>
+  fittedRows(readings, (reading) => one(reading, piece), piece.closure);

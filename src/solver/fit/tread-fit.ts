@@ -1,12 +1,12 @@
 import { RADIANS_PER_DEGREE } from "../degrees";
 import { isProblem, type Problem, problem } from "../problem";
 import { isOpen, type OpenEnd } from "../layout/stair-facts";
-import { adjusted, type ClosureLimits, closureNotes } from "./closure-notes";
-import { type CornerProblem, type Corners, corners } from "./corner-reading";
-import { type End, type EndCuts, endCuts } from "./end-cuts";
+import { adjusted, type ClosureLimits } from "./closure-notes";
+import { type CornerProblem, corners } from "./corner-reading";
+import { type EndCuts, endCuts } from "./end-cuts";
+import { cutFigures, endsOf, type Fitted, fittedRows } from "./fitted-rows";
 import { bothReturnMarks, type ReturnMarks, returnMarks } from "./return-marks";
 import { type RiserOn, treadSpan } from "./riser-on";
-import { sawSet } from "./saw-set";
 import { unusedAtOpenEnds } from "./unused-at-open-ends";
 
 /** Readings of one tread, at the level of the sub-tread, in one unit; angles in degrees. */
@@ -89,12 +89,6 @@ export interface FailedFit {
   readonly bad: Problem<FitProblem>;
 }
 
-interface Fitted {
-  readonly fit: Omit<TreadFit, "note">;
-  readonly read: Corners;
-  readonly unused: string;
-}
-
 /** The run of a step, undefined where none is given. A step that is deeper at one end has no single one. */
 const runOf = ({ run, leftRun, rightRun }: TreadReading): number | undefined | Problem<FitProblem> => {
   const [left, right] = [leftRun ?? run, rightRun ?? run];
@@ -128,7 +122,7 @@ const blankLength = ({ places, leftUnder, rightUnder, leftAngle, rightAngle }: E
   return right - left;
 };
 
-const one = (reading: TreadReading, piece: TreadPiece): Fitted | Problem<FitProblem> => {
+const one = (reading: TreadReading, piece: TreadPiece): Fitted<Omit<TreadFit, "note">> | Problem<FitProblem> => {
   const { step, back, front } = reading;
   const run = runOf(reading);
   if (isProblem(run)) return run;
@@ -143,9 +137,8 @@ const one = (reading: TreadReading, piece: TreadPiece): Fitted | Problem<FitProb
   const found = corners({ ...reading, distance, near: back, ...(front === undefined ? {} : { far: front }) });
   if (isProblem(found)) return found;
   const read = adjusted(found, piece.closure);
-  const end = (side: "left" | "right", lean: number, gap: number | undefined): End => ({ isOpen: isOpen(side, piece.openEnd), lean, gap: gap ?? piece.gap, past: 0 });
-  const ends = { left: end("left", reading.leftLean, reading.leftGap), right: end("right", reading.rightLean, reading.rightGap) };
-  const cuts = endCuts(read, { from: span.from + backGap, depth }, piece.thickness, ends, piece.undercut);
+  const ends = { left: { lean: reading.leftLean, gap: reading.leftGap }, right: { lean: reading.rightLean, gap: reading.rightGap } };
+  const cuts = endCuts(read, { from: span.from + backGap, depth }, piece.thickness, endsOf(ends, piece, 0), piece.undercut);
   if (isProblem(cuts)) return cuts;
   const length = blankLength(cuts, piece);
   if (length <= 0) return problem("nothing-left");
@@ -154,24 +147,17 @@ const one = (reading: TreadReading, piece: TreadPiece): Fitted | Problem<FitProb
   const second = right && left ? left : undefined;
   return {
     read,
-    unused: unusedAtOpenEnds(piece.openEnd, { left: { lean: reading.leftLean, gap: reading.leftGap }, right: { lean: reading.rightLean, gap: reading.rightGap } }, "lean"),
+    unused: unusedAtOpenEnds(piece.openEnd, ends, "lean"),
     fit: {
       step,
       length,
-      longPoint: cuts.longPoint,
-      shortPoint: cuts.shortPoint,
+      ...cutFigures(cuts, "underside"),
       back: cuts.near,
       front: cuts.far,
-      leftAngle: cuts.leftAngle,
-      rightAngle: cuts.rightAngle,
-      leftTilt: cuts.leftTilt,
-      rightTilt: cuts.rightTilt,
       depth,
       ...(main === undefined ? {} : { heel: main.heel, toe: main.toe, mitre: main.mitre, returnLength: main.outerEdge }),
       ...(read.closure === undefined ? {} : { closure: read.closure }),
       ...(second === undefined ? {} : { leftHeel: second.heel, leftToe: second.toe, leftMitre: second.mitre, leftReturnLength: second.outerEdge }),
-      leftSet: sawSet("left", cuts.leftAngle, cuts.leftTilt, "underside"),
-      rightSet: sawSet("right", cuts.rightAngle, cuts.rightTilt, "underside"),
       leftDepth: depth,
       rightDepth: depth,
       ...(main === undefined ? {} : { heelAtTheHook: main.heelAtTheHook, mitreLine: main.mitreLine, returnLine: main.returnLine }),
@@ -184,12 +170,5 @@ const one = (reading: TreadReading, piece: TreadPiece): Fitted | Problem<FitProb
  * Cut lengths, angles, tilts and mitres of treads from tape readings, each tread carried from the lines measured to its own back and nose.
  * The construction places the four corners in the plane of the sub-tread; a lean moves an end on the face by thickness x tan(lean).
  */
-export const treadFits = (readings: readonly TreadReading[], piece: TreadPiece): readonly (TreadFit | FailedFit)[] => {
-  const fitted = readings.map((reading) => one(reading, piece));
-  const notes = closureNotes(fitted.map((found) => (isProblem(found) ? undefined : found.read)), piece.closure);
-  return fitted.map((found, row) =>
-    isProblem(found)
-      ? { step: readings[row]?.step, bad: found }
-      : { ...found.fit, note: [found.unused, notes[row]].filter(Boolean).join("; ") },
-  );
-};
+export const treadFits = (readings: readonly TreadReading[], piece: TreadPiece): readonly (TreadFit | FailedFit)[] =>
+  fittedRows(readings, (reading) => one(reading, piece), piece.closure);

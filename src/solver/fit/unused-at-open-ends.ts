@@ -5,8 +5,13 @@ interface EndReading {
   readonly gap: number | undefined;
 }
 
+export interface EndReadings {
+  readonly left: EndReading;
+  readonly right: EndReading;
+}
+
 /** What was read at an open end, which meets no skirt, and so changes nothing; `leanWord` is what the table calls a lean. */
-export const unusedAtOpenEnds = (openEnd: OpenEnd, ends: { readonly left: EndReading; readonly right: EndReading }, leanWord: "lean" | "flare"): string =>
+export const unusedAtOpenEnds = (openEnd: OpenEnd, ends: EndReadings, leanWord: "lean" | "flare"): string =>
   (["left", "right"] as const)
     .filter((side) => isOpen(side, openEnd))
     .flatMap((side) => [
