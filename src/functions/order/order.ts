@@ -41,7 +41,7 @@ export const ORDER = declare({
     "no-blank-but-sticks": { cell: "#VALUE!", says: "stock: {missing} x tread without a blank; each needs {length} x {width}, and what covers it is as long as two or more: cut them from it with CUTS" },
     "blanks-run-out": { cell: "#VALUE!", says: "available: {missing} x tread without a blank; each needs {length} x {width}, and no more that cover it are available; add stock, or write `any`" },
     "no-blank-covers": { cell: "#VALUE!", says: "stock: {missing} x tread without a blank; each needs {length} x {width}, the widest long enough is {widest}" },
-    "blank-without-price": { cell: "#VALUE!", says: "price: is missing for the blank {label} of {length}; give a price, or write yes under owned" },
+    "blank-without-price": { cell: "#VALUE!", says: "price: is empty or 0 for the blank {label} of {length}; give a price, or write yes under owned" },
     "blank-without-width": { cell: "#VALUE!", says: "width: is missing for the blank {label} of {length}; give the width" },
   },
   examples: [
@@ -80,6 +80,15 @@ export const ORDER = declare({
         { item: "total", cost: 96, note: "without a price here, and not in this cost: 3 x riser" },
       ],
       from: "by hand: two of 36 and a cut of 1/8 come out of 96; 2 x 48 = 96.00 against one board at 80.00",
+    },
+    {
+      given: {
+        stair: [["total rise", 22.5], ["risers", 3], ["run", 10], ["width", 36], ["landing nosing", "no"]],
+        stock: [["length", "width", "thickness", "price"], [42, 11.5, 1, ""], [48, 11.5, 1, 60]],
+      },
+      fails: "#VALUE!",
+      says: 'price: is empty or 0 for the blank number 1 of 42"; give a price, or write yes under owned',
+      from: "by hand: a blank whose price is still to be filled in is not free",
     },
   ],
   source: "The cheapest stock that covers each piece; board feet = thickness x width x length / 144, under 1 in counted as 1.",

@@ -3,6 +3,7 @@ import { Exact } from "../length/exact";
 import { type Length, lengthOf, type Unit } from "../length/length";
 import { type Problem, problem } from "../problem";
 import { boardFeet } from "../yield/board-feet";
+import { called } from "../yield/cutting-job";
 import type { Blank } from "./blank-list";
 import type { BlankStock, Candidate } from "./blank-stock";
 import { type OrderedBoards, type SavingRow, savingRow } from "./saving";
@@ -156,11 +157,12 @@ export const blankOrder = (
   blanks: readonly Blank[], stock: readonly BlankStock[], unit: Unit,
 ): readonly (OrderRow | UnfilledRow | SavingRow | TotalRow)[] | Problem<OrderProblem> => {
   const candidates: Candidate[] = [];
-  for (const one of stock) {
-    const name = String(one.label ?? "");
+  for (const [row, one] of stock.entries()) {
+    const name = called(one.label ?? "", row);
     if (one.width === undefined) return problem("blank-without-width", { label: name, length: one.length });
-    if (one.price === undefined && !one.owned) return problem("blank-without-price", { label: name, length: one.length });
-    candidates.push({ stock: one, width: one.width, price: one.price ?? new Exact(0) });
+    const price = one.price ?? new Exact(0);
+    if (price.isZero() && !one.owned) return problem("blank-without-price", { label: name, length: one.length });
+    candidates.push({ stock: one, width: one.width, price });
   }
   const left = new Map(candidates.map((candidate) => [candidate, candidate.stock.available]));
   const orders = blanks.map((blank): Ordered => {
