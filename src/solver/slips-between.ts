@@ -1,5 +1,5 @@
-/** Letters to add, drop, change or exchange with their neighbour to make one word of the other. */
-export const slipsBetween = <Letter>(one: readonly Letter[], other: readonly Letter[]): number => {
+/** Letters to add, drop or change to make one word of the other; two neighbours that changed places count as `exchange` says. */
+export const slipsBetween = <Letter>(one: readonly Letter[], other: readonly Letter[], exchange: 1 | 2): number => {
   let before: number[] = [];
   let row = Array.from({ length: other.length + 1 }, (_, index) => index);
   for (const [i, letter] of one.entries()) {
@@ -9,7 +9,7 @@ export const slipsBetween = <Letter>(one: readonly Letter[], other: readonly Let
       next.push(
         Math.min(
           (row[j] ?? 0) + (letter === against ? 0 : 1), (row[j + 1] ?? 0) + 1, (next[j] ?? 0) + 1,
-          isExchanged ? (before[j - 1] ?? 0) + 1 : Infinity,
+          isExchanged ? (before[j - 1] ?? 0) + exchange : Infinity,
         ),
       );
     }

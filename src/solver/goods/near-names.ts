@@ -61,7 +61,7 @@ const slipsAllowedFor = (spellings: readonly Spelling[]): SlipsAllowed => {
 const isSlip = (one: Spelling, other: Spelling, slipsAllowed: SlipsAllowed): boolean => {
   if (one.numbers !== other.numbers) return false;
   const allowed = Math.min(slipsAllowed(one.letters.length), slipsAllowed(other.letters.length));
-  return allowed > 0 && Math.abs(one.letters.length - other.letters.length) <= allowed && slipsBetween(one.letters, other.letters) <= allowed;
+  return allowed > 0 && Math.abs(one.letters.length - other.letters.length) <= allowed && slipsBetween(one.letters, other.letters, 1) <= allowed;
 };
 
 /** An odd number whose powers spread letters over 32 bits. */
