@@ -18,8 +18,11 @@ const figuresOf = (node: unknown, words: readonly string[]): readonly Said[] => 
   if (typeof node !== "object" || node === null || node instanceof Exact) return [];
   if (Array.isArray(node)) return node.flatMap((part) => figuresOf(part, words));
   const own = node as { readonly words?: string; readonly sense?: string };
-  const beside = [...words, own.words ?? "", own.sense ?? ""];
+  // An exception, a condition or a row of a table with words of its own is judged by them; without, by those of the record.
+  const beside = own.words === undefined ? [...words, own.sense ?? ""] : [own.words];
   if ("value" in node && "unit" in node) return [{ text: (node as Figure).printed ?? "", words }];
+  const { printed: slopeText } = node as { readonly printed?: string };
+  if ("run" in node && slopeText !== undefined) return numbersIn(slopeText).map((number) => ({ text: number.toString(), words }));
   return Object.values(node).flatMap((part) => figuresOf(part, beside));
 };
 

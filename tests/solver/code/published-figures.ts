@@ -782,6 +782,7 @@ export const PUBLISHED: Readonly<Record<string, readonly Published[]>> = {
     ["D1/AS1 Table 6", "riser height", "at most 180 mm"],
     ["D1/AS1 Table 6", "tread depth", "at least 310 mm"],
     ["D1/AS1 Table 6", "pitch", "at most 32 degrees"],
+    ["D1/AS1 6.0", "handrail top extension", "at least 300 mm"],
   ],
   "ie-tgd-k": [
     ["1.1.3 Table 1", "riser height", "at most 220 mm"],

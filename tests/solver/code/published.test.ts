@@ -48,6 +48,25 @@ describe.each(Object.entries(PUBLISHED))("%s asks what was read in its text", (i
   });
 });
 
+/** The figures a limit decides by, whatever part of its clause they are in. */
+const deciding = (node: unknown): readonly string[] => {
+  if (typeof node !== "object" || node === null) return [];
+  if (Array.isArray(node)) return node.flatMap(deciding);
+  const { printed } = node as { readonly printed?: string };
+  return [...(printed === undefined ? [] : numbersIn(printed).map(String)), ...Object.values(node).flatMap(deciding)];
+};
+const IN_WORDS: readonly string[] = ["", "one", "two", "three", "four"];
+
+test("a figure that stands in a limit's text is one it decides by, or stands beside it in words", () => {
+  const idle = PROFILES.flatMap(({ id, limits }) => limits.filter(({ rule }) => rule.comparator !== "shown").flatMap(({ item, text, rule, exceptions, measured }) => {
+    const figures = deciding([rule, exceptions]);
+    const metres = (number: string): string => String(Number(number) * 1000);
+    return numbersIn(text).map(String).filter((number) => !figures.includes(number) && !figures.includes(metres(number))
+      && !new RegExp(`\\b${IN_WORDS[Number(number)] ?? "none"}\\b`).test(measured)).map((number) => `${id}: ${item}, ${number}`);
+  }));
+  expect(idle).toEqual([]);
+});
+
 test("every code is on the list", () => {
   expect(PROFILES.map(({ id }) => id).filter((id) => PUBLISHED[id] === undefined)).toEqual([]);
 });

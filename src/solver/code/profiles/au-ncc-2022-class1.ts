@@ -125,12 +125,12 @@ const RECORDS: readonly LimitRecord[] = [
       rows: [
         {
           when: { fact: "winderSetTurn", atMost: printed("90 degrees") },
-          words: "in place of a quarter landing, a turn of at most 90 degrees",
+          words: "in place of a quarter landing, a turn of at most 90 degrees: 3 winders",
           rule: { comparator: "max", of: "winders", max: printed("3 winders") },
         },
         {
           when: { fact: "winderSetTurn", moreThan: printed("90 degrees") },
-          words: "in place of a half landing, a turn of more than 90 degrees",
+          words: "in place of a half landing, a turn of more than 90 degrees: 6 winders",
           rule: { comparator: "max", of: "winders", max: printed("6 winders") },
         },
       ],

@@ -38,7 +38,7 @@ export const bc2024Part9 = laterEdition(nbcCa2020, {
         comparator: "table",
         rows: [{
           when: { all: [{ fact: "walkline", atLeast: printed("200 mm") }, { fact: "walkline", atMost: printed("200 mm") }] },
-          words: "the winder depth was measured 200 mm from the narrow side",
+          words: "the winder depth was measured 200 mm from the narrow side: at least 255 mm",
           rule: { comparator: "min", of: "winderDepth", min: printed("255 mm") },
         }],
       },

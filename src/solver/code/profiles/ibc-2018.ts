@@ -28,7 +28,7 @@ const RECORDS: readonly LimitRecord[] = [
     applies: { when: { fact: "occupants", atLeast: printed("50 people") }, words: "50 or more people use the stair" },
     exceptions: [{
       when: { given: "capacityWidth" },
-      words: "the exit capacity may ask for more width",
+      words: "the exit capacity may ask for more width than 44 in",
       then: {
         comparator: "every", needs: "all",
         parts: [
@@ -272,7 +272,7 @@ const RECORDS: readonly LimitRecord[] = [
       then: "does not apply",
     }, {
       when: { all: [IN_DWELLING, { fact: "storeys", moreThan: printed("3 storeys") }] },
-      words: "in a dwelling of more than three storeys the open side of a stair has a row of its own",
+      words: "in a dwelling of more than three storeys 42 in, and the open side of a stair has a row of its own",
       then: { comparator: "min", of: "landingGuardHeight", min: printed("42 in") },
     }],
   }),
@@ -290,7 +290,7 @@ const RECORDS: readonly LimitRecord[] = [
     applies: [GUARD_NEEDED],
     exceptions: [{
       when: IN_DWELLING,
-      words: "the open side of a stair in a dwelling has a row of its own",
+      words: "in a dwelling the open side of a stair has a row of its own; level guards 4 in, and 4 3/8 in from 36 in up",
       then: {
         comparator: "every", needs: "any",
         parts: [

@@ -45,7 +45,7 @@ export const ibc2024 = laterEdition(ibc2021, {
         then: "does not apply",
       }, {
         when: { all: [IN_DWELLING, { fact: "storeys", moreThan: printed("3 storeys") }] },
-        words: "in a dwelling of more than three storeys the open side of a stair has a row of its own",
+        words: "in a dwelling of more than three storeys 42 in, and the open side of a stair has a row of its own",
         then: { comparator: "min", of: "landingGuardHeight", min: printed("42 in") },
       }, {
         when: {

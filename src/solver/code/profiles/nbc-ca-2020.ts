@@ -104,7 +104,7 @@ const RECORDS: readonly LimitRecord[] = [
     rule: { comparator: "range", of: ["nosingRadius", "nosingBevel"] },
     exceptions: [{
       when: { fact: "resilientCovering", is: ["yes"], otherwise: "no" },
-      words: "a resilient covering: from 3 mm",
+      words: "a resilient covering: 3 to 14 mm",
       then: { comparator: "range", of: ["nosingRadius", "nosingBevel"], ...span("3 to 14 mm") },
     }],
     remark: "the 14 mm were read in the text of Ontario",
@@ -167,7 +167,7 @@ const RECORDS: readonly LimitRecord[] = [
     applies: TAPERED_TREADS,
     exceptions: [{
       when: { not: { fact: "use", is: ["private"], otherwise: "private" } },
-      words: "the stair is not private: a run of at least 280 mm",
+      words: "the stair is not private: a run of at least 280 mm, and 150 mm at the narrow end",
       then: {
         comparator: "every", needs: "any",
         parts: [
@@ -261,7 +261,7 @@ const RECORDS: readonly LimitRecord[] = [
       comparator: "table",
       rows: [
         {
-          when: { not: OUTSIDE }, words: "indoors",
+          when: { not: OUTSIDE }, words: "indoors, 3 or more",
           rule: {
             comparator: "required-when", of: "risers", from: { atLeast: printed("3 risers") },
             or: { of: "stairRisers", from: { atLeast: printed("3 risers") } },
@@ -270,7 +270,7 @@ const RECORDS: readonly LimitRecord[] = [
           },
         },
         {
-          when: OUTSIDE, words: "outdoors",
+          when: OUTSIDE, words: "outdoors, 4 or more",
           rule: {
             comparator: "required-when", of: "risers", from: { atLeast: printed("4 risers") },
             or: { of: "stairRisers", from: { atLeast: printed("4 risers") } },
@@ -397,7 +397,7 @@ const RECORDS: readonly LimitRecord[] = [
       rows: [
         {
           when: { fact: "stringerSupported", is: ["yes"] },
-          words: "supported along their length",
+          words: "supported along their length: 25 mm",
           rule: { comparator: "min", of: "stringerThickness", min: printed("25 mm") },
         },
         {

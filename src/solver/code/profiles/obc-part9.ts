@@ -115,7 +115,7 @@ const RECORDS: readonly LimitRecord[] = [
     applies: TAPERED_TREADS,
     exceptions: [{
       when: { not: { fact: "use", is: ["private"], otherwise: "private" } },
-      words: "the stair is not private: a run of at least 280 mm",
+      words: "the stair is not private: a run of at least 280 mm at 300 mm from the handrail, and 150 mm at the narrow end",
       then: {
         comparator: "every", needs: "first",
         parts: [

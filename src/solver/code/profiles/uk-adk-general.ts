@@ -124,7 +124,7 @@ const RECORDS: readonly LimitRecord[] = [
     },
     exceptions: [{
       when: flightWidth({ moreThan: printed("2 m") }),
-      words: "more than 2 m wide",
+      words: "more than 2 m wide, 1000 mm clear between handrails",
       then: {
         comparator: "every", needs: "first",
         parts: [
@@ -143,7 +143,7 @@ const RECORDS: readonly LimitRecord[] = [
     rule: { comparator: "every", needs: "all", parts: [{ comparator: "max", of: "risers" }, NO_SINGLE_STEP] },
     exceptions: [{
       when: { fact: "smallPremises", is: ["yes"], otherwise: "no" },
-      words: "small premises with a restricted plan: 16",
+      words: "small premises with a restricted plan: 2 to 16",
       then: { comparator: "every", needs: "all", parts: [{ comparator: "max", of: "risers", max: printed("16 risers") }, NO_SINGLE_STEP] },
     }],
     status: "not yet checked", sources: [ADK_UNNAMED],

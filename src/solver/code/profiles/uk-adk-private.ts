@@ -28,7 +28,7 @@ const RECORDS: readonly LimitRecord[] = [
     rule: { comparator: "range", of: "treadDepth" },
     exceptions: [{
       when: { all: [OUTSIDE, HAS_WINDERS] },
-      words: "outdoor steps with tapered treads: a going of at least 280 mm",
+      words: "outdoor steps with tapered treads: a going of 280 to 300 mm",
       then: { comparator: "range", of: "treadDepth", ...span("280 to 300 mm") },
     }],
   }),

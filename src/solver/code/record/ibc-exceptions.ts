@@ -13,7 +13,7 @@ const LEAST_OF_END_RISER: Rule = {
 /** Exceptions that stand alike in several editions of the International Building Code. */
 export const SLOPING_END_RISER: LimitException = {
   when: { given: "endRiserSlope" },
-  words: "a bottom or top riser at sloping ground may run out under 4 in",
+  words: "a bottom or top riser at sloping ground may run out under 4 in; none is over 7 in",
   then: {
     comparator: "every", needs: "first",
     parts: [

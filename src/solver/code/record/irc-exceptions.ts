@@ -10,7 +10,7 @@ export const OPENING_OVERLAPS: LimitException = {
 
 export const NOSING_OVER_OPEN_RISERS: LimitException = {
   when: OPEN_RISERS,
-  words: "over open risers the projection may be more than 1 1/4 in",
+  words: "over open risers the projection may be more than 1 1/4 in, and is at least 3/4 in",
   then: { comparator: "min", of: "nosing", min: printed("3/4 in") },
 };
 
@@ -28,7 +28,7 @@ export const EXTERIOR_DOOR: LimitException = {
 
 export const LANDING_DRAINS: LimitException = {
   when: { fact: "landingDrains", is: ["yes"], otherwise: "no" },
-  words: "a landing that has to shed water may slope 1:20 in the direction of travel",
+  words: "a landing that has to shed water may slope 1:20 in the direction of travel; treads keep 1:48",
   then: {
     comparator: "every", needs: "any",
     parts: [
