@@ -299,3 +299,28 @@ describe("Approved Document K, further rules", () => {
     expect([risers(1, { smallPremises: "yes" }), risers(16, { smallPremises: "yes" }), risers(17, { smallPremises: "yes" })]).toEqual(["fail", "pass", "fail"]);
   });
 });
+
+describe("Canada, further rules of 2020 and 2024", () => {
+  // 9.8.7.1.(3): in a house a stair indoors of at most 2 risers, outdoors of at most 3, needs no handrail.
+  test.each(["nbc-ca-2020", "obc-2024-part9", "bc-2024-part9"])("%s: a short stair of a house needs no handrail", (id) => {
+    const at = (count: number, outside: "yes" | "no") => verdict(id, "handrail sides", { use: "private", risers: count, stairRisers: count, outside, handrails: "none" });
+    expect([at(2, "no"), at(3, "no"), at(3, "yes"), at(4, "yes")]).toEqual(["does not apply", "fail", "does not apply", "fail"]);
+  });
+
+  // Ontario, 9.8.4.6.(2): more than one set of winders stand 1200 mm apart.
+  test.each(["obc-part9", "obc-2024-part9"])("%s: one set of winders stands apart from nothing", (id) => {
+    const at = (winderSets: number) => verdict(id, "winder sets separation", { winders: 3, winderSets });
+    expect([at(1), at(2)]).toEqual(["does not apply", "not given"]);
+  });
+
+  // British Columbia, 9.8.4.6.(3): 255 mm of run 200 mm from the narrow end.
+  test("British Columbia: a winder keeps its run 200 mm from the narrow end", () => {
+    const at = (depth: number, walkline: number) => verdict("bc-2024-part9", "winder run at 200", { winders: 3, winderDepth: mm(depth), walkline: mm(walkline) });
+    expect([at(255, 200), at(254, 200), at(255, 300)]).toEqual(["pass", "fail", "does not apply"]);
+  });
+});
+
+// 29 CFR 1910.28(b)(11)(ii): 3 treads and 4 risers.
+test("OSHA prints 3 treads and 4 risers", () => {
+  expect(profileOf("osha-1910.25").limits.find(({ item }) => item === "handrail required risers")?.text).toBe("3 treads and 4 risers");
+});
