@@ -9,7 +9,8 @@ export type StairReader = "LAYOUT" | "SKIRT" | "RAIL" | "CHECK" | "BLANK" | "ORD
 
 /** What a code check asks labels for, in the order it names them. */
 export const LABEL_TOPICS = [
-  "building", "rise and run", "open risers", "nosing", "width", "headroom", "handrail", "guard", "landing", "winders", "stringers and treads",
+  "building", "rise and run", "open risers", "nosing", "width", "headroom", "handrail", "guard", "landing", "winders",
+  "stringers and treads",
 ] as const;
 
 export type LabelTopic = (typeof LABEL_TOPICS)[number];
@@ -58,7 +59,8 @@ export const STAIR_LABELS = {
     kind: "length", plausible: "total rise", topic: "rise and run", fact: "totalRise", readBy: ALL, says: "Finish floor to finish floor.",
   },
   risers: {
-    kind: "count", topic: "rise and run", fact: "risers", readBy: ALL, says: "Number of risers; without it, from the treads or the greatest rise.",
+    kind: "count", topic: "rise and run", fact: "risers", readBy: ALL,
+    says: "Number of risers; without it, from the treads or the greatest rise.",
   },
   maxRise: {
     kind: "length", plausible: "rise", default: { inches: "7 3/4", because: "the greatest rise of the IRC, R311.7.5.1" }, readBy: ALL,
@@ -82,7 +84,8 @@ export const STAIR_LABELS = {
     says: "How far the nosing projects past the riser face below it.",
   },
   treadThickness: {
-    kind: "length", default: { inches: 1, because: PRACTICE }, topic: "stringers and treads", fact: "treadThickness", readBy: ["LAYOUT", "SKIRT", "CHECK", "BLANK", "ORDER"],
+    kind: "length", default: { inches: 1, because: PRACTICE }, topic: "stringers and treads", fact: "treadThickness",
+    readBy: ["LAYOUT", "SKIRT", "CHECK", "BLANK", "ORDER"],
     says: "Thickness of the finished tread.",
   },
   riserThickness: {

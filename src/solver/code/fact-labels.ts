@@ -48,12 +48,17 @@ const labels: readonly (readonly [string, StairLabel])[] = Object.entries(STAIR_
 /** The label of every fact in a stair table, in the order of the labels. */
 export const FACT_LABELS = Object.fromEntries(
   labels.flatMap(([name, { kind, options, topic, fact = name, usual }]) =>
-    topic === undefined ? [] : [[fact, { label: words(name), kind, topic, ...(options && { choices: options }), ...(usual !== undefined && { usual }) }]]),
+    topic === undefined
+      ? []
+      : [[fact, { label: words(name), kind, topic, ...(options && { choices: options }), ...(usual !== undefined && { usual }) }]]),
 ) as Readonly<Record<FactName, FactLabel>>;
 
 export const FACT_NAMES = Object.keys(FACT_LABELS) as FactName[];
 
 /** Facts that are held as they stand under their label; the others are worked out of the stair. */
-export type HeldAsGiven = { [Name in StairLabelName]: Labels[Name] extends { readonly fact: string } ? never : FactOf<Name> }[StairLabelName];
+type HeldAsGiven = {
+  [Name in StairLabelName]: Labels[Name] extends { readonly fact: string } ? never : FactOf<Name>;
+}[StairLabelName];
 
-export const HELD_AS_GIVEN = labels.flatMap(([name, { topic, fact }]) => (topic !== undefined && fact === undefined ? [name] : [])) as HeldAsGiven[];
+export const HELD_AS_GIVEN = labels.flatMap(([name, { topic, fact }]) =>
+  (topic !== undefined && fact === undefined ? [name] : [])) as HeldAsGiven[];

@@ -39,8 +39,8 @@ const heldAgainst = (rule: Rule, facts: CodeFacts): readonly FactName[] => {
 };
 
 /**
- * Labels that were not given and would matter for limits that are open, by what they are asked for: `width: clear width; handrail: grip`. Questions
- * that were named already are left out.
+ * Labels that were not given and would matter for limits that are open, by what they are asked for: `width: clear width; handrail: grip`.
+ * Questions that were named already are left out.
  */
 export const labelsToEnter = (open: readonly Limit[], facts: CodeFacts, named: readonly FactName[]): string => {
   const wanted = new Set(open.flatMap(({ rule, applies, exceptions }) => [

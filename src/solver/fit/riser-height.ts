@@ -2,7 +2,9 @@ import { type Length, lengthOf } from "../length/length";
 import { isProblem, type Problem, problem } from "../problem";
 
 /** Height of a riser over a tread: the rise less the tread, plus what laps. */
-export const riserHeight = (rise: Length, treadThickness: Length, lap: Length): Length | Problem<"tread-thicker-than-rise" | "lap-over-tread"> => {
+export const riserHeight = (
+  rise: Length, treadThickness: Length, lap: Length,
+): Length | Problem<"tread-thicker-than-rise" | "lap-over-tread"> => {
   if (lap.gt(treadThickness)) return problem("lap-over-tread", { lap, thickness: treadThickness });
   const bare = rise.minus(treadThickness);
   return bare.lte(0) ? problem("tread-thicker-than-rise", { thickness: treadThickness, rise }) : bare.plus(lap);

@@ -9,15 +9,22 @@ import { type DefaultedLabel, type FixedLabel, STAIR_DEFAULTS } from "./stair-de
 import type { LabelValue, StairFacts } from "./stair-facts";
 import { throat } from "./throat";
 
-/** Labels that were left out and why their defaults are what they are, in words; for risers, that of the greatest rise they were counted from. */
+/**
+ * Labels that were left out and why their defaults are what they are, in words; for risers, that of the greatest rise they were counted
+ * from.
+ */
 export type Assumed = ReadonlyMap<string, string>;
 
 type Labels = typeof STAIR_LABELS;
 
-/** Labels that somebody else than the check reads. */
-type StairLabels = {
-  [Name in keyof StairFacts]-?: Labels[Name] extends { readonly topic: string; readonly readBy: readonly ["CHECK"]; readonly fact?: never } ? never : Name;
-}[keyof StairFacts];
+interface ForTheCheck {
+  readonly topic: string;
+  readonly readBy: readonly ["CHECK"];
+  readonly fact?: never;
+}
+
+/** Labels that are not only for the check. */
+type StairLabels = { [Name in keyof StairFacts]-?: Labels[Name] extends ForTheCheck ? never : Name }[keyof StairFacts];
 
 /** A stair with every default in place and what follows from rise and run; what the facts do not give stays unknown. */
 export type Stair = { readonly [Name in DefaultedLabel]: LabelValue<Labels[Name]> } & {
@@ -32,6 +39,9 @@ export const AGREEMENT = lengthOf(0.015625, "in");
 /** Two lengths that say the same. */
 export const isWithinAgreement = (one: Length, other: Length): boolean => one.minus(other).abs().lte(AGREEMENT);
 
+const disagreeing = (label: string, value: Length | number, other: string, otherValue: Length | number): Problem<StairProblem> =>
+  problem("labels-disagree", { label, value, other, otherValue, within: AGREEMENT });
+
 interface Said {
   readonly label: string;
   readonly value: Length | undefined;
@@ -45,7 +55,7 @@ const agreed = (...said: readonly Said[]): Length | undefined | Problem<StairPro
   const other = known.find(({ value }) => !isWithinAgreement(first.value, value));
   return other === undefined
     ? first.value
-    : problem("labels-disagree", { label: first.label, value: first.value, other: other.label, otherValue: other.value, within: AGREEMENT });
+    : disagreeing(first.label, first.value, other.label, other.value);
 };
 
 const times = (length: Length | undefined, count: number | undefined): Length | undefined =>
@@ -61,7 +71,9 @@ const risersNamed = ({ risers, treads }: StairFacts, topTread: Stair["topTread"]
   risers ?? (treads === undefined || topTread === "flush" ? treads : treads + 1);
 
 /** Risers by count, by rise, by the treads, or the fewest the greatest rise allows. */
-const risersOf = (facts: StairFacts, totalRise: Length | undefined, named: number | undefined, assumed: Map<string, string>): number | undefined => {
+const risersOf = (
+  facts: StairFacts, totalRise: Length | undefined, named: number | undefined, assumed: Map<string, string>,
+): number | undefined => {
   if (facts.risers !== undefined) return facts.risers;
   if (totalRise === undefined) return named;
   if (facts.unitRise !== undefined) return totalRise.div(facts.unitRise).toDecimalPlaces(0).toNumber();
@@ -114,7 +126,9 @@ type Filled = Pick<Stair, FixedLabel>;
 const derived = (facts: StairFacts, filled: Filled, unitRise: Length, run: Length): Derived => {
   const { headroom, floorThickness, opening } = facts;
   const { treadThickness, lowerBuildUp, upperBuildUp, nosing, topTread, stringerBoard } = filled;
-  const needed = headroom === undefined || floorThickness === undefined ? undefined : headroom.plus(floorThickness).times(run).div(unitRise);
+  const under = headroom === undefined || floorThickness === undefined ? undefined : headroom.plus(floorThickness);
+  const needed = under?.times(run).div(unitRise);
+  const plumb = opening?.times(unitRise).div(run);
   return {
     boardDepth: run.plus(nosing),
     pitch: pitch(unitRise.toNumber(), run.toNumber()),
@@ -125,27 +139,28 @@ const derived = (facts: StairFacts, filled: Filled, unitRise: Length, run: Lengt
     "2R+T": unitRise.times(2).plus(run),
     openingNeededFromTheLandingNosing: needed,
     openingNeededFromTheFace: needed?.plus(nosing),
-    headroomFound: opening === undefined || floorThickness === undefined ? undefined : opening.times(unitRise).div(run).minus(floorThickness),
+    headroomFound: floorThickness === undefined ? undefined : plumb?.minus(floorThickness),
   };
 };
 
 /** Digits of a tangent that mean anything. */
 const TANGENT_DIGITS = 15;
 
-/** Labels that follow from the others and were given too: they must agree. */
-const contradiction = (facts: StairFacts, found: Derived, unitRise: Length, run: Length): Problem<StairProblem> | undefined => {
+/** What follows from rise and run; labels of it that were given too must agree. */
+const agreeing = (facts: StairFacts, filled: Filled, unitRise: Length, run: Length): Derived | Problem<StairProblem> => {
+  const found = derived(facts, filled, unitRise, run);
   for (const key of Object.keys(found) as (keyof Derived)[]) {
     const [given, value] = [facts[key], found[key]];
     if (given === undefined || value === undefined) continue;
     if (typeof given === "number" || typeof value === "number") {
       const rise = run.times(Math.tan(Number(given) * RADIANS_PER_DEGREE).toPrecision(TANGENT_DIGITS));
       if (isWithinAgreement(rise, unitRise)) continue;
-      return problem("labels-disagree", { label: "pitch", value: Number(given), other: "pitch of rise and run", otherValue: Number(value), within: AGREEMENT });
+      return disagreeing("pitch", Number(given), "pitch of rise and run", Number(value));
     }
     if (isWithinAgreement(given, value)) continue;
-    return problem("labels-disagree", { label: words(key), value: given, other: `${words(key)} of the other labels`, otherValue: value, within: AGREEMENT });
+    return disagreeing(words(key), given, `${words(key)} of the other labels`, value);
   }
-  return undefined;
+  return found;
 };
 
 /** The labels that have a stand-in of their own, each as given or with its stand-in. */
@@ -159,7 +174,9 @@ const filledIn = (facts: StairFacts, assumed: Map<string, string>): Filled =>
   ) as Filled;
 
 /** How many treads the risers make, where the treads given are as many. */
-const treadsOf = (facts: StairFacts, risers: number | undefined, topTread: Stair["topTread"]): number | undefined | Problem<StairProblem> => {
+const treadsOf = (
+  facts: StairFacts, risers: number | undefined, topTread: Stair["topTread"],
+): number | undefined | Problem<StairProblem> => {
   if (risers === undefined) return undefined;
   const found = topTread === "floor" ? risers - 1 : risers;
   if (facts.treads === undefined || facts.treads === found) return found;
@@ -176,7 +193,10 @@ export const resolvedStair = (facts: StairFacts): Stair | Problem<StairProblem> 
   const named = risersNamed(facts, filled.topTread);
   const totalRise = facts.totalRise ?? times(facts.unitRise, named);
   const risers = risersOf(facts, totalRise, named, assumed);
-  const unitRise = agreed({ label: "unit rise", value: facts.unitRise }, { label: "total rise over the risers", value: over(totalRise, risers) });
+  const unitRise = agreed(
+    { label: "unit rise", value: facts.unitRise },
+    { label: "total rise over the risers", value: over(totalRise, risers) },
+  );
   if (isProblem(unitRise)) return unitRise;
   const exactRise = over(totalRise, risers) ?? unitRise;
   if (exactRise !== undefined && facts.maxRise !== undefined && exactRise.minus(facts.maxRise).gt(AGREEMENT)) {
@@ -187,9 +207,8 @@ export const resolvedStair = (facts: StairFacts): Stair | Problem<StairProblem> 
   const run = runOf(facts, treads, filled.nosing);
   if (isProblem(run)) return run;
   assumeRun(facts, assumed);
-  const found = exactRise === undefined || run === undefined ? undefined : derived(facts, filled, exactRise, run);
-  const wrong = exactRise === undefined || run === undefined || found === undefined ? undefined : contradiction(facts, found, exactRise, run);
-  if (wrong !== undefined) return wrong;
+  const found = exactRise === undefined || run === undefined ? undefined : agreeing(facts, filled, exactRise, run);
+  if (isProblem(found)) return found;
   for (const key of ["overhang", "returnWidth"] as const) if (facts[key] === undefined) assumed.set(key, STAIR_LABELS[key].default.because);
   const overhang = facts.overhang ?? filled.nosing;
   return {

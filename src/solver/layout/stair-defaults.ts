@@ -7,10 +7,14 @@ import type { LabelValue, StairLabelName } from "./stair-facts";
 type Labels = typeof STAIR_LABELS;
 
 /** Labels that always have a value. */
-export type DefaultedLabel = { [Name in StairLabelName]: Labels[Name] extends { readonly default: LabelDefault } ? Name : never }[StairLabelName];
+export type DefaultedLabel = {
+  [Name in StairLabelName]: Labels[Name] extends { readonly default: LabelDefault } ? Name : never;
+}[StairLabelName];
 
 /** Labels whose stand-in is a value of its own. */
-export type FixedLabel = { [Name in DefaultedLabel]: Labels[Name]["default"] extends { readonly as: string } ? never : Name }[DefaultedLabel];
+export type FixedLabel = {
+  [Name in DefaultedLabel]: Labels[Name]["default"] extends { readonly as: string } ? never : Name;
+}[DefaultedLabel];
 
 const valueOf = (standIn: LabelDefault): unknown => {
   if (!("inches" in standIn)) return "value" in standIn ? standIn.value : undefined;
@@ -21,5 +25,6 @@ const valueOf = (standIn: LabelDefault): unknown => {
 
 /** What stands in for a label that was left out, each read once. */
 export const STAIR_DEFAULTS = Object.fromEntries(
-  Object.entries(STAIR_LABELS).flatMap(([name, label]) => ("default" in label && !("as" in label.default) ? [[name, valueOf(label.default)]] : [])),
+  Object.entries(STAIR_LABELS).flatMap(([name, label]) =>
+    ("default" in label && !("as" in label.default) ? [[name, valueOf(label.default)]] : [])),
 ) as { readonly [Name in FixedLabel]: LabelValue<Labels[Name]> };

@@ -26,8 +26,8 @@ const line = (key: StairLabelName, value: LayoutLine["value"] | boolean, assumed
 
 /** Labels in the order the carpenter marks them, each with the label whose stand-in it says beside it. */
 const PRINTED = [
-  ["totalRise"], ["risers"], ["unitRise", "unitRise"], ["run", "run"], ["treads", "topTread"], ["nosing", "nosing"], ["treadThickness", "treadThickness"],
-  ["boardDepth"], ["totalRun"], ["pitch"], ["slopeLength"], ["stringerBoard", "stringerBoard"], ["throat"], ["drop", "lowerBuildUp"],
+  ["totalRise"], ["risers"], ["unitRise", "unitRise"], ["run", "run"], ["treads", "topTread"], ["nosing", "nosing"],
+  ["treadThickness", "treadThickness"], ["boardDepth"], ["totalRun"], ["pitch"], ["slopeLength"], ["stringerBoard", "stringerBoard"], ["throat"], ["drop", "lowerBuildUp"],
   ["hang", "upperBuildUp"], ["2R+T"], ["openingNeededFromTheLandingNosing"], ["openingNeededFromTheFace"], ["headroomFound"],
 ] as const satisfies readonly (readonly [label: keyof Stair, because?: keyof Stair])[];
 
@@ -47,7 +47,8 @@ const beside = (label: (typeof PRINTED)[number][0], because: keyof Stair | undef
 };
 
 /**
- * The layout of a straight flight: every value that follows from rise and run, in the order the carpenter marks them, then what else was given.
+ * The layout of a straight flight: every value that follows from rise and run, in the order the carpenter marks them, then what else was
+ * given.
  */
 export const stairLayout = (facts: StairFacts, unit: Unit): readonly LayoutLine[] | Problem<LayoutProblem> => {
   const stair = resolvedStair(facts);

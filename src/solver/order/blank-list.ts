@@ -114,7 +114,8 @@ export const blankList = (
     },
     {
       item: "riser", length: sizes.skirtToSkirt.plus(stair.runPast.times(ends)).plus(stair.trimLength), width: height,
-      thickness: stair.riserThickness, quantity: risers, note: `rise less tread, plus lap; the first has no lap${pastNote(stair, ends, unit)}`,
+      thickness: stair.riserThickness, quantity: risers,
+      note: `rise less tread, plus lap; the first has no lap${pastNote(stair, ends, unit)}`,
     },
   ];
   return blanks.filter(({ quantity }) => quantity > 0);
