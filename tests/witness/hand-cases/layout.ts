@@ -8,7 +8,7 @@ const PITCH = 36.86989764584402;
 const GIVEN_BACK = [
   ["riser thickness", 0.5], ["width", 36.75], ["open end", "right"], ["overhang", 1.125], ["return width", 1.75], ["run past", 0.625], ["lap", 0.25], ["riser on", "behind"],
   ["stringers", 4], ["skirt thickness", 0.875], ["skirt shows", 3], ["skirt foot", 5], ["skirt head", 9.5], ["trim length", 1.5], ["trim depth", 0.125], ["landing nosing", "no"],
-  ["species", "white oak"],
+  ["species", "white oak"], ["handrail height", 35],
 ] as const;
 
 export const layoutCases: Readonly<Record<string, readonly WorkedCase[]>> = {
