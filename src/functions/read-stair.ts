@@ -7,7 +7,7 @@ import { nearest, say } from "./say";
 import { unitOfCells } from "./unit-of-cells";
 import { words } from "../solver/words";
 import type { StairFacts, StairLabelName } from "../solver/layout/stair-facts";
-import { STAIR_LABELS } from "../solver/stair-labels";
+import { STAIR_LABELS, type StairLabel } from "../solver/stair-labels";
 import { stair } from "./tables";
 
 /** A stair table as read: the unit of its bare numbers and what the user gave, by label. */
@@ -21,7 +21,12 @@ export interface GivenStair {
 const { columns } = stair;
 const keys = Object.keys(columns) as StairLabelName[];
 const labels = keys.map(words);
-const keysByLabel: ReadonlyMap<string, StairLabelName> = new Map(keys.map((key) => [folded(words(key)), key]));
+const keysByLabel: ReadonlyMap<string, StairLabelName> = new Map(
+  keys.flatMap((key) => {
+    const { alsoCalled = [] }: StairLabel = STAIR_LABELS[key];
+    return [words(key), ...alsoCalled].map((name) => [folded(name), key] as const);
+  }),
+);
 
 /** Headings LAYOUT spills above its labels; such a row is no label. */
 const HEADING = "label";

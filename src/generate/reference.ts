@@ -85,7 +85,10 @@ const stairDefault = (key: StairLabelName): string => {
   return `${typeof value === "object" ? inBothUnits(value) : value === true ? "yes" : String(value)}: ${standIn.because}`;
 };
 
-const stairRow = (key: StairLabelName): readonly string[] => [words(key), columnKindText(stair.columns[key]), stairDefault(key), STAIR_LABELS[key].says];
+const stairRow = (key: StairLabelName): readonly string[] => {
+  const { says, alsoCalled }: StairLabel = STAIR_LABELS[key];
+  return [words(key), columnKindText(stair.columns[key]), stairDefault(key), alsoCalled === undefined ? says : `${says} Also called ${alsoCalled.join(" or ")}.`];
+};
 
 /** The labels of the stair table, those that only the check reads under what it asks them for. */
 const stairBlocks = (): Block[] => {

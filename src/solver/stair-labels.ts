@@ -32,6 +32,8 @@ export interface StairLabel {
   readonly options?: readonly string[];
   readonly default?: LabelDefault;
   readonly says: string;
+  /** Other words of the trade and of the codes that are read as this label. */
+  readonly alsoCalled?: readonly string[];
   readonly readBy: readonly StairReader[];
   /** Follows from the other labels; given as well, it has to agree with them. */
   readonly follows?: true;
@@ -68,6 +70,7 @@ export const STAIR_LABELS = {
   },
   unitRise: {
     kind: "length", plausible: "rise", topic: "rise and run", fact: "riserHeight", readBy: ALL, says: "Rise of one step.",
+    alsoCalled: ["riser height", "rise"],
   },
   run: { kind: "length", plausible: "run", topic: "rise and run", fact: "treadDepth", readBy: ALL, says: "Nosing to nosing." },
   treadDepth: { kind: "length", plausible: "run", readBy: ALL, says: "The codes' word for the run, nosing to nosing." },

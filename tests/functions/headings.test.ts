@@ -103,9 +103,11 @@ describe("the stair table", () => {
   const layout = (label: string, value: unknown): unknown => answered(declared("LAYOUT"), [[["total rise", 107.5], ["run", 10], [label, value]]]);
 
   test("reads every label it knows, and refuses every heading that it does not by name", () => {
+    // Of the other names of labels, this one is a heading of another table: the rise of a step.
+    const known = [...stairLabels, "rise"];
     for (const heading of everyHeading.filter((one) => wordKey(one) !== "label")) {
-      const known = stairLabels.some((one) => wordKey(one) === wordKey(heading));
-      if (known) expect([heading, layout(heading, ERROR)]).toEqual([heading, expect.stringContaining("#DIV/0!")]);
+      const isKnown = known.some((one) => wordKey(one) === wordKey(heading));
+      if (isKnown) expect([heading, layout(heading, ERROR)]).toEqual([heading, expect.stringContaining("#DIV/0!")]);
       else expect(layout(heading, 1)).toMatch(new RegExp(`^#VALUE! stair, label: "${heading.replace(/[.+*?()]/g, "\\$&")}" is not known; nearest is "`));
     }
   });

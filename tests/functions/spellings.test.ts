@@ -19,6 +19,12 @@ test("headings, labels and words of choice are read in either spelling, singular
   expect(answered("PLAN", [["length", "qty"], [48, 2]], [["length", "price"], [96, 10]])).toContainEqual(["sticks", 2]);
 });
 
+test("the stair table takes the words of the codes for the unit rise, and says so where both disagree", () => {
+  const unitRise = answered("LAYOUT", [["total rise", 108.5], ["unit rise", 7.75], ["run", 10]]);
+  for (const word of ["riser height", "Rise", "riser heights"]) expect([word, answered("LAYOUT", [["total rise", 108.5], [word, 7.75], ["run", 10]])]).toEqual([word, unitRise]);
+  expect(answered("LAYOUT", [["total rise", 108.5], ["unit rise", 7.75], ["riser height", 7.5], ["run", 10]])).toContain("appears twice with two values");
+});
+
 describe("PICK", () => {
   const goods = [["item", "price"], ["oak 4/4", 5], ["oak 44", 300], ["Oak stringer", 7]];
 
