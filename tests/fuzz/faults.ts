@@ -1,5 +1,6 @@
 import type { Declaration } from "../../src/functions/declare";
-import { spills } from "../../src/functions/describe";
+import { spills, tablesOf } from "../../src/functions/describe";
+import { words } from "../../src/solver/words";
 import type { WorksheetFunction } from "../host/stand-in";
 import { type Arguments, MOST_CHARACTERS } from "./random-calls";
 
@@ -44,8 +45,19 @@ const faultOfCell = (cell: unknown, given: string): string | undefined => {
   return typeof cell === "boolean" ? undefined : `a cell that is ${cell === undefined ? "undefined" : JSON.stringify(cell)}`;
 };
 
-/** An error of the whole call begins with the name of what is wrong: an argument, a label, a heading or a step, then a colon. */
-const NAMED = /^.{2,200}?: \S/su;
+/** An error of the whole call begins with what is wrong, then a colon. */
+const NAMED = /^(.{2,200}?): \S/su;
+
+/** What can be wrong with a call: an argument, the heading of a column of its tables, a label of the stair, or a heading given. */
+const namesOf = (declaration: Declaration): readonly string[] => [
+  declaration.id, ...Object.keys(declaration.parameters), ...Object.keys(declaration.parameters).map(words), "the cell given",
+  ...tablesOf(declaration).flatMap(({ columns }) => Object.keys(columns).map(words)),
+];
+
+const isNamed = (message: string, declaration: Declaration, given: string): boolean => {
+  const [, named = ""] = NAMED.exec(message) ?? [];
+  return named !== "" && (namesOf(declaration).some((name) => named.includes(name)) || given.split("\n").some((line) => line.length > 1 && named.startsWith(line)));
+};
 
 /** What is wrong with the shape or the words of an outcome, whatever the call was; undefined where nothing is. */
 export const faultOf = (declaration: Declaration, given: Arguments, { thrown, answer }: Outcome): string | undefined => {
@@ -53,7 +65,7 @@ export const faultOf = (declaration: Declaration, given: Arguments, { thrown, an
   if (thrown) {
     const error = errorOf(answer);
     if (error === undefined) return `it threw ${String(answer)}`;
-    if (!NAMED.test(error.message)) return `the sentence names nothing: ${JSON.stringify(error.message.slice(0, 200))}`;
+    if (!isNamed(error.message, declaration, text)) return `the sentence names nothing: ${JSON.stringify(error.message.slice(0, 200))}`;
     return faultOfCell(answer, text);
   }
   if (!spills(declaration)) return Array.isArray(answer) ? "a range where one value is declared" : faultOfCell(answer, text);

@@ -52,7 +52,7 @@ const main = async () => {
   const mutants = await new Stryker({
     mutate: sampledLines(root, folder, lines, seed),
     testRunner: "jest",
-    plugins: ["@stryker-mutator/jest-runner"],
+    plugins: ["@stryker-mutator/jest-runner", path.join(__dirname, "each-mutant.mjs")],
     jest: { projectType: "custom", configFile: "tests/mutants/jest.config.cjs", enableFindRelatedTests: false },
     coverageAnalysis: "perTest",
     // Words of sentences are no arithmetic; a test on each would be the sentence again.
@@ -60,7 +60,7 @@ const main = async () => {
     ignorePatterns: ["dist", "hosted", "docs", "tests/browser"],
     tempDirName: ".mutants",
     concurrency: Number(process.env.MUTANTS_AT_ONCE ?? 2),
-    reporters: ["progress-append-only"],
+    reporters: ["each-mutant"],
     checkers: [],
     disableTypeChecks: true,
     warnings: false,
