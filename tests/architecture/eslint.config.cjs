@@ -26,7 +26,7 @@ module.exports = tseslint.config(
     },
   },
   {
-    files: ["src/{serve,sideload,licences,hosting,generate,bootstrap}/**", "tests/bench/**", "tests/fuzz/main.cjs"],
+    files: ["src/{serve,sideload,licences,hosting,generate,bootstrap}/**", "tests/bench/**", "tests/fuzz/main.cjs", "tests/mutants/**"],
     rules: { "no-console": "off" },
   },
 );

@@ -1,7 +1,8 @@
 import type { Declaration } from "../../src/functions/declare";
 import { type Input, inputsOf, labelsOf } from "./inputs";
 import { RICH_STAIRS } from "./rich-stairs";
-import { answerOf, casesOf, everyDeclaration, isMet, type Rows } from "./worked-case";
+import type { Rows } from "./case-kind";
+import { answerOf, casesOf, everyDeclaration, isMet } from "./worked-case";
 
 /** Words of a column that do what an empty cell does, so that nothing can tell them apart. */
 const AS_EMPTY: Readonly<Record<string, string>> = {

@@ -1,7 +1,8 @@
 import type { Declaration, ExampleCell, Parameter } from "../../src/functions/declare";
 import { stair as stairTable } from "../../src/functions/tables";
 import { words } from "../../src/solver/words";
-import { casesOf, type WorkedCase } from "./worked-case";
+import type { WorkedCase } from "./case-kind";
+import { casesOf } from "./worked-case";
 
 type Given = WorkedCase["given"];
 

@@ -1,5 +1,6 @@
 import { changedAt, type Output, outputsOf } from "./outputs";
-import { answerOf, casesOf, everyDeclaration, isMet, type Rows, type WorkedCase } from "./worked-case";
+import type { Rows, WorkedCase } from "./case-kind";
+import { answerOf, casesOf, everyDeclaration, isMet } from "./worked-case";
 
 /** By a tenth of a percent: less than any tool of the trade shows, more than ten digits hide. Nothing is made of 0, so a 0 is no witness. */
 const A_LITTLE = 1.001;

@@ -1,6 +1,7 @@
 import type { Declaration, ResultKind } from "../../src/functions/declare";
 import { words } from "../../src/solver/words";
-import { answerOf, casesOf, type Rows, type WorkedCase } from "./worked-case";
+import type { Rows, WorkedCase } from "./case-kind";
+import { answerOf, casesOf } from "./worked-case";
 
 /** One thing a function answers: its value, a column of its result, or a label of a result that has a row a label. */
 export interface Output {

@@ -5,21 +5,7 @@ import type { Declaration } from "../../src/functions/declare";
 import { argumentsOf } from "../../src/functions/formula";
 import { words } from "../../src/solver/words";
 import { handCases } from "./hand-cases";
-
-type Example = Declaration["examples"][number];
-
-/** What holds of an answer, whatever its figures are. */
-interface Law {
-  readonly given: Example["given"];
-  readonly keeps: (rows: Rows) => boolean;
-  readonly from: string;
-}
-
-/** An example of a declaration, or a case of the tests in the same form: what is given, what must come out, and where that is from. */
-export type WorkedCase = Example | Law;
-
-/** An answer as rows of plain cells; an error cell is its code and sentence. */
-export type Rows = readonly (readonly unknown[])[];
+import type { Rows, WorkedCase } from "./case-kind";
 
 /** Numbers agree to ten significant digits: a case prints what a cell shows, not every bit of a square root. */
 const SIGNIFICANT = 10;

@@ -1,4 +1,4 @@
-import type { WorkedCase } from "../worked-case";
+import type { WorkedCase } from "../case-kind";
 
 export const bookCases: Readonly<Record<string, readonly WorkedCase[]>> = {
   HOURS: [

@@ -1,4 +1,4 @@
-import type { WorkedCase } from "../worked-case";
+import type { WorkedCase } from "../case-kind";
 
 /** Columns of CODES. */
 const [LIMITS, CONFIRMED, CHECKED, SHOWN, OUT_OF_SCOPE] = [4, 5, 6, 7, 8] as const;

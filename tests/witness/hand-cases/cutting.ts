@@ -1,4 +1,4 @@
-import type { Rows, WorkedCase } from "../worked-case";
+import type { Rows, WorkedCase } from "../case-kind";
 
 /** As many different pieces, from three lengths, as the work of one cell does not prove. Invented. */
 const MANY_PIECES = Array.from({ length: 40 }, (_, place) => [10 + ((place * 29) % 61) + (place % 8) / 8, 1]);

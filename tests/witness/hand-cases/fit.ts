@@ -1,4 +1,4 @@
-import type { WorkedCase } from "../worked-case";
+import type { WorkedCase } from "../case-kind";
 
 /** Angles of the triangles 3-4-5 and 5-12-13: atan(3/4), its half taken from and added to 45 degrees (tangents 1/2 and 2), and atan(5/12). */
 const A345 = 36.86989764584402;

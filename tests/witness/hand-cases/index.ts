@@ -1,4 +1,4 @@
-import type { WorkedCase } from "../worked-case";
+import type { WorkedCase } from "../case-kind";
 import { bookCases } from "./books";
 import { codeCases } from "./code";
 import { cuttingCases } from "./cutting";

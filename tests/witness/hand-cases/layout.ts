@@ -1,4 +1,4 @@
-import type { WorkedCase } from "../worked-case";
+import type { WorkedCase } from "../case-kind";
 
 /** The 3-4-5 triangle (Vitruvius IX.0.8): rise 6, run 8, slope length 10. */
 const TRIANGLE = [["total rise", 60], ["risers", 10], ["run", 8]] as const;

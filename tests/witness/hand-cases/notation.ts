@@ -1,4 +1,4 @@
-import type { WorkedCase } from "../worked-case";
+import type { WorkedCase } from "../case-kind";
 
 /** 7.33 to the nearest half, quarter and so on: 14.66, 29.32, 58.64, 117.28, 234.56 and 469.12 of them. */
 const AS_READ = { 2: '7 1/2"', 4: '7 1/4"', 8: '7 3/8"', 16: '7 5/16"', 32: '7 11/32"', 64: '7 21/64"' } as const;

@@ -1,6 +1,6 @@
 import { EMC } from "../../../src/functions/wood/emc";
 import { call } from "../../../src/functions/call";
-import type { WorkedCase } from "../worked-case";
+import type { WorkedCase } from "../case-kind";
 
 const STAIR = [["total rise", 107.5], ["risers", 14], ["run", 9.5], ["width", 30]] as const;
 /** Rise 7, every part of a size of its own. */
