@@ -22,9 +22,9 @@ export const CUTTING = {
 
 /** Wording of jobs that have no plan. */
 export const CUTTING_PROBLEMS = {
-  "free-without-limit": {
+  "stock-without-price": {
     cell: "#VALUE!",
-    says: "price: stock {stock} ({length}) is empty or 0 and any number is available; give its price, or how many are available",
+    says: "price: stock {stock} ({length}) is empty or 0; give its price, or write yes under owned if it is on hand",
   },
   "owned-without-limit": { cell: "#VALUE!", says: "available: stock {stock} ({length}) is owned without a number; say how many are on hand, or give its price" },
   "too-many-pieces": { cell: "#VALUE!", says: "pieces: {count} pieces are more than one plan takes; split the job into plans of {most} or fewer" },

@@ -24,7 +24,7 @@ test.each<[string, readonly unknown[], string]>([
   ["a negative kerf", [PIECES, STOCK, -0.125], "kerf: must be 0 or more, got -0.125"],
   ["a negative trim", [PIECES, STOCK, 0, -1], "trim: must be 0 or more, got -1"],
   ["a negative keep", [PIECES, STOCK, 0, 0, -1], "keep: must be 0 or more, got -1"],
-  ["stock to buy without a price", [PIECES, [["length", "label"], [96, "oak"]]], 'price: stock oak (96") is empty or 0 and any number is available; give its price, or how many are available'],
+  ["stock to buy without a price", [PIECES, [["length", "label"], [96, "oak"]]], 'price: stock oak (96") is empty or 0; give its price, or write yes under owned if it is on hand'],
 ])("%s is refused where the job is read", (_, given, says) => {
   expect(wrong(...given)).toBe(says);
 });

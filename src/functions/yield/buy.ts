@@ -49,6 +49,11 @@ export const BUY = declare({
       from: "by hand: 40 + 40 + 1/8 come from the 84 in hand",
     },
     {
+      given: { pieces: [[40]], stock: [["length", "price", "available", "owned"], [48, 5, 1, "yes"], [96, 10, "any", "no"]], headings: false },
+      gives: [["nothing to buy", "", 0, "", 0, "", ""]],
+      from: "by hand: the 48 in hand is worth 5 and holds the 40, a new stick costs 10",
+    },
+    {
       given: { pieces: [["label", "length", "quantity"], ["tread", 60, 3]], stock: [["length", "price", "available"], [96, 24.5, 2]] },
       fails: "#N/A",
       says: 'available: the stock cannot hold all pieces; piece tread (60") is without a stick, and the longest stick gives 96"; add stock, or write `any`',

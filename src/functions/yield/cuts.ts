@@ -92,10 +92,16 @@ export const CUTS = declare({
       from: "by hand: 50 is longer than the 48 there are, and of the 96 there is none",
     },
     {
+      given: { pieces: [[20]], stock: [["length", "price", "available"], [96, "", 3], [120, 30, "any"]] },
+      fails: "#VALUE!",
+      says: 'price: stock number 1 (96") is empty or 0; give its price, or write yes under owned if it is on hand',
+      from: "common practice, no source: three sticks that nobody marked as on hand are bought, too",
+    },
+    {
       given: { pieces: [[20]], stock: [["length", "price"], [96, ""]] },
       fails: "#VALUE!",
-      says: 'price: stock number 1 (96") is empty or 0 and any number is available; give its price, or how many are available',
-      from: "common practice, no source: stock without end costs something",
+      says: 'price: stock number 1 (96") is empty or 0; give its price, or write yes under owned if it is on hand',
+      from: "common practice, no source: what is bought costs something",
     },
   ],
   source:

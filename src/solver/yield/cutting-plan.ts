@@ -45,7 +45,7 @@ export interface CuttingPlan {
 }
 
 export type ImpossibleCutting =
-  | "free-without-limit" | "owned-without-limit" | "too-many-pieces" | "too-much-stock" | "too-many-parts" | ImpossibleSection
+  | "stock-without-price" | "owned-without-limit" | "too-many-pieces" | "too-much-stock" | "too-many-parts" | ImpossibleSection
   | ImpossibleShelf | "stock-runs-out" | "no-plan-found";
 
 /** Each piece is a row of the cut list: more than this belongs into several jobs. */
@@ -71,9 +71,10 @@ const effortFor = ({ pieces, stock }: CuttingJob, parts: number, { effort }: Eng
 /** What makes a job no job, although each of its arguments is one. */
 const impossible = ({ pieces, stock }: CuttingJob): Problem<ImpossibleCutting> | undefined => {
   if (stock.length > MOST_STOCK) return problem("too-much-stock", { count: stock.length, most: MOST_STOCK });
-  const endless = stock.findIndex(({ price, available }) => price.isZero() && available === Infinity);
-  const free = stock[endless];
-  if (free !== undefined) return problem(free.owned ? "owned-without-limit" : "free-without-limit", { stock: called(free.label, endless), length: free.length });
+  // What is on hand costs nothing, as much of it as there is; what is bought without a price would be cut first, as if it were on hand.
+  const at = stock.findIndex(({ price, available, owned }) => price.isZero() && (owned ? available === Infinity : available > 0));
+  const free = stock[at];
+  if (free !== undefined) return problem(free.owned ? "owned-without-limit" : "stock-without-price", { stock: called(free.label, at), length: free.length });
   const count = pieces.reduce((sum, piece) => sum + piece.quantity, 0);
   return count > MOST_PIECES ? problem("too-many-pieces", { count, most: MOST_PIECES }) : undefined;
 };

@@ -128,7 +128,8 @@ describe("jobs that cannot be", () => {
   const stock = [{ length: 96, cents: 500 }];
   const pieces = [{ length: 20 }];
   test.each<[string, PlainJob, object]>([
-    ["free stock without end", { pieces, stock: [{ length: 96, cents: 0 }] }, { problem: "free-without-limit", stock: "number 1", length: 96 }],
+    ["stock to buy at no price", { pieces, stock: [{ length: 96, cents: 0 }] }, { problem: "stock-without-price", stock: "number 1", length: 96 }],
+    ["so many of it, too", { pieces, stock: [{ length: 96, cents: 0, available: 2 }] }, { problem: "stock-without-price", stock: "number 1", length: 96 }],
     ["owned stock without end", { pieces, stock: [{ length: 96, owned: true }] }, { problem: "owned-without-limit", stock: "number 1", length: 96 }],
     ["more pieces than one plan takes", { pieces: [{ length: 1, quantity: 5_001 }], stock }, { problem: "too-many-pieces", count: 5_001, most: 5_000 }],
     // Hand calculation: 96 - 2 x 1 trim = 94 usable.
