@@ -96,7 +96,10 @@ module.exports = [
     // The page is served on this machine only: making it small takes longer than it saves.
     optimization: { minimize: false, splitChunks: false },
   }),
-  config("tools", { ...onNode, entry: { serve: "./src/serve/main.ts", generate: "./src/generate/main.ts", licences: "./src/licences/main.ts" } }),
+  config("tools", {
+    ...onNode,
+    entry: { serve: "./src/serve/main.ts", generate: "./src/generate/main.ts", licences: "./src/licences/main.ts" },
+  }),
   config("more tools", {
     ...onNode,
     entry: { sideload: "./src/sideload/main.ts", hosting: "./src/hosting/main.ts", "long-search": "./src/long-search/main.ts" },

@@ -1,7 +1,18 @@
 const Sequencer = require("@jest/test-sequencer").default;
 
 // Begun last, one of these would run on alone: what opens a browser or works through a whole sheet many times.
-const LONGEST = ["browser/index", "browser/pane", "jobs/demo/planted-errors", "browser/taskpane", "workbook/page", "pane/insertion", "recorded-plans/", "solver/yield/cutting-plan", "witness/inputs", "witness/outputs"];
+const LONGEST = [
+  "browser/index",
+  "browser/pane",
+  "jobs/demo/planted-errors",
+  "browser/taskpane",
+  "workbook/page",
+  "pane/insertion",
+  "recorded-plans/",
+  "solver/yield/cutting-plan",
+  "witness/inputs",
+  "witness/outputs",
+];
 
 const place = ({ path }) => {
   const found = LONGEST.findIndex((name) => path.replaceAll("\\", "/").includes(`/tests/${name}`));

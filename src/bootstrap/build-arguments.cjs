@@ -10,21 +10,39 @@ const mostCharacters = 1900;
 const refusal = (given, why) => ({ refused: `${given === undefined ? "--origin" : `"${given}"`} ${why}, as in ${example}` });
 
 const hostAddress = (given) => {
-  if (given === undefined || given === "" || given.startsWith("--")) return refusal(undefined, "needs the address that the folder will have on its host");
-  if (/^http:/i.test(given)) return refusal(given, "is not https, and Excel opens add-ins over https only. Give an address that begins with https://");
+  if (given === undefined || given === "" || given.startsWith("--"))
+    return refusal(undefined, "needs the address that the folder will have on its host");
+  if (/^http:/i.test(given))
+    return refusal(given, "is not https, and Excel opens add-ins over https only. Give an address that begins with https://");
   if (!/^https:\/\/[^/]/i.test(given)) return refusal(given, "is not a whole address. Give it from https:// on");
-  if (notInAddresses.test(given)) return refusal(given, `has a character that no address has: ${JSON.stringify(notInAddresses.exec(given)[0])}. Give the address as a browser shows it when it is copied`);
+  if (notInAddresses.test(given))
+    return refusal(
+      given,
+      `has a character that no address has: ${JSON.stringify(notInAddresses.exec(given)[0])}. Give the address as a browser ` +
+        `shows it when it is copied`,
+    );
   if (!URL.canParse(given)) return refusal(given, "cannot be read as an address. Give https://, the name of the host and the folder");
   const { protocol, username, password, hostname, host, pathname, search, hash } = new URL(given);
-  if (username !== "" || password !== "") return refusal(given, "has a user's name in it, which everyone would read in the manifest. Give the address without it");
-  if (given.includes("?") || given.includes("#") || search !== "" || hash !== "") return refusal(given, "goes on after the folder. Give the address up to ? or #");
-  if (thisMachine.test(hostname)) return refusal(given, "is this machine alone, where npm run excel serves the add-in. Give the address of a host that others reach");
+  if (username !== "" || password !== "")
+    return refusal(given, "has a user's name in it, which everyone would read in the manifest. Give the address without it");
+  if (given.includes("?") || given.includes("#") || search !== "" || hash !== "")
+    return refusal(given, "goes on after the folder. Give the address up to ? or #");
+  if (thisMachine.test(hostname))
+    return refusal(given, "is this machine alone, where npm run excel serves the add-in. Give the address of a host that others reach");
   if (/[.][a-z]{1,5}$/i.test(pathname)) return refusal(given, "names a file. Give the address of the folder it is in");
   const address = `${protocol}//${host}${pathname.replace(/\/+$/, "")}`;
-  return address.length > mostCharacters ? refusal(`${given.slice(0, 60)} …`, `has ${address.length} characters, and a manifest has room for ${mostCharacters}. Give a shorter address`) : { address };
+  return address.length > mostCharacters
+    ? refusal(
+        `${given.slice(0, 60)} …`,
+        `has ${address.length} characters, and a manifest has room for ${mostCharacters}. Give a shorter address`,
+      )
+    : { address };
 };
 
-/** The address to build for, whether for the page of `npm start` alone, nothing where neither is asked for, or a sentence that says what is wrong with what was given. */
+/**
+ * The address to build for, whether for the page of `npm start` alone, nothing where neither is asked for, or a sentence that says what is
+ * wrong with what was given.
+ */
 const buildArguments = (args) => {
   if (args.length === 0) return {};
   const [first, ...rest] = args;

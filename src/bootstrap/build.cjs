@@ -25,7 +25,12 @@ const main = () => {
   // A file that is no longer built must not linger and be served.
   fs.rmSync(path.join(root, "dist"), { recursive: true, force: true });
   const built =
-    run("webpack", ["node_modules/webpack-cli/bin/cli.js", "--config", "webpack.config.js", ...parts.flatMap((name) => ["--config-name", name])]) &&
+    run("webpack", [
+      "node_modules/webpack-cli/bin/cli.js",
+      "--config",
+      "webpack.config.js",
+      ...parts.flatMap((name) => ["--config-name", name]),
+    ]) &&
     run("writing functions.json and the reference", ["dist/tools/generate.js", "dist"]) &&
     run("the licences of what is shipped", ["dist/tools/licences.js"]) &&
     (address === undefined || run("the folder for the host", ["dist/tools/hosting.js", address, "hosted"]));

@@ -20,7 +20,9 @@ const npm = (args, cwd) =>
     ? spawnSync(process.execPath, [process.env.npm_execpath, ...args], { cwd, stdio: "inherit" })
     : spawnSync("npm", args, { cwd, stdio: "inherit", shell: process.platform === "win32" });
 
-/** Folders with a lock of their own: the project, and those named behind the command, such as tests/browser for the browser of the tests. */
+/**
+ * Folders with a lock of their own: the project, and those named behind the command, such as tests/browser for the browser of the tests.
+ */
 const folders = (named) => [root, ...named.map((folder) => path.join(root, folder))];
 
 const install = (folder, why) => {
@@ -30,18 +32,26 @@ const install = (folder, why) => {
   if (status === 0) return true;
   const reason = error?.message ?? (signal ? `it was stopped by ${signal}` : `it ended with code ${status}`);
   console.error(`npm ci did not finish: ${reason}. Its own message is above.`);
-  console.error(`Check the network connection and the free disk space, delete the folder ${path.join(name, "node_modules")}, then run the command again.`);
+  console.error(
+    `Check the network connection and the free disk space, delete the folder ${path.join(name, "node_modules")}, then run the ` +
+      `command again.`,
+  );
   return false;
 };
 
 const main = () => {
   const major = Number(process.versions.node.split(".")[0]);
   if (major < leastNode) {
-    console.error(`Treadsheet needs Node ${leastNode} or newer; this is Node ${process.versions.node}. Install a newer Node, then run the command again.`);
+    console.error(
+      `Treadsheet needs Node ${leastNode} or newer; this is Node ${process.versions.node}. Install a newer Node, then run the ` +
+        `command again.`,
+    );
     return 1;
   }
   const began = performance.now();
-  const wanting = folders(process.argv.slice(2)).map((folder) => ({ folder, why: whyInstall(folder) })).filter(({ why }) => why !== undefined);
+  const wanting = folders(process.argv.slice(2))
+    .map((folder) => ({ folder, why: whyInstall(folder) }))
+    .filter(({ why }) => why !== undefined);
   if (!wanting.every(({ folder, why }) => install(folder, why))) return 1;
   const took = wanting.length === 0 ? 0 : performance.now() - began;
   record("install", took);

@@ -96,9 +96,15 @@ export const svg = ({ says, marks }: Figure): string => {
         const middle: Point = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2];
         const upright = Math.abs(normal[0]) > Math.abs(normal[1]);
         const where: Side = upright ? (normal[0] * aside < 0 ? "left" : "right") : normal[1] * aside > 0 ? "below" : "above";
-        return `<line class="thin" x1="${rounded(a[0])}" y1="${rounded(a[1])}" x2="${rounded(b[0])}" y2="${rounded(b[1])}"/>${tick(a)}${tick(b)}${text(middle, mark.name, where)}`;
+        return (
+          `<line class="thin" x1="${rounded(a[0])}" y1="${rounded(a[1])}" x2="${rounded(b[0])}" ` +
+          `y2="${rounded(b[1])}"/>${tick(a)}${tick(b)}${text(middle, mark.name, where)}`
+        );
       }
     }
   };
-  return `<svg class="figure" role="img" aria-label="${escaped(says)}" viewBox="0 0 ${WIDTH} ${rounded(height)}" width="${WIDTH}" height="${rounded(height)}" xmlns="http://www.w3.org/2000/svg">${marks.map(drawn).join("")}</svg>`;
+  return (
+    `<svg class="figure" role="img" aria-label="${escaped(says)}" viewBox="0 0 ${WIDTH} ${rounded(height)}" width="${WIDTH}" ` +
+    `height="${rounded(height)}" xmlns="http://www.w3.org/2000/svg">${marks.map(drawn).join("")}</svg>`
+  );
 };

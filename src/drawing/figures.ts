@@ -12,7 +12,10 @@ const NOSING = 1.25;
 const TREAD = 1;
 const FLOOR = 0.75;
 const along = ([ax, ay]: Point, [bx, by]: Point, share: number): Point => [ax + (bx - ax) * share, ay + (by - ay) * share];
-const onCircle = (radius: number, degrees: number): Point => [radius * Math.cos(degrees * RADIANS_PER_DEGREE), radius * Math.sin(degrees * RADIANS_PER_DEGREE)];
+const onCircle = (radius: number, degrees: number): Point => [
+  radius * Math.cos(degrees * RADIANS_PER_DEGREE),
+  radius * Math.sin(degrees * RADIANS_PER_DEGREE),
+];
 const arc = (radius: number, from: number, to: number): Point[] =>
   Array.from({ length: 41 }, (_, part) => onCircle(radius, from + ((to - from) * part) / 40));
 
@@ -33,7 +36,9 @@ const first: Point = [-NOSING, RISE];
 const last: Point = [(FLIGHT - 1) * RUN - NOSING, FLIGHT * RISE];
 
 const layout: Figure = {
-  says: "A flight from the side: total rise H, unit rise r, run g from nosing to nosing, nosing p, tread t, and the pitch of the line through the nosings.",
+  says:
+    "A flight from the side: total rise H, unit rise r, run g from nosing to nosing, nosing p, tread t, and the pitch of the line " +
+    "through the nosings.",
   marks: [
     line([-14, 0], [0, 0], ...steps(FLIGHT), [FLIGHT * RUN + 6, FLIGHT * RISE]),
     dashed(...noses(FLIGHT)),
@@ -48,7 +53,12 @@ const layout: Figure = {
 
 const pitch: Figure = {
   says: "Pitch: the angle whose rise is r and whose run is g.",
-  marks: [shape([0, 0], [RUN, 0], [RUN, RISE]), distance([0, 0], [RUN, 0], "g", 12), distance([RUN, RISE], [RUN, 0], "r", -12), said([2.6, 0.75], "pitch", "right")],
+  marks: [
+    shape([0, 0], [RUN, 0], [RUN, RISE]),
+    distance([0, 0], [RUN, 0], "g", 12),
+    distance([RUN, RISE], [RUN, 0], "r", -12),
+    said([2.6, 0.75], "pitch", "right"),
+  ],
 };
 
 const storyPole: Figure = {
@@ -62,12 +72,25 @@ const storyPole: Figure = {
 };
 
 const cutStringer: Figure = {
-  says: "A cut stringer under finished treads: its length along the slope, the throat, which is the wood remaining under the cuts, the drop at the foot by tread less floor, and the hang of its top level cut below the rough upper floor.",
+  says:
+    "A cut stringer under finished treads: its length along the slope, the throat, which is the wood remaining under the cuts, the " +
+    "drop at the foot by tread less floor, and the hang of its top level cut below the rough upper floor.",
   marks: (() => {
     const count = 4;
     const board = 11.25;
-    const { throat } = stringer({ rise: RISE, run: RUN, risers: count, boardWidth: board, treadThickness: TREAD, lowerBuildUp: FLOOR, upperBuildUp: FLOOR });
-    const cuts: Point[] = Array.from({ length: count - 1 }, (_, k): Point[] => [[k * RUN, (k + 1) * RISE - TREAD], [(k + 1) * RUN, (k + 1) * RISE - TREAD]]).flat();
+    const { throat } = stringer({
+      rise: RISE,
+      run: RUN,
+      risers: count,
+      boardWidth: board,
+      treadThickness: TREAD,
+      lowerBuildUp: FLOOR,
+      upperBuildUp: FLOOR,
+    });
+    const cuts: Point[] = Array.from({ length: count - 1 }, (_, k): Point[] => [
+      [k * RUN, (k + 1) * RISE - TREAD],
+      [(k + 1) * RUN, (k + 1) * RISE - TREAD],
+    ]).flat();
     const slope = Math.hypot(RISE, RUN);
     const under: Point = [(throat * RISE) / slope, (-throat * RUN) / slope];
     const lowInner: Point = [RUN, RISE - TREAD];
@@ -90,7 +113,9 @@ const cutStringer: Figure = {
 };
 
 const headroomFigure: Figure = {
-  says: "Headroom h plumb from the line of the nosings to the underside at the far edge of an opening, floor F thick; the opening L is level from the landing nosing.",
+  says:
+    "Headroom h plumb from the line of the nosings to the underside at the far edge of an opening, floor F thick; the opening L is " +
+    "level from the landing nosing.",
   marks: [
     line([-14, 0], [0, 0], ...steps(FLIGHT), [FLIGHT * RUN + 8, FLIGHT * RISE]),
     dashed([-14, RISE - (14 - NOSING) * (RISE / RUN)], last),
@@ -103,10 +128,23 @@ const headroomFigure: Figure = {
 };
 
 const skirtFigure: Figure = {
-  says: "A closed skirt shows m above the nosing line, square to it, and reaches down to the lowest back corner of a tread; plumb ends, a level cut on the floor.",
+  says:
+    "A closed skirt shows m above the nosing line, square to it, and reaches down to the lowest back corner of a tread; plumb " +
+    "ends, a level cut on the floor.",
   marks: (() => {
     const shows = 3;
-    const found = skirt({ rise: RISE, run: RUN, risers: FLIGHT, nosing: NOSING, treadThickness: TREAD, lowerBuildUp: 0, boardWidth: 10, shows, foot: 4, head: 4 });
+    const found = skirt({
+      rise: RISE,
+      run: RUN,
+      risers: FLIGHT,
+      nosing: NOSING,
+      treadThickness: TREAD,
+      lowerBuildUp: 0,
+      boardWidth: 10,
+      shows,
+      foot: 4,
+      head: 4,
+    });
     const slope = Math.hypot(RISE, RUN);
     const above: Point = [(-shows * RISE) / slope, (shows * RUN) / slope];
     const lift = (shows * slope) / RUN;
@@ -127,7 +165,9 @@ const skirtFigure: Figure = {
 };
 
 const railFigure: Figure = {
-  says: "The rail runs with the nosings, a plumb handrail height above them; its length is from the first nosing to the landing nosing along the rake.",
+  says:
+    "The rail runs with the nosings, a plumb handrail height above them; its length is from the first nosing to the landing nosing " +
+    "along the rake.",
   marks: [
     line([-6, 0], [0, 0], ...steps(FLIGHT), [FLIGHT * RUN + 6, FLIGHT * RISE]),
     dashed(first, last),
@@ -138,11 +178,16 @@ const railFigure: Figure = {
 };
 
 const winders: Figure = {
-  says: "Winders turn through A about a centre: depth is straight between nosings at radius R, the arc runs along the walkline; on straight walls nosings are measured from the foot of the perpendicular.",
+  says:
+    "Winders turn through A about a centre: depth is straight between nosings at radius R, the arc runs along the walkline; on " +
+    "straight walls nosings are measured from the foot of the perpendicular.",
   marks: (() => {
     const [inner, width, walkline] = [6, 36, 12];
     const outer = inner + width;
-    const wall = (degrees: number): Point => (degrees <= 45 ? [outer, outer * Math.tan(degrees * RADIANS_PER_DEGREE)] : [outer * Math.tan((90 - degrees) * RADIANS_PER_DEGREE), outer]);
+    const wall = (degrees: number): Point =>
+      degrees <= 45
+        ? [outer, outer * Math.tan(degrees * RADIANS_PER_DEGREE)]
+        : [outer * Math.tan((90 - degrees) * RADIANS_PER_DEGREE), outer];
     return [
       thin(...arc(inner, 0, 90)),
       dashed(...arc(inner + walkline, 0, 90)),
@@ -168,7 +213,9 @@ const balusters: Figure = {
       line([-2, 14], [clear + 2, 14]),
       shape([-2, 0], [0, 0], [0, 14], [-2, 14]),
       shape([clear, 0], [clear + 2, 0], [clear + 2, 14], [clear, 14]),
-      ...Array.from({ length: count }, (_, index) => shape([left(index), 0], [left(index) + width, 0], [left(index) + width, 14], [left(index), 14])),
+      ...Array.from({ length: count }, (_, index) =>
+        shape([left(index), 0], [left(index) + width, 0], [left(index) + width, 14], [left(index), 14]),
+      ),
       distance([0, -1], [clear, -1], "S", 6),
       distance([0, 6], [gap, 6], "gap", 0),
       distance([left(1), 15], [left(1) + width, 15], "w", -4),
@@ -195,7 +242,9 @@ const arcFigure: Figure = {
 };
 
 const finished: Figure = {
-  says: "Rough rises run from sub-tread to sub-tread; the first finished rise gains the tread t and loses the lower floor a, the last gains the upper floor b and loses the tread.",
+  says:
+    "Rough rises run from sub-tread to sub-tread; the first finished rise gains the tread t and loses the lower floor a, the last " +
+    "gains the upper floor b and loses the tread.",
   marks: [
     line([-8, 0], [0, 0], [0, RISE], [RUN, RISE], [RUN, 2 * RISE], [2 * RUN, 2 * RISE], [2 * RUN, 3 * RISE], [2 * RUN + 12, 3 * RISE]),
     shape([-NOSING, RISE], [RUN, RISE], [RUN, RISE + TREAD], [-NOSING, RISE + TREAD]),
@@ -237,7 +286,9 @@ const packingFigure: Figure = {
 };
 
 const leanFigure: Figure = {
-  says: "A skirt that is off square to the sub-tread by an offset over a height leans by the angle between; positive leans away from the piece, whose face is then longer than its underside.",
+  says:
+    "A skirt that is off square to the sub-tread by an offset over a height leans by the angle between; positive leans away from " +
+    "the piece, whose face is then longer than its underside.",
   marks: [
     dashed([0, 0], [0, 12]),
     line([0, 0], [-3, 12]),
@@ -250,14 +301,22 @@ const leanFigure: Figure = {
 };
 
 const tread: Figure = {
-  says: "A tread from above: back BL to BR along the riser face, front FL to FR on the edge of the sub-tread a run M away, both diagonals, the piece carried on to its depth D; a mitred return on the right, its toe measured along the nose from the finished nose corner at the wall, its heel from the finished wall end on a line the return's width w behind the nose.",
+  says:
+    "A tread from above: back BL to BR along the riser face, front FL to FR on the edge of the sub-tread a run M away, both " +
+    "diagonals, the piece carried on to its depth D; a mitred return on the right, its toe measured along the nose from the " +
+    "finished nose corner at the wall, its heel from the finished wall end on a line the return's width w behind the nose.",
   marks: (() => {
     const [distanceRead, depth, back, s, farRight] = [10, 14, 36, 1.5, 38];
     const carried = (x: number, from: number, to = depth): number => from + ((x - from) * to) / distanceRead;
     const [leftNose, rightNose] = [carried(s, 0), carried(farRight, back)];
     const angleOf = (out: number): number => Math.atan2(out, distanceRead) * DEGREES_PER_RADIAN;
     const width = 2.5;
-    const found = returnMarks(angleOf(farRight - back), angleOf(-s), { back, front: rightNose - leftNose }, { depth, overhang: width, returnWidth: width, backGap: 0 });
+    const found = returnMarks(
+      angleOf(farRight - back),
+      angleOf(-s),
+      { back, front: rightNose - leftNose },
+      { depth, overhang: width, returnWidth: width, backGap: 0 },
+    );
     const [toe, heel] = [leftNose + found.toe, leftNose + found.heel];
     const hook = carried(s, 0, depth - width);
     return [
@@ -344,9 +403,13 @@ const gapFigure: Figure = {
 };
 
 const holdingTheTape: Figure = {
-  says: "Three ways of holding the tape, seen from the side: off, from the rough riser to the edge of the sub-tread; behind, from the finished riser behind to that edge; both, from the finished riser behind to the face of the one in front. The finished tread lies between the finished riser behind and its nosing.",
+  says:
+    "Three ways of holding the tape, seen from the side: off, from the rough riser to the edge of the sub-tread; behind, from the " +
+    "finished riser behind to that edge; both, from the finished riser behind to the face of the one in front. The finished tread " +
+    "lies between the finished riser behind and its nosing.",
   marks: (() => {
-    // The stair goes up to the left; the tread read lies in the middle. Rough faces at 0 and at the sub-tread's edge, a riser thick each way.
+    // The stair goes up to the left; the tread read lies in the middle. Rough faces at 0 and at the sub-tread's edge, a riser thick each
+    // way.
     const [run, thick, sub] = [10, 1.2, 1];
     const edge = run;
     return [
@@ -370,7 +433,10 @@ const holdingTheTape: Figure = {
 
 /** A piece between two skirts, seen from its nose or its bottom: one leans or flares away, the other comes in over it. */
 const settings = (nose: string, other: string): Figure => ({
-  says: `What left set and right set say. From above, ${nose} toward you: the near end of the blade's path swings left or right of square. From the ${nose}, face up: where the blade leans away from the piece the face is longer, where it leans over the piece the ${other} is longer.`,
+  says:
+    `What left set and right set say. From above, ${nose} toward you: the near end of the blade's path swings left or right of ` +
+    `square. From the ${nose}, face up: where the blade leans away from the piece the face is longer, where it leans over the piece ` +
+    `the ${other} is longer.`,
   marks: [
     shape([0, 0], [36, 0], [38, -8], [-1.5, -8]),
     dashed([0, 0], [0, -10]),
@@ -388,8 +454,26 @@ const settings = (nose: string, other: string): Figure => ({
 
 /** Plain figures for each geometric function, by its name. */
 export const FIGURES: Readonly<Record<string, readonly Figure[]>> = {
-  LAYOUT: [layout], PITCH: [pitch], STORYPOLE: [storyPole], STRINGER: [cutStringer], OPENING: [headroomFigure], HEADROOM: [headroomFigure], SKIRT: [skirtFigure],
-  RAIL: [railFigure], WINDERS: [winders], BALUSTERS: [balusters], ARC: [arcFigure], FINISHED: [finished], EQUALIZE: [equalize], PACKING: [packingFigure], LEAN: [leanFigure],
-  TREADFIT: [tread, holdingTheTape, settings("nose", "underside")], RISERFIT: [riser, settings("bottom", "back")], NOTCH: [notchFigure], RISERHEIGHT: [riserHeight],
-  RELIEF: [bevelFigure], BEVEL: [bevelFigure], GAP: [gapFigure],
+  LAYOUT: [layout],
+  PITCH: [pitch],
+  STORYPOLE: [storyPole],
+  STRINGER: [cutStringer],
+  OPENING: [headroomFigure],
+  HEADROOM: [headroomFigure],
+  SKIRT: [skirtFigure],
+  RAIL: [railFigure],
+  WINDERS: [winders],
+  BALUSTERS: [balusters],
+  ARC: [arcFigure],
+  FINISHED: [finished],
+  EQUALIZE: [equalize],
+  PACKING: [packingFigure],
+  LEAN: [leanFigure],
+  TREADFIT: [tread, holdingTheTape, settings("nose", "underside")],
+  RISERFIT: [riser, settings("bottom", "back")],
+  NOTCH: [notchFigure],
+  RISERHEIGHT: [riserHeight],
+  RELIEF: [bevelFigure],
+  BEVEL: [bevelFigure],
+  GAP: [gapFigure],
 };

@@ -9,7 +9,9 @@ export const rangeOf = (context: Excel.RequestContext, { sheet, row, column, row
   context.workbook.worksheets.getItem(sheet).getRangeByIndexes(row, column, rows, columns);
 
 /** The sheets that places are on, each once. */
-export const sheetsOf = (places: readonly { readonly sheet: string }[]): readonly string[] => [...new Set(places.map(({ sheet }) => sheet))];
+export const sheetsOf = (places: readonly { readonly sheet: string }[]): readonly string[] => [
+  ...new Set(places.map(({ sheet }) => sheet)),
+];
 
 /** A cell from what Excel answers for it: formulas holds the value where there is no formula, and an error's text is its value. */
 const held = (formula: unknown, value: unknown, type: unknown, format: unknown): HeldCell => ({
@@ -45,17 +47,25 @@ export const excelCells: Pick<CellHost, "read" | "write"> = {
       for (const range of ranges) range.load("formulas,values,valueTypes,numberFormat");
       await context.sync();
       return ranges.map(({ formulas, values, valueTypes, numberFormat }) =>
-        formulas.map((row, down) => row.map((formula: unknown, right) => held(formula, values[down]?.[right], valueTypes[down]?.[right], numberFormat[down]?.[right]))),
+        formulas.map((row, down) =>
+          row.map((formula: unknown, right) =>
+            held(formula, values[down]?.[right], valueTypes[down]?.[right], numberFormat[down]?.[right]),
+          ),
+        ),
       );
     }),
   write: (blocks) =>
-    run({ asked: `to write to ${sheetsOf(blocks.map(({ at }) => at)).join(", ")}`, sheets: sheetsOf(blocks.map(({ at }) => at)) }, async (context) => {
-      for (const { at, cells } of blocks) {
-        const range = rangeOf(context, { ...at, rows: cells.length, columns: Math.max(...cells.map((row) => row.length)) });
-        // The format first: a text that comes into a cell of another format might be taken for a date.
-        if (cells.flat().some((cell) => cell?.format !== undefined)) range.numberFormat = matrix(cells, ({ format }) => format);
-        if (cells.flat().some((cell) => cell?.formula !== undefined || cell?.value !== undefined)) range.formulas = matrix(cells, enteredText);
-      }
-      await context.sync();
-    }),
+    run(
+      { asked: `to write to ${sheetsOf(blocks.map(({ at }) => at)).join(", ")}`, sheets: sheetsOf(blocks.map(({ at }) => at)) },
+      async (context) => {
+        for (const { at, cells } of blocks) {
+          const range = rangeOf(context, { ...at, rows: cells.length, columns: Math.max(...cells.map((row) => row.length)) });
+          // The format first: a text that comes into a cell of another format might be taken for a date.
+          if (cells.flat().some((cell) => cell?.format !== undefined)) range.numberFormat = matrix(cells, ({ format }) => format);
+          if (cells.flat().some((cell) => cell?.formula !== undefined || cell?.value !== undefined))
+            range.formulas = matrix(cells, enteredText);
+        }
+        await context.sync();
+      },
+    ),
 };

@@ -22,8 +22,14 @@ export const excelHost = (supports: Supports): Pick<PaneHost, "cells" | "sheets"
     lacks.push(`${without} This Excel is too old for it: update Excel to one with ${EXCEL_API} ${version}.`);
     return false;
   };
-  if (!has(CELLS, "Inserting functions, ready sheets, Why? and Mend are switched off; the functions themselves work in cells.")) return { lacks };
-  const spills = has(["spills"], "Whether cells belong to a spilled table cannot be seen before an insert, and Why? cannot tell for spilled cells.") ? excelSpills : noSpills;
+  if (!has(CELLS, "Inserting functions, ready sheets, Why? and Mend are switched off; the functions themselves work in cells."))
+    return { lacks };
+  const spills = has(
+    ["spills"],
+    "Whether cells belong to a spilled table cannot be seen before an insert, and Why? cannot tell for spilled cells.",
+  )
+    ? excelSpills
+    : noSpills;
   return {
     lacks,
     cells: { ...excelCells, ...excelSelection, ...spills },

@@ -14,7 +14,10 @@ export const guards = async (names: readonly string[]): Promise<Guards> => {
       const protections = [...new Set(names)].map((name) => ({ name, protection: context.workbook.worksheets.getItem(name).protection }));
       for (const { protection } of protections) protection.load("protected");
       await context.sync();
-      return { protectedSheets: protections.flatMap(({ name, protection }) => (protection.protected ? [name] : [])), isReadOnly: context.workbook.readOnly };
+      return {
+        protectedSheets: protections.flatMap(({ name, protection }) => (protection.protected ? [name] : [])),
+        isReadOnly: context.workbook.readOnly,
+      };
     });
   } catch {
     return NO_GUARDS;

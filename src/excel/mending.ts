@@ -14,7 +14,9 @@ export const excelMending: MendingHost = {
       return found.map(({ sheet, used }) => ({
         name: sheet.name,
         isProtected: sheet.protection.protected,
-        used: used.isNullObject ? undefined : { sheet: sheet.name, row: used.rowIndex, column: used.columnIndex, rows: used.rowCount, columns: used.columnCount },
+        used: used.isNullObject
+          ? undefined
+          : { sheet: sheet.name, row: used.rowIndex, column: used.columnIndex, rows: used.rowCount, columns: used.columnCount },
       }));
     }),
   recalculate: () =>

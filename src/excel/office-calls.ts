@@ -10,15 +10,23 @@ export type OfficePart = "start" | "run" | "guards" | "cells" | "selection" | "s
 export const EXCEL_API = "ExcelApi";
 
 const everywhere = (...members: readonly string[]): readonly OfficeCall[] => members.map((member) => ({ member }));
-const since = (version: string, ...members: readonly string[]): readonly OfficeCall[] => members.map((member) => ({ member, since: version }));
+const since = (version: string, ...members: readonly string[]): readonly OfficeCall[] =>
+  members.map((member) => ({ member, since: version }));
 
 const SYNC = everywhere("Excel.RequestContext.workbook", "OfficeExtension.ClientRequestContext.sync");
 
 /** Every member of the platform's interface that is called, by file, with the requirement set its documentation names. */
 export const officeCalls: Readonly<Record<OfficePart, readonly OfficeCall[]>> = {
   start: everywhere(
-    "Office.onReady", "Office.onReady.callback.info.host", "Office.HostType", "Office.HostType.Excel", "Office.context", "Office.Context.requirements",
-    "Office.RequirementSetSupport.isSetSupported", "Office.Context.officeTheme", "Office.OfficeTheme.isDarkTheme",
+    "Office.onReady",
+    "Office.onReady.callback.info.host",
+    "Office.HostType",
+    "Office.HostType.Excel",
+    "Office.context",
+    "Office.Context.requirements",
+    "Office.RequirementSetSupport.isSetSupported",
+    "Office.Context.officeTheme",
+    "Office.OfficeTheme.isDarkTheme",
   ),
   run: everywhere("Excel.run"),
   guards: [
@@ -31,13 +39,28 @@ export const officeCalls: Readonly<Record<OfficePart, readonly OfficeCall[]>> = 
   cells: [
     ...SYNC,
     ...everywhere("Excel.Range.load"),
-    ...since("1.1", "Excel.Workbook.worksheets", "Excel.WorksheetCollection.getItem", "Excel.Range.formulas", "Excel.Range.values", "Excel.Range.valueTypes", "Excel.Range.numberFormat"),
+    ...since(
+      "1.1",
+      "Excel.Workbook.worksheets",
+      "Excel.WorksheetCollection.getItem",
+      "Excel.Range.formulas",
+      "Excel.Range.values",
+      "Excel.Range.valueTypes",
+      "Excel.Range.numberFormat",
+    ),
     ...since("1.7", "Excel.Worksheet.getRangeByIndexes"),
   ],
   selection: [
     ...SYNC,
     ...everywhere("Excel.Range.load", "Excel.Worksheet.load", "OfficeExtension.EventHandlers.add"),
-    ...since("1.1", "Excel.Workbook.worksheets", "Excel.Range.rowIndex", "Excel.Range.columnIndex", "Excel.Range.worksheet", "Excel.Worksheet.name"),
+    ...since(
+      "1.1",
+      "Excel.Workbook.worksheets",
+      "Excel.Range.rowIndex",
+      "Excel.Range.columnIndex",
+      "Excel.Range.worksheet",
+      "Excel.Worksheet.name",
+    ),
     ...since("1.2", "Excel.Workbook.onSelectionChanged"),
     ...since("1.7", "Excel.Workbook.getActiveCell"),
     ...since("1.8", "Excel.WorksheetCollection.onCalculated"),
@@ -51,19 +74,46 @@ export const officeCalls: Readonly<Record<OfficePart, readonly OfficeCall[]>> = 
     ...SYNC,
     ...everywhere("Excel.WorksheetCollection.load", "Excel.WorksheetCollection.items"),
     ...since(
-      "1.1", "Excel.Workbook.worksheets", "Excel.WorksheetCollection.add", "Excel.Worksheet.name", "Excel.Worksheet.activate", "Excel.Worksheet.delete", "Excel.Worksheet.getRange",
-      "Excel.Range.formulas", "Excel.Range.numberFormat", "Excel.Range.format", "Excel.RangeFormat.font", "Excel.RangeFormat.fill", "Excel.RangeFormat.wrapText",
-      "Excel.RangeFont.bold", "Excel.RangeFont.italic", "Excel.RangeFont.size", "Excel.RangeFont.color", "Excel.RangeFill.color",
+      "1.1",
+      "Excel.Workbook.worksheets",
+      "Excel.WorksheetCollection.add",
+      "Excel.Worksheet.name",
+      "Excel.Worksheet.activate",
+      "Excel.Worksheet.delete",
+      "Excel.Worksheet.getRange",
+      "Excel.Range.formulas",
+      "Excel.Range.numberFormat",
+      "Excel.Range.format",
+      "Excel.RangeFormat.font",
+      "Excel.RangeFormat.fill",
+      "Excel.RangeFormat.wrapText",
+      "Excel.RangeFont.bold",
+      "Excel.RangeFont.italic",
+      "Excel.RangeFont.size",
+      "Excel.RangeFont.color",
+      "Excel.RangeFill.color",
     ),
     ...since("1.2", "Excel.RangeFormat.columnWidth"),
     ...since("1.7", "Excel.Worksheet.getRangeByIndexes", "Excel.Worksheet.freezePanes", "Excel.WorksheetFreezePanes.freezeRows"),
   ],
   mending: [
     ...SYNC,
-    ...everywhere("Excel.WorksheetCollection.load", "Excel.WorksheetCollection.items", "Excel.Range.load", "OfficeExtension.ClientObject.isNullObject"),
+    ...everywhere(
+      "Excel.WorksheetCollection.load",
+      "Excel.WorksheetCollection.items",
+      "Excel.Range.load",
+      "OfficeExtension.ClientObject.isNullObject",
+    ),
     ...since(
-      "1.1", "Excel.Workbook.worksheets", "Excel.Workbook.application", "Excel.Application.calculate", "Excel.Worksheet.name", "Excel.Range.rowIndex", "Excel.Range.columnIndex",
-      "Excel.Range.rowCount", "Excel.Range.columnCount",
+      "1.1",
+      "Excel.Workbook.worksheets",
+      "Excel.Workbook.application",
+      "Excel.Application.calculate",
+      "Excel.Worksheet.name",
+      "Excel.Range.rowIndex",
+      "Excel.Range.columnIndex",
+      "Excel.Range.rowCount",
+      "Excel.Range.columnCount",
     ),
     ...since("1.2", "Excel.Worksheet.protection", "Excel.WorksheetProtection.protected"),
     ...since("1.4", "Excel.Worksheet.getUsedRangeOrNullObject"),

@@ -9,7 +9,10 @@ export interface Where {
 
 const LATER = "Wait until Excel is idle and try again.";
 
-/** Codes of Excel.ErrorCodes and OfficeExtension.ErrorCodes, with what would do: error handling with the application-specific JavaScript APIs. */
+/**
+ * Codes of Excel.ErrorCodes and OfficeExtension.ErrorCodes, with what would do: error handling with the application-specific JavaScript
+ * APIs.
+ */
 const WORDS: Readonly<Record<string, string>> = {
   InvalidOperationInCellEditMode: "a cell is being edited. Press Enter or Esc in the sheet, then try again.",
   InactiveWorkbook: "another workbook is in front. Click into this workbook and try again.",
@@ -52,9 +55,22 @@ export const refusal = (error: unknown, { asked, protectedSheets, isReadOnly }: 
   const code = codeOf(error);
   const refused = `Excel refused ${asked}: `;
   if (GUARDED.includes(code) && protectedSheets.length > 0) {
-    return `${refused}${protectedSheets.join(", ")} ${protectedSheets.length === 1 ? "is" : "are"} protected. Unprotect (Review, Unprotect Sheet), or go to a sheet that is not.`;
+    return (
+      `${refused}${protectedSheets.join(", ")} ${protectedSheets.length === 1 ? "is" : "are"} protected. Unprotect (Review, ` +
+      `Unprotect Sheet), or go to a sheet that is not.`
+    );
   }
-  if (GUARDED.includes(code) && isReadOnly) return `${refused}the workbook is open for reading only. Save a copy or choose Edit, and try again.`;
-  if (code === "AccessDenied") return `${refused}the sheet or the workbook is protected or open for reading only. Take the protection off (Review), or save a copy, and try again.`;
-  return refused + (WORDS[code] ?? `it gave no reason that we know (${code === "" ? String(error instanceof Error ? error.message : error) : code}). Select an empty cell of a plain sheet and try again.`);
+  if (GUARDED.includes(code) && isReadOnly)
+    return `${refused}the workbook is open for reading only. Save a copy or choose Edit, and try again.`;
+  if (code === "AccessDenied")
+    return (
+      `${refused}the sheet or the workbook is protected or open for reading only. Take the protection off (Review), or save a ` +
+      `copy, and try again.`
+    );
+  return (
+    refused +
+    (WORDS[code] ??
+      `it gave no reason that we know (${code === "" ? String(error instanceof Error ? error.message : error) : code}). Select ` +
+        `an empty cell of a plain sheet and try again.`)
+  );
 };

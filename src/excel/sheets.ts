@@ -23,14 +23,19 @@ const stretches = (cells: SheetData["cells"]): readonly Stretch[] => {
     .sort((one, other) => one.row - other.row || one.column - other.column);
   for (const { row, column, look } of styled) {
     const last = found[found.length - 1];
-    if (last !== undefined && last.row === row && last.look === look && last.column + last.columns === column) found[found.length - 1] = { ...last, columns: last.columns + 1 };
+    if (last !== undefined && last.row === row && last.look === look && last.column + last.columns === column)
+      found[found.length - 1] = { ...last, columns: last.columns + 1 };
     else found.push({ row, column, columns: 1, look });
   }
   return found;
 };
 
 const put = ({ value, formula, format }: CellData) =>
-  enteredText({ ...(formula === undefined ? {} : { formula }), ...(value === undefined ? {} : { value }), ...(format === undefined ? {} : { format }) });
+  enteredText({
+    ...(formula === undefined ? {} : { formula }),
+    ...(value === undefined ? {} : { value }),
+    ...(format === undefined ? {} : { format }),
+  });
 
 const show = (range: Excel.Range, { bold, italic, size, ink, fill, wrap }: CellLook): void => {
   const { format } = range;
@@ -56,7 +61,8 @@ const filled = (sheet: Excel.Worksheet, { cells, columnWidths = {}, frozenRows =
   range.numberFormat = formats;
   range.formulas = entries;
   for (const { row, column, columns: width, look } of stretches(cells)) show(sheet.getRangeByIndexes(row, column, 1, width), look);
-  for (const [column, pixels] of Object.entries(columnWidths)) sheet.getRange(`${column}:${column}`).format.columnWidth = pixels * POINTS_A_PIXEL;
+  for (const [column, pixels] of Object.entries(columnWidths))
+    sheet.getRange(`${column}:${column}`).format.columnWidth = pixels * POINTS_A_PIXEL;
   if (frozenRows > 0) sheet.freezePanes.freezeRows(frozenRows);
 };
 

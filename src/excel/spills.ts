@@ -19,7 +19,9 @@ export const excelSpills: Pick<CellHost, "spills" | "touchesSpill"> = {
       await context.sync();
       return places.map(({ sheet }, index): Block | undefined => {
         const range = found[index];
-        return range === undefined || range.isNullObject ? undefined : { sheet, row: range.rowIndex, column: range.columnIndex, rows: range.rowCount, columns: range.columnCount };
+        return range === undefined || range.isNullObject
+          ? undefined
+          : { sheet, row: range.rowIndex, column: range.columnIndex, rows: range.rowCount, columns: range.columnCount };
       });
     }),
   touchesSpill: (block) =>

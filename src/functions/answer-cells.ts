@@ -70,7 +70,9 @@ export const answerCells = (filled: ReadonlyMap<string, unknown>, context: Conte
   }
   if (result.kind === "row") {
     const row = answer as ResultRow;
-    const columns = Object.fromEntries(Object.entries(result.columns).filter(([key, { mayLack }]) => mayLack !== true || row[key] !== undefined));
+    const columns = Object.fromEntries(
+      Object.entries(result.columns).filter(([key, { mayLack }]) => mayLack !== true || row[key] !== undefined),
+    );
     return [answerRow(row, columns, context)];
   }
   if (result.kind === "lengths") {

@@ -1,6 +1,17 @@
 import type { Unit } from "../solver/length/length";
 import { answerCells } from "./answer-cells";
-import { type Answer, type AnswerCells, type Failed, failed, type GivenCells, givenCells, isEmpty, isEmptyOrZero, isFailed, isInvocation } from "./cells";
+import {
+  type Answer,
+  type AnswerCells,
+  type Failed,
+  failed,
+  type GivenCells,
+  givenCells,
+  isEmpty,
+  isEmptyOrZero,
+  isFailed,
+  isInvocation,
+} from "./cells";
 import { type CellParameter, type Declaration, isRange, takesEach } from "./declare";
 import { KINDS } from "./kinds";
 import { size, tooLarge } from "./range-size";
@@ -26,7 +37,8 @@ const once = (given: Arguments, context: Context): Answer | AnswerCells => {
   return answerCells(filled, context, shape);
 };
 
-const isZeroPossible = (parameter: CellParameter): boolean => ("sign" in parameter && parameter.sign !== "positive") || KINDS[parameter.kind].hasZero === true;
+const isZeroPossible = (parameter: CellParameter): boolean =>
+  ("sign" in parameter && parameter.sign !== "positive") || KINDS[parameter.kind].hasZero === true;
 
 /** Answers cell by cell where a range stands for one value; undefined where none does. */
 const lifted = (given: Arguments, context: Context): AnswerCells | Failed | undefined => {

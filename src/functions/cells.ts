@@ -28,7 +28,8 @@ export const isFailed = (value: unknown): value is Failed =>
 const HOLDS = "the cell given holds";
 
 /** The error of a cell given for an argument as a whole: its own sentence where it brings one, else the argument it was given for. */
-export const givenFor = (name: string, { says, failed: code }: Failed): Failed => failed(says.startsWith(HOLDS) ? `${name}: ${says}` : says, code);
+export const givenFor = (name: string, { says, failed: code }: Failed): Failed =>
+  failed(says.startsWith(HOLDS) ? `${name}: ${says}` : says, code);
 
 const PASSED_ON: readonly string[] = ["#VALUE!", "#N/A", "#DIV/0!", "#NUM!", "#NULL!"] satisfies ErrorCode[];
 
@@ -73,7 +74,13 @@ export const givenCells = (raw: unknown): GivenCells => {
  * a cell its code.
  */
 export const isInvocation = (raw: unknown): boolean =>
-  typeof raw === "object" && raw !== null && !Array.isArray(raw) && !isFailed(raw) && !("type" in raw) && !("basicValue" in raw) && errorCell(raw) === undefined;
+  typeof raw === "object" &&
+  raw !== null &&
+  !Array.isArray(raw) &&
+  !isFailed(raw) &&
+  !("type" in raw) &&
+  !("basicValue" in raw) &&
+  errorCell(raw) === undefined;
 
 /** Nothing stands in the cell: the host gave nothing, or an empty text. */
 export const isEmpty = (cell: Given): cell is null | string =>

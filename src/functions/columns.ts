@@ -62,7 +62,9 @@ export interface ColumnValueOf {
   readonly choice: string;
 }
 
-type ColumnValue<C extends Column> = C extends { readonly kind: "choice"; readonly options: readonly (infer O)[] } ? O : ColumnValueOf[C["kind"]];
+type ColumnValue<C extends Column> = C extends { readonly kind: "choice"; readonly options: readonly (infer O)[] }
+  ? O
+  : ColumnValueOf[C["kind"]];
 
 /** A column is always there in a row when it has a default, is required and its cells too, or reads an empty cell as 0. */
 type Present<C extends Column> = C extends { readonly default: unknown }
@@ -84,4 +86,9 @@ export type RowOf<C extends Columns> = Simplified<
   }
 >;
 
-export const table = <const C extends Columns>(name: string, says: string, columns: C, further: Partial<Pick<Table, "ambiguous" | "takes">> = {}): Table<C> => ({ name, says, columns, takes: [], ...further });
+export const table = <const C extends Columns>(
+  name: string,
+  says: string,
+  columns: C,
+  further: Partial<Pick<Table, "ambiguous" | "takes">> = {},
+): Table<C> => ({ name, says, columns, takes: [], ...further });

@@ -6,7 +6,14 @@ import { pieces, stock } from "./tables";
 
 /** The arguments of the functions that tell of one cutting plan. */
 export const CUTTING = {
-  pieces: { kind: "table", table: pieces, badRows: "refuse", says: "What is to be cut; a grade is cut only from stock of the same grade, a width and thickness only from stock at least as wide and thick." },
+  pieces: {
+    kind: "table",
+    table: pieces,
+    badRows: "refuse",
+    says:
+      "What is to be cut; a grade is cut only from stock of the same grade, a width and thickness " +
+      "only from stock at least as wide and thick.",
+  },
   stock: {
     kind: "table",
     table: stock,
@@ -14,8 +21,19 @@ export const CUTTING = {
     says: "What it can be cut from. Where there is a column `available`, an empty cell means none, and `any` no limit.",
   },
   kerf: { kind: "length", sign: "not negative", default: "1/8", says: "Width the blade removes at every cut." },
-  trim: { kind: "length", sign: "not negative", default: 0, says: "Cut off each end of every stick before it is used, the kerf of that cut inside it." },
-  keep: { kind: "length", sign: "not negative", optional: true, says: "Least length of an end that is kept as an offcut.", without: "Left out: no offcuts are counted." },
+  trim: {
+    kind: "length",
+    sign: "not negative",
+    default: 0,
+    says: "Cut off each end of every stick before it is used, the kerf of that cut inside it.",
+  },
+  keep: {
+    kind: "length",
+    sign: "not negative",
+    optional: true,
+    says: "Least length of an end that is kept as an offcut.",
+    without: "Left out: no offcuts are counted.",
+  },
   unit,
   headings,
 } as const;
@@ -26,17 +44,31 @@ export const CUTTING_PROBLEMS = {
     cell: "#VALUE!",
     says: "price: stock {stock} ({length}) is empty or 0; give its price, or write yes under owned if it is on hand",
   },
-  "owned-without-limit": { cell: "#VALUE!", says: "available: stock {stock} ({length}) is owned without a number; say how many are on hand, or give its price" },
-  "too-many-pieces": { cell: "#VALUE!", says: "pieces: {count} pieces are more than one plan takes; split the job into plans of {most} or fewer" },
-  "too-much-stock": { cell: "#VALUE!", says: "stock: {count} rows are more than one plan takes; leave out what will not be cut, {most} rows or fewer" },
-  "too-many-parts": { cell: "#VALUE!", says: "pieces: {count} grades and sizes that share no stock are more than one plan takes; split the job into plans of {most} or fewer" },
+  "owned-without-limit": {
+    cell: "#VALUE!",
+    says: "available: stock {stock} ({length}) is owned without a number; say how many are on hand, or give its price",
+  },
+  "too-many-pieces": {
+    cell: "#VALUE!",
+    says: "pieces: {count} pieces are more than one plan takes; split the job into plans of {most} or fewer",
+  },
+  "too-much-stock": {
+    cell: "#VALUE!",
+    says: "stock: {count} rows are more than one plan takes; leave out what will not be cut, {most} rows or fewer",
+  },
+  "too-many-parts": {
+    cell: "#VALUE!",
+    says: "pieces: {count} grades and sizes that share no stock are more than one plan takes; split the job into plans of {most} or fewer",
+  },
   "no-stock-available": {
     cell: "#N/A",
     says: "available: piece {piece} ({length}) has no stock: of every row of its grade 0 are available; write how many there are, or `any`",
   },
   "no-stock-of-grade": {
     cell: "#N/A",
-    says: 'grade: piece {piece} ({length}) is of grade "{grade}", and no stock of that grade is available; add one, or leave both grades empty',
+    says:
+      'grade: piece {piece} ({length}) is of grade "{grade}", and no stock of that grade is available; add one, or leave both ' +
+      "grades empty",
   },
   "stock-without-width": {
     cell: "#VALUE!",
@@ -46,29 +78,53 @@ export const CUTTING_PROBLEMS = {
     cell: "#VALUE!",
     says: "thickness: stock {stock} ({length}) has none, and piece {piece} is {size} thick; give the thickness of the stock",
   },
-  "piece-too-wide": { cell: "#N/A", says: "width: piece {piece} is {width} wide, and the widest available stock of its grade is {widest}; add wider stock" },
-  "piece-too-thick": { cell: "#N/A", says: "thickness: piece {piece} is {thickness} thick, and the thickest available stock of its grade is {thickest}; add thicker stock" },
+  "piece-too-wide": {
+    cell: "#N/A",
+    says: "width: piece {piece} is {width} wide, and the widest available stock of its grade is {widest}; add wider stock",
+  },
+  "piece-too-thick": {
+    cell: "#N/A",
+    says: "thickness: piece {piece} is {thickness} thick, and the thickest available stock of its grade is {thickest}; add thicker stock",
+  },
   "piece-fits-no-section": {
     cell: "#N/A",
-    says: "width: piece {piece} is {width} wide and {thickness} thick, and no available stock of its grade is both; what is wide enough is too thin",
+    says:
+      "width: piece {piece} is {width} wide and {thickness} thick, and no available stock of its grade is both; what is wide " +
+      "enough is too thin",
   },
-  "too-many-sections": { cell: "#VALUE!", says: "width: {count} different widths and thicknesses of one grade are more than one plan takes; split the job so that each has {most} or fewer" },
+  "too-many-sections": {
+    cell: "#VALUE!",
+    says:
+      "width: {count} different widths and thicknesses of one grade are more than one plan takes; split the job so that each has " +
+      "{most} or fewer",
+  },
   "piece-fits-no-stock-of-section": {
     cell: "#N/A",
-    says: "length: piece {piece} is {length}, more than the {longest} that can be cut from the longest stock of its grade that is wide and thick enough",
+    says:
+      "length: piece {piece} is {length}, more than the {longest} that can be cut from the longest stock of its grade that is wide " +
+      "and thick enough",
   },
-  "piece-fits-no-stock": { cell: "#N/A", says: "length: piece {piece} is {length}, more than the {longest} that can be cut from the longest stock of its grade" },
+  "piece-fits-no-stock": {
+    cell: "#N/A",
+    says: "length: piece {piece} is {length}, more than the {longest} that can be cut from the longest stock of its grade",
+  },
   "piece-fits-no-available-stock": {
     cell: "#N/A",
-    says: "length: piece {piece} is {length}, the longest stock of its grade is {there}, and none of it is available; the longest available gives {longest}",
+    says:
+      "length: piece {piece} is {length}, the longest stock of its grade is {there}, and none of it is available; the longest " +
+      "available gives {longest}",
   },
   "stock-runs-out": {
     cell: "#N/A",
-    says: "available: the stock cannot hold all pieces; piece {piece} ({length}) is without a stick, and the longest stick gives {longest}; add stock, or write `any`",
+    says:
+      "available: the stock cannot hold all pieces; piece {piece} ({length}) is without a stick, and the longest stick gives " +
+      "{longest}; add stock, or write `any`",
   },
   "no-plan-found": {
     cell: "#N/A",
-    says: "available: no plan was found that gives every piece a stick; piece {piece} ({length}) is without one, and the longest stick gives {longest}; add stock, or write `any`",
+    says:
+      "available: no plan was found that gives every piece a stick; piece {piece} ({length}) is without one, and the longest stick " +
+      "gives {longest}; add stock, or write `any`",
   },
 } as const;
 

@@ -12,7 +12,18 @@ import type { TableRow } from "./read-table";
  */
 
 /** The steps of the job, in the order users meet the functions. */
-export const GROUPS = ["Notation", "Survey", "Layout", "Code check", "Order", "Cut plan", "Fit", "Takeoff and bid", "Wood", "Books"] as const;
+export const GROUPS = [
+  "Notation",
+  "Survey",
+  "Layout",
+  "Code check",
+  "Order",
+  "Cut plan",
+  "Fit",
+  "Takeoff and bid",
+  "Wood",
+  "Books",
+] as const;
 export type Group = (typeof GROUPS)[number];
 
 interface Said {
@@ -60,7 +71,8 @@ export type Parameter =
   | (Omissible<never> & Bounded & { readonly kind: "table"; readonly table: Table; readonly badRows: "refuse" | "answer" })
   | (Omissible<never> & { readonly kind: "stair" })
   /** A column of lengths that are about one another; a bad one fails the call, or is undefined and shows its error in its place. */
-  | (Omissible<never> & Bounded & { readonly kind: "lengths"; readonly sign: Sign; readonly badCells: "refuse" | "answer"; readonly plausible?: Plausible })
+  | (Omissible<never> &
+      Bounded & { readonly kind: "lengths"; readonly sign: Sign; readonly badCells: "refuse" | "answer"; readonly plausible?: Plausible })
   | (Omissible<never> & Bounded & { readonly kind: "cells" });
 
 export type RangeParameter = Extract<Parameter, { readonly kind: keyof typeof MOST_ROWS }>;
@@ -71,10 +83,12 @@ export type CellParameter = Exclude<Parameter, RangeParameter>;
 /** Whether an argument is read as a range, not cell by cell. */
 export const isRange = (parameter: Parameter): parameter is RangeParameter => parameter.kind in MOST_ROWS;
 
-export const mostRows = (parameter: RangeParameter): number => ("rows" in parameter ? parameter.rows : undefined) ?? MOST_ROWS[parameter.kind];
+export const mostRows = (parameter: RangeParameter): number =>
+  ("rows" in parameter ? parameter.rows : undefined) ?? MOST_ROWS[parameter.kind];
 
 /** Whether a range may stand where the argument takes one value. */
-export const takesEach = (parameter: Parameter): parameter is CellParameter & { readonly each: true } => "each" in parameter && parameter.each === true;
+export const takesEach = (parameter: Parameter): parameter is CellParameter & { readonly each: true } =>
+  "each" in parameter && parameter.each === true;
 
 export type Parameters = Readonly<Record<string, Parameter>>;
 
@@ -106,7 +120,10 @@ type Filled<P extends Parameters> = {
   readonly [K in keyof P]: P[K] extends { readonly optional: true } ? ParameterValue<P[K]> | undefined : ParameterValue<P[K]>;
 };
 
-/** What a cell of a result holds; it fixes the number format. `value` takes its kind from the row, `unit` says what all lengths of the row are in. */
+/**
+ * What a cell of a result holds; it fixes the number format. `value` takes its kind from the row, `unit` says what all lengths of the row
+ * are in.
+ */
 export type ResultKind = "length" | "reading" | "count" | "number" | "angle" | "rate" | "money" | "text" | "label" | "value" | "unit";
 
 export interface ResultColumn extends Said {
@@ -177,4 +194,8 @@ export const declare = <const P extends Parameters, const C extends string = nev
 
 /** The last arguments of every table function. */
 export const unit = { kind: "unit", default: "in", says: "Unit of bare numbers and of the result: in or mm." } as const satisfies Parameter;
-export const headings = { kind: "flag", default: true, says: "Whether the result starts with a row of headings." } as const satisfies Parameter;
+export const headings = {
+  kind: "flag",
+  default: true,
+  says: "Whether the result starts with a row of headings.",
+} as const satisfies Parameter;

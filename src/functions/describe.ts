@@ -42,11 +42,17 @@ export const signature = (declaration: Declaration): string => {
   return `${declaration.id}(${parts.join(", ")})`;
 };
 
-const RANGES: Readonly<Record<RangeParameter["kind"], string>> = { table: "table", stair: "stair table", lengths: "column of lengths", cells: "table" };
+const RANGES: Readonly<Record<RangeParameter["kind"], string>> = {
+  table: "table",
+  stair: "stair table",
+  lengths: "column of lengths",
+  cells: "table",
+};
 
 /** What kind of value an argument takes, in words. */
 export const kindText = (parameter: Parameter): string => {
-  if (isRange(parameter)) return parameter.kind === "stair" ? RANGES.stair : `${RANGES[parameter.kind]}, up to ${grouped(mostRows(parameter))} rows`;
+  if (isRange(parameter))
+    return parameter.kind === "stair" ? RANGES.stair : `${RANGES[parameter.kind]}, up to ${grouped(mostRows(parameter))} rows`;
   if (parameter.kind === "rate") return `rate of ${parameter.of}`;
   const kind = parameter.kind === "choice" ? `one of ${parameter.options.join(", ")}` : KINDS[parameter.kind].says;
   return takesEach(parameter) ? `${kind}, or a range of up to ${grouped(MOST_CELLS)}` : kind;
@@ -68,7 +74,9 @@ export const tablesOf = (declaration: Declaration): readonly Table[] =>
 
 /** Labels of the stair table that a function reads. */
 export const labelsRead = (declaration: Declaration): readonly string[] =>
-  Object.entries<StairLabel>(STAIR_LABELS).flatMap(([name, { readBy }]) => (readBy.some((reader) => reader === declaration.id) ? [words(name)] : []));
+  Object.entries<StairLabel>(STAIR_LABELS).flatMap(([name, { readBy }]) =>
+    readBy.some((reader) => reader === declaration.id) ? [words(name)] : [],
+  );
 
 /** Headings of a table result, empty for other results. */
 export const resultHeadings = (declaration: Declaration): readonly string[] =>

@@ -46,8 +46,19 @@ const quantityMeant = (heading: string, free: readonly string[]): string | undef
 
 /** Headings of ours that say one thing in several tables, so that the nearest is not the one most alike in letters. */
 const ALIKE: readonly (readonly string[])[] = [
-  ["left lean", "left flare"], ["right lean", "right flare"], ["back", "top"], ["front", "bottom"], ["height", "rise", "run"], ["cut height", "depth", "width"],
-  ["board depth", "depth"], ["price", "cost"], ["planned cost", "cost"], ["price each", "price"], ["hours each", "hours"], ["label", "item", "step"], ["available", "quantity", "count"],
+  ["left lean", "left flare"],
+  ["right lean", "right flare"],
+  ["back", "top"],
+  ["front", "bottom"],
+  ["height", "rise", "run"],
+  ["cut height", "depth", "width"],
+  ["board depth", "depth"],
+  ["price", "cost"],
+  ["planned cost", "cost"],
+  ["price each", "price"],
+  ["hours each", "hours"],
+  ["label", "item", "step"],
+  ["available", "quantity", "count"],
 ].map((group) => group.map(folded));
 
 const nearestHere = (heading: string, { columns }: Table): string => {
@@ -61,13 +72,18 @@ const foreign = (argument: string, heading: string, home: Home, table: Table): F
 
 const isHeading = (cell: Given): cell is string => typeof cell === "string" && !isEmpty(cell);
 
-/** The columns that may stand for the quantity where no heading says so itself: those under a plain word for one, beside a heading of the table. */
+/**
+ * The columns that may stand for the quantity where no heading says so itself: those under a plain word for one, beside a heading of the
+ * table.
+ */
 const plainQuantities = (first: readonly Given[], table: Table, own: OwnHeadings): readonly number[] => {
   if (!("quantity" in table.columns)) return [];
   const keys = first.flatMap((cell) => (isHeading(cell) ? (columnKeys(table.columns).get(folded(cell)) ?? []) : []));
   // Without headings the same words are units in the first row: 5 pcs.
   if (keys.length === 0 || keys.includes("quantity")) return [];
-  return first.flatMap((cell, index) => (isHeading(cell) && isOverQuantity(cell) && !table.takes.some((id) => own.isOfResult(cell, id)) ? [index] : []));
+  return first.flatMap((cell, index) =>
+    isHeading(cell) && isOverQuantity(cell) && !table.takes.some((id) => own.isOfResult(cell, id)) ? [index] : [],
+  );
 };
 
 /** Why the column under a plain word for the quantity may hold something else: names, or the numbers of the rows. */
@@ -109,7 +125,8 @@ export const headingPlaces = (argument: string, first: readonly Given[], table: 
   const allText = first.every((cell) => isEmpty(cell) || typeof cell === "string");
   if (places.size === 0 && !allText) return undefined;
   const strangers = others.filter((other) => isForeign(other, table, own));
-  // A first row of texts may be the first row of data, an item of a takeoff in it; only a row of headings and nothing else is another table's.
+  // A first row of texts may be the first row of data, an item of a takeoff in it; only a row of headings and nothing else is another
+  // table's.
   const [stranger] = places.size > 0 || strangers.length === others.length ? strangers : [];
   const home = stranger === undefined ? undefined : own.homeOf(stranger);
   if (another >= 0) return failed(say.twoQuantities(argument, String(first[quantity]), String(first[another])));

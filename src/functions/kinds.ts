@@ -5,7 +5,19 @@ import { isProblem } from "../solver/problem";
 import type { Given } from "./cells";
 import type { RateOf, Sign } from "./columns";
 import {
-  type LengthRule, type NumberRule, readAngle, readChoice, readCount, readFlag, readLabel, readLength, readMoney, readNumber, readRate, readReading, readText,
+  type LengthRule,
+  type NumberRule,
+  readAngle,
+  readChoice,
+  readCount,
+  readFlag,
+  readLabel,
+  readLength,
+  readMoney,
+  readNumber,
+  readRate,
+  readReading,
+  readText,
 } from "./read-value";
 
 interface Rules {

@@ -8,14 +8,20 @@ import type { Home, OwnHeadings } from "./headings";
 import { stair, takeoffItems } from "./tables";
 
 const headingKeys = ({ columns }: Table, isRequired?: boolean): string[] =>
-  Object.entries(columns).flatMap(([key, { required }]) => (isRequired === undefined || (required === true) === isRequired ? [folded(words(key))] : []));
+  Object.entries(columns).flatMap(([key, { required }]) =>
+    isRequired === undefined || (required === true) === isRequired ? [folded(words(key))] : [],
+  );
 
-const results: ReadonlyMap<string, ReadonlySet<string>> = new Map(catalogue.map((declaration) => [declaration.id, new Set(resultHeadings(declaration).map(folded))]));
+const results: ReadonlyMap<string, ReadonlySet<string>> = new Map(
+  catalogue.map((declaration) => [declaration.id, new Set(resultHeadings(declaration).map(folded))]),
+);
 
 type Homes = ReadonlyMap<string, Home>;
 
 const tablesIn = ({ parameters }: Declaration, isOptional: true | undefined): readonly Table[] =>
-  Object.values(parameters).flatMap((parameter) => (parameter.kind === "table" && parameter.optional === isOptional ? [parameter.table] : []));
+  Object.values(parameters).flatMap((parameter) =>
+    parameter.kind === "table" && parameter.optional === isOptional ? [parameter.table] : [],
+  );
 
 /** The functions as they are near to one of them: itself, those of its step of the job, the others. */
 const byNearness = (id: string): readonly Declaration[] => {
@@ -25,7 +31,8 @@ const byNearness = (id: string): readonly Declaration[] => {
 };
 
 /**
- * Where each heading, label and item belongs, seen from one function: in a table of its own, then of its step of the job, then where it cannot
+ * Where each heading, label and item belongs, seen from one function: in a table of its own, then of its step of the job, then where it
+ * cannot
  * be done without; tables come before results.
  */
 const homesFrom = (id: string): Homes => {
@@ -43,7 +50,8 @@ const homesFrom = (id: string): Homes => {
     // A table is known by the function that cannot do without it.
     for (const isOptional of [undefined, true] as const) {
       for (const declaration of declarations) {
-        for (const table of tablesIn(declaration, isOptional)) belong(headingKeys(table, isRequired), `${table.name} of ${declaration.id}`, table);
+        for (const table of tablesIn(declaration, isOptional))
+          belong(headingKeys(table, isRequired), `${table.name} of ${declaration.id}`, table);
       }
     }
   };

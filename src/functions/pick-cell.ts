@@ -9,6 +9,10 @@ export const pickCell = (table: GivenCells, label: string, heading: string): Ans
   const column = heading === "" ? 1 : namePlace("heading", table[0] ?? [], heading);
   if (isFailed(column)) return column;
   const cell = table[place]?.[column] ?? null;
-  if (cell === null) return failed(`table: the row "${label}" has nothing in ${heading === "" ? "its second column" : `"${heading}"`}, got ${shown(cell)}`, "#N/A");
+  if (cell === null)
+    return failed(
+      `table: the row "${label}" has nothing in ${heading === "" ? "its second column" : `"${heading}"`}, got ${shown(cell)}`,
+      "#N/A",
+    );
   return cell;
 };

@@ -26,7 +26,8 @@ export const tooLarge = (id: string, name: string, cells: GivenCells, parameter:
   if (takesEach(parameter)) return rows * columns > MOST_CELLS ? failed(say.tooMany(name, rows * columns, "cells", MOST_CELLS)) : undefined;
   if (!isRange(parameter)) return undefined;
   const most = mostRows(parameter);
-  if (parameter.kind === "lengths" && columns > 1) return rows * columns > most ? failed(say.tooMany(name, rows * columns, "cells", most)) : undefined;
+  if (parameter.kind === "lengths" && columns > 1)
+    return rows * columns > most ? failed(say.tooMany(name, rows * columns, "cells", most)) : undefined;
   const count = parameter.kind === "lengths" || rows <= most ? rows : rowsInUse(cells) - (isHeaded(id, name, cells, parameter) ? 1 : 0);
   return count > most ? failed(say.tooMany(name, count, "rows", most)) : undefined;
 };

@@ -31,10 +31,16 @@ export const readArgument = (name: string, cells: GivenCells | undefined, parame
   return failed(say.missing(name, parameter.says));
 };
 
-export const isLeftOut = (cells: GivenCells | undefined): boolean => cells === undefined || (cells.length === 1 && cells[0]?.length === 1 && isEmpty(cells[0][0] ?? null));
+export const isLeftOut = (cells: GivenCells | undefined): boolean =>
+  cells === undefined || (cells.length === 1 && cells[0]?.length === 1 && isEmpty(cells[0][0] ?? null));
 
 /** The value of an argument that takes a range. */
-export const readRange = (name: string, cells: GivenCells | undefined, parameter: RangeParameter, { declaration, unit, stairs }: Context): unknown => {
+export const readRange = (
+  name: string,
+  cells: GivenCells | undefined,
+  parameter: RangeParameter,
+  { declaration, unit, stairs }: Context,
+): unknown => {
   if (isLeftOut(cells) || cells === undefined) {
     return parameter.optional === true ? undefined : failed(say.missing(name, parameter.says));
   }
@@ -55,10 +61,17 @@ export interface Lengths {
   readonly rows: readonly (readonly (Length | Failed | undefined)[])[];
 }
 
-const lengthsOf = (name: string, cells: GivenCells, parameter: Extract<Parameter, { kind: "lengths" }>, unit: Unit | undefined): Lengths | Failed => {
+const lengthsOf = (
+  name: string,
+  cells: GivenCells,
+  parameter: Extract<Parameter, { kind: "lengths" }>,
+  unit: Unit | undefined,
+): Lengths | Failed => {
   const rows = cells.map((row, line) =>
     row.map((cell) =>
-      isEmptyOrZero(cell) && parameter.sign === "positive" ? undefined : readLength(`${name}, row ${line + 1}`, isEmpty(cell) ? 0 : cell, unit, parameter),
+      isEmptyOrZero(cell) && parameter.sign === "positive"
+        ? undefined
+        : readLength(`${name}, row ${line + 1}`, isEmpty(cell) ? 0 : cell, unit, parameter),
     ),
   );
   const bad = parameter.badCells === "refuse" ? rows.flat().find(isFailed) : undefined;

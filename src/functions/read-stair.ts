@@ -48,8 +48,13 @@ const otherUnit = (value: Given, column: Column, beside: Given, unit: Unit): str
 const rowsOf = (cells: GivenCells) =>
   cells.flatMap((row) => {
     const label = row[0] ?? null;
-    const because = row.slice(2).map((cell) => (typeof cell === "string" ? ASSUMED.exec(cell)?.[1] : undefined)).find((found) => found !== undefined);
-    return isEmpty(label) || (typeof label === "string" && folded(label) === HEADING) ? [] : [{ label, value: row[1] ?? null, beside: row[2] ?? null, because }];
+    const because = row
+      .slice(2)
+      .map((cell) => (typeof cell === "string" ? ASSUMED.exec(cell)?.[1] : undefined))
+      .find((found) => found !== undefined);
+    return isEmpty(label) || (typeof label === "string" && folded(label) === HEADING)
+      ? []
+      : [{ label, value: row[1] ?? null, beside: row[2] ?? null, because }];
   });
 
 const keyOf = (label: Given): StairLabelName | undefined => keysByLabel.get(folded(String(label)));
@@ -69,7 +74,8 @@ export const readStair = (argument: string, cells: GivenCells): GivenStair | Fai
   const rows = rowsOf(cells);
   if (rows.length === 0) return failed(say.emptyTable(argument, ["a label and a value in each row, such as total rise and 107 1/2"]));
   const unitRow = rows.find(({ label }) => typeof label === "string" && folded(label) === "unit");
-  const unit = unitRow === undefined || isEmpty(unitRow.value) ? unitWithoutRow(rows) : readChoice("unit", unitRow.value, STAIR_LABELS.unit.options);
+  const unit =
+    unitRow === undefined || isEmpty(unitRow.value) ? unitWithoutRow(rows) : readChoice("unit", unitRow.value, STAIR_LABELS.unit.options);
   if (isFailed(unit)) return unit;
   const given: Record<string, unknown> = {};
   const assumed: Record<string, string> = {};

@@ -46,7 +46,10 @@ export const readColumn = (name: string, cell: Given, column: Column, unit: Unit
 
 /** Columns up to the last that holds anything. */
 const widthOf = (rows: readonly (readonly Given[])[]): number =>
-  rows.reduce((widest, row) => row.reduce((last: number, cell, index) => (isEmptyOrZero(cell) ? last : Math.max(last, index + 1)), widest), 0);
+  rows.reduce(
+    (widest, row) => row.reduce((last: number, cell, index) => (isEmptyOrZero(cell) ? last : Math.max(last, index + 1)), widest),
+    0,
+  );
 
 /** Rows that are about other rows, of ORDER or of the user's own: where a table goes on into another they are no goods. */
 const SUMMARIES: readonly string[] = ["total", "saving", "subtotal", "grand total"].map(folded);
@@ -95,7 +98,9 @@ export const readTable = <C extends Columns>(
     const found = headed === undefined ? [`${first.row.length} columns without headings`] : [...places.keys()].map(words);
     return failed(say.missingHeading(argument, words(absent), found));
   }
-  const data = (headed === undefined ? filled : filled.filter(({ row }) => !isHeadingRow(row, places, columns))).filter(({ row }) => !isSummary(row, places, table));
+  const data = (headed === undefined ? filled : filled.filter(({ row }) => !isHeadingRow(row, places, columns))).filter(
+    ({ row }) => !isSummary(row, places, table),
+  );
   if (data.length === 0) return nothing;
   const misread = headed === undefined ? undefined : noQuantity(argument, first.row, data, places);
   if (misread !== undefined) return misread;

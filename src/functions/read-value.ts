@@ -14,7 +14,8 @@ const PLAUSIBLE: Readonly<Record<Plausible, { readonly over: number; readonly un
   "total rise": { over: 400 },
   rise: { over: 12 },
   run: { over: 24, under: 4 },
-  // The longest boards sold are some 24 ft, rails and finger-jointed stock are joined up to 60 ft; sheets are up to 5 ft wide. Common practice, no source.
+  // The longest boards sold are some 24 ft, rails and finger-jointed stock are joined up to 60 ft; sheets are up to 5 ft wide. Common
+  // practice, no source.
   "board length": { over: 720 },
   "board width": { over: 72 },
 };
@@ -52,7 +53,8 @@ export const readLength = (name: string, cell: Given, unit: Unit | undefined, ru
   if (typeof cell === "number" && Math.abs(cell) > LONGEST) return failed(say.date(name, cell));
   const read = typeof cell === "number" ? lengthOf(cell, unit ?? "in") : parseLength(cell, unit ?? "in");
   if (isProblem(read)) return failed(say.malformedLength(name, read));
-  if (typeof cell === "string" && lengthIn(read, "in").abs().gt(LONGEST)) return failed(say.mustBe(name, "20,000 in (508 m) or less", cell));
+  if (typeof cell === "string" && lengthIn(read, "in").abs().gt(LONGEST))
+    return failed(say.mustBe(name, "20,000 in (508 m) or less", cell));
   return (
     signed(name, read, rule.sign, cell) ??
     (unit !== undefined && rule.plausible !== undefined ? implausible(name, read, unit, rule.plausible) : undefined) ??
@@ -122,7 +124,12 @@ export const readCount = (name: string, cell: Given, rule: NumberRule): number |
 };
 
 /** A bare number up to this can be meant: 2.5 is what a cell that shows 250 % hands over. A tax or a waste is never the whole. */
-const RATE_MEANT: Readonly<Record<RateOf, number>> = { "the cost": 5, "the cost or of the price": 5, "what it falls on": 1, "the quantity": 1 };
+const RATE_MEANT: Readonly<Record<RateOf, number>> = {
+  "the cost": 5,
+  "the cost or of the price": 5,
+  "what it falls on": 1,
+  "the quantity": 1,
+};
 /** Beyond it a number is percent without its sign, 25 for 25 %. */
 const RATE_SLIP = 5;
 const MOST_RATE = 10;
@@ -133,7 +140,8 @@ export const readRate = (name: string, cell: Given, of: RateOf): Exact | Failed 
   if (isFailed(value)) return value;
   const wrong = signed(name, value, "not negative", cell);
   if (wrong !== undefined) return wrong;
-  if (typeof cell === "string" && cell.trim().endsWith("%")) return value.gt(MOST_RATE) ? failed(say.mustBe(name, "1000 % or less", cell)) : value;
+  if (typeof cell === "string" && cell.trim().endsWith("%"))
+    return value.gt(MOST_RATE) ? failed(say.mustBe(name, "1000 % or less", cell)) : value;
   if (value.gt(RATE_SLIP)) return failed(say.percent(name, value.toNumber()));
   return value.gt(RATE_MEANT[of]) ? failed(say.overOne(name, value.toNumber())) : value;
 };

@@ -55,7 +55,9 @@ const worded = (fact: Details[string], unit: Unit): string => {
   return typeof fact === "number" ? numberText(fact) : lengthText(fact, unit);
 };
 
-/** A sentence with the facts put in: `{given}` is the fact of that name, `{given length}` a number that is a length in the unit of the call. */
+/**
+ * A sentence with the facts put in: `{given}` is the fact of that name, `{given length}` a number that is a length in the unit of the call.
+ */
 export const sentence = (template: string, details: Details, unit: Unit): string =>
   template.replace(/\{(\w+)( length)?\}/g, (whole, name: string, length?: string) => {
     const fact = details[name];
@@ -112,28 +114,31 @@ export const say = {
   missing: (name: string, what: string): string => `${name}: is missing; give ${what.charAt(0).toLowerCase()}${what.slice(1)}`,
   emptyOrZero: (name: string): string => `${name}: is empty or 0; give a value`,
   mustBe: (name: string, rule: string, got: Given): string => `${name}: must be ${rule}, got ${shown(got)}`,
-  oneValue: (name: string, rows: number, columns: number): string =>
-    `${name}: takes one value, got a range of ${rows} x ${columns} cells`,
+  oneValue: (name: string, rows: number, columns: number): string => `${name}: takes one value, got a range of ${rows} x ${columns} cells`,
   implausible: (name: string, limit: string, got: number, unit: Unit): string =>
     unit === "in"
       ? `${name}: ${numberText(got)} in is ${limit}; if this is millimetres, write "${numberText(got)} mm"`
       : `${name}: ${numberText(got)} mm is ${limit}; if this is inches, write "${numberText(got)} in" or leave the unit out`,
   metricBeside: (name: string, got: Given, bare: boolean, metricName: string, metric: Given): string =>
     bare
-      ? `${name}: ${shown(got)} has no unit and counts as inches, but ${metricName} is metric, ${shown(metric)}; write all lengths in one unit, here "${String(got)} mm" if it is millimetres`
+      ? `${name}: ${shown(got)} has no unit and counts as inches, but ${metricName} is metric, ${shown(metric)}; write all lengths ` +
+        `in one unit, here "${String(got)} mm" if it is millimetres`
       : `${name}: ${shown(got)} is in inches, but ${metricName} is metric, ${shown(metric)}; write all lengths in one unit`,
   unitBeside: (name: string, got: Given, beside: string, unit: Unit): string =>
-    `${name}: ${shown(got)} has ${beside === '"' ? "an inch mark" : `"${beside}"`} beside it, but the table's unit is ${unit}; write the unit in the cell, as in "${shown(got)} ${beside}", or add a row unit`,
+    `${name}: ${shown(got)} has ${beside === '"' ? "an inch mark" : `"${beside}"`} beside it, but the table's unit is ${unit}; ` +
+    `write the unit in the cell, as in "${shown(got)} ${beside}", or add a row unit`,
   date: (name: string, got: number): string =>
     `${name}: ${numberText(got)} is over 20,000; the cell may hold a date: format it as text, or type the length with a space as in 7 5/8`,
   percent: (name: string, got: number): string =>
     `${name}: ${numberText(got)} is ${numberText(got * 100)} %, write ${numberText(got)}% or ${numberText(got / 100)}`,
   overOne: (name: string, got: number): string =>
-    `${name}: ${numberText(got)} is ${numberText(got * 100)} %, more than the whole; write "${numberText(got * 100)}%" if it is meant, else a share under 1`,
+    `${name}: ${numberText(got)} is ${numberText(got * 100)} %, more than the whole; write "${numberText(got * 100)}%" if it is ` +
+    `meant, else a share under 1`,
   /** Of a problem that carries the margin in percent. */
   marginOfAll: (name: string): string => `${name}: a margin of {percent} % leaves no cost; write less than 100 %`,
   unknown: (name: string, got: string, near: string | undefined, known: readonly string[]): string =>
-    `${name}: ${quoted(got)} is not known${near === undefined ? "" : `; nearest is ${quoted(near)}`}${known.length === 0 ? "" : `; write ${listed(known)}`}`,
+    `${name}: ${quoted(got)} is not ` +
+    `known${near === undefined ? "" : `; nearest is ${quoted(near)}`}${known.length === 0 ? "" : `; write ${listed(known)}`}`,
   severalNames: (name: string, got: string, one: string, other: string): string =>
     `${name}: ${quoted(got)} may be "${one}" or "${other}"; write it as it stands there`,
   passedOn: (name: string, code: string): string => `${name}: the cell given holds ${code}; put that cell right first`,
@@ -142,7 +147,8 @@ export const say = {
   misspeltHeading: (table: string, got: string, near: string): string =>
     `${table}: heading ${quoted(got)} is not known; did you mean "${near}"?`,
   foreignHeading: (table: string, got: string, home: string, isOneOfSeveral: boolean, near: string): string =>
-    `${table}: heading ${quoted(got)} is not read here; it belongs in ${home}${isOneOfSeveral ? " and others" : ""}; nearest here is "${near}"; rename the column or leave it out`,
+    `${table}: heading ${quoted(got)} is not read here; it belongs in ${home}${isOneOfSeveral ? " and others" : ""}; nearest ` +
+    `here is "${near}"; rename the column or leave it out`,
   noQuantity: (table: string, got: string, why: string): string =>
     `${table}: heading ${quoted(got)} may not be the quantity: ${why}; write "quantity" over how many, or leave the column out`,
   twoQuantities: (table: string, got: string, other: string): string =>
@@ -152,8 +158,7 @@ export const say = {
   missingHeading: (table: string, heading: string, found: readonly string[]): string =>
     `${table}: heading "${heading}" is missing; found ${found.join(", ")}`,
   ambiguousColumns: (table: string, question: string): string => `${table}: ${question} give headings`,
-  emptyTable: (table: string, wants: readonly string[]): string =>
-    `${table}: has no rows; give a table with ${wants.join(", ")}`,
+  emptyTable: (table: string, wants: readonly string[]): string => `${table}: has no rows; give a table with ${wants.join(", ")}`,
   inRow: (row: string, says: string): string => `${row}: ${says}`,
   tooMany: (name: string, count: number, what: "rows" | "cells", most: number): string =>
     `${name}: is ${grouped(count)} ${what}; this function takes up to ${grouped(most)}`,

@@ -8,42 +8,159 @@ import { type Column, type Sign, table } from "./columns";
 const stepLabel = { kind: "label", says: "Step the row is about; steps count from the bottom." } as const;
 const itemLabel = { kind: "label", says: "Name the rows of several tables are matched by.", required: true } as const;
 
-export const treadReadings = table("readings", "One row per tread, read at the level of the sub-tread, seen by a person facing the stair.", {
+export const treadReadings = table("readings", "One row per tread, read at sub-tread level, seen by a person facing the stair.", {
   step: stepLabel,
-  run: { kind: "reading", sign: "positive", plausible: "run", says: "Distance between the two lines measured, as riser on says: `both`, the default, from the finished riser behind to the finished face of the riser in front; `off` and `behind` to the sub-tread's edge." },
+  run: {
+    kind: "reading",
+    sign: "positive",
+    plausible: "run",
+    says:
+      "Distance between the two lines measured, as riser on says: `both`, the default, from the finished riser behind to the " +
+      "finished face of the riser in front; `off` and `behind` to the sub-tread's edge.",
+  },
   back: { kind: "reading", sign: "positive", required: true, says: "Length along the riser face, skirt to skirt." },
-  front: { kind: "reading", sign: "positive", says: "Length along the front edge of the sub-tread; may be left out where both angles are given." },
+  front: {
+    kind: "reading",
+    sign: "positive",
+    says: "Length along the front edge of the sub-tread; may be left out where both angles are given.",
+  },
   diagonal: { kind: "reading", sign: "positive", words: { "not taken": 0 }, says: "Back left to front right." },
   secondDiagonal: { kind: "reading", sign: "positive", words: { "not taken": 0 }, says: "Back right to front left." },
-  leftOffset: { kind: "reading", sign: "any", zero: "not given", words: { square: 0 }, says: "How far the front left corner lies right of the back left one; `square` for a measured zero." },
-  leftAngle: { kind: "angle", zero: "not given", words: { square: 0 }, says: "Left cut angle in degrees from square to the riser, positive when the front is longer; `square` for a measured zero." },
-  leftLean: { kind: "angle", default: 0, says: "Lean of the left skirt in degrees, along the nose, against a square stood on the sub-tread; positive away from the tread going up. The same surface as the angle of this end of the riser, whose sign is the other way round." },
-  rightLean: { kind: "angle", default: 0, says: "Lean of the right skirt in degrees, read alike; positive away from the tread going up." },
-  depth: { kind: "reading", sign: "positive", says: "Depth of the piece, before any back gap, where it is not what run, nosing and risers make it; without `run` the readings were taken at this depth, at the piece's own back and nose." },
-  rightAngle: { kind: "angle", zero: "not given", words: { square: 0 }, says: "Right cut angle, as the left one. Back and both angles are a full reading; with front too they are checked." },
-  at: { kind: "reading", sign: "positive", says: "How far in front of the back line the length under `back` was read, as on the bar of a template; needs both angles. A length read along the front: the run." },
-  leftRun: { kind: "reading", sign: "positive", plausible: "run", says: "Run at the left skirt, square to the riser. A step whose left and right run differ is tapered and refused." },
+  leftOffset: {
+    kind: "reading",
+    sign: "any",
+    zero: "not given",
+    words: { square: 0 },
+    says: "How far the front left corner lies right of the back left one; `square` for a measured zero.",
+  },
+  leftAngle: {
+    kind: "angle",
+    zero: "not given",
+    words: { square: 0 },
+    says: "Left cut angle in degrees from square to the riser, positive when the front is longer; `square` for a measured zero.",
+  },
+  leftLean: {
+    kind: "angle",
+    default: 0,
+    says:
+      "Lean of the left skirt in degrees, along the nose, against a square stood on the sub-tread; positive away from the tread " +
+      "going up. The same surface as the angle of this end of the riser, whose sign is the other way round.",
+  },
+  rightLean: {
+    kind: "angle",
+    default: 0,
+    says: "Lean of the right skirt in degrees, read alike; positive away from the tread going up.",
+  },
+  depth: {
+    kind: "reading",
+    sign: "positive",
+    says:
+      "Depth of the piece, before any back gap, where it is not what run, nosing and risers make it; without `run` the readings " +
+      "were taken at this depth, at the piece's own back and nose.",
+  },
+  rightAngle: {
+    kind: "angle",
+    zero: "not given",
+    words: { square: 0 },
+    says: "Right cut angle, as the left one. Back and both angles are a full reading; with front too they are checked.",
+  },
+  at: {
+    kind: "reading",
+    sign: "positive",
+    says:
+      "How far in front of the back line the length under `back` was read, as on the bar of a template; needs both angles. A " +
+      "length read along the front: the run.",
+  },
+  leftRun: {
+    kind: "reading",
+    sign: "positive",
+    plausible: "run",
+    says: "Run at the left skirt, square to the riser. A step whose left and right run differ is tapered and refused.",
+  },
   rightRun: { kind: "reading", sign: "positive", plausible: "run", says: "Run at the right skirt." },
-  leftGap: { kind: "reading", sign: "not negative", zero: "not given", words: { none: 0 }, says: "Clearance to the left skirt on this step, in place of the argument `gap`; `none` for none." },
-  rightGap: { kind: "reading", sign: "not negative", zero: "not given", words: { none: 0 }, says: "Clearance to the right skirt on this step." },
-  backGap: { kind: "reading", sign: "not negative", zero: "not given", words: { none: 0 }, says: "Clearance behind the back edge on this step, in place of the argument `back gap`; `none` for none." },
+  leftGap: {
+    kind: "reading",
+    sign: "not negative",
+    zero: "not given",
+    words: { none: 0 },
+    says: "Clearance to the left skirt on this step, in place of the argument `gap`; `none` for none.",
+  },
+  rightGap: {
+    kind: "reading",
+    sign: "not negative",
+    zero: "not given",
+    words: { none: 0 },
+    says: "Clearance to the right skirt on this step.",
+  },
+  backGap: {
+    kind: "reading",
+    sign: "not negative",
+    zero: "not given",
+    words: { none: 0 },
+    says: "Clearance behind the back edge on this step, in place of the argument `back gap`; `none` for none.",
+  },
 });
 
 export const riserReadings = table("readings", "One row per riser, read at the back of the riser, seen by a person facing the stair.", {
   step: stepLabel,
-  height: { kind: "reading", sign: "positive", required: true, plausible: "rise", says: "Distance between the two lines measured: bottom and top of the rough opening." },
+  height: {
+    kind: "reading",
+    sign: "positive",
+    required: true,
+    plausible: "rise",
+    says: "Distance between the two lines measured: bottom and top of the rough opening.",
+  },
   top: { kind: "reading", sign: "positive", required: true, says: "Length along the top." },
   bottom: { kind: "reading", sign: "positive", says: "Length along the bottom; may be left out where both angles are given." },
   diagonal: { kind: "reading", sign: "positive", words: { "not taken": 0 }, says: "Top left to bottom right." },
   secondDiagonal: { kind: "reading", sign: "positive", words: { "not taken": 0 }, says: "Top right to bottom left." },
-  leftOffset: { kind: "reading", sign: "any", zero: "not given", words: { square: 0 }, says: "How far the bottom left corner lies right of the top left one; `square` for a measured zero." },
-  leftAngle: { kind: "angle", zero: "not given", words: { square: 0 }, says: "Left cut angle in degrees, positive when the bottom is longer; `square` for a measured zero." },
-  cutHeight: { kind: "reading", sign: "positive", plausible: "rise", says: "Height of the piece, from the top down, where it is not the measured height." },
-  leftFlare: { kind: "angle", default: 0, says: "Angle of the left skirt in plan in degrees, positive when it opens to the front. The same surface as the angle of this end of the tread, with the same sign." },
+  leftOffset: {
+    kind: "reading",
+    sign: "any",
+    zero: "not given",
+    words: { square: 0 },
+    says: "How far the bottom left corner lies right of the top left one; `square` for a measured zero.",
+  },
+  leftAngle: {
+    kind: "angle",
+    zero: "not given",
+    words: { square: 0 },
+    says: "Left cut angle in degrees, positive when the bottom is longer; `square` for a measured zero.",
+  },
+  cutHeight: {
+    kind: "reading",
+    sign: "positive",
+    plausible: "rise",
+    says: "Height of the piece, from the top down, where it is not the measured height.",
+  },
+  leftFlare: {
+    kind: "angle",
+    default: 0,
+    says:
+      "Angle of the left skirt in plan in degrees, positive when it opens to the front. The same surface as the angle of this end " +
+      "of the tread, with the same sign.",
+  },
   rightFlare: { kind: "angle", default: 0, says: "Angle of the right skirt in plan in degrees, positive when it opens to the front." },
-  rightAngle: { kind: "angle", zero: "not given", words: { square: 0 }, says: "Right cut angle, as the left one. Top and both angles are a full reading; with bottom too they are checked." },
-  leftGap: { kind: "reading", sign: "not negative", zero: "not given", words: { none: 0 }, says: "Clearance to the left skirt on this step, in place of the argument `gap`; `none` for none." },
-  rightGap: { kind: "reading", sign: "not negative", zero: "not given", words: { none: 0 }, says: "Clearance to the right skirt on this step." },
+  rightAngle: {
+    kind: "angle",
+    zero: "not given",
+    words: { square: 0 },
+    says: "Right cut angle, as the left one. Top and both angles are a full reading; with bottom too they are checked.",
+  },
+  leftGap: {
+    kind: "reading",
+    sign: "not negative",
+    zero: "not given",
+    words: { none: 0 },
+    says: "Clearance to the left skirt on this step, in place of the argument `gap`; `none` for none.",
+  },
+  rightGap: {
+    kind: "reading",
+    sign: "not negative",
+    zero: "not given",
+    words: { none: 0 },
+    says: "Clearance to the right skirt on this step.",
+  },
 });
 
 export const steps = table("steps", "One row per step as built.", {
@@ -54,29 +171,63 @@ export const steps = table("steps", "One row per step as built.", {
   nosing: { kind: "length", sign: "positive", says: "Nosing projection of the step." },
 });
 
-export const pieces = table("pieces", "One row per piece, or a number of like pieces.", {
-  length: { kind: "length", sign: "positive", plausible: "board length", required: true, says: "Length of the piece." },
-  quantity: { kind: "count", sign: "positive", default: 1, says: "How many of them." },
-  label: { kind: "label", says: "What the piece is; `item`, then `step`, serves where there is no label." },
-  grade: { kind: "text", default: "", says: "Cut only from stock of this grade." },
-  step: stepLabel,
-  width: { kind: "length", sign: "positive", plausible: "board width", says: "Finished width, one piece across the board; without it the board's own. Cut only from stock at least as wide." },
-  thickness: { kind: "length", sign: "positive", says: "Finished thickness; without it the board's own. Cut only from stock at least as thick." },
-  item: { kind: "label", says: "What the piece is, as BLANK calls it." },
-  depth: { kind: "length", sign: "positive", says: "Width of a tread, as TREADFIT gives it, where there is no `width`." },
-  height: { kind: "length", sign: "positive", says: "Width of a riser, as RISERFIT gives it, where there is no `width`." },
-}, { takes: ["TREADFIT", "RISERFIT", "BLANK"] });
+export const pieces = table(
+  "pieces",
+  "One row per piece, or a number of like pieces.",
+  {
+    length: { kind: "length", sign: "positive", plausible: "board length", required: true, says: "Length of the piece." },
+    quantity: { kind: "count", sign: "positive", default: 1, says: "How many of them." },
+    label: { kind: "label", says: "What the piece is; `item`, then `step`, serves where there is no label." },
+    grade: { kind: "text", default: "", says: "Cut only from stock of this grade." },
+    step: stepLabel,
+    width: {
+      kind: "length",
+      sign: "positive",
+      plausible: "board width",
+      says: "Finished width, one piece across the board; without it the board's own. Cut only from stock at least as wide.",
+    },
+    thickness: {
+      kind: "length",
+      sign: "positive",
+      says: "Finished thickness; without it the board's own. Cut only from stock at least as thick.",
+    },
+    item: { kind: "label", says: "What the piece is, as BLANK calls it." },
+    depth: { kind: "length", sign: "positive", says: "Width of a tread, as TREADFIT gives it, where there is no `width`." },
+    height: { kind: "length", sign: "positive", says: "Width of a riser, as RISERFIT gives it, where there is no `width`." },
+  },
+  { takes: ["TREADFIT", "RISERFIT", "BLANK"] },
+);
 
-export const stock = table("stock", "One row per length that can be bought, or that is on hand.", {
-  length: { kind: "length", sign: "positive", plausible: "board length", required: true, says: "Length of a stick or blank." },
-  price: { kind: "money", sign: "not negative", says: "Price of one." },
-  available: { kind: "count", sign: "not negative", default: Infinity, words: { any: Infinity }, says: "How many there are; `any` for no limit." },
-  owned: { kind: "flag", default: false, says: "On hand already: costs nothing unless priced." },
-  label: { kind: "label", says: "Name of the stock." },
-  grade: { kind: "text", default: "", says: "Grade of the stock." },
-  width: { kind: "length", sign: "positive", plausible: "board width", says: "Width of the stock as it is, not as it is called; for a blank its depth. Needed where a piece has a width." },
-  thickness: { kind: "length", sign: "positive", says: "Thickness of the stock as it is, not as it is called. Needed where a piece has a thickness." },
-}, { takes: ["OFFCUTS"] });
+export const stock = table(
+  "stock",
+  "One row per length that can be bought, or that is on hand.",
+  {
+    length: { kind: "length", sign: "positive", plausible: "board length", required: true, says: "Length of a stick or blank." },
+    price: { kind: "money", sign: "not negative", says: "Price of one." },
+    available: {
+      kind: "count",
+      sign: "not negative",
+      default: Infinity,
+      words: { any: Infinity },
+      says: "How many there are; `any` for no limit.",
+    },
+    owned: { kind: "flag", default: false, says: "On hand already: costs nothing unless priced." },
+    label: { kind: "label", says: "Name of the stock." },
+    grade: { kind: "text", default: "", says: "Grade of the stock." },
+    width: {
+      kind: "length",
+      sign: "positive",
+      plausible: "board width",
+      says: "Width of the stock as it is, not as it is called; for a blank its depth. Needed where a piece has a width.",
+    },
+    thickness: {
+      kind: "length",
+      sign: "positive",
+      says: "Thickness of the stock as it is, not as it is called. Needed where a piece has a thickness.",
+    },
+  },
+  { takes: ["OFFCUTS"] },
+);
 
 /** Goods are counted in units of their own, told apart and converted by the closed list of the solver. */
 const UNIT_SAYS = "Unit of the quantity. A table that gives no unit at all counts pieces.";
@@ -105,8 +256,14 @@ export const prices = table("prices", "One row per price.", {
 const COSTS = {
   item: itemLabel,
   cost: {
-    kind: "money", sign: "any", required: true, zero: "not given", words: { included: 0 },
-    says: "Cost of the row, rounded to cents; a credit is negative; `included` for a row that costs nothing here. 0 and an empty cell cost nothing too, and the note says so.",
+    kind: "money",
+    sign: "any",
+    required: true,
+    zero: "not given",
+    words: { included: 0 },
+    says:
+      "Cost of the row, rounded to cents; a credit is negative; `included` for a row that costs nothing here. 0 and an empty cell " +
+      "cost nothing too, and the note says so.",
   },
   taxed: { kind: "flag", default: true, says: "Whether tax by items falls on the row." },
   price: { kind: "label", onlyHeaded: true, says: "As EXTEND gives it: `included` says that a cost of 0 is meant." },
@@ -142,20 +299,36 @@ export const allowances = table("allowances", "One row per item that gets a shar
 
 const goods = {
   item: itemLabel,
-  quantity: { kind: "number", sign: "any", required: true, says: "How many; a return is negative. Empty or 1 for freight, tax and the like." },
+  quantity: {
+    kind: "number",
+    sign: "any",
+    required: true,
+    says: "How many; a return is negative. Empty or 1 for freight, tax and the like.",
+  },
   unit: { kind: "text", default: "", says: UNIT_SAYS },
   price: { kind: "money", sign: "any", words: { included: 0 }, says: "Price of one; either it or the cost." },
   cost: { kind: "money", sign: "any", says: "Cost of the row, rounded to cents." },
 } as const;
 
-const PRICE_OR_COST = { ambiguous: (columns: number) => (columns === Object.keys(goods).length - 1 ? "is the fourth column price or cost?" : undefined) };
+const PRICE_OR_COST = {
+  ambiguous: (columns: number) => (columns === Object.keys(goods).length - 1 ? "is the fourth column price or cost?" : undefined),
+};
 
-export const planned = table("planned", "One row per item planned; several rows of an item add up.", {
-  ...goods,
-  net: { kind: "number", sign: "not negative", says: "Board feet in the pieces of the row." },
-  gross: { kind: "number", sign: "not negative", says: "Board feet of the row." },
-  length: { kind: "reading", sign: "positive", says: "Length of one, as BUY gives it: where gross is quantity x length, net and gross are lengths and no board feet." },
-}, { ...PRICE_OR_COST, takes: ["ORDER", "BUY", "EXTEND"] });
+export const planned = table(
+  "planned",
+  "One row per item planned; several rows of an item add up.",
+  {
+    ...goods,
+    net: { kind: "number", sign: "not negative", says: "Board feet in the pieces of the row." },
+    gross: { kind: "number", sign: "not negative", says: "Board feet of the row." },
+    length: {
+      kind: "reading",
+      sign: "positive",
+      says: "Length of one, as BUY gives it: where gross is quantity x length, net and gross are lengths and no board feet.",
+    },
+  },
+  { ...PRICE_OR_COST, takes: ["ORDER", "BUY", "EXTEND"] },
+);
 
 export const bought = table("bought", "One row per line of an invoice.", goods, { ...PRICE_OR_COST, takes: ["ORDER", "BUY", "EXTEND"] });
 
@@ -195,12 +368,23 @@ const labelColumn = ({ kind, plausible, options = [], default: standIn, says, ..
 export const stair = table(
   "stair",
   "Labels in the first column, values in the second; further columns are the user's own.",
-  Object.fromEntries(Object.entries<StairLabel>(STAIR_LABELS).map(([name, label]) => [name, labelColumn(label)])) as Readonly<Record<StairLabelName, Column>>,
+  Object.fromEntries(Object.entries<StairLabel>(STAIR_LABELS).map(([name, label]) => [name, labelColumn(label)])) as Readonly<
+    Record<StairLabelName, Column>
+  >,
 );
 
 /** Items of a takeoff, each by its rule; a stair has those there is any of. */
 export const takeoffItems = table(
   "takeoff items",
   "Items TAKEOFF counts and HOURS rates, in the order of the work; a stair has a row for those there is any of.",
-  Object.fromEntries(Object.entries(TAKEOFF_ITEMS).map(([key, { counts, rule }]) => [key, { kind: "number", sign: "not negative", says: `${counts === "each" ? "each" : `${TAKEOFF_UNITS.in[counts]}, in a stair in mm ${TAKEOFF_UNITS.mm[counts]}`}: ${rule}.` } as const])),
+  Object.fromEntries(
+    Object.entries(TAKEOFF_ITEMS).map(([key, { counts, rule }]) => [
+      key,
+      {
+        kind: "number",
+        sign: "not negative",
+        says: `${counts === "each" ? "each" : `${TAKEOFF_UNITS.in[counts]}, in a stair in mm ${TAKEOFF_UNITS.mm[counts]}`}: ${rule}.`,
+      } as const,
+    ]),
+  ),
 );

@@ -13,7 +13,12 @@ import { inSight, nearest, say, slipOf } from "./say";
 /** Columns that say what a row is about. */
 const LABELS: readonly string[] = ["step", "label", "item"].map(folded);
 /** Rows that are sums of others, as people call them; the more special first. */
-const SUM_ROWS: readonly (readonly [key: string, sum: SumRow])[] = [["grandtotal", "grand total"], ["subtotal", "subtotal"], ["total", "total"], ["sum", "total"]];
+const SUM_ROWS: readonly (readonly [key: string, sum: SumRow])[] = [
+  ["grandtotal", "grand total"],
+  ["subtotal", "subtotal"],
+  ["total", "total"],
+  ["sum", "total"],
+];
 const NOTE = folded("note");
 const UNIT = folded("unit");
 /** Columns of ours that are in the unit that stands in the row. */
@@ -44,7 +49,10 @@ const rowsUnder = (headings: readonly Given[], table: GivenCells, first: number)
   const found = headings.findIndex((cell) => isText(cell) && LABELS.includes(folded(cell)));
   const labels = Math.max(found, 0);
   const isSaidAgain = (cells: readonly Given[]): boolean =>
-    cells.every((cell, column) => isEmpty(cell) || (isText(cell) && isText(headings[column] ?? null) && folded(cell) === folded(String(headings[column]))));
+    cells.every(
+      (cell, column) =>
+        isEmpty(cell) || (isText(cell) && isText(headings[column] ?? null) && folded(cell) === folded(String(headings[column]))),
+    );
   return table.flatMap((cells, index): Row[] => {
     if (index <= first || cells.every(isEmptyOrZero) || isSaidAgain(cells)) return [];
     const label = cells[labels] ?? null;
@@ -79,7 +87,8 @@ const unitsOf = (rows: readonly Row[], headings: readonly Given[], column: numbe
     const unit = cells[unitColumn] ?? null;
     if (mayBeSum !== undefined || isEmptyOrZero(cells[column] ?? null) || isFailed(unit)) continue;
     const text = isEmptyOrZero(unit) ? "" : String(unit);
-    if (!found.some((other) => (text === "" || other === "" ? text === other : isSameUnit(goodsUnit(text), goodsUnit(other))))) found.push(text);
+    if (!found.some((other) => (text === "" || other === "" ? text === other : isSameUnit(goodsUnit(text), goodsUnit(other)))))
+      found.push(text);
   }
   return found.map((text) => text || "no unit");
 };
@@ -97,7 +106,8 @@ const reads = (cell: Given, wanted: string): boolean => {
 
 const counted = (rows: readonly Row[], column: number, heading: string, of: string): number | Failed => {
   const wanted = folded(of);
-  if (folded(heading) === VERDICT && !VERDICT_WORDS.some((word) => folded(word) === wanted)) return failed(say.unknown("of", of, nearest(of, VERDICT_WORDS), VERDICT_WORDS));
+  if (folded(heading) === VERDICT && !VERDICT_WORDS.some((word) => folded(word) === wanted))
+    return failed(say.unknown("of", of, nearest(of, VERDICT_WORDS), VERDICT_WORDS));
   const words = new Set<string>();
   let count = 0;
   for (const { cells, name, isSum } of rows) {
@@ -113,7 +123,11 @@ const counted = (rows: readonly Row[], column: number, heading: string, of: stri
 };
 
 /** The sum of a named column of any table, or with `of` how many of its rows read so. Rows called total are left out of both. */
-export const totalCells = (table: GivenCells, heading: string, of: string): Exact | number | Failed | Problem<TotalProblem | "no-headings" | "several-units"> => {
+export const totalCells = (
+  table: GivenCells,
+  heading: string,
+  of: string,
+): Exact | number | Failed | Problem<TotalProblem | "no-headings" | "several-units"> => {
   const first = table.findIndex((cells) => !cells.every(isEmptyOrZero));
   const headings = table[first];
   if (headings === undefined || !headings.some(isText)) return problem("no-headings");

@@ -7,7 +7,9 @@ function* lengthCells({ parameters }: Declaration, given: ReadonlyMap<string, Gi
   for (const [name, parameter] of Object.entries(parameters)) {
     if (!isLengthKind(parameter.kind)) continue;
     const cells = given.get(name) ?? [];
-    for (const [row, line] of cells.entries()) for (const cell of line) yield { name: cells.length > 1 ? `${name}, row ${row + 1}` : name, cell };
+    for (const [row, line] of cells.entries()) {
+      for (const cell of line) yield { name: cells.length > 1 ? `${name}, row ${row + 1}` : name, cell };
+    }
   }
 }
 

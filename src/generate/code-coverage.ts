@@ -4,7 +4,9 @@ import { STATE_AMENDMENTS, type StateAmendments } from "../solver/code/state-ame
 import type { Block } from "./page";
 
 const FOUNDED: readonly (readonly [SourceStatus, string])[] = [
-  ["checked against the code's text", "in its text"], ["checked against another edition", "in another edition"], ["not yet checked", "not yet checked"],
+  ["checked against the code's text", "in its text"],
+  ["checked against another edition", "in another edition"],
+  ["not yet checked", "not yet checked"],
 ];
 
 /** How many limits of a code answer a topic and how each was read, that it has none, or that nothing is on file. */
@@ -23,13 +25,17 @@ export const coverageBlocks = (profiles: readonly CodeProfile[]): readonly Block
   { kind: "heading", level: 2, text: "What is on file, topic by topic", name: "coverage" },
   {
     kind: "text",
-    text: "How many limits answer a topic, and how they were read: in the text of that edition, in another edition or one that is not named, or not yet checked: from memory, or told by a text that is not the code. "
-      + "None in this code: it was read that the code has no such limit. Not on file: the code may have one; look it up.",
+    text:
+      "How many limits answer a topic, and how they were read: in the text of that edition, in another edition or one that is " +
+      "not named, or not yet checked: from memory, or told by a text that is not the code. " +
+      "None in this code: it was read that the code has no such limit. Not on file: the code may have one; look it up.",
   },
   {
     kind: "table",
     headings: ["code", ...TOPIC_NAMES],
-    rows: profiles.filter(({ isCode }) => isCode !== false).map((profile) => [profile.id, ...TOPIC_NAMES.map((topic) => topicCell(topic, profile))]),
+    rows: profiles
+      .filter(({ isCode }) => isCode !== false)
+      .map((profile) => [profile.id, ...TOPIC_NAMES.map((topic) => topicCell(topic, profile))]),
   },
 ];
 
@@ -48,8 +54,11 @@ export const amendmentBlocks = (): readonly Block[] => [
   { kind: "heading", level: 2, text: "Amendments of states, ready for CHECK", name: "amendments" },
   {
     kind: "text",
-    text: "Copy a table with its headings into the sheet and give it to CHECK as amendments; rows of your county go under it. California has a code of its own, crc-2025. "
-      + "Texas, Alaska, Tennessee, Arkansas, Colorado and Georgia had the figures of the model code in the clauses compared; other states were not read.",
+    text:
+      "Copy a table with its headings into the sheet and give it to CHECK as amendments; rows of your county go under it. " +
+      "California has a code of its own, crc-2025. " +
+      ("Texas, Alaska, Tennessee, Arkansas, Colorado and Georgia had the figures of the model code in the clauses compared; other " +
+        "states were not read."),
   },
   ...STATE_AMENDMENTS.flatMap(stateBlocks),
 ];

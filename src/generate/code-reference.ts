@@ -3,7 +3,8 @@ import { profileCounts } from "../solver/code/profile-counts";
 import { amendmentBlocks, coverageBlocks } from "./code-coverage";
 import { type Block, page, type Page } from "./page";
 
-const sourcesText = ({ sources }: Pick<Limit, "sources">): string => sources.map(({ title, address }) => (address === undefined ? title : `${title} (${address})`)).join("; ");
+const sourcesText = ({ sources }: Pick<Limit, "sources">): string =>
+  sources.map(({ title, address }) => (address === undefined ? title : `${title} (${address})`)).join("; ");
 
 const whatText = ({ rule, advisory }: Limit): string => {
   if (rule.comparator === "shown") return "shown, no verdict";
@@ -47,21 +48,43 @@ const COUNTED: Readonly<Record<NonNullable<Limit["counts"]>, string>> = {
 };
 
 const limitRow = (limit: Limit): readonly string[] => [
-  limit.item, limit.clause, printed(limit), whatText(limit),
+  limit.item,
+  limit.clause,
+  printed(limit),
+  whatText(limit),
   [
-    limit.measured, ...(limit.counts === undefined ? [] : [COUNTED[limit.counts]]), ...limit.applies.map(({ words }) => `only where ${words}`),
-    ...limit.exceptions.map(exceptionText), limit.remark,
-  ].filter((part) => part !== "").join("; "),
-  limit.status, sourcesText(limit),
+    limit.measured,
+    ...(limit.counts === undefined ? [] : [COUNTED[limit.counts]]),
+    ...limit.applies.map(({ words }) => `only where ${words}`),
+    ...limit.exceptions.map(exceptionText),
+    limit.remark,
+  ]
+    .filter((part) => part !== "")
+    .join("; "),
+  limit.status,
+  sourcesText(limit),
 ];
 
-const outsideRow = (record: OutOfScope): readonly string[] => [record.item, record.clause, record.text, `out of scope: ${record.reason}`, "", record.status, sourcesText(record)];
+const outsideRow = (record: OutOfScope): readonly string[] => [
+  record.item,
+  record.clause,
+  record.text,
+  `out of scope: ${record.reason}`,
+  "",
+  record.status,
+  sourcesText(record),
+];
 
 const profileBlocks = (profile: CodeProfile): Block[] => {
   const { limits, checked, shown, outOfScope, confirmed } = profileCounts(profile);
   return [
     { kind: "heading", level: 2, text: `${profile.id}: ${profile.title}, ${profile.edition}`, name: profile.id },
-    { kind: "text", text: `${profile.region}. ${limits} limits: ${checked} compared with the stair, ${shown} shown, ${outOfScope} out of scope; ${confirmed} checked against the text of this edition.` },
+    {
+      kind: "text",
+      text:
+        `${profile.region}. ${limits} limits: ${checked} compared with the stair, ${shown} shown, ${outOfScope} out of scope; ` +
+        `${confirmed} checked against the text of this edition.`,
+    },
     {
       kind: "table",
       headings: ["item", "clause", "as printed", "how it is used", "how it is measured, conditions, exceptions", "source status", "source"],
@@ -75,7 +98,13 @@ export const codeReference = (profiles: readonly CodeProfile[], version: string,
   page("Treadsheet codes", [
     { kind: "heading", level: 1, text: `Treadsheet ${version}: building codes` },
     { kind: "text", text: caution },
-    { kind: "text", text: "A limit is compared in the unit it is published in, exactly; a value equal to it passes, but an opening equal to the ball of a guard rule is for a person to judge. Source status: `checked against the code's text` of this edition; `checked against another edition`, or a text that names none; `not yet checked`." },
+    {
+      kind: "text",
+      text:
+        "A limit is compared in the unit it is published in, exactly; a value equal to it passes, but an opening equal to the ball " +
+        "of a guard rule is for a person to judge. Source status: `checked against the code's text` of this edition; `checked " +
+        "against another edition`, or a text that names none; `not yet checked`.",
+    },
     ...coverageBlocks(profiles),
     ...profiles.flatMap(profileBlocks),
     ...amendmentBlocks(),

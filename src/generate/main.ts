@@ -18,7 +18,9 @@ mkdirSync(folder, { recursive: true });
 const pages = reference(catalogue, allTables, version, CAUTION);
 const codes = codeReference(PROFILES, version, CAUTION);
 const documents = resolve(__dirname, "../../docs");
-const documentPages = readdirSync(documents).filter((name) => name.endsWith(".md")).map((name) => [name.replace(/[.]md$/, ".html"), documentPage(readFileSync(join(documents, name), "utf8"))] as const);
+const documentPages = readdirSync(documents)
+  .filter((name) => name.endsWith(".md"))
+  .map((name) => [name.replace(/[.]md$/, ".html"), documentPage(readFileSync(join(documents, name), "utf8"))] as const);
 const written = {
   ...Object.fromEntries(documentPages),
   "functions.json": `${JSON.stringify(functionsJson(catalogue), null, 1)}\n`,

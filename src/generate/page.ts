@@ -12,10 +12,15 @@ export type Block =
 
 const escaped = (text: string): string => text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;").replace(/"/g, "&quot;");
 
+const linkName = (name: string | undefined): string => (name === undefined ? "" : ` id="${escaped(name.replace(/ /g, "-"))}"`);
+
+const htmlRow = (cells: readonly string[], tag: string): string =>
+  `<tr>${cells.map((cell) => `<${tag}>${escaped(cell)}</${tag.split(" ")[0]}>`).join("")}</tr>`;
+
 const htmlBlock = (block: Block): string => {
   switch (block.kind) {
     case "heading":
-      return `<h${block.level}${block.name === undefined ? "" : ` id="${escaped(block.name.replace(/ /g, "-"))}"`}>${escaped(block.text)}</h${block.level}>`;
+      return `<h${block.level}${linkName(block.name)}>${escaped(block.text)}</h${block.level}>`;
     case "text":
       return `<p>${escaped(block.text)}</p>`;
     case "link":
@@ -25,9 +30,10 @@ const htmlBlock = (block: Block): string => {
     case "code":
       return `<pre>${escaped(block.text)}</pre>`;
     case "table":
-      return `<table><thead><tr>${block.headings.map((cell) => `<th scope="col">${escaped(cell)}</th>`).join("")}</tr></thead><tbody>${block.rows
-        .map((row) => `<tr>${row.map((cell) => `<td>${escaped(cell)}</td>`).join("")}</tr>`)
-        .join("")}</tbody></table>`;
+      return (
+        `<table><thead>${htmlRow(block.headings, 'th scope="col"')}</thead>` +
+        `<tbody>${block.rows.map((row) => htmlRow(row, "td")).join("")}</tbody></table>`
+      );
   }
 };
 
@@ -46,7 +52,9 @@ const markdownBlock = (block: Block): string => {
     case "code":
       return `\`${block.text}\``;
     case "table":
-      return [block.headings, block.headings.map(() => "---"), ...block.rows].map((row) => `| ${row.map(plainCell).join(" | ")} |`).join("\n");
+      return [block.headings, block.headings.map(() => "---"), ...block.rows]
+        .map((row) => `| ${row.map(plainCell).join(" | ")} |`)
+        .join("\n");
   }
 };
 
@@ -62,7 +70,9 @@ const policy = `<meta http-equiv="Content-Security-Policy" content="${PAGE_POLIC
 
 /** A page of our own style around what stands in it, which is HTML already. */
 export const htmlPage = (title: string, body: string, styles: readonly string[] = ["reference.css"]): string =>
-  `<!doctype html>\n<html lang="en"><head><meta charset="utf-8">${policy}<meta name="viewport" content="width=device-width, initial-scale=1"><title>${escaped(title)}</title>${styles.map((file) => `<link rel="stylesheet" href="${file}">`).join("")}</head><body><main>\n${body}\n</main></body></html>\n`;
+  `<!doctype html>\n<html lang="en"><head><meta charset="utf-8">${policy}` +
+  `<meta name="viewport" content="width=device-width, initial-scale=1"><title>${escaped(title)}</title>` +
+  `${styles.map((file) => `<link rel="stylesheet" href="${file}">`).join("")}</head><body><main>\n${body}\n</main></body></html>\n`;
 
 /** Blocks as a page in our own style, and as Markdown. */
 export const page = (title: string, blocks: readonly Block[]): Page => ({

@@ -18,7 +18,8 @@ export const signatures = (catalogue: readonly Declaration[], tables: readonly T
   [
     "# Signatures",
     "",
-    "Generated from the declarations. Users' workbooks rest on every line: nothing here is renamed, reordered or removed after a release, only appended.",
+    "Generated from the declarations. Users' workbooks rest on every line: nothing here is renamed, reordered or removed after a " +
+      "release, only appended.",
     "",
     "## Functions",
     "",

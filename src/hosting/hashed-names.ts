@@ -18,8 +18,10 @@ export const withHashedNames = (files: Files, hashOf: (content: Buffer) => strin
   const newName = (name: string): string => (files.has(name) && !NAMED_BY_MANIFEST.includes(name) ? renamed(name)[0] : name);
 
   const rewritten = (name: string, content: Buffer): Buffer => {
-    if (name.endsWith(".html")) return Buffer.from(content.toString("utf8").replace(IN_PAGE, (_, attribute: string, to: string) => `${attribute}="${newName(to)}"`));
-    if (name.endsWith(".css")) return Buffer.from(content.toString("utf8").replace(IN_STYLES, (_, rule: string, to: string) => `${rule}("${newName(to)}")`));
+    if (name.endsWith(".html"))
+      return Buffer.from(content.toString("utf8").replace(IN_PAGE, (_, attribute: string, to: string) => `${attribute}="${newName(to)}"`));
+    if (name.endsWith(".css"))
+      return Buffer.from(content.toString("utf8").replace(IN_STYLES, (_, rule: string, to: string) => `${rule}("${newName(to)}")`));
     return content;
   };
 

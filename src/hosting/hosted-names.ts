@@ -2,4 +2,5 @@
 const LEFT_OUT: readonly RegExp[] = [/^tools\//, /^index[.]html$/, /^web[.](js|css)$/, /^engine[.]css$/, /^stand-in[.]js$/];
 
 /** The files of dist that go to a host. */
-export const hostedNames = (names: readonly string[]): readonly string[] => names.filter((name) => !LEFT_OUT.some((left) => left.test(name)));
+export const hostedNames = (names: readonly string[]): readonly string[] =>
+  names.filter((name) => !LEFT_OUT.some((left) => left.test(name)));

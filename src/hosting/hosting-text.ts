@@ -19,7 +19,9 @@ const alike = (files: Hosted["files"]): readonly (readonly [names: readonly stri
 };
 
 const headerBlocks = (files: Hosted["files"]): readonly string[] =>
-  alike(files).map(([names, headers]) => [...names, ...Object.entries(headers).map(([header, value]) => `    ${header}: ${value}`), ""].join("\n"));
+  alike(files).map(([names, headers]) =>
+    [...names, ...Object.entries(headers).map(([header, value]) => `    ${header}: ${value}`), ""].join("\n"),
+  );
 
 /** What whoever owns the host is asked to do, in plain text. */
 export const hostingText = ({ address, version, files }: Hosted): string =>

@@ -14,7 +14,9 @@ const RULE = "-".repeat(80);
 const withoutFile = (shipped: ShippedPackage, packages: readonly ShippedPackage[]): readonly string[] => {
   const licence = licenceOf(shipped);
   const words = licence === undefined ? undefined : standardText(licence, packages);
-  return hasLicenceFile(shipped) || licence === undefined || words === undefined ? [] : [`It came without a file of its licence. ${licence} says:\n\n${words}`];
+  return hasLicenceFile(shipped) || licence === undefined || words === undefined
+    ? []
+    : [`It came without a file of its licence. ${licence} says:\n\n${words}`];
 };
 
 const textBlock = ({ file, text }: OwnText): string => `From its file ${file}:\n\n${text}`;
@@ -32,13 +34,25 @@ const notice = (shipped: ShippedPackage, packages: readonly ShippedPackage[]): s
   ].join("\n");
 
 /** The text that goes with what is shipped: every package with its licence and the texts that came with it. */
-export const notices = (packages: readonly ShippedPackage[]): string => [...HEAD, "", ...packages.map((shipped) => notice(shipped, packages))].join("\n");
+export const notices = (packages: readonly ShippedPackage[]): string =>
+  [...HEAD, "", ...packages.map((shipped) => notice(shipped, packages))].join("\n");
 
 /** A line for each package: name, version, licence, bundles. */
 export const listed = (packages: readonly ShippedPackage[]): string => {
   const width = (part: (shipped: ShippedPackage) => string): number => Math.max(0, ...packages.map((shipped) => part(shipped).length));
-  const [names, versions, licences] = [width(({ name }) => name), width(({ version }) => version), width((shipped) => licenceOf(shipped) ?? "none")];
+  const [names, versions, licences] = [
+    width(({ name }) => name),
+    width(({ version }) => version),
+    width((shipped) => licenceOf(shipped) ?? "none"),
+  ];
   return packages
-    .map((shipped) => [shipped.name.padEnd(names), shipped.version.padEnd(versions), (licenceOf(shipped) ?? "none").padEnd(licences), shipped.bundles.join(", ")].join("  "))
+    .map((shipped) =>
+      [
+        shipped.name.padEnd(names),
+        shipped.version.padEnd(versions),
+        (licenceOf(shipped) ?? "none").padEnd(licences),
+        shipped.bundles.join(", "),
+      ].join("  "),
+    )
     .join("\n");
 };

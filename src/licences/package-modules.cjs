@@ -16,7 +16,9 @@ class PackageModules {
       compilation.hooks.afterProcessAssets.tap("PackageModules", () => {
         const modules = [...compilation.chunks].flatMap((chunk) => [...compilation.chunkGraph.getChunkModulesIterable(chunk)]);
         // A module that webpack joined of several holds them as its own modules.
-        const files = modules.flatMap((module) => [module, ...(module.modules ?? [])]).flatMap(({ resource }) => resource?.replace(/[?].*$/, "") ?? []);
+        const files = modules
+          .flatMap((module) => [module, ...(module.modules ?? [])])
+          .flatMap(({ resource }) => resource?.replace(/[?].*$/, "") ?? []);
         const names = [...files, ...this.copied, webpack].map((file) => path.relative(compiler.context, file).split(path.sep).join("/"));
         const list = [...new Set(names)].filter((name) => name.includes("node_modules/")).sort();
         fs.mkdirSync(this.folder, { recursive: true });

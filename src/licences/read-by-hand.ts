@@ -12,6 +12,8 @@ export const READ_BY_HAND: readonly ReadByHand[] = [
     name: "@univerjs/telemetry",
     version: "0.25.1",
     licence: "Apache-2.0",
-    read: "its file LICENSE is the Apache License, Version 2.0, and so says the head of lib/es/index.js, which holds one identifier and sends nothing",
+    read:
+      "its file LICENSE is the Apache License, Version 2.0, and so says the head of lib/es/index.js, which holds one identifier " +
+      "and sends nothing",
   },
 ];

@@ -18,12 +18,20 @@ const refusal = (shipped: ShippedPackage, packages: readonly ShippedPackage[]): 
   const licence = licenceOf(shipped);
   const named = `${shipped.name} ${shipped.version} (in ${shipped.bundles.join(", ")})`;
   if (licence === undefined) {
-    return `${named} names no licence in its package.json. Leave it out, or read its files and write down what they say in src/licences/read-by-hand.ts.`;
+    return (
+      `${named} names no licence in its package.json. Leave it out, or read its files and write down what they say in ` +
+      `src/licences/read-by-hand.ts.`
+    );
   }
-  if (!isShippable(licence)) return `${named} is under "${licence}", which is not among the licences that may be shipped: ${SHIPPABLE.join(", ")}.`;
+  if (!isShippable(licence))
+    return `${named} is under "${licence}", which is not among the licences that may be shipped: ${SHIPPABLE.join(", ")}.`;
   if (hasLicenceFile(shipped) || standardText(licence, packages) !== undefined) return undefined;
-  return `${named} is under ${licence}, whose text must go with it, and came without one. Write its words down in src/licences/standard-text.ts.`;
+  return (
+    `${named} is under ${licence}, whose text must go with it, and came without one. Write its words down in ` +
+    `src/licences/standard-text.ts.`
+  );
 };
 
 /** Why a package must not be shipped, a sentence for each that must not. */
-export const refusals = (packages: readonly ShippedPackage[]): readonly string[] => packages.flatMap((shipped) => refusal(shipped, packages) ?? []);
+export const refusals = (packages: readonly ShippedPackage[]): readonly string[] =>
+  packages.flatMap((shipped) => refusal(shipped, packages) ?? []);

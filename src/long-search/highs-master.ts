@@ -45,7 +45,9 @@ export const highsMaster =
         cost: model.getObjectiveValue(),
         worth: rowDual.slice(0, size),
         stickWorth,
-        uses: patterns.flatMap((pattern, place) => (colValue[rows + place]! > TIMES_DUST ? [{ pattern, times: colValue[rows + place]! }] : [])),
+        uses: patterns.flatMap((pattern, place) =>
+          colValue[rows + place]! > TIMES_DUST ? [{ pattern, times: colValue[rows + place]! }] : [],
+        ),
         shortage: colValue.slice(0, rows).reduce((sum, value) => sum + value, 0),
       };
     };

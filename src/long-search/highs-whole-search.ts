@@ -42,7 +42,14 @@ export const highsWholeSearch =
         integrality: patterns.map(() => 1),
       },
       (model) => {
-        model.options.set({ output_flag: false, random_seed: 1, time_limit: Math.min(MOST_SECONDS, Math.max(FEWEST_SECONDS, effort.left / STEPS_A_SECOND)), mip_rel_gap: 0, mip_abs_gap: 0.5, objective_target: least });
+        model.options.set({
+          output_flag: false,
+          random_seed: 1,
+          time_limit: Math.min(MOST_SECONDS, Math.max(FEWEST_SECONDS, effort.left / STEPS_A_SECOND)),
+          mip_rel_gap: 0,
+          mip_abs_gap: 0.5,
+          objective_target: least,
+        });
         const { modelStatus } = model.run();
         const isInfeasible = modelStatus === highs.constants.modelStatus.infeasible;
         const isOptimal = modelStatus === highs.constants.modelStatus.optimal;
@@ -58,7 +65,11 @@ export const highsWholeSearch =
           used[pattern.stick]! += times;
           for (const [place, kind] of pattern.kinds.entries()) given[kind]! += times * pattern.counts[place]!;
         }
-        const isPlan = !isInfeasible && cost <= target && given.every((count, kind) => count >= kinds[kind]!.wanted) && used.every((count, stick) => count <= limits.most[stick]!);
+        const isPlan =
+          !isInfeasible &&
+          cost <= target &&
+          given.every((count, kind) => count >= kinds[kind]!.wanted) &&
+          used.every((count, stick) => count <= limits.most[stick]!);
         return { best: isPlan ? { cost, uses } : undefined, isClosed: isInfeasible || (isPlan && isOptimal) };
       },
     );

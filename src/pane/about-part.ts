@@ -19,17 +19,45 @@ const link = (page: Document, address: string, words: string): HTMLElement => {
 };
 
 /** Version, cautions, where the arithmetic comes from, and the licences. */
-export const aboutPart = (page: Document, { version, licence, caution, cautions, codes, functions }: ShownCatalogue, place: string, examples?: string): readonly HTMLElement[] => [
+export const aboutPart = (
+  page: Document,
+  { version, licence, caution, cautions, codes, functions }: ShownCatalogue,
+  place: string,
+  examples?: string,
+): readonly HTMLElement[] => [
   element(page, "h2", "About"),
   element(page, "p", `Treadsheet ${version}, ${place}. ${functions.length} worksheet functions. It sends nothing anywhere.`),
   ...(examples === undefined ? [] : [element(page, "p", examples, "examples-say")]),
-  element(page, "ul", PAGES.map(([address, words]) => element(page, "li", [link(page, address, words)]))),
+  element(
+    page,
+    "ul",
+    PAGES.map(([address, words]) => element(page, "li", [link(page, address, words)])),
+  ),
   element(page, "h3", "Cautions"),
-  element(page, "ul", [caution, ...cautions].map((text) => element(page, "li", text))),
+  element(
+    page,
+    "ul",
+    [caution, ...cautions].map((text) => element(page, "li", text)),
+  ),
   element(page, "h3", "Sources"),
-  element(page, "p", "Under Functions, each function names the source of its method, and each example the source of its result. CHECK gives the clause with every verdict. Building codes, and how many of their limits were checked against the text of that edition:"),
-  element(page, "ul", codes.map(({ code, title, edition, limits, confirmed }) => element(page, "li", [element(page, "code", code), ` ${title}, ${edition}: ${confirmed} of ${limits}`]))),
+  element(
+    page,
+    "p",
+    "Under Functions, each function names the source of its method, and each example the source of its result. CHECK gives the " +
+      "clause with every verdict. Building codes, and how many of their limits were checked against the text of that edition:",
+  ),
+  element(
+    page,
+    "ul",
+    codes.map(({ code, title, edition, limits, confirmed }) =>
+      element(page, "li", [element(page, "code", code), ` ${title}, ${edition}: ${confirmed} of ${limits}`]),
+    ),
+  ),
   element(page, "h3", "Licences"),
   element(page, "p", `Treadsheet is under the ${licence} licence. Third-party licences:`),
-  element(page, "ul", licences.map((one) => element(page, "li", `${one.name} ${one.version}: ${one.licence}; ${one.serves}`))),
+  element(
+    page,
+    "ul",
+    licences.map((one) => element(page, "li", `${one.name} ${one.version}: ${one.licence}; ${one.serves}`)),
+  ),
 ];

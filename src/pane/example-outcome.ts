@@ -18,7 +18,8 @@ const plain = (cell: unknown): Plain => {
 };
 
 const rowText = (row: readonly Plain[]): string => row.map(String).join(" | ");
-const partText = (part: readonly (readonly [string, Plain])[]): string => part.map(([heading, cell]) => `${heading}: ${String(cell)}`).join(", ");
+const partText = (part: readonly (readonly [string, Plain])[]): string =>
+  part.map(([heading, cell]) => `${heading}: ${String(cell)}`).join(", ");
 
 const answerOf = (solve: Solve, id: string, args: readonly unknown[]): Result => {
   try {
@@ -29,15 +30,20 @@ const answerOf = (solve: Solve, id: string, args: readonly unknown[]): Result =>
   }
 };
 
-const plainRows = (result: Result): readonly (readonly Plain[])[] => (isRows(result) ? result.map((row) => row.map(plain)) : [[plain(result)]]);
+const plainRows = (result: Result): readonly (readonly Plain[])[] =>
+  isRows(result) ? result.map((row) => row.map(plain)) : [[plain(result)]];
 
-const sameRow = (one: readonly Plain[], other: readonly Plain[]): boolean => one.length === other.length && one.every((cell, index) => cell === other[index]);
+const sameRow = (one: readonly Plain[], other: readonly Plain[]): boolean =>
+  one.length === other.length && one.every((cell, index) => cell === other[index]);
 
 /** The cells under the headings of a stated part, in the row that holds them, or in the one that comes nearest. */
 const nearestPart = (part: readonly (readonly [string, Plain])[], rows: readonly (readonly Plain[])[]) => {
   const [headings = [], ...data] = rows;
-  const parts = data.map((row) => part.map(([heading]): readonly [string, Plain] => [heading, row[headings.indexOf(heading)] ?? "nothing"]));
-  const alike = (found: readonly (readonly [string, Plain])[]): number => found.filter(([, cell], index) => cell === part[index]?.[1]).length;
+  const parts = data.map((row) =>
+    part.map(([heading]): readonly [string, Plain] => [heading, row[headings.indexOf(heading)] ?? "nothing"]),
+  );
+  const alike = (found: readonly (readonly [string, Plain])[]): number =>
+    found.filter(([, cell], index) => cell === part[index]?.[1]).length;
   return parts.reduce<readonly (readonly [string, Plain])[]>((best, found) => (alike(found) > alike(best) ? found : best), parts[0] ?? []);
 };
 
@@ -57,7 +63,9 @@ const compared = (stated: Stated, rows: readonly (readonly Plain[])[]): ExampleO
   return {
     stated: wanted.map(partText).join("\n"),
     answered: found.every((part) => part.length === 0) ? first : found.map(partText).join("\n"),
-    agrees: wanted.every((part, index) => partText(part) === partText(found[index] ?? []) && part.every(([, cell], at) => cell === found[index]?.[at]?.[1])),
+    agrees: wanted.every(
+      (part, index) => partText(part) === partText(found[index] ?? []) && part.every(([, cell], at) => cell === found[index]?.[at]?.[1]),
+    ),
   };
 };
 

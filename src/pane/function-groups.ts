@@ -28,7 +28,12 @@ const sentence = (page: Document, text: string): (Node | string)[] =>
   text.split("`").map((part, place) => (place % 2 === 1 ? element(page, "code", part) : part));
 
 /** Terms, each with what is said of it in a line under it; readable however narrow the pane is. */
-const terms = (page: Document, className: string, title: string, rows: readonly (readonly [term: string, beside: string, says: string])[]): HTMLElement[] => {
+const terms = (
+  page: Document,
+  className: string,
+  title: string,
+  rows: readonly (readonly [term: string, beside: string, says: string])[],
+): HTMLElement[] => {
   if (rows.length === 0) return [];
   const parts = rows.flatMap(([term, beside, says]) => [
     element(page, "dt", [element(page, "b", term), ...(beside === "" ? [] : [element(page, "span", `  ${beside}`)])]),
@@ -77,19 +82,44 @@ interface FunctionPart {
 const functionPart = (page: Document, shown: ShownFunction, { solve, insert }: Pick<GroupSettings, "solve" | "insert">): FunctionPart => {
   const { parts, differences } = examplesPart(page, shown, solve);
   const summary = element(page, "summary", [element(page, "code", shown.formula), element(page, "span", shown.says, "says")]);
-  if (differences > 0) summary.append(element(page, "strong", `${differences} ${differences === 1 ? "example differs" : "examples differ"}`, "differs"));
+  if (differences > 0)
+    summary.append(element(page, "strong", `${differences} ${differences === 1 ? "example differs" : "examples differ"}`, "differs"));
   const whole = element(page, "details", [summary], "function");
   whole.id = `function-${shown.id}`;
   whole.open = differences > 0;
   if (insert !== undefined) whole.append(insertButton(page, shown.id, insert));
   whole.append(
-    ...terms(page, "arguments", "Arguments", shown.arguments.map((one) => [one.name, `${one.kind}; ${one.default === "required" || one.default === "may be left out" ? one.default : `left out: ${one.default}`}`, one.says])),
+    ...terms(
+      page,
+      "arguments",
+      "Arguments",
+      shown.arguments.map((one) => [
+        one.name,
+        `${one.kind}; ${one.default === "required" || one.default === "may be left out" ? one.default : `left out: ${one.default}`}`,
+        one.says,
+      ]),
+    ),
     ...(shown.labels.length === 0 ? [] : [element(page, "p", `Labels of the stair table it reads: ${shown.labels.join(", ")}.`, "quiet")]),
     element(page, "h4", "Result"),
     element(page, "p", sentence(page, shown.result)),
-    ...terms(page, "columns", "Columns of the result", shown.columns.map(({ heading, says }) => [heading, "", says])),
+    ...terms(
+      page,
+      "columns",
+      "Columns of the result",
+      shown.columns.map(({ heading, says }) => [heading, "", says]),
+    ),
     ...parts,
-    ...(shown.errors.length === 0 ? [] : [element(page, "h4", "Errors"), element(page, "ul", shown.errors.map(({ cell, says }) => element(page, "li", `${cell} ${says}`)), "errors")]),
+    ...(shown.errors.length === 0
+      ? []
+      : [
+          element(page, "h4", "Errors"),
+          element(
+            page,
+            "ul",
+            shown.errors.map(({ cell, says }) => element(page, "li", `${cell} ${says}`)),
+            "errors",
+          ),
+        ]),
     element(page, "p", `Method: ${shown.source}`, "quiet"),
   );
   if (shown.caution !== "") whole.append(element(page, "p", shown.caution, "quiet"));
@@ -97,7 +127,16 @@ const functionPart = (page: Document, shown: ShownFunction, { solve, insert }: P
 };
 
 const helpText = (shown: ShownFunction): string =>
-  [shown.id, shown.group, shown.says, shown.result, shown.source, ...shown.arguments.flatMap(({ name, says }) => [name, says]), ...shown.labels, ...shown.columns.flatMap(({ heading, says }) => [heading, says])]
+  [
+    shown.id,
+    shown.group,
+    shown.says,
+    shown.result,
+    shown.source,
+    ...shown.arguments.flatMap(({ name, says }) => [name, says]),
+    ...shown.labels,
+    ...shown.columns.flatMap(({ heading, says }) => [heading, says]),
+  ]
     .join(" ")
     .toLowerCase();
 
@@ -107,12 +146,25 @@ const inOneSpelling = (text: string): string => text.split(/[^\p{L}\p{N}+]+/u).m
 /** Every function under its step of the job, with arguments, result and examples. */
 export const functionGroups = (page: Document, functions: readonly ShownFunction[], settings: GroupSettings): FunctionGroups => {
   let differences = 0;
-  const found: { readonly part: HTMLDetailsElement; readonly members: readonly { readonly part: HTMLElement; readonly text: string; readonly words: string }[]; readonly opens: boolean }[] = [];
+  const found: {
+    readonly part: HTMLDetailsElement;
+    readonly members: readonly { readonly part: HTMLElement; readonly text: string; readonly words: string }[];
+    readonly opens: boolean;
+  }[] = [];
   for (const [index, step] of jobSteps(functions).entries()) {
-    const members = step.functions.map((shown) => ({ ...functionPart(page, shown, settings), text: helpText(shown), words: inOneSpelling(helpText(shown)) }));
+    const members = step.functions.map((shown) => ({
+      ...functionPart(page, shown, settings),
+      text: helpText(shown),
+      words: inOneSpelling(helpText(shown)),
+    }));
     const wrong = members.reduce((sum, member) => sum + member.differences, 0);
     differences += wrong;
-    const part = element(page, "details", [element(page, "summary", [element(page, "h3", step.name)]), ...members.map((member) => member.part)], "group");
+    const part = element(
+      page,
+      "details",
+      [element(page, "summary", [element(page, "h3", step.name)]), ...members.map((member) => member.part)],
+      "group",
+    );
     const opens = settings.open === "all" || index === 0 || wrong > 0;
     part.open = opens;
     found.push({ part, members, opens });
@@ -128,7 +180,8 @@ export const functionGroups = (page: Document, functions: readonly ShownFunction
       const wanted = text.toLowerCase().split(/\s+/).filter((word) => word !== "");
       let shownCount = 0;
       for (const { part, members, opens } of found) {
-        for (const member of members) member.part.hidden = !wanted.every((word) => member.text.includes(word) || member.words.includes(folded(word)));
+        for (const member of members)
+          member.part.hidden = !wanted.every((word) => member.text.includes(word) || member.words.includes(folded(word)));
         const kept = members.filter((member) => !member.part.hidden).length;
         shownCount += kept;
         part.hidden = kept === 0;

@@ -29,7 +29,10 @@ export interface HeldCell {
 
 export type HeldCells = readonly (readonly HeldCell[])[];
 
-/** What is put into a cell; a part that is missing stays as it is, and a value of null empties the cell. A text value stays text whatever it looks like. */
+/**
+ * What is put into a cell; a part that is missing stays as it is, and a value of null empties the cell. A text value stays text whatever it
+ * looks like.
+ */
 export interface PutCell {
   readonly formula?: string;
   readonly value?: PlainValue | null;

@@ -33,7 +33,8 @@ const contents = ({ formula, value }: HeldCell): PutCell => {
   return typeof value === "object" && value !== null ? { formula: `=${value.error}` } : { value };
 };
 
-const hasContents = (cell: PutCell | undefined): boolean => cell?.formula !== undefined || (cell?.value !== undefined && cell.value !== null);
+const hasContents = (cell: PutCell | undefined): boolean =>
+  cell?.formula !== undefined || (cell?.value !== undefined && cell.value !== null);
 
 const contentText = ({ formula, value }: HeldCell): string => formula ?? JSON.stringify(value);
 
@@ -46,21 +47,32 @@ export const inserted = async (declaration: Declaration, host: CellHost, ask: As
   const { cells, formula } = laidOut(declaration, at);
   const block: Block = { ...at, rows: cells.length, columns: Math.max(...cells.map((row) => row.length)) };
   if (at.row + block.rows > LAST_ROW || at.column + block.columns > LAST_COLUMN) {
-    return { says: `${declaration.id} needs ${block.rows} rows and ${block.columns} columns from ${placeText(at)} on, more than the sheet has: select a cell further up or to the left.` };
+    return {
+      says:
+        `${declaration.id} needs ${block.rows} rows and ${block.columns} columns from ${placeText(at)} on, more than the sheet ` +
+        `has: select a cell further up or to the left.`,
+    };
   }
   if (await host.touchesSpill(block)) {
-    return { says: `${blockText(block)} reaches into a table that a formula spills, which would then not fit: select a cell with ${block.rows} free rows and ${block.columns} free columns.` };
+    return {
+      says:
+        `${blockText(block)} reaches into a table that a formula spills, which would then not fit: select a cell with ` +
+        `${block.rows} free rows and ${block.columns} free columns.`,
+    };
   }
   const held = only(await host.read([block]));
   const full = cells.flatMap((row, down) =>
     row.flatMap((cell, right) => {
       const there = held[down]?.[right];
-      return cell === undefined || there === undefined || isEmpty(there) ? [] : [placeText({ ...at, row: at.row + down, column: at.column + right })];
+      return cell === undefined || there === undefined || isEmpty(there)
+        ? []
+        : [placeText({ ...at, row: at.row + down, column: at.column + right })];
     }),
   );
   if (full.length > 0) {
     const [first] = full;
-    const which = full.length === 1 ? `${first ?? ""} is not empty` : `${full.length} cells of ${blockText(block)} are not empty, ${first ?? ""} first`;
+    const which =
+      full.length === 1 ? `${first ?? ""} is not empty` : `${full.length} cells of ${blockText(block)} are not empty, ${first ?? ""} first`;
     if (!(await ask(`${declaration.id} takes ${blockText(block)}. ${which}. Replace what stands there?`, "Replace it", "Leave it"))) {
       return { says: `${declaration.id} was not inserted: what stands at ${first ?? ""} was left.` };
     }
@@ -82,25 +94,39 @@ export const inserted = async (declaration: Declaration, host: CellHost, ask: As
   const isBlocked = typeof result === "object" && result !== null && result.error === "#SPILL!";
   return {
     says: isBlocked
-      ? `${declaration.id} stands at ${placeText({ ...at, ...formula })}, but its result does not fit there (#SPILL!): undo the insert, and select a cell away from merged cells and tables.`
+      ? `${declaration.id} stands at ${placeText({ ...at, ...formula })}, but its result does not fit there (#SPILL!): undo the ` +
+        `insert, and select a cell away from merged cells and tables.`
       : `${declaration.id} inserted at ${blockText(block)}: its arguments, and the formula in ${placeText({ ...at, ...formula })}.`,
     left: {
-      id: declaration.id, block, before,
+      id: declaration.id,
+      block,
+      before,
       after: now.map((row, down) => row.map((cell, right) => (hasContents(cells[down]?.[right]) ? contentText(cell) : undefined))),
     },
   };
 };
 
-/** Takes an insert back: what was there before is there again, its number formats too. Asks where the user has changed what was inserted. */
+/**
+ * Takes an insert back: what was there before is there again, its number formats too. Asks where the user has changed what was inserted.
+ */
 export const takenBack = async ({ id, block, before, after }: Insertion, host: CellHost, ask: Ask): Promise<Done<Insertion>> => {
   const now = only(await host.read([block]));
   const changed = after.flatMap((row, down) =>
     row.flatMap((content, right) => {
       const cell = now[down]?.[right];
-      return content === undefined || cell === undefined || contentText(cell) === content ? [] : [placeText({ ...block, row: block.row + down, column: block.column + right })];
+      return content === undefined || cell === undefined || contentText(cell) === content
+        ? []
+        : [placeText({ ...block, row: block.row + down, column: block.column + right })];
     }),
   );
-  if (changed.length > 0 && !(await ask(`${changed.join(", ")} changed since ${id} was inserted. Put back what was there before the insert?`, "Put it back", "Keep it"))) {
+  if (
+    changed.length > 0 &&
+    !(await ask(
+      `${changed.join(", ")} changed since ${id} was inserted. Put back what was there before the insert?`,
+      "Put it back",
+      "Keep it",
+    ))
+  ) {
     return { says: `The insert of ${id} stays.`, left: { id, block, before, after } };
   }
   await host.write([before]);

@@ -36,7 +36,9 @@ const lengthColumns = (parameter: Parameter, [headings = []]: Rows): readonly bo
   if (parameter.kind === "stair") return [false, true];
   if (parameter.kind !== "table") return headings.map(() => isLengthKind(parameter.kind));
   const columns: Columns = parameter.table.columns;
-  return headings.map((heading) => isLengthKind(Object.entries(columns).find(([key]) => folded(key) === folded(String(heading ?? "")))?.[1].kind));
+  return headings.map((heading) =>
+    isLengthKind(Object.entries(columns).find(([key]) => folded(key) === folded(String(heading ?? "")))?.[1].kind),
+  );
 };
 
 const argumentCell = (value: PlainValue | null, isTyped: boolean): PutCell => {
@@ -71,7 +73,8 @@ const resultCells = (declaration: Declaration, args: readonly (Rows | undefined)
   const rows = Array.isArray(answer) ? answer : [[answer]];
   const kinds = kindsOf(declaration);
   const [first] = rows;
-  const hasHeadings = declaration.result.kind === "table" && resultHeadings(declaration).every((heading, column) => first?.[column] === heading);
+  const hasHeadings =
+    declaration.result.kind === "table" && resultHeadings(declaration).every((heading, column) => first?.[column] === heading);
   return rows.map((row, line) =>
     row.map((cell, column): PutCell => {
       const kind = typeof kinds === "string" ? kinds : (kinds[column] ?? "text");
@@ -104,7 +107,11 @@ export const laidOut = (declaration: Declaration, at: CellPlace): LaidOut => {
   });
   while (references[references.length - 1] === "") references.pop();
   const args = shown.map(({ rows }) => rows);
-  const results = resultCells(declaration, args, unitOf(shown.flatMap(({ parameter, rows }) => (rows === undefined ? [] : [[parameter, rows] as const]))));
+  const results = resultCells(
+    declaration,
+    args,
+    unitOf(shown.flatMap(({ parameter, rows }) => (rows === undefined ? [] : [[parameter, rows] as const]))),
+  );
   const anchor: PutCell = { ...results[0]?.[0], formula: `=${NAMESPACE}.${declaration.id}(${references.join(",")})` };
   // What spills needs the rows below free of labels, so it stands under its own name; one value stands beside it.
   const isBeside = cells.length > 0 && results.length === 1 && results[0]?.length === 1;

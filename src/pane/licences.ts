@@ -8,7 +8,12 @@ export interface Licence {
   readonly serves: string;
 }
 
-const licence = (name: Licence["name"], terms: string, serves: string): Licence => ({ name, version: dependencies[name], licence: terms, serves });
+const licence = (name: Licence["name"], terms: string, serves: string): Licence => ({
+  name,
+  version: dependencies[name],
+  licence: terms,
+  serves,
+});
 
 const SHEET = "the sheet of the local page";
 

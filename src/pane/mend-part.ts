@@ -1,7 +1,11 @@
 import { element } from "./element";
 
 /** Buttons that enter formulas again and recalculate, with what came of it. */
-export const mendPart = (page: Document, asked: { readonly mend: () => void; readonly recalculate: () => void } | undefined, says: HTMLElement): readonly HTMLElement[] => {
+export const mendPart = (
+  page: Document,
+  asked: { readonly mend: () => void; readonly recalculate: () => void } | undefined,
+  says: HTMLElement,
+): readonly HTMLElement[] => {
   const heading = element(page, "h2", "Mend");
   if (asked === undefined) return [heading, element(page, "p", "There is no workbook here to mend.", "quiet")];
   const button = (text: string, go: () => void): HTMLButtonElement => {
@@ -12,7 +16,11 @@ export const mendPart = (page: Document, asked: { readonly mend: () => void; rea
   };
   return [
     heading,
-    element(page, "p", "Formulas showing #NAME? were entered before Treadsheet loaded. This enters them again, each in its own cell. Nothing else changes."),
+    element(
+      page,
+      "p",
+      "Formulas showing #NAME? were entered before Treadsheet loaded. This enters them again, each in its own cell. Nothing else changes.",
+    ),
     button("Mend cells that show #NAME?", asked.mend),
     element(page, "h3", "Recalculate"),
     element(page, "p", "A workbook opens with the results it was saved with. This recalculates every formula with this version."),

@@ -31,7 +31,8 @@ const unboundIn = async ({ used }: SheetUse, cells: CellHost): Promise<Unbound[]
     for (const [down, row] of held.entries()) {
       for (const [right, { formula, value }] of row.entries()) {
         const isUnbound = typeof value === "object" && value !== null && value.error === UNBOUND;
-        if (isUnbound && formula !== undefined && OURS.test(formula)) found.push({ place: { sheet: strip.sheet, row: strip.row + down, column: strip.column + right }, formula });
+        if (isUnbound && formula !== undefined && OURS.test(formula))
+          found.push({ place: { sheet: strip.sheet, row: strip.row + down, column: strip.column + right }, formula });
       }
     }
   }
@@ -46,7 +47,10 @@ interface Refused {
   readonly says: string;
 }
 
-/** Writes each formula to its own cell, a batch at a time; where a batch is refused, cell by cell, so that one refusal does not keep the others. */
+/**
+ * Writes each formula to its own cell, a batch at a time; where a batch is refused, cell by cell, so that one refusal does not keep the
+ * others.
+ */
 const rewritten = async (unbound: readonly Unbound[], cells: CellHost): Promise<Refused[]> => {
   const refused: Refused[] = [];
   for (let first = 0; first < unbound.length; first += CELLS_A_WRITE) {
@@ -99,10 +103,18 @@ export const mended = async (cells: CellHost, mending: MendingHost): Promise<rea
     await mending.recalculate();
     const still = await stillUnbound(open, cells);
     const mendedCount = open.length - still.length;
-    says.push(`${cellsText(mendedCount)} that showed ${UNBOUND} ${mendedCount === 1 ? "was" : "were"} mended by writing the formula to its own cell.`);
+    says.push(
+      `${cellsText(mendedCount)} that showed ${UNBOUND} ${mendedCount === 1 ? "was" : "were"} mended by writing the formula to ` +
+        `its own cell.`,
+    );
     for (const { place, says: why } of refused.slice(0, NAMED)) says.push(`${placeText(place)} was refused: ${why}`);
-    if (still.length > 0) says.push(`Still ${UNBOUND}: ${named(still)}. A name in the formula is unknown here: look for a misspelt function, or one that this spreadsheet is too old for.`);
+    if (still.length > 0)
+      says.push(
+        `Still ${UNBOUND}: ${named(still)}. A name in the formula is unknown here: look for a misspelt function, or one that ` +
+          `this spreadsheet is too old for.`,
+      );
   }
-  if (locked.length > 0) says.push(`Protected and left as they are: ${locked.join(", ")}. Unprotect them (Review, Unprotect Sheet) and mend again.`);
+  if (locked.length > 0)
+    says.push(`Protected and left as they are: ${locked.join(", ")}. Unprotect them (Review, Unprotect Sheet) and mend again.`);
   return says;
 };

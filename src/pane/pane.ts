@@ -19,17 +19,27 @@ const examplesSay = ({ examples, differences }: FunctionGroups): string =>
     ? `All ${examples} examples give the expected answer.`
     : `${differences} of ${examples} examples ${differences === 1 ? "does" : "do"} not give the expected answer.`;
 
-/** The functions under the steps of the job, to be found by a word of the trade; above them, where some examples do not come out, how many. */
+/**
+ * The functions under the steps of the job, to be found by a word of the trade; above them, where some examples do not come out, how many.
+ */
 const functionsPart = (page: Document, groups: FunctionGroups): readonly HTMLElement[] => {
   const worked = groups.differences === 0 ? [] : [element(page, "p", examplesSay(groups), "count differs")];
   const field = element(page, "input");
   field.type = "search";
   field.placeholder = "riser, kerf, margin …";
   field.addEventListener("input", () => groups.find(field.value));
-  return [element(page, "h2", "Functions", "unseen"), element(page, "label", ["Find a function by a trade word ", field], "find"), ...worked, groups.nothing, ...groups.parts];
+  return [
+    element(page, "h2", "Functions", "unseen"),
+    element(page, "label", ["Find a function by a trade word ", field], "find"),
+    ...worked,
+    groups.nothing,
+    ...groups.parts,
+  ];
 };
 
-/** Puts the pane's content into a place on the page: why, functions, ready sheets, mending and about, as far as the host has what they need. */
+/**
+ * Puts the pane's content into a place on the page: why, functions, ready sheets, mending and about, as far as the host has what they need.
+ */
 export const pane = (page: Document, into: HTMLElement, shown: ShownCatalogue, host: PaneHost): void => {
   if (host.isDark === undefined) delete page.documentElement.dataset["theme"];
   else page.documentElement.dataset["theme"] = host.isDark ? "dark" : "light";
@@ -88,7 +98,11 @@ export const pane = (page: Document, into: HTMLElement, shown: ShownCatalogue, h
   };
   const add = cells && sheets && ((name: string): void => heard.act(() => readySheetAdded(name, cells, sheets)));
 
-  const groups = functionGroups(page, shown.functions, { open: "first", ...(solve === undefined ? {} : { solve }), ...(insert === undefined ? {} : { insert }) });
+  const groups = functionGroups(page, shown.functions, {
+    open: "first",
+    ...(solve === undefined ? {} : { solve }),
+    ...(insert === undefined ? {} : { insert }),
+  });
 
   into.replaceChildren(
     element(page, "h1", "Treadsheet"),

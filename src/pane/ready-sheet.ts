@@ -2,13 +2,18 @@ import { cellPlace } from "../sheets/cell-address";
 import { readyMarks, restsOn, sheetsReadBy, sheetsToAdd } from "../sheets/ready-sheets";
 import type { Block, CellHost, SheetsHost } from "./host";
 
-/** The sheets of a workbook that stand for ready ones, known by the functions in the cells that other ready sheets read; the last one of several. */
+/**
+ * The sheets of a workbook that stand for ready ones, known by the functions in the cells that other ready sheets read; the last one of
+ * several.
+ */
 const standing = async (wanted: readonly string[], names: readonly string[], cells: CellHost): Promise<ReadonlyMap<string, string>> => {
   const asked = wanted.flatMap((ready) => {
     const marks = readyMarks(ready);
     return marks.length === 0 ? [] : names.map((name) => ({ ready, name, marks }));
   });
-  const blocks = asked.flatMap(({ name, marks }) => marks.map(({ address }): Block => ({ sheet: name, ...cellPlace(address), rows: 1, columns: 1 })));
+  const blocks = asked.flatMap(({ name, marks }) =>
+    marks.map(({ address }): Block => ({ sheet: name, ...cellPlace(address), rows: 1, columns: 1 })),
+  );
   const held = blocks.length === 0 ? [] : await cells.read(blocks);
   const found = new Map<string, string>();
   let first = 0;
@@ -20,7 +25,8 @@ const standing = async (wanted: readonly string[], names: readonly string[], cel
   return found;
 };
 
-const list = (names: readonly string[]): string => (names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names[names.length - 1] ?? ""}`);
+const list = (names: readonly string[]): string =>
+  names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} and ${names[names.length - 1] ?? ""}`;
 
 /** Adds a ready sheet with whatever it rests on, and says which sheets it reads. Nothing that is there is touched. */
 export const readySheetAdded = async (name: string, cells: CellHost, sheets: SheetsHost): Promise<string> => {

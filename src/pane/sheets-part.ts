@@ -16,7 +16,13 @@ export const sheetsPart = (page: Document, add: ((name: string) => void) | undef
   });
   return [
     element(page, "h2", "Ready sheets"),
-    element(page, "p", "One sheet for each step of the job, added after your own. Nothing that is there is touched. Numbers, people and prices in them are invented.", "quiet"),
+    element(
+      page,
+      "p",
+      "One sheet for each step of the job, added after your own. Nothing that is there is touched. Numbers, people and prices in " +
+        "them are invented.",
+      "quiet",
+    ),
     element(page, "ol", items, "ready"),
   ];
 };

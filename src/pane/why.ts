@@ -11,7 +11,8 @@ const MOST_ERRORS = 12;
 
 /** What an error says where the formula itself has no sentence for it. */
 const GENERAL: Readonly<Record<string, string>> = {
-  "#NAME?": "a name in the formula is unknown here. If it is one of ours, the formula was typed before the functions were there: press Mend.",
+  "#NAME?":
+    "a name in the formula is unknown here. If it is one of ours, the formula was typed before the functions were there: press Mend.",
   "#SPILL!": "the result does not fit: clear the cells below and to the right that it needs.",
   "#REF!": "the formula names cells that are not there any more: point it at the cells it is to read.",
   "#DIV/0!": "something is divided by 0 or by an empty cell.",
@@ -23,7 +24,8 @@ const GENERAL: Readonly<Record<string, string>> = {
   "#CALC!": "the spreadsheet cannot work this out, most often because nothing is left to answer.",
 };
 
-const errorOf = (cell: HeldCell | undefined): string | undefined => (typeof cell?.value === "object" && cell.value !== null ? cell.value.error : undefined);
+const errorOf = (cell: HeldCell | undefined): string | undefined =>
+  typeof cell?.value === "object" && cell.value !== null ? cell.value.error : undefined;
 const oneCell = (place: Place): Block => ({ sheet: place.sheet, row: place.row, column: place.column, rows: 1, columns: 1 });
 const key = ({ sheet, row, column }: Place): string => [sheet, row, column].join("\n");
 
@@ -74,7 +76,8 @@ const explained = async (place: Place, host: CellHost, solve: Solve, seen: Reado
         }
         const at: Place = { sheet: block.sheet, row: block.row + down, column: block.column + right };
         errors += 1;
-        const from = isDeep || errors > MOST_ERRORS || seen.has(key(at)) ? undefined : await explained(at, host, solve, new Set([...seen, key(at)]));
+        const from =
+          isDeep || errors > MOST_ERRORS || seen.has(key(at)) ? undefined : await explained(at, host, solve, new Set([...seen, key(at)]));
         const says = from?.says ?? `${placeText(at)} shows ${code}`;
         begins ??= from?.begins ?? (from?.says === undefined ? undefined : { at, says: from.says });
         worked.push({ code, message: says });
@@ -95,10 +98,16 @@ const blocksOf = async (parts: readonly CellsPart[], own: string, host: CellHost
   return parts.map((part) => (part.isSpill ? (spills[spilling.indexOf(part)] ?? blockOf(part, own)) : blockOf(part, own)));
 };
 
-const sayingOf = (cell: WorkedCell | undefined): string | undefined => (isErrorCell(cell) && cell.message !== "" ? cell.message : undefined);
+const sayingOf = (cell: WorkedCell | undefined): string | undefined =>
+  isErrorCell(cell) && cell.message !== "" ? cell.message : undefined;
 const firstSaying = (rows: WorkedRows): string | undefined => rows.flat().map(sayingOf).find((says) => says !== undefined);
 
-const sentenceOf = (tree: FormulaTree, cellsOf: (part: FormulaTree) => WorkedRows | undefined, solve: Solve, offset: { readonly row: number; readonly column: number }): Found => {
+const sentenceOf = (
+  tree: FormulaTree,
+  cellsOf: (part: FormulaTree) => WorkedRows | undefined,
+  solve: Solve,
+  offset: { readonly row: number; readonly column: number },
+): Found => {
   const whole = workedOut(tree, cellsOf, solve);
   if (isKnown(whole)) {
     const cell = whole[offset.row]?.[offset.column];
@@ -125,11 +134,20 @@ export const why = async (place: Place, host: CellHost, solve: Solve): Promise<s
   const found: Found = isHosts ? { says: undefined } : await explained(place, host, solve, new Set([key(place)]));
   const where = `${placeText(place)} shows ${code}: `;
   const { begins } = found;
-  if (found.says !== undefined) return where + found.says + (begins === undefined || found.says.includes(begins.says) ? "" : `. It begins at ${placeText(begins.at)}: ${begins.says}`);
+  if (found.says !== undefined)
+    return (
+      where +
+      found.says +
+      (begins === undefined || found.says.includes(begins.says) ? "" : `. It begins at ${placeText(begins.at)}: ${begins.says}`)
+    );
   if (begins !== undefined) return `${where}it begins at ${placeText(begins.at)}: ${begins.says}`;
   if (found.notKnown !== undefined) {
-    return `${where}what the function of ${NAMESPACE} says depends on ${found.notKnown}, which only the sheet works out. Put that into a cell of its own and name the cell in the formula; then its sentence stands here.`;
+    return (
+      `${where}what the function of ${NAMESPACE} says depends on ${found.notKnown}, which only the sheet works out. Put that into ` +
+      `a cell of its own and name the cell in the formula; then its sentence stands here.`
+    );
   }
-  if (found.answers !== undefined) return `${where}worked out again it answers ${JSON.stringify(found.answers)}. Recalculate all, under Mend.`;
+  if (found.answers !== undefined)
+    return `${where}worked out again it answers ${JSON.stringify(found.answers)}. Recalculate all, under Mend.`;
   return where + (GENERAL[code] ?? "the spreadsheet's own error; its help says what it stands for.");
 };

@@ -13,4 +13,5 @@ const mediaTypes: Readonly<Record<string, string>> = {
 };
 
 /** What a file is, for the header Content-Type, by the end of its name. */
-export const mediaType = (file: string): string => mediaTypes[/[.][^.]*$/.exec(file)?.[0].toLowerCase() ?? ""] ?? "application/octet-stream";
+export const mediaType = (file: string): string =>
+  mediaTypes[/[.][^.]*$/.exec(file)?.[0].toLowerCase() ?? ""] ?? "application/octet-stream";

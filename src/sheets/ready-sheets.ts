@@ -30,10 +30,17 @@ interface Named {
 const formulasOf = ({ cells }: SheetData): readonly string[] => Object.values(cells).flatMap(({ formula }) => formula ?? []);
 
 const namedIn = (formula: string): Named[] =>
-  [...formula.matchAll(NAMED_SHEET)].flatMap(([found, quoted, plain, address]) => (found.startsWith('"') ? [] : [{ sheet: quoted?.replaceAll("''", "'") ?? plain ?? "", address }]));
+  [...formula.matchAll(NAMED_SHEET)].flatMap(([found, quoted, plain, address]) =>
+    found.startsWith('"') ? [] : [{ sheet: quoted?.replaceAll("''", "'") ?? plain ?? "", address }],
+  );
 
 /** The sheets that formulas of a sheet name. */
-export const sheetsReadBy = (sheet: SheetData): ReadonlySet<string> => new Set(formulasOf(sheet).flatMap(namedIn).map(({ sheet: name }) => name));
+export const sheetsReadBy = (sheet: SheetData): ReadonlySet<string> =>
+  new Set(
+    formulasOf(sheet)
+      .flatMap(namedIn)
+      .map(({ sheet: name }) => name),
+  );
 
 const readBy = (sheet: SheetData): readonly string[] => {
   const names = sheetsReadBy(sheet);
@@ -41,12 +48,20 @@ const readBy = (sheet: SheetData): readonly string[] => {
 };
 
 /** The ready sheets in the order of the job. */
-export const readySheets: readonly ReadySheet[] = demo.map((sheet) => ({ name: sheet.name, says: String(sheet.cells["A2"]?.value ?? ""), reads: readBy(sheet) }));
+export const readySheets: readonly ReadySheet[] = demo.map((sheet) => ({
+  name: sheet.name,
+  says: String(sheet.cells["A2"]?.value ?? ""),
+  reads: readBy(sheet),
+}));
 
 /** The cells of a ready sheet that the others read and that call a function of ours. */
 export const readyMarks = (name: string): readonly ReadyMark[] => {
   const sheet = demo.find((one) => one.name === name);
-  const addresses = new Set(demo.flatMap((other) => (other === sheet ? [] : formulasOf(other).flatMap(namedIn))).flatMap((named) => (named.sheet === name ? (named.address ?? []) : [])));
+  const addresses = new Set(
+    demo
+      .flatMap((other) => (other === sheet ? [] : formulasOf(other).flatMap(namedIn)))
+      .flatMap((named) => (named.sheet === name ? (named.address ?? []) : [])),
+  );
   return [...addresses].flatMap((address) => {
     const starts = OUR_CALL.exec(sheet?.cells[address]?.formula ?? "")?.[0];
     return starts === undefined ? [] : [{ address, starts }];
@@ -74,7 +89,8 @@ const freeName = (wanted: string, taken: ReadonlySet<string>): string => {
   }
 };
 
-const sheetText = (name: string): string => (/^[\p{L}_][\p{L}\p{N}_]*$/u.test(name) && !isAddress(name) ? name : `'${name.replaceAll("'", "''")}'`);
+const sheetText = (name: string): string =>
+  /^[\p{L}_][\p{L}\p{N}_]*$/u.test(name) && !isAddress(name) ? name : `'${name.replaceAll("'", "''")}'`;
 
 const isAddress = (name: string): boolean => {
   try {

@@ -4,7 +4,14 @@ import { words } from "../solver/words";
 import { cellAddress, cellPlace } from "./cell-address";
 import { ANGLE, MIXED, MILLIMETRES, MONEY, PERCENT, SIXTEENTHS, type Spill, type SpilledHeadings } from "./sheet-builder";
 
-const FORMATS: Readonly<Partial<Record<ResultKind, string>>> = { length: SIXTEENTHS, reading: SIXTEENTHS, angle: ANGLE, rate: PERCENT, money: MONEY, value: MIXED };
+const FORMATS: Readonly<Partial<Record<ResultKind, string>>> = {
+  length: SIXTEENTHS,
+  reading: SIXTEENTHS,
+  angle: ANGLE,
+  rate: PERCENT,
+  money: MONEY,
+  value: MIXED,
+};
 
 /** The number format of a kind of result; undefined where it is shown as it comes. */
 export const resultFormat = (kind: ResultKind, unit: string): string | undefined =>
@@ -24,7 +31,9 @@ export const placesOf = (declaration: Declaration, ...keys: readonly string[]): 
     return place + 1;
   });
 
-/** What a call looks like where it spills: headings, and under them so many rows, each column in the format of its kind or the one given. */
+/**
+ * What a call looks like where it spills: headings, and under them so many rows, each column in the format of its kind or the one given.
+ */
 export const spillOf = (
   declaration: Declaration, at: string, rows: number, formats: Readonly<Record<string, string>> = {},
 ): readonly (Spill | SpilledHeadings)[] => {
@@ -39,4 +48,5 @@ export const spillOf = (
 };
 
 /** Headings over columns of a table that a user types. */
-export const headingsOf = <C extends Columns>(_table: Table<C>, ...keys: readonly (keyof C & string)[]): readonly string[] => keys.map(words);
+export const headingsOf = <C extends Columns>(_table: Table<C>, ...keys: readonly (keyof C & string)[]): readonly string[] =>
+  keys.map(words);

@@ -64,10 +64,16 @@ const blockCells = (block: Block): [string, CellData][] =>
       // A formula in a cell of text would be taken for text when it is typed again.
       const written = isHeading ? undefined : block.formats?.[right];
       const format = isFormula && written === TYPED_LENGTH ? SIXTEENTHS : written;
-      return [[
-        addressAt(block.at, down, right),
-        { ...(isFormula ? { formula: entry } : { value: entry }), ...(format === undefined ? {} : { format }), ...(style === undefined ? {} : { style }) },
-      ]];
+      return [
+        [
+          addressAt(block.at, down, right),
+          {
+            ...(isFormula ? { formula: entry } : { value: entry }),
+            ...(format === undefined ? {} : { format }),
+            ...(style === undefined ? {} : { style }),
+          },
+        ],
+      ];
     }),
   );
 
@@ -83,9 +89,18 @@ const formatCells = ({ at, rows, formats }: Spill): [string, CellData][] =>
 
 /** A ready sheet: its title, the line that says what to type and what comes out, its blocks, and formats for what spills. */
 export const sheet = (
-  name: string, title: string, says: string, blocks: readonly Block[], spills: readonly (Spill | SpilledHeadings)[] = [], columnWidths: Readonly<Record<string, number>> = {},
+  name: string,
+  title: string,
+  says: string,
+  blocks: readonly Block[],
+  spills: readonly (Spill | SpilledHeadings)[] = [],
+  columnWidths: Readonly<Record<string, number>> = {},
 ): SheetData => {
-  const cells = new Map<string, CellData>([["A1", { value: title, style: "title" }], ["A2", { value: says, style: "says" }]]);
-  for (const [address, cell] of [...spills.flatMap(spillCells), ...blocks.flatMap(blockCells)]) cells.set(address, { ...cells.get(address), ...cell });
+  const cells = new Map<string, CellData>([
+    ["A1", { value: title, style: "title" }],
+    ["A2", { value: says, style: "says" }],
+  ]);
+  for (const [address, cell] of [...spills.flatMap(spillCells), ...blocks.flatMap(blockCells)])
+    cells.set(address, { ...cells.get(address), ...cell });
   return { name, cells: Object.fromEntries(cells), columnWidths, frozenRows: 2 };
 };

@@ -22,9 +22,15 @@ const rounded = (length: number, decimals: number): string => (Math.round(length
 /** Lengths of a ticket as they are read on the tape they were measured with; `tapeText` writes inches with a fraction. */
 export const ticketTape = ({ unit, divisions }: Measuring, tapeText: (inches: number, divisions: number) => string): TicketTape => {
   if (unit === "mm") {
-    return { text: (length) => `${rounded(length, DECIMALS)} mm`, says: `Lengths in mm, worked out from readings to ${divisions === 1 ? "1" : `1/${divisions}`} mm.` };
+    return {
+      text: (length) => `${rounded(length, DECIMALS)} mm`,
+      says: `Lengths in mm, worked out from readings to ${divisions === 1 ? "1" : `1/${divisions}`} mm.`,
+    };
   }
   return INCH_DIVISIONS.includes(divisions)
     ? { text: (length) => tapeText(length, divisions), says: `Lengths in inches, to 1/${divisions}.` }
-    : { text: (length) => `${rounded(length, INCH_DECIMALS)} in`, says: `Lengths in inches, worked out from readings to 1/${divisions} in.` };
+    : {
+        text: (length) => `${rounded(length, INCH_DECIMALS)} in`,
+        says: `Lengths in inches, worked out from readings to 1/${divisions} in.`,
+      };
 };

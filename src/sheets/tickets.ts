@@ -25,12 +25,32 @@ const STEPS_A_TICKET = 5;
 const COLUMNS: ResultColumns = { ...columnsOf(TREADFIT), ...columnsOf(RISERFIT) };
 
 /**
- * What the saw needs of a fit: of the heel's figures the one a tape can hook, for `heel` itself is measured from a corner that is not on its
+ * What the saw needs of a fit: of the heel's figures the one a tape can hook, for `heel` itself is measured from a corner that is not on
+ * its
  * line; and swing and tilt in words, so that no sign has to be remembered.
  */
 const PRINTED: readonly { readonly heading: string; readonly kind: ResultKind }[] = [
-  "step", "length", "longPoint", "shortPoint", "back", "front", "top", "bottom", "depth", "height", "toe", "heelAtTheHook", "mitreLine", "leftMitreLine", "returnLine",
-  "returnLength", "leftReturnLength", "leftSet", "rightSet", "mitre", "leftMitre",
+  "step",
+  "length",
+  "longPoint",
+  "shortPoint",
+  "back",
+  "front",
+  "top",
+  "bottom",
+  "depth",
+  "height",
+  "toe",
+  "heelAtTheHook",
+  "mitreLine",
+  "leftMitreLine",
+  "returnLine",
+  "returnLength",
+  "leftReturnLength",
+  "leftSet",
+  "rightSet",
+  "mitre",
+  "leftMitre",
 ].map((key) => {
   const column = COLUMNS[key];
   if (column === undefined) throw new Error(`no fit has a column ${key}`);
@@ -40,9 +60,13 @@ const PRINTED: readonly { readonly heading: string; readonly kind: ResultKind }[
 /** A saw is set to a tenth of a degree at best. */
 const ANGLE_DECIMALS = 1;
 
-const isText = (cell: FitCell | undefined): cell is PlainValue => cell !== null && cell !== undefined && typeof cell !== "object" && cell !== "";
+const isText = (cell: FitCell | undefined): cell is PlainValue =>
+  cell !== null && cell !== undefined && typeof cell !== "object" && cell !== "";
 
-/** Tickets of one fit, its heading row first, in batches, its lengths as they are read on the tape. Columns with nothing in them are left out. */
+/**
+ * Tickets of one fit, its heading row first, in batches, its lengths as they are read on the tape. Columns with nothing in them are left
+ * out.
+ */
 export const tickets = (title: string, fit: readonly (readonly FitCell[])[], tape: TicketTape): readonly Ticket[] => {
   const [headings = [], ...rows] = fit;
   const columns = PRINTED.flatMap(({ heading, kind }) => {

@@ -13,7 +13,9 @@ const manifest = path.resolve(dist, "..", "manifest.xml");
 const main = async (): Promise<void> => {
   const port = manifestPort(readFileSync(manifest, "utf8"));
   if (port === undefined) throw new Error("manifest.xml names no page on this machine, so that there is nothing to serve.");
-  console.log("Excel opens add-ins over https only. If you are asked to trust a certificate for localhost, it was made on this machine for that.");
+  console.log(
+    "Excel opens add-ins over https only. If you are asked to trust a certificate for localhost, it was made on this machine for that.",
+  );
   const server = createServer(await getHttpsServerOptions(), folderAnswers(dist, { "Access-Control-Allow-Origin": "*" }));
   await new Promise<void>((resolve, reject) => {
     server

@@ -14,7 +14,9 @@ const show = (host: PaneHost): void => {
 
 /** Calls a function of functions.js, which this page loads and the sheet uses. */
 const solve: Solve = (id, args) => {
-  const { treadsheetFunctions } = globalThis as unknown as { readonly treadsheetFunctions?: ReadonlyMap<string, (...cells: readonly unknown[]) => unknown> };
+  const { treadsheetFunctions } = globalThis as unknown as {
+    readonly treadsheetFunctions?: ReadonlyMap<string, (...cells: readonly unknown[]) => unknown>;
+  };
   const found = treadsheetFunctions?.get(id);
   if (found === undefined) throw new Error(`${id} is not there: functions.js did not load. Close the pane and open it again.`);
   return found(...args);

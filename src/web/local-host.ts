@@ -7,7 +7,10 @@ const isWithin = ({ row, column }: Place, block: SpilledBlock): boolean =>
   row >= block.row && row < block.row + block.rows && column >= block.column && column < block.column + block.columns;
 
 const doMeet = (one: SpilledBlock, other: SpilledBlock): boolean =>
-  one.row < other.row + other.rows && other.row < one.row + one.rows && one.column < other.column + other.columns && other.column < one.column + one.columns;
+  one.row < other.row + other.rows &&
+  other.row < one.row + one.rows &&
+  one.column < other.column + other.columns &&
+  other.column < one.column + one.columns;
 
 const places = (block: Block): Place[][] =>
   Array.from({ length: block.rows }, (_, down) =>
@@ -19,14 +22,24 @@ const usedOn = (sheet: string, addresses: readonly string[]): Block | undefined 
   if (addresses.length === 0) return undefined;
   const found = addresses.map(cellPlace);
   const [row, column] = [Math.min(...found.map((one) => one.row)), Math.min(...found.map((one) => one.column))];
-  return { sheet, row, column, rows: Math.max(...found.map((one) => one.row)) - row + 1, columns: Math.max(...found.map((one) => one.column)) - column + 1 };
+  return {
+    sheet,
+    row,
+    column,
+    rows: Math.max(...found.map((one) => one.row)) - row + 1,
+    columns: Math.max(...found.map((one) => one.column)) - column + 1,
+  };
 };
 
 /** What the pane asks of a workbook, answered by the local sheet. */
 export const localHost = (book: SheetPage): { readonly cells: CellHost; readonly sheets: SheetsHost; readonly mending: MendingHost } => {
   const held = (place: Place): HeldCell => {
     const address = cellAddress(place);
-    return { formula: book.formula(place.sheet, address), value: book.value(place.sheet, address), format: book.format(place.sheet, address) };
+    return {
+      formula: book.formula(place.sheet, address),
+      value: book.value(place.sheet, address),
+      format: book.format(place.sheet, address),
+    };
   };
   let selected: Place | undefined;
   const listeners: (() => void)[] = [];
@@ -43,7 +56,8 @@ export const localHost = (book: SheetPage): { readonly cells: CellHost; readonly
         for (const { at, cells } of blocks) {
           const put: Record<string, CellPut> = {};
           for (const [down, row] of cells.entries()) {
-            for (const [right, cell] of row.entries()) if (cell !== undefined) put[cellAddress({ row: at.row + down, column: at.column + right })] = cell;
+            for (const [right, cell] of row.entries())
+              if (cell !== undefined) put[cellAddress({ row: at.row + down, column: at.column + right })] = cell;
           }
           book.put(at.sheet, put);
         }

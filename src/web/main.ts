@@ -51,7 +51,10 @@ const start = async (): Promise<void> => {
     say(kept === undefined ? "The demo. What you change is kept in this browser." : "Your sheets, as you left them in this browser.");
   } catch (error) {
     book.load(DEMO);
-    say(`What was kept in this browser could not be opened, and stays there: ${told(error)}. This is the demo; nothing you change here is kept.`);
+    say(
+      `What was kept in this browser could not be opened, and stays there: ${told(error)}. This is the demo; nothing you change ` +
+        `here is kept.`,
+    );
     store = undefined;
   }
   // From before anyone can type.
@@ -62,7 +65,11 @@ const start = async (): Promise<void> => {
     try {
       const outcome = await keepSheets(() => book.data());
       if (outcome === "kept") say("Kept in this browser.");
-      if (outcome === "overtaken") say("Another tab has changed these sheets. This one keeps nothing more in the browser: save it as a file, or reload to go on with the other.");
+      if (outcome === "overtaken")
+        say(
+          "Another tab has changed these sheets. This one keeps nothing more in the browser: save it as a file, or reload to go " +
+            "on with the other.",
+        );
     } catch (error) {
       say(`Not kept in this browser: ${told(error)}. Save the sheets as a file.`);
     }
@@ -107,7 +114,15 @@ const start = async (): Promise<void> => {
   });
   place("demo").addEventListener("click", () => {
     void (async () => {
-      if (await question(document, "Reset the demo? The sheets shown now are lost unless you save them as a file first.", "Reset demo", "Keep these sheets")) await putIn(DEMO);
+      if (
+        await question(
+          document,
+          "Reset the demo? The sheets shown now are lost unless you save them as a file first.",
+          "Reset demo",
+          "Keep these sheets",
+        )
+      )
+        await putIn(DEMO);
     })();
   });
 
@@ -124,15 +139,29 @@ const start = async (): Promise<void> => {
     const fits = book.data().sheets.flatMap(({ name, cells }) =>
       Object.entries(cells).flatMap(([address, { formula = "" }]) => {
         const [, kind] = FITS.exec(formula) ?? [];
-        return kind === undefined ? [] : [{ name, address, pieces: kind.toUpperCase() === "TREADFIT" ? "treads" : "risers", measuring: measuredIn(book, name, formula, solve) }];
+        return kind === undefined
+          ? []
+          : [
+              {
+                name,
+                address,
+                pieces: kind.toUpperCase() === "TREADFIT" ? "treads" : "risers",
+                measuring: measuredIn(book, name, formula, solve),
+              },
+            ];
       }),
     );
     const unclear = fits.find(({ measuring }) => measuring === undefined);
     if (unclear !== undefined) {
-      say(`${unclear.name} ${unclear.address}: the unit or the tape of the fit cannot be read from its formula; write it there, as in "mm", or name a cell that holds it.`);
+      say(
+        `${unclear.name} ${unclear.address}: the unit or the tape of the fit cannot be read from its formula; write it there, as ` +
+          `in "mm", or name a cell that holds it.`,
+      );
       return;
     }
-    const found = fits.flatMap(({ name, address, pieces, measuring }) => (measuring === undefined ? [] : tickets(`${name}: ${pieces}`, book.spill(name, address), ticketTape(measuring, tapeText))));
+    const found = fits.flatMap(({ name, address, pieces, measuring }) =>
+      measuring === undefined ? [] : tickets(`${name}: ${pieces}`, book.spill(name, address), ticketTape(measuring, tapeText)),
+    );
     if (found.length === 0) {
       say("No sheet has a TREADFIT or RISERFIT to print a ticket of.");
       return;
@@ -143,7 +172,8 @@ const start = async (): Promise<void> => {
 
   const line = place("cell");
   const show = (cell: SelectedCell | undefined): void => {
-    const text = cell === undefined ? "" : [`${cell.sheet} ${cell.address}`, cell.formula ?? "", cell.error ?? ""].filter(Boolean).join("   ");
+    const text =
+      cell === undefined ? "" : [`${cell.sheet} ${cell.address}`, cell.formula ?? "", cell.error ?? ""].filter(Boolean).join("   ");
     if (line.textContent !== text) line.textContent = text;
     line.className = cell?.error === undefined ? "" : "wrong";
   };

@@ -13,13 +13,20 @@ const rowsOf = (rows: readonly (readonly CellValue[])[]): WorkedRows =>
   rows.map((row) => row.map((cell) => (typeof cell === "object" && cell !== null ? { code: cell.error, message: "" } : cell)));
 
 /** What the fit in a cell was measured in, by the arguments of its formula; undefined where only the sheet can work them out. */
-export const measuredIn = (book: Pick<Workbook, "value" | "spill">, sheet: string, formula: string, solve: Solve): Measuring | undefined => {
+export const measuredIn = (
+  book: Pick<Workbook, "value" | "spill">,
+  sheet: string,
+  formula: string,
+  solve: Solve,
+): Measuring | undefined => {
   const cellsOf = (part: FormulaTree): WorkedRows | undefined => {
     if (part.kind !== "cells") return undefined;
     const own = part.sheet ?? sheet;
     if (part.isSpill) return rowsOf(book.spill(own, cellAddress(part.from)));
     const rows = Array.from({ length: part.to.row - part.from.row + 1 }, (_, down) =>
-      Array.from({ length: part.to.column - part.from.column + 1 }, (__, right) => book.value(own, cellAddress({ row: part.from.row + down, column: part.from.column + right }))),
+      Array.from({ length: part.to.column - part.from.column + 1 }, (__, right) =>
+        book.value(own, cellAddress({ row: part.from.row + down, column: part.from.column + right })),
+      ),
     );
     return rowsOf(rows);
   };

@@ -1,4 +1,14 @@
-import { BooleanNumber, CellValueType, type ICellData, type IStyleData, type IWorkbookData, type IWorksheetData, LocaleType, type Nullable, WrapStrategy } from "@univerjs/core";
+import {
+  BooleanNumber,
+  CellValueType,
+  type ICellData,
+  type IStyleData,
+  type IWorkbookData,
+  type IWorksheetData,
+  LocaleType,
+  type Nullable,
+  WrapStrategy,
+} from "@univerjs/core";
 import { cellPlace, columnName, columnPlace } from "../sheets/cell-address";
 import { type CellLook, cellLooks, type StyleName } from "../sheets/cell-looks";
 import { TEXT_FORMAT } from "./typed-cell";
@@ -114,8 +124,13 @@ export const storedCell = (cell: ICellData, formula: string | undefined, style: 
 };
 
 /** Sheet settings as they are stored, from the engine's. */
-export const storedSettings = (columns: Readonly<Record<number, Nullable<{ readonly w?: number }>>>, frozenRows: number): Pick<SheetData, "columnWidths" | "frozenRows"> => {
-  const widths = Object.entries(columns).flatMap(([column, data]) => (typeof data?.w === "number" ? [[columnName(Number(column)), data.w] as const] : []));
+export const storedSettings = (
+  columns: Readonly<Record<number, Nullable<{ readonly w?: number }>>>,
+  frozenRows: number,
+): Pick<SheetData, "columnWidths" | "frozenRows"> => {
+  const widths = Object.entries(columns).flatMap(([column, data]) =>
+    typeof data?.w === "number" ? [[columnName(Number(column)), data.w] as const] : [],
+  );
   return {
     ...(widths.length === 0 ? {} : { columnWidths: Object.fromEntries(widths) }),
     ...(frozenRows > 0 ? { frozenRows } : {}),

@@ -1,5 +1,12 @@
 import type { ICellData, Nullable } from "@univerjs/core";
-import { type BaseReferenceObject, type BaseValueObject, ERROR_TYPE_SET, ErrorType, ErrorValueObject, NullValueObject } from "@univerjs/engine-formula";
+import {
+  type BaseReferenceObject,
+  type BaseValueObject,
+  ERROR_TYPE_SET,
+  ErrorType,
+  ErrorValueObject,
+  NullValueObject,
+} from "@univerjs/engine-formula";
 
 const isErrorCode = (code: unknown): code is ErrorType => ERROR_TYPE_SET.has(code as ErrorType);
 

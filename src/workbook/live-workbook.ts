@@ -1,4 +1,15 @@
-import { type ICellData, ICommandService, type IRange, IUniverInstanceService, type IWorkbookData, type Nullable, type Univer, UniverInstanceType, type Workbook as EngineWorkbook, type Worksheet } from "@univerjs/core";
+import {
+  type ICellData,
+  ICommandService,
+  type IRange,
+  IUniverInstanceService,
+  type IWorkbookData,
+  type Nullable,
+  type Univer,
+  UniverInstanceType,
+  type Workbook as EngineWorkbook,
+  type Worksheet,
+} from "@univerjs/core";
 import { FormulaDataModel, SetTriggerFormulaCalculationStartMutation } from "@univerjs/engine-formula";
 import { InsertSheetCommand, SetRangeValuesCommand } from "@univerjs/sheets";
 import { cellAddress, type CellPlace, cellPlace } from "../sheets/cell-address";
@@ -20,7 +31,13 @@ const valueOf = (cell: Nullable<ICellData>): CellValue => {
 const GENERAL = "General";
 
 const putCell = ({ formula, value, format }: CellPut): ICellData => ({
-  ...(formula === undefined ? (value === undefined ? {} : value === null ? EMPTY : { ...EMPTY, ...valueCell(value, format) }) : { ...EMPTY, f: formula }),
+  ...(formula === undefined
+    ? value === undefined
+      ? {}
+      : value === null
+        ? EMPTY
+        : { ...EMPTY, ...valueCell(value, format) }
+    : { ...EMPTY, f: formula }),
   ...(format === undefined ? {} : { s: { n: format === GENERAL ? null : { pattern: format } } }),
 });
 
@@ -82,7 +99,14 @@ export const liveWorkbook = (univer: Univer): Workbook => {
       Object.values<Nullable<IRange>>(columns ?? {}).flatMap((range) =>
         !range
           ? []
-          : [{ row: range.startRow, column: range.startColumn, rows: range.endRow - range.startRow + 1, columns: range.endColumn - range.startColumn + 1 }],
+          : [
+              {
+                row: range.startRow,
+                column: range.startColumn,
+                rows: range.endRow - range.startRow + 1,
+                columns: range.endColumn - range.startColumn + 1,
+              },
+            ],
       ),
     );
   };
@@ -92,7 +116,10 @@ export const liveWorkbook = (univer: Univer): Workbook => {
       const checked = workbookData(data);
       if (book !== undefined) instances.disposeUnit(book.getUnitId());
       loads += 1;
-      book = univer.createUnit<IWorkbookData, EngineWorkbook>(UniverInstanceType.UNIVER_SHEET, engineSnapshot(`workbook-${loads}`, checked));
+      book = univer.createUnit<IWorkbookData, EngineWorkbook>(
+        UniverInstanceType.UNIVER_SHEET,
+        engineSnapshot(`workbook-${loads}`, checked),
+      );
       rule.begin();
     },
     setCell: (name, address, input) => {
@@ -126,10 +153,15 @@ export const liveWorkbook = (univer: Univer): Workbook => {
       const { row, column } = cellPlace(first);
       // The command goes by the cells of the value; it only wants to be told some range.
       const range = { startRow: row, endRow: row, startColumn: column, endColumn: column };
-      const done = injector.get(ICommandService).syncExecuteCommand(SetRangeValuesCommand.id, { unitId: current().getUnitId(), subUnitId: sheet.getSheetId(), range, value });
+      const done = injector
+        .get(ICommandService)
+        .syncExecuteCommand(SetRangeValuesCommand.id, { unitId: current().getUnitId(), subUnitId: sheet.getSheetId(), range, value });
       if (!done) throw new Error(`${name}: the sheet does not take what is put into ${Object.keys(cells).join(", ")}`);
     },
-    sheetNames: () => current().getSheets().map((sheet) => sheet.getName()),
+    sheetNames: () =>
+      current()
+        .getSheets()
+        .map((sheet) => sheet.getName()),
     addSheets: (sheets) => {
       const { sheets: checked } = workbookData({ version: DATA_VERSION, sheets });
       const unitId = current().getUnitId();
@@ -137,11 +169,16 @@ export const liveWorkbook = (univer: Univer): Workbook => {
       // The last one first: a formula finds the sheets after its own when it comes.
       for (const sheet of [...checked].reverse()) {
         added += 1;
-        const snapshot = sheetSnapshot(`added-${loads}-${added}`, sheet, (cell) => (cell.style === undefined && cell.format === undefined ? undefined : styleOf(cell)));
+        const snapshot = sheetSnapshot(`added-${loads}-${added}`, sheet, (cell) =>
+          cell.style === undefined && cell.format === undefined ? undefined : styleOf(cell),
+        );
         injector.get(ICommandService).syncExecuteCommand(InsertSheetCommand.id, { unitId, index, sheet: snapshot });
       }
     },
-    recalculate: () => void injector.get(ICommandService).executeCommand(SetTriggerFormulaCalculationStartMutation.id, { commands: [], forceCalculation: true }, { onlyLocal: true }),
+    recalculate: () =>
+      void injector
+        .get(ICommandService)
+        .executeCommand(SetTriggerFormulaCalculationStartMutation.id, { commands: [], forceCalculation: true }, { onlyLocal: true }),
     settled: async () => {
       current();
       await rule.settled();
@@ -182,7 +219,11 @@ export const liveWorkbook = (univer: Univer): Workbook => {
       version: DATA_VERSION,
       sheets: current()
         .getSheets()
-        .map((sheet) => ({ name: sheet.getName(), cells: stored(sheet), ...storedSettings(sheet.getConfig().columnData, sheet.getFreeze().ySplit) })),
+        .map((sheet) => ({
+          name: sheet.getName(),
+          cells: stored(sheet),
+          ...storedSettings(sheet.getConfig().columnData, sheet.getFreeze().ySplit),
+        })),
     }),
     dispose: () => {
       rule.dispose();

@@ -83,7 +83,8 @@ export interface Settling {
 
 /**
  * Knows when the engine is at rest, and sees to it that it rests on right values: formulas that read cells of a spill keep the old values
- * where the spill shrank or was blocked, and where it follows another spill by cells below its first; so everything is worked out once more.
+ * where the spill shrank or was blocked, and where it follows another spill by cells below its first; so everything is worked out once
+ * more.
  */
 export const settling = (injector: Injector): Settling => {
   const commands = injector.get(ICommandService);
@@ -115,7 +116,11 @@ export const settling = (injector: Injector): Settling => {
     before = now;
     if (!isStale || rounds >= ROUNDS) return;
     rounds += 1;
-    void commands.executeCommand(SetTriggerFormulaCalculationStartMutation.id, { commands: [], forceCalculation: true }, { onlyLocal: true });
+    void commands.executeCommand(
+      SetTriggerFormulaCalculationStartMutation.id,
+      { commands: [], forceCalculation: true },
+      { onlyLocal: true },
+    );
   };
 
   const follow = (stage: FormulaExecuteStageType | undefined): void => {
@@ -127,9 +132,11 @@ export const settling = (injector: Injector): Settling => {
   };
 
   const listener = commands.onCommandExecuted(({ id, params }) => {
-    if (id === SetFormulaCalculationStartMutation.id) isForced = (params as { readonly forceCalculation?: boolean }).forceCalculation === true;
+    if (id === SetFormulaCalculationStartMutation.id)
+      isForced = (params as { readonly forceCalculation?: boolean }).forceCalculation === true;
     else if (id === SetFormulaCalculationResultMutation.id) recheck();
-    else if (id === SetFormulaCalculationNotificationMutation.id) follow((params as ISetFormulaCalculationNotificationMutation).stageInfo?.stage);
+    else if (id === SetFormulaCalculationNotificationMutation.id)
+      follow((params as ISetFormulaCalculationNotificationMutation).stageInfo?.stage);
   });
 
   return {

@@ -14,7 +14,8 @@ class AnchorArray extends BaseFunction {
     const { startRow, startColumn, endRow, endColumn } = reference.getRangePosition();
     if (startRow !== endRow || startColumn !== endColumn) return ErrorValueObject.create(ErrorType.REF);
     const anchor = cellObject(reference, startRow, startColumn);
-    if (anchor.isError()) return (anchor as ErrorValueObject).getErrorType() === ErrorType.SPILL ? ErrorValueObject.create(ErrorType.REF) : anchor;
+    if (anchor.isError())
+      return (anchor as ErrorValueObject).getErrorType() === ErrorType.SPILL ? ErrorValueObject.create(ErrorType.REF) : anchor;
     const now = reference.getCurrentRuntimeActiveArrayFormulaRange()?.[startRow]?.[startColumn];
     // A cell worked out in this round that has no block in it has none left from the round before either.
     const isWorkedOut = reference.getCurrentRuntimeSheetData()?.getValue(startRow, startColumn) !== undefined;

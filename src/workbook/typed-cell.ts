@@ -22,7 +22,8 @@ const FIRST_RIGHT_DAY = 61;
 
 const withoutQuoted = (format: string): string => format.replace(/"[^"]*"|\\./g, "");
 
-export const isFractionFormat = (format: string | undefined): boolean => format !== undefined && /[?#0]\s*\/\s*[?#\d]/.test(withoutQuoted(format));
+export const isFractionFormat = (format: string | undefined): boolean =>
+  format !== undefined && /[?#0]\s*\/\s*[?#\d]/.test(withoutQuoted(format));
 
 const isDateFormat = (format: string): boolean => /[dy]/i.test(withoutQuoted(format));
 

@@ -39,7 +39,8 @@ const cell = (where: string, raw: unknown): CellData => {
   onlyKnown(where, given, ["value", "formula", "format", "style"]);
   const { value, formula, format, style } = given;
   if (value !== undefined && formula !== undefined) throw new Error(`${where}: has a value and a formula; it may have one of them`);
-  if (value !== undefined && !isPlain(value)) throw new Error(`${where}, value: must be text, a number, true or false, got ${JSON.stringify(value)}`);
+  if (value !== undefined && !isPlain(value))
+    throw new Error(`${where}, value: must be text, a number, true or false, got ${JSON.stringify(value)}`);
   if (formula !== undefined && (typeof formula !== "string" || !formula.startsWith("="))) {
     throw new Error(`${where}, formula: must be text that starts with =, got ${JSON.stringify(formula)}`);
   }
@@ -59,7 +60,8 @@ const widths = (where: string, raw: unknown): Readonly<Record<string, number>> =
   Object.fromEntries(
     Object.entries(bag(where, raw)).map(([column, width]) => {
       if (!COLUMN_NAME.test(column)) throw new Error(`${where}: a column is written A or AB, got "${column}"`);
-      if (typeof width !== "number" || !(width > 0)) throw new Error(`${where}, ${column}: must be a number of pixels over 0, got ${JSON.stringify(width)}`);
+      if (typeof width !== "number" || !(width > 0))
+        throw new Error(`${where}, ${column}: must be a number of pixels over 0, got ${JSON.stringify(width)}`);
       return [column, width];
     }),
   );
@@ -102,7 +104,9 @@ export const workbookData = (raw: unknown): WorkbookData => {
     throw new Error(`workbook, version: must be a whole number from 1 up, got ${JSON.stringify(version)}`);
   }
   if (version > DATA_VERSION) {
-    throw new Error(`workbook, version: this program reads workbooks up to version ${DATA_VERSION}, this one is version ${version}; take a newer program`);
+    throw new Error(
+      `workbook, version: this program reads workbooks up to version ${DATA_VERSION}, this one is version ${version}; take a newer program`,
+    );
   }
   if (!Array.isArray(sheets) || sheets.length === 0) throw new Error("workbook, sheets: must be a list of one sheet or more");
   const read = sheets.map(sheet);

@@ -1,6 +1,13 @@
 import type { Nullable } from "@univerjs/core";
 import {
-  type ArrayValueObject, BaseFunction, type BaseReferenceObject, type BaseValueObject, BooleanValueObject, ErrorType, ErrorValueObject, NumberValueObject,
+  type ArrayValueObject,
+  BaseFunction,
+  type BaseReferenceObject,
+  type BaseValueObject,
+  BooleanValueObject,
+  ErrorType,
+  ErrorValueObject,
+  NumberValueObject,
   StringValueObject,
 } from "@univerjs/engine-formula";
 import { blockOf } from "./engine-block";
@@ -76,15 +83,20 @@ class WorksheetExecutor extends BaseFunction {
         ...parameters.map((_, place) => {
           const rows = given[place];
           if (rows === undefined) return null;
-          if (isRange(place)) return isOneCell(rows) && rows[0]?.[0] === undefined ? null : rows.map((cells) => cells.map((cell) => cell ?? null));
-          return (isOneCell(rows) ? rows[0]?.[0] : rows[rows.length === ONE_CELL ? 0 : row]?.[rows[0]?.length === ONE_CELL ? 0 : column]) ?? null;
+          if (isRange(place))
+            return isOneCell(rows) && rows[0]?.[0] === undefined ? null : rows.map((cells) => cells.map((cell) => cell ?? null));
+          return (
+            (isOneCell(rows) ? rows[0]?.[0] : rows[rows.length === ONE_CELL ? 0 : row]?.[rows[0]?.length === ONE_CELL ? 0 : column]) ?? null
+          );
         }),
       );
     if (spread.length === 0) return resultOf(call(0, 0));
     // As in Excel, a range where one value is asked for answers value by value.
     const height = Math.max(...spread.map((rows) => rows.length));
     const width = Math.max(...spread.map((rows) => rows[0]?.length ?? 0));
-    return blockOf(Array.from({ length: height }, (_, row) => Array.from({ length: width }, (__, column) => this.firstCell(() => call(row, column)))));
+    return blockOf(
+      Array.from({ length: height }, (_, row) => Array.from({ length: width }, (__, column) => this.firstCell(() => call(row, column)))),
+    );
   }
 
   private firstCell(call: () => unknown): BaseValueObject {
@@ -102,7 +114,9 @@ class WorksheetExecutor extends BaseFunction {
       const reference = given as unknown as BaseReferenceObject;
       const { startRow, startColumn, endRow, endColumn } = reference.getRangePosition();
       return Array.from({ length: endRow - startRow + 1 }, (_, row) =>
-        Array.from({ length: endColumn - startColumn + 1 }, (__, column) => this.plain(cellObject(reference, startRow + row, startColumn + column))),
+        Array.from({ length: endColumn - startColumn + 1 }, (__, column) =>
+          this.plain(cellObject(reference, startRow + row, startColumn + column)),
+        ),
       );
     }
     if (given.isArray()) return (given as ArrayValueObject).getArrayValue().map((row) => row.map((cell) => this.plain(cell)));

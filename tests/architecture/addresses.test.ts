@@ -1,19 +1,44 @@
 import { execFileSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 
-/** Hosts an address may name: the authority or a public library of texts, the spreadsheet platform, standards of the web, and this machine or an example. */
+/**
+ * Hosts an address may name: the authority or a public library of texts, the spreadsheet platform, standards of the web, and this machine
+ * or an example.
+ */
 const MAY_STAND: readonly (string | RegExp)[] = [
   // Authorities and their codes.
-  "codes.iccsafe.org", "www.osha.gov", "www.4safenv.state.nv.us", "www.jeffco.us", "www.hse.gov.uk", "codemark.abcb.gov.au", "www.abcb.gov.au", "ncc.abcb.gov.au",
+  "codes.iccsafe.org",
+  "www.osha.gov",
+  "www.4safenv.state.nv.us",
+  "www.jeffco.us",
+  "www.hse.gov.uk",
+  "codemark.abcb.gov.au",
+  "www.abcb.gov.au",
+  "ncc.abcb.gov.au",
   // Public libraries of texts.
-  "www.gutenberg.org", "archive.org",
+  "www.gutenberg.org",
+  "archive.org",
   // The spreadsheet platform and its documentation.
-  "learn.microsoft.com", "schemas.microsoft.com", "developer.microsoft.com", "appsforoffice.microsoft.com", "office.com", "*.office.com", "*.office.net",
+  "learn.microsoft.com",
+  "schemas.microsoft.com",
+  "developer.microsoft.com",
+  "appsforoffice.microsoft.com",
+  "office.com",
+  "*.office.com",
+  "*.office.net",
   "*.officeapps.live.com",
   // Standards, schemas and licences.
-  "www.w3.org", "www.rfc-editor.org", "spdx.org",
+  "www.w3.org",
+  "www.rfc-editor.org",
+  "spdx.org",
   // Examples (RFC 2606, RFC 5737) and this machine.
-  /(^|\.)example(\.org|\.com)?$/, "192.0.2.7", "intranet", "localhost", "127.0.0.1", "[", "0x7f.1",
+  /(^|\.)example(\.org|\.com)?$/,
+  "192.0.2.7",
+  "intranet",
+  "localhost",
+  "127.0.0.1",
+  "[",
+  "0x7f.1",
 ];
 
 /** Repositories of the platform. */
@@ -31,10 +56,13 @@ interface Named {
 }
 
 const named = (file: string, text: string): Named[] =>
-  [...text.matchAll(ADDRESS)].flatMap(([, host, folder]) => (host === undefined || /^\.+$/.test(host) ? [] : [{ file, host, folder: folder ?? "" }]));
+  [...text.matchAll(ADDRESS)].flatMap(([, host, folder]) =>
+    host === undefined || /^\.+$/.test(host) ? [] : [{ file, host, folder: folder ?? "" }],
+  );
 
 const mayStand = ({ host, folder }: Named): boolean =>
-  MAY_STAND.some((one) => (typeof one === "string" ? one === host : one.test(host))) || (host === "github.com" && MAY_STAND_ON_GITHUB.test(folder));
+  MAY_STAND.some((one) => (typeof one === "string" ? one === host : one.test(host))) ||
+  (host === "github.com" && MAY_STAND_ON_GITHUB.test(folder));
 
 const tracked = execFileSync("git", ["ls-files", "--cached", "--others", "--exclude-standard", ...CITED], { encoding: "utf8" }).split("\n")
   .filter((file) => TEXT.test(file) && !file.endsWith("package-lock.json"));
@@ -57,7 +85,12 @@ test.each([
 const PRIVATE_CASE = /\bx-[a-z]{2,3}-\d{2}\b|\bd-(?:irc|ibc|obc|ada|nbc)-[a-z0-9-]+/;
 
 test("no case is cited by a number that only its collector knows", () => {
-  const cited = tracked.filter((file) => /^(?:src|tests|docs)\//.test(file) && file !== "tests/architecture/addresses.test.ts")
-    .flatMap((file) => readFileSync(file, "utf8").split("\n").flatMap((line, index) => (PRIVATE_CASE.test(line) ? [`${file}:${index + 1}`] : [])));
+  const cited = tracked
+    .filter((file) => /^(?:src|tests|docs)\//.test(file) && file !== "tests/architecture/addresses.test.ts")
+    .flatMap((file) =>
+      readFileSync(file, "utf8")
+        .split("\n")
+        .flatMap((line, index) => (PRIVATE_CASE.test(line) ? [`${file}:${index + 1}`] : [])),
+    );
   expect(cited).toEqual([]);
 });

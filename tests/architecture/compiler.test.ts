@@ -26,10 +26,16 @@ const PLANTED = [
     disk: ['import { readFileSync } from "node:fs";\nexport const read = readFileSync;\n', "Cannot find module 'node:fs'"],
   },
   {
-    functions: ['import { told } from "../functions/told";\nexport const outward = told;\n', "is not listed within the file list of project"],
+    functions: [
+      'import { told } from "../functions/told";\nexport const outward = told;\n',
+      "is not listed within the file list of project",
+    ],
   },
   {
-    "type-of-functions": ['import type { told } from "../functions/told";\nexport type Outward = typeof told;\n', "is not listed within the file list of project"],
+    "type-of-functions": [
+      'import type { told } from "../functions/told";\nexport type Outward = typeof told;\n',
+      "is not listed within the file list of project",
+    ],
   },
 ] as const satisfies readonly Readonly<Record<string, readonly [string, string]>>[];
 

@@ -9,10 +9,16 @@ module.exports = tseslint.config(
     files: ["**/*.ts"],
     rules: {
       // Leaving one property out of a copy names it without using it.
-      "@typescript-eslint/no-unused-vars": ["error", { ignoreRestSiblings: true, argsIgnorePattern: "^_", varsIgnorePattern: "^_", destructuredArrayIgnorePattern: "^_" }],
+      "@typescript-eslint/no-unused-vars": [
+        "error",
+        { ignoreRestSiblings: true, argsIgnorePattern: "^_", varsIgnorePattern: "^_", destructuredArrayIgnorePattern: "^_" },
+      ],
     },
   },
-  { files: ["**/*.{ts,cjs,js}"], rules: { eqeqeq: "error", "no-console": "error" } },
+  {
+    files: ["**/*.{ts,cjs,mjs,js}"],
+    rules: { eqeqeq: "error", "no-console": "error", "max-len": ["error", { code: 140, ignoreUrls: true, ignorePattern: "^import " }] },
+  },
   {
     files: ["src/solver/**/*.ts"],
     rules: {

@@ -78,7 +78,9 @@ module.exports = {
     },
     {
       name: "codes-are-records-alone",
-      comment: "A file of src/solver/code/profiles holds what one code prints: it takes the builders of records and shared conditions, and nothing that judges.",
+      comment:
+        "A file of src/solver/code/profiles holds what one code prints: it takes the builders of records and shared conditions, " +
+        "and nothing that judges.",
       severity: "error",
       from: { path: "^src/solver/code/profiles/" },
       to: { path: ".", pathNot: ["^src/solver/code/(profiles|record)/", "^src/solver/code/profile[.]ts$"] },
@@ -138,6 +140,10 @@ module.exports = {
     tsConfig: { fileName: "tsconfig.json" },
     tsPreCompilationDeps: true,
     doNotFollow: { path: "node_modules" },
-    enhancedResolveOptions: { extensions: [".ts", ".js", ".cjs", ".json"], exportsFields: ["exports"], conditionNames: ["require", "node", "default"] },
+    enhancedResolveOptions: {
+      extensions: [".ts", ".js", ".cjs", ".json"],
+      exportsFields: ["exports"],
+      conditionNames: ["require", "node", "default"],
+    },
   },
 };

@@ -39,7 +39,8 @@ describe("a planted fault is caught:", () => {
       "tests/tested.ts": "export const tested = 1;\n",
       "src/attic/box.ts": 'import { rise } from "../solver/rise";\nexport const box = rise;\n',
       "src/solver/code/check.ts": 'import { alder } from "./profiles/alder";\nexport const check = alder;\n',
-      "src/solver/code/profiles/alder.ts": 'import { figure } from "../record/figure";\nimport { margin } from "../margin";\nexport const alder = [figure, margin];\n',
+      "src/solver/code/profiles/alder.ts":
+        'import { figure } from "../record/figure";\nimport { margin } from "../margin";\nexport const alder = [figure, margin];\n',
       "src/solver/code/record/figure.ts": 'import { margin } from "../margin";\nexport const figure = margin;\n',
       "src/solver/code/margin.ts": "export const margin = 1;\n",
       "src/drawing/missing.ts": 'import { nothing } from "./nothing";\nexport const missing = nothing;\n',

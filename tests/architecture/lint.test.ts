@@ -21,7 +21,13 @@ describe("lint catches", () => {
       "src/serve/loud.ts": 'console.log("open");\n',
     });
     try {
-      const { output } = tree.run("eslint/bin/eslint.js", ["--config", path.join(__dirname, "eslint.config.cjs"), "--format", "json", "src"]);
+      const { output } = tree.run("eslint/bin/eslint.js", [
+        "--config",
+        path.join(__dirname, "eslint.config.cjs"),
+        "--format",
+        "json",
+        "src",
+      ]);
       const results = JSON.parse(output) as { filePath: string; messages: { ruleId: string | null }[] }[];
       found = Object.fromEntries(
         results.map(({ filePath, messages }) => [filePath.split(path.sep).slice(-2).join("/"), messages.map(({ ruleId }) => ruleId)]),

@@ -12,7 +12,8 @@ interface LargestInput {
   readonly answers?: "#N/A";
 }
 
-const rows = (count: number, row: (index: number) => readonly unknown[]): unknown[][] => Array.from({ length: count }, (_, index) => [...row(index)]);
+const rows = (count: number, row: (index: number) => readonly unknown[]): unknown[][] =>
+  Array.from({ length: count }, (_, index) => [...row(index)]);
 
 /** A word of letters alone that no other number has. */
 const word = (index: number): string => Array.from(String(index), (digit) => "abcdefghij".charAt(Number(digit))).join("");
@@ -29,20 +30,59 @@ const scattered = (index: number): string => {
 
 /** Readings typed as fractions, with both diagonals and leans: what takes longest to read and to fit. */
 const fits = (distance: unknown, lean: string) => [
-  ["step", lean === "lean" ? "run" : "height", lean === "lean" ? "back" : "top", lean === "lean" ? "front" : "bottom", "diagonal", "second diagonal", `left ${lean}`, `right ${lean}`],
-  ...rows(1_999, (n) => [n + 1, distance, "36 1/2", "36 3/4", lean === "lean" ? "37 7/8" : "37 5/16", lean === "lean" ? "37 13/16" : "37 1/4", 1.5, -1]),
+  [
+    "step",
+    lean === "lean" ? "run" : "height",
+    lean === "lean" ? "back" : "top",
+    lean === "lean" ? "front" : "bottom",
+    "diagonal",
+    "second diagonal",
+    `left ${lean}`,
+    `right ${lean}`,
+  ],
+  ...rows(1_999, (n) => [
+    n + 1,
+    distance,
+    "36 1/2",
+    "36 3/4",
+    lean === "lean" ? "37 7/8" : "37 5/16",
+    lean === "lean" ? "37 13/16" : "37 1/4",
+    1.5,
+    -1,
+  ]),
 ];
 
 /** Pieces of so many lengths, to a 64th. */
-const pieces = (lengths: number, quantity: number) => [["length", "quantity"], ...rows(lengths, (n) => [10 + ((n * 2_657) % 5_000) / 64, quantity])];
+const pieces = (lengths: number, quantity: number) => [
+  ["length", "quantity"],
+  ...rows(lengths, (n) => [10 + ((n * 2_657) % 5_000) / 64, quantity]),
+];
 
 /** One line a function; the answer must be an answer, not the sentence that says the input is too large. */
 const LARGEST: readonly LargestInput[] = [
-  { id: "PICK", says: "200,000 rows, the last label", cells: () => [rows(200_000, (n) => [`blank of oak ${word(n)}`, n]), `blank of oak ${word(199_999)}`] },
-  { id: "PICK", says: "200,000 rows, a label that is not there", cells: () => [rows(200_000, (n) => [`blank of oak ${word(n)}`, n]), "blank of maple"], answers: "#N/A" },
-  { id: "PICK", says: "2,000 labels of 2,000 letters, none of them right", cells: () => [rows(2_000, (n) => [`${word(n)}${"oak".repeat(666)}`, n]), "ash".repeat(666)], answers: "#N/A" },
+  {
+    id: "PICK",
+    says: "200,000 rows, the last label",
+    cells: () => [rows(200_000, (n) => [`blank of oak ${word(n)}`, n]), `blank of oak ${word(199_999)}`],
+  },
+  {
+    id: "PICK",
+    says: "200,000 rows, a label that is not there",
+    cells: () => [rows(200_000, (n) => [`blank of oak ${word(n)}`, n]), "blank of maple"],
+    answers: "#N/A",
+  },
+  {
+    id: "PICK",
+    says: "2,000 labels of 2,000 letters, none of them right",
+    cells: () => [rows(2_000, (n) => [`${word(n)}${"oak".repeat(666)}`, n]), "ash".repeat(666)],
+    answers: "#N/A",
+  },
   { id: "TAPE", says: "20,000 cells of text", cells: () => [rows(20_000, (n) => [`${n % 96} ${(n % 15) + 1}/16"`])] },
-  { id: "PITCH", says: "two ranges of 20,000 cells", cells: () => [rows(20_000, (n) => [7 + n / 20_000]), rows(20_000, (n) => [10 + n / 20_000])] },
+  {
+    id: "PITCH",
+    says: "two ranges of 20,000 cells",
+    cells: () => [rows(20_000, (n) => [7 + n / 20_000]), rows(20_000, (n) => [10 + n / 20_000])],
+  },
   { id: "FINISHED", says: "20,000 rises as metric text", cells: () => [rows(20_000, (n) => [`${180 + (n % 7)} mm`]), "25 mm"] },
   { id: "PACKING", says: "20,000 readings", cells: () => [rows(20_000, (n) => [(n % 16) / 16])] },
   { id: "UNIFORMITY", says: "20,000 rises", cells: () => [rows(20_000, (n) => [7.5 + (n % 3) / 16])] },
@@ -50,25 +90,93 @@ const LARGEST: readonly LargestInput[] = [
   { id: "EQUALIZE", says: "5,000 rises", cells: () => [rows(5_000, (n) => [7 + (n % 16) / 16]), 1, 0.75, 0.75] },
   { id: "TREADFIT", says: "1,999 readings as fractions", cells: () => [fits("10", "lean"), "1 1/4", "right"] },
   { id: "RISERFIT", says: "1,999 readings as fractions", cells: () => [fits("7 1/2", "flare"), "right"] },
-  { id: "BUY", says: "300 pieces, 1,000 rows to buy", cells: () => [pieces(100, 3), [["length", "price"], ...rows(1_000, (n) => [60 + n / 10, 10 + n / 20])]] },
-  { id: "CUTS", says: "5,000 pieces, 1,000 boards on hand", cells: () => [pieces(1_000, 5), [["length", "price", "available", "owned"], ...rows(999, (n) => [12 + (n * 7_919) % 132, "", 1, "yes"]), [144, 30, "any", "no"]]] },
-  { id: "PLAN", says: "5,000 pieces of 200 grades, 1,000 rows to buy", cells: () => [[["length", "quantity", "grade"], ...rows(5_000, (n) => [10 + ((n * 2_657) % 5_000) / 64, 1, `grade ${n % 200}`])], [["length", "price", "grade"], ...rows(1_000, (n) => [96 + 24 * (n % 2) + n / 64, 30 + 7 * (n % 2), `grade ${n % 200}`])]] },
-  { id: "OFFCUTS", says: "500 widths of pieces and of boards", cells: () => [[["length", "quantity", "width"], ...rows(500, (n) => [10 + (n * 37) % 78, 2, 3 + n / 64])], [["length", "price", "width"], ...rows(500, (n) => [96 + 24 * (n % 3), 30 + n / 10, 3.125 + n / 64])], 0.125, 0, 12] },
-  { id: "PLAN", says: "5,000 pieces of 200 lengths, 100 rows to buy, half of them limited", cells: () => [pieces(200, 25), [["length", "price", "available"], ...rows(100, (n) => [60 + n, 10 + n / 3 + (n % 3) / 4, n % 2 === 0 ? 5 : "any"])]] },
-  { id: "ORDER", says: "2,000 boards to cut from", cells: () => [[["total rise", 105], ["risers", 14], ["run", 10], ["width", 37.25]], [["length", "width", "thickness", "price", "available"], ...rows(2_000, (n) => [38 + (n * 7_919 % 2_000) / 16, 11.5, 1, 50 + n / 10, 1])]] },
   {
-    id: "EXTEND", says: "5,000 items without a price, 5,000 prices",
-    cells: () => [rows(5_000, (n) => [`profile of oak ${word(n)}`, 1, "each"]), rows(5_000, (n) => [`moulding of ash ${word(n)}`, 2.5, "each"])],
+    id: "BUY",
+    says: "300 pieces, 1,000 rows to buy",
+    cells: () => [pieces(100, 3), [["length", "price"], ...rows(1_000, (n) => [60 + n / 10, 10 + n / 20])]],
   },
-  { id: "EXTEND", says: "5,000 items, 5,000 prices, names of no pattern", cells: () => [rows(5_000, (n) => [scattered(n), 1, "each"]), rows(5_000, (n) => [scattered(n + 5_000), 2.5, "each"])] },
-  { id: "EXTEND", says: "5,000 items, half of them among 5,000 prices", cells: () => [rows(5_000, (n) => [scattered(n), 1, "each"]), rows(5_000, (n) => [scattered(n + 2_500), 2.5, "each"])] },
   {
-    id: "HOURS", says: "5,000 items without a rate, 5,000 rates",
+    id: "CUTS",
+    says: "5,000 pieces, 1,000 boards on hand",
+    cells: () => [
+      pieces(1_000, 5),
+      [["length", "price", "available", "owned"], ...rows(999, (n) => [12 + ((n * 7_919) % 132), "", 1, "yes"]), [144, 30, "any", "no"]],
+    ],
+  },
+  {
+    id: "PLAN",
+    says: "5,000 pieces of 200 grades, 1,000 rows to buy",
+    cells: () => [
+      [["length", "quantity", "grade"], ...rows(5_000, (n) => [10 + ((n * 2_657) % 5_000) / 64, 1, `grade ${n % 200}`])],
+      [["length", "price", "grade"], ...rows(1_000, (n) => [96 + 24 * (n % 2) + n / 64, 30 + 7 * (n % 2), `grade ${n % 200}`])],
+    ],
+  },
+  {
+    id: "OFFCUTS",
+    says: "500 widths of pieces and of boards",
+    cells: () => [
+      [["length", "quantity", "width"], ...rows(500, (n) => [10 + ((n * 37) % 78), 2, 3 + n / 64])],
+      [["length", "price", "width"], ...rows(500, (n) => [96 + 24 * (n % 3), 30 + n / 10, 3.125 + n / 64])],
+      0.125,
+      0,
+      12,
+    ],
+  },
+  {
+    id: "PLAN",
+    says: "5,000 pieces of 200 lengths, 100 rows to buy, half of them limited",
+    cells: () => [
+      pieces(200, 25),
+      [["length", "price", "available"], ...rows(100, (n) => [60 + n, 10 + n / 3 + (n % 3) / 4, n % 2 === 0 ? 5 : "any"])],
+    ],
+  },
+  {
+    id: "ORDER",
+    says: "2,000 boards to cut from",
+    cells: () => [
+      [
+        ["total rise", 105],
+        ["risers", 14],
+        ["run", 10],
+        ["width", 37.25],
+      ],
+      [
+        ["length", "width", "thickness", "price", "available"],
+        ...rows(2_000, (n) => [38 + ((n * 7_919) % 2_000) / 16, 11.5, 1, 50 + n / 10, 1]),
+      ],
+    ],
+  },
+  {
+    id: "EXTEND",
+    says: "5,000 items without a price, 5,000 prices",
+    cells: () => [
+      rows(5_000, (n) => [`profile of oak ${word(n)}`, 1, "each"]),
+      rows(5_000, (n) => [`moulding of ash ${word(n)}`, 2.5, "each"]),
+    ],
+  },
+  {
+    id: "EXTEND",
+    says: "5,000 items, 5,000 prices, names of no pattern",
+    cells: () => [rows(5_000, (n) => [scattered(n), 1, "each"]), rows(5_000, (n) => [scattered(n + 5_000), 2.5, "each"])],
+  },
+  {
+    id: "EXTEND",
+    says: "5,000 items, half of them among 5,000 prices",
+    cells: () => [rows(5_000, (n) => [scattered(n), 1, "each"]), rows(5_000, (n) => [scattered(n + 2_500), 2.5, "each"])],
+  },
+  {
+    id: "HOURS",
+    says: "5,000 items without a rate, 5,000 rates",
     cells: () => [rows(5_000, (n) => [`scribing of ${word(n)}`, 1]), rows(5_000, (n) => [`mitring of ${word(n)}`, 0.5])],
   },
-  { id: "HOURS", says: "5,000 items, 5,000 rates, names of no pattern", cells: () => [rows(5_000, (n) => [scattered(n), 1]), rows(5_000, (n) => [scattered(n + 5_000), 0.5])] },
   {
-    id: "RECONCILE", says: "three tables of 2,000 rows, no item in two of them",
+    id: "HOURS",
+    says: "5,000 items, 5,000 rates, names of no pattern",
+    cells: () => [rows(5_000, (n) => [scattered(n), 1]), rows(5_000, (n) => [scattered(n + 5_000), 0.5])],
+  },
+  {
+    id: "RECONCILE",
+    says: "three tables of 2,000 rows, no item in two of them",
     cells: () => [
       [["item", "quantity", "price"], ...rows(2_000, (n) => [`plan of oak ${word(n)}`, 3, 38.005])],
       [["item", "quantity", "cost"], ...rows(2_000, (n) => [`invoice of ash ${word(n)}`, 3, 114.02])],
@@ -76,7 +184,8 @@ const LARGEST: readonly LargestInput[] = [
     ],
   },
   {
-    id: "RECONCILE", says: "three tables of 2,000 rows, names of no pattern",
+    id: "RECONCILE",
+    says: "three tables of 2,000 rows, names of no pattern",
     cells: () => [
       [["item", "quantity", "price"], ...rows(2_000, (n) => [scattered(n), 3, 38.005])],
       [["item", "quantity", "cost"], ...rows(2_000, (n) => [scattered(n + 2_000), 3, 114.02])],

@@ -108,12 +108,25 @@ const speed = () => {
 };
 
 // One reading of a tread by diagonals, a little different each time.
-const readings = (count) => Array.from({ length: count }, (_, n) => ({ step: n + 1, run: 10, back: 36 + n / count, front: 36.25 + n / count, diagonal: 37.6 + n / count, secondDiagonal: 37.4 + n / count, leftLean: 0, rightLean: 0 }));
+const readings = (count) =>
+  Array.from({ length: count }, (_, n) => ({
+    step: n + 1,
+    run: 10,
+    back: 36 + n / count,
+    front: 36.25 + n / count,
+    diagonal: 37.6 + n / count,
+    secondDiagonal: 37.4 + n / count,
+    leftLean: 0,
+    rightLean: 0,
+  }));
 
 const fits = () => {
   const TREADFIT = associated().get("TREADFIT");
   const rows = readings(manyReadings);
-  const table = [["step", "run", "back", "front", "diagonal", "second diagonal"], ...rows.map(({ step, run, back, front, diagonal, secondDiagonal }) => [step, run, back, front, diagonal, secondDiagonal])];
+  const table = [
+    ["step", "run", "back", "front", "diagonal", "second diagonal"],
+    ...rows.map(({ step, run, back, front, diagonal, secondDiagonal }) => [step, run, back, front, diagonal, secondDiagonal]),
+  ];
   const piece = { nosing: 1.25, openEnd: "none", overhang: 1.25, returnWidth: 1.25, thickness: 1, closure: { most: 0.125, alike: 0.125 } };
   const built = TREADFIT(table).slice(1);
   for (const [index, fit] of treadFits(rows, piece).entries()) {
@@ -127,10 +140,21 @@ const fits = () => {
 // A thousand of our formulas in the engine beside a thousand native ones that do the same.
 const recalculation = async () => {
   const { openWorkbook } = require(path.join(project, "dist/tools/engine.cjs"));
-  const built = { bundle: fs.readFileSync(builtFunctions, "utf8"), metadata: JSON.parse(fs.readFileSync(path.join(project, "dist/functions.json"), "utf8")) };
+  const built = {
+    bundle: fs.readFileSync(builtFunctions, "utf8"),
+    metadata: JSON.parse(fs.readFileSync(path.join(project, "dist/functions.json"), "utf8")),
+  };
   const sheet = (formula) => ({
     version: 1,
-    sheets: [{ name: "Bench", cells: Object.fromEntries([["A1", { value: 10 }], ...Array.from({ length: manyFormulas }, (_, n) => [`B${n + 1}`, { formula: formula(n) }])]) }],
+    sheets: [
+      {
+        name: "Bench",
+        cells: Object.fromEntries([
+          ["A1", { value: 10 }],
+          ...Array.from({ length: manyFormulas }, (_, n) => [`B${n + 1}`, { formula: formula(n) }]),
+        ]),
+      },
+    ],
   });
   const edited = async (formula) => {
     const book = openWorkbook(built);
@@ -168,7 +192,8 @@ const pageReady = async () => {
 };
 
 // Of the built file, one call each: the seconds a person waits.
-const largest = () => printTable("The largest input promised, one call each", [["function", "input", "took", "2 s"], ...largestInputRows(associated())]);
+const largest = () =>
+  printTable("The largest input promised, one call each", [["function", "input", "took", "2 s"], ...largestInputRows(associated())]);
 
 const main = async () => {
   timed(project, process.execPath, ["src/bootstrap/build.cjs"]);
@@ -180,7 +205,10 @@ const main = async () => {
   ]);
   printTable("Fits of treads in one call (median of " + rounds + ")", [["", "TREADFIT", "bare solver", "times slower"], fits()]);
   largest();
-  printTable("One edit in the sheet engine until all is settled (median of " + rounds + ")", [["", "ours", "native", "times slower"], await recalculation()]);
+  printTable("One edit in the sheet engine until all is settled (median of " + rounds + ")", [
+    ["", "ours", "native", "times slower"],
+    await recalculation(),
+  ]);
   printTable("From npm start to a sheet that is ready", await pageReady());
   printTable("Size of functions.js", [
     ["as built", kilobytes(bytes.length)],

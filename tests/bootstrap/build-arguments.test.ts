@@ -1,9 +1,9 @@
 import { spawnSync } from "node:child_process";
 import path from "node:path";
 
-const { buildArguments } = jest.requireActual<{ buildArguments: (args: readonly string[]) => { address?: string; isForThePage?: boolean; refused?: string } }>(
-  "../../src/bootstrap/build-arguments.cjs",
-);
+const { buildArguments } = jest.requireActual<{
+  buildArguments: (args: readonly string[]) => { address?: string; isForThePage?: boolean; refused?: string };
+}>("../../src/bootstrap/build-arguments.cjs");
 
 test("without arguments there is no address to build for, and everything is built", () => {
   expect(buildArguments([])).toEqual({});
@@ -83,7 +83,11 @@ test.each([
 });
 
 test("a refused address stops the build before anything is built or taken away", () => {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [path.resolve(__dirname, "../../src/bootstrap/build.cjs"), "--origin", "http://example.org"], { encoding: "utf8" });
+  const { status, stdout, stderr } = spawnSync(
+    process.execPath,
+    [path.resolve(__dirname, "../../src/bootstrap/build.cjs"), "--origin", "http://example.org"],
+    { encoding: "utf8" },
+  );
   expect({ status, stdout }).toEqual({ status: 1, stdout: "" });
   expect(stderr).toMatch(/^"http:\/\/example\.org" is not https/);
 });

@@ -3,7 +3,9 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 
 const { whyInstall } = jest.requireActual<{ whyInstall: (folder: string) => string | undefined }>("../../src/bootstrap/install.cjs");
-const { whyNoExcel } = jest.requireActual<{ whyNoExcel: (platform: string) => string | undefined }>("../../src/bootstrap/desktop-excel.cjs");
+const { whyNoExcel } = jest.requireActual<{ whyNoExcel: (platform: string) => string | undefined }>(
+  "../../src/bootstrap/desktop-excel.cjs",
+);
 
 let folder: string;
 

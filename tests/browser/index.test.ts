@@ -163,7 +163,10 @@ test(
     expect(await value(page, "Books", "Z1")).toBe(4);
     const shown = await page.evaluate(async () => {
       const book = (globalThis as unknown as Shown).treadsheetBook;
-      book.load({ version: 1, sheets: [{ name: "Tape", cells: { A1: { value: 7.99, format: "# ??/16" }, A2: { value: 7.6875, format: "# ??/16" } } }] });
+      book.load({
+        version: 1,
+        sheets: [{ name: "Tape", cells: { A1: { value: 7.99, format: "# ??/16" }, A2: { value: 7.6875, format: "# ??/16" } } }],
+      });
       await book.settled();
       return [book.shown("Tape", "A1"), book.shown("Tape", "A2")];
     });
@@ -250,7 +253,10 @@ test(
         record,
       );
     // Format version 1 with nothing but what it cannot do without, as the first program wrote it.
-    await put({ revision: 7, data: { version: 1, sheets: [{ name: "Mine", cells: { A1: { value: "7 5/8" }, B1: { formula: "=STAIR.TOINCHES(A1)" } } }] } });
+    await put({
+      revision: 7,
+      data: { version: 1, sheets: [{ name: "Mine", cells: { A1: { value: "7 5/8" }, B1: { formula: "=STAIR.TOINCHES(A1)" } } }] },
+    });
     const older = await opened(context);
     expect(await value(older.page, "Mine", "B1")).toBe(7.625);
     await put({ revision: 8, data: { version: 99, sheets: [] } });
@@ -274,7 +280,11 @@ test(
     await page.getByRole("button", { name: "Open it" }).click();
     await page.getByText("Opened mine.json.").waitFor();
     expect(await value(page, "Layout", "B7")).toBe("9 1/4");
-    await page.setInputFiles("#file", { name: "other.json", mimeType: "application/json", buffer: Buffer.from('{"version":1,"sheets":[{"name":"A","cells":{"A1":{"wrong":1}}}]}') });
+    await page.setInputFiles("#file", {
+      name: "other.json",
+      mimeType: "application/json",
+      buffer: Buffer.from('{"version":1,"sheets":[{"name":"A","cells":{"A1":{"wrong":1}}}]}'),
+    });
     await page.getByText("other.json cannot be opened:").waitFor();
     expect(await page.textContent("#status")).toContain('sheet "A", A1: has no "wrong"');
   },
@@ -297,12 +307,25 @@ test(
     await page.getByRole("button", { name: "Print shop tickets" }).click();
     await page.emulateMedia({ media: "print" });
     // Fourteen risers in the cut plan and five treads in the fit: three batches and one.
-    expect(await page.locator(".ticket h2").allTextContents()).toEqual(["Cut plan: risers, steps 1 to 5", "Cut plan: risers, steps 6 to 10", "Cut plan: risers, steps 11 to 14", "Fit: treads, steps 1 to 5"]);
+    expect(await page.locator(".ticket h2").allTextContents()).toEqual([
+      "Cut plan: risers, steps 1 to 5",
+      "Cut plan: risers, steps 6 to 10",
+      "Cut plan: risers, steps 11 to 14",
+      "Fit: treads, steps 1 to 5",
+    ]);
     // By hand, first tread: 38.1119 is 38 1/8 on the tape, its left end 1.3 degrees closed.
-    expect(await page.locator(".ticket").last().locator("tr", { hasText: "length" }).first().locator("td").first().textContent()).toBe('38 1/8"');
-    expect(await page.locator(".ticket").last().locator("tr", { hasText: "left set" }).locator("td").first().textContent()).toBe("right 1.29, underside longer 1.50");
+    expect(await page.locator(".ticket").last().locator("tr", { hasText: "length" }).first().locator("td").first().textContent()).toBe(
+      '38 1/8"',
+    );
+    expect(await page.locator(".ticket").last().locator("tr", { hasText: "left set" }).locator("td").first().textContent()).toBe(
+      "right 1.29, underside longer 1.50",
+    );
     for (const format of ["Letter", "A4"]) expect(pageCount(await page.pdf({ format }))).toBe(4);
-    const sizes = await page.evaluate(() => [...document.querySelectorAll(".ticket h2, .ticket th, .ticket td, .ticket p")].map((each) => parseFloat(getComputedStyle(each).fontSize)));
+    const sizes = await page.evaluate(() =>
+      [...document.querySelectorAll(".ticket h2, .ticket th, .ticket td, .ticket p")].map((each) =>
+        parseFloat(getComputedStyle(each).fontSize),
+      ),
+    );
     expect(Math.min(...sizes)).toBeGreaterThanOrEqual(NINE_POINTS);
     await page.emulateMedia({ media: null });
   },

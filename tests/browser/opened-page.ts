@@ -10,7 +10,8 @@ const project = path.resolve(__dirname, "../..");
 /** How long a page may take on a slow, busy machine before its test gives up, in milliseconds: a limit, not a wait. */
 const SLOWEST = 120_000;
 /** What the platform's script tries at a time of its own, and the policy of our pages refuses: no request leaves the machine. */
-const REFUSED_TO_PLATFORM = /^Framing 'https:\/\/telemetryservice\.firstpartyapps\.oaspapps\.com\/' violates the following Content Security Policy directive/;
+const REFUSED_TO_PLATFORM =
+  /^Framing 'https:\/\/telemetryservice\.firstpartyapps\.oaspapps\.com\/' violates the following Content Security Policy directive/;
 const platformScripts = "https://appsforoffice.microsoft.com/lib/1/hosted/";
 
 export interface OpenedPage {
@@ -23,14 +24,19 @@ export interface OpenedPage {
 export type Platform = "away" | { readonly script: string };
 
 export interface Opened {
-  readonly open: (file: string, options?: BrowserContextOptions & { readonly platform?: Platform; readonly context?: BrowserContext }) => Promise<OpenedPage>;
+  readonly open: (
+    file: string,
+    options?: BrowserContextOptions & { readonly platform?: Platform; readonly context?: BrowserContext },
+  ) => Promise<OpenedPage>;
   /** A context for several tabs of one browser profile. */
   readonly context: (options?: BrowserContextOptions) => Promise<BrowserContext>;
   readonly close: () => Promise<void>;
 }
 
 const readPlatformScript = (url: string): Promise<Buffer> =>
-  readFile(path.join(project, "node_modules/@microsoft/office-js/dist", path.posix.normalize(new URL(url).pathname.replace("/lib/1/hosted/", ""))));
+  readFile(
+    path.join(project, "node_modules/@microsoft/office-js/dist", path.posix.normalize(new URL(url).pathname.replace("/lib/1/hosted/", ""))),
+  );
 
 /** The built pages on a server of their own, with a browser to open them in. */
 export const openedPages = async (folder = path.join(project, "dist")): Promise<Opened> => {

@@ -76,7 +76,11 @@ test(
     await goTo(page, "Books", "T3");
     await page.getByRole("button", { name: "Insert PITCH at the selected cell" }).click();
     await said(page, "PITCH inserted at Books T3:U5: its arguments, and the formula in Books U5.");
-    expect([await value(page, "Books", "T3"), await value(page, "Books", "T4"), await value(page, "Books", "T5")]).toEqual(["rise", "run", "PITCH"]);
+    expect([await value(page, "Books", "T3"), await value(page, "Books", "T4"), await value(page, "Books", "T5")]).toEqual([
+      "rise",
+      "run",
+      "PITCH",
+    ]);
     expect(await formula(page, "Books", "U5")).toBe("=STAIR.PITCH(U3,U4)");
     // The declaration's first example: a rise of 7 on a run of 7.
     expect(await value(page, "Books", "U5")).toBe(45);
@@ -99,7 +103,9 @@ test(
     await goTo(page, "Survey", "A26");
     const insert = page.getByRole("button", { name: "Insert PITCH at the selected cell" });
     await insert.click();
-    await page.getByRole("dialog", { name: /^PITCH takes Survey A26:B28\. Survey A26 is not empty\. Replace what stands there\?$/ }).waitFor();
+    await page
+      .getByRole("dialog", { name: /^PITCH takes Survey A26:B28\. Survey A26 is not empty\. Replace what stands there\?$/ })
+      .waitFor();
     expect(await seriousFaults(page, "dialog")).toEqual([]);
     await page.keyboard.press("Escape");
     await said(page, "PITCH was not inserted: what stands at Survey A26 was left.");

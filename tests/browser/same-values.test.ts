@@ -34,7 +34,11 @@ afterAll(async () => {
 }, browserTime);
 
 const inPage = (): Promise<CellValue[][][]> =>
-  page.evaluate((places) => places.map(([sheet, address]) => (globalThis as unknown as Shown).treadsheetBook.spill(sheet, address).map((row) => [...row])), formulas.map(([sheet, address]) => [sheet, address] as [string, string]));
+  page.evaluate(
+    (places) =>
+      places.map(([sheet, address]) => (globalThis as unknown as Shown).treadsheetBook.spill(sheet, address).map((row) => [...row])),
+    formulas.map(([sheet, address]) => [sheet, address] as [string, string]),
+  );
 
 const headless = (): CellValue[][][] => formulas.map(([sheet, address]) => book.spill(sheet, address).map((row) => [...row]));
 
@@ -44,7 +48,8 @@ const expectSame = (one: CellValue[][][], other: CellValue[][][]): void => {
     expect(rows.flat()).toHaveLength(cells.length);
     for (const [place, cell] of rows.flat().entries()) {
       const twin = cells[place];
-      if (typeof cell === "number" && typeof twin === "number") expect(Math.abs(cell - twin)).toBeLessThanOrEqual(RELATIVE * Math.max(1, Math.abs(twin)));
+      if (typeof cell === "number" && typeof twin === "number")
+        expect(Math.abs(cell - twin)).toBeLessThanOrEqual(RELATIVE * Math.max(1, Math.abs(twin)));
       else expect(cell).toEqual(twin);
     }
   }
@@ -59,7 +64,10 @@ test("and the same again with a 9 in run, and with fifteen risers", async () => 
   for (const [address, text] of [["B7", "9"], ["B6", "15"]] as const) {
     book.setCell("Layout", address, text);
     await book.settled();
-    await page.evaluate(([cell, typed]) => (globalThis as unknown as Shown).treadsheetBook.setCell("Layout", cell, typed), [address, text] as const);
+    await page.evaluate(([cell, typed]) => (globalThis as unknown as Shown).treadsheetBook.setCell("Layout", cell, typed), [
+      address,
+      text,
+    ] as const);
     await page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.settled());
     expectSame(await inPage(), headless());
   }

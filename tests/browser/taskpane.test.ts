@@ -75,7 +75,13 @@ test(
     const focused = () => page.evaluate(() => document.activeElement?.textContent ?? "");
     await page.keyboard.press("Tab");
     expect(await focused()).toBe("Functions");
-    for (const [key, tab] of [["ArrowRight", "Sheets"], ["End", "About"], ["ArrowRight", "Functions"], ["ArrowLeft", "About"], ["Home", "Functions"]] as const) {
+    for (const [key, tab] of [
+      ["ArrowRight", "Sheets"],
+      ["End", "About"],
+      ["ArrowRight", "Functions"],
+      ["ArrowLeft", "About"],
+      ["Home", "Functions"],
+    ] as const) {
       await page.keyboard.press(key);
       expect(await focused()).toBe(tab);
       expect(await page.locator('[role="tabpanel"]:visible').getAttribute("id")).toBe(`part-${tab.toLowerCase()}`);
@@ -138,10 +144,12 @@ test.each(["light", "dark"] as const)(
         return 0.2126 * red + 0.7152 * green + 0.0722 * blue;
       };
       const ground = luminance(getComputedStyle(document.body).backgroundColor);
-      return ["h1", ".quiet", ".caution", ".group > summary", ".function > summary > code", ".function > summary > .says"].map((selector) => {
-        const text = luminance(getComputedStyle(document.querySelector(selector) as Element).color);
-        return { selector, contrast: (Math.max(text, ground) + 0.05) / (Math.min(text, ground) + 0.05), ground };
-      });
+      return ["h1", ".quiet", ".caution", ".group > summary", ".function > summary > code", ".function > summary > .says"].map(
+        (selector) => {
+          const text = luminance(getComputedStyle(document.querySelector(selector) as Element).color);
+          return { selector, contrast: (Math.max(text, ground) + 0.05) / (Math.min(text, ground) + 0.05), ground };
+        },
+      );
     });
     expect(contrasts.filter(({ contrast }) => contrast < leastContrast)).toEqual([]);
     expect((contrasts[0]?.ground ?? 0) > 0.5).toBe(colorScheme === "light");
@@ -159,7 +167,9 @@ test(
   browserTime,
 );
 
-/** Says what Office says of itself in Excel: onReady with the host, its theme and which requirement sets it has, by the types of Office.js. */
+/**
+ * Says what Office says of itself in Excel: onReady with the host, its theme and which requirement sets it has, by the types of Office.js.
+ */
 const inExcel = (isDarkTheme: boolean, newest: number): { readonly script: string } => ({
   script: `
     globalThis.CustomFunctions = { associate: () => undefined, Error: class extends Error {}, ErrorCode: {} };
@@ -205,12 +215,18 @@ test(
     const about = page.locator("#part-about");
     const text = (await about.textContent()) ?? "";
     expect(text).toContain(`Treadsheet ${version}`);
-    for (const caution of new Set([CAUTION, ...catalogue.map((declaration) => declaration.caution ?? CAUTION)])) expect(text).toContain(caution);
+    for (const caution of new Set([CAUTION, ...catalogue.map((declaration) => declaration.caution ?? CAUTION)]))
+      expect(text).toContain(caution);
     // The count of the example of CODES.
     expect(text).toContain("irc-2021 International Residential Code, 2021: 48 of 48");
     expect(text).toContain("under the MIT licence");
     const links = await about.locator("a").evaluateAll((all) => all.map((one) => (one as HTMLAnchorElement).href));
-    expect(links.map((address) => new URL(address).pathname)).toEqual(["/reference.html", "/codes.html", "/install.html", "/third-party-notices.txt"]);
+    expect(links.map((address) => new URL(address).pathname)).toEqual([
+      "/reference.html",
+      "/codes.html",
+      "/install.html",
+      "/third-party-notices.txt",
+    ]);
     for (const address of links) expect((await page.request.get(address)).status()).toBe(200);
     expect(text).toContain("decimal.js 10.6.0: MIT");
   },

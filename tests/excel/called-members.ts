@@ -15,7 +15,8 @@ export interface CalledMember {
 const nameOf = (declaration: ts.Declaration): string => {
   const names: string[] = [];
   for (let node: ts.Node = declaration; node.parent !== undefined; node = node.parent) {
-    if ("name" in node && node.name !== undefined && ts.isIdentifier(node.name as ts.Node)) names.unshift((node.name as ts.Identifier).text);
+    if ("name" in node && node.name !== undefined && ts.isIdentifier(node.name as ts.Node))
+      names.unshift((node.name as ts.Identifier).text);
   }
   return names.join(".");
 };
@@ -26,8 +27,16 @@ const API_SET = /\[Api set: (\w+) (\d+\.\d+)/;
 export const calledMembers = (): ReadonlyMap<string, readonly CalledMember[]> => {
   const files = ts.sys.readDirectory(folder, [".ts"]);
   const program = ts.createProgram(files, {
-    target: ts.ScriptTarget.ES2022, lib: ["lib.es2022.d.ts", "lib.dom.d.ts", "lib.dom.iterable.d.ts"], types: ["office-js"], module: ts.ModuleKind.CommonJS,
-    moduleResolution: ts.ModuleResolutionKind.Node10, strict: true, skipLibCheck: true, esModuleInterop: true, resolveJsonModule: true, noEmit: true,
+    target: ts.ScriptTarget.ES2022,
+    lib: ["lib.es2022.d.ts", "lib.dom.d.ts", "lib.dom.iterable.d.ts"],
+    types: ["office-js"],
+    module: ts.ModuleKind.CommonJS,
+    moduleResolution: ts.ModuleResolutionKind.Node10,
+    strict: true,
+    skipLibCheck: true,
+    esModuleInterop: true,
+    resolveJsonModule: true,
+    noEmit: true,
   });
   const checker = program.getTypeChecker();
   const found = new Map<string, CalledMember[]>();
@@ -43,8 +52,16 @@ export const calledMembers = (): ReadonlyMap<string, readonly CalledMember[]> =>
           ? checker.getTypeAtLocation(node.parent.parent).getProperty((node.parent.propertyName ?? node.parent.name).getText())
           : checker.getSymbolAtLocation(node);
         const declaration = symbol?.declarations?.[0];
-        if (symbol !== undefined && declaration !== undefined && declaration.getSourceFile().fileName.endsWith(TYPES) && !ts.isModuleDeclaration(declaration)) {
-          const said = ts.getJSDocCommentsAndTags(declaration).map((comment) => comment.getText()).join(" ");
+        if (
+          symbol !== undefined &&
+          declaration !== undefined &&
+          declaration.getSourceFile().fileName.endsWith(TYPES) &&
+          !ts.isModuleDeclaration(declaration)
+        ) {
+          const said = ts
+            .getJSDocCommentsAndTags(declaration)
+            .map((comment) => comment.getText())
+            .join(" ");
           const [, set, since] = API_SET.exec(said) ?? [];
           const member = nameOf(declaration);
           members.set(member, { member, set, since });
@@ -53,7 +70,11 @@ export const calledMembers = (): ReadonlyMap<string, readonly CalledMember[]> =>
       node.forEachChild(visit);
     };
     visit(source);
-    if (members.size > 0) found.set(path.basename(file, ".ts"), [...members.values()].sort((one, other) => one.member.localeCompare(other.member)));
+    if (members.size > 0)
+      found.set(
+        path.basename(file, ".ts"),
+        [...members.values()].sort((one, other) => one.member.localeCompare(other.member)),
+      );
   }
   return found;
 };

@@ -57,7 +57,7 @@ describe("entries are read as Excel reads them", () => {
   };
 
   // By hand: 2 January 2026 is the day after 46,023.
-  test("1/2 is a date, unless the cell is of text or fractions or an apostrophe says text; and in the order in which it was asked for", async () => {
+  test("1/2 is a date, unless the cell is of text or fractions or an apostrophe says text; in the order asked for", async () => {
     expect(await written("General", "1/2")).toMatchObject({ value: 46_024, format: "d-mmm" });
     expect(await written("General", "'1/2")).toMatchObject({ value: "1/2", format: "General" });
     expect(await written("@", "1/2")).toMatchObject({ value: "1/2" });
@@ -69,19 +69,23 @@ describe("entries are read as Excel reads them", () => {
   test("our host puts a text in as that text, in a cell of text and in one that is not", async () => {
     const { excel: book, cells } = opened({ sheets: [{ name: "Mine" }] });
     const at = { sheet: "Mine", row: 0, column: 0 };
-    await cells.write([{ at, cells: [[{ value: "1/2", format: "@" }, { value: "1/2" }, { value: "12" }, { value: "true" }, { value: "-3" }]] }]);
+    await cells.write([
+      { at, cells: [[{ value: "1/2", format: "@" }, { value: "1/2" }, { value: "12" }, { value: "true" }, { value: "-3" }]] },
+    ]);
     expect(["A1", "B1", "C1", "D1", "E1"].map((address) => book.cell("Mine", address).value)).toEqual(["1/2", "1/2", "12", "true", "-3"]);
   });
 
   test("a ready sheet's text stays text too", async () => {
     const { excel: book, sheets } = opened({ sheets: [{ name: "Mine" }] });
-    await sheets.add([{ name: "New", cells: { A1: { value: "1/2", format: "@" }, A2: { value: "1/2" }, A3: { value: 0.5, format: "# ??/16" } } }]);
+    await sheets.add([
+      { name: "New", cells: { A1: { value: "1/2", format: "@" }, A2: { value: "1/2" }, A3: { value: 0.5, format: "# ??/16" } } },
+    ]);
     expect(["A1", "A2", "A3"].map((address) => book.cell("New", address).value)).toEqual(["1/2", "1/2", 0.5]);
   });
 });
 
 describe("insert", () => {
-  test("arguments stand under their names, lengths in cells of text, the formula carries the namespace, and the spill its formats", async () => {
+  test("arguments stand under their names, lengths in text cells; the formula has its namespace, the spill its formats", async () => {
     const { excel: book, cells } = opened({ sheets: [{ name: "Mine" }], selected: ["Mine", "B2"] });
     const { says } = await inserted(declared("STORYPOLE"), cells, never);
     expect(says).toMatch(/^STORYPOLE inserted at Mine B2:F\d+: its arguments, and the formula in Mine B8\.$/);
@@ -94,8 +98,18 @@ describe("insert", () => {
 
   test("what stands there is asked about, and undo puts back formula, text and format as they were", async () => {
     const { excel: book, cells } = opened({
-      sheets: [{ name: "Mine", cells: { B2: { value: "1/2", format: "General" }, C2: { formula: "=A1*2", value: 14, format: "0.00" }, C3: { value: 5, format: "0.0" } } }],
-      selected: ["Mine", "B2"], answers: { "=A1*2": 14 },
+      sheets: [
+        {
+          name: "Mine",
+          cells: {
+            B2: { value: "1/2", format: "General" },
+            C2: { formula: "=A1*2", value: 14, format: "0.00" },
+            C3: { value: 5, format: "0.0" },
+          },
+        },
+      ],
+      selected: ["Mine", "B2"],
+      answers: { "=A1*2": 14 },
     });
     const asked: string[] = [];
     const { left } = await inserted(declared("PITCH"), cells, async (text) => {
@@ -114,7 +128,11 @@ describe("insert", () => {
   });
 
   test("an error that was typed comes back as that error, not as a text", async () => {
-    const { excel: book, cells } = opened({ sheets: [{ name: "Mine", cells: { B1: { value: "#N/A" } } }], selected: ["Mine", "A1"], answers: { "=#N/A": "#N/A" } });
+    const { excel: book, cells } = opened({
+      sheets: [{ name: "Mine", cells: { B1: { value: "#N/A" } } }],
+      selected: ["Mine", "A1"],
+      answers: { "=#N/A": "#N/A" },
+    });
     const { left } = await inserted(declared("PITCH"), cells, yes);
     if (left === undefined) throw new Error("nothing to undo");
     await takenBack(left, cells, never);
@@ -122,7 +140,10 @@ describe("insert", () => {
   });
 
   test("a block that a formula spills into is not written to", async () => {
-    const { excel: book, cells } = opened({ sheets: [{ name: "Mine", cells: { A3: { formula: "=STAIR.STORYPOLE(31,4)", value: "riser" } }, spills: { A3: [5, 5] } }], selected: ["Mine", "B1"] });
+    const { excel: book, cells } = opened({
+      sheets: [{ name: "Mine", cells: { A3: { formula: "=STAIR.STORYPOLE(31,4)", value: "riser" } }, spills: { A3: [5, 5] } }],
+      selected: ["Mine", "B1"],
+    });
     expect((await inserted(declared("PITCH"), cells, never)).says).toContain("Mine B1:C3 reaches into a table that a formula spills");
     expect(book.batches).toEqual([]);
   });
@@ -130,7 +151,8 @@ describe("insert", () => {
   test("a result that does not fit after all is told", async () => {
     const { cells } = opened({ sheets: [{ name: "Mine" }], selected: ["Mine", "A1"], answers: { "=STAIR.PITCH(B1,B2)": "#SPILL!" } });
     expect((await inserted(declared("PITCH"), cells, never)).says).toBe(
-      "PITCH stands at Mine B3, but its result does not fit there (#SPILL!): undo the insert, and select a cell away from merged cells and tables.",
+      "PITCH stands at Mine B3, but its result does not fit there (#SPILL!): undo the insert, and select a cell away from merged " +
+        "cells and tables.",
     );
   });
 });
@@ -159,13 +181,25 @@ describe("add a ready sheet", () => {
   });
 
   test("a sheet that stands for one it reads is used, whatever its name", async () => {
-    const { excel: book, cells, sheets } = opened({
-      sheets: [{
-        name: "Smith",
-        cells: { D4: { formula: "=STAIR.LAYOUT(A4:B40)", value: "label" }, P4: { formula: "=STAIR.SKIRT(D4#)", value: "label" }, P12: { formula: "=STAIR.RAIL(D4#)", value: "label" } },
-      }],
+    const {
+      excel: book,
+      cells,
+      sheets,
+    } = opened({
+      sheets: [
+        {
+          name: "Smith",
+          cells: {
+            D4: { formula: "=STAIR.LAYOUT(A4:B40)", value: "label" },
+            P4: { formula: "=STAIR.SKIRT(D4#)", value: "label" },
+            P12: { formula: "=STAIR.RAIL(D4#)", value: "label" },
+          },
+        },
+      ],
     });
-    expect(await readySheetAdded("Order", cells, sheets)).toBe("Added Order. It reads Smith of this workbook. Its numbers are an invented example: type yours over the yellow cells.");
+    expect(await readySheetAdded("Order", cells, sheets)).toBe(
+      "Added Order. It reads Smith of this workbook. Its numbers are an invented example: type yours over the yellow cells.",
+    );
     expect(book.cell("Order", "A15").formula).toBe("=STAIR.ORDER(Smith!D4#,A4:E8)");
     expect(book.sheetNames()).toEqual(["Smith", "Order"]);
   });
@@ -176,9 +210,21 @@ describe("mend", () => {
 
   test("our cells that show #NAME? are written to themselves in batches, others are left, protected sheets are named", async () => {
     const many = Object.fromEntries(Array.from({ length: 150 }, (_, row) => [`A${row + 1}`, unbound]));
-    const { excel: book, cells, mending } = opened({
+    const {
+      excel: book,
+      cells,
+      mending,
+    } = opened({
       sheets: [
-        { name: "Mine", cells: { ...many, B1: { formula: "=NOSUCH(1)", value: "#NAME?" }, B2: { formula: "=STAIR.PITCH(1,1)", value: 45 }, B3: { value: "#NAME?", isText: true } } },
+        {
+          name: "Mine",
+          cells: {
+            ...many,
+            B1: { formula: "=NOSUCH(1)", value: "#NAME?" },
+            B2: { formula: "=STAIR.PITCH(1,1)", value: 45 },
+            B3: { value: "#NAME?", isText: true },
+          },
+        },
         { name: "Empty" },
         { name: "Locked", isProtected: true, cells: { C3: unbound } },
       ],
@@ -189,16 +235,24 @@ describe("mend", () => {
       "Protected and left as they are: Locked (1 cell). Unprotect them (Review, Unprotect Sheet) and mend again.",
     ]);
     expect(book.batches.map((batch) => batch.length)).toEqual([100, 50]);
-    expect([book.cell("Mine", "A150").value, book.cell("Mine", "B1").value, book.cell("Locked", "C3").value]).toEqual([14, "#NAME?", "#NAME?"]);
+    expect([book.cell("Mine", "A150").value, book.cell("Mine", "B1").value, book.cell("Locked", "C3").value]).toEqual([
+      14,
+      "#NAME?",
+      "#NAME?",
+    ]);
     // Application.calculate: CalculationType Full recalculates everything.
     expect(book.calculations).toEqual(["Full"]);
   });
 
   test("what stays unbound is named, and where there is nothing to mend that is said", async () => {
-    const { cells, mending } = opened({ sheets: [{ name: "Mine", cells: { A1: unbound } }], answers: { "=STAIR.RISERS(108.5)": "#NAME?" } });
+    const { cells, mending } = opened({
+      sheets: [{ name: "Mine", cells: { A1: unbound } }],
+      answers: { "=STAIR.RISERS(108.5)": "#NAME?" },
+    });
     expect(await mended(cells, mending)).toEqual([
       "0 cells that showed #NAME? were mended by writing the formula to its own cell.",
-      "Still #NAME?: Mine A1. A name in the formula is unknown here: look for a misspelt function, or one that this spreadsheet is too old for.",
+      "Still #NAME?: Mine A1. A name in the formula is unknown here: look for a misspelt function, or one that this spreadsheet " +
+        "is too old for.",
     ]);
     excel?.restore();
     const clean = opened({ sheets: [{ name: "Mine", cells: { A1: { value: 1 } } }] });
@@ -214,7 +268,10 @@ describe("why", () => {
 
   test("a cell whose message Excel hides says its sentence, and one that reads it says where it begins", async () => {
     const { cells } = opened({
-      sheets: [{ name: "Mine", cells: { A1: { value: "9' 14\"" }, B1: { formula: "=STAIR.TOINCHES(A1)", value: "#VALUE!" } } }, { name: "Two", cells: { A1: { formula: "=STAIR.TAPE(Mine!B1)", value: "#VALUE!" } } }],
+      sheets: [
+        { name: "Mine", cells: { A1: { value: "9' 14\"" }, B1: { formula: "=STAIR.TOINCHES(A1)", value: "#VALUE!" } } },
+        { name: "Two", cells: { A1: { formula: "=STAIR.TAPE(Mine!B1)", value: "#VALUE!" } } },
+      ],
     });
     expect(await why({ sheet: "Mine", ...cellPlace("B1") }, cells, solve)).toBe(`Mine B1 shows #VALUE!: ${SENTENCE}`);
     expect(await why({ sheet: "Two", ...cellPlace("A1") }, cells, solve)).toContain(`It begins at Mine B1: ${SENTENCE}`);
@@ -233,7 +290,9 @@ describe("why", () => {
         spills: { C1: [2, 1], E1: [2, 1] },
       }],
     });
-    expect(await why({ sheet: "Mine", ...cellPlace("C2") }, cells, solve)).toMatch(/^Mine C2 shows #VALUE!: measure: read "seven", which is not a length/);
+    expect(await why({ sheet: "Mine", ...cellPlace("C2") }, cells, solve)).toMatch(
+      /^Mine C2 shows #VALUE!: measure: read "seven", which is not a length/,
+    );
     expect(await why({ sheet: "Mine", ...cellPlace("E2") }, cells, solve)).toContain("It begins at Mine C2: ");
   });
 
@@ -252,10 +311,26 @@ describe("why", () => {
 
 describe("what Excel refuses is said in plain words:", () => {
   test.each([
-    ["a protected sheet", { sheets: [{ name: "Mine", isProtected: true }] }, "Excel refused to write to Mine: Mine is protected. Unprotect (Review, Unprotect Sheet), or go to a sheet that is not."],
-    ["a cell being edited", { sheets: [{ name: "Mine" }], refuses: "InvalidOperationInCellEditMode" }, "a cell is being edited. Press Enter or Esc in the sheet, then try again."],
-    ["another workbook in front", { sheets: [{ name: "Mine" }], refuses: "InactiveWorkbook" }, "another workbook is in front. Click into this workbook and try again."],
-    ["a code we do not know", { sheets: [{ name: "Mine" }], refuses: "Surprise" }, "it gave no reason that we know (Surprise). Select an empty cell of a plain sheet and try again."],
+    [
+      "a protected sheet",
+      { sheets: [{ name: "Mine", isProtected: true }] },
+      "Excel refused to write to Mine: Mine is protected. Unprotect (Review, Unprotect Sheet), or go to a sheet that is not.",
+    ],
+    [
+      "a cell being edited",
+      { sheets: [{ name: "Mine" }], refuses: "InvalidOperationInCellEditMode" },
+      "a cell is being edited. Press Enter or Esc in the sheet, then try again.",
+    ],
+    [
+      "another workbook in front",
+      { sheets: [{ name: "Mine" }], refuses: "InactiveWorkbook" },
+      "another workbook is in front. Click into this workbook and try again.",
+    ],
+    [
+      "a code we do not know",
+      { sheets: [{ name: "Mine" }], refuses: "Surprise" },
+      "it gave no reason that we know (Surprise). Select an empty cell of a plain sheet and try again.",
+    ],
   ] satisfies readonly (readonly [string, MockedWorkbook, string])[])("%s", async (_, workbook, words) => {
     const { cells } = opened({ ...workbook, selected: ["Mine", "A1"] });
     await expect(inserted(declared("PITCH"), cells, yes)).rejects.toThrow(words);
@@ -263,6 +338,8 @@ describe("what Excel refuses is said in plain words:", () => {
 
   test("a sheet that went away meanwhile", async () => {
     const { cells } = opened({ sheets: [{ name: "Mine" }] });
-    await expect(cells.read([{ sheet: "Gone", row: 0, column: 0, rows: 1, columns: 1 }])).rejects.toThrow("Excel refused to read Gone: the sheet or the cell is not there any more. Select a cell and try again.");
+    await expect(cells.read([{ sheet: "Gone", row: 0, column: 0, rows: 1, columns: 1 }])).rejects.toThrow(
+      "Excel refused to read Gone: the sheet or the cell is not there any more. Select a cell and try again.",
+    );
   });
 });

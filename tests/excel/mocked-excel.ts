@@ -40,7 +40,14 @@ interface Sheet {
   readonly isProtected: boolean;
   readonly cells: Map<string, Held>;
   readonly spills: Map<string, readonly [number, number]>;
-  readonly looks: { readonly row: number; readonly column: number; readonly columns: number; readonly bold?: boolean; readonly fill?: string; readonly ink?: string }[];
+  readonly looks: {
+    readonly row: number;
+    readonly column: number;
+    readonly columns: number;
+    readonly bold?: boolean;
+    readonly fill?: string;
+    readonly ink?: string;
+  }[];
   readonly widths: Record<string, number>;
   frozenRows: number;
 }
@@ -75,17 +82,31 @@ export interface MockedExcel {
  * Excel as far as our host calls it, on office-addin-mock, which lets nothing be read that was not loaded and synchronised. What it answers
  * is what the platform's documentation says; the line stands beside each answer.
  */
-export const mockedExcel = ({ sheets: given, selected = ["", "A1"], answers = {}, refuses, isReadOnly = false }: MockedWorkbook): MockedExcel => {
+export const mockedExcel = ({
+  sheets: given,
+  selected = ["", "A1"],
+  answers = {},
+  refuses,
+  isReadOnly = false,
+}: MockedWorkbook): MockedExcel => {
   const sheets: Sheet[] = given.map(({ name, isProtected = false, cells = {}, spills = {} }) => ({
-    name, isProtected, looks: [], widths: {}, frozenRows: 0,
-    cells: new Map(Object.entries(cells).map(([address, { formula, value = 0, format = "General" }]) => {
-      const { row, column } = cellPlace(address);
-      return [key(row, column), { formula, value, format }];
-    })),
-    spills: new Map(Object.entries(spills).map(([address, size]) => {
-      const { row, column } = cellPlace(address);
-      return [key(row, column), size];
-    })),
+    name,
+    isProtected,
+    looks: [],
+    widths: {},
+    frozenRows: 0,
+    cells: new Map(
+      Object.entries(cells).map(([address, { formula, value = 0, format = "General" }]) => {
+        const { row, column } = cellPlace(address);
+        return [key(row, column), { formula, value, format }];
+      }),
+    ),
+    spills: new Map(
+      Object.entries(spills).map(([address, size]) => {
+        const { row, column } = cellPlace(address);
+        return [key(row, column), size];
+      }),
+    ),
   }));
   let current = selected;
   const batches: string[][] = [];
@@ -95,15 +116,25 @@ export const mockedExcel = ({ sheets: given, selected = ["", "A1"], answers = {}
 
   /** One context: what is asked of it goes to Excel together, at sync. */
   const newContext = (): Mock => {
-    const handed: { readonly mock: Mock; readonly sync: () => void; readonly fresh: () => Readonly<Record<string, unknown>>; readonly loaded: Set<string> }[] = [];
+    const handed: {
+      readonly mock: Mock;
+      readonly sync: () => void;
+      readonly fresh: () => Readonly<Record<string, unknown>>;
+      readonly loaded: Set<string>;
+    }[] = [];
     /** What was set, in the order it was set: "executing instructions queued on the request context", ClientRequestContext.sync. */
     const queue: (() => void)[] = [];
     let failure: Error | undefined;
     let batch: string[] = [];
 
-    /** An object whose properties can be read after load and sync: "Properties of proxy objects must be loaded and synchronised", application-specific API model. */
+    /**
+     * An object whose properties can be read after load and sync: "Properties of proxy objects must be loaded and synchronised",
+     * application-specific API model.
+     */
     const object = (
-      fresh: () => Readonly<Record<string, unknown>>, members: Readonly<Record<string, unknown>> = {}, sync: (mock: Mock) => void = () => undefined,
+      fresh: () => Readonly<Record<string, unknown>>,
+      members: Readonly<Record<string, unknown>> = {},
+      sync: (mock: Mock) => void = () => undefined,
       set: Readonly<Record<string, (value: unknown) => void>> = {},
     ): Mock => {
       // The mock takes null for an object; what is really there comes with sync.
@@ -130,7 +161,11 @@ export const mockedExcel = ({ sheets: given, selected = ["", "A1"], answers = {}
       failure ??= refused(code);
     };
 
-    const spillAt = (sheet: Sheet, row: number, column: number): { row: number; column: number; rows: number; columns: number } | undefined => {
+    const spillAt = (
+      sheet: Sheet,
+      row: number,
+      column: number,
+    ): { row: number; column: number; rows: number; columns: number } | undefined => {
       for (const [anchor, [rows, columns]] of sheet.spills) {
         const [top = 0, left = 0] = anchor.split(" ").map(Number);
         if (row >= top && row < top + rows && column >= left && column < left + columns) return { row: top, column: left, rows, columns };
@@ -156,7 +191,12 @@ export const mockedExcel = ({ sheets: given, selected = ["", "A1"], answers = {}
           sheet.spills.set(key(row, column), [answer.length, answer[0]?.length ?? 0]);
           for (const [down, cells] of (answer as readonly (readonly (string | number)[])[]).entries()) {
             for (const [right, value] of cells.entries()) {
-              if (down + right > 0) sheet.cells.set(key(row + down, column + right), { ...(sheet.cells.get(key(row + down, column + right)) ?? EMPTY), formula: undefined, value });
+              if (down + right > 0)
+                sheet.cells.set(key(row + down, column + right), {
+                  ...(sheet.cells.get(key(row + down, column + right)) ?? EMPTY),
+                  formula: undefined,
+                  value,
+                });
             }
           }
         }
@@ -169,17 +209,35 @@ export const mockedExcel = ({ sheets: given, selected = ["", "A1"], answers = {}
 
     const range = (sheet: Sheet | undefined, row: number, column: number, rows: number, columns: number): Mock => {
       const matrix = (part: (cell: Held) => unknown): unknown[][] =>
-        Array.from({ length: rows }, (_, down) => Array.from({ length: columns }, (__, right) => part(sheet?.cells.get(key(row + down, column + right)) ?? EMPTY)));
+        Array.from({ length: rows }, (_, down) =>
+          Array.from({ length: columns }, (__, right) => part(sheet?.cells.get(key(row + down, column + right)) ?? EMPTY)),
+        );
       const fresh = () => {
-        const all = Array.from({ length: rows }, (_, down) => Array.from({ length: columns }, (__, right) => sheet !== undefined && spillAt(sheet, row + down, column + right) !== undefined)).flat();
+        const all = Array.from({ length: rows }, (_, down) =>
+          Array.from({ length: columns }, (__, right) => sheet !== undefined && spillAt(sheet, row + down, column + right) !== undefined),
+        ).flat();
         return {
-          rowIndex: row, columnIndex: column, rowCount: rows, columnCount: columns, isNullObject: false,
+          rowIndex: row,
+          columnIndex: column,
+          rowCount: rows,
+          columnCount: columns,
+          isNullObject: false,
           // "If a cell has no formula, its value is returned instead": Range.formulas.
           formulas: matrix(({ formula, value }) => formula ?? value),
           // "Cells that contain an error will return the error string": Range.values.
           values: matrix(({ value }) => value),
           // Excel.RangeValueType.
-          valueTypes: matrix(({ value }) => (typeof value === "number" ? "Double" : typeof value === "boolean" ? "Boolean" : value === "" ? "Empty" : ERROR.test(value) ? "Error" : "String")),
+          valueTypes: matrix(({ value }) =>
+            typeof value === "number"
+              ? "Double"
+              : typeof value === "boolean"
+                ? "Boolean"
+                : value === ""
+                  ? "Empty"
+                  : ERROR.test(value)
+                    ? "Error"
+                    : "String",
+          ),
           numberFormat: matrix(({ format }) => format),
           // "true if all cells have a spill border, false if none, null if there are both": Range.hasSpill.
           hasSpill: all.every(Boolean) ? true : all.some(Boolean) ? null : false,
@@ -187,34 +245,47 @@ export const mockedExcel = ({ sheets: given, selected = ["", "A1"], answers = {}
       };
       const anchor = sheet === undefined || rows * columns !== 1 ? undefined : spillAt(sheet, row, column);
       const isAnchor = anchor?.row === row && anchor.column === column;
-      const made = object(fresh, {
-        format: { font: { bold: false, italic: false, size: 11, color: "" }, fill: { color: "" }, columnWidth: 0, wrapText: false },
-        // "If it's not a spilled cell, this method returns an object with its isNullObject property set to true".
-        getSpillParentOrNullObject: () => (sheet === undefined || anchor === undefined || isAnchor ? nothing() : range(sheet, anchor.row, anchor.column, 1, 1)),
-        // "when called on an anchor cell; if the range isn't an anchor cell, isNullObject is true".
-        getSpillingToRangeOrNullObject: () => (sheet === undefined || anchor === undefined || !isAnchor ? nothing() : range(sheet, row, column, anchor.rows, anchor.columns)),
-      }, (mock) => {
-        if (sheet === undefined) return;
-        const { font, fill } = mock["format"] as { font: Record<string, unknown>; fill: Record<string, unknown> };
-        const look = {
-          ...(font["bold"] === true ? { bold: true } : {}),
-          ...(typeof font["color"] === "string" && font["color"].startsWith("#") ? { ink: font["color"] } : {}),
-          ...(typeof fill["color"] === "string" && fill["color"].startsWith("#") ? { fill: fill["color"] } : {}),
-        };
-        if (Object.keys(look).length > 0) sheet.looks.push({ row, column, columns, ...look });
-      }, sheet === undefined ? {} : {
-        numberFormat: (formats) => each(formats, (format, down, right) => {
-          if (format === null) return;
-          if (sheet.isProtected) return fail("AccessDenied");
-          const at = key(row + down, column + right);
-          sheet.cells.set(at, { ...(sheet.cells.get(at) ?? EMPTY), format: String(format) });
-        }),
-        formulas: (entries) => each(entries, (entered, down, right) => write(sheet, row + down, column + right, entered)),
-      });
+      const made = object(
+        fresh,
+        {
+          format: { font: { bold: false, italic: false, size: 11, color: "" }, fill: { color: "" }, columnWidth: 0, wrapText: false },
+          // "If it's not a spilled cell, this method returns an object with its isNullObject property set to true".
+          getSpillParentOrNullObject: () =>
+            sheet === undefined || anchor === undefined || isAnchor ? nothing() : range(sheet, anchor.row, anchor.column, 1, 1),
+          // "when called on an anchor cell; if the range isn't an anchor cell, isNullObject is true".
+          getSpillingToRangeOrNullObject: () =>
+            sheet === undefined || anchor === undefined || !isAnchor ? nothing() : range(sheet, row, column, anchor.rows, anchor.columns),
+        },
+        (mock) => {
+          if (sheet === undefined) return;
+          const { font, fill } = mock["format"] as { font: Record<string, unknown>; fill: Record<string, unknown> };
+          const look = {
+            ...(font["bold"] === true ? { bold: true } : {}),
+            ...(typeof font["color"] === "string" && font["color"].startsWith("#") ? { ink: font["color"] } : {}),
+            ...(typeof fill["color"] === "string" && fill["color"].startsWith("#") ? { fill: fill["color"] } : {}),
+          };
+          if (Object.keys(look).length > 0) sheet.looks.push({ row, column, columns, ...look });
+        },
+        sheet === undefined
+          ? {}
+          : {
+              numberFormat: (formats) =>
+                each(formats, (format, down, right) => {
+                  if (format === null) return;
+                  if (sheet.isProtected) return fail("AccessDenied");
+                  const at = key(row + down, column + right);
+                  sheet.cells.set(at, { ...(sheet.cells.get(at) ?? EMPTY), format: String(format) });
+                }),
+              formulas: (entries) => each(entries, (entered, down, right) => write(sheet, row + down, column + right, entered)),
+            },
+      );
       return made;
     };
 
-    const nothing = (): Mock => object(() => ({ isNullObject: true, rowIndex: 0, columnIndex: 0, rowCount: 0, columnCount: 0 }), { getSpillingToRangeOrNullObject: () => nothing() });
+    const nothing = (): Mock =>
+      object(() => ({ isNullObject: true, rowIndex: 0, columnIndex: 0, rowCount: 0, columnCount: 0 }), {
+        getSpillingToRangeOrNullObject: () => nothing(),
+      });
 
     const sheetMocks = new Map<string, Mock>();
     const sheetMock = (name: string, sheet: Sheet | undefined): Mock => {
@@ -225,13 +296,19 @@ export const mockedExcel = ({ sheets: given, selected = ["", "A1"], answers = {}
         getRangeByIndexes: (row: number, column: number, rows: number, columns: number) => range(sheet, row, column, rows, columns),
         getRange: (address: string) => {
           const [, letters = ""] = /^([A-Z]+):\1$/.exec(address) ?? [];
-          return object(() => ({ isNullObject: false, columnIndex: columnPlace(letters) }), { format: { columnWidth: 0 } }, (column) => {
-            const { columnWidth } = column["format"] as { columnWidth: unknown };
-            if (typeof columnWidth === "number" && sheet !== undefined) sheet.widths[letters] = columnWidth;
-          });
+          return object(
+            () => ({ isNullObject: false, columnIndex: columnPlace(letters) }),
+            { format: { columnWidth: 0 } },
+            (column) => {
+              const { columnWidth } = column["format"] as { columnWidth: unknown };
+              if (typeof columnWidth === "number" && sheet !== undefined) sheet.widths[letters] = columnWidth;
+            },
+          );
         },
         getUsedRangeOrNullObject: () => {
-          const held = [...(sheet?.cells ?? new Map<string, Held>())].filter(([, { value, formula }]) => value !== "" || formula !== undefined).map(([at]) => at.split(" ").map(Number));
+          const held = [...(sheet?.cells ?? new Map<string, Held>())]
+            .filter(([, { value, formula }]) => value !== "" || formula !== undefined)
+            .map(([at]) => at.split(" ").map(Number));
           // "If the entire worksheet is blank, isNullObject is true".
           if (held.length === 0) return nothing();
           const [rows, columns] = [held.map(([row = 0]) => row), held.map(([, column = 0]) => column)];
@@ -240,7 +317,11 @@ export const mockedExcel = ({ sheets: given, selected = ["", "A1"], answers = {}
         },
         freezePanes: { freezeRows: (count: number) => void (sheet !== undefined && (sheet.frozenRows = count)) },
         activate: () => void activated.push(name),
-        delete: () => void sheets.splice(sheets.findIndex((one) => one.name === name), 1),
+        delete: () =>
+          void sheets.splice(
+            sheets.findIndex((one) => one.name === name),
+            1,
+          ),
       });
       mock["protection"] = protection;
       sheetMocks.set(name, mock);
@@ -301,7 +382,8 @@ export const mockedExcel = ({ sheets: given, selected = ["", "A1"], answers = {}
     const context = {
       workbook,
       sync: async (): Promise<void> => {
-        // "InvalidOperationInCellEditMode: The operation isn't available while Excel is in Edit cell mode": application-specific-api-error-handling.md.
+        // "InvalidOperationInCellEditMode: The operation isn't available while Excel is in Edit cell mode":
+        // application-specific-api-error-handling.md.
         if (refuses !== undefined) throw refused(refuses);
         loadItems();
         for (const instruction of queue.splice(0)) instruction();
@@ -342,7 +424,9 @@ export const mockedExcel = ({ sheets: given, selected = ["", "A1"], answers = {}
       current = [sheet, address];
       for (const told of selectionTold) void told();
     },
-    batches, calculations, activated,
+    batches,
+    calculations,
+    activated,
     restore: () => void Object.assign(globalThis, { Excel: before }),
   };
 };

@@ -40,14 +40,20 @@ test("no other folder is given the platform's types, so the compiler lets none c
 
 test("what the manifest does not require is asked for before it is used", () => {
   const required = [...manifest.matchAll(/<Set Name="([^"]+)" MinVersion="([^"]+)"/g)].map(([, set, version]) => [set, version]);
-  // SharedRuntime and CustomFunctionsRuntime: the functions work wherever the add-in is offered, so ExcelApi is left to the check at run time.
+  // SharedRuntime and CustomFunctionsRuntime: the functions work wherever the add-in is offered, so ExcelApi is left to the check at run
+  // time.
   expect(required).toEqual([["SharedRuntime", "1.1"], ["CustomFunctionsRuntime", "1.3"]]);
   const asked: string[] = [];
   excelHost((set, version) => {
     asked.push(`${set} ${version}`);
     return true;
   });
-  const versions = [versionNeeded("run", "cells", "selection"), versionNeeded("spills"), versionNeeded("run", "cells", "selection", "sheets"), versionNeeded("run", "cells", "selection", "mending")];
+  const versions = [
+    versionNeeded("run", "cells", "selection"),
+    versionNeeded("spills"),
+    versionNeeded("run", "cells", "selection", "sheets"),
+    versionNeeded("run", "cells", "selection", "mending"),
+  ];
   expect(asked).toEqual(versions.map((version) => `ExcelApi ${version ?? ""}`));
 });
 
@@ -66,7 +72,10 @@ test("an Excel with everything lacks nothing", () => {
 
 test("an Excel without spills goes without them, and says so", async () => {
   const { lacks, cells } = excelHost(excelUpTo(11));
-  expect(lacks).toEqual(["Whether cells belong to a spilled table cannot be seen before an insert, and Why? cannot tell for spilled cells. This Excel is too old for it: update Excel to one with ExcelApi 1.12."]);
+  expect(lacks).toEqual([
+    "Whether cells belong to a spilled table cannot be seen before an insert, and Why? cannot tell for spilled cells. This Excel " +
+      "is too old for it: update Excel to one with ExcelApi 1.12.",
+  ]);
   const place = { sheet: "Mine", row: 0, column: 0 };
   expect(await cells?.touchesSpill({ ...place, rows: 2, columns: 2 })).toBe(false);
   expect(await cells?.spills([place])).toEqual([undefined]);
@@ -75,5 +84,8 @@ test("an Excel without spills goes without them, and says so", async () => {
 test("an Excel too old for the cells is left its functions, and told", () => {
   const { lacks, cells, sheets, mending } = excelHost(excelUpTo(7));
   expect([cells, sheets, mending]).toEqual([undefined, undefined, undefined]);
-  expect(lacks).toEqual(["Inserting functions, ready sheets, Why? and Mend are switched off; the functions themselves work in cells. This Excel is too old for it: update Excel to one with ExcelApi 1.8."]);
+  expect(lacks).toEqual([
+    "Inserting functions, ready sheets, Why? and Mend are switched off; the functions themselves work in cells. This Excel is " +
+      "too old for it: update Excel to one with ExcelApi 1.8.",
+  ]);
 });

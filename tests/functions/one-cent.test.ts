@@ -31,7 +31,12 @@ const sum = (amounts: readonly number[]): number => Math.round(amounts.reduce((a
 const PIECES = [["length", "quantity"], [60, 3]];
 const STICK = 96;
 const oneStick: Cells = [["label", "length", "price", "available"], ["oak", STICK, PRICE, 3]];
-const threeSticks: Cells = [["label", "length", "price", "available"], ["oak a", STICK, PRICE, 1], ["oak b", STICK, PRICE, 1], ["oak c", STICK, PRICE, 1]];
+const threeSticks: Cells = [
+  ["label", "length", "price", "available"],
+  ["oak a", STICK, PRICE, 1],
+  ["oak b", STICK, PRICE, 1],
+  ["oak c", STICK, PRICE, 1],
+];
 
 /** Three treads of 38 x 11 1/4 x 1 under a floor; blanks of one row, or of three. */
 const STAIR = [["total rise", 30], ["risers", 4], ["run", 10], ["width", 38], ["landing nosing", "no"]];
@@ -61,12 +66,19 @@ describe("three boards at 38.005", () => {
       const plan = new Map(answered("PLAN", PIECES, stock).map(([label, value]) => [label, value]));
       expect(plan.get("cost")).toBe(cost);
       // By hand: three sticks are needed and cost 114.015 as they are priced.
-      expect([plan.get("lowest possible cost"), plan.get("most still to save"), plan.get("verdict")]).toEqual([114.015, 0, "best possible (proven)"]);
+      expect([plan.get("lowest possible cost"), plan.get("most still to save"), plan.get("verdict")]).toEqual([
+        114.015,
+        0,
+        "best possible (proven)",
+      ]);
     }
   });
 
   test("RECONCILE", () => {
-    const priced = (count: number, quantity: number): Cells => [["item", "quantity", "unit", "price"], ...Array.from({ length: count }, () => ["oak", quantity, "each", PRICE])];
+    const priced = (count: number, quantity: number): Cells => [
+      ["item", "quantity", "unit", "price"],
+      ...Array.from({ length: count }, () => ["oak", quantity, "each", PRICE]),
+    ];
     const used = goods([["oak", 3, "each"]]);
     for (const [rows, money] of [[priced(1, 3), ONE_ROW], [priced(3, 1), THREE_ROWS]] as const) {
       const answer = answered("RECONCILE", rows, rows, used);

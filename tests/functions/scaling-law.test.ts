@@ -21,17 +21,32 @@ type Cell = Exclude<ExampleCell, readonly unknown[]>;
 type Given = Readonly<Record<string, ExampleCell | undefined>>;
 
 /** What the law does not hold for, each with its reason: headings of the result, labels of its rows, or with neither the whole function. */
-const EXCEPTIONS: readonly { readonly id: string; readonly because: string; readonly headings?: readonly string[]; readonly labels?: readonly string[] }[] = [
+const EXCEPTIONS: readonly {
+  readonly id: string;
+  readonly because: string;
+  readonly headings?: readonly string[];
+  readonly labels?: readonly string[];
+}[] = [
   { id: "TOINCHES", because: "answers inches whatever the unit; its scaling is tested beside it" },
   { id: "TOMM", because: "answers millimetres whatever the unit; its scaling is tested beside it" },
   { id: "TAPE", because: "writes inches as a tape shows them, whatever it is given" },
-  { id: "TAKEOFF", because: "counts in ft and sq ft, or in m and sq m, by spacings and goods of its own in either: screws of 2 in or 50 mm, sheets of 4 x 8 ft or 1220 x 2440 mm" },
+  {
+    id: "TAKEOFF",
+    because:
+      "counts in ft and sq ft, or in m and sq m, by spacings and goods of its own in either: screws of 2 in or 50 mm, sheets of " +
+      "4 x 8 ft or 1220 x 2440 mm",
+  },
   { id: "STORYPOLE", headings: ["mark", "riseBetweenMarks", "note"], because: "marks lie on the divisions of the tape, 1/16 in or 1 mm" },
-  { id: "CHECK", headings: ["note"], because: "a code's printed unit: a row whose limit the code prints in inches alone says so in a stair in mm" },
+  {
+    id: "CHECK",
+    headings: ["note"],
+    because: "a code's printed unit: a row whose limit the code prints in inches alone says so in a stair in mm",
+  },
 ];
 
 /**
- * Plans are made on a grid of 1/64 in or 0.1 mm, to which other lengths are rounded, so the law holds for jobs on both: half inches, 12.7 mm.
+ * Plans are made on a grid of 1/64 in or 0.1 mm, to which other lengths are rounded, so the law holds for jobs on both: half inches, 12.7
+ * mm.
  * Their examples come with a kerf of half an inch, and those with a finer length are left out.
  */
 const ON_A_GRID: readonly string[] = ["CUTS", "BUY", "PLAN", "OFFCUTS"];
@@ -62,23 +77,35 @@ const millimetres = (cell: Cell, asText: boolean): Cell => {
 
 const isLength = (of: Parameter | Column | undefined): boolean => of?.kind === "length" || of?.kind === "reading" || of?.kind === "lengths";
 
-const rowsOf = (cells: ExampleCell): readonly (readonly Cell[])[] => (Array.isArray(cells) ? (cells as readonly (readonly Cell[])[]) : [[cells as Cell]]);
+const rowsOf = (cells: ExampleCell): readonly (readonly Cell[])[] =>
+  Array.isArray(cells) ? (cells as readonly (readonly Cell[])[]) : [[cells as Cell]];
 
 const columnNamed = (columns: Readonly<Record<string, Column>>, name: unknown): Column | undefined =>
   Object.entries(columns).find(([key]) => typeof name === "string" && folded(words(key)) === folded(name))?.[1];
 
 /** One argument in millimetres. */
 const converted = (parameter: Parameter, cells: ExampleCell, asText: boolean): ExampleCell => {
-  if (isLength(parameter)) return Array.isArray(cells) ? rowsOf(cells).map((row) => row.map((cell) => millimetres(cell, asText))) : millimetres(cells as Cell, asText);
+  if (isLength(parameter))
+    return Array.isArray(cells)
+      ? rowsOf(cells).map((row) => row.map((cell) => millimetres(cell, asText)))
+      : millimetres(cells as Cell, asText);
   if (parameter.kind === "table") {
     const { columns } = parameter.table;
     const [first = []] = rowsOf(cells);
     const headed = first.some((cell) => columnNamed(columns, cell) !== undefined);
     const kinds = headed ? first.map((cell) => columnNamed(columns, cell)) : Object.values(columns);
-    return rowsOf(cells).map((row, index) => (headed && index === 0 ? row : row.map((cell, place) => (isLength(kinds[place]) ? millimetres(cell, false) : cell))));
+    return rowsOf(cells).map((row, index) =>
+      headed && index === 0 ? row : row.map((cell, place) => (isLength(kinds[place]) ? millimetres(cell, false) : cell)),
+    );
   }
   if (parameter.kind === "stair") {
-    return [["unit", "mm"], ...rowsOf(cells).map(([label = null, value = null]) => [label, isLength(columnNamed(stair.columns, label)) ? millimetres(value, false) : value])];
+    return [
+      ["unit", "mm"],
+      ...rowsOf(cells).map(([label = null, value = null]) => [
+        label,
+        isLength(columnNamed(stair.columns, label)) ? millimetres(value, false) : value,
+      ]),
+    ];
   }
   return cells;
 };
@@ -86,7 +113,10 @@ const converted = (parameter: Parameter, cells: ExampleCell, asText: boolean): E
 const hasUnit = ({ parameters }: Declaration): boolean => Object.values(parameters).some(({ kind }) => kind === "unit" || kind === "stair");
 
 const inMillimetres = (declaration: Declaration, given: Given): Given => {
-  const scaled = Object.entries(given).map(([name, cells]) => [name, cells === undefined ? undefined : converted(declaration.parameters[name]!, cells, !hasUnit(declaration))] as const);
+  const scaled = Object.entries(given).map(
+    ([name, cells]) =>
+      [name, cells === undefined ? undefined : converted(declaration.parameters[name]!, cells, !hasUnit(declaration))] as const,
+  );
   const unit = Object.entries(declaration.parameters).flatMap(([name, { kind }]) => (kind === "unit" ? [[name, "mm"] as const] : []));
   return Object.fromEntries([...scaled, ...unit]);
 };
@@ -94,7 +124,11 @@ const inMillimetres = (declaration: Declaration, given: Given): Given => {
 const isMetric = (declaration: Declaration, given: Given): boolean =>
   Object.entries(given).some(([name, cells]) =>
     rowsOf(cells ?? null).some((row) =>
-      row.some((cell) => typeof cell === "string" && (cell === "mm" || (statedUnit(cell) === "mm" && !hasUnit(declaration) && isLength(declaration.parameters[name])))),
+      row.some(
+        (cell) =>
+          typeof cell === "string" &&
+          (cell === "mm" || (statedUnit(cell) === "mm" && !hasUnit(declaration) && isLength(declaration.parameters[name]))),
+      ),
     ),
   );
 
@@ -148,7 +182,9 @@ const expectEither = (inches: Answer, mm: Answer): void => {
   const numbers = (cell: Answer): readonly number[] => (String(cell).match(/-?\d+(?:\.\d+)?/g) ?? []).map(Number);
   const wordsOf = (cell: Answer): string => String(cell).replace(/-?\d+(?:\.\d+)?/g, "#");
   expect(wordsOf(mm)).toBe(wordsOf(inches));
-  expect(numbers(mm).map((value, index) => near(value, numbers(inches)[index]!) || near(value, numbers(inches)[index]! * MILLIMETRES))).not.toContain(false);
+  expect(
+    numbers(mm).map((value, index) => near(value, numbers(inches)[index]!) || near(value, numbers(inches)[index]! * MILLIMETRES)),
+  ).not.toContain(false);
 };
 
 const says = (cell: Answer): string => (isFailed(cell) ? `${cell.failed} ${cell.says}` : String(cell));
@@ -167,7 +203,9 @@ const kindsOf = ({ result }: Declaration): readonly (readonly [string, ResultKin
 
 describe("inches to millimetres scale every length by 25.4 and nothing else", () => {
   for (const declaration of catalogue) {
-    const takesLengths = Object.values(declaration.parameters).some((parameter) => isLength(parameter) || ["unit", "stair"].includes(parameter.kind));
+    const takesLengths = Object.values(declaration.parameters).some(
+      (parameter) => isLength(parameter) || ["unit", "stair"].includes(parameter.kind),
+    );
     const exceptions = EXCEPTIONS.filter(({ id }) => id === declaration.id);
     if (!takesLengths || exceptions.some(({ headings, labels }) => headings === undefined && labels === undefined)) continue;
     const isExempt = (row: readonly Answer[], key: string): boolean =>
@@ -176,11 +214,15 @@ describe("inches to millimetres scale every length by 25.4 and nothing else", ()
     const kinds = kindsOf(declaration);
     const unitPlace = kinds.findIndex(([key]) => key === "unit");
     for (const example of declaration.examples) {
-      const given = ON_A_GRID.includes(declaration.id) && example.given["kerf"] !== -1 ? { ...example.given, kerf: BOTH_GRIDS } : example.given;
+      const given =
+        ON_A_GRID.includes(declaration.id) && example.given["kerf"] !== -1 ? { ...example.given, kerf: BOTH_GRIDS } : example.given;
       if (isMetric(declaration, given) || (ON_A_GRID.includes(declaration.id) && isOffTheGrid(declaration, given))) continue;
       const scaled = inMillimetres(declaration, given);
       test(`${formula(declaration, given)}  ${formula(declaration, scaled)}`, () => {
-        const [here, there] = [given, scaled].map((cells) => answerOf(declaration, cells).filter((row) => !isExempt(row, ""))) as [Answer[][], Answer[][]];
+        const [here, there] = [given, scaled].map((cells) => answerOf(declaration, cells).filter((row) => !isExempt(row, ""))) as [
+          Answer[][],
+          Answer[][],
+        ];
         if (ABOUT_THE_UNIT.test(says(here[0]![0]!))) return;
         expect(there).toHaveLength(here.length);
         for (const [index, row] of here.entries()) {
@@ -211,9 +253,17 @@ describe("metric text beside a bare number is refused by name, whichever of the 
   const hasLengths = (declaration: Declaration): boolean => Object.values(declaration.parameters).filter(isLength).length > 1;
   for (const declaration of catalogue.filter((each) => !hasUnit(each) && hasLengths(each))) {
     const { given } = declaration.examples.find((example) => !("fails" in example))!;
-    const names = Object.keys(given).filter((name) => isLength(declaration.parameters[name]) && rowsOf(given[name] ?? null).flat().some((cell) => cell !== 0));
+    const names = Object.keys(given).filter(
+      (name) =>
+        isLength(declaration.parameters[name]) &&
+        rowsOf(given[name] ?? null)
+          .flat()
+          .some((cell) => cell !== 0),
+    );
     for (const metric of names.length > 1 ? names : []) {
-      const mixed: Given = Object.fromEntries(names.map((name) => [name, name === metric ? converted(declaration.parameters[name]!, given[name]!, true) : given[name]]));
+      const mixed: Given = Object.fromEntries(
+        names.map((name) => [name, name === metric ? converted(declaration.parameters[name]!, given[name]!, true) : given[name]]),
+      );
       test(formula(declaration, { ...given, ...mixed }), () => {
         const sentence = says(answerOf(declaration, { ...given, ...mixed })[0]![0]!);
         expect(sentence).toMatch(/^#VALUE! \w+(?:, row \d+)?: .* (?:has no unit and counts as|is in) inches, but .* is metric, /);
@@ -231,7 +281,9 @@ describe("metric text beside a bare number is refused by name, whichever of the 
     expect(answered("TAPE", [["25.4 mm"], [7.5]])).toEqual([['1"'], ['7 1/2"']]);
     // One cell of a column is enough, and the row is named.
     expect(answered("FINISHED", [["190 mm"], ["190 mm"], [7.5]], "25 mm")).toMatchObject({
-      says: 'roughRises, row 3: 7.5 has no unit and counts as inches, but roughRises, row 1 is metric, "190 mm"; write all lengths in one unit, here "7.5 mm" if it is millimetres',
+      says:
+        'roughRises, row 3: 7.5 has no unit and counts as inches, but roughRises, row 1 is metric, "190 mm"; write all lengths in ' +
+        'one unit, here "7.5 mm" if it is millimetres',
     });
     expect(answered("PITCH", [[7], [8]], [["280 mm"], [10]])).toMatchObject({ failed: "#VALUE!" });
   });
@@ -239,9 +291,27 @@ describe("metric text beside a bare number is refused by name, whichever of the 
 
 describe("the law holds in every code", () => {
   const full: readonly (readonly [string, string | number])[] = [
-    ["total rise", 107.5], ["risers", 14], ["run", 10], ["nosing", 1.25], ["width", 36], ["headroom", 82], ["opening", 130], ["floor thickness", 11], ["stringer board", 11.25],
-    ["clear width", 37], ["handrails", "both"], ["handrail height", 35], ["handrail projection", 3.5], ["handrail clearance", 2], ["fall height", 100], ["guard height", 42],
-    ["guard gap", 3.9], ["triangle gap", 5.5], ["landing depth", 40], ["landing width", 40], ["nosing radius", 0.5],
+    ["total rise", 107.5],
+    ["risers", 14],
+    ["run", 10],
+    ["nosing", 1.25],
+    ["width", 36],
+    ["headroom", 82],
+    ["opening", 130],
+    ["floor thickness", 11],
+    ["stringer board", 11.25],
+    ["clear width", 37],
+    ["handrails", "both"],
+    ["handrail height", 35],
+    ["handrail projection", 3.5],
+    ["handrail clearance", 2],
+    ["fall height", 100],
+    ["guard height", 42],
+    ["guard gap", 3.9],
+    ["triangle gap", 5.5],
+    ["landing depth", 40],
+    ["landing width", 40],
+    ["nosing radius", 0.5],
   ];
   const check = catalogue.find(({ id }) => id === "CHECK")!;
   const codes = (answerOf(catalogue.find(({ id }) => id === "CODES")!, {}).slice(1)).map(([code]) => String(code));

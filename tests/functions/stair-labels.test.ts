@@ -17,24 +17,59 @@ type Table = readonly (readonly (string | number)[])[];
 
 /** Stairs that know their sizes in different ways, so that each label counts in one of them. */
 const STAIRS: readonly Table[] = [
-  [["total rise", 107.5], ["risers", 14], ["run", 10], ["width", 36], ["open end", "both"], ["headroom", 80], ["opening", 130], ["floor thickness", 11]],
-  [["unit rise", 7.5], ["treads", 13], ["tread depth", 10], ["width", 36]],
-  [["total rise", 107.5], ["available run", 140], ["open end", "right"]],
-  [["total rise", 107.5], ["treads", 13], ["total run", 130], ["width", 36]],
-  [["total rise", 107.5], ["risers", 14], ["board depth", 11.25], ["width", 36], ["overhang", 1], ["handrail height", 36]],
+  [
+    ["total rise", 107.5],
+    ["risers", 14],
+    ["run", 10],
+    ["width", 36],
+    ["open end", "both"],
+    ["headroom", 80],
+    ["opening", 130],
+    ["floor thickness", 11],
+  ],
+  [
+    ["unit rise", 7.5],
+    ["treads", 13],
+    ["tread depth", 10],
+    ["width", 36],
+  ],
+  [
+    ["total rise", 107.5],
+    ["available run", 140],
+    ["open end", "right"],
+  ],
+  [
+    ["total rise", 107.5],
+    ["treads", 13],
+    ["total run", 130],
+    ["width", 36],
+  ],
+  [
+    ["total rise", 107.5],
+    ["risers", 14],
+    ["board depth", 11.25],
+    ["width", 36],
+    ["overhang", 1],
+    ["handrail height", 36],
+  ],
 ];
 
 const READINGS: Table = [["step", "run", "back", "left angle", "right angle"], [1, 10, 36, "square", "square"]];
 const STOCK: Table = [["length", "width", "price"], [40, 12, 30], [38, 14, 29], [40, 9, 20]];
 
 /** What goes in beside the stair: orders with readings and without. */
-const FURTHER: Readonly<Partial<Record<string, readonly (readonly Table[])[]>>> = { BLANK: [[], [READINGS]], ORDER: [[STOCK], [STOCK, READINGS]] };
+const FURTHER: Readonly<Partial<Record<string, readonly (readonly Table[])[]>>> = {
+  BLANK: [[], [READINGS]],
+  ORDER: [[STOCK], [STOCK, READINGS]],
+};
 
 const VALUES: Readonly<Record<StairLabel["kind"], readonly (string | number)[]>> = {
   length: [1.5, 9, 40], count: [2, 12, 15], number: [3], angle: [3], ratio: [0.1], choice: [], flag: ["no"], text: ["white oak"],
 };
 
-/** What a function makes of a stair; of LAYOUT without the label's own row, which it prints again. A check is what it takes from the stair. */
+/**
+ * What a function makes of a stair; of LAYOUT without the label's own row, which it prints again. A check is what it takes from the stair.
+ */
 const answered = ({ id, ...declaration }: Declaration, cells: Table, further: readonly Table[], label: string): string => {
   const text = (cell: Answer): unknown => (typeof cell === "object" ? cell.says : cell);
   if (id === "CHECK") {
@@ -44,7 +79,9 @@ const answered = ({ id, ...declaration }: Declaration, cells: Table, further: re
     return JSON.stringify(found);
   }
   const answer = call({ id, ...declaration }, [cells, ...further]);
-  return JSON.stringify(Array.isArray(answer) ? answer.filter(([first]) => id !== "LAYOUT" || first !== label).map((row) => row.map(text)) : text(answer));
+  return JSON.stringify(
+    Array.isArray(answer) ? answer.filter(([first]) => id !== "LAYOUT" || first !== label).map((row) => row.map(text)) : text(answer),
+  );
 };
 
 /** A label that only has to agree with others is not read for anything. */
@@ -54,16 +91,18 @@ const without = new Map<string, string>();
 
 const reads = (declaration: Declaration, name: StairLabelName, { kind, options }: StairLabel): boolean =>
   // A label that is only for the check is no part of any way to know the sizes of a stair.
-  (HELD_AS_GIVEN.some((fact) => fact === name) ? STAIRS.slice(0, 1) : STAIRS).some((stair, index) => (FURTHER[declaration.id] ?? [[]]).some((further) => {
-    const label = words(name);
-    const key = `${declaration.id} ${index} ${further.length} ${declaration.id === "LAYOUT" ? label : ""}`;
-    const plain = without.get(key) ?? answered(declaration, stair, further, label);
-    without.set(key, plain);
-    return (options ?? VALUES[kind]).some((value) => {
-      const given = answered(declaration, [...stair.filter(([first]) => first !== label), [label, value]], further, label);
-      return given !== plain && !isRefused(given);
-    });
-  }));
+  (HELD_AS_GIVEN.some((fact) => fact === name) ? STAIRS.slice(0, 1) : STAIRS).some((stair, index) =>
+    (FURTHER[declaration.id] ?? [[]]).some((further) => {
+      const label = words(name);
+      const key = `${declaration.id} ${index} ${further.length} ${declaration.id === "LAYOUT" ? label : ""}`;
+      const plain = without.get(key) ?? answered(declaration, stair, further, label);
+      without.set(key, plain);
+      return (options ?? VALUES[kind]).some((value) => {
+        const given = answered(declaration, [...stair.filter(([first]) => first !== label), [label, value]], further, label);
+        return given !== plain && !isRefused(given);
+      });
+    }),
+  );
 
 const readersOf = (name: StairLabelName, label: StairLabel): readonly string[] =>
   takers.filter((declaration) => reads(declaration, name, label)).map(({ id }) => id);
@@ -87,7 +126,10 @@ const named = (part: unknown, under = ""): readonly (readonly [fact: FactName, o
   if (Array.isArray(part)) return part.flatMap((one) => named(one, under));
   if (typeof part !== "object" || part === null) return [];
   const { fact, otherwise } = part as { fact?: FactName; otherwise?: unknown };
-  return [...(fact === undefined ? [] : [[fact, otherwise] as const]), ...Object.entries(part).flatMap(([key, value]) => named(value, key))];
+  return [
+    ...(fact === undefined ? [] : [[fact, otherwise] as const]),
+    ...Object.entries(part).flatMap(([key, value]) => named(value, key)),
+  ];
 };
 
 const inCodes = PROFILES.flatMap(({ limits }) => named(limits));

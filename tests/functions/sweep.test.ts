@@ -17,7 +17,33 @@ const functions = associated();
 const everyTable = Object.values(tables);
 
 /** Functions and macro words of the spreadsheet spelt in letters alone that come near a trade word (from memory). */
-const BUILT_IN = ["AREAS", "BASE", "CELL", "CHOOSE", "CODE", "COLUMN", "ECHO", "FLOOR", "INDEX", "LEN", "LOOKUP", "MATCH", "PRICE", "RATE", "ROUND", "ROW", "RUN", "SLOPE", "STEP", "SUM", "TEXT", "TREND", "TRIM", "UNIQUE", "VALUE"];
+const BUILT_IN = [
+  "AREAS",
+  "BASE",
+  "CELL",
+  "CHOOSE",
+  "CODE",
+  "COLUMN",
+  "ECHO",
+  "FLOOR",
+  "INDEX",
+  "LEN",
+  "LOOKUP",
+  "MATCH",
+  "PRICE",
+  "RATE",
+  "ROUND",
+  "ROW",
+  "RUN",
+  "SLOPE",
+  "STEP",
+  "SUM",
+  "TEXT",
+  "TREND",
+  "TRIM",
+  "UNIQUE",
+  "VALUE",
+];
 
 /** Columns of a sheet run from A to XFD, so up to three letters and digits name a cell. */
 const CELL_LIKE = /^[A-Z]{1,3}\d+$|^R\d*C\d*$/;
@@ -42,7 +68,9 @@ const NO_VALUE = "not at all, a value";
 
 /** Where a text can be what is meant: a text, a table of any kind, or one whose first column is a name. */
 const takesAnyText = (parameter: Parameter): boolean =>
-  parameter.kind === "text" || parameter.kind === "cells" || (parameter.kind === "table" && Object.values(parameter.table.columns)[0]?.kind === "label");
+  parameter.kind === "text" ||
+  parameter.kind === "cells" ||
+  (parameter.kind === "table" && Object.values(parameter.table.columns)[0]?.kind === "label");
 
 const errorOf = (cell: unknown): { code: string; message: string } | undefined =>
   typeof cell === "object" && cell !== null && "code" in cell ? (cell as { code: string; message: string }) : undefined;
@@ -112,7 +140,12 @@ describe.each(catalogue.map((declaration) => [declaration.id, declaration] as co
 
   test("says what it is for, in a known step of the job, with its source", () => {
     expect(GROUPS).toContain(declaration.group);
-    for (const text of [declaration.says, declaration.source, declaration.result.says, ...Object.values(declaration.parameters).map(({ says }) => says)]) {
+    for (const text of [
+      declaration.says,
+      declaration.source,
+      declaration.result.says,
+      ...Object.values(declaration.parameters).map(({ says }) => says),
+    ]) {
       expect(text).toMatch(/^.{8,}/);
     }
     for (const example of declaration.examples) expect(example.from.length).toBeGreaterThan(12);
@@ -141,7 +174,8 @@ describe.each(catalogue.map((declaration) => [declaration.id, declaration] as co
       const error = errorOf(Array.isArray(answer) ? (answer as unknown[][]).flat()[0] : answer);
       const parameter = declaration.parameters[name];
       if (parameter === undefined || (error === undefined && takesAnyText(parameter))) continue;
-      // A table is named itself, or by the heading of the cell that is wrong; of a table of any kind the other argument finds nothing in it.
+      // A table is named itself, or by the heading of the cell that is wrong; of a table of any kind the other argument finds nothing in
+      // it.
       const columns = parameter.kind === "table" ? Object.keys(parameter.table.columns).map((key) => `${words(key)} in row 1`) : [];
       const named = parameter.kind === "cells" ? [name, ...names] : [name, ...columns];
       expect(named.filter((one) => error?.message.startsWith(one))).not.toEqual([]);

@@ -56,7 +56,11 @@ const namesOf = (declaration: Declaration): readonly string[] => [
 
 const isNamed = (message: string, declaration: Declaration, given: string): boolean => {
   const [, named = ""] = NAMED.exec(message) ?? [];
-  return named !== "" && (namesOf(declaration).some((name) => named.includes(name)) || given.split("\n").some((line) => line.length > 1 && named.startsWith(line)));
+  return (
+    named !== "" &&
+    (namesOf(declaration).some((name) => named.includes(name)) ||
+      given.split("\n").some((line) => line.length > 1 && named.startsWith(line)))
+  );
 };
 
 /** What is wrong with the shape or the words of an outcome, whatever the call was; undefined where nothing is. */

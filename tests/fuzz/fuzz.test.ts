@@ -30,9 +30,12 @@ describe("whatever stands in the cells", () => {
 
   test("the same call gives the same answer a second time, after all the others and in another order", () => {
     const calls = everyDeclaration.flatMap((declaration) =>
-      fc.sample(randomCalls(declaration), { seed: SEED + 1, numRuns: CALLS_A_FUNCTION / 4 }).map((given): readonly [string, Arguments] => [declaration.id, given]),
+      fc
+        .sample(randomCalls(declaration), { seed: SEED + 1, numRuns: CALLS_A_FUNCTION / 4 })
+        .map((given): readonly [string, Arguments] => [declaration.id, given]),
     );
-    const answers = (order: readonly (readonly [string, Arguments])[]): readonly Outcome[] => order.map(([id, given]) => outcome(solverOf(id), given));
+    const answers = (order: readonly (readonly [string, Arguments])[]): readonly Outcome[] =>
+      order.map(([id, given]) => outcome(solverOf(id), given));
     const forward = answers(calls).map(written);
     const backward = answers([...calls].reverse()).map(written).reverse();
     const differs = calls.findIndex((_, index) => forward[index] !== backward[index]);

@@ -1,4 +1,5 @@
-// A million random calls, or as many as asked for: npm run fuzz -- 200000 [seed]. Prints the seed, and each fault with the smallest call that shows it.
+// A million random calls, or as many as asked for: npm run fuzz -- 200000 [seed]. Prints the seed, and each fault with the smallest call
+// that shows it.
 require("../bench/typescript-hook.cjs");
 
 const fc = require("fast-check");
@@ -27,7 +28,9 @@ const main = () => {
         const began = performance.now();
         const first = outcome(solve, given);
         longest = Math.max(longest, performance.now() - began);
-        const fault = faultOf(declaration, given, first) ?? (written(first) === written(outcome(solve, given)) ? undefined : "another answer the second time");
+        const fault =
+          faultOf(declaration, given, first) ??
+          (written(first) === written(outcome(solve, given)) ? undefined : "another answer the second time");
         if (fault !== undefined) throw new Error(fault);
       }),
       { seed, numRuns: each },
@@ -35,7 +38,10 @@ const main = () => {
     const longestText = `longest call ${Math.round(longest)} ms${longest > slow ? ", SLOW" : ""}`;
     if (found.failed) {
       faults += 1;
-      console.log(`${declaration.id}: ${found.errorInstance?.message ?? found.error}; ${longestText}\n  ${JSON.stringify(found.counterexample).slice(0, 600)}`);
+      console.log(
+        `${declaration.id}: ${found.errorInstance?.message ?? found.error}; ${longestText}\n  ` +
+          `${JSON.stringify(found.counterexample).slice(0, 600)}`,
+      );
     } else console.log(`${declaration.id}: nothing found; ${longestText}`);
   }
   return faults === 0 ? 0 : 1;

@@ -18,15 +18,21 @@ test("codes.html has every topic of every code: limits and how they were read, n
   expect(table?.headings).toEqual(["code", ...TOPIC_NAMES]);
   expect(table?.rows.map(([id]) => id)).toEqual(codes);
   for (const row of table?.rows ?? []) {
-    for (const answer of row.slice(1)) expect(answer).toMatch(/^(\d+ (in its text|in another edition|not yet checked)(, \d+ .+)*|none in this code|not on file)$/);
+    for (const answer of row.slice(1))
+      expect(answer).toMatch(/^(\d+ (in its text|in another edition|not yet checked)(, \d+ .+)*|none in this code|not on file)$/);
   }
 });
 
-// By hand: IRC 2024 R318.7.5.1 is the one limit of a rise; 29 CFR 1926.1052 has none on file; the width of an Australian house stair is free;
+// By hand: IRC 2024 R318.7.5.1 is the one limit of a rise; 29 CFR 1926.1052 has none on file; the width of an Australian house stair is
+// free;
 // AS 1657 gives riser heights from memory; Ireland has its guard in memory alone.
 test.each([
-  ["rise", "irc-2024", "1 in its text"], ["rise", "osha-1926.1052", "not on file"], ["width", "au-ncc-2022-class1", "none in this code"],
-  ["rise", "as-1657-2018", "1 not yet checked"], ["guard openings", "ie-tgd-k", "1 not yet checked"], ["width", "nbc-ca-2015", "1 in its text, 1 in another edition"],
+  ["rise", "irc-2024", "1 in its text"],
+  ["rise", "osha-1926.1052", "not on file"],
+  ["width", "au-ncc-2022-class1", "none in this code"],
+  ["rise", "as-1657-2018", "1 not yet checked"],
+  ["guard openings", "ie-tgd-k", "1 not yet checked"],
+  ["width", "nbc-ca-2015", "1 in its text, 1 in another edition"],
 ] as const)("%s of %s: %s", (topic, code, words) => expect(cell(topic, code)).toBe(words));
 
 test("a table of amendments has the headings CHECK reads, and its limits with their unit", () => {

@@ -12,7 +12,15 @@ const links = (markdown: string): readonly string[] => [...markdown.matchAll(/\]
 
 test("there is a page for each way in, for updating and removing, for which Excel gets what, and for offline", () => {
   expect(names).toEqual([
-    "install-admin.md", "install-host.md", "install-mac.md", "install-web.md", "install-windows.md", "install.md", "offline.md", "update-and-remove.md", "which-excel.md",
+    "install-admin.md",
+    "install-host.md",
+    "install-mac.md",
+    "install-web.md",
+    "install-windows.md",
+    "install.md",
+    "offline.md",
+    "update-and-remove.md",
+    "which-excel.md",
   ]);
 });
 
@@ -20,7 +28,11 @@ describe.each(names)("docs/%s", (name) => {
   const markdown = text(`docs/${name}`);
 
   test("says where it is from, or what was checked and what was not", () => {
-    expect(markdown).toMatch(name === "install.md" ? /^## What was checked, and what was not\n\nNothing on these pages has been opened in Excel/m : /^## Where this is from\n\n\S/m);
+    expect(markdown).toMatch(
+      name === "install.md"
+        ? /^## What was checked, and what was not\n\nNothing on these pages has been opened in Excel/m
+        : /^## Where this is from\n\n\S/m,
+    );
   });
 
   test("leads to pages that are there, and elsewhere to Microsoft alone", () => {
@@ -44,7 +56,9 @@ describe.each(names)("docs/%s", (name) => {
 });
 
 test("a page keeps code, tables and steps, and turns its links to pages of ours into HTML", () => {
-  const html = documentPage("# A & B\n\n1. do `x <y>`\n2. see [it](other-page.md#part)\n\n| a | b |\n| --- | --- |\n| 1 | [2](https://example.org/c.md) |\n");
+  const html = documentPage(
+    "# A & B\n\n1. do `x <y>`\n2. see [it](other-page.md#part)\n\n| a | b |\n| --- | --- |\n| 1 | [2](https://example.org/c.md) |\n",
+  );
   expect(html).toContain("<title>A &amp; B</title>");
   expect(html).toMatch(/<ol>\s*<li>do <code>x &lt;y&gt;<\/code><\/li>\s*<li>see <a href="other-page\.html#part">it<\/a><\/li>\s*<\/ol>/);
   expect(html).toContain("<td>1</td>");
@@ -53,7 +67,9 @@ test("a page keeps code, tables and steps, and turns its links to pages of ours 
 
 describe("what the pages say of Treadsheet is so:", () => {
   test("the manifest asks for the sets that which-excel.md names", () => {
-    const asked = [...text("manifest.xml").matchAll(/<Set Name="(\w+)" MinVersion="([\d.]+)"/g)].map(([, set, version]) => `${set} ${version}`);
+    const asked = [...text("manifest.xml").matchAll(/<Set Name="(\w+)" MinVersion="([\d.]+)"/g)].map(
+      ([, set, version]) => `${set} ${version}`,
+    );
     expect(asked).toEqual(["SharedRuntime 1.1", "CustomFunctionsRuntime 1.3"]);
     for (const set of asked) expect(text("docs/which-excel.md")).toContain(set);
   });
@@ -70,7 +86,8 @@ describe("what the pages say of Treadsheet is so:", () => {
       }),
     );
     expect(answers.length).toBeGreaterThan(catalogue.length);
-    const isPlain = (cell: unknown): boolean => ["number", "string", "boolean"].includes(typeof cell) || /^#/.test((cell as { readonly code?: string })?.code ?? "");
+    const isPlain = (cell: unknown): boolean =>
+      ["number", "string", "boolean"].includes(typeof cell) || /^#/.test((cell as { readonly code?: string })?.code ?? "");
     expect(answers.filter((cell) => !isPlain(cell))).toEqual([]);
     expect(text("dist/functions.json")).not.toMatch(/cellValueType|allowCustomDataForDataTypeAny/);
   });
@@ -81,7 +98,9 @@ describe("what the pages say of Treadsheet is so:", () => {
   });
 
   test("the files that install-host.md lists are in dist or made for the host", () => {
-    const listed = [...text("docs/install-host.md").matchAll(/^\| (.*?) \|/gm)].flatMap(([, cell = ""]) => [...cell.matchAll(/`([^`]+)`/g)].map(([, file = ""]) => file));
+    const listed = [...text("docs/install-host.md").matchAll(/^\| (.*?) \|/gm)].flatMap(([, cell = ""]) =>
+      [...cell.matchAll(/`([^`]+)`/g)].map(([, file = ""]) => file),
+    );
     expect(listed.length).toBeGreaterThan(5);
     const built = [...readdirSync(path.join(project, "dist")), "hosting.txt"];
     expect(listed.filter((file) => !built.includes(file))).toEqual([]);

@@ -8,7 +8,9 @@ const files = (texts: Readonly<Record<string, string>>): ReadonlyMap<string, Buf
 const policy = '<meta http-equiv="Content-Security-Policy" content="default-src \'none\'">';
 
 test("a planted address of this machine is found in any text file", () => {
-  expect(faults(files({ "a.js": 'x("https://localhost:3000/")', "b.xml": "https://127.0.0.1/", "c.png": "localhost", "d.md": "local host" }))).toEqual([
+  expect(
+    faults(files({ "a.js": 'x("https://localhost:3000/")', "b.xml": "https://127.0.0.1/", "c.png": "localhost", "d.md": "local host" })),
+  ).toEqual([
     "a.js names localhost, which is another machine for everyone who opens it.",
     "b.xml names 127.0.0.1, which is another machine for everyone who opens it.",
   ]);
@@ -39,7 +41,7 @@ test("names get the hash of what stands in the file in the end, down to the styl
 });
 
 test("tools and the live sheet stay at home", () => {
-  expect(hostedNames(["tools/serve.js", "index.html", "web.js", "engine.css", "assets/icon-16.png", "taskpane.html", "reference.html"])).toEqual([
-    "assets/icon-16.png", "taskpane.html", "reference.html",
-  ]);
+  expect(
+    hostedNames(["tools/serve.js", "index.html", "web.js", "engine.css", "assets/icon-16.png", "taskpane.html", "reference.html"]),
+  ).toEqual(["assets/icon-16.png", "taskpane.html", "reference.html"]);
 });

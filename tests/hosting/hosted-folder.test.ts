@@ -55,14 +55,34 @@ describe("in the folder for a host", () => {
 
   test("there are no tools of ours, no live sheet and nothing of it", () => {
     expect(hosted().names.filter((name) => /^tools|^web|^engine|^stand-in/.test(name))).toEqual([]);
-    expect(hosted().names).toEqual(expect.arrayContaining(["functions.js", "functions.json", "hosting.txt", "manifest.xml", "reference.html", "taskpane.html", "third-party-notices.txt"]));
+    expect(hosted().names).toEqual(
+      expect.arrayContaining([
+        "functions.js",
+        "functions.json",
+        "hosting.txt",
+        "manifest.xml",
+        "reference.html",
+        "taskpane.html",
+        "third-party-notices.txt",
+      ]),
+    );
   });
 
   test("every file that a page or a style loads or leads to is there", () => {
     const asked = (name: string): readonly string[] =>
-      [...hosted().text(name).matchAll(/\b(?:src|href)="([^"#:]+)(?:#[^"]*)?"|@import url\("([^"]+)"\)/g)].map(([, page, style]) => page ?? style ?? "");
+      [
+        ...hosted()
+          .text(name)
+          .matchAll(/\b(?:src|href)="([^"#:]+)(?:#[^"]*)?"|@import url\("([^"]+)"\)/g),
+      ].map(([, page, style]) => page ?? style ?? "");
     const styles = hosted().names.filter((name) => name.endsWith(".css"));
-    expect([...pages(), ...styles].flatMap((name) => asked(name).filter((file) => !hosted().names.includes(file)).map((file) => `${name}: ${file}`))).toEqual([]);
+    expect(
+      [...pages(), ...styles].flatMap((name) =>
+        asked(name)
+          .filter((file) => !hosted().names.includes(file))
+          .map((file) => `${name}: ${file}`),
+      ),
+    ).toEqual([]);
   });
 
   test("a name with a hash is the hash of what is in the file, and every script and style but functions.js has one", () => {
@@ -83,7 +103,16 @@ describe("in the folder for a host", () => {
       blocks
         .filter((lines) => lines.some((line) => line.startsWith("    Content-Type: ")))
         .flatMap((lines) => {
-          const headers = Object.fromEntries(lines.filter((line) => line.startsWith("    ")).map((line) => line.trim().split(/: (.*)/s).slice(0, 2)) as [string, string][]);
+          const headers = Object.fromEntries(
+            lines
+              .filter((line) => line.startsWith("    "))
+              .map((line) =>
+                line
+                  .trim()
+                  .split(/: (.*)/s)
+                  .slice(0, 2),
+              ) as [string, string][],
+          );
           return lines.filter((line) => line !== "" && !line.startsWith(" ")).map((name) => [name, headers] as const);
         }),
     );
@@ -110,7 +139,8 @@ describe("in the folder for a host", () => {
   });
 
   test("Excel on the web may read functions.js, functions.json and the icons from its own page", () => {
-    for (const name of ["functions.js", "functions.json", "assets/icon-80.png"]) expect(told().get(name)?.["Access-Control-Allow-Origin"]).toBe("*");
+    for (const name of ["functions.js", "functions.json", "assets/icon-80.png"])
+      expect(told().get(name)?.["Access-Control-Allow-Origin"]).toBe("*");
   });
 
   test("every page has a Content-Security-Policy that begins by forbidding everything, and the text for the host has the same", () => {

@@ -17,10 +17,18 @@ export interface HostedFolder {
 export const hostedFolder = (address: string): HostedFolder => {
   const parent = mkdtempSync(path.join(tmpdir(), "treadsheet-hosted-"));
   const folder = path.join(parent, "hosted");
-  const { status, stdout, stderr } = spawnSync(process.execPath, [path.join(project, "dist/tools/hosting.js"), address, folder], { encoding: "utf8" });
+  const { status, stdout, stderr } = spawnSync(process.execPath, [path.join(project, "dist/tools/hosting.js"), address, folder], {
+    encoding: "utf8",
+  });
   if (status !== 0) throw new Error(stderr);
   const names = readdirSync(folder, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
     .map((entry) => path.relative(folder, path.join(entry.parentPath, entry.name)).split(path.sep).join("/"));
-  return { folder, output: stdout, names: names.sort(), text: (name) => readFileSync(path.join(folder, name), "utf8"), remove: () => rmSync(parent, { recursive: true }) };
+  return {
+    folder,
+    output: stdout,
+    names: names.sort(),
+    text: (name) => readFileSync(path.join(folder, name), "utf8"),
+    remove: () => rmSync(parent, { recursive: true }),
+  };
 };

@@ -39,7 +39,9 @@ test(
     for (const name of names) {
       const { page, faults } = await pages.open(name, { viewport: narrow });
       const width = await page.evaluate(() => document.documentElement.scrollWidth);
-      const styled = await page.evaluate(() => [...document.styleSheets].every((sheet) => sheet.cssRules.length > 0) && document.styleSheets.length > 0);
+      const styled = await page.evaluate(
+        () => [...document.styleSheets].every((sheet) => sheet.cssRules.length > 0) && document.styleSheets.length > 0,
+      );
       if (faults.length > 0 || width > narrow.width || !styled) seen.push({ name, faults, width, styled });
       await page.close();
     }

@@ -14,9 +14,20 @@ beforeAll(() => {
 
 afterAll(() => hosted?.remove());
 
-// What a script in a page can ask another machine with (Fetch, XMLHttpRequest, WebSocket, WebRTC, Beacon, Server-Sent Events and HTML standards).
+// What a script in a page can ask another machine with (Fetch, XMLHttpRequest, WebSocket, WebRTC, Beacon, Server-Sent Events and HTML
+// standards).
 const asking = [
-  "fetch", "XMLHttpRequest", "WebSocket", "WebTransport", "EventSource", "RTCPeerConnection", "sendBeacon", "importScripts", "serviceWorker", "Worker", "SharedWorker",
+  "fetch",
+  "XMLHttpRequest",
+  "WebSocket",
+  "WebTransport",
+  "EventSource",
+  "RTCPeerConnection",
+  "sendBeacon",
+  "importScripts",
+  "serviceWorker",
+  "Worker",
+  "SharedWorker",
 ];
 
 const everyNode = (node: ts.Node): ts.Node[] => {
@@ -31,7 +42,12 @@ const everyNode = (node: ts.Node): ts.Node[] => {
 const requestsIn = (script: string): readonly string[] =>
   everyNode(ts.createSourceFile("script.js", script, ts.ScriptTarget.ES2022)).flatMap((node) => {
     if (ts.isIdentifier(node) && [...asking, "eval"].includes(node.text)) return [node.text];
-    if (ts.isElementAccessExpression(node) && ts.isStringLiteralLike(node.argumentExpression) && asking.includes(node.argumentExpression.text)) return [node.argumentExpression.text];
+    if (
+      ts.isElementAccessExpression(node) &&
+      ts.isStringLiteralLike(node.argumentExpression) &&
+      asking.includes(node.argumentExpression.text)
+    )
+      return [node.argumentExpression.text];
     if (ts.isCallExpression(node) && node.expression.kind === ts.SyntaxKind.ImportKeyword) return ["import()"];
     return [];
   });
@@ -57,7 +73,15 @@ test("no script for Excel asks any machine for anything, or runs text as code", 
 test("pages and styles load nothing from elsewhere but the platform's script in the pane", () => {
   const loaded = hosted.names
     .filter((name) => /[.](html|css)$/.test(name))
-    .flatMap((name) => [...hosted.text(name).matchAll(/<(?:script|link|img|iframe|object|embed|video|audio|source|form)\b[^>]*?(?:src|href|data|action)="([^"]*)"|url\("?([^")]*)/g)].map(([, tag, style]) => tag ?? style ?? ""))
+    .flatMap((name) =>
+      [
+        ...hosted
+          .text(name)
+          .matchAll(
+            /<(?:script|link|img|iframe|object|embed|video|audio|source|form)\b[^>]*?(?:src|href|data|action)="([^"]*)"|url\("?([^")]*)/g,
+          ),
+      ].map(([, tag, style]) => tag ?? style ?? ""),
+    )
     .filter((address) => /^([a-z]+:)?\/\//i.test(address));
   expect(loaded).toEqual([platformScript]);
 });
@@ -79,6 +103,10 @@ describe("what the manifest asks for", () => {
   test("is no sign-in, no other host program and no address of anyone else", () => {
     expect(/<WebApplicationInfo|<Scope>|<EquivalentAddins|<ExtendedPermissions/.exec(manifest)?.[0]).toBeUndefined();
     expect([...manifest.matchAll(/<Host Name="([^"]*)"/g)].map(([, host]) => host)).toEqual(["Workbook"]);
-    expect([...manifest.matchAll(/"(https?:\/\/[^"]*)"|<AppDomain>([^<]*)</g)].map(([, named, domain]) => named ?? domain ?? "").filter((address) => !/^https:\/\/localhost:3000(\/|$)|^http:\/\/(www\.w3\.org|schemas\.microsoft\.com)\//.test(address))).toEqual([]);
+    expect(
+      [...manifest.matchAll(/"(https?:\/\/[^"]*)"|<AppDomain>([^<]*)</g)]
+        .map(([, named, domain]) => named ?? domain ?? "")
+        .filter((address) => !/^https:\/\/localhost:3000(\/|$)|^http:\/\/(www\.w3\.org|schemas\.microsoft\.com)\//.test(address)),
+    ).toEqual([]);
   });
 });

@@ -13,27 +13,40 @@ const packageOf = (file: string): string => {
   return parts.slice(0, parts[0]?.startsWith("@") ? 2 : 1).join("/");
 };
 
-const versionOf = (name: string): string => (JSON.parse(readFileSync(path.join(project, "node_modules", name, "package.json"), "utf8")) as { version: string }).version;
+const versionOf = (name: string): string =>
+  (JSON.parse(readFileSync(path.join(project, "node_modules", name, "package.json"), "utf8")) as { version: string }).version;
 
 const isNamed = (name: string): boolean => text.includes(`\n${name} ${versionOf(name)}\nLicence: `);
 
-test.each(["functions", "pages", "sheet-page", "tools", "more-tools", "engine"])("the notices name every package in the module list of the bundle %s", (bundle) => {
-  const names = new Set((JSON.parse(readFileSync(path.join(dist, "tools/modules", `${bundle}.json`), "utf8")) as string[]).map(packageOf));
-  expect(names.has("webpack")).toBe(true);
-  expect([...names].filter((name) => !isNamed(name))).toEqual([]);
-});
+test.each(["functions", "pages", "sheet-page", "tools", "more-tools", "engine"])(
+  "the notices name every package in the module list of the bundle %s",
+  (bundle) => {
+    const names = new Set(
+      (JSON.parse(readFileSync(path.join(dist, "tools/modules", `${bundle}.json`), "utf8")) as string[]).map(packageOf),
+    );
+    expect(names.has("webpack")).toBe(true);
+    expect([...names].filter((name) => !isNamed(name))).toEqual([]);
+  },
+);
 
 test("every bundle that webpack makes has its module list", () => {
   const { length } = jest.requireActual<readonly unknown[]>("../../webpack.config.js");
   expect(readdirSync(path.join(dist, "tools/modules"))).toHaveLength(length);
 });
 
-test.each(["web.js", "tools/engine.cjs", "tools/generate.js", "tools/licences.js"])("the notices name every package that %s itself says it holds", (file) => {
-  // In bundles that are not made small, webpack writes above each module it joins where that module is from.
-  const names = new Set([...readFileSync(path.join(dist, file), "utf8").matchAll(/^;\/\/ (?:CONCATENATED MODULE: )?\.\/(node_modules\/\S+)/gm)].map(([, from = ""]) => packageOf(from)));
-  expect([...names].filter((name) => !isNamed(name))).toEqual([]);
-  if (file === "web.js") expect(names.size).toBeGreaterThan(10);
-});
+test.each(["web.js", "tools/engine.cjs", "tools/generate.js", "tools/licences.js"])(
+  "the notices name every package that %s itself says it holds",
+  (file) => {
+    // In bundles that are not made small, webpack writes above each module it joins where that module is from.
+    const names = new Set(
+      [...readFileSync(path.join(dist, file), "utf8").matchAll(/^;\/\/ (?:CONCATENATED MODULE: )?\.\/(node_modules\/\S+)/gm)].map(
+        ([, from = ""]) => packageOf(from),
+      ),
+    );
+    expect([...names].filter((name) => !isNamed(name))).toEqual([]);
+    if (file === "web.js") expect(names.size).toBeGreaterThan(10);
+  },
+);
 
 test("the part of each package holds words of its licence, or says where they stand", () => {
   const parts = text.split(/^-{80}\n/m).slice(1);
@@ -54,8 +67,12 @@ describe("the list of licences, asked for in a project of one planted package,",
       for (const [name, content] of Object.entries({ ...files, "package.json": JSON.stringify(json) })) {
         writeFileSync(path.join(folder, "node_modules/planted", name), content);
       }
-      for (const name of ["spdx-satisfies"]) symlinkSync(path.join(project, "node_modules", name), path.join(folder, "node_modules", name), "junction");
-      const { status, stdout, stderr } = spawnSync(process.execPath, ["dist/tools/licences.js", "--list"], { cwd: folder, encoding: "utf8" });
+      for (const name of ["spdx-satisfies"])
+        symlinkSync(path.join(project, "node_modules", name), path.join(folder, "node_modules", name), "junction");
+      const { status, stdout, stderr } = spawnSync(process.execPath, ["dist/tools/licences.js", "--list"], {
+        cwd: folder,
+        encoding: "utf8",
+      });
       return { status, stdout, stderr, written: readdirSync(path.join(folder, "dist")).includes("third-party-notices.txt") };
     } finally {
       rmSync(folder, { recursive: true });
@@ -63,7 +80,12 @@ describe("the list of licences, asked for in a project of one planted package,",
   };
 
   test("names it with its licence", () => {
-    expect(run({ name: "planted", version: "1.0.0", license: "MIT" })).toEqual({ status: 0, stdout: "planted  1.0.0  MIT  pages\n", stderr: "", written: true });
+    expect(run({ name: "planted", version: "1.0.0", license: "MIT" })).toEqual({
+      status: 0,
+      stdout: "planted  1.0.0  MIT  pages\n",
+      stderr: "",
+      written: true,
+    });
   });
 
   test.each([

@@ -4,7 +4,13 @@ import { authorOf, declaredLicence, repositoryOf } from "../../src/licences/pack
 
 test("a file counts for the innermost package it is in", () => {
   expect(
-    packageFolders(["node_modules/a/lib/x.js", "node_modules/a/y.js", "node_modules/@s/b/z.js", "node_modules/a/node_modules/c/c.js", "src/solver/rise.ts"]),
+    packageFolders([
+      "node_modules/a/lib/x.js",
+      "node_modules/a/y.js",
+      "node_modules/@s/b/z.js",
+      "node_modules/a/node_modules/c/c.js",
+      "src/solver/rise.ts",
+    ]),
   ).toEqual(["node_modules/@s/b", "node_modules/a", "node_modules/a/node_modules/c"]);
 });
 

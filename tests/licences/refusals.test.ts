@@ -12,16 +12,27 @@ const shipped = (rest: Partial<ShippedPackage>): ShippedPackage => ({
   ...rest,
 });
 
-test.each(["MIT", "ISC", "Apache-2.0", "BSD-3-Clause", "0BSD", "(MIT OR GPL-3.0-only)", "MIT AND ISC"])("a package under %s may be shipped", (declared) => {
-  expect(refusals([shipped({ declared })])).toEqual([]);
-});
-
-test.each(["GPL-3.0-only", "AGPL-3.0-or-later", "MPL-2.0", "MIT AND GPL-3.0-only", "UNLICENSED", "SEE LICENSE IN terms.md", "CC-BY-NC-4.0", "Apache"])(
-  "a package under %s is refused, and the sentence names it",
+test.each(["MIT", "ISC", "Apache-2.0", "BSD-3-Clause", "0BSD", "(MIT OR GPL-3.0-only)", "MIT AND ISC"])(
+  "a package under %s may be shipped",
   (declared) => {
-    expect(refusals([shipped({ declared })])).toEqual([expect.stringContaining(`planted 1.2.3 (in pages) is under "${declared}", which is not among the licences`) as string]);
+    expect(refusals([shipped({ declared })])).toEqual([]);
   },
 );
+
+test.each([
+  "GPL-3.0-only",
+  "AGPL-3.0-or-later",
+  "MPL-2.0",
+  "MIT AND GPL-3.0-only",
+  "UNLICENSED",
+  "SEE LICENSE IN terms.md",
+  "CC-BY-NC-4.0",
+  "Apache",
+])("a package under %s is refused, and the sentence names it", (declared) => {
+  expect(refusals([shipped({ declared })])).toEqual([
+    expect.stringContaining(`planted 1.2.3 (in pages) is under "${declared}", which is not among the licences`) as string,
+  ]);
+});
 
 test("a package that names no licence is refused", () => {
   expect(refusals([shipped({ declared: undefined })]).join()).toMatch(/^planted 1\.2\.3 \(in pages\) names no licence/);

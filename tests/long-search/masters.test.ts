@@ -27,7 +27,14 @@ const drawnShelf = (seed: number): Shelf => {
   const pieces = kinds.reduce((sum, kind) => sum + kind.wanted, 0);
   const sticks = Array.from({ length: 1 + below(4) }, (_, index) => {
     const holds = 380 + below(700);
-    return { section: 0, holds, usable: holds, price: 200 + holds + below(400), newLength: holds, available: index > 0 && below(3) === 0 ? 1 + below(3) : pieces };
+    return {
+      section: 0,
+      holds,
+      usable: holds,
+      price: 200 + holds + below(400),
+      newLength: holds,
+      available: index > 0 && below(3) === 0 ? 1 + below(3) : pieces,
+    };
   });
   return { kinds, sticks, takes: [kinds.map(() => true)], marks: 1, keep: 0 };
 };
@@ -45,7 +52,10 @@ describe("the linear program, by our own simplex and by HiGHS", () => {
     const shelf = drawnShelf(seed);
     const below = seeded(seed + 500);
     const stick = below(shelf.sticks.length);
-    const forced: Limits = { ...wholeShelf(shelf), least: shelf.sticks.map((_, index) => (index === stick ? 1 + below(shelf.sticks[index]!.available) : 0)) };
+    const forced: Limits = {
+      ...wholeShelf(shelf),
+      least: shelf.sticks.map((_, index) => (index === stick ? 1 + below(shelf.sticks[index]!.available) : 0)),
+    };
     for (const limits of [wholeShelf(shelf), forced]) {
       const own = generated(shelf, limits, simplexMaster);
       const other = generated(shelf, limits, highsMaster(highs));
@@ -69,7 +79,17 @@ describe("whole uses of patterns, by our own search and by an integer program", 
     const steps = worthSteps(shelf);
     const knapsack = knapsackOf(shelf)!;
     const root = generated(shelf, limits, simplexMaster);
-    const weighed = weighedBy(shelf, limits, steps, root.worth, knapsack.fill(root.worth, shelf.kinds.map((kind) => kind.wanted), { left: PLENTY }));
+    const weighed = weighedBy(
+      shelf,
+      limits,
+      steps,
+      root.worth,
+      knapsack.fill(
+        root.worth,
+        shelf.kinds.map((kind) => kind.wanted),
+        { left: PLENTY },
+      ),
+    );
     // far enough above the proven cost that there are plans, and at the proven cost itself, where often there is none
     for (const target of [wholeUnits(root.least, steps), Math.ceil(wholeUnits(root.least, steps) * 1.03)]) {
       const near = nearPatterns(shelf, limits, weighed, target * steps - root.least, true, 5_000, { left: PLENTY })!;

@@ -14,19 +14,47 @@ const runtimes = /<Runtimes>.*?<\/Runtimes>/s.exec(manifest)?.[0] ?? "";
 
 const planted: readonly (readonly [fault: string, text: string, says: RegExp])[] = [
   ["is cut off in the middle", manifest.slice(0, manifest.length / 2), /not well-formed/],
-  ["has Version after ProviderName", swapped(manifest, `<Version>${version}.0</Version>`, "<ProviderName>Treadsheet contributors</ProviderName>"), /ProviderName.*[Ee]xpected.*Version|not expected/s],
-  ["has the runtime after the functions", manifest.replace(runtimes, "").replace("</AllFormFactors>", `</AllFormFactors>${runtimes}`), /AllFormFactors.*not expected/],
+  [
+    "has Version after ProviderName",
+    swapped(manifest, `<Version>${version}.0</Version>`, "<ProviderName>Treadsheet contributors</ProviderName>"),
+    /ProviderName.*[Ee]xpected.*Version|not expected/s,
+  ],
+  [
+    "has the runtime after the functions",
+    manifest.replace(runtimes, "").replace("</AllFormFactors>", `</AllFormFactors>${runtimes}`),
+    /AllFormFactors.*not expected/,
+  ],
   ["asks for a permission that does not exist", manifest.replace("ReadWriteDocument", "WriteEverything"), /WriteEverything/],
-  ["names a resource that is not there", manifest.replace('<bt:String id="Group.Label" DefaultValue="Stair shop"/>', ""), /resid Group\.Label is not among/],
-  ["keeps a resource that nothing uses", manifest.replace("</bt:ShortStrings>", '<bt:String id="Left.Over" DefaultValue="x"/></bt:ShortStrings>'), /Left\.Over is used nowhere/],
-  ["loads its functions over http", manifest.replace("https://localhost:3000/functions.js\"", "http://localhost:3000/functions.js\""), /http:\/\/localhost:3000\/functions\.js is not https/],
+  [
+    "names a resource that is not there",
+    manifest.replace('<bt:String id="Group.Label" DefaultValue="Stair shop"/>', ""),
+    /resid Group\.Label is not among/,
+  ],
+  [
+    "keeps a resource that nothing uses",
+    manifest.replace("</bt:ShortStrings>", '<bt:String id="Left.Over" DefaultValue="x"/></bt:ShortStrings>'),
+    /Left\.Over is used nowhere/,
+  ],
+  [
+    "loads its functions over http",
+    manifest.replace('https://localhost:3000/functions.js"', 'http://localhost:3000/functions.js"'),
+    /http:\/\/localhost:3000\/functions\.js is not https/,
+  ],
   ["has an app domain on http", manifest.replace("<AppDomain>https:", "<AppDomain>http:"), /http:\/\/localhost:3000 is not https/],
   ["has another version than the package", manifest.replace(`${version}.0`, "9.9.9.0"), /version 9\.9\.9\.0 is not that of package\.json/],
-  ["runs its functions in another page", manifest.replace('<FunctionFile resid="Taskpane.Url"/>', '<FunctionFile resid="Reference.Url"/>'), /FunctionFile is Reference\.Url/],
+  [
+    "runs its functions in another page",
+    manifest.replace('<FunctionFile resid="Taskpane.Url"/>', '<FunctionFile resid="Reference.Url"/>'),
+    /FunctionFile is Reference\.Url/,
+  ],
   ["has an Id that is no UUID", manifest.replace(/<Id>.*?<\/Id>/, "<Id>treadsheet</Id>"), /treadsheet.*pattern|pattern.*treadsheet/s],
   ["has a label too long for the ribbon", manifest.replace('"Stair shop"', `"${"a".repeat(126)}"`), /maxLength|length/],
   ["gives one id twice", manifest.replace('<bt:Image id="Icon.20"', '<bt:Image id="Icon.16"'), /id Icon\.16 is there twice/],
-  ["shows a small icon where a large one belongs", manifest.replace("assets/icon-80.png", "assets/icon-16.png"), /icon-16\.png is 16 x 16, not 80/],
+  [
+    "shows a small icon where a large one belongs",
+    manifest.replace("assets/icon-80.png", "assets/icon-16.png"),
+    /icon-16\.png is 16 x 16, not 80/,
+  ],
   ["shows an icon that is not there", manifest.replace("assets/icon-48.png", "assets/icon-49.png"), /icon-49\.png is no PNG file/],
 ];
 

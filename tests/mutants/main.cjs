@@ -38,7 +38,11 @@ const print = (mutants) => {
   }
   console.log("\nNot noticed; tests/mutants/survivors.md has a word for each that is known:");
   for (const { fileName, location, mutatorName, replacement, status } of mutants) {
-    if (MISSED.includes(status)) console.log(`${files(fileName)}:${location.start.line} ${mutatorName}: ${String(replacement).replace(/\s+/g, " ").slice(0, 100)}${status === "NoCoverage" ? " (no test comes here)" : ""}`);
+    if (MISSED.includes(status))
+      console.log(
+        `${files(fileName)}:${location.start.line} ${mutatorName}: ` +
+          `${String(replacement).replace(/\s+/g, " ").slice(0, 100)}${status === "NoCoverage" ? " (no test comes here)" : ""}`,
+      );
   }
 };
 

@@ -4,7 +4,8 @@ const path = require("node:path");
 /** Typed-in tables are held by tests of their own, figure by figure. */
 const DATA = [/^src\/solver\/code\/profiles\//, /^src\/solver\/wood\/species/, /^src\/functions\/.*\/[a-z]+\.ts$/];
 
-const isCode = (line) => /[a-z0-9]/i.test(line) && !/^\s*(\*|\/\/|\/\*|import|export (type|interface)|interface|type|readonly|\} from)/.test(line);
+const isCode = (line) =>
+  /[a-z0-9]/i.test(line) && !/^\s*(\*|\/\/|\/\*|import|export (type|interface)|interface|type|readonly|\} from)/.test(line);
 
 const filesBelow = (folder) =>
   fs.readdirSync(folder, { withFileTypes: true }).flatMap((entry) => {
@@ -25,7 +26,12 @@ module.exports = (root, below, wanted, seed) => {
     .map((file) => path.relative(root, file).replaceAll("\\", "/"))
     .filter((file) => file.startsWith(`${below}/`) && !DATA.some((data) => data.test(file)))
     .sort()
-    .flatMap((file) => fs.readFileSync(path.join(root, file), "utf8").split("\n").flatMap((line, place) => (isCode(line) ? [`${file}:${place + 1}-${place + 1}`] : [])));
+    .flatMap((file) =>
+      fs
+        .readFileSync(path.join(root, file), "utf8")
+        .split("\n")
+        .flatMap((line, place) => (isCode(line) ? [`${file}:${place + 1}-${place + 1}`] : [])),
+    );
   const next = numbersFrom(seed);
   for (let last = lines.length - 1; last > 0; last -= 1) {
     const place = Math.floor(next() * (last + 1));

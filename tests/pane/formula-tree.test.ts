@@ -54,7 +54,11 @@ test.each([
 
 test("arguments left out keep their places", () => {
   const tree = formulaTree("=STAIR.STORYPOLE(31,4,,,,FALSE)");
-  expect(tree?.kind === "call" ? tree.arguments.map((argument) => (argument === undefined ? undefined : (argument as Extract<FormulaTree, { kind: "value" }>).value)) : []).toEqual([31, 4, undefined, undefined, undefined, false]);
+  expect(
+    tree?.kind === "call"
+      ? tree.arguments.map((argument) => (argument === undefined ? undefined : (argument as Extract<FormulaTree, { kind: "value" }>).value))
+      : [],
+  ).toEqual([31, 4, undefined, undefined, undefined, false]);
 });
 
 test.each(["7", "=", "=1+", "=STAIR.TAPE(1", '="open', "={1,2"])("%s is not read", (formula) => {

@@ -31,29 +31,34 @@ const resultOf = (workbook: Workbook, declaration: Declaration): unknown[][] => 
   return workbook.spill("Mine", cellAddress(formula)).map((row) => row.map(rounded));
 };
 
-describe("inserted with its arguments laid out, the first example that answers comes out as it is stated, and undone nothing is left of it:", () => {
-  test.each(catalogue.map((declaration) => [declaration.id, declaration] as const))("%s", async (_, declaration) => {
-    const workbook = await openedWorkbook({ Mine: { A1: "mine" } });
-    const before = workbook.data();
-    const { cells } = standingHost(workbook, "Mine", "B2");
-    const { says, left } = await inserted(declaration, cells, never);
-    expect(says).toMatch(new RegExp(`^${declaration.id} inserted at Mine B2`));
-    const rows = resultOf(workbook, declaration);
-    const example = declaration.examples.find((one) => !("fails" in one));
-    if (example !== undefined && "gives" in example) {
-      expect(rows).toEqual((typeof example.gives === "object" ? example.gives : [[example.gives]]).map((row) => row.map(rounded)));
-    } else if (example !== undefined && "shows" in example) {
-      const [headings = [], ...data] = rows;
-      for (const wanted of example.shows) {
-        const row = Object.fromEntries(Object.entries(wanted).map(([heading, cell]) => [words(heading), rounded(cell)]));
-        expect(data.map((each) => Object.fromEntries(each.map((cell, column) => [String(headings[column]), cell])))).toContainEqual(expect.objectContaining(row));
+describe(
+  "inserted with its arguments laid out, the first example that answers comes out as it is " + "stated, and undone nothing is left of it:",
+  () => {
+    test.each(catalogue.map((declaration) => [declaration.id, declaration] as const))("%s", async (_, declaration) => {
+      const workbook = await openedWorkbook({ Mine: { A1: "mine" } });
+      const before = workbook.data();
+      const { cells } = standingHost(workbook, "Mine", "B2");
+      const { says, left } = await inserted(declaration, cells, never);
+      expect(says).toMatch(new RegExp(`^${declaration.id} inserted at Mine B2`));
+      const rows = resultOf(workbook, declaration);
+      const example = declaration.examples.find((one) => !("fails" in one));
+      if (example !== undefined && "gives" in example) {
+        expect(rows).toEqual((typeof example.gives === "object" ? example.gives : [[example.gives]]).map((row) => row.map(rounded)));
+      } else if (example !== undefined && "shows" in example) {
+        const [headings = [], ...data] = rows;
+        for (const wanted of example.shows) {
+          const row = Object.fromEntries(Object.entries(wanted).map(([heading, cell]) => [words(heading), rounded(cell)]));
+          expect(data.map((each) => Object.fromEntries(each.map((cell, column) => [String(headings[column]), cell])))).toContainEqual(
+            expect.objectContaining(row),
+          );
+        }
       }
-    }
-    if (left === undefined) throw new Error("nothing to undo");
-    expect((await takenBack(left, cells, never)).says).toMatch(new RegExp(`^The insert of ${declaration.id} is undone`));
-    expect(workbook.data()).toEqual(before);
-  });
-});
+      if (left === undefined) throw new Error("nothing to undo");
+      expect((await takenBack(left, cells, never)).says).toMatch(new RegExp(`^The insert of ${declaration.id} is undone`));
+      expect(workbook.data()).toEqual(before);
+    });
+  },
+);
 
 test("each argument stands under its name, lengths take 1/2 as a length, and what spills has the formats of its columns", async () => {
   const workbook = await openedWorkbook({ Mine: { A1: "mine" } });
@@ -80,7 +85,13 @@ test("what stands in the way is asked about once, left on no, and put back by un
   expect(refused).toEqual({ says: "STORYPOLE was not inserted: what stands at Mine C2 was left." });
   expect(workbook.data()).toEqual(before);
   const { left } = await inserted(declared("STORYPOLE"), cells, answer(true));
-  expect(asked).toEqual(Array(2).fill(expect.stringMatching(/^STORYPOLE takes Mine B2:F\d+\. 2 cells of Mine B2:F\d+ are not empty, Mine C2 first\. Replace what stands there\?$/)));
+  expect(asked).toEqual(
+    Array(2).fill(
+      expect.stringMatching(
+        /^STORYPOLE takes Mine B2:F\d+\. 2 cells of Mine B2:F\d+ are not empty, Mine C2 first\. Replace what stands there\?$/,
+      ),
+    ),
+  );
   expect(workbook.value("Mine", "B7")).toBe("STORYPOLE");
   if (left === undefined) throw new Error("nothing to undo");
   await takenBack(left, cells, never);
@@ -112,9 +123,11 @@ test("nothing is put into a spilled table, nor past the end of the sheet, nor wi
   expect((await inserted(declared("PITCH"), standingHost(workbook, "Mine", "B3").cells, never)).says).toBe(
     "Mine B3:C5 reaches into a table that a formula spills, which would then not fit: select a cell with 3 free rows and 2 free columns.",
   );
-  expect((await inserted(declared("PITCH"), standingHost(workbook, "Mine", "B1048575").cells, never)).says).toContain("more than the sheet has: select a cell further up or to the left.");
-  expect((await inserted(declared("PITCH"), { ...standingHost(workbook, "Mine", "B3").cells, selected: async () => undefined }, never)).says).toBe(
-    "No cell is selected: select an empty cell of a sheet, then insert again.",
+  expect((await inserted(declared("PITCH"), standingHost(workbook, "Mine", "B1048575").cells, never)).says).toContain(
+    "more than the sheet has: select a cell further up or to the left.",
   );
+  expect(
+    (await inserted(declared("PITCH"), { ...standingHost(workbook, "Mine", "B3").cells, selected: async () => undefined }, never)).says,
+  ).toBe("No cell is selected: select an empty cell of a sheet, then insert again.");
   expect(workbook.data()).toEqual(before);
 });

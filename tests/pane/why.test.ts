@@ -39,7 +39,10 @@ test.each([
   ["a call within a function of the sheet", '=IF(A2=5,STAIR.TOINCHES(A1),"")'],
   ["a constant array", "=STAIR.UNIFORMITY({7.5;-7.5})"],
 ])("the sentence of %s is worked out again", async (_, formula) => {
-  const workbook = await openedWorkbook({ Mine: { A1: "9' 14\"", A2: 5, C1: "=STAIR.TOINCHES(A1)", B5: formula }, "Other one": { A1: "7 5/7/8" } });
+  const workbook = await openedWorkbook({
+    Mine: { A1: "9' 14\"", A2: 5, C1: "=STAIR.TOINCHES(A1)", B5: formula },
+    "Other one": { A1: "7 5/7/8" },
+  });
   expect((await sameAsKept(workbook, "Mine", "B5")).length).toBeGreaterThan(0);
 });
 
@@ -63,9 +66,12 @@ test("every error that a bad reading brings to the demo says what the sheet says
     }
   }
   // By hand: the tread thickness reaches FINISHED, then SUM, LAYOUT and all that reads it.
-  expect(sentences.get("Survey H5")).toBe('Survey H5 shows #VALUE!: treadThickness: read "9\' 14"", with 14 inches after the feet; inches after feet stay under 12');
+  expect(sentences.get("Survey H5")).toBe(
+    'Survey H5 shows #VALUE!: treadThickness: read "9\' 14"", with 14 inches after the feet; inches after feet stay under 12',
+  );
   expect(sentences.get("Order A15")).toBe(
-    'Order A15 shows #VALUE!: total rise: the cell given holds #VALUE!; put that cell right first. It begins at Survey H5: treadThickness: read "9\' 14"", with 14 inches after the feet; inches after feet stay under 12',
+    "Order A15 shows #VALUE!: total rise: the cell given holds #VALUE!; put that cell right first. It begins at Survey H5: " +
+      'treadThickness: read "9\' 14"", with 14 inches after the feet; inches after feet stay under 12',
   );
   expect([...sentences.values()].filter((sentence) => sentence === "")).toEqual([]);
   // One row of a table is bad, the others answer: the sentence stands in that row's own cell.
@@ -87,7 +93,8 @@ test("a cell without an error has no sentence", async () => {
 test("an argument that only the sheet works out is named, with what would do", async () => {
   const workbook = await openedWorkbook({ Mine: { A1: 5, B1: "=STAIR.RISERS(-SUM(A1:A3))" } });
   expect(await whyOf(workbook, "Mine", "B1")).toBe(
-    "Mine B1 shows #VALUE!: what the function of STAIR says depends on SUM(A1:A3), which only the sheet works out. Put that into a cell of its own and name the cell in the formula; then its sentence stands here.",
+    "Mine B1 shows #VALUE!: what the function of STAIR says depends on SUM(A1:A3), which only the sheet works out. Put that into " +
+      "a cell of its own and name the cell in the formula; then its sentence stands here.",
   );
 });
 
@@ -101,5 +108,7 @@ test.each([
 
 test("a spill that is blocked says what to clear", async () => {
   const workbook = await openedWorkbook({ Mine: { A1: "=STAIR.STORYPOLE(31,4)", A3: "mine" } });
-  expect(await whyOf(workbook, "Mine", "A1")).toBe("Mine A1 shows #SPILL!: the result does not fit: clear the cells below and to the right that it needs.");
+  expect(await whyOf(workbook, "Mine", "A1")).toBe(
+    "Mine A1 shows #SPILL!: the result does not fit: clear the cells below and to the right that it needs.",
+  );
 });

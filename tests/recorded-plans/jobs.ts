@@ -2,7 +2,14 @@ import { carpenterJob, type GeneratedJob } from "../bench/yield/generated-jobs";
 import { seeded } from "../solver/yield/job";
 
 /** Arguments of CUTS, BUY, PLAN and OFFCUTS as cells: pieces, stock, kerf, trim, keep, unit. */
-export type CuttingCells = readonly [pieces: readonly (readonly Cell[])[], stock: readonly (readonly Cell[])[], kerf: number, trim: number, keep: number, unit: "in" | "mm"];
+export type CuttingCells = readonly [
+  pieces: readonly (readonly Cell[])[],
+  stock: readonly (readonly Cell[])[],
+  kerf: number,
+  trim: number,
+  keep: number,
+  unit: "in" | "mm",
+];
 type Cell = string | number | boolean;
 
 const MARKS = 64;
@@ -28,11 +35,25 @@ const small = (number: number): CuttingCells => {
   const isMetric = number % 2 === 0;
   const size = isMetric ? 25 : 1;
   const grade = (): string => (number % 5 === 0 && below(2) === 0 ? "clear" : "");
-  const bought = [96, 120, 144].map((length, row) => [`board ${row + 1}`, length * size, (length * (30 + below(8))) / CENTS, "any", "no", ""]);
+  const bought = [96, 120, 144].map((length, row) => [
+    `board ${row + 1}`,
+    length * size,
+    (length * (30 + below(8))) / CENTS,
+    "any",
+    "no",
+    "",
+  ]);
   const clear = number % 5 === 0 ? [["clear board", 120 * size, 61.5, "any", "no", "clear"]] : [];
   const rack = Array.from({ length: below(4) }, (_, row) => [`rack ${row + 1}`, (20 + below(60)) * size, "", 1 + below(3), "yes", ""]);
   const pieces = Array.from({ length: 3 + below(5) }, (_, row) => [`part ${row + 1}`, (8 + below(50)) * size, 1 + below(5), grade()]);
-  return [[PIECES, ...pieces], [STOCK, ...bought, ...clear, ...rack], isMetric ? 3 : 0.125, isMetric ? 5 : 0.25, 10 * size, isMetric ? "mm" : "in"];
+  return [
+    [PIECES, ...pieces],
+    [STOCK, ...bought, ...clear, ...rack],
+    isMetric ? 3 : 0.125,
+    isMetric ? 5 : 0.25,
+    10 * size,
+    isMetric ? "mm" : "in",
+  ];
 };
 
 /** The fifty jobs whose plans are recorded; invented, like the jobs of the benchmark. */

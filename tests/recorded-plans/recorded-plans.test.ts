@@ -34,7 +34,9 @@ test("in Chromium, by the bundle of the page", async () => {
   await page.waitForSelector("html[data-ready=yes]");
   const answers = await page.evaluate(
     ([jobs, ids]) => {
-      const { treadsheetFunctions } = globalThis as unknown as { readonly treadsheetFunctions: ReadonlyMap<string, (...cells: readonly unknown[]) => unknown> };
+      const { treadsheetFunctions } = globalThis as unknown as {
+        readonly treadsheetFunctions: ReadonlyMap<string, (...cells: readonly unknown[]) => unknown>;
+      };
       return jobs.map((job) => ids.map((id) => treadsheetFunctions.get(id)!(...job)));
     },
     [recordedJobs, PLAN_FUNCTIONS] as const,

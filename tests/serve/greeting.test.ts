@@ -3,7 +3,11 @@ import { greeting } from "../../src/serve/greeting";
 const address = "http://127.0.0.1:3000/";
 
 test("the greeting names the address, the pages that exist, the times and how to stop", () => {
-  const says = greeting(address, (file) => !["reference.html", "codes.html", "install.html"].includes(file), { install: 0, build: 4321, start: 160 });
+  const says = greeting(address, (file) => !["reference.html", "codes.html", "install.html"].includes(file), {
+    install: 0,
+    build: 4321,
+    start: 160,
+  });
   expect(says.split("\n")).toEqual([
     "Treadsheet is open at http://127.0.0.1:3000/",
     "  http://127.0.0.1:3000/               a live sheet with one stair from tape to price",

@@ -65,20 +65,26 @@ test.each([
   ["/assets/icon-16.png", "image/png"],
 ])("%s is handed out as %s", async (target, type) => {
   const { status, headers } = await ask(target);
-  expect({ status, type: headers["content-type"], sniff: headers["x-content-type-options"] }).toEqual({ status: 200, type, sniff: "nosniff" });
+  expect({ status, type: headers["content-type"], sniff: headers["x-content-type-options"] }).toEqual({
+    status: 200,
+    type,
+    sniff: "nosniff",
+  });
 });
 
 test("pages without the sheet keep to styles and pictures of files", async () => {
   const { headers } = await ask("/reference.html");
   expect(headers["content-security-policy"]).toBe(
-    "default-src 'none'; script-src 'self'; style-src 'self'; connect-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
+    "default-src 'none'; script-src 'self'; style-src 'self'; connect-src 'self'; img-src 'self'; base-uri 'none'; form-action " +
+      "'none'; frame-ancestors 'none'",
   );
 });
 
 test("the sheet's page may load nothing from anywhere else, and no page may frame it", async () => {
   const { headers } = await ask("/index.html");
   expect(headers["content-security-policy"]).toBe(
-    "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline'; connect-src 'self'; img-src 'self' data:; base-uri 'none'; form-action 'none'; frame-ancestors 'none'",
+    "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline'; connect-src 'self'; img-src 'self' data:; base-uri " +
+      "'none'; form-action 'none'; frame-ancestors 'none'",
   );
 });
 
@@ -93,9 +99,12 @@ test("pages are asked for anew each time, icons may be kept", async () => {
   expect((await ask("/assets/icon-16.png")).headers["cache-control"]).toBe("max-age=3600");
 });
 
-test.each(["localhost", "LOCALHOST:3000", "127.0.0.1", "127.0.0.1:3000", "[::1]", "[::1]:3000"])("a request for %s is answered", async (host) => {
-  expect((await ask("/", { host })).status).toBe(200);
-});
+test.each(["localhost", "LOCALHOST:3000", "127.0.0.1", "127.0.0.1:3000", "[::1]", "[::1]:3000"])(
+  "a request for %s is answered",
+  async (host) => {
+    expect((await ask("/", { host })).status).toBe(200);
+  },
+);
 
 test.each(["example.com", "example.com:3000", "localhost.example.com", "127.0.0.1.example.com", "192.168.1.10", "0.0.0.0", "localhost:x"])(
   "a request for another name, %p, is refused",

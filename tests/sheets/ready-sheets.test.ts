@@ -3,7 +3,8 @@ import { readyMarks, readySheets, sheetsReadBy, sheetsToAdd, withSheetNames } fr
 import { isReadOtherwise } from "../../src/sheets/text-cell";
 
 const none: ReadonlyMap<string, string> = new Map();
-const names = (name: string, taken: readonly string[], standing = none): readonly string[] => sheetsToAdd(name, taken, standing).map((sheet) => sheet.name);
+const names = (name: string, taken: readonly string[], standing = none): readonly string[] =>
+  sheetsToAdd(name, taken, standing).map((sheet) => sheet.name);
 
 test("the ready sheets are the demo's, in the order of the job, and say what they read", () => {
   expect(readySheets.map(({ name, reads }) => [name, reads])).toEqual([
@@ -41,7 +42,8 @@ test("formulas read the sheet that stands for a ready one, whatever it is called
 test.each(demo.map(({ name }) => [name]))("no formula added with %s names a sheet that is neither there nor added", (name) => {
   const added = sheetsToAdd(name, ["Layout", "Survey"], none);
   const there = new Set(added.map((sheet) => sheet.name));
-  for (const sheet of added) for (const read of sheetsReadBy(sheet)) expect([sheet.name, read, there.has(read)]).toEqual([sheet.name, read, true]);
+  for (const sheet of added)
+    for (const read of sheetsReadBy(sheet)) expect([sheet.name, read, there.has(read)]).toEqual([sheet.name, read, true]);
 });
 
 test("every sheet that others read has a cell to know it by", () => {
@@ -51,7 +53,9 @@ test("every sheet that others read has a cell to know it by", () => {
 });
 
 test("a text in a formula is no sheet's name", () => {
-  expect(withSheetNames('=IF(A1="Survey!B2",Survey!B2,Other!A1)', new Map([["Survey", "A1"]]))).toBe("=IF(A1=\"Survey!B2\",'A1'!B2,Other!A1)");
+  expect(withSheetNames('=IF(A1="Survey!B2",Survey!B2,Other!A1)', new Map([["Survey", "A1"]]))).toBe(
+    "=IF(A1=\"Survey!B2\",'A1'!B2,Other!A1)",
+  );
 });
 
 test.each([

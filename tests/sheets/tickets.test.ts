@@ -3,7 +3,21 @@ import { tickets } from "../../src/sheets/tickets";
 
 const HEADINGS = ["step", "length", "left angle", "left tilt", "heel", "heel at the hook", "mitre", "left set", "left mitre", "note"];
 const SET = "right 0.50, underside longer 1.72";
-const fit = (count: number) => [HEADINGS, ...Array.from({ length: count }, (_, index) => [index + 1, 36 + index, -0.5, -1.72, 35, 34, 44.37, SET, "", index === 1 ? "unchecked" : ""])];
+const fit = (count: number) => [
+  HEADINGS,
+  ...Array.from({ length: count }, (_, index) => [
+    index + 1,
+    36 + index,
+    -0.5,
+    -1.72,
+    35,
+    34,
+    44.37,
+    SET,
+    "",
+    index === 1 ? "unchecked" : "",
+  ]),
+];
 const tape = { text: (length: number): string => `${length} on the tape`, says: "to 1/16" };
 
 test("a ticket holds five steps at most, the last the rest", () => {
@@ -25,7 +39,15 @@ test("lengths are tape text, settings stand in words without a sign, empty colum
 
 test("a row that failed keeps its step and its sentence", () => {
   const headings = ["step", "length", "mitre", "toe", "note"];
-  const [first] = tickets("Treads", [headings, [1, { error: "#VALUE!" }, { error: "#VALUE!" }, { error: "#VALUE!" }, "back in step 1: is empty or 0; give a value"], [2, 37, 45, 36, ""]], tape);
+  const [first] = tickets(
+    "Treads",
+    [
+      headings,
+      [1, { error: "#VALUE!" }, { error: "#VALUE!" }, { error: "#VALUE!" }, "back in step 1: is empty or 0; give a value"],
+      [2, 37, 45, 36, ""],
+    ],
+    tape,
+  );
   expect(first?.rows).toEqual([["1", "", "", ""], ["2", "37 on the tape", "36 on the tape", "45.0°"]]);
   expect(first?.notes).toEqual(["step 1: back in step 1: is empty or 0; give a value"]);
 });

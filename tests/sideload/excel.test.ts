@@ -19,8 +19,9 @@ const planted = (port: number): void => {
     "office-addin-dev-certs": 'exports.getHttpsServerOptions = async () => { console.log("certificates: asked"); return {}; };',
     "office-addin-debugging": `
       exports.AppType = { Desktop: "desktop" };
-      exports.startDebugging = async (manifest, options) => console.log("start:", require("node:path").basename(manifest), JSON.stringify(options));
-      exports.stopDebugging = async (manifest) => console.log("stop:", require("node:path").basename(manifest));`,
+      const { basename } = require("node:path");
+      exports.startDebugging = async (manifest, options) => console.log("start:", basename(manifest), JSON.stringify(options));
+      exports.stopDebugging = async (manifest) => console.log("stop:", basename(manifest));`,
   };
   for (const [name, text] of Object.entries(packages)) {
     mkdirSync(path.join(folder, "node_modules", name), { recursive: true });
@@ -86,7 +87,9 @@ test("certificates are asked for, the pages served, desktop Excel opened with th
   expect(await answers(port)).toBe(true);
   tool.kill("SIGINT");
   expect(await ended).toBe(0);
-  expect(output()).toMatch(/certificates: asked\nstart: manifest\.xml {"appType":"desktop","enableDebugging":false}\n.*stop: manifest\.xml\n/s);
+  expect(output()).toMatch(
+    /certificates: asked\nstart: manifest\.xml {"appType":"desktop","enableDebugging":false}\n.*stop: manifest\.xml\n/s,
+  );
   expect(await answers(port)).toBe(false);
 });
 

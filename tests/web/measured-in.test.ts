@@ -13,7 +13,9 @@ const PARAMETERS = Object.keys(TREADFIT.parameters);
 
 /** A call of TREADFIT with its tape and its unit as they are written in the formula. */
 const formula = (tape: string, unit: string): string =>
-  `=STAIR.TREADFIT(${PARAMETERS.slice(0, PARAMETERS.indexOf("unit") + 1).map((name) => ({ readings: "A1:D2", tape, unit })[name] ?? "").join(",")})`;
+  `=STAIR.TREADFIT(${PARAMETERS.slice(0, PARAMETERS.indexOf("unit") + 1)
+    .map((name) => ({ readings: "A1:D2", tape, unit })[name] ?? "")
+    .join(",")})`;
 
 const measured = async (tape: string, unit: string) => {
   const book = await openedWorkbook({ Fit: { F1: "MM", F2: 2, F3: "cm" }, Layout: { A1: "unit", B1: "mm" } });

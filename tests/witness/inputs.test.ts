@@ -8,7 +8,8 @@ import { answerOf, casesOf, everyDeclaration, isMet } from "./worked-case";
 const AS_EMPTY: Readonly<Record<string, string>> = {
   "readings, diagonal, not taken": "a diagonal nobody took; the word is for who wants no empty cell",
   "readings, second diagonal, not taken": "the same",
-  "bought, price, included": "EXTEND writes it; an invoice says what was paid, so a row without a price or a cost is refused with or without it",
+  "bought, price, included":
+    "EXTEND writes it; an invoice says what was paid, so a row without a price or a cost is refused with or without it",
 };
 
 /** An error of the whole call: it says what is wrong, but not what the thing given is for. */
@@ -24,8 +25,12 @@ const isNoticedBy = (declaration: Declaration, input: Input): boolean =>
 
 /** A table is read the same way for every function that takes it, and functions with the very same arguments read those alike. */
 const isNoticed = (declaration: Declaration, input: Input): boolean =>
-  isNoticedBy(declaration, input)
-  || everyDeclaration.some((other) => other !== declaration && [...inputsOf(other), ...labelsOf(other)].some((same) => same.of === input.of && same.name === input.name && isNoticedBy(other, same)));
+  isNoticedBy(declaration, input) ||
+  everyDeclaration.some(
+    (other) =>
+      other !== declaration &&
+      [...inputsOf(other), ...labelsOf(other)].some((same) => same.of === input.of && same.name === input.name && isNoticedBy(other, same)),
+  );
 
 /** Whether a function's answer turns on a label at all, whatever it is. */
 const isRead = (declaration: Declaration, label: Input): boolean =>
@@ -41,13 +46,17 @@ const isRead = (declaration: Declaration, label: Input): boolean =>
 describe.each(everyDeclaration.map((declaration) => [declaration.id, declaration] as const))("%s", (id, declaration) => {
   // A thing given that is passed over in silence would answer as if it were not given, or were another.
   test("each thing given, were it otherwise, would fail a case", () => {
-    const unnoticed = inputsOf(declaration).filter(({ name }) => AS_EMPTY[name] === undefined).filter((input) => !isNoticed(declaration, input));
+    const unnoticed = inputsOf(declaration)
+      .filter(({ name }) => AS_EMPTY[name] === undefined)
+      .filter((input) => !isNoticed(declaration, input));
     expect(unnoticed.map(({ name }) => name)).toEqual([]);
   });
 
   if (id !== "CHECK") {
     test("each label of the stair that its answer turns on, were it otherwise, would fail a case", () => {
-      const unnoticed = labelsOf(declaration).filter((label) => isRead(declaration, label)).filter((label) => !isNoticed(declaration, label));
+      const unnoticed = labelsOf(declaration)
+        .filter((label) => isRead(declaration, label))
+        .filter((label) => !isNoticed(declaration, label));
       expect(unnoticed.map(({ name }) => name)).toEqual([]);
     });
   }

@@ -22,9 +22,11 @@ const isTable = (value: unknown): value is Table => Array.isArray(value) && Arra
 /** Enough for any rounding to show, and little enough that the call still makes sense. */
 const SOMEWHAT = 1.02;
 
-const scaled = (cell: unknown): unknown => (typeof cell !== "number" ? cell : Number.isInteger(cell) && cell !== 0 && Math.abs(cell) < 100 ? cell + Math.sign(cell) : cell * SOMEWHAT);
+const scaled = (cell: unknown): unknown =>
+  typeof cell !== "number" ? cell : Number.isInteger(cell) && cell !== 0 && Math.abs(cell) < 100 ? cell + Math.sign(cell) : cell * SOMEWHAT;
 
-const pairs = <T>(all: readonly T[]): readonly (readonly [T, T])[] => all.flatMap((one, place) => all.slice(place + 1).map((other) => [one, other] as const));
+const pairs = <T,>(all: readonly T[]): readonly (readonly [T, T])[] =>
+  all.flatMap((one, place) => all.slice(place + 1).map((other) => [one, other] as const));
 
 const without = (given: Given, name: string): Given => Object.fromEntries(Object.entries(given).filter(([key]) => key !== name));
 const withValue = (given: Given, name: string, value: unknown): Given => ({ ...given, [name]: value as ExampleCell });
@@ -40,7 +42,10 @@ const isOneOf = (of: object, name: string, standing: unknown, options: readonly 
   }));
 
 /** Values that other cases of the function give. */
-const valuesElsewhere = (declaration: Declaration, name: string): readonly unknown[] => casesOf(declaration).map(({ given }) => given[name]).filter((value) => value !== undefined);
+const valuesElsewhere = (declaration: Declaration, name: string): readonly unknown[] =>
+  casesOf(declaration)
+    .map(({ given }) => given[name])
+    .filter((value) => value !== undefined);
 
 const scalar = (declaration: Declaration, name: string, parameter: Parameter): readonly Input[] => {
   const of = declaration.parameters;
@@ -54,7 +59,11 @@ const scalar = (declaration: Declaration, name: string, parameter: Parameter): r
       const value = given[name];
       if (value === undefined) return [];
       const cells = isTable(value) ? value.map((row) => row.map(scaled)) : scaled(value);
-      return [without(given, name), withValue(given, name, cells), ...valuesElsewhere(declaration, name).map((other) => withValue(given, name, other))];
+      return [
+        without(given, name),
+        withValue(given, name, cells),
+        ...valuesElsewhere(declaration, name).map((other) => withValue(given, name, other)),
+      ];
     },
   }];
 };
@@ -88,20 +97,27 @@ const columns = (name: string, parameter: Extract<Parameter, { kind: "table" }>)
       others: (given) => {
         const at = place(given);
         const texts = column.kind === "text" ? TEXTS : [];
-        return at < 0 ? [] : [...[() => "", scaled, ...texts.map((text) => () => text)].map((change) => columnChanged(given, name, at, change)), columnReversed(given, name, at)];
+        return at < 0
+          ? []
+          : [
+              ...[() => "", scaled, ...texts.map((text) => () => text)].map((change) => columnChanged(given, name, at, change)),
+              columnReversed(given, name, at),
+            ];
       },
     };
     // A word for what an empty cell is anyway changes nothing, and should not.
-    const spoken = Object.entries(column.words ?? {}).filter(([, value]) => !("default" in column) || column.default !== value).map(([word]): Input => ({
-      of: parameter.table,
-      name: `${parameter.table.name}, ${words(key)}, ${words(word)}`,
-      others: (given) => {
-        const at = place(given);
-        const value = given[name];
-        if (!isTable(value) || !value.some((row) => row[at] === words(word))) return [];
-        return ["", 1].map((other) => columnChanged(given, name, at, (cell) => (cell === words(word) ? other : cell)));
-      },
-    }));
+    const spoken = Object.entries(column.words ?? {})
+      .filter(([, value]) => !("default" in column) || column.default !== value)
+      .map(([word]): Input => ({
+        of: parameter.table,
+        name: `${parameter.table.name}, ${words(key)}, ${words(word)}`,
+        others: (given) => {
+          const at = place(given);
+          const value = given[name];
+          if (!isTable(value) || !value.some((row) => row[at] === words(word))) return [];
+          return ["", 1].map((other) => columnChanged(given, name, at, (cell) => (cell === words(word) ? other : cell)));
+        },
+      }));
     return [own, ...spoken];
   });
 
@@ -116,7 +132,15 @@ const labels = (reader: object, name: string): readonly Input[] =>
       const value = given[name];
       if (!isTable(value)) return [];
       const row = value.find(([found]) => found === label);
-      return row === undefined ? [] : change(row[1]).map((other) => withValue(given, name, value.map((one) => (one === row ? [one[0], other, ...one.slice(2)] : one))));
+      return row === undefined
+        ? []
+        : change(row[1]).map((other) =>
+            withValue(
+              given,
+              name,
+              value.map((one) => (one === row ? [one[0], other, ...one.slice(2)] : one)),
+            ),
+          );
     };
     if (column.kind === "choice") {
       return pairs(column.options).map(([one, other]) => ({
@@ -132,8 +156,12 @@ const labels = (reader: object, name: string): readonly Input[] =>
 /** Everything that may be given to a function, from its declaration; the labels of the stair apart, as no function reads them all. */
 export const inputsOf = (declaration: Declaration): readonly Input[] =>
   Object.entries(declaration.parameters).flatMap(([name, parameter]) =>
-    parameter.kind === "stair" ? [] : [...scalar(declaration, name, parameter), ...(parameter.kind === "table" ? columns(name, parameter) : [])],
+    parameter.kind === "stair"
+      ? []
+      : [...scalar(declaration, name, parameter), ...(parameter.kind === "table" ? columns(name, parameter) : [])],
   );
 
 export const labelsOf = (declaration: Declaration): readonly Input[] =>
-  Object.entries(declaration.parameters).flatMap(([name, parameter]) => (parameter.kind === "stair" ? labels(declaration.parameters, name) : []));
+  Object.entries(declaration.parameters).flatMap(([name, parameter]) =>
+    parameter.kind === "stair" ? labels(declaration.parameters, name) : [],
+  );

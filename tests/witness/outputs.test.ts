@@ -2,10 +2,13 @@ import { changedAt, type Output, outputsOf } from "./outputs";
 import type { Rows, WorkedCase } from "./case-kind";
 import { answerOf, casesOf, everyDeclaration, isMet } from "./worked-case";
 
-/** By a tenth of a percent: less than any tool of the trade shows, more than ten digits hide. Nothing is made of 0, so a 0 is no witness. */
+/**
+ * By a tenth of a percent: less than any tool of the trade shows, more than ten digits hide. Nothing is made of 0, so a 0 is no witness.
+ */
 const A_LITTLE = 1.001;
 
-const altered = (cell: unknown): unknown => (typeof cell === "number" ? cell * A_LITTLE : typeof cell === "boolean" ? !cell : cell === "" ? cell : `${String(cell)} `);
+const altered = (cell: unknown): unknown =>
+  typeof cell === "number" ? cell * A_LITTLE : typeof cell === "boolean" ? !cell : cell === "" ? cell : `${String(cell)} `;
 
 /** Only of a figure that is 0 whatever is given, a 0 is a witness. */
 const ALWAYS_0: readonly string[] = ["OFFCUTS price"];
@@ -14,18 +17,29 @@ const ALWAYS_0: readonly string[] = ["OFFCUTS price"];
 const SAME: Readonly<Record<string, string>> = {
   "TREADFIT depth, left depth, right depth": "a tapered step is refused, so both ends are as deep as the piece",
   'LAYOUT "run", "tread depth"': "the codes call the run tread depth",
-  'RAIL "height over the nosings", "height over the upper floor at the landing nosing"': "the landing nosing is the edge of the upper floor",
+  'RAIL "height over the nosings", "height over the upper floor at the landing nosing"':
+    "the landing nosing is the edge of the upper floor",
 };
 
 const isSame = (id: string, one: Output, other: Output): boolean =>
-  Object.keys(SAME).some((key) => key.startsWith(`${id} `) && [one, other].every(({ name }) => key.slice(id.length + 1).split(", ").includes(name)));
+  Object.keys(SAME).some(
+    (key) =>
+      key.startsWith(`${id} `) &&
+      [one, other].every(({ name }) =>
+        key
+          .slice(id.length + 1)
+          .split(", ")
+          .includes(name),
+      ),
+  );
 
 interface Answered {
   readonly worked: WorkedCase;
   readonly rows: Rows;
 }
 
-const answered = (declaration: (typeof everyDeclaration)[number]): readonly Answered[] => casesOf(declaration).map((worked) => ({ worked, rows: answerOf(declaration, worked.given) }));
+const answered = (declaration: (typeof everyDeclaration)[number]): readonly Answered[] =>
+  casesOf(declaration).map((worked) => ({ worked, rows: answerOf(declaration, worked.given) }));
 
 describe.each(everyDeclaration.map((declaration) => [declaration.id, declaration] as const))("%s", (_, declaration) => {
   test("each case comes out of the source as it says", () => {
@@ -66,7 +80,8 @@ describe.each(everyDeclaration.map((declaration) => [declaration.id, declaration
     );
     expect(unnoticed).toEqual([]);
     for (const { worked, rows } of answered(declaration)) {
-      for (const one of outputs) for (const other of outputs) if (isSame(declaration.id, one, other)) expect(swapped(worked, rows, one, other)).toEqual(rows);
+      for (const one of outputs)
+        for (const other of outputs) if (isSame(declaration.id, one, other)) expect(swapped(worked, rows, one, other)).toEqual(rows);
     }
   });
 });

@@ -18,7 +18,9 @@ const columnsOf = ({ result }: Declaration) => ("columns" in result ? Object.ent
 
 /** Places of a column below its heading; a declared column stands where it is declared, and one that may be left off is the last. */
 const columnPlaces = (declaration: Declaration, column: number) => (worked: WorkedCase, rows: Rows) =>
-  rows.flatMap((row, down): [number, number][] => (column < row.length && !(down === 0 && hasHeadings(declaration, worked)) ? [[down, column]] : []));
+  rows.flatMap((row, down): [number, number][] =>
+    column < row.length && !(down === 0 && hasHeadings(declaration, worked)) ? [[down, column]] : [],
+  );
 
 /** The column that says what a row tells, where every row tells another thing. */
 const labelColumn = (declaration: Declaration): number => columnsOf(declaration).findIndex(([name]) => name === "label");
@@ -27,7 +29,8 @@ const labelColumn = (declaration: Declaration): number => columnsOf(declaration)
 const isLabelled = (declaration: Declaration): boolean => labelColumn(declaration) === 0;
 
 /** The figure of a label stands in the first column behind it that holds a value, whatever the row. */
-const valueColumn = (declaration: Declaration): number => columnsOf(declaration).findIndex(([, { kind }]) => ["value", "reading", "money"].includes(kind));
+const valueColumn = (declaration: Declaration): number =>
+  columnsOf(declaration).findIndex(([, { kind }]) => ["value", "reading", "money"].includes(kind));
 
 /** A nosing of a turn is one of a series: the figure after the name is left off. */
 const SERIES = / \d+$/;
@@ -39,7 +42,11 @@ const labelOf = (declaration: Declaration, row: Rows[number] = []): string =>
 const labelsOf = (declaration: Declaration): readonly string[] => {
   if (!isLabelled(declaration)) return [];
   const labels = casesOf(declaration).flatMap((worked) =>
-    "fails" in worked ? [] : answerOf(declaration, worked.given).slice(hasHeadings(declaration, worked) ? 1 : 0).map((row) => labelOf(declaration, row)),
+    "fails" in worked
+      ? []
+      : answerOf(declaration, worked.given)
+          .slice(hasHeadings(declaration, worked) ? 1 : 0)
+          .map((row) => labelOf(declaration, row)),
   );
   return [...new Set(labels)];
 };
@@ -51,10 +58,24 @@ const found = (declaration: Declaration): readonly Output[] => {
   const { result } = declaration;
   if (!("columns" in result)) {
     const kind = result.kind === "lengths" ? "length" : result.kind === "cell" ? "value" : result.kind;
-    return [{ name: declaration.id, kind, places: (_, rows) => rows.flatMap((row, down) => row.map((__, right): [number, number] => [down, right])) }];
+    return [
+      {
+        name: declaration.id,
+        kind,
+        places: (_, rows) => rows.flatMap((row, down) => row.map((__, right): [number, number] => [down, right])),
+      },
+    ];
   }
-  const columns = columnsOf(declaration).map(([name, { kind }], place): Output => ({ name: words(name), kind, places: columnPlaces(declaration, place) }));
-  const labels = labelsOf(declaration).map((label): Output => ({ name: `"${label}"`, kind: "value", places: labelPlaces(declaration, label) }));
+  const columns = columnsOf(declaration).map(([name, { kind }], place): Output => ({
+    name: words(name),
+    kind,
+    places: columnPlaces(declaration, place),
+  }));
+  const labels = labelsOf(declaration).map((label): Output => ({
+    name: `"${label}"`,
+    kind: "value",
+    places: labelPlaces(declaration, label),
+  }));
   return [...columns, ...labels];
 };
 

@@ -36,7 +36,10 @@ export const isMet = (worked: WorkedCase, rows: Rows): boolean => {
   if ("fails" in worked) return rows[0]?.[0] === `${worked.fails} ${worked.says}`;
   if ("gives" in worked) {
     const gives: Rows = typeof worked.gives === "object" ? worked.gives : [[worked.gives]];
-    return rows.length === gives.length && gives.every((row, down) => rows[down]?.length === row.length && row.every((cell, right) => isSame(rows[down]?.[right], cell)));
+    return (
+      rows.length === gives.length &&
+      gives.every((row, down) => rows[down]?.length === row.length && row.every((cell, right) => isSame(rows[down]?.[right], cell)))
+    );
   }
   const [headings = [], ...data] = rows;
   return worked.shows.every((row) =>

@@ -6,7 +6,12 @@ afterEach(closeWorkbooks);
 
 test("cells are put as they are: texts stay texts, formulas work, formats are set, and null empties", async () => {
   const workbook = await openedWorkbook({ Mine: { A1: "there", C1: 5 } });
-  workbook.put("Mine", { A1: { value: null }, A2: { value: "1/2", format: "@" }, A3: { value: 10 }, B3: { formula: "=A3*2", format: "0.00" } });
+  workbook.put("Mine", {
+    A1: { value: null },
+    A2: { value: "1/2", format: "@" },
+    A3: { value: 10 },
+    B3: { formula: "=A3*2", format: "0.00" },
+  });
   await workbook.settled();
   expect(["A1", "A2", "A3", "B3", "C1"].map((address) => workbook.value("Mine", address))).toEqual([null, "1/2", 10, 20, 5]);
   expect(["A2", "B3", "C1"].map((address) => workbook.format("Mine", address))).toEqual(["@", "0.00", "General"]);
@@ -40,7 +45,8 @@ test("added sheets come to what the loaded demo comes to", async () => {
   added.addSheets(demo);
   await added.settled();
   for (const { name, cells } of demo) {
-    for (const [address, { formula }] of Object.entries(cells)) if (formula !== undefined) expect([name, address, added.spill(name, address)]).toEqual([name, address, loaded.spill(name, address)]);
+    for (const [address, { formula }] of Object.entries(cells))
+      if (formula !== undefined) expect([name, address, added.spill(name, address)]).toEqual([name, address, loaded.spill(name, address)]);
   }
 });
 

@@ -39,14 +39,17 @@ const sizeRead = (text: string): number => {
   return Number(whole) + Number(over) / Number(under);
 };
 
-test.each([2, 4, 8, 16, 32, 64])("what is shown in 1/%i lies within half of that of the size, and no fraction is a whole", (denominator) => {
-  const pattern = denominator < 10 ? `# ?/${denominator}` : `# ??/${denominator}`;
-  fc.assert(
-    fc.property(fc.double({ min: 0, max: 400, noNaN: true }), (size) => {
-      const shown = format(pattern, size);
-      expect(shown).not.toContain(`${denominator}/${denominator}`);
-      expect(Math.abs(sizeRead(shown) - size)).toBeLessThanOrEqual(0.5 / denominator + 1e-9);
-    }),
-    { numRuns: 2000, examples: [[7.96875], [0.95], [2.95], [399.999], [0.953125]] },
-  );
-});
+test.each([2, 4, 8, 16, 32, 64])(
+  "what is shown in 1/%i lies within half of that of the size, and no fraction is a whole",
+  (denominator) => {
+    const pattern = denominator < 10 ? `# ?/${denominator}` : `# ??/${denominator}`;
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 400, noNaN: true }), (size) => {
+        const shown = format(pattern, size);
+        expect(shown).not.toContain(`${denominator}/${denominator}`);
+        expect(Math.abs(sizeRead(shown) - size)).toBeLessThanOrEqual(0.5 / denominator + 1e-9);
+      }),
+      { numRuns: 2000, examples: [[7.96875], [0.95], [2.95], [399.999], [0.953125]] },
+    );
+  },
+);

@@ -15,7 +15,9 @@ test("the cells come from the built file alone: another file, other values", asy
 test("a function that is described but not built is named", async () => {
   const { bundle, metadata } = ownFunctions({ SHAPE: "() => 1" });
   const more = { functions: [...metadata.functions, { id: "LOST", name: "LOST", parameters: [] }] };
-  await expect(openedWorkbook({ Bench: {} }, { bundle, metadata: more })).rejects.toThrow("functions.json describes LOST, but the built functions do not associate it");
+  await expect(openedWorkbook({ Bench: {} }, { bundle, metadata: more })).rejects.toThrow(
+    "functions.json describes LOST, but the built functions do not associate it",
+  );
 });
 
 test("text a function answers stays text, whatever it looks like", async () => {
@@ -33,7 +35,16 @@ test("text a function answers stays text, whatever it looks like", async () => {
 
 test("whatever a function throws ends in its cell and nowhere else", async () => {
   const book = await openedWorkbook(
-    { Bench: { A1: "=STAIR.COARSE()", A2: "=STAIR.WORDS()", A3: "=STAIR.MISSING()", A4: "=STAIR.NOTHING()", A5: "=STAIR.STRANGE()", A6: "=1+1" } },
+    {
+      Bench: {
+        A1: "=STAIR.COARSE()",
+        A2: "=STAIR.WORDS()",
+        A3: "=STAIR.MISSING()",
+        A4: "=STAIR.NOTHING()",
+        A5: "=STAIR.STRANGE()",
+        A6: "=1+1",
+      },
+    },
     ownFunctions({
       COARSE: '() => { throw new Error("it broke"); }',
       WORDS: '() => { throw "plain words"; }',
@@ -50,14 +61,34 @@ test("whatever a function throws ends in its cell and nowhere else", async () =>
     { error: "#VALUE!" },
     2,
   ]);
-  expect(["A1", "A2", "A3", "A5"].map((cell) => book.errorMessage("Bench", cell))).toEqual(["it broke", "plain words", "not on the list", "no such code"]);
+  expect(["A1", "A2", "A3", "A5"].map((cell) => book.errorMessage("Bench", cell))).toEqual([
+    "it broke",
+    "plain words",
+    "not on the list",
+    "no such code",
+  ]);
 });
 
-const TELL = `(given) => JSON.stringify(given, (_, cell) => cell instanceof CustomFunctions.Error ? { code: cell.code, message: cell.message } : cell)`;
+const TELL =
+  `(given) => JSON.stringify(given, (_, cell) => cell instanceof CustomFunctions.Error ? { code: ` +
+  `cell.code, message: cell.message } : cell)`;
 
 test("a range arrives as rows of values, null where a cell is empty, an error with its code and sentence", async () => {
   const book = await openedWorkbook(
-    { Bench: { A1: 7.5, B1: "1/2", A2: true, A3: "=1/0", B3: "=STAIR.FAIL()", D1: "=STAIR.TELL(A1:B3)", D2: "=STAIR.TELL(C9)", D3: "=STAIR.TELL({1,\"a\";2,\"b\"})", D4: "=STAIR.TELL(4)", D5: "=STAIR.TELL()" } },
+    {
+      Bench: {
+        A1: 7.5,
+        B1: "1/2",
+        A2: true,
+        A3: "=1/0",
+        B3: "=STAIR.FAIL()",
+        D1: "=STAIR.TELL(A1:B3)",
+        D2: "=STAIR.TELL(C9)",
+        D3: '=STAIR.TELL({1,"a";2,"b"})',
+        D4: "=STAIR.TELL(4)",
+        D5: "=STAIR.TELL()",
+      },
+    },
     ownFunctions({ TELL, FAIL: '() => { throw new CustomFunctions.Error("#N/A", "no stock"); }' }, "TELL"),
   );
   const told = ["D1", "D2", "D3", "D4", "D5"].map((cell) => JSON.parse(String(book.value("Bench", cell))) as unknown);
@@ -72,7 +103,16 @@ test("a range arrives as rows of values, null where a cell is empty, an error wi
 
 test("one value arrives as itself, null where it was left out or its cell is empty", async () => {
   const book = await openedWorkbook(
-    { Bench: { A1: 7.5, B1: "=STAIR.TELL(A1)", B2: "=STAIR.TELL(Z9)", B3: "=STAIR.TELL(,2)", B4: "=STAIR.TELL(\"1/2\")", B5: "=STAIR.TELL(NA())" } },
+    {
+      Bench: {
+        A1: 7.5,
+        B1: "=STAIR.TELL(A1)",
+        B2: "=STAIR.TELL(Z9)",
+        B3: "=STAIR.TELL(,2)",
+        B4: '=STAIR.TELL("1/2")',
+        B5: "=STAIR.TELL(NA())",
+      },
+    },
     ownFunctions({ TELL: `(...given) => (${TELL})(given)` }),
   );
   expect(["B1", "B2", "B3", "B4", "B5"].map((cell) => JSON.parse(String(book.value("Bench", cell))) as unknown)).toEqual([
@@ -105,7 +145,10 @@ test("errors inside a table spill each into its own cell with its sentence, and 
 });
 
 test("a number that is none is an error, not a value", async () => {
-  const book = await openedWorkbook({ Bench: { A1: "=STAIR.NONE()", A2: "=STAIR.EMPTY()" } }, ownFunctions({ NONE: "() => NaN", EMPTY: "() => []" }));
+  const book = await openedWorkbook(
+    { Bench: { A1: "=STAIR.NONE()", A2: "=STAIR.EMPTY()" } },
+    ownFunctions({ NONE: "() => NaN", EMPTY: "() => []" }),
+  );
   expect(book.value("Bench", "A1")).toEqual({ error: "#NUM!" });
   expect(book.value("Bench", "A2")).toEqual({ error: "#VALUE!" });
   expect(book.errorMessage("Bench", "A2")).toBe("the function gave an empty table");

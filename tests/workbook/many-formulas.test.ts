@@ -17,7 +17,8 @@ test("a sheet of 300 formulas of ours and as many native ones settles, and settl
     cells[`C${row}`] = `=STAIR.TAPE(A${row},64)`;
     cells[`D${row}`] = `=SQRT(A${row}^2+$E$1^2)`;
   }
-  for (let pole = 0; pole < POLES; pole += 1) cells[`${String.fromCharCode(FIRST_POLE_COLUMN + pole)}${ROWS + 5}`] = `=INDEX(STAIR.STORYPOLE(108+${pole},$E$2),SEQUENCE($E$2)+1,2)`;
+  for (let pole = 0; pole < POLES; pole += 1)
+    cells[`${String.fromCharCode(FIRST_POLE_COLUMN + pole)}${ROWS + 5}`] = `=INDEX(STAIR.STORYPOLE(108+${pole},$E$2),SEQUENCE($E$2)+1,2)`;
   cells["E3"] = "=SUM(B1:B145)";
   cells["E4"] = "=COUNT(G150:P180)";
   const book = await openedWorkbook({ Bench: cells });
@@ -47,7 +48,8 @@ test("a sheet of 300 formulas of ours and as many native ones settles, and settl
   check(9, 13);
 });
 
-// The engine answers changes in a pause of a tenth of a second, and looks up between every 500 formulas: changes come before, in and after both.
+// The engine answers changes in a pause of a tenth of a second, and looks up between every 500 formulas: changes come before, in and after
+// both.
 test("whenever the next change comes, what is settled is worked out from the last one", async () => {
   const rows = 1100;
   const cells: Record<string, string | number> = { A1: 0, C1: `=SUM(B1:B${rows})`, D1: "=SEQUENCE(MIN(9,A1+1))" };

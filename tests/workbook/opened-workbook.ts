@@ -11,7 +11,8 @@ interface Built {
   readonly metadata: FunctionsJson;
 }
 
-const { openWorkbook } = (globalThis as unknown as { readonly sheetEngine: { readonly openWorkbook: (built: Built) => Workbook } }).sheetEngine;
+const { openWorkbook } = (globalThis as unknown as { readonly sheetEngine: { readonly openWorkbook: (built: Built) => Workbook } })
+  .sheetEngine;
 
 export const builtFunctions = (): Built => ({
   bundle: readFileSync(path.join(dist, "functions.js"), "utf8"),
@@ -44,7 +45,8 @@ export const openedData = async (data: WorkbookData, built: Built = builtFunctio
   return workbook;
 };
 
-export const openedWorkbook = (sheets: Readonly<Record<string, Cells>>, built: Built = builtFunctions()): Promise<Workbook> => openedData(dataOf(sheets), built);
+export const openedWorkbook = (sheets: Readonly<Record<string, Cells>>, built: Built = builtFunctions()): Promise<Workbook> =>
+  openedData(dataOf(sheets), built);
 
 /** Functions of a test's own in the place of the built ones, written as the built file is. */
 export const ownFunctions = (functions: Readonly<Record<string, string>>, ...ranges: readonly string[]): Built => ({

@@ -6,7 +6,19 @@ const browserTime = 400_000;
 const sixteenths = { format: "# ?/16" };
 const data = {
   version: 1,
-  sheets: [{ name: "Bench", cells: { A1: { value: "12" }, A2: { value: "1/2" }, B1: sixteenths, B2: sixteenths, B3: { value: 7.96, ...sixteenths }, C1: { formula: "=ISTEXT(A1)" } } }],
+  sheets: [
+    {
+      name: "Bench",
+      cells: {
+        A1: { value: "12" },
+        A2: { value: "1/2" },
+        B1: sixteenths,
+        B2: sixteenths,
+        B3: { value: 7.96, ...sixteenths },
+        C1: { formula: "=ISTEXT(A1)" },
+      },
+    },
+  ],
 };
 
 type Shown = { readonly treadsheetBook: SheetPage };
@@ -90,14 +102,16 @@ const entered = (page: Page, address: string): Promise<string> =>
     return treadsheetBook.formula("Bench", at) ?? String(treadsheetBook.value("Bench", at));
   }, address);
 
-const stand = (page: Page, address: string): Promise<void> => page.evaluate((at) => (globalThis as unknown as Shown).treadsheetBook.select("Bench", at), address);
+const stand = (page: Page, address: string): Promise<void> =>
+  page.evaluate((at) => (globalThis as unknown as Shown).treadsheetBook.select("Bench", at), address);
 
 test(
   "an arrow at once after Enter moves on from the next cell",
   async () => {
     const { page } = opened;
     await stand(page, "J50");
-    for (const keys of ["5", "<Enter>", "<ArrowRight>", "6", "<Enter>"]) await (keys.startsWith("<") ? page.keyboard.press(keys.slice(1, -1)) : page.keyboard.type(keys));
+    for (const keys of ["5", "<Enter>", "<ArrowRight>", "6", "<Enter>"])
+      await (keys.startsWith("<") ? page.keyboard.press(keys.slice(1, -1)) : page.keyboard.type(keys));
     expect([await entered(page, "J50"), await entered(page, "K51")]).toEqual(["5", "6"]);
   },
   browserTime,
@@ -107,7 +121,10 @@ test(
   "cells typed one after the other without a pause, down by Enter and across by Tab, come whole, each into its own",
   async () => {
     const { page } = opened;
-    for (const [key, first, address] of [["Enter", "J1", (index: number) => `J${index + 1}`], ["Tab", "J30", (index: number) => `${String.fromCharCode("J".charCodeAt(0) + index)}30`]] as const) {
+    for (const [key, first, address] of [
+      ["Enter", "J1", (index: number) => `J${index + 1}`],
+      ["Tab", "J30", (index: number) => `${String.fromCharCode("J".charCodeAt(0) + index)}30`],
+    ] as const) {
       await stand(page, first);
       for (const text of ENTERED) {
         await page.keyboard.type(text);
@@ -128,7 +145,13 @@ test(
     };
     await stand(page, "J70");
     await press("1", "<Tab>", "2", "<Tab>", "3", "<Enter>", "4", "<Tab>", "5", "<Tab>");
-    expect(await Promise.all(["J70", "K70", "L70", "J71", "K71"].map((address) => entered(page, address)))).toEqual(["1", "2", "3", "4", "5"]);
+    expect(await Promise.all(["J70", "K70", "L70", "J71", "K71"].map((address) => entered(page, address)))).toEqual([
+      "1",
+      "2",
+      "3",
+      "4",
+      "5",
+    ]);
     await stand(page, "P80");
     await press("77", "<Enter>", "88", "<Enter>");
     expect(await Promise.all(["P80", "P81", "J72"].map((address) => entered(page, address)))).toEqual(["77", "88", "null"]);
@@ -167,18 +190,35 @@ test(
       new MutationObserver(() => {
         if (document.documentElement.dataset["ready"] !== "yes") return;
         const { treadsheetBook: book } = globalThis as unknown as Shown;
-        const formulas = book.data().sheets.flatMap(({ name, cells }) => Object.entries(cells).flatMap(([address, { formula }]) => (formula === undefined ? [] : [{ name, address }])));
+        const formulas = book
+          .data()
+          .sheets.flatMap(({ name, cells }) =>
+            Object.entries(cells).flatMap(([address, { formula }]) => (formula === undefined ? [] : [{ name, address }])),
+          );
         Object.assign(globalThis, {
-          atReady: { empty: formulas.filter(({ name, address }) => book.value(name, address) === null).map(({ name, address }) => `${name} ${address}`), focused: document.activeElement?.id },
+          atReady: {
+            empty: formulas
+              .filter(({ name, address }) => book.value(name, address) === null)
+              .map(({ name, address }) => `${name} ${address}`),
+            focused: document.activeElement?.id,
+          },
         });
       }).observe(document, { attributes: true, attributeFilter: ["data-ready"], subtree: true });
     });
     const { page } = await pages.open("", { context });
     await page.waitForFunction(() => (globalThis as unknown as Partial<AtReady>).atReady !== undefined);
-    expect(await page.evaluate(() => (globalThis as unknown as AtReady).atReady)).toEqual({ empty: [], focused: "__editor___INTERNAL_EDITOR__DOCS_NORMAL" });
+    expect(await page.evaluate(() => (globalThis as unknown as AtReady).atReady)).toEqual({
+      empty: [],
+      focused: "__editor___INTERNAL_EDITOR__DOCS_NORMAL",
+    });
     await page.keyboard.type("9' 14\"");
     await page.keyboard.press("Enter");
-    expect(await page.evaluate(() => { const { treadsheetBook: book } = globalThis as unknown as Shown; return book.value(book.sheetNames()[0] ?? "", "A1"); })).toBe("9' 14\"");
+    expect(
+      await page.evaluate(() => {
+        const { treadsheetBook: book } = globalThis as unknown as Shown;
+        return book.value(book.sheetNames()[0] ?? "", "A1");
+      }),
+    ).toBe("9' 14\"");
     await context.close();
   },
   browserTime,

@@ -4,7 +4,18 @@ import { closeWorkbooks, openedWorkbook } from "./opened-workbook";
 
 afterEach(closeWorkbooks);
 
-const pole = (risers: number) => ({ Bench: { A1: 108, B1: risers, C1: "=STAIR.STORYPOLE(A1,B1)", I1: "=SUM(C2:C99)", J1: "=COUNT(D2:D99)", K1: "=C9", L1: "=STAIR.PICK(C1:D99,8,\"height\")", M1: "=ROWS(C1#)" } });
+const pole = (risers: number) => ({
+  Bench: {
+    A1: 108,
+    B1: risers,
+    C1: "=STAIR.STORYPOLE(A1,B1)",
+    I1: "=SUM(C2:C99)",
+    J1: "=COUNT(D2:D99)",
+    K1: "=C9",
+    L1: '=STAIR.PICK(C1:D99,8,"height")',
+    M1: "=ROWS(C1#)",
+  },
+});
 
 const values = (book: Workbook, ...cells: readonly string[]) => cells.map((cell) => book.value("Bench", cell));
 

@@ -6,7 +6,12 @@ afterEach(closeWorkbooks);
 test("formulas of the built functions and native ones work on inputs of another sheet, and follow them", async () => {
   const book = await openedWorkbook({
     Survey: { A1: "total rise", B1: 108, A2: "risers", B2: 14 },
-    Layout: { A1: "=Survey!B1/Survey!B2", A2: "=STAIR.RISERS(Survey!B1)", A3: "=IF(A2=Survey!B2,\"as asked\",\"other\")", A4: "=STAIR.PITCH(Survey!B1,140)" },
+    Layout: {
+      A1: "=Survey!B1/Survey!B2",
+      A2: "=STAIR.RISERS(Survey!B1)",
+      A3: '=IF(A2=Survey!B2,"as asked","other")',
+      A4: "=STAIR.PITCH(Survey!B1,140)",
+    },
   });
   // Hand: 108 / 14 = 7.714285714; 108 / 7.75 = 13.9, so 14 risers is the fewest; atan(108 / 140) = 37.6476 degrees.
   expect(book.value("Layout", "A1")).toBeCloseTo(108 / 14, 9);
@@ -47,7 +52,7 @@ test("an error of another kind in the same cell does not inherit the sentence of
 });
 
 test("an argument that is missing is named, and IFERROR catches an error", async () => {
-  const book = await openedWorkbook({ Bench: { A1: "=STAIR.PITCH(7)", A2: "=IFERROR(STAIR.PITCH(7),\"no run\")", A3: "=stair.pitch(7,7)" } });
+  const book = await openedWorkbook({ Bench: { A1: "=STAIR.PITCH(7)", A2: '=IFERROR(STAIR.PITCH(7),"no run")', A3: "=stair.pitch(7,7)" } });
   expect(book.errorMessage("Bench", "A1")).toMatch(/^run: is missing/);
   expect(book.value("Bench", "A2")).toBe("no run");
   // Hand: as far up as along is 45 degrees.
@@ -56,7 +61,18 @@ test("an argument that is missing is named, and IFERROR catches an error", async
 
 test("text stays text: loaded, typed and worked out", async () => {
   const book = await openedWorkbook({
-    Bench: { A1: "1/2", A2: "12", A3: { format: "@" }, A4: { format: "# ?/16" }, A5: "7-5/8", B1: "=ISTEXT(A1)", B2: "=ISTEXT(A2)", B3: "=ISTEXT(A3)", B4: "=A4*2", B5: "=STAIR.TOINCHES(A5)" },
+    Bench: {
+      A1: "1/2",
+      A2: "12",
+      A3: { format: "@" },
+      A4: { format: "# ?/16" },
+      A5: "7-5/8",
+      B1: "=ISTEXT(A1)",
+      B2: "=ISTEXT(A2)",
+      B3: "=ISTEXT(A3)",
+      B4: "=A4*2",
+      B5: "=STAIR.TOINCHES(A5)",
+    },
   });
   book.setCell("Bench", "A3", "1/2");
   book.setCell("Bench", "A4", "7-5/8");
@@ -73,12 +89,45 @@ test("text stays text: loaded, typed and worked out", async () => {
 test("text within a formula stays text, given to our functions and handed on by native ones", async () => {
   const book = await openedWorkbook({
     Bench: {
-      A1: '=STAIR.TOINCHES("1/2")', A2: '=IF(TRUE,"1/2","3/4")', A3: '=STAIR.TOINCHES(IF(FALSE,"1/2","3/4"))', A4: '=IFERROR(1/0,"7-5/8")', A5: '=LET(cut,"1/2",cut)', A6: '=CHOOSE(2,"1/2","3-4")',
-      A7: '=STAIR.TOINCHES({"1/2","3/4"})', A8: '="1/2"', A9: '=ISTEXT("1/2")', D1: "1/4", E1: 3, D2: "1/2", E2: 5, A10: '=VLOOKUP("1/2",D1:E2,2,FALSE)', A11: '=XLOOKUP("1/2",D1:D2,E1:E2)', A12: '=MATCH("1/4",D1:D2,0)', A13: '=SWITCH("1/2","1/4","thin","1/2","thick")', A14: '=FILTER(D1:D2,E1:E2>4)', A15: '=LEN("1/2")',
+      A1: '=STAIR.TOINCHES("1/2")',
+      A2: '=IF(TRUE,"1/2","3/4")',
+      A3: '=STAIR.TOINCHES(IF(FALSE,"1/2","3/4"))',
+      A4: '=IFERROR(1/0,"7-5/8")',
+      A5: '=LET(cut,"1/2",cut)',
+      A6: '=CHOOSE(2,"1/2","3-4")',
+      A7: '=STAIR.TOINCHES({"1/2","3/4"})',
+      A8: '="1/2"',
+      A9: '=ISTEXT("1/2")',
+      D1: "1/4",
+      E1: 3,
+      D2: "1/2",
+      E2: 5,
+      A10: '=VLOOKUP("1/2",D1:E2,2,FALSE)',
+      A11: '=XLOOKUP("1/2",D1:D2,E1:E2)',
+      A12: '=MATCH("1/4",D1:D2,0)',
+      A13: '=SWITCH("1/2","1/4","thin","1/2","thick")',
+      A14: "=FILTER(D1:D2,E1:E2>4)",
+      A15: '=LEN("1/2")',
     },
   });
   // Hand: 1/2 = 0.5, 3/4 = 0.75.
-  expect(Array.from({ length: 15 }, (_, row) => book.value("Bench", `A${row + 1}`))).toEqual([0.5, "1/2", 0.75, "7-5/8", "1/2", "3-4", 0.5, "1/2", true, 5, 5, 1, "thick", "1/2", 3]);
+  expect(Array.from({ length: 15 }, (_, row) => book.value("Bench", `A${row + 1}`))).toEqual([
+    0.5,
+    "1/2",
+    0.75,
+    "7-5/8",
+    "1/2",
+    "3-4",
+    0.5,
+    "1/2",
+    true,
+    5,
+    5,
+    1,
+    "thick",
+    "1/2",
+    3,
+  ]);
   expect(book.value("Bench", "B7")).toBe(0.75);
 });
 
@@ -86,20 +135,43 @@ test("a size that rounds up to the next whole is shown as the whole, in a cell a
   const sixteenths = { format: "# ?/16" };
   const book = await openedWorkbook({
     Bench: {
-      A1: { value: 7.99, ...sixteenths }, A2: { value: 7.96, ...sixteenths }, A3: { value: 7.96875, format: "# ??/32" }, A4: '=TEXT(7.99,"# ?/16")', A5: { formula: "=A1+1", ...sixteenths },
-      B1: { formula: "=A1:A2", ...sixteenths }, B2: sixteenths,
+      A1: { value: 7.99, ...sixteenths },
+      A2: { value: 7.96, ...sixteenths },
+      A3: { value: 7.96875, format: "# ??/32" },
+      A4: '=TEXT(7.99,"# ?/16")',
+      A5: { formula: "=A1+1", ...sixteenths },
+      B1: { formula: "=A1:A2", ...sixteenths },
+      B2: sixteenths,
     },
   });
   // Hand: 7.99 x 16 = 127.84, so 128/16 = 8; 7.96 x 16 = 127.36, so 127/16 = 7 15/16; 7.96875 = 7 31/32.
-  expect(["A1", "A2", "A3", "A4", "A5", "B1", "B2"].map((cell) => book.shown("Bench", cell).trim())).toEqual(["8", "7 15/16", "7 31/32", "8", "9", "8", "7 15/16"]);
+  expect(["A1", "A2", "A3", "A4", "A5", "B1", "B2"].map((cell) => book.shown("Bench", cell).trim())).toEqual([
+    "8",
+    "7 15/16",
+    "7 31/32",
+    "8",
+    "9",
+    "8",
+    "7 15/16",
+  ]);
   expect(book.value("Bench", "A1")).toBe(7.99);
   expect(book.value("Bench", "B2")).toBe(7.96);
 });
 
 test("a copy takes spilled cells along as they are shown", async () => {
-  const book = await openedWorkbook({ Bench: { A1: { formula: "=SEQUENCE(2,2,7.5,0.25)", format: "# ?/16" }, B1: { format: "# ?/16" }, A2: { format: "0.00" }, C1: "end" } });
+  const book = await openedWorkbook({
+    Bench: { A1: { formula: "=SEQUENCE(2,2,7.5,0.25)", format: "# ?/16" }, B1: { format: "# ?/16" }, A2: { format: "0.00" }, C1: "end" },
+  });
   // Hand: 7.5, 7.75, 8, 8.25.
-  expect(book.copied("Bench", "A1", "C2").split("\n").map((line) => line.split("\t").map((text) => text.trim()))).toEqual([["7 8/16", "7 12/16", "end"], ["8.00", "8.25", ""]]);
+  expect(
+    book
+      .copied("Bench", "A1", "C2")
+      .split("\n")
+      .map((line) => line.split("\t").map((text) => text.trim())),
+  ).toEqual([
+    ["7 8/16", "7 12/16", "end"],
+    ["8.00", "8.25", ""],
+  ]);
 });
 
 test("the workbook gives back what was put into it, and nothing it worked out", async () => {

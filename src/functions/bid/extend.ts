@@ -22,8 +22,20 @@ export const EXTEND = declare({
   group: "Takeoff and bid",
   says: "Quantities with their prices and costs, matched by item and unit.",
   parameters: {
-    quantities: { kind: "table", table: quantityTable, rows: 5_000, badRows: "answer", says: "What is to be priced; a return is negative." },
-    prices: { kind: "table", table: priceTable, rows: 5_000, badRows: "answer", says: "What one unit of an item costs; a row `labour` with unit `hour` prices every hour that has no price of its own." },
+    quantities: {
+      kind: "table",
+      table: quantityTable,
+      rows: 5_000,
+      badRows: "answer",
+      says: "What is to be priced; a return is negative.",
+    },
+    prices: {
+      kind: "table",
+      table: priceTable,
+      rows: 5_000,
+      badRows: "answer",
+      says: "What one unit of an item costs; a row `labour` with unit `hour` prices every hour that has no price of its own.",
+    },
     headings,
   },
   result: {
@@ -33,21 +45,41 @@ export const EXTEND = declare({
       item: { kind: "label", says: "Item as given." },
       quantity: { kind: "number", says: "Quantity as given." },
       unit: { kind: "text", says: "Unit of the quantity." },
-      price: { kind: "money", says: "Price of one unit of the quantity; a price for another unit is converted. `included` where no cost is meant." },
+      price: {
+        kind: "money",
+        says: "Price of one unit of the quantity; a price for another unit is converted. `included` where no cost is meant.",
+      },
       cost: { kind: "money", says: "Quantity x price, rounded to cents, half a cent away from zero." },
-      note: { kind: "text", says: "Why there is no price, a price or a quantity that is 0 or empty, or a name in either table that may mean the same goods." },
+      note: {
+        kind: "text",
+        says: "Why there is no price, a price or a quantity that is 0 or empty, or a name in either table that may mean the same goods.",
+      },
     },
   },
   problems: {
     "not-listed": { cell: "#N/A", says: 'price: "{item}" has no price; add one to prices' },
-    "not-listed-but-near": { cell: "#N/A", says: 'price: "{item}" has no price; like "{near}" in row {row} of prices: same goods? write one name' },
-    "no-hourly-price": { cell: "#N/A", says: 'price: "{item}" has no price by the hour, and there is no price "labour" with unit hour; add one to prices' },
+    "not-listed-but-near": {
+      cell: "#N/A",
+      says: 'price: "{item}" has no price; like "{near}" in row {row} of prices: same goods? write one name',
+    },
+    "no-hourly-price": {
+      cell: "#N/A",
+      says: 'price: "{item}" has no price by the hour, and there is no price "labour" with unit hour; add one to prices',
+    },
     "not-in-unit": {
       cell: "#N/A",
-      says: 'price: "{item}" has no price for unit "{unit}", only for {units}; add one; a price without a unit fits any unit where it is the only one',
+      says:
+        'price: "{item}" has no price for unit "{unit}", only for {units}; add one; a price without a unit fits any unit where it ' +
+        "is the only one",
     },
-    "unit-is-empty": { cell: "#VALUE!", says: 'quantities, {item}: unit is empty in row {row}; other rows of "{item}" are in {units}; give the unit' },
-    "several-units": { cell: "#N/A", says: 'price: "{item}" has prices for several units that differ, {units}; give a price for the unit of the quantity' },
+    "unit-is-empty": {
+      cell: "#VALUE!",
+      says: 'quantities, {item}: unit is empty in row {row}; other rows of "{item}" are in {units}; give the unit',
+    },
+    "several-units": {
+      cell: "#N/A",
+      says: 'price: "{item}" has prices for several units that differ, {units}; give a price for the unit of the quantity',
+    },
     "two-figures": { cell: "#VALUE!", says: 'price: "{item}" has two prices for {unit}, {first} and {second}; keep one' },
     "two-hourly-prices": {
       cell: "#VALUE!",
@@ -76,16 +108,35 @@ export const EXTEND = declare({
       from: "by hand: 1,064 board feet at 30 a thousand are 31.92 (where the source multiplies to 31.62)",
     },
     {
-      given: { quantities: [["item", "quantity"], ["cove", 6]], prices: [["item"], ["cove"]] },
+      given: {
+        quantities: [
+          ["item", "quantity"],
+          ["cove", 6],
+        ],
+        prices: [["item"], ["cove"]],
+      },
       fails: "#VALUE!",
       says: 'prices: heading "price" is missing; found item',
       from: "common practice, no source: without prices nothing can be priced",
     },
     {
-      given: { quantities: [["item", "quantity", "unit"], ["oak blnak", 6, "pcs"]], prices: [["oak blank", 52, "each"], ["cap", 9, "each"]], headings: false },
+      given: {
+        quantities: [
+          ["item", "quantity", "unit"],
+          ["oak blnak", 6, "pcs"],
+        ],
+        prices: [
+          ["oak blank", 52, "each"],
+          ["cap", 9, "each"],
+        ],
+        headings: false,
+      },
       gives: [
         [
-          "oak blnak", 6, "pcs", '#N/A price: "oak blnak" has no price; like "oak blank" in row 1 of prices: same goods? write one name',
+          "oak blnak",
+          6,
+          "pcs",
+          '#N/A price: "oak blnak" has no price; like "oak blank" in row 1 of prices: same goods? write one name',
           '#N/A price: "oak blnak" has no price; like "oak blank" in row 1 of prices: same goods? write one name',
           'price: "oak blnak" has no price; like "oak blank" in row 1 of prices: same goods? write one name',
         ],
@@ -94,8 +145,18 @@ export const EXTEND = declare({
     },
     {
       given: {
-        quantities: [["item", "quantity", "unit"], ["cove", 84, "ft"], ["riser", 14, "each"], ["newel", 0, "each"]],
-        prices: [["item", "price", "unit"], ["cove", 0, "ft"], ["riser", "included", ""], ["newel", 85, ""]],
+        quantities: [
+          ["item", "quantity", "unit"],
+          ["cove", 84, "ft"],
+          ["riser", 14, "each"],
+          ["newel", 0, "each"],
+        ],
+        prices: [
+          ["item", "price", "unit"],
+          ["cove", 0, "ft"],
+          ["riser", "included", ""],
+          ["newel", 85, ""],
+        ],
       },
       gives: [
         ["item", "quantity", "unit", "price", "cost", "note"],
@@ -106,7 +167,17 @@ export const EXTEND = declare({
       from: "by hand: nothing times anything is 0; only the risers are said to cost nothing here",
     },
     {
-      given: { quantities: [["oak 4/4", 10, "bf"], ["moulding", 144, "in"]], prices: [["oak 44", 300, "bf"], ["oak 4/4", 5, "BdFt"], ["moulding", 1.13, "LF"]] },
+      given: {
+        quantities: [
+          ["oak 4/4", 10, "bf"],
+          ["moulding", 144, "in"],
+        ],
+        prices: [
+          ["oak 44", 300, "bf"],
+          ["oak 4/4", 5, "BdFt"],
+          ["moulding", 1.13, "LF"],
+        ],
+      },
       shows: [
         { item: "oak 4/4", price: 5, cost: 50, note: 'like "oak 44" in row 1 of prices: same goods?' },
         { item: "moulding", unit: "in", cost: 13.56 },

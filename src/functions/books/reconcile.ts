@@ -7,16 +7,34 @@ import { bought, planned, used } from "../tables";
 export const RECONCILE = declare({
   id: "RECONCILE",
   group: "Books",
-  says: "Planned, bought and used goods by item: price, usage, what was not planned or not bought, what lies on the rack, and what was wasted.",
+  says:
+    "Planned, bought and used goods by item: price, usage, what was not planned or not bought, " +
+    "what lies on the rack, and what was wasted.",
   parameters: {
-    planned: { kind: "table", table: planned, rows: 2_000, badRows: "refuse", says: "Goods planned, such as the results of ORDER and BUY." },
+    planned: {
+      kind: "table",
+      table: planned,
+      rows: 2_000,
+      badRows: "refuse",
+      says: "Goods planned, such as the results of ORDER and BUY.",
+    },
     bought: { kind: "table", table: bought, rows: 2_000, badRows: "refuse", says: "Invoices; a return has a negative quantity." },
-    used: { kind: "table", table: used, rows: 2_000, badRows: "refuse", optional: true, defaultsTo: "bought", says: "What was fitted or cut; without it, all that was bought." },
+    used: {
+      kind: "table",
+      table: used,
+      rows: 2_000,
+      badRows: "refuse",
+      optional: true,
+      defaultsTo: "bought",
+      says: "What was fitted or cut; without it, all that was bought.",
+    },
     headings,
   },
   result: {
     kind: "table",
-    says: "One row per item, then the total: spent less planned cost is price variance, usage variance, scope and rack together, to the cent, without a balancing row. Positive is unfavourable in price, usage and scope; on the rack it is stock still owned.",
+    says:
+      "One row per item, then the total: spent less planned cost is price variance, usage variance, scope and rack together, to " +
+      "the cent, without a balancing row. Positive is unfavourable in price, usage and scope; on the rack it is stock still owned.",
     columns: {
       item: { kind: "label", says: "Item as first written." },
       unit: { kind: "text", says: "Unit of the quantities." },
@@ -27,35 +45,101 @@ export const RECONCILE = declare({
       spent: { kind: "money", says: "Cost of what was bought: each row in cents, added." },
       priceVariance: { kind: "money", says: "Spent less bought at the planned price." },
       usageVariance: { kind: "money", says: "Used less planned, at the planned price." },
-      scope: { kind: "money", says: "What was not planned, at the price paid, freight and tax that were not planned among it; less what was planned and neither bought nor used." },
+      scope: {
+        kind: "money",
+        says:
+          "What was not planned, at the price paid, freight and tax that were not planned among it; less what was planned and " +
+          "neither bought nor used.",
+      },
       onTheRack: { kind: "money", says: "Bought less used, at the planned price." },
       net: { kind: "number", says: "Board feet in the pieces used; none where the plan gives lengths." },
       gross: { kind: "number", says: "Board feet of what was used." },
-      yield: { kind: "rate", says: "Net over gross; empty where nothing was used, or net or gross is 0 or empty in the plan, and the note says so." },
+      yield: {
+        kind: "rate",
+        says: "Net over gross; empty where nothing was used, or net or gross is 0 or empty in the plan, and the note says so.",
+      },
       wasteCost: { kind: "money", says: "What the ripped and cut off part of the used goods cost." },
-      note: { kind: "text", says: "Items that were not planned, planned without a price or not bought, used more than bought, without a yield, or with a name like another: same goods?" },
+      note: {
+        kind: "text",
+        says:
+          "Items that were not planned, planned without a price or not bought, used more than bought, without a yield, or with a " +
+          "name like another: same goods?",
+      },
     },
   },
   problems: {
-    "units-differ": { cell: "#VALUE!", says: '{table}, {item}: is in "{unit}" in row {row}, other rows are in "{other}", which does not convert; give one unit, or board feet where the plan has gross' },
-    "unit-is-empty": { cell: "#VALUE!", says: '{table}, {item}: unit is empty in row {row}; other rows of "{item}" are in {other}; give the unit' },
-    "bought-without-price": { cell: "#VALUE!", says: "bought, {item}: price and cost are both empty or 0 in row {row}; give what was paid" },
-    "planned-half-without-price": { cell: "#VALUE!", says: "planned, {item}: one row has a price and another has none, see row {row}; give both a price" },
-    "money-without-quantity": { cell: "#VALUE!", says: "{table}, {item}: quantity is empty or 0 in row {row}, beside money of {money}; give the quantity" },
-    "quantity-of-money": { cell: "#VALUE!", says: "{table}, {item}: a quantity of {quantity} in row {row}, but this is money and no goods; give its cost with the quantity empty or 1, and no row under used" },
+    "units-differ": {
+      cell: "#VALUE!",
+      says:
+        '{table}, {item}: is in "{unit}" in row {row}, other rows are in "{other}", which does not convert; give one unit, or ' +
+        "board feet where the plan has gross",
+    },
+    "unit-is-empty": {
+      cell: "#VALUE!",
+      says: '{table}, {item}: unit is empty in row {row}; other rows of "{item}" are in {other}; give the unit',
+    },
+    "bought-without-price": {
+      cell: "#VALUE!",
+      says: "bought, {item}: price and cost are both empty or 0 in row {row}; give what was paid",
+    },
+    "planned-half-without-price": {
+      cell: "#VALUE!",
+      says: "planned, {item}: one row has a price and another has none, see row {row}; give both a price",
+    },
+    "money-without-quantity": {
+      cell: "#VALUE!",
+      says: "{table}, {item}: quantity is empty or 0 in row {row}, beside money of {money}; give the quantity",
+    },
+    "quantity-of-money": {
+      cell: "#VALUE!",
+      says:
+        "{table}, {item}: a quantity of {quantity} in row {row}, but this is money and no goods; give its cost with the quantity " +
+        "empty or 1, and no row under used",
+    },
     "planned-nothing-for-money": { cell: "#VALUE!", says: "planned, {item}: a quantity of 0 costs {cost}; give the quantity" },
-    "cost-against-quantity": { cell: "#VALUE!", says: "{table}, {item}: a quantity of {quantity} costs {cost} in row {row}; a return has a negative quantity and brings money back, write {instead}" },
-    "price-and-cost-differ": { cell: "#VALUE!", says: "{table}, {item}: {quantity} at {price} is not the cost of {cost} in row {row}; give one of the two, or make them agree" },
+    "cost-against-quantity": {
+      cell: "#VALUE!",
+      says:
+        "{table}, {item}: a quantity of {quantity} costs {cost} in row {row}; a return has a negative quantity and brings money " +
+        "back, write {instead}",
+    },
+    "price-and-cost-differ": {
+      cell: "#VALUE!",
+      says: "{table}, {item}: {quantity} at {price} is not the cost of {cost} in row {row}; give one of the two, or make them agree",
+    },
   },
   examples: [
     {
       given: {
-        planned: [["item", "quantity", "price"], ["tread blank", 13, 52], ["riser 16 ft", 2, 38]],
-        bought: [["item", "quantity", "price"], ["tread blank", 13, 53.5], ["tread blank", 1, 58], ["riser 16 ft", 3, 38]],
-        used: [["item", "quantity"], ["tread blank", 14], ["riser 16 ft", 2]],
+        planned: [
+          ["item", "quantity", "price"],
+          ["tread blank", 13, 52],
+          ["riser 16 ft", 2, 38],
+        ],
+        bought: [
+          ["item", "quantity", "price"],
+          ["tread blank", 13, 53.5],
+          ["tread blank", 1, 58],
+          ["riser 16 ft", 3, 38],
+        ],
+        used: [
+          ["item", "quantity"],
+          ["tread blank", 14],
+          ["riser 16 ft", 2],
+        ],
       },
       shows: [
-        { item: "tread blank", planned: 13, bought: 14, used: 14, plannedCost: 676, spent: 753.5, priceVariance: 25.5, usageVariance: 52, onTheRack: 0 },
+        {
+          item: "tread blank",
+          planned: 13,
+          bought: 14,
+          used: 14,
+          plannedCost: 676,
+          spent: 753.5,
+          priceVariance: 25.5,
+          usageVariance: 52,
+          onTheRack: 0,
+        },
         { item: "riser 16 ft", priceVariance: 0, usageVariance: 0, onTheRack: 38 },
         { item: "total", plannedCost: 752, spent: 867.5, priceVariance: 25.5, usageVariance: 52, onTheRack: 38 },
       ],
@@ -63,41 +147,90 @@ export const RECONCILE = declare({
     },
     {
       given: {
-        planned: [["item", "quantity", "price"], ["oak blank", 10, 52], ["skirt board", 1, 84]],
-        bought: [["item", "quantity", "cost"], ["oak blnak", 10, 520], ["freight", "", 40]],
-        used: [["item", "quantity"], ["oak blank", 10]],
+        planned: [
+          ["item", "quantity", "price"],
+          ["oak blank", 10, 52],
+          ["skirt board", 1, 84],
+        ],
+        bought: [
+          ["item", "quantity", "cost"],
+          ["oak blnak", 10, 520],
+          ["freight", "", 40],
+        ],
+        used: [
+          ["item", "quantity"],
+          ["oak blank", 10],
+        ],
       },
       shows: [
-        { item: "oak blank", usageVariance: 0, scope: 0, onTheRack: -520, note: 'used more than bought: from stock, or a name differs; like "oak blnak" in row 2 of bought: same goods?' },
+        {
+          item: "oak blank",
+          usageVariance: 0,
+          scope: 0,
+          onTheRack: -520,
+          note: 'used more than bought: from stock, or a name differs; like "oak blnak" in row 2 of bought: same goods?',
+        },
         { item: "skirt board", scope: -84, note: "planned, not bought" },
-        { item: "oak blnak", onTheRack: 520, note: 'not planned: counted at the price paid; like "oak blank" in row 2 of planned: same goods?' },
+        {
+          item: "oak blnak",
+          onTheRack: 520,
+          note: 'not planned: counted at the price paid; like "oak blank" in row 2 of planned: same goods?',
+        },
         { item: "freight", scope: 40, onTheRack: 0, note: "not planned" },
         { item: "total", plannedCost: 604, spent: 560, priceVariance: 0, usageVariance: 0, scope: -44, onTheRack: 0 },
       ],
       from: "by hand: 560 - 604 = -44 = 40 of freight less a skirt board of 84; the slip of the pen shows as -520 and 520",
     },
     {
-      given: { planned: [["item", "quantity", "unit", "price"], ["oak", 40, "bf", 9]], bought: [["item", "quantity", "unit", "price"], ["oak", 3, "each", 120]] },
+      given: {
+        planned: [
+          ["item", "quantity", "unit", "price"],
+          ["oak", 40, "bf", 9],
+        ],
+        bought: [
+          ["item", "quantity", "unit", "price"],
+          ["oak", 3, "each", 120],
+        ],
+      },
       fails: "#VALUE!",
-      says: 'bought, oak: is in "each" in row 2, other rows are in "bf", which does not convert; give one unit, or board feet where the plan has gross',
+      says:
+        'bought, oak: is in "each" in row 2, other rows are in "bf", which does not convert; give one unit, or board feet where ' +
+        "the plan has gross",
       from: "by hand: pieces and board feet do not add",
     },
     {
-      given: { planned: [["item", "quantity", "price"], ["cove", 6, 6.6]], bought: [["cove", 7, "each", 46.2]] },
+      given: {
+        planned: [
+          ["item", "quantity", "price"],
+          ["cove", 6, 6.6],
+        ],
+        bought: [["cove", 7, "each", 46.2]],
+      },
       fails: "#VALUE!",
       says: "bought: is the fourth column price or cost? give headings",
       from: "by hand: 46.20 as a price would make 323.40 of an invoice of 46.20",
     },
     {
-      given: { planned: [["item", "quantity", "price"], ["cove", 6, 6.6]], bought: [["item", "quantity", "cost"], ["cove", 7, 46.2], ["cove", -1, 6.6]] },
+      given: {
+        planned: [
+          ["item", "quantity", "price"],
+          ["cove", 6, 6.6],
+        ],
+        bought: [
+          ["item", "quantity", "cost"],
+          ["cove", 7, 46.2],
+          ["cove", -1, 6.6],
+        ],
+      },
       fails: "#VALUE!",
       says: "bought, cove: a quantity of -1 costs 6.6 in row 3; a return has a negative quantity and brings money back, write -6.6",
       from: "by hand: one cove sent back is a credit of 6.60",
     },
   ],
   source:
-    "OpenStax, Principles of Accounting, Volume 2, 8.2: price variance on quantity bought, usage variance on quantity used; the rack is what was bought and not used. "
-    + `Freight, delivery, tax and discounts are money and no goods: price variance where they are planned, else scope. ${GOODS_RULES}`,
+    "OpenStax, Principles of Accounting, Volume 2, 8.2: price variance on quantity bought, usage variance on quantity used; the " +
+    "rack is what was bought and not used. " +
+    `Freight, delivery, tax and discounts are money and no goods: price variance where they are planned, else scope. ${GOODS_RULES}`,
   solve: ({ planned: plan, bought: invoices, used: fitted }) => {
     const rows = reconciliation(plan, invoices, fitted === invoices ? undefined : fitted);
     return isProblem(rows) ? rows : rows.map((row) => ({ ...row }));

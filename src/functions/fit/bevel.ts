@@ -15,7 +15,12 @@ export const BEVEL = declare({
   examples: [
     { given: { thickness: 0.75, opening: 0.75 }, gives: 45, from: "by hand: atan(1) = 45 deg" },
     { given: { thickness: 4, opening: 3 }, gives: 36.86989764584402, from: "by hand: atan(3/4), the 3-4-5 triangle" },
-    { given: { thickness: 0, opening: 1 }, fails: "#VALUE!", says: "thickness: must be more than 0, got 0", from: "by hand: no thickness, no bevel" },
+    {
+      given: { thickness: 0, opening: 1 },
+      fails: "#VALUE!",
+      says: "thickness: must be more than 0, got 0",
+      from: "by hand: no thickness, no bevel",
+    },
   ],
   source: "Bevel = atan(opening / thickness).",
   caution: SAW_CAUTION,

@@ -18,8 +18,17 @@ export const GAP = declare({
   problems: {},
   examples: [
     { given: { lengthError: 0.0625, angleError: 0, depth: 11.25 }, gives: [[0.0625, 0.0625]], from: "by hand: 1/16 short all along" },
-    { given: { lengthError: 0, angleError: 1, depth: 10 }, gives: [[0, -0.1745506493]], from: "by hand: 10 x tan 1 deg = 0.17455, the front is too tight" },
-    { given: { lengthError: 0, angleError: 1, depth: 0 }, fails: "#VALUE!", says: "depth: must be more than 0, got 0", from: "by hand: no depth, no front" },
+    {
+      given: { lengthError: 0, angleError: 1, depth: 10 },
+      gives: [[0, -0.1745506493]],
+      from: "by hand: 10 x tan 1 deg = 0.17455, the front is too tight",
+    },
+    {
+      given: { lengthError: 0, angleError: 1, depth: 0 },
+      fails: "#VALUE!",
+      says: "depth: must be more than 0, got 0",
+      from: "by hand: no depth, no front",
+    },
   ],
   source: "Back = length error, front = length error - depth x tan(angle error).",
   solve: ({ lengthError, angleError, depth }) => ({ ...gap(lengthError, angleError, depth) }),

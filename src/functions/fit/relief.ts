@@ -14,8 +14,17 @@ export const RELIEF = declare({
   problems: {},
   examples: [
     { given: { thickness: 0.75, bevel: 45 }, gives: 0.75, from: "by hand: tan 45 deg = 1" },
-    { given: { thickness: 0.75, bevel: 4 }, gives: 0.05244510895763281, from: "by hand: 0.75 x tan 4 deg = 0.75 x 0.06992681, within the common 3 to 5 degrees" },
-    { given: { thickness: 0.75, bevel: 95 }, fails: "#VALUE!", says: "bevel: must be less than 90 degrees either way, got 95", from: "by hand: a bevel of 90 degrees has no end" },
+    {
+      given: { thickness: 0.75, bevel: 4 },
+      gives: 0.05244510895763281,
+      from: "by hand: 0.75 x tan 4 deg = 0.75 x 0.06992681, within the common 3 to 5 degrees",
+    },
+    {
+      given: { thickness: 0.75, bevel: 95 },
+      fails: "#VALUE!",
+      says: "bevel: must be less than 90 degrees either way, got 95",
+      from: "by hand: a bevel of 90 degrees has no end",
+    },
   ],
   source: "Opening = thickness x tan(bevel).",
   caution: SAW_CAUTION,

@@ -23,19 +23,51 @@ export const BALUSTERS = declare({
       note: { kind: "text", says: "Says when a ball of the greatest gap just touches." },
     },
   },
-  problems: { "no-room-for-balusters": { cell: "#VALUE!", says: "width: {count} of {width} leave no gap in {opening}; thinner balusters, or a wider gap" } },
+  problems: {
+    "no-room-for-balusters": {
+      cell: "#VALUE!",
+      says: "width: {count} of {width} leave no gap in {opening}; thinner balusters, or a wider gap",
+    },
+  },
   examples: [
-    { given: { opening: 52, width: 1.5, maxGap: 4 }, gives: [[9, 3.85, ""]], from: "How-to article on distance between balusters: 52 in of 1 1/2 balusters; its rule rounds 52 / 5 1/2 up to 10, the fewest is 9 with (52 - 13 1/2) / 10 = 3.85" },
-    { given: { opening: 38.75, width: 1.25, maxGap: 4 }, gives: [[7, 3.75, ""]], from: "School algebra lesson, computed: 6 leave 4.464, 7 leave (38 3/4 - 8 3/4) / 8 = 3 3/4" },
-    { given: { opening: 10, width: 1.25, repeat: true }, gives: [[2, 3.75, ""]], from: "by hand: 10 / (1 1/4 + 3 15/16) = 1.93, so 2, (10 - 2 1/2) / 2 = 3 3/4" },
-    { given: { opening: 9.5, width: 1.5, maxGap: 4 }, gives: [[1, 4, "the gap equals the greatest: a ball of that size touches both sides"]], from: "by hand: (9 1/2 - 1 1/2) / 2 = 4" },
-    { given: { opening: 10, width: 20, maxGap: 4 }, fails: "#VALUE!", says: "width: 1 of 20\" leave no gap in 10\"; thinner balusters, or a wider gap", from: "by hand: 20 is more than 10" },
+    {
+      given: { opening: 52, width: 1.5, maxGap: 4 },
+      gives: [[9, 3.85, ""]],
+      from:
+        "How-to article on distance between balusters: 52 in of 1 1/2 balusters; its rule rounds 52 / 5 1/2 up to 10, the fewest " +
+        "is 9 with (52 - 13 1/2) / 10 = 3.85",
+    },
+    {
+      given: { opening: 38.75, width: 1.25, maxGap: 4 },
+      gives: [[7, 3.75, ""]],
+      from: "School algebra lesson, computed: 6 leave 4.464, 7 leave (38 3/4 - 8 3/4) / 8 = 3 3/4",
+    },
+    {
+      given: { opening: 10, width: 1.25, repeat: true },
+      gives: [[2, 3.75, ""]],
+      from: "by hand: 10 / (1 1/4 + 3 15/16) = 1.93, so 2, (10 - 2 1/2) / 2 = 3 3/4",
+    },
+    {
+      given: { opening: 9.5, width: 1.5, maxGap: 4 },
+      gives: [[1, 4, "the gap equals the greatest: a ball of that size touches both sides"]],
+      from: "by hand: (9 1/2 - 1 1/2) / 2 = 4",
+    },
+    {
+      given: { opening: 10, width: 20, maxGap: 4 },
+      fails: "#VALUE!",
+      says: 'width: 1 of 20" leave no gap in 10"; thinner balusters, or a wider gap',
+      from: "by hand: 20 is more than 10",
+    },
   ],
   source: "count = (opening - gap) / (width + gap) rounded up, in exact arithmetic.",
   caution: CAUTION,
   solve: ({ opening, width, maxGap, repeat }) => {
     const found = repeat ? repeatedSpacing(opening, width, maxGap) : balusterSpacing(opening, width, maxGap);
     if (isProblem(found)) return found;
-    return { count: found.count, gap: found.gap, note: found.touches ? "the gap equals the greatest: a ball of that size touches both sides" : "" };
+    return {
+      count: found.count,
+      gap: found.gap,
+      note: found.touches ? "the gap equals the greatest: a ball of that size touches both sides" : "",
+    };
   },
 });

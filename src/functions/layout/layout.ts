@@ -29,7 +29,13 @@ export const LAYOUT = declare({
   },
   examples: [
     {
-      given: { stair: [["total rise", 84], ["risers", 12], ["total run", 104.5]] },
+      given: {
+        stair: [
+          ["total rise", 84],
+          ["risers", 12],
+          ["total run", 104.5],
+        ],
+      },
       shows: [
         { label: "unit rise", value: 7, unit: "in", assumed: "" },
         { label: "treads", value: 11 },
@@ -37,10 +43,17 @@ export const LAYOUT = declare({
         { label: "nosing", value: 1.25, assumed: "assumed: common practice, no source" },
         { label: "2R+T", value: 23.5 },
       ],
-      from: "Cyclopedia of Architecture, Carpentry and Building (Hodgson): 84 in in 12 risers is 7 in, 104 1/2 over 11 treads is 9 1/2; by hand 2 x 7 + 9.5 = 23.5",
+      from:
+        "Cyclopedia of Architecture, Carpentry and Building (Hodgson): 84 in in 12 risers is 7 in, 104 1/2 over 11 treads is 9 " +
+        "1/2; by hand 2 x 7 + 9.5 = 23.5",
     },
     {
-      given: { stair: [["total rise", 107.5], ["run", 10]] },
+      given: {
+        stair: [
+          ["total rise", 107.5],
+          ["run", 10],
+        ],
+      },
       shows: [
         { label: "risers", value: 14 },
         { label: "total run", value: 130 },
@@ -50,15 +63,30 @@ export const LAYOUT = declare({
       from: "by hand: 107.5 / 7.75 = 13.87, so 14; 13 treads x 10; 10 + 1 1/4; tread 1 less floor 0",
     },
     {
-      given: { stair: [["total rise", 107.5], ["risers", 14], ["run", 10], ["total run", 126]] },
+      given: {
+        stair: [
+          ["total rise", 107.5],
+          ["risers", 14],
+          ["run", 10],
+          ["total run", 126],
+        ],
+      },
       fails: "#VALUE!",
-      says: "run: 10\" disagrees with 9.6923 in, the total run over the treads; they may differ by 1/64\" at most",
+      says: 'run: 10" disagrees with 9.6923 in, the total run over the treads; they may differ by 1/64" at most',
       from: "by hand: 126 / 13 = 9.6923",
     },
   ],
-  source: "Plane geometry of a straight flight: pitch = atan(rise/run), slope length = hypot(rise, run), throat = board - rise x run / slope length.",
+  source:
+    "Plane geometry of a straight flight: pitch = atan(rise/run), slope length = hypot(rise, run), throat = board - rise x run / " +
+    "slope length.",
   solve: ({ stair }) => {
     const lines = stairLayout(stair.given, stair.unit);
-    return isProblem(lines) ? lines : lines.map(({ key, kind, value, assumed }) => ({ label: words(key), value: value === undefined ? undefined : { kind, value }, assumed }));
+    return isProblem(lines)
+      ? lines
+      : lines.map(({ key, kind, value, assumed }) => ({
+          label: words(key),
+          value: value === undefined ? undefined : { kind, value },
+          assumed,
+        }));
   },
 });

@@ -33,16 +33,50 @@ export const RAIL = declare({
   },
   examples: [
     {
-      given: { stair: [["total rise", 60], ["risers", 10], ["run", 8], ["handrail height", 35]] },
+      given: {
+        stair: [
+          ["total rise", 60],
+          ["risers", 10],
+          ["run", 8],
+          ["handrail height", 35],
+        ],
+      },
       gives: [
         ["label", "value", "unit", "note"],
-        ["rail length", 90, "in", ""], ["cut angle", 36.86989764584402, "deg", ""], ["height over the nosings", 35, "in", ""],
-        ["square height", 28, "in", ""], ["height over the lower floor at the first nosing", 41, "in", ""], ["height over the upper floor at the landing nosing", 35, "in", ""],
+        ["rail length", 90, "in", ""],
+        ["cut angle", 36.86989764584402, "deg", ""],
+        ["height over the nosings", 35, "in", ""],
+        ["square height", 28, "in", ""],
+        ["height over the lower floor at the first nosing", 41, "in", ""],
+        ["height over the upper floor at the landing nosing", 35, "in", ""],
       ],
       from: "by hand on the 3-4-5 triangle: 9 x 10; atan(6/8); 35; 35 x 8 / 10; 35 + 6 of the first rise; 35",
     },
-    { given: { stair: [["total rise", 60], ["risers", 10], ["run", 8]] }, shows: [{ label: "rail length", value: 90 }, { label: "square height", value: "", note: "give handrail height" }], from: "by hand: 9 x 10; no height is given" },
-    { given: { stair: [["total rise", 60], ["risers", 10]] }, fails: "#VALUE!", says: "run: is missing, empty or 0; give run, total run or available run", from: "by hand: no run, no rake" },
+    {
+      given: {
+        stair: [
+          ["total rise", 60],
+          ["risers", 10],
+          ["run", 8],
+        ],
+      },
+      shows: [
+        { label: "rail length", value: 90 },
+        { label: "square height", value: "", note: "give handrail height" },
+      ],
+      from: "by hand: 9 x 10; no height is given",
+    },
+    {
+      given: {
+        stair: [
+          ["total rise", 60],
+          ["risers", 10],
+        ],
+      },
+      fails: "#VALUE!",
+      says: "run: is missing, empty or 0; give run, total run or available run",
+      from: "by hand: no run, no rake",
+    },
   ],
   source: "The rail lies parallel to the line of the nosings: (risers - 1) x hypot(rise, run), cut at the pitch.",
   caution: CAUTION,
@@ -54,8 +88,20 @@ export const RAIL = declare({
     const height = resolved.handrailHeight && measure(resolved.handrailHeight, stair.unit);
     return labelRows(
       rail(found.rise, found.run, found.risers, height),
-      { railLength: "reading", cutAngle: "angle", heightOverTheNosings: "reading", squareHeight: "reading", heightOverTheLowerFloorAtTheFirstNosing: "reading", heightOverTheUpperFloorAtTheLandingNosing: "reading" },
-      { heightOverTheNosings: WANTS_HEIGHT, squareHeight: WANTS_HEIGHT, heightOverTheLowerFloorAtTheFirstNosing: WANTS_HEIGHT, heightOverTheUpperFloorAtTheLandingNosing: WANTS_HEIGHT },
+      {
+        railLength: "reading",
+        cutAngle: "angle",
+        heightOverTheNosings: "reading",
+        squareHeight: "reading",
+        heightOverTheLowerFloorAtTheFirstNosing: "reading",
+        heightOverTheUpperFloorAtTheLandingNosing: "reading",
+      },
+      {
+        heightOverTheNosings: WANTS_HEIGHT,
+        squareHeight: WANTS_HEIGHT,
+        heightOverTheLowerFloorAtTheFirstNosing: WANTS_HEIGHT,
+        heightOverTheUpperFloorAtTheLandingNosing: WANTS_HEIGHT,
+      },
     );
   },
 });

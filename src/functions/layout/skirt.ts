@@ -27,7 +27,15 @@ export const SKIRT = declare({
   },
   examples: [
     {
-      given: { stair: [["total rise", 60], ["risers", 10], ["run", 8], ["nosing", 1], ["skirt shows", 2]] },
+      given: {
+        stair: [
+          ["total rise", 60],
+          ["risers", 10],
+          ["run", 8],
+          ["nosing", 1],
+          ["skirt shows", 2],
+        ],
+      },
       shows: [
         { label: "open skirt width", value: 11.25, unit: "in" },
         { label: "open skirt length", value: 89.4 },
@@ -35,9 +43,21 @@ export const SKIRT = declare({
         { label: "closed skirt length", value: 95.1 },
         { label: "plumb cut", value: 36.86989764584402, unit: "deg" },
       ],
-      from: "by hand on the 3-4-5 triangle: 6 x 8 / 10 + (11.25 - 4.8); 9 x 10 - 0.6; 2 + (9 x 6 + 1 x 8) / 10 = 8.2; 72 x 10 / 8 + 6/8 x (2 + 4.8) = 95.1",
+      from:
+        "by hand on the 3-4-5 triangle: 6 x 8 / 10 + (11.25 - 4.8); 9 x 10 - 0.6; 2 + (9 x 6 + 1 x 8) / 10 = 8.2; 72 x 10 / 8 + " +
+        "6/8 x (2 + 4.8) = 95.1",
     },
-    { given: { stair: [["total rise", 7], ["run", 10]] }, fails: "#VALUE!", says: "risers: 1 has no flight to skirt; give 2 or more", from: "by hand: 7 in is one rise" },
+    {
+      given: {
+        stair: [
+          ["total rise", 7],
+          ["run", 10],
+        ],
+      },
+      fails: "#VALUE!",
+      says: "risers: 1 has no flight to skirt; give 2 or more",
+      from: "by hand: 7 in is one rise",
+    },
   ],
   source: "Coordinates of the nosing line, the lowest back corner of a tread below it, and plumb ends with a level cut on the floor.",
   solve: ({ stair }) => {
@@ -47,7 +67,12 @@ export const SKIRT = declare({
     return isProblem(found)
       ? found
       : labelRows(found, {
-          openSkirtWidth: "reading", openSkirtLength: "reading", closedSkirtWidth: "reading", closedSkirtLength: "reading", plumbCut: "angle", levelCut: "angle",
+          openSkirtWidth: "reading",
+          openSkirtLength: "reading",
+          closedSkirtWidth: "reading",
+          closedSkirtLength: "reading",
+          plumbCut: "angle",
+          levelCut: "angle",
         });
   },
 });

@@ -8,8 +8,20 @@ export const STORYPOLE = declare({
   parameters: {
     totalRise: { kind: "length", sign: "positive", plausible: "total rise", says: "Finish floor to finish floor, measured plumb." },
     risers: { kind: "count", sign: "positive", most: 200, says: "Number of risers." },
-    denominator: { kind: "count", sign: "positive", most: 64, optional: true, says: "Divisions of the unit the marks are rounded to.", without: "Left out: 16 of an inch, 1 of a millimetre." },
-    below: { kind: "length", sign: "not negative", default: 0, says: "How far the marks lie below the finished treads; the tread thickness, to mark sub-treads." },
+    denominator: {
+      kind: "count",
+      sign: "positive",
+      most: 64,
+      optional: true,
+      says: "Divisions of the unit the marks are rounded to.",
+      without: "Left out: 16 of an inch, 1 of a millimetre.",
+    },
+    below: {
+      kind: "length",
+      sign: "not negative",
+      default: 0,
+      says: "How far the marks lie below the finished treads; the tread thickness, to mark sub-treads.",
+    },
     unit,
     headings,
   },
@@ -25,7 +37,10 @@ export const STORYPOLE = declare({
     },
   },
   problems: {
-    "mark-below-floor": { cell: "#VALUE!", says: "below: {below} is as much as a rise of {rise}; the first mark would lie under the floor" },
+    "mark-below-floor": {
+      cell: "#VALUE!",
+      says: "below: {below} is as much as a rise of {rise}; the first mark would lie under the floor",
+    },
   },
   examples: [
     {
@@ -48,7 +63,12 @@ export const STORYPOLE = declare({
       ],
       from: "by hand: 23/3 - 1 = 6 2/3, nearest 1/8 is 6 5/8; 46/3 - 1 = 14 1/3, nearest 14 3/8; 23 - 1 = 22",
     },
-    { given: { totalRise: 31, risers: 4, below: 8 }, fails: "#VALUE!", says: 'below: 8" is as much as a rise of 7 3/4"; the first mark would lie under the floor', from: "by hand: 7 3/4 - 8 is under 0" },
+    {
+      given: { totalRise: 31, risers: 4, below: 8 },
+      fails: "#VALUE!",
+      says: 'below: 8" is as much as a rise of 7 3/4"; the first mark would lie under the floor',
+      from: "by hand: 7 3/4 - 8 is under 0",
+    },
   ],
   source: "Mark k = k times the total rise over the risers, less `below`, rounded once from the exact height.",
   solve: ({ totalRise, risers, denominator, below, unit: used }) => storyPole(totalRise, risers, denominator, below, used),

@@ -20,9 +20,20 @@ export const PICK = declare({
   problems: {},
   examples: [
     { given: { table: LAYOUT_PART, label: "Total Rise" }, gives: 107.5, from: "by hand: the second column of the row total rise" },
-    { given: { table: LAYOUT_PART, label: "total rise", heading: "unit" }, gives: "in", from: "by hand: the column unit of the row total rise" },
-    { given: { table: LAYOUT_PART, label: "total raise" }, fails: "#N/A", says: 'label: "total raise" is not known; nearest is "total rise"', from: "by hand: one letter from total rise" },
+    {
+      given: { table: LAYOUT_PART, label: "total rise", heading: "unit" },
+      gives: "in",
+      from: "by hand: the column unit of the row total rise",
+    },
+    {
+      given: { table: LAYOUT_PART, label: "total raise" },
+      fails: "#N/A",
+      says: 'label: "total raise" is not known; nearest is "total rise"',
+      from: "by hand: one letter from total rise",
+    },
   ],
-  source: "A name as it is written comes first, then by letters and digits alone, then in another spelling or number (labour for labor, treads for tread).",
+  source:
+    "A name as it is written comes first, then by letters and digits alone, then in another spelling or number (labour for " +
+    "labor, treads for tread).",
   solve: ({ table, label, heading }) => pickCell(table, label, heading),
 });

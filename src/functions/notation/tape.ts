@@ -20,12 +20,19 @@ export const TAPE = declare({
   convertsNotation: true,
   examples: [
     { given: { length: 7.8125 }, gives: '7 13/16"', from: "by hand: 0.8125 = 13/16" },
-    { given: { length: 49.125, denominator: 16, feet: true }, gives: "4' 1 1/8\"", from: "Glencoe, Carpentry & Building Construction, self-check math activity 1: 4 ft 1 in and 2/16 reads 4' 1 1/8\"" },
-    { given: { length: 90.6, feet: true }, gives: "7' 6 5/8\"", from: "Math Central, Univ. of Regina, roof triangle: 90.60 in is approximately 7 ft 6 5/8 in" },
+    {
+      given: { length: 49.125, denominator: 16, feet: true },
+      gives: "4' 1 1/8\"",
+      from: "Glencoe, Carpentry & Building Construction, self-check math activity 1: 4 ft 1 in and 2/16 reads 4' 1 1/8\"",
+    },
+    {
+      given: { length: 90.6, feet: true },
+      gives: "7' 6 5/8\"",
+      from: "Math Central, Univ. of Regina, roof triangle: 90.60 in is approximately 7 ft 6 5/8 in",
+    },
     { given: { length: 7.69, strong: true }, gives: '7 11/16"+', from: "by hand: 11/16 = 0.6875, 0.69 is longer than the mark" },
     { given: { length: 7.03125 }, gives: '7 1/16"', from: "by hand: 1/32 lies half way between 0 and 1/16, ties go away from zero" },
   ],
   source: "Common practice, no source: nearest mark, ties away from zero; strong and shy as said on site.",
-  solve: ({ length, denominator, feet, strong }) =>
-    tapeText(lengthIn(length, "in"), { denominator: Number(denominator), feet, strong }),
+  solve: ({ length, denominator, feet, strong }) => tapeText(lengthIn(length, "in"), { denominator: Number(denominator), feet, strong }),
 });

@@ -11,7 +11,15 @@ export const BLANK = declare({
   says: "Sizes of the blanks a stair needs: treads, returns, landing nosing, risers.",
   parameters: {
     stair: { kind: "stair", says: "The stair, or the result of LAYOUT with width and open end." },
-    readings: { kind: "table", table: treadReadings, badRows: "refuse", rows: 2_000, optional: true, says: "Tread readings.", without: "Left out: the nominal width." },
+    readings: {
+      kind: "table",
+      table: treadReadings,
+      badRows: "refuse",
+      rows: 2_000,
+      optional: true,
+      says: "Tread readings.",
+      without: "Left out: the nominal width.",
+    },
     headings,
   },
   result: {
@@ -29,23 +37,49 @@ export const BLANK = declare({
   problems: ORDER_PROBLEMS,
   examples: [
     {
-      given: { stair: [["total rise", 107.5], ["risers", 14], ["run", 10], ["width", 36.75], ["open end", "right"]] },
+      given: {
+        stair: [
+          ["total rise", 107.5],
+          ["risers", 14],
+          ["run", 10],
+          ["width", 36.75],
+          ["open end", "right"],
+        ],
+      },
       shows: [
         { item: "tread", length: 38, width: 11.25, thickness: 1, quantity: 13, note: "from the nominal width" },
         { item: "return", length: 12.5, width: 1.25, quantity: 13 },
         { item: "landing nosing", quantity: 1 },
-        { item: "riser", length: 37, thickness: 0.75, quantity: 14, note: "rise less tread, plus lap; the first has no lap; 1/4 in longer at each open end (assumed: type run past where that is not so)" },
+        {
+          item: "riser",
+          length: 37,
+          thickness: 0.75,
+          quantity: 14,
+          note:
+            "rise less tread, plus lap; the first has no lap; 1/4 in longer at each open end " +
+            "(assumed: type run past where that is not so)",
+        },
       ],
-      from: "by hand: 36 3/4 + 1 1/4 overhang = 38; 10 + 1 1/4 = 11 1/4; 11 1/4 + 1 1/4 = 12 1/2; a riser 1/4 past the open skirt, 36 3/4 + 1/4 = 37; 13 treads under a floor that is the last",
+      from:
+        "by hand: 36 3/4 + 1 1/4 overhang = 38; 10 + 1 1/4 = 11 1/4; 11 1/4 + 1 1/4 = 12 1/2; a riser 1/4 past the open skirt, 36 " +
+        "3/4 + 1/4 = 37; 13 treads under a floor that is the last",
     },
     {
-      given: { stair: [["total rise", 107.5], ["risers", 14], ["run", 10]] },
+      given: {
+        stair: [
+          ["total rise", 107.5],
+          ["risers", 14],
+          ["run", 10],
+        ],
+      },
       fails: "#VALUE!",
       says: "width: is missing, empty or 0; give width, skirt to skirt, or a table of readings",
       from: "by hand: neither a width nor a reading gives a length",
     },
   ],
-  source: "Depth = run + nosing (+ trim), length = skirt to skirt + overhang of each return (+ trim), riser height = rise - tread thickness + lap. Common practice, no source.",
+  source:
+    "Depth = run + nosing (+ trim), length = skirt to skirt + overhang of each return (+ trim), riser height = rise - tread " +
+    "thickness + lap. Common practice, no source.",
   solve: ({ stair, readings }) => {
     const resolved = resolvedStair(stair.given);
     return isProblem(resolved) ? resolved : blankList(resolved, readings, stair.unit);

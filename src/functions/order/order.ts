@@ -12,13 +12,29 @@ export const ORDER = declare({
   says: "Blanks to buy for a stair, what is ripped and cut off each, and what the rip costs.",
   parameters: {
     stair: { kind: "stair", says: "The stair, or the result of LAYOUT with width and open end." },
-    stock: { kind: "table", table: stock, badRows: "refuse", says: "Blanks that can be had: length, width, price; thickness where sizes of several are listed." },
-    readings: { kind: "table", table: treadReadings, badRows: "refuse", rows: 2_000, optional: true, says: "Tread readings.", without: "Left out: the nominal width." },
+    stock: {
+      kind: "table",
+      table: stock,
+      badRows: "refuse",
+      says: "Blanks that can be had: length, width, price; thickness where sizes of several are listed.",
+    },
+    readings: {
+      kind: "table",
+      table: treadReadings,
+      badRows: "refuse",
+      rows: 2_000,
+      optional: true,
+      says: "Tread readings.",
+      without: "Left out: the nominal width.",
+    },
     headings,
   },
   result: {
     kind: "table",
-    says: "Goods rows: they go into EXTEND, BID and RECONCILE as they stand. A row `saving` tells where the pieces above it would cost less from boards cut into several, and which to buy: the cheapest cutting plan of that piece alone; the last row is `total`, with what has no price. Both are passed over where the rows go on.",
+    says:
+      "Goods rows: they go into EXTEND, BID and RECONCILE as they stand. A row `saving` tells where the pieces above it would cost " +
+      "less from boards cut into several, and which to buy: the cheapest cutting plan of that piece alone; the last row is `total`, " +
+      "with what has no price. Both are passed over where the rows go on.",
     columns: {
       item: { kind: "label", says: "Label of the stock, or the kind of piece; saving; total." },
       length: { kind: "length", says: "Length of the blank bought." },
@@ -36,55 +52,143 @@ export const ORDER = declare({
   },
   problems: {
     ...ORDER_PROBLEMS,
-    "no-blank-long-enough": { cell: "#VALUE!", says: "stock: {missing} x tread without a blank; each needs {length} x {width}, none is that long, and the longest is {longest}" },
-    "no-blank-thick-enough": { cell: "#VALUE!", says: "stock: {missing} x tread without a blank; each needs {length} x {width} and {thickness} thick, and the thickest that is long and wide enough is {thickest}" },
-    "no-blank-but-sticks": { cell: "#VALUE!", says: "stock: {missing} x tread without a blank; each needs {length} x {width}, and what covers it is as long as two or more: cut them from it with CUTS" },
-    "blanks-run-out": { cell: "#VALUE!", says: "available: {missing} x tread without a blank; each needs {length} x {width}, and no more that cover it are available; add stock, or write `any`" },
-    "no-blank-covers": { cell: "#VALUE!", says: "stock: {missing} x tread without a blank; each needs {length} x {width}, the widest long enough is {widest}" },
-    "blank-without-price": { cell: "#VALUE!", says: "price: is empty or 0 for the blank {label} of {length}; give a price, or write yes under owned" },
+    "no-blank-long-enough": {
+      cell: "#VALUE!",
+      says: "stock: {missing} x tread without a blank; each needs {length} x {width}, none is that long, and the longest is {longest}",
+    },
+    "no-blank-thick-enough": {
+      cell: "#VALUE!",
+      says:
+        "stock: {missing} x tread without a blank; each needs {length} x {width} and {thickness} thick, and the thickest that is " +
+        "long and wide enough is {thickest}",
+    },
+    "no-blank-but-sticks": {
+      cell: "#VALUE!",
+      says:
+        "stock: {missing} x tread without a blank; each needs {length} x {width}, and what covers it is as long as two or more: " +
+        "cut them from it with CUTS",
+    },
+    "blanks-run-out": {
+      cell: "#VALUE!",
+      says:
+        "available: {missing} x tread without a blank; each needs {length} x {width}, and no more that cover it are available; add " +
+        "stock, or write `any`",
+    },
+    "no-blank-covers": {
+      cell: "#VALUE!",
+      says: "stock: {missing} x tread without a blank; each needs {length} x {width}, the widest long enough is {widest}",
+    },
+    "blank-without-price": {
+      cell: "#VALUE!",
+      says: "price: is empty or 0 for the blank {label} of {length}; give a price, or write yes under owned",
+    },
     "blank-without-width": { cell: "#VALUE!", says: "width: is missing for the blank {label} of {length}; give the width" },
   },
   examples: [
     {
       given: {
-        stair: [["total rise", 107.5], ["risers", 14], ["run", 9], ["width", 36.75], ["open end", "right"]],
-        stock: [["label", "length", "width", "thickness", "price"], ["oak 42", 42, 11.5, 1, 52], ["oak 48", 48, 11.5, 1, 60]],
+        stair: [
+          ["total rise", 107.5],
+          ["risers", 14],
+          ["run", 9],
+          ["width", 36.75],
+          ["open end", "right"],
+        ],
+        stock: [
+          ["label", "length", "width", "thickness", "price"],
+          ["oak 42", 42, 11.5, 1, 52],
+          ["oak 48", 48, 11.5, 1, 60],
+        ],
       },
       shows: [{ item: "oak 42", length: 42, width: 11.5, quantity: 13, price: 52, cost: 676, rippedOff: 1.25, cutOff: 4, ripCost: 73.48 }],
       from: "by hand: 9 + 1 1/4 = 10 1/4, 1 1/4 off 11 1/2; 42 - 38 = 4; 13 x 52 = 676; 676 x 1.25 / 11.5 = 73.478, 73.48 in cents",
     },
     {
       given: {
-        stair: [["total rise", 107.5], ["risers", 14], ["run", 10.5], ["width", 36.75]],
-        stock: [["label", "length", "width", "thickness", "price"], ["oak 42", 42, 11.5, 1, 52]],
+        stair: [
+          ["total rise", 107.5],
+          ["risers", 14],
+          ["run", 10.5],
+          ["width", 36.75],
+        ],
+        stock: [
+          ["label", "length", "width", "thickness", "price"],
+          ["oak 42", 42, 11.5, 1, 52],
+        ],
       },
-      shows: [{ item: "tread", quantity: 13, note: "stock: 13 x tread without a blank; each needs 36 3/4\" x 11 3/4\", the widest long enough is 11 1/2\"" }],
+      shows: [
+        {
+          item: "tread",
+          quantity: 13,
+          note: 'stock: 13 x tread without a blank; each needs 36 3/4" x 11 3/4", the widest long enough is 11 1/2"',
+        },
+      ],
       from: "by hand: 10 1/2 + 1 1/4 = 11 3/4 is deeper than 11 1/2",
     },
     {
       given: {
-        stair: [["total rise", "1500 mm"], ["risers", 8], ["run", "250 mm"], ["width", "900 mm"], ["nosing", "30 mm"]],
-        stock: [["label", "length", "width", "price"], ["oak 850", "850 mm", "290 mm", 52]],
+        stair: [
+          ["total rise", "1500 mm"],
+          ["risers", 8],
+          ["run", "250 mm"],
+          ["width", "900 mm"],
+          ["nosing", "30 mm"],
+        ],
+        stock: [
+          ["label", "length", "width", "price"],
+          ["oak 850", "850 mm", "290 mm", 52],
+        ],
       },
-      shows: [{ item: "tread", quantity: 7, note: "stock: 7 x tread without a blank; each needs 900 mm x 280 mm, none is that long, and the longest is 850 mm" }],
+      shows: [
+        {
+          item: "tread",
+          quantity: 7,
+          note: "stock: 7 x tread without a blank; each needs 900 mm x 280 mm, none is that long, and the longest is 850 mm",
+        },
+      ],
       from: "by hand: 250 + 30 = 280 deep; 900 is longer than 850",
     },
     {
       given: {
-        stair: [["total rise", 22.5], ["risers", 3], ["run", 10], ["width", 36], ["landing nosing", "no"]],
-        stock: [["label", "length", "width", "thickness", "price"], ["oak 36", 36, 11.5, 1, 48], ["oak 8 ft", 96, 11.5, 1, 80]],
+        stair: [
+          ["total rise", 22.5],
+          ["risers", 3],
+          ["run", 10],
+          ["width", 36],
+          ["landing nosing", "no"],
+        ],
+        stock: [
+          ["label", "length", "width", "thickness", "price"],
+          ["oak 36", 36, 11.5, 1, 48],
+          ["oak 8 ft", 96, 11.5, 1, 80],
+        ],
       },
       shows: [
         { item: "oak 36", quantity: 2, cost: 96 },
-        { item: "saving", quantity: 0, cost: 0, note: "2 x tread from 1 of oak 8 ft: 80.00, 16.00 less, the least there is; CUTS plans them; a cut takes 1/8 in (3.175 mm)" },
+        {
+          item: "saving",
+          quantity: 0,
+          cost: 0,
+          note: "2 x tread from 1 of oak 8 ft: 80.00, 16.00 less, the least there is; CUTS plans them; a cut takes 1/8 in (3.175 mm)",
+        },
         { item: "total", cost: 96, note: "without a price here, and not in this cost: 3 x riser" },
       ],
       from: "by hand: two of 36 and a cut of 1/8 come out of 96; 2 x 48 = 96.00 against one board at 80.00",
     },
     {
       given: {
-        stair: [["total rise", 22.5], ["risers", 3], ["run", 10], ["width", 36], ["landing nosing", "no"]],
-        stock: [["length", "width", "thickness", "price"], [42, 11.5, 1, ""], [48, 11.5, 1, 60]],
+        stair: [
+          ["total rise", 22.5],
+          ["risers", 3],
+          ["run", 10],
+          ["width", 36],
+          ["landing nosing", "no"],
+        ],
+        stock: [
+          ["length", "width", "thickness", "price"],
+          [42, 11.5, 1, ""],
+          [48, 11.5, 1, 60],
+        ],
       },
       fails: "#VALUE!",
       says: 'price: is empty or 0 for the blank number 1 of 42"; give a price, or write yes under owned',

@@ -6,9 +6,19 @@ export const PACKING = declare({
   group: "Survey",
   says: "Packing that brings low or hollow points up to one line.",
   parameters: {
-    readings: { kind: "lengths", sign: "any", badCells: "refuse", says: "Gaps under a straightedge, or heights over any level, one a stringer from left to right; an empty cell is a reading of 0." },
+    readings: {
+      kind: "lengths",
+      sign: "any",
+      badCells: "refuse",
+      says: "Gaps under a straightedge, or heights over any level, one a stringer from left to right; an empty cell is a reading of 0.",
+    },
     kind: { kind: "choice", options: ["gap", "height"], default: "gap", says: "What the readings are." },
-    setback: { kind: "length", sign: "not negative", default: 0, says: "How much lower the points between the ends are left, so that a middle stringer never holds a piece proud." },
+    setback: {
+      kind: "length",
+      sign: "not negative",
+      default: 0,
+      says: "How much lower the points between the ends are left, so that a middle stringer never holds a piece proud.",
+    },
     headings,
   },
   result: {
@@ -25,21 +35,42 @@ export const PACKING = declare({
   examples: [
     {
       given: { readings: [[0], [0.25], [0.125]] },
-      gives: [["point", "reading", "packing", "unit"], [1, 0, 0, "in"], [2, 0.25, 0.25, "in"], [3, 0.125, 0.125, "in"]],
+      gives: [
+        ["point", "reading", "packing", "unit"],
+        [1, 0, 0, "in"],
+        [2, 0.25, 0.25, "in"],
+        [3, 0.125, 0.125, "in"],
+      ],
       from: "by hand: the straightedge rests on the first point, the gaps are the packing",
     },
     {
       given: { readings: [[3], [3.25], [3.0625]], kind: "height", setback: 0.0625, headings: false },
-      gives: [[1, 3, 0.3125, "in"], [2, 3.25, 0, "in"], [3, 3.0625, 0.25, "in"]],
+      gives: [
+        [1, 3, 0.3125, "in"],
+        [2, 3.25, 0, "in"],
+        [3, 3.0625, 0.25, "in"],
+      ],
       from: "by hand: the middle point counts 3 1/4 + 1/16 = 3 5/16; 3 5/16 - 3, 3 5/16 - 3 5/16, 3 5/16 - 3 1/16",
     },
     {
       given: { readings: [["0 mm"], ["6 mm"], ["3 mm"]], setback: "1 mm", headings: false },
-      gives: [[1, 0, 0, "mm"], [2, 6, 5, "mm"], [3, 3, 3, "mm"]],
+      gives: [
+        [1, 0, 0, "mm"],
+        [2, 6, 5, "mm"],
+        [3, 3, 3, "mm"],
+      ],
       from: "by hand: the ends stand at 0 and -3, the middle point counts -6 + 1 = -5; the line is the highest, 0",
     },
-    { given: { readings: [[0]], kind: "slope" }, fails: "#VALUE!", says: 'kind: "slope" is not known; nearest is "gap"; write gap or height', from: "by hand: gap is the nearer by letters" },
+    {
+      given: { readings: [[0]], kind: "slope" },
+      fails: "#VALUE!",
+      says: 'kind: "slope" is not known; nearest is "gap"; write gap or height',
+      from: "by hand: gap is the nearer by letters",
+    },
   ],
-  source: "Line = the highest of the ends and of the others with their setback; packing = line less the point. The middle stringer stands slightly back: common practice, no source.",
-  solve: ({ readings, kind, setback }) => packing(readings, kind, setback).map((under, index) => ({ point: index + 1, reading: readings[index], packing: under })),
+  source:
+    "Line = the highest of the ends and of the others with their setback; packing = line less the point. The middle stringer " +
+    "stands slightly back: common practice, no source.",
+  solve: ({ readings, kind, setback }) =>
+    packing(readings, kind, setback).map((under, index) => ({ point: index + 1, reading: readings[index], packing: under })),
 });

@@ -8,14 +8,24 @@ export const ADHESIVE = declare({
   group: "Takeoff and bid",
   says: "Cartridges of adhesive for a round bead.",
   parameters: {
-    beadLength: { kind: "length", sign: "positive", each: true, says: 'Length of all beads together; a number is inches. A quantity of TAKEOFF goes in with its unit, as the text "72.31 ft" or "23.38 m".' },
+    beadLength: {
+      kind: "length",
+      sign: "positive",
+      each: true,
+      says:
+        "Length of all beads together; a number is inches. A quantity of TAKEOFF goes in with its " +
+        'unit, as the text "72.31 ft" or "23.38 m".',
+    },
     beadDiameter: { kind: "length", sign: "positive", says: "Diameter of the bead; a number is inches." },
     cartridge: { kind: "text", says: 'What one cartridge holds: a number of US fluid ounces such as 10.1, or text such as "290 ml".' },
     waste: { kind: "rate", of: "the quantity", default: 0.1, says: "Share added for what stays in nozzles and is wiped off." },
   },
   result: { kind: "count", says: "Number of cartridges to open, rounded up." },
   problems: {
-    "wide-bead": { cell: "#VALUE!", says: 'beadDiameter: {diameter} is wider than any bead, {widest} at most; if this is millimetres, write the unit, as in "6 mm"' },
+    "wide-bead": {
+      cell: "#VALUE!",
+      says: 'beadDiameter: {diameter} is wider than any bead, {widest} at most; if this is millimetres, write the unit, as in "6 mm"',
+    },
     "not-a-volume": { cell: "#VALUE!", says: 'cartridge: read "{text}", which is not a volume; write 10.1 for fluid ounces, or "290 ml"' },
     "volume-comma": { cell: "#VALUE!", says: 'cartridge: read "{text}", which has a comma; write {instead} with a point' },
     "no-volume": { cell: "#VALUE!", says: 'cartridge: must be more than 0, got "{text}"' },
@@ -59,7 +69,8 @@ export const ADHESIVE = declare({
     },
   ],
   source:
-    "Volume of a round bead, pi/4 x diameter squared x length x (1 + waste), over the volume of a cartridge. A US fluid ounce is 1.8046875 cubic inches (231 / 128, NIST Handbook 44, appendix C).",
+    "Volume of a round bead, pi/4 x diameter squared x length x (1 + waste), over the volume of a cartridge. A US fluid ounce is " +
+    "1.8046875 cubic inches (231 / 128, NIST Handbook 44, appendix C).",
   solve: ({ beadLength, beadDiameter, cartridge, waste }) => {
     const volume = volumeOf(cartridge);
     return isProblem(volume) ? volume : adhesive(beadLength, beadDiameter, volume, waste);

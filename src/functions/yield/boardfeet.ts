@@ -16,9 +16,18 @@ export const BOARDFEET = declare({
   examples: [
     { given: { thickness: 2, width: 12, length: "16'" }, gives: 32, from: "US Army EN5155 Carpentry I, table 1-5" },
     { given: { thickness: 3, width: 6, length: "17'" }, gives: 25.5, from: "Lumber measure handout" },
-    { given: { thickness: 1, width: 8, length: "12'", quantity: 15 }, gives: 120, from: "Wood Technology & Processes, self-check math quiz 13" },
+    {
+      given: { thickness: 1, width: 8, length: "12'", quantity: 15 },
+      gives: 120,
+      from: "Wood Technology & Processes, self-check math quiz 13",
+    },
     { given: { thickness: 0.75, width: 10, length: "6'" }, gives: 5, from: "Board foot quiz with answers: 3/4 stock counts as 1 in" },
-    { given: { thickness: 0, width: 10, length: 60 }, fails: "#VALUE!", says: "thickness: must be more than 0, got 0", from: "common practice, no source: lumber has a thickness" },
+    {
+      given: { thickness: 0, width: 10, length: 60 },
+      fails: "#VALUE!",
+      says: "thickness: must be more than 0, got 0",
+      from: "common practice, no source: lumber has a thickness",
+    },
   ],
   source: "Thickness x width x length / 144 in inches; under 1 in counts as 1 in (US Navy Engineering Aid basic manual, lumber).",
   solve: ({ thickness, width, length, quantity }) => boardFeet(thickness, width, length, quantity),

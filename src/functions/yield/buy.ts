@@ -20,7 +20,12 @@ export const BUY = declare({
       quantity: { kind: "count", says: "How many to buy." },
       price: { kind: "money", says: "Price of one." },
       cost: { kind: "money", says: "Quantity x price, in whole cents." },
-      net: { kind: "value", says: "What the pieces take: board feet where the stock has thickness and width, by the piece's own where it has them, else by the stock's; without them, length." },
+      net: {
+        kind: "value",
+        says:
+          "What the pieces take: board feet where the stock has thickness and width, by the piece's own where it has them, else by " +
+          "the stock's; without them, length.",
+      },
       gross: { kind: "value", says: "What is bought, counted like `net`." },
     },
   },
@@ -28,15 +33,29 @@ export const BUY = declare({
   examples: [
     {
       given: {
-        pieces: [["label", "length", "quantity"], ["tread", 36, 2], ["riser", 20, 1]],
-        stock: [["label", "length", "price", "width", "thickness"], ["oak 8 ft", 96, 24.5, 12, 1.25]],
+        pieces: [
+          ["label", "length", "quantity"],
+          ["tread", 36, 2],
+          ["riser", 20, 1],
+        ],
+        stock: [
+          ["label", "length", "price", "width", "thickness"],
+          ["oak 8 ft", 96, 24.5, 12, 1.25],
+        ],
         headings: false,
       },
       gives: [["oak 8 ft", 96, 1, 24.5, 24.5, 9.583333333, 10]],
       from: "by hand: 1.25 x 12 x 92 / 144 = 9.58333 board feet in pieces, 1.25 x 12 x 96 / 144 = 10 bought",
     },
     {
-      given: { pieces: [[40, 3]], stock: [["length", "price", "available", "owned"], [96, 10, "any", "no"], [84, "", 1, "yes"]] },
+      given: {
+        pieces: [[40, 3]],
+        stock: [
+          ["length", "price", "available", "owned"],
+          [96, 10, "any", "no"],
+          [84, "", 1, "yes"],
+        ],
+      },
       gives: [
         ["item", "length", "quantity", "price", "cost", "net", "gross"],
         [96, 96, 1, 10, 10, 40, 96],
@@ -44,19 +63,46 @@ export const BUY = declare({
       from: "by hand: two of 40 and a kerf come from the 84 in hand, the third from one bought stick",
     },
     {
-      given: { pieces: [[40, 2]], stock: [["length", "price", "available", "owned"], [96, 10, "any", "no"], [84, "", 1, "yes"]], headings: false },
+      given: {
+        pieces: [[40, 2]],
+        stock: [
+          ["length", "price", "available", "owned"],
+          [96, 10, "any", "no"],
+          [84, "", 1, "yes"],
+        ],
+        headings: false,
+      },
       gives: [["nothing to buy", "", 0, "", 0, "", ""]],
       from: "by hand: 40 + 40 + 1/8 come from the 84 in hand",
     },
     {
-      given: { pieces: [[40]], stock: [["length", "price", "available", "owned"], [48, 5, 1, "yes"], [96, 10, "any", "no"]], headings: false },
+      given: {
+        pieces: [[40]],
+        stock: [
+          ["length", "price", "available", "owned"],
+          [48, 5, 1, "yes"],
+          [96, 10, "any", "no"],
+        ],
+        headings: false,
+      },
       gives: [["nothing to buy", "", 0, "", 0, "", ""]],
       from: "by hand: the 48 in hand is worth 5 and holds the 40, a new stick costs 10",
     },
     {
-      given: { pieces: [["label", "length", "quantity"], ["tread", 60, 3]], stock: [["length", "price", "available"], [96, 24.5, 2]] },
+      given: {
+        pieces: [
+          ["label", "length", "quantity"],
+          ["tread", 60, 3],
+        ],
+        stock: [
+          ["length", "price", "available"],
+          [96, 24.5, 2],
+        ],
+      },
       fails: "#N/A",
-      says: 'available: the stock cannot hold all pieces; piece tread (60") is without a stick, and the longest stick gives 96"; add stock, or write `any`',
+      says:
+        'available: the stock cannot hold all pieces; piece tread (60") is without a stick, and the longest stick gives 96"; add ' +
+        "stock, or write `any`",
       from: "by hand: one 60 to a stick, and there are two sticks",
     },
   ],

@@ -21,7 +21,9 @@ export const OFFCUTS = declare({
   parameters: CUTTING,
   result: {
     kind: "table",
-    says: "One row per kind of end that is at least `keep` long, with the headings of the stock table: it goes into the stock of the next job as it stands. Where no end is, one row says so, with none available.",
+    says:
+      "One row per kind of end that is at least `keep` long, with the headings of the stock table: it goes into the stock of the " +
+      "next job as it stands. Where no end is, one row says so, with none available.",
     columns: {
       length: { kind: "length", says: "Length of the end." },
       price: { kind: "money", says: "0: it is paid for." },
@@ -39,7 +41,17 @@ export const OFFCUTS = declare({
   },
   examples: [
     {
-      given: { pieces: [["label", "length"], ["tread", 40]], stock: [["label", "length", "price", "width", "thickness"], ["oak 8 ft", 96, 24.5, 11.25, 1]], keep: 12 },
+      given: {
+        pieces: [
+          ["label", "length"],
+          ["tread", 40],
+        ],
+        stock: [
+          ["label", "length", "price", "width", "thickness"],
+          ["oak 8 ft", 96, 24.5, 11.25, 1],
+        ],
+        keep: 12,
+      },
       gives: [
         ["length", "price", "available", "owned", "label", "grade", "width", "thickness"],
         [55.875, 0, 1, "yes", "offcut of oak 8 ft", "", 11.25, 1],
@@ -47,11 +59,25 @@ export const OFFCUTS = declare({
       from: "by hand: 96 - 40 - 1/8",
     },
     {
-      given: { pieces: [[48, 4]], stock: [["length", "price"], [96, 24.5]], kerf: 0, keep: 12, headings: false },
+      given: {
+        pieces: [[48, 4]],
+        stock: [
+          ["length", "price"],
+          [96, 24.5],
+        ],
+        kerf: 0,
+        keep: 12,
+        headings: false,
+      },
       gives: [[12, 0, 0, "yes", "no end is long enough", "", "", ""]],
       from: "by hand: two of 48 use up a stick of 96",
     },
-    { given: { pieces: [[40]], stock: [[96, 24.5]] }, fails: "#VALUE!", says: "keep: is missing; give the least length of an end worth keeping", from: "by hand: only the shop knows what is worth the rack" },
+    {
+      given: { pieces: [[40]], stock: [[96, 24.5]] },
+      fails: "#VALUE!",
+      says: "keep: is missing; give the least length of an end worth keeping",
+      from: "by hand: only the shop knows what is worth the rack",
+    },
   ],
   source: "The ends left over in the plan that CUTS shows.",
   solve: (given) => {

@@ -18,7 +18,9 @@ export const PLAN = declare({
   parameters: CUTTING,
   result: {
     kind: "table",
-    says: "Cost, sticks, yield, lowest possible cost (no plan costs less), most still to save (the share of the cost a better plan could save at most), verdict; offcuts where `keep` is given.",
+    says:
+      "Cost, sticks, yield, lowest possible cost (no plan costs less), most still to save (the share of the cost a better plan " +
+      "could save at most), verdict; offcuts where `keep` is given.",
     columns: {
       label: { kind: "label", says: "What the row tells." },
       value: { kind: "value", says: "Its value; yield and most still to save are rates." },
@@ -27,7 +29,15 @@ export const PLAN = declare({
   problems: CUTTING_PROBLEMS,
   examples: [
     {
-      given: { pieces: [[36, 2], [20, 1]], stock: [[96, 24.5]], trim: 0.5, keep: 2.5 },
+      given: {
+        pieces: [
+          [36, 2],
+          [20, 1],
+        ],
+        stock: [[96, 24.5]],
+        trim: 0.5,
+        keep: 2.5,
+      },
       gives: [
         ["label", "value"],
         ["cost", 24.5],
@@ -52,19 +62,48 @@ export const PLAN = declare({
       from: "the same case without kerf: 31.23, proved by an integer program over all patterns",
     },
     {
-      given: { pieces: [[7, 3], [6, 2], [4, 6], [3, 1]], stock: [["length", "price", "available"], [15, 15, 3], [10, 10, 3]], kerf: 0 },
-      shows: [{ label: "cost", value: 60 }, { label: "yield", value: 1 }, { label: "verdict", value: "best possible (proven)" }],
+      given: {
+        pieces: [
+          [7, 3],
+          [6, 2],
+          [4, 6],
+          [3, 1],
+        ],
+        stock: [
+          ["length", "price", "available"],
+          [15, 15, 3],
+          [10, 10, 3],
+        ],
+        kerf: 0,
+      },
+      shows: [
+        { label: "cost", value: 60 },
+        { label: "yield", value: 1 },
+        { label: "verdict", value: "best possible (proven)" },
+      ],
       from: "CBE 40455 notebook 05.07 Stock Cutting: 60 of stock for 60 of pieces, no waste, printed",
     },
     {
-      given: { pieces: [[20]], stock: [["length", "price"], [96, 10]], kerf: -1 },
+      given: {
+        pieces: [[20]],
+        stock: [
+          ["length", "price"],
+          [96, 10],
+        ],
+        kerf: -1,
+      },
       fails: "#VALUE!",
       says: "kerf: must be 0 or more, got -1",
       from: "common practice, no source: a blade does not add wood",
     },
   ],
   source:
-    "Yield = net length in pieces / gross length used. Cost is the sum of the rows BUY gives, each in whole cents, and of owned sticks that have a price; the lowest possible cost, most still to save and the verdict are calculated from the prices as they stand. The lowest possible cost is proven in whole numbers, and a plan is called best possible only when its cost is no more: proven where worths given to the pieces prove it (weak duality of linear programs: Gilmore and Gomory 1961, from memory), searched where all cheaper plans were looked for besides. The work is counted, not timed, so the same job has the same plan everywhere.",
+    "Yield = net length in pieces / gross length used. Cost is the sum of the rows BUY gives, each in whole cents, and of owned " +
+    "sticks that have a price; the lowest possible cost, most still to save and the verdict are calculated from the prices as " +
+    "they stand. The lowest possible cost is proven in whole numbers, and a plan is called best possible only when its cost is no " +
+    "more: proven where worths given to the pieces prove it (weak duality of linear programs: Gilmore and Gomory 1961, from " +
+    "memory), searched where all cheaper plans were looked for besides. The work is counted, not timed, so the same job has the " +
+    "same plan everywhere.",
   solve: (given) => {
     const job = cuttingJobOf(given);
     const plan = sharedPlan(job);

@@ -7,7 +7,14 @@ export type FormulaTree =
   | { readonly kind: "error"; readonly code: string }
   | { readonly kind: "rows"; readonly rows: readonly (readonly PlainValue[])[] }
   /** Cells of a sheet, its own where none is named; with `isSpill` all that its first cell spills. */
-  | { readonly kind: "cells"; readonly sheet: string | undefined; readonly from: CellPlace; readonly to: CellPlace; readonly isSpill: boolean; readonly text: string }
+  | {
+      readonly kind: "cells";
+      readonly sheet: string | undefined;
+      readonly from: CellPlace;
+      readonly to: CellPlace;
+      readonly isSpill: boolean;
+      readonly text: string;
+    }
   | { readonly kind: "call"; readonly name: string; readonly arguments: readonly (FormulaTree | undefined)[]; readonly text: string }
   | { readonly kind: "operation"; readonly operator: string; readonly operands: readonly FormulaTree[]; readonly text: string }
   | { readonly kind: "other"; readonly text: string };
@@ -65,7 +72,20 @@ const cellsOf = (text: string): FormulaTree => {
 const unquoted = (text: string): string => text.slice(1, -1).replaceAll('""', '"');
 
 /** How strongly operators between two operands bind, weakest first: Microsoft, calculation operators and precedence in Excel. */
-const STRENGTH: Readonly<Record<string, number>> = { "=": 1, "<>": 1, "<": 1, ">": 1, "<=": 1, ">=": 1, "&": 2, "+": 3, "-": 3, "*": 4, "/": 4, "^": 5 };
+const STRENGTH: Readonly<Record<string, number>> = {
+  "=": 1,
+  "<>": 1,
+  "<": 1,
+  ">": 1,
+  "<=": 1,
+  ">=": 1,
+  "&": 2,
+  "+": 3,
+  "-": 3,
+  "*": 4,
+  "/": 4,
+  "^": 5,
+};
 
 /** The parts of a formula, and the next of them to read. */
 interface Reading {
@@ -136,7 +156,9 @@ const primary = (reading: Reading): FormulaTree | undefined => {
     case "call":
       return call(reading, token.text.slice(0, -1), first);
     case "name":
-      return /^(true|false)$/i.test(token.text) ? { kind: "value", value: /^true$/i.test(token.text) } : { kind: "other", text: token.text };
+      return /^(true|false)$/i.test(token.text)
+        ? { kind: "value", value: /^true$/i.test(token.text) }
+        : { kind: "other", text: token.text };
     default:
       return afterSign(reading, token.text, first);
   }
@@ -158,7 +180,8 @@ const afterSign = (reading: Reading, sign: string, first: number): FormulaTree |
 const percented = (reading: Reading): FormulaTree | undefined => {
   const first = reading.next;
   let operand = primary(reading);
-  while (operand !== undefined && take(reading, "%")) operand = { kind: "operation", operator: "%", operands: [operand], text: textFrom(reading, first) };
+  while (operand !== undefined && take(reading, "%"))
+    operand = { kind: "operation", operator: "%", operands: [operand], text: textFrom(reading, first) };
   return operand;
 };
 

@@ -23,7 +23,8 @@ export const isKnown = (worked: Worked): worked is WorkedRows => Array.isArray(w
 const OURS = new RegExp(`^${NAMESPACE}\\.`, "i");
 
 /** The function of ours that a name in a formula calls. */
-export const ourFunction = (name: string) => (OURS.test(name) ? catalogue.find(({ id }) => id === name.replace(OURS, "").toUpperCase()) : undefined);
+export const ourFunction = (name: string) =>
+  OURS.test(name) ? catalogue.find(({ id }) => id === name.replace(OURS, "").toUpperCase()) : undefined;
 
 const failure = (error: unknown): ErrorCell =>
   isErrorCell(error) ? error : { code: "#VALUE!", message: error instanceof Error ? error.message : String(error) };
@@ -41,7 +42,8 @@ const solvedOnce = (solve: Solve, id: string, args: readonly unknown[]): WorkedR
 const isOne = (rows: WorkedRows): boolean => rows.length === 1 && rows[0]?.length === 1;
 
 /** The cell at a place, of a single row or column the one that runs along. */
-const cellAt = (rows: WorkedRows, row: number, column: number): WorkedCell | undefined => rows[rows.length === 1 ? 0 : row]?.[rows[0]?.length === 1 ? 0 : column];
+const cellAt = (rows: WorkedRows, row: number, column: number): WorkedCell | undefined =>
+  rows[rows.length === 1 ? 0 : row]?.[rows[0]?.length === 1 ? 0 : column];
 
 /** Does for each place of the ranges given; a range where one value is asked for answers value by value. */
 const placeByPlace = (ranges: readonly WorkedRows[], answer: (at: (rows: WorkedRows) => WorkedCell) => WorkedCell): WorkedRows => {
@@ -78,7 +80,11 @@ const textOf = (cell: WorkedCell): string => (cell === null ? "" : typeof cell =
 const HUNDRED = 100;
 
 const arithmetic: Readonly<Record<string, (one: number, other: number) => number>> = {
-  "+": (one, other) => one + other, "-": (one, other) => one - other, "*": (one, other) => one * other, "/": (one, other) => one / other, "^": (one, other) => one ** other,
+  "+": (one, other) => one + other,
+  "-": (one, other) => one - other,
+  "*": (one, other) => one * other,
+  "/": (one, other) => one / other,
+  "^": (one, other) => one ** other,
 };
 
 /** What an operation answers; undefined where only the spreadsheet knows its own rules for these cells. */

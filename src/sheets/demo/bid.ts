@@ -6,7 +6,10 @@ import { TAKEOFF } from "../../functions/takeoff/takeoff";
 import { headingsOf, spillOf } from "../result-looks";
 import { DECIMALS, MONEY, PERCENT, sheet, TYPED_LENGTH } from "../sheet-builder";
 
-/** Hours for one of each item, what one costs, and the unit of both: an invented shop. 0 is work or goods included elsewhere, and the sheet says so in that word. */
+/**
+ * Hours for one of each item, what one costs, and the unit of both: an invented shop. 0 is work or goods included elsewhere, and the sheet
+ * says so in that word.
+ */
 const ITEMS: readonly (readonly [item: string, hours: number, price: number, unit: string])[] = [
   ["tread without return", 0.45, 0, "each"],
   ["tread with one return", 0.45, 0, "each"],
@@ -38,37 +41,83 @@ const PRICED: readonly (readonly [at: string, rows: number, formats?: Readonly<R
   ["K25", TAKEOFF_ROWS - 1], ["E43", TAKEOFF_ROWS - 1, { quantity: DECIMALS }], ["K44", 6], ["K52", 4], ["K59", 4], ["E61", 2],
 ];
 
-const extended = (at: string, quantities: string, prices = "O4:Q23"): { at: string; rows: string[][] } => ({ at, rows: [[`=STAIR.EXTEND(${quantities},${prices})`]] });
+const extended = (at: string, quantities: string, prices = "O4:Q23"): { at: string; rows: string[][] } => ({
+  at,
+  rows: [[`=STAIR.EXTEND(${quantities},${prices})`]],
+});
 
 export const bid = sheet(
   "Bid",
   "Bid",
-  "Type the shop's hours, prices and rates; out comes the bid: what the stair takes, its hours, and the blanks, boards, skirts and rail from the sheets before it.",
+  "Type the shop's hours, prices and rates; out comes the bid: what the stair takes, its hours, and the blanks, boards, skirts " +
+    "and rail from the sheets before it.",
   [
     {
-      at: "A4", labels: true, inputs: [1], formats: { 1: PERCENT },
-      rows: [["overhead", 0.12], ["profit", 0.15], ["basis", "margin"], ["tax", 0.065]],
+      at: "A4",
+      labels: true,
+      inputs: [1],
+      formats: { 1: PERCENT },
+      rows: [
+        ["overhead", 0.12],
+        ["profit", 0.15],
+        ["basis", "margin"],
+        ["tax", 0.065],
+      ],
     },
     { at: "A9", style: "label", rows: [["Adhesive: along each stringer and each tread's back"]] },
     {
-      at: "A10", labels: true, inputs: [1], formats: { 1: TYPED_LENGTH },
-      rows: [["bead length", "=STAIR.PICK(E4#,\"adhesive bead\",\"quantity\")&\" \"&STAIR.PICK(E4#,\"adhesive bead\",\"unit\")"], ["bead diameter", "5/16"], ["cartridge", "10.1 fl oz"]],
+      at: "A10",
+      labels: true,
+      inputs: [1],
+      formats: { 1: TYPED_LENGTH },
+      rows: [
+        ["bead length", '=STAIR.PICK(E4#,"adhesive bead","quantity")&" "&STAIR.PICK(E4#,"adhesive bead","unit")'],
+        ["bead diameter", "5/16"],
+        ["cartridge", "10.1 fl oz"],
+      ],
     },
     {
-      at: "A15", headings: true, labels: true, inputs: [0, 1, 2],
-      rows: [headingsOf(quantities, "item", "quantity", "unit"), ["adhesive", "=STAIR.ADHESIVE(B10,B11,B12)", "each"], ["hang rail", 3, "hour"]],
+      at: "A15",
+      headings: true,
+      labels: true,
+      inputs: [0, 1, 2],
+      rows: [
+        headingsOf(quantities, "item", "quantity", "unit"),
+        ["adhesive", "=STAIR.ADHESIVE(B10,B11,B12)", "each"],
+        ["hang rail", 3, "hour"],
+      ],
     },
     { at: "A20", style: "label", rows: [["The bid"]] },
     { at: "A21", rows: [[`=STAIR.BID(VSTACK(${PRICED.map(([at]) => `${at}#`).join(",")}),B4,B5,B6,B7)`]] },
-    { at: "A29", labels: true, formats: { 1: MONEY }, rows: [["a spare blank, at the same profit", "=STAIR.SELLINGPRICE(STAIR.PICK(K44#,\"oak blank 42\",\"price\"),B5,B6)"]] },
+    {
+      at: "A29",
+      labels: true,
+      formats: { 1: MONEY },
+      rows: [["a spare blank, at the same profit", '=STAIR.SELLINGPRICE(STAIR.PICK(K44#,"oak blank 42","price"),B5,B6)']],
+    },
     { at: "E3", style: "label", rows: [["What the stair takes"]] },
     { at: "E4", rows: [["=STAIR.TAKEOFF(Layout!D4#)"]] },
     { at: "K3", style: "label", rows: [["Hours for one"]] },
-    { at: "K4", headings: true, labels: true, inputs: [1, 2], rows: [headingsOf(rates, "item", "hours", "unit"), ...ITEMS.map(([item, hours, , unit]) => [item, shown(hours), unit])] },
+    {
+      at: "K4",
+      headings: true,
+      labels: true,
+      inputs: [1, 2],
+      rows: [headingsOf(rates, "item", "hours", "unit"), ...ITEMS.map(([item, hours, , unit]) => [item, shown(hours), unit])],
+    },
     { at: "O3", style: "label", rows: [["Prices"]] },
     {
-      at: "O4", headings: true, labels: true, inputs: [1, 2], formats: { 1: MONEY },
-      rows: [headingsOf(prices, "item", "price", "unit"), ...ITEMS.map(([item, , price, unit]) => [item, shown(price), unit]), ["adhesive", 8.4, "each"], ["labour", 58, "hour"]],
+      at: "O4",
+      headings: true,
+      labels: true,
+      inputs: [1, 2],
+      formats: { 1: MONEY },
+      rows: [
+        headingsOf(prices, "item", "price", "unit"),
+        ...ITEMS.map(([item, , price, unit]) => [item, shown(price), unit]),
+        ["adhesive", 8.4, "each"],
+        ["labour", 58, "hour"],
+      ],
     },
     { at: "E23", style: "label", rows: [["Hours"]] },
     { at: "E24", rows: [["=STAIR.HOURS(E4#,K4:M21)"]] },

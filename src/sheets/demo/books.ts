@@ -7,20 +7,26 @@ import { DECIMALS, MONEY, sheet } from "../sheet-builder";
 
 /** What RECONCILE reads of what has a price in ORDER, and of what BUY buys. */
 const PLANNED = ["item", "quantity", "price", "net", "gross"] as const;
-const ORDERED = `CHOOSECOLS(FILTER(Order!A15#,INDEX(Order!A15#,0,${placesOf(ORDER, "price").join()})<>""),${placesOf(ORDER, ...PLANNED).join()})`;
+const PRICED = `FILTER(Order!A15#,INDEX(Order!A15#,0,${placesOf(ORDER, "price").join()})<>"")`;
+const ORDERED = `CHOOSECOLS(${PRICED},${placesOf(ORDER, ...PLANNED).join()})`;
 const boughtAt = (at: string): string => `DROP(CHOOSECOLS('Cut plan'!${at}#,${placesOf(BUY, ...PLANNED).join()}),1)`;
 
 /** Invoices and what was fitted are invented: a blank spoiled and bought again dear, a board too many, one of two sent back. */
 export const books = sheet(
   "Books",
   "Books: planned, bought, used",
-  "Type the invoices and what was fitted; out come price, usage and what is on the rack, and what was paid for wood that was ripped and cut off.",
+  "Type the invoices and what was fitted; out come price, usage and what is on the rack, and what was paid for wood that was " +
+    "ripped and cut off.",
   [
     { at: "A3", style: "label", rows: [["Planned: all that Order and Cut plan buy"]] },
     { at: "A4", rows: [[`=VSTACK(${ORDERED},${boughtAt("J22")},${boughtAt("R22")})`]] },
     { at: "G3", style: "label", rows: [["Bought: one row per invoice line"]] },
     {
-      at: "G4", headings: true, labels: true, inputs: [0, 1, 2], formats: { 2: MONEY },
+      at: "G4",
+      headings: true,
+      labels: true,
+      inputs: [0, 1, 2],
+      formats: { 2: MONEY },
       rows: [
         headingsOf(bought, "item", "quantity", "cost"),
         ["oak blank 42", 13, 708.5],
@@ -35,15 +41,37 @@ export const books = sheet(
     },
     { at: "K3", style: "label", rows: [["Used"]] },
     {
-      at: "K4", headings: true, labels: true, inputs: [0, 1],
-      rows: [headingsOf(used, "item", "quantity"), ["oak blank 42", 14], ["oak nosing 48", 1], ["poplar 16 ft", 2], ["poplar 10 ft", 1], ["skirt 16 ft", 2], ["rail 14 ft", 1]],
+      at: "K4",
+      headings: true,
+      labels: true,
+      inputs: [0, 1],
+      rows: [
+        headingsOf(used, "item", "quantity"),
+        ["oak blank 42", 14],
+        ["oak nosing 48", 1],
+        ["poplar 16 ft", 2],
+        ["poplar 10 ft", 1],
+        ["skirt 16 ft", 2],
+        ["rail 14 ft", 1],
+      ],
     },
     { at: "A14", style: "label", rows: [["Reconciled; positive is unfavourable"]] },
     { at: "A15", rows: [["=STAIR.RECONCILE(A4#,G4:I12,K4:L10)"]] },
-    { at: "A24", labels: true, formats: { 1: MONEY }, rows: [["spent over plan", "=STAIR.PICK(A15#,\"total\",\"spent\")-STAIR.PICK(A15#,\"total\",\"planned cost\")"]] },
     {
-      at: "A26", style: "caution",
-      rows: [["Type 9 for the run on Layout: counts, prices and every variance stay as they are, for the blanks are the same. What moves is net board feet, the yield and the waste cost: the rip is wood you have paid for."]],
+      at: "A24",
+      labels: true,
+      formats: { 1: MONEY },
+      rows: [["spent over plan", '=STAIR.PICK(A15#,"total","spent")-STAIR.PICK(A15#,"total","planned cost")']],
+    },
+    {
+      at: "A26",
+      style: "caution",
+      rows: [
+        [
+          "Type 9 for the run on Layout: counts, prices and every variance stay as they are, for the blanks are the same. What " +
+            "moves is net board feet, the yield and the waste cost: the rip is wood you have paid for.",
+        ],
+      ],
     },
   ],
   [

@@ -8,7 +8,8 @@ import { headingsOf, spillOf } from "../result-looks";
 import { DECIMALS, MONEY, sheet, SIXTEENTHS, THOUSANDTHS, TYPED_LENGTH } from "../sheet-builder";
 
 /**
- * Readings of the invented stair's risers with the sub-treads packed: step, height, top, bottom, both diagonals. The height is the rough rise once packed,
+ * Readings of the invented stair's risers with the sub-treads packed: step, height, top, bottom, both diagonals. The height is the rough
+ * rise once packed,
  * the first less and the last more by what tread and floors differ.
  */
 const RISERS: readonly (readonly [number, string, string, string, string, string])[] = [
@@ -39,15 +40,22 @@ const FLARE = -1.1;
 export const cutPlan = sheet(
   "Cut plan",
   "Cut plan: risers, skirts and rail",
-  "Type riser readings and the boards to be had; out come what to buy, each stick in cutting order, what is left of it, and how good the plan is.",
+  "Type riser readings and the boards to be had; out come what to buy, each stick in cutting order, what is left of it, and how " +
+    "good the plan is.",
   [
     {
-      at: "A4", headings: true, inputs: [1, 2, 3, 4, 5, 7],
+      at: "A4",
+      headings: true,
+      inputs: [1, 2, 3, 4, 5, 7],
       formats: { 1: TYPED_LENGTH, 2: TYPED_LENGTH, 3: TYPED_LENGTH, 4: TYPED_LENGTH, 5: TYPED_LENGTH },
       rows: [READINGS, ...RISERS.map((row, step) => [...row, step === 0 ? CUT_HEIGHT : null, FLARE])],
     },
     {
-      at: "A21", headings: true, labels: true, inputs: [0, 1, 2, 3, 4, 5, 6, 7], formats: { 1: TYPED_LENGTH, 2: TYPED_LENGTH, 3: TYPED_LENGTH, 4: MONEY },
+      at: "A21",
+      headings: true,
+      labels: true,
+      inputs: [0, 1, 2, 3, 4, 5, 6, 7],
+      formats: { 1: TYPED_LENGTH, 2: TYPED_LENGTH, 3: TYPED_LENGTH, 4: MONEY },
       rows: [
         headingsOf(stock, "label", "length", "width", "thickness", "price", "available", "owned", "grade"),
         ["rack 5 ft", "5'", "7 1/4", "3/4", "", 1, "yes", ""],
@@ -61,14 +69,26 @@ export const cutPlan = sheet(
         ["rail 16 ft", "16'", "2 1/4", "2 1/2", 112, "any", "no", "rail"],
       ],
     },
-    { at: "A33", labels: true, inputs: [1], formats: { 1: TYPED_LENGTH }, rows: [["kerf", "1/8"], ["trim", "1/4"], ["keep", "12"]] },
     {
-      at: "D33", headings: true, labels: true,
+      at: "A33",
+      labels: true,
+      inputs: [1],
+      formats: { 1: TYPED_LENGTH },
+      rows: [
+        ["kerf", "1/8"],
+        ["trim", "1/4"],
+        ["keep", "12"],
+      ],
+    },
+    {
+      at: "D33",
+      headings: true,
+      labels: true,
       rows: [
         headingsOf(pieces, "label", "length", "width", "grade"),
-        ["open skirt", "=STAIR.PICK(Layout!P4#,\"open skirt length\")", "=STAIR.PICK(Layout!P4#,\"open skirt width\")", "skirt"],
-        ["closed skirt", "=STAIR.PICK(Layout!P4#,\"closed skirt length\")", "=STAIR.PICK(Layout!P4#,\"closed skirt width\")", "skirt"],
-        ["rail", "=STAIR.PICK(Layout!P12#,\"rail length\")", "=C28", "rail"],
+        ["open skirt", '=STAIR.PICK(Layout!P4#,"open skirt length")', '=STAIR.PICK(Layout!P4#,"open skirt width")', "skirt"],
+        ["closed skirt", '=STAIR.PICK(Layout!P4#,"closed skirt length")', '=STAIR.PICK(Layout!P4#,"closed skirt width")', "skirt"],
+        ["rail", '=STAIR.PICK(Layout!P12#,"rail length")', "=C28", "rail"],
       ],
       formats: { 1: SIXTEENTHS, 2: SIXTEENTHS },
     },
@@ -97,5 +117,28 @@ export const cutPlan = sheet(
     ...spillOf(CUTS, "R38", 3),
     ...spillOf(OFFCUTS, "A39", 3),
   ],
-  { A: 110, B: 80, C: 80, D: 110, E: 150, F: 140, G: 90, H: 90, J: 160, K: 90, L: 90, M: 100, N: 90, O: 80, P: 100, Q: 100, R: 160, S: 90, T: 90, U: 90, V: 200, W: 150 },
+  {
+    A: 110,
+    B: 80,
+    C: 80,
+    D: 110,
+    E: 150,
+    F: 140,
+    G: 90,
+    H: 90,
+    J: 160,
+    K: 90,
+    L: 90,
+    M: 100,
+    N: 90,
+    O: 80,
+    P: 100,
+    Q: 100,
+    R: 160,
+    S: 90,
+    T: 90,
+    U: 90,
+    V: 200,
+    W: 150,
+  },
 );

@@ -28,31 +28,55 @@ const spilled = (first: string, last = first): string => {
 export const fit = sheet(
   "Fit",
   "Fit: the next five treads",
-  "Type the readings of each step as taped at the sub-tread; out come lengths, saw settings in words and the marks of the return, in sixteenths for the ticket, and riser heights and the notch.",
+  "Type the readings of each step as taped at the sub-tread; out come lengths, saw settings in words and the marks of the " +
+    "return, in sixteenths for the ticket, and riser heights and the notch.",
   [
     {
-      at: "A4", headings: true, inputs: [1, 2, 3, 4, 5, 6], formats: { 1: TYPED_LENGTH, 2: TYPED_LENGTH, 3: TYPED_LENGTH, 4: TYPED_LENGTH, 5: TYPED_LENGTH },
-      rows: [headingsOf(treadReadings, "step", "run", "back", "front", "diagonal", "secondDiagonal", "leftLean"), ...TREADS.map((row) => [...row, LEAN])],
+      at: "A4",
+      headings: true,
+      inputs: [1, 2, 3, 4, 5, 6],
+      formats: { 1: TYPED_LENGTH, 2: TYPED_LENGTH, 3: TYPED_LENGTH, 4: TYPED_LENGTH, 5: TYPED_LENGTH },
+      rows: [
+        headingsOf(treadReadings, "step", "run", "back", "front", "diagonal", "secondDiagonal", "leftLean"),
+        ...TREADS.map((row) => [...row, LEAN]),
+      ],
     },
     {
-      at: "A10", style: "caution",
-      rows: [["=IF(STAIR.TOINCHES(Layout!B7)=STAIR.TOINCHES(B5),\"\",\"These treads were read on another run than Layout has now: read them again.\")"]],
+      at: "A10",
+      style: "caution",
+      rows: [
+        [
+          '=IF(STAIR.TOINCHES(Layout!B7)=STAIR.TOINCHES(B5),"","These treads were read on another run than Layout has now: read ' +
+            'them again.")',
+        ],
+      ],
     },
     { at: "A12", rows: [["=STAIR.TREADFIT(A4:G9,Layout!B8,Layout!B14,Layout!B15,Layout!B16,Layout!B9)"]] },
     { at: "A20", style: "label", rows: [["Ticket"]] },
     {
-      at: "A21", headings: true,
+      at: "A21",
+      headings: true,
       rows: [
         ["step", ...TICKET, "mitre", "leftSet", "rightSet"].map(words),
         [
-          "=A5:A9", ...TICKET.map((name) => `=STAIR.TAPE(INDEX(${spilled("step", "note")},0,${placesOf(TREADFIT, name).join()}))`),
-          `=ROUND(${spilled("mitre")},1)`, `=${spilled("leftSet")}`, `=${spilled("rightSet")}`,
+          "=A5:A9",
+          ...TICKET.map((name) => `=STAIR.TAPE(INDEX(${spilled("step", "note")},0,${placesOf(TREADFIT, name).join()}))`),
+          `=ROUND(${spilled("mitre")},1)`,
+          `=${spilled("leftSet")}`,
+          `=${spilled("rightSet")}`,
         ],
       ],
     },
     { at: "A27", style: "label", rows: [["Riser heights, from Cut plan"]] },
-    { at: "A28", headings: true, rows: [["step", "riser height", "on the tape"], ["='Cut plan'!A5:A18", "='Cut plan'!G5#", "=STAIR.TAPE(B29#)"]] },
-    { at: "E28", headings: true, rows: [["notch width", "notch height"], ["=STAIR.NOTCH(Layout!B19,Layout!B17,Layout!B18,\"1/32\")"]] },
+    {
+      at: "A28",
+      headings: true,
+      rows: [
+        ["step", "riser height", "on the tape"],
+        ["='Cut plan'!A5:A18", "='Cut plan'!G5#", "=STAIR.TAPE(B29#)"],
+      ],
+    },
+    { at: "E28", headings: true, rows: [["notch width", "notch height"], ['=STAIR.NOTCH(Layout!B19,Layout!B17,Layout!B18,"1/32")']] },
   ],
   [
     ...spillOf(TREADFIT, "A12", TREADS.length, { closure: THOUSANDTHS }),

@@ -44,15 +44,20 @@ const LAYOUT_ROWS = 45;
 export const layout = sheet(
   "Layout",
   "Layout",
-  "Type what is known of the stair in the yellow cells; out comes every size that follows from it. Try 9 for the run in B7 and walk through the sheets.",
+  "Type what is known of the stair in the yellow cells; out comes every size that follows from it. Try 9 for the run in B7 and " +
+    "walk through the sheets.",
   [
     { at: "A4", headings: true, labels: true, inputs: [1], formats: { 1: TYPED_LENGTH }, rows: STAIR },
     { at: "D4", rows: [["=STAIR.LAYOUT(A4:B33)"]] },
-    { at: "H4", headings: true, rows: [["on the tape"], ...Array.from({ length: LAYOUT_ROWS }, (_, row) => [`=IF(F${row + 5}="in",STAIR.TAPE(E${row + 5}),"")`])] },
+    {
+      at: "H4",
+      headings: true,
+      rows: [["on the tape"], ...Array.from({ length: LAYOUT_ROWS }, (_, row) => [`=IF(F${row + 5}="in",STAIR.TAPE(E${row + 5}),"")`])],
+    },
     { at: "J4", rows: [["=STAIR.STORYPOLE(B5,B6)"]] },
     { at: "P4", rows: [["=STAIR.SKIRT(D4#)"]] },
     { at: "P12", rows: [["=STAIR.RAIL(D4#)"]] },
-    { at: "P19", headings: true, rows: [["balusters of 1 1/4 in to a run", "clear gap"], ["=STAIR.BALUSTERS(B7,\"1 1/4\",,TRUE)"]] },
+    { at: "P19", headings: true, rows: [["balusters of 1 1/4 in to a run", "clear gap"], ['=STAIR.BALUSTERS(B7,"1 1/4",,TRUE)']] },
   ],
   [
     ...spillOf(LAYOUT, "D4", LAYOUT_ROWS),

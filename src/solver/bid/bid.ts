@@ -32,7 +32,8 @@ export interface BidRow {
 
 const NOTHING = new Exact(0);
 
-const sum = (costs: readonly Cost[]): Exact => costs.reduce((total, { cost }) => (cost === undefined ? total : total.plus(cents(cost))), NOTHING);
+const sum = (costs: readonly Cost[]): Exact =>
+  costs.reduce((total, { cost }) => (cost === undefined ? total : total.plus(cents(cost))), NOTHING);
 
 /** Costs that a cell left empty may hide: a host may hand over 0 for it. */
 const blankNote = (costs: readonly Cost[]): string => {

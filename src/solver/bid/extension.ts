@@ -3,7 +3,17 @@ import { goodsKey, LABOUR } from "../goods/goods-key";
 import { EACH, goodsUnit, isTime } from "../goods/goods-unit";
 import { blankNote, INCLUDED, isIncluded } from "../goods/meant-nothing";
 import { joinedNotes, suspectNote } from "../goods/near-names";
-import { amountFor, figuresFor, isListed, type Listed, listedFigure, type NoFigure, notListed, type PerUnitList, type Wanted } from "../goods/per-unit-list";
+import {
+  amountFor,
+  figuresFor,
+  isListed,
+  type Listed,
+  listedFigure,
+  type NoFigure,
+  notListed,
+  type PerUnitList,
+  type Wanted,
+} from "../goods/per-unit-list";
 import { Exact, exact } from "../length/exact";
 import { type Problem, problem } from "../problem";
 import { cents } from "./cents";
@@ -40,7 +50,8 @@ export interface ExtendedRow<Bad> {
   readonly bad?: Bad | Problem<NoPrice>;
 }
 
-const isProblemOf = (found: unknown, code: NoPrice): boolean => typeof found === "object" && found !== null && "problem" in found && found.problem === code;
+const isProblemOf = (found: unknown, code: NoPrice): boolean =>
+  typeof found === "object" && found !== null && "problem" in found && found.problem === code;
 
 /** What an hour costs: an item's own price for time, or the price of labour; a price without a unit may be meant for either. */
 const priceOfTime = <Bad>(list: PerUnitList<Bad>, wanted: Wanted): Listed | Problem<NoPrice> | Bad | undefined => {
@@ -66,7 +77,10 @@ const NOTHING = new Exact(0);
 const noteOfNothing = (quantity: number | undefined, { isBlank }: Listed): string =>
   blankNote([...(quantity === undefined ? ["quantity"] : []), ...(isBlank ? ["price"] : [])], false, "costs nothing here");
 
-/** Every quantity times its price, to the cent, row by row; what is included says so in place of its price; a row without a price or that could not be read keeps its reason. */
+/**
+ * Every quantity times its price, to the cent, row by row; what is included says so in place of its price; a row without a price or that
+ * could not be read keeps its reason.
+ */
 export const extension = <Bad>(
   quantities: readonly (Quantity | BadRow<Bad>)[],
   prices: readonly (Price | BadRow<Bad>)[],

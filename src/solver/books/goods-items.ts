@@ -31,8 +31,15 @@ export interface PlannedGoods extends BoughtGoods {
 export type UsedGoods = Goods;
 
 export type ReconcileProblem =
-  | "units-differ" | "unit-is-empty" | "bought-without-price" | "planned-half-without-price" | "money-without-quantity" | "quantity-of-money"
-  | "planned-nothing-for-money" | "price-and-cost-differ" | "cost-against-quantity";
+  | "units-differ"
+  | "unit-is-empty"
+  | "bought-without-price"
+  | "planned-half-without-price"
+  | "money-without-quantity"
+  | "quantity-of-money"
+  | "planned-nothing-for-money"
+  | "price-and-cost-differ"
+  | "cost-against-quantity";
 
 type TableName = "planned" | "bought" | "used";
 
@@ -95,7 +102,8 @@ interface GoodsTable<Row extends Goods> {
 type Articles = ReadonlyMap<string, Article>;
 
 /**
- * Items by key, each in the unit of its first row. A table that gives no unit at all counts pieces; elsewhere an empty unit is one only where
+ * Items by key, each in the unit of its first row. A table that gives no unit at all counts pieces; elsewhere an empty unit is one only
+ * where
  * every row of the item leaves it empty.
  */
 const articlesOf = (tables: readonly GoodsTable<Goods>[]): Articles | Problem<ReconcileProblem> => {
@@ -104,12 +112,19 @@ const articlesOf = (tables: readonly GoodsTable<Goods>[]): Articles | Problem<Re
     return table.rows.map((row) => ({ ...row, key: keyOf(row), table: table.table, hasUnits }));
   });
   const units = firstBy(rows.flatMap(({ key, unit }) => (unit === "" ? [] : [[key, unit] as const])));
-  const articles = firstBy(rows.map(({ key, item, unit }) => [key, articleOf(String(item), units.has(key) ? unit || EACH.name : "")] as const));
+  const articles = firstBy(
+    rows.map(({ key, item, unit }) => [key, articleOf(String(item), units.has(key) ? unit || EACH.name : "")] as const),
+  );
   const inOrder = new Map(rows.map(({ key }) => [key, articles.get(key)!]));
   const unitless = rows.find(({ key, unit, hasUnits }) => unit === "" && hasUnits && units.has(key) && !articles.get(key)!.isMoney);
   return unitless === undefined
     ? inOrder
-    : problem("unit-is-empty", { table: unitless.table, item: articles.get(unitless.key)!.name, row: unitless.row, other: units.get(unitless.key)! });
+    : problem("unit-is-empty", {
+        table: unitless.table,
+        item: articles.get(unitless.key)!.name,
+        row: unitless.row,
+        other: units.get(unitless.key)!,
+      });
 };
 
 const opposed = (quantity: Exact, money: Exact): boolean => quantity.times(money).isNegative() && !quantity.isZero() && !money.isZero();
@@ -126,10 +141,17 @@ const costOf = ({ isMoney }: Article, row: BoughtGoods, table: TableName): Exact
   }
   const money = row.cost.isZero() ? priced : row.cost;
   if (opposed(quantity, money)) {
-    return problem("cost-against-quantity", { ...facts, quantity: row.quantity, cost: money.toString(), instead: money.negated().toString() });
+    return problem("cost-against-quantity", {
+      ...facts,
+      quantity: row.quantity,
+      cost: money.toString(),
+      instead: money.negated().toString(),
+    });
   }
   const isOff = !row.cost.isZero() && !row.price.isZero() && priced.minus(row.cost).abs().gt(HALF_A_CENT.times(quantity.abs().plus(1)));
-  return isOff ? problem("price-and-cost-differ", { ...facts, price: row.price.toString(), quantity: row.quantity, cost: row.cost.toString() }) : cents(money);
+  return isOff
+    ? problem("price-and-cost-differ", { ...facts, price: row.price.toString(), quantity: row.quantity, cost: row.cost.toString() })
+    : cents(money);
 };
 
 const isLineal = (row: PlannedGoods): boolean => {
@@ -139,12 +161,18 @@ const isLineal = (row: PlannedGoods): boolean => {
 };
 
 /** How many of the item's own unit a row is; board feet become pieces by the board feet a planned piece takes. */
-const inUnitOf = (article: Article, { quantity, unit: text, row }: Goods, table: TableName, plan?: Plan): Exact | Problem<ReconcileProblem> => {
+const inUnitOf = (
+  article: Article,
+  { quantity, unit: text, row }: Goods,
+  table: TableName,
+  plan?: Plan,
+): Exact | Problem<ReconcileProblem> => {
   const amount = exact(quantity);
   if (article.isMoney || article.unit === undefined) return amount;
   const unit = text === "" ? EACH : goodsUnit(text);
   if (isConvertible(unit, article.unit)) return converted(amount, unit, article.unit);
-  if (plan !== undefined && isBoardFeet(unit) && inBoardFeet(plan) && !plan.planned.isZero()) return amount.times(unit.size).times(plan.planned).div(plan.gross);
+  if (plan !== undefined && isBoardFeet(unit) && inBoardFeet(plan) && !plan.planned.isZero())
+    return amount.times(unit.size).times(plan.planned).div(plan.gross);
   return text === ""
     ? problem("unit-is-empty", { table, item: article.name, row, other: article.unitText })
     : problem("units-differ", { table, item: article.name, row, unit: text, other: article.unitText });
@@ -177,7 +205,10 @@ interface CountedPlan extends Counted {
   readonly row: PlannedGoods;
 }
 
-const plannedRows = (articles: Articles, rows: readonly PlannedGoods[]): ReadonlyMap<string, readonly CountedPlan[]> | Problem<ReconcileProblem> => {
+const plannedRows = (
+  articles: Articles,
+  rows: readonly PlannedGoods[],
+): ReadonlyMap<string, readonly CountedPlan[]> | Problem<ReconcileProblem> => {
   const isPriced = firstBy(rows.flatMap((row) => (row.quantity === 0 && !hasPrice(row) ? [] : [[keyOf(row), hasPrice(row)] as const])));
   return allCounted(rows, (row, key): CountedPlan | undefined | Problem<ReconcileProblem> => {
     const article = articles.get(key)!;
@@ -185,7 +216,9 @@ const plannedRows = (articles: Articles, rows: readonly PlannedGoods[]): Readonl
     if (cost === undefined || isProblem(cost)) return cost;
     const amount = inUnitOf(article, row, "planned");
     if (isProblem(amount)) return amount;
-    return isPriced.get(key) === hasPrice(row) ? { key, amount, cost, row } : problem("planned-half-without-price", { item: article.name, row: row.row });
+    return isPriced.get(key) === hasPrice(row)
+      ? { key, amount, cost, row }
+      : problem("planned-half-without-price", { item: article.name, row: row.row });
   });
 };
 
@@ -217,17 +250,24 @@ const usedRow = (item: PlannedItem, row: UsedGoods, key: string): Counted | unde
 };
 
 /**
- * The items of three tables, in the order they first stand in, with the sums of their rows. Without `used`, all that was bought was used. What is
+ * The items of three tables, in the order they first stand in, with the sums of their rows. Without `used`, all that was bought was used.
+ * What is
  * wrong with the plan comes first, then with what was bought and used.
  */
 export const goodsItems = (
   planned: readonly PlannedGoods[], bought: readonly BoughtGoods[], used: readonly UsedGoods[] | undefined,
 ): readonly Item[] | Problem<ReconcileProblem> => {
-  const articles = articlesOf([{ table: "planned", rows: planned }, { table: "bought", rows: bought }, { table: "used", rows: used ?? [] }]);
+  const articles = articlesOf([
+    { table: "planned", rows: planned },
+    { table: "bought", rows: bought },
+    { table: "used", rows: used ?? [] },
+  ]);
   if (isProblem(articles)) return articles;
   const plan = plannedRows(articles, planned);
   if (isProblem(plan)) return plan;
-  const items = new Map([...articles].map(([key, article]): [string, PlannedItem] => [key, { ...article, ...planOf(plan.get(key) ?? []) }]));
+  const items = new Map(
+    [...articles].map(([key, article]): [string, PlannedItem] => [key, { ...article, ...planOf(plan.get(key) ?? []) }]),
+  );
   const costly = [...items.values()].find((item) => item.planned.isZero() && !item.plannedCost.isZero() && !item.isMoney);
   if (costly !== undefined) return problem("planned-nothing-for-money", { item: costly.name, cost: costly.plannedCost.toString() });
   const boughtRows = allCounted(bought, (row, key) => boughtRow(items.get(key)!, row, key));

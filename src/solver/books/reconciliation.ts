@@ -2,7 +2,17 @@ import { cents } from "../bid/cents";
 import { type GoodsName, joinedNotes, type NearName, nearNames, suspectNote } from "../goods/near-names";
 import { Exact } from "../length/exact";
 import { isProblem, type Problem } from "../problem";
-import { type BoughtGoods, goodsItems, inBoardFeet, type Item, type PlannedGoods, type ReconcileProblem, sum, type UsedGoods, ZERO } from "./goods-items";
+import {
+  type BoughtGoods,
+  goodsItems,
+  inBoardFeet,
+  type Item,
+  type PlannedGoods,
+  type ReconcileProblem,
+  sum,
+  type UsedGoods,
+  ZERO,
+} from "./goods-items";
 
 export interface Reconciled {
   readonly item: string;
@@ -50,7 +60,8 @@ const noteOf = (item: Item): string => {
 type Variances = Pick<Reconciled, "priceVariance" | "usageVariance" | "scope" | "onTheRack">;
 
 /**
- * Where the difference between plan and money went: differences between amounts in cents, so that they tie to the cent. What was not planned is
+ * Where the difference between plan and money went: differences between amounts in cents, so that they tie to the cent. What was not
+ * planned is
  * counted at the price paid, what was planned at the planned price.
  */
 const variancesOf = (item: Item): Variances => {
@@ -66,7 +77,12 @@ const variancesOf = (item: Item): Variances => {
   }
   if (bought.isZero() && used.isZero()) return { ...none, priceVariance: spent, scope: plannedCost.negated() };
   const [boughtAtPlan, usedAtPlan] = [bought, used].map((quantity) => cents(quantity.times(plannedCost).div(planned))) as [Exact, Exact];
-  return { ...none, priceVariance: spent.minus(boughtAtPlan), usageVariance: usedAtPlan.minus(plannedCost), onTheRack: boughtAtPlan.minus(usedAtPlan) };
+  return {
+    ...none,
+    priceVariance: spent.minus(boughtAtPlan),
+    usageVariance: usedAtPlan.minus(plannedCost),
+    onTheRack: boughtAtPlan.minus(usedAtPlan),
+  };
 };
 
 const reconciled = (item: Item, near: NearName): Reconciled => {
@@ -107,8 +123,10 @@ const totalOf = (rows: readonly Reconciled[]): Reconciled => {
 };
 
 /**
- * Planned, bought and used goods by item: what was spent over plan is price variance on what was bought, usage variance on what was used, scope
- * (what was not planned, or planned and neither bought nor used), and what lies on the rack; the four add up to it exactly, row by row and in the
+ * Planned, bought and used goods by item: what was spent over plan is price variance on what was bought, usage variance on what was used,
+ * scope
+ * (what was not planned, or planned and neither bought nor used), and what lies on the rack; the four add up to it exactly, row by row and
+ * in the
  * total, with nothing put in to balance. Without `used`, all that was bought was used.
  */
 export const reconciliation = (
@@ -118,7 +136,8 @@ export const reconciliation = (
   if (isProblem(items)) return items;
   const tables = { planned, bought, used: used ?? [] };
   const near = nearNames(Object.entries(tables).flatMap(([table, rows]) => rows.map(({ item, row }): GoodsName => ({ item, row, table }))));
-  const isThere = (item: Item): boolean => [item.planned, item.plannedCost, item.bought, item.spent, item.used].some((amount) => !amount.isZero());
+  const isThere = (item: Item): boolean =>
+    [item.planned, item.plannedCost, item.bought, item.spent, item.used].some((amount) => !amount.isZero());
   const rows = items.filter(isThere).map((item) => reconciled(item, near));
   return [...rows, totalOf(rows)];
 };

@@ -26,7 +26,8 @@ const NO_LIMIT = "none";
 
 const isLengthUnit = (limit: Limit): boolean => limit.unit === "in" || limit.unit === "mm" || limit.unit === "cm";
 
-const unreadable = ({ item }: Limit, given: string | number): Problem<AmendmentProblem> => problem("amended-limit-unreadable", { item, given });
+const unreadable = ({ item }: Limit, given: string | number): Problem<AmendmentProblem> =>
+  problem("amended-limit-unreadable", { item, given });
 
 /** Only the lower end of a range may be 0, as it is for a nosing of 0 to 25 mm. */
 type Least = "positive" | "zero";
@@ -84,9 +85,17 @@ const amendedRule = (rule: Rule, limit: Limit, given: string | number, unit: Uni
   if (rule.comparator === "table") {
     const [first, ...others] = rule.rows;
     const amended = amendedRule(first.rule, limit, given, unit);
-    return isProblem(amended) ? amended : { ...rule, rows: [{ ...first, rule: amended }, ...others.map((row) => ({ ...row, rule: amended }))] };
+    return isProblem(amended)
+      ? amended
+      : { ...rule, rows: [{ ...first, rule: amended }, ...others.map((row) => ({ ...row, rule: amended }))] };
   }
-  if (rule.comparator === "prohibited" || rule.comparator === "shown" || rule.comparator === "required" || rule.comparator === "alike" || rule.comparator === "person") {
+  if (
+    rule.comparator === "prohibited" ||
+    rule.comparator === "shown" ||
+    rule.comparator === "required" ||
+    rule.comparator === "alike" ||
+    rule.comparator === "person"
+  ) {
     return problem("not-amendable", { item: limit.item, given });
   }
   const value = typed(given, limit, unit);
@@ -111,7 +120,8 @@ const isAtMost = (one: Figure, other: Figure): boolean => sizeOf(one).lte(sizeOf
 const isLooser = (rule: Rule, amended: Rule): boolean => {
   if (rule.comparator === "min" && amended.comparator === "min") return isAtMost(amended.min, rule.min);
   if (rule.comparator === "max" && amended.comparator === "max") return isAtMost(rule.max, amended.max);
-  if (rule.comparator === "range" && amended.comparator === "range") return isAtMost(amended.min, rule.min) && isAtMost(rule.max, amended.max);
+  if (rule.comparator === "range" && amended.comparator === "range")
+    return isAtMost(amended.min, rule.min) && isAtMost(rule.max, amended.max);
   if (rule.comparator === "slope" && amended.comparator === "slope") return rule.rise * amended.run <= amended.rise * rule.run;
   if (rule.comparator === "uniformity" && amended.comparator === "uniformity") return isAtMost(rule.tolerance, amended.tolerance);
   if (rule.comparator === "sphere" && amended.comparator === "sphere") return isAtMost(rule.sphere, amended.sphere);
@@ -120,7 +130,8 @@ const isLooser = (rule: Rule, amended: Rule): boolean => {
 };
 
 /**
- * What is left of the figures a code puts in place of a limit in some cases. A tighter limit of the authority stands alone; where it is looser,
+ * What is left of the figures a code puts in place of a limit in some cases. A tighter limit of the authority stands alone; where it is
+ * looser,
  * what the code allows in such a case is still allowed.
  */
 const exceptionsInForce = (limit: Limit, amended: Rule): Limit["exceptions"] =>
@@ -132,10 +143,12 @@ const exceptionsInForce = (limit: Limit, amended: Rule): Limit["exceptions"] =>
 
 const NO_AUTHORITY = "authority not given";
 
-const printedText = (limit: Limit): string => (NUMBER.test(limit.text) || /^[\d /]+$/.test(limit.text) ? `${limit.text} ${limit.unit}` : limit.text);
+const printedText = (limit: Limit): string =>
+  NUMBER.test(limit.text) || /^[\d /]+$/.test(limit.text) ? `${limit.text} ${limit.unit}` : limit.text;
 
 /**
- * A code with the local authority's limits in place of its own, tighter or looser, each marked with the authority. Bare numbers are in `unit`.
+ * A code with the local authority's limits in place of its own, tighter or looser, each marked with the authority. Bare numbers are in
+ * `unit`.
  */
 export const amendedProfile = (
   profile: CodeProfile, amendments: readonly Amendment[], unit: Unit,
@@ -161,9 +174,13 @@ export const amendedProfile = (
     if (isProblem(rule)) return rule as Problem<AmendmentProblem>;
     const { printedMillimetres: _rounded, ...rest } = limit;
     limits.push({
-      ...rest, rule,
+      ...rest,
+      rule,
       exceptions: exceptionsInForce(limit, rule),
-      amendment: { authority: amendment.authority.trim() === "" ? NO_AUTHORITY : amendment.authority.trim(), insteadOf: printedText(limit) },
+      amendment: {
+        authority: amendment.authority.trim() === "" ? NO_AUTHORITY : amendment.authority.trim(),
+        insteadOf: printedText(limit),
+      },
     });
   }
   return { ...profile, limits };

@@ -7,14 +7,33 @@ import { coverage, limitsOn, TOPIC_NAMES, TOPICS } from "./coverage";
 import { type CodeFacts, FACT_LABELS, type FactName, type Step } from "./fact-labels";
 import { type Finding, finding, isReached, type Outcome } from "./finding";
 import { conditionsIn, decidingQuestions, type OpenQuestion, openQuestions, takenWords, waysToAnswer } from "./open-question";
-import { type CodeProfile, type Condition, type Figure, figure, type Limit, type Measure, type OutOfScope, type PublishedUnit, type Rule } from "./profile";
+import {
+  type CodeProfile,
+  type Condition,
+  type Figure,
+  figure,
+  type Limit,
+  type Measure,
+  type OutOfScope,
+  type PublishedUnit,
+  type Rule,
+} from "./profile";
 import { labelsToEnter } from "./labels-to-enter";
 import { labelsOf } from "./reading";
 import { HAS_WINDERS } from "./record/stair-conditions";
 
 /** Hardest first, as they are counted in one of the last rows. What nobody gave, a size or an answer, neither passes nor fails a stair. */
 export const VERDICTS = [
-  "fail", "judge", "assumed: would fail", "not on file", "not given", "caution", "assumed: would pass", "pass", "no limit", "does not apply",
+  "fail",
+  "judge",
+  "assumed: would fail",
+  "not on file",
+  "not given",
+  "caution",
+  "assumed: would pass",
+  "pass",
+  "no limit",
+  "does not apply",
 ] as const;
 
 export type Verdict = (typeof VERDICTS)[number];
@@ -114,7 +133,8 @@ const setting = (limit: Limit, ask: Ask, evaluate: (rule: Rule) => Finding, fact
   for (const { when, words, then } of limit.exceptions) {
     const { truth, labels } = ask(when);
     // An exception whose own rule would fail the stair too excuses nothing.
-    if (truth === "unknown" && (typeof then === "string" || evaluate(then).outcome !== "breaks")) doubts.push(`exception: ${words}${toDecide(labels)}`);
+    if (truth === "unknown" && (typeof then === "string" || evaluate(then).outcome !== "breaks"))
+      doubts.push(`exception: ${words}${toDecide(labels)}`);
     else if (truth === "yes" && then === "judge") doubts.push(`exception: ${words}`);
     else if (truth === "yes" && then === "does not apply") return { ...outside(`exception: ${words}`), elsewhere: isOfKind(when) };
     else if (truth === "yes" && typeof then !== "string") {
@@ -178,7 +198,8 @@ const judgedRow = (limit: Limit, ask: Ask, evaluate: (rule: Rule) => Finding, fa
   const found = evaluate(rule);
   const verdict = outside !== "" ? "does not apply" : unlimited.includes(limit) ? "no limit" : verdictOf(limit, found, doubts);
   const unitName = UNIT_NAMES[limit.unit];
-  const amended = limit.amendment === undefined ? [] : [`amended by ${limit.amendment.authority}, in place of ${limit.amendment.insteadOf}`];
+  const amended =
+    limit.amendment === undefined ? [] : [`amended by ${limit.amendment.authority}, in place of ${limit.amendment.insteadOf}`];
   const judged = [
     ...found.notes,
     ...(found.given === undefined ? [] : assumedNotes(rule, facts.assumed)),
@@ -211,7 +232,8 @@ const WEIGHT: readonly (Verdict | "")[] = ["fail", "not given", "judge", "cautio
 const ASSUMED: Readonly<Partial<Record<Verdict | "", Verdict>>> = { pass: "assumed: would pass", fail: "assumed: would fail" };
 
 /**
- * A row that reads otherwise under another answer to a question nobody answered neither passes nor fails: it says what is assumed and which label to
+ * A row that reads otherwise under another answer to a question nobody answered neither passes nor fails: it says what is assumed and which
+ * label to
  * give. Where the limit is not asked at all but for another answer, it stands as that answer has it, and without a size it is not given.
  */
 const weighed = (taken: Judged, questions: readonly OpenQuestion[], under: (answers: Partial<CodeFacts>) => Judged): Judged => {
@@ -266,14 +288,26 @@ const notOnFile = (profile: CodeProfile, rows: readonly Judged[], hasWinders: bo
     const why = found.length === 0
       ? `whether ${profile.title.replace(/ \(.*\)$/, "")}, ${profile.edition}, limits this is not on file`
       : "the limits on file are for another kind of stair";
-    return [{
-      item: topic, given: "", limit: "not on file", margin: "", unit: "", verdict: "not on file", clause: "", sourceStatus: "not yet checked",
-      note: `${why}; look it up in the code${topic === "winders" ? `, as ${WINDER_LABELS}` : ""}`,
-    } as const];
+    return [
+      {
+        item: topic,
+        given: "",
+        limit: "not on file",
+        margin: "",
+        unit: "",
+        verdict: "not on file",
+        clause: "",
+        sourceStatus: "not yet checked",
+        note: `${why}; look it up in the code${topic === "winders" ? `, as ${WINDER_LABELS}` : ""}`,
+      } as const,
+    ];
   });
 
 /** A row as it stands in the table, nothing said twice. */
-const rowOf = ({ elsewhere: _elsewhere, open: _open, notes, inUnit, ...row }: Judged): CheckRow => ({ ...row, note: [...new Set([...notes, ...inUnit])].join("; ") });
+const rowOf = ({ elsewhere: _elsewhere, open: _open, notes, inUnit, ...row }: Judged): CheckRow => ({
+  ...row,
+  note: [...new Set([...notes, ...inUnit])].join("; "),
+});
 
 const NOBODY: Readonly<Partial<Record<string, string>>> = {};
 
@@ -314,7 +348,9 @@ const judgedRows = (facts: CodeFacts, inForce: CodeProfile, steps: readonly Step
     const rule = limitOf(item)?.rule;
     return rule !== undefined && "of" in rule && rule.comparator !== "uniformity" && rule.comparator !== "alike" ? [labelsOf(rule.of)] : [];
   };
-  const given = new Set((Object.keys(FACT_LABELS) as FactName[]).filter((fact) => facts[fact] !== undefined).map((fact) => FACT_LABELS[fact].label));
+  const given = new Set(
+    (Object.keys(FACT_LABELS) as FactName[]).filter((fact) => facts[fact] !== undefined).map((fact) => FACT_LABELS[fact].label),
+  );
   const unlimited = TOPIC_NAMES.flatMap((topic) => (coverage(topic, inForce) === "none in this code" ? limitsOn(topic, inForce) : []));
   return inForce.limits.map((limit) => {
     // A rule without conditions finds the same whatever the answers are.
@@ -344,15 +380,22 @@ const USUAL = "the usual stair: stair kind standard, without winders, unless sta
 /** What the check takes as so, in one row: the questions on which rows turn, and what is usual. */
 const taken = (judged: readonly Judged[], { stairKind }: CodeFacts, hasWinders: boolean): readonly CheckRow[] => {
   const words = takenWords(judged.flatMap((row) => row.open)).join(", ");
-  const open = words === "" ? "" : `${words}: nobody gave ${words.includes(",") ? "these" : "this"}; a row that turns on it reads assumed or not given until its label is given`;
+  const open =
+    words === ""
+      ? ""
+      : `${words}: nobody gave ${words.includes(",") ? "these" : "this"}; a row that turns on it reads assumed or not given until ` +
+        `its label is given`;
   const usual = stairKind === undefined && !hasWinders ? USUAL : "";
   return open === "" && usual === "" ? [] : [shownOnly("assumed", [open, usual].filter((part) => part !== "").join("; "))];
 };
 
 /**
- * Every limit of a code held against a stair and its measured steps, in the unit the code is printed in, exactly, the boundary passing. A value known
- * both as designed and as built is held at its worst reading; one that nobody gave decides nothing, nor does an answer to a question nobody answered. A row
- * for each topic that is not on file; the last rows say what is not checked, what is taken as so, which labels would tell more, how many rows have which verdict, which code it is
+ * Every limit of a code held against a stair and its measured steps, in the unit the code is printed in, exactly, the boundary passing. A
+ * value known
+ * both as designed and as built is held at its worst reading; one that nobody gave decides nothing, nor does an answer to a question nobody
+ * answered. A row
+ * for each topic that is not on file; the last rows say what is not checked, what is taken as so, which labels would tell more, how many
+ * rows have which verdict, which code it is
  * and what a check is worth.
  */
 export const codeCheck = (

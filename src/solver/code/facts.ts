@@ -12,7 +12,8 @@ const isNothing = (value: unknown): boolean => value === undefined || value === 
 const WANTED = "the headroom wanted; give opening and floor thickness for the one there is";
 
 /**
- * What a code check needs of a stair table: the layout's rise, run and headroom, and the labels that are only for the check. `marks` says which of the
+ * What a code check needs of a stair table: the layout's rise, run and headroom, and the labels that are only for the check. `marks` says
+ * which of the
  * labels were not given by anybody, as LAYOUT marks them; defaults of our own are marked with them.
  */
 export const facts = (given: StairFacts, unit: Unit, marks: Readonly<Record<string, string>> = {}): CodeFacts | Problem<StairProblem> => {

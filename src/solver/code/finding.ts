@@ -3,8 +3,18 @@ import { conditionLabels, conditionTruth, type Reached } from "./condition";
 import { FACT_LABELS, type CodeFacts, type Step } from "./fact-labels";
 import { sizeText } from "./size-text";
 import {
-  type Figure, type Limit, type Measure, type PublishedUnit, type RelationRule, type RequiredRule, type Rule, sizeOf, type TableRow, type Threshold,
-  UNIT_SIZE, type UniformityRule,
+  type Figure,
+  type Limit,
+  type Measure,
+  type PublishedUnit,
+  type RelationRule,
+  type RequiredRule,
+  type Rule,
+  sizeOf,
+  type TableRow,
+  type Threshold,
+  UNIT_SIZE,
+  type UniformityRule,
 } from "./profile";
 import { DESIGN, labelsOf, ofColumn, type Reading, readings, worst } from "./reading";
 
@@ -38,7 +48,11 @@ const least = (one: Exact, other: Exact): Exact => (one.lt(other) ? one : other)
 
 const holding = (margin: Exact): Outcome => (margin.isNegative() && !margin.isZero() ? "breaks" : "holds");
 
-const missing = (labels: string, limit: Exact | string): Finding => ({ outcome: "not given", limit, notes: [`give ${labels} to check this`] });
+const missing = (labels: string, limit: Exact | string): Finding => ({
+  outcome: "not given",
+  limit,
+  notes: [`give ${labels} to check this`],
+});
 
 /** A figure of another kind than the limit's unit, such as a rise beside a count of risers, stays in its own. */
 const unitFor = (printed: Figure, unit: PublishedUnit): PublishedUnit =>
@@ -72,7 +86,11 @@ const held = (
   if (reading === undefined) return missing(labelsOf(measure), limit);
   const inside = margin(reading.size);
   return {
-    outcome: holding(inside), given: inUnit(reading.size, unit), limit, margin: inUnit(inside, unit), notes: [words, ...whereOf(reading, all)],
+    outcome: holding(inside),
+    given: inUnit(reading.size, unit),
+    limit,
+    margin: inUnit(inside, unit),
+    notes: [words, ...whereOf(reading, all)],
   };
 };
 
@@ -106,7 +124,8 @@ const spreadOfNeighbours = (all: readonly Reading[], unit: PublishedUnit): { spr
   return {
     spread: apart(pair),
     notes: [
-      `worst neighbours are ${pair.lower.where} (${sizeText(pair.lower.size, unit)}) and ${pair.upper.where} (${sizeText(pair.upper.size, unit)})`,
+      `worst neighbours are ${pair.lower.where} (${sizeText(pair.lower.size, unit)}) and ${pair.upper.where} ` +
+        `(${sizeText(pair.upper.size, unit)})`,
     ],
   };
 };
@@ -235,7 +254,9 @@ const relation = (rule: RelationRule, stair: Stair, limit: Limit): Finding => {
     if (rule.sense === "exactly") return reading.minus(size).abs().neg();
     return rule.sense === "at least" ? reading.minus(size) : size.minus(reading);
   };
-  const what = isCapped ? "which is asked for at most" : `${rule.part === undefined ? "" : `${rule.part.of} `}the ${FACT_LABELS[other].label}`;
+  const what = isCapped
+    ? "which is asked for at most"
+    : `${rule.part === undefined ? "" : `${rule.part.of} `}the ${FACT_LABELS[other].label}`;
   const words = isCapped ? `${rule.sense} ${sizeText(size, unit)}, ${what}` : `${rule.sense} ${what}, ${sizeText(size, unit)}`;
   return held(stair, rule.of, unit, inUnit(size, unit), words, margin);
 };
@@ -344,10 +365,19 @@ export const finding = (rule: Rule, limit: Limit, stair: Stair): Finding => {
         return { spread, notes: [`${column}: ${sizeText(spread, unit)} apart`, ...notes] };
       });
       if (spreads.length === 0) {
-        return { outcome: "not given", limit: limit.text, notes: [`told only by measured steps: give a steps table with ${rule.of.join(" and ")} of at least two steps`] };
+        return {
+          outcome: "not given",
+          limit: limit.text,
+          notes: [`told only by measured steps: give a steps table with ${rule.of.join(" and ")} of at least two steps`],
+        };
       }
       const widest = spreads.map(({ spread }) => spread).reduce((one, other) => (one.gt(other) ? one : other));
-      return { outcome: "left to a person", given: inUnit(widest, unit), limit: limit.text, notes: [rule.sense, ...spreads.flatMap(({ notes }) => notes)] };
+      return {
+        outcome: "left to a person",
+        given: inUnit(widest, unit),
+        limit: limit.text,
+        notes: [rule.sense, ...spreads.flatMap(({ notes }) => notes)],
+      };
     }
     case "prohibited": {
       const present = conditionTruth(rule.present, stair.facts, stair.reached);

@@ -55,7 +55,9 @@ const figureOf = (rule: Rule): Figure | undefined => {
 
 /** The topic an item answers, in this code or another. */
 const topicOf = (item: string) =>
-  TOPIC_NAMES.find((topic) => labelKey(topic) === labelKey(item) || (TOPICS[topic] as readonly string[]).some((one) => labelKey(one) === labelKey(item)));
+  TOPIC_NAMES.find(
+    (topic) => labelKey(topic) === labelKey(item) || (TOPICS[topic] as readonly string[]).some((one) => labelKey(one) === labelKey(item)),
+  );
 
 const NONE = "none in this code";
 
@@ -63,7 +65,8 @@ const NONE = "none in this code";
 const mainRule = (rule: Rule): Rule => ("parts" in rule ? mainRule(rule.parts[0]) : rule);
 
 /**
- * The limit of a code on one item as it is published, without amendment, conditions and exceptions aside; two limits as text in `unit`. A table or a
+ * The limit of a code on one item as it is published, without amendment, conditions and exceptions aside; two limits as text in `unit`. A
+ * table or a
  * relation has no one figure and is refused with the way to read it.
  */
 export const limitInForce = (profile: CodeProfile, item: string, unit: Unit = "in"): LimitInForce | Problem<LimitProblem> => {

@@ -2,7 +2,8 @@ import { labelKey } from "./label-key";
 import type { CodeProfile, Limit } from "./profile";
 
 /**
- * Words for one quantity, of which codes and shops use one or another; with the rest of an item behind them too (`run public`, `going infrequent`).
+ * Words for one quantity, of which codes and shops use one or another; with the rest of an item behind them too (`run public`, `going
+ * infrequent`).
  * Common practice and the codes on file, no source.
  */
 const ONE_QUANTITY: readonly (readonly string[])[] = [

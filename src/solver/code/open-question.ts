@@ -11,7 +11,8 @@ export interface OpenQuestion {
 export type Answers = Readonly<Record<string, string>>;
 
 /**
- * Facts that are as usual unless the table says otherwise, as there are no winders unless it names some: the kind of stair and the shape of its
+ * Facts that are as usual unless the table says otherwise, as there are no winders unless it names some: the kind of stair and the shape of
+ * its
  * landing, and where a size was taken. Each takes the size as it stands for the ordinary place; none makes a limit easier by silence.
  */
 const isAsUsual = (fact: ChoiceFact): boolean => FACT_LABELS[fact].usual !== undefined;
@@ -51,12 +52,18 @@ export const openQuestions = ({ rule, applies, exceptions }: Limit, facts: CodeF
 /** Every way to answer the questions together; what is taken as so comes first. */
 export const waysToAnswer = (questions: readonly OpenQuestion[]): readonly Answers[] =>
   questions.reduce<readonly Answers[]>(
-    (ways, { fact, taken }) => [taken, ...(FACT_LABELS[fact].choices ?? []).filter((choice) => choice !== taken)].flatMap((choice) => ways.map((way) => ({ ...way, [fact]: choice }))),
+    (ways, { fact, taken }) =>
+      [taken, ...(FACT_LABELS[fact].choices ?? []).filter((choice) => choice !== taken)].flatMap((choice) =>
+        ways.map((way) => ({ ...way, [fact]: choice })),
+      ),
     [{}],
   );
 
 /** The questions whose answer alone, whatever the others are, changes what is found. */
-export const decidingQuestions = <Found>(questions: readonly OpenQuestion[], ways: readonly (readonly [Answers, Found])[]): readonly OpenQuestion[] => {
+export const decidingQuestions = <Found,>(
+  questions: readonly OpenQuestion[],
+  ways: readonly (readonly [Answers, Found])[],
+): readonly OpenQuestion[] => {
   const keyOf = (answers: Answers): string => questions.map(({ fact }) => answers[fact]).join("|");
   const found = new Map(ways.map(([answers, what]) => [keyOf(answers), what]));
   return questions.filter(({ fact, taken }) => ways.some(([answers, what]) => found.get(keyOf({ ...answers, [fact]: taken })) !== what));

@@ -34,10 +34,35 @@ import { ukAdkUtility } from "./profiles/uk-adk-utility";
 
 /** Every code that can be checked against, in the order users see. */
 export const PROFILES: readonly CodeProfile[] = [
-  irc2024, irc2021, irc2018, crc2025, ibc2024, ibc2021, ibc2018, osha191025, osha19261052, ada2010,
-  ukAdkPrivate, ukAdkUtility, ukAdkGeneral, ieTgdK, obc2024Part9, obcPart9, nbcCa2020, nbcCa2015, bc2024Part9, auNcc2022Class1, auNcc2022Vol1, as16572018,
-  nzD1as1, nzD1as1Secondary, nzD1as1Minor, nzD1as1Accessible,
-  din18065Dwelling, din18065General, tradeRules,
+  irc2024,
+  irc2021,
+  irc2018,
+  crc2025,
+  ibc2024,
+  ibc2021,
+  ibc2018,
+  osha191025,
+  osha19261052,
+  ada2010,
+  ukAdkPrivate,
+  ukAdkUtility,
+  ukAdkGeneral,
+  ieTgdK,
+  obc2024Part9,
+  obcPart9,
+  nbcCa2020,
+  nbcCa2015,
+  bc2024Part9,
+  auNcc2022Class1,
+  auNcc2022Vol1,
+  as16572018,
+  nzD1as1,
+  nzD1as1Secondary,
+  nzD1as1Minor,
+  nzD1as1Accessible,
+  din18065Dwelling,
+  din18065General,
+  tradeRules,
 ];
 
 interface Family {
@@ -59,7 +84,8 @@ export interface FoundCode {
 }
 
 /**
- * The code of that id, matched as labels are; a name without an edition is its newest one. What is not known is answered with the nearest of the same
+ * The code of that id, matched as labels are; a name without an edition is its newest one. What is not known is answered with the nearest
+ * of the same
  * family only: a stair at work is no stair in a house.
  */
 export const foundCode = (code: string): FoundCode | Problem<"unknown-code"> => {
@@ -70,7 +96,12 @@ export const foundCode = (code: string): FoundCode | Problem<"unknown-code"> => 
   const family = FAMILIES.find(({ name }) => key.startsWith(labelKey(name)));
   const newest = family?.hasEditions === true && labelKey(family.name) === key ? ofId(family.ids[0] ?? "") : undefined;
   if (newest !== undefined) return { profile: newest, isNewest: true };
-  const hint = family === undefined ? "" : labelKey(family.name) === key ? `say which: ${family.ids.join(" or ")}; ` : `nearest is "${nearestLabel(code, family.ids)}"; `;
+  const hint =
+    family === undefined
+      ? ""
+      : labelKey(family.name) === key
+        ? `say which: ${family.ids.join(" or ")}; `
+        : `nearest is "${nearestLabel(code, family.ids)}"; `;
   return problem("unknown-code", { code, hint, known: PROFILES.map(({ id }) => id).join(", ") });
 };
 

@@ -25,20 +25,36 @@ const residential = (state: string, edition: string): Pick<StateAmendments, "sta
 export const STATE_AMENDMENTS: readonly StateAmendments[] = [
   {
     ...residential("Connecticut", "2021"),
-    amendments: [{ ...RISER, clause: "R311.7.5.1" }, { ...TREAD, clause: "R311.7.5.2" }],
+    amendments: [
+      { ...RISER, clause: "R311.7.5.1" },
+      { ...TREAD, clause: "R311.7.5.2" },
+    ],
     remark: "existing stairs have smaller figures of their own",
   },
-  { ...residential("Montana", "2021"), amendments: [{ ...RISER, clause: "R311.7.5.1" }, { ...TREAD, clause: "R311.7.5.2" }] },
+  {
+    ...residential("Montana", "2021"),
+    amendments: [
+      { ...RISER, clause: "R311.7.5.1" },
+      { ...TREAD, clause: "R311.7.5.2" },
+    ],
+  },
   {
     ...residential("New Jersey", "2021"),
     amendments: [{ ...RISER, clause: "R311.7.5.1" }, { ...TREAD, clause: "R311.7.5.2" }, WINDER, HANDRAIL],
     remark: LEAST_HANDRAIL,
   },
-  { ...residential("New York", "2024"), amendments: [{ ...RISER, clause: "R318.7.5.1" }, { ...TREAD, clause: "R318.7.5.2" }] },
+  {
+    ...residential("New York", "2024"),
+    amendments: [
+      { ...RISER, clause: "R318.7.5.1" },
+      { ...TREAD, clause: "R318.7.5.2" },
+    ],
+  },
   {
     ...residential("North Carolina", "2021"),
     amendments: [
-      { ...RISER, clause: "R311.7.5.1" }, { ...TREAD, clause: "R311.7.5.2" },
+      { ...RISER, clause: "R311.7.5.1" },
+      { ...TREAD, clause: "R311.7.5.2" },
       { item: "winder tread depth any point", clause: "R311.7.5.2.1", limit: "4" },
     ],
     remark: "a top or bottom riser may differ from the next by 3/4 in (R311.7.5.1), which no row holds",
@@ -46,23 +62,30 @@ export const STATE_AMENDMENTS: readonly StateAmendments[] = [
   {
     ...residential("Ohio", "2018"),
     amendments: [
-      { ...RISER, clause: "R311.7.5.1" }, { ...TREAD, clause: "R311.7.5.2" },
+      { ...RISER, clause: "R311.7.5.1" },
+      { ...TREAD, clause: "R311.7.5.2" },
       { item: "flight vertical rise", clause: "R311.7.3", limit: "148 1/2" },
     ],
   },
   {
     ...residential("Oregon", "2021"),
     amendments: [
-      { item: "riser height", clause: "R311.7.5.1", limit: "8" }, { ...TREAD, clause: "R311.7.5.2" }, WINDER,
-      { item: "nosing exempt tread depth", clause: "R311.7.5.3", limit: "10" }, HANDRAIL,
+      { item: "riser height", clause: "R311.7.5.1", limit: "8" },
+      { ...TREAD, clause: "R311.7.5.2" },
+      WINDER,
+      { item: "nosing exempt tread depth", clause: "R311.7.5.3", limit: "10" },
+      HANDRAIL,
       { item: "guard opening stair side", clause: "R312.1.3", limit: "5" },
     ],
     remark: LEAST_HANDRAIL,
   },
   {
-    state: "Pennsylvania", code: "ibc-2021", source: "34 Pa. Code 403.21, on 1011.5.2 of the International Building Code, 2021",
+    state: "Pennsylvania",
+    code: "ibc-2021",
+    source: "34 Pa. Code 403.21, on 1011.5.2 of the International Building Code, 2021",
     amendments: [
-      { item: "riser height dwelling", clause: "1011.5.2", limit: "8 1/4" }, { item: "tread depth dwelling", clause: "1011.5.2", limit: "9" },
+      { item: "riser height dwelling", clause: "1011.5.2", limit: "8 1/4" },
+      { item: "tread depth dwelling", clause: "1011.5.2", limit: "9" },
     ],
   },
 ];

@@ -4,7 +4,10 @@ import type { ClosureLimits } from "./closure-notes";
 /** Divisions of the unit a tape usually shows. */
 const USUAL_TAPE: Readonly<Record<Unit, number>> = { in: 16, mm: 1 };
 
-/** Honest readings of a 1/16 tape close within 0.073 in in 95 of 100 steps, by trial on made-up flights, so twice a division passes without a word. */
+/**
+ * Honest readings of a 1/16 tape close within 0.073 in in 95 of 100 steps, by trial on made-up flights, so twice a division passes without
+ * a word.
+ */
 const DIVISIONS_ALLOWED = 2;
 /** A hand does not get finer with the tape: under this, one honest step in 30 would be flagged, by the same trial. */
 const FINEST_HAND = lengthOf(0.09375, "in");

@@ -33,7 +33,8 @@ const UNUSED: Readonly<Record<UnusedReading, (found: Checked) => string>> = {
 const limitOf = ({ closedBy, distance }: Checked, { most, division }: ClosureLimits): number =>
   closedBy === "angles" ? distance * Math.tan(GAUGE * RADIANS_PER_DEGREE) * Math.SQRT2 + division : most;
 
-const isTooLarge = (found: Checked, limits: ClosureLimits): boolean => found.closure !== undefined && Math.abs(found.closure) > limitOf(found, limits);
+const isTooLarge = (found: Checked, limits: ClosureLimits): boolean =>
+  found.closure !== undefined && Math.abs(found.closure) > limitOf(found, limits);
 
 /** Both edges longer by a quarter of the diagonals' closure, while it is small enough to be the tape's and not a misreading. */
 export const adjusted = (read: Corners, limits: ClosureLimits): Corners => {
@@ -62,7 +63,12 @@ export const closureNotes = (found: readonly (Checked | undefined)[], limits: Cl
     if (one.closure === undefined) notes.push(unchecked(one));
     else if (isTooLarge(one, limits)) {
       if (one.closedBy === "angles") notes.push("the lengths and the angles disagree: read this step again");
-      else notes.push(everyStep ? "every step is off by the same amount: is run the distance between the lines you measured?" : "the diagonals disagree: read this step again");
+      else
+        notes.push(
+          everyStep
+            ? "every step is off by the same amount: is run the distance between the lines you measured?"
+            : "the diagonals disagree: read this step again",
+        );
     }
     return notes.join("; ");
   });

@@ -58,7 +58,8 @@ const mean = (one: number | undefined, other: number | undefined): number | unde
 export const corners = (reading: CornerReading): Corners | Problem<CornerProblem> => {
   const { distance, at, diagonal, secondDiagonal, leftOffset } = reading;
   if (diagonal !== undefined && diagonal <= distance) return problem("diagonal-too-short", { diagonal, distance });
-  if (secondDiagonal !== undefined && secondDiagonal <= distance) return problem("second-diagonal-too-short", { diagonal: secondDiagonal, distance });
+  if (secondDiagonal !== undefined && secondDiagonal <= distance)
+    return problem("second-diagonal-too-short", { diagonal: secondDiagonal, distance });
   const [left, right] = [slope(reading.leftAngle), slope(reading.rightAngle)];
   const opening = left === undefined || right === undefined ? undefined : left + right;
   if (at !== undefined && opening === undefined) return problem("bar-without-angles", { at });

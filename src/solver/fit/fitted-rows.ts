@@ -25,14 +25,23 @@ export const fittedRows = <Reading extends Step, Fit, Bad extends string>(
   const fitted = readings.map(one);
   const notes = closureNotes(fitted.map((found) => ("problem" in found ? undefined : found.read)), closure);
   return fitted.map((found, row) =>
-    "problem" in found ? { step: readings[row]?.step, bad: found } : { ...found.fit, note: [found.unused, notes[row]].filter(Boolean).join("; ") },
+    "problem" in found
+      ? { step: readings[row]?.step, bad: found }
+      : { ...found.fit, note: [found.unused, notes[row]].filter(Boolean).join("; ") },
   );
 };
 
 /** What both ends of a piece meet: its own reading, or what the flight shares. */
-export const endsOf = (read: EndReadings, { openEnd, gap }: { readonly openEnd: OpenEnd; readonly gap: number }, past: number): { readonly left: End; readonly right: End } => {
+export const endsOf = (
+  read: EndReadings,
+  { openEnd, gap }: { readonly openEnd: OpenEnd; readonly gap: number },
+  past: number,
+): { readonly left: End; readonly right: End } => {
   const end = (side: "left" | "right"): End => ({
-    isOpen: isOpen(side, openEnd), lean: read[side].lean, gap: read[side].gap ?? gap, past: isOpen(side, openEnd) ? past : 0,
+    isOpen: isOpen(side, openEnd),
+    lean: read[side].lean,
+    gap: read[side].gap ?? gap,
+    past: isOpen(side, openEnd) ? past : 0,
   });
   return { left: end("left"), right: end("right") };
 };

@@ -43,7 +43,8 @@ interface Edges {
 const SQUARE = 90;
 
 /** Half of the right angle between nose and return, and half of what the skirt adds to it. */
-const heelFromToe = (angle: number, { returnWidth }: Returns): number => returnWidth * Math.tan(((SQUARE + angle) / 2) * RADIANS_PER_DEGREE);
+const heelFromToe = (angle: number, { returnWidth }: Returns): number =>
+  returnWidth * Math.tan(((SQUARE + angle) / 2) * RADIANS_PER_DEGREE);
 
 const oneReturn = (angle: number, returns: Returns) => {
   const { depth, overhang, returnWidth, backGap } = returns;
@@ -67,7 +68,13 @@ export const returnMarks = (angle: number, wallAngle: number, { back, front }: E
   const { past, inside, own } = oneReturn(angle, returns);
   const toe = front + past;
   const heel = toe - heelFromToe(angle, returns);
-  return { ...own, toe, heel, heelAtTheHook: heel - returns.returnWidth * Math.tan(wallAngle * RADIANS_PER_DEGREE), returnLine: back - inside };
+  return {
+    ...own,
+    toe,
+    heel,
+    heelAtTheHook: heel - returns.returnWidth * Math.tan(wallAngle * RADIANS_PER_DEGREE),
+    returnLine: back - inside,
+  };
 };
 
 /** Marks of two returns, each measured from the other. */

@@ -6,7 +6,10 @@ import { endCuts } from "./end-cuts";
 import { cutFigures, endsOf, type Fitted, fittedRows } from "./fitted-rows";
 import { unusedAtOpenEnds } from "./unused-at-open-ends";
 
-/** Readings of one riser at its back, in one unit; angles in degrees. A flare is a skirt's angle in plan, positive where it opens to the front. */
+/**
+ * Readings of one riser at its back, in one unit; angles in degrees. A flare is a skirt's angle in plan, positive where it opens to the
+ * front.
+ */
 export interface RiserReading {
   readonly step?: string | number;
   readonly height: number;
@@ -87,6 +90,9 @@ const one = (reading: RiserReading, piece: RiserPiece): Fitted<Omit<RiserFit, "n
   };
 };
 
-/** Cut lengths, angles and tilts of risers from tape readings, carried from the distance measured to the height of the piece, from the top down. */
+/**
+ * Cut lengths, angles and tilts of risers from tape readings, carried from the distance measured to the height of the piece, from the top
+ * down.
+ */
 export const riserFits = (readings: readonly RiserReading[], piece: RiserPiece): readonly (RiserFit | FailedRiserFit)[] =>
   fittedRows(readings, (reading) => one(reading, piece), piece.closure);

@@ -50,7 +50,8 @@ export interface TreadPiece {
   readonly closure: ClosureLimits;
 }
 
-export type FitProblem = CornerProblem | "edges-cross" | "no-distance" | "nothing-left" | "tapered" | "runs-disagree" | "no-depth-left" | "return-too-wide";
+export type FitProblem =
+  CornerProblem | "edges-cross" | "no-distance" | "nothing-left" | "tapered" | "runs-disagree" | "no-depth-left" | "return-too-wide";
 
 export interface TreadFit {
   readonly step: string | number | undefined;
@@ -117,8 +118,12 @@ const marked = (cuts: EndCuts, piece: TreadPiece, depth: number, backGap: number
 /** The blank: from end to end of the face and the underside, with what the returns stand out. */
 const blankLength = ({ places, leftUnder, rightUnder, leftAngle, rightAngle }: EndCuts, piece: TreadPiece): number => {
   const past = (angle: number): number => piece.overhang * Math.hypot(1, Math.tan(angle * RADIANS_PER_DEGREE));
-  const left = isOpen("left", piece.openEnd) ? Math.min(places.nearLeft, places.farLeft - past(leftAngle)) : Math.min(places.nearLeft, places.farLeft) - leftUnder;
-  const right = isOpen("right", piece.openEnd) ? Math.max(places.nearRight, places.farRight + past(rightAngle)) : Math.max(places.nearRight, places.farRight) + rightUnder;
+  const left = isOpen("left", piece.openEnd)
+    ? Math.min(places.nearLeft, places.farLeft - past(leftAngle))
+    : Math.min(places.nearLeft, places.farLeft) - leftUnder;
+  const right = isOpen("right", piece.openEnd)
+    ? Math.max(places.nearRight, places.farRight + past(rightAngle))
+    : Math.max(places.nearRight, places.farRight) + rightUnder;
   return right - left;
 };
 
@@ -157,7 +162,9 @@ const one = (reading: TreadReading, piece: TreadPiece): Fitted<Omit<TreadFit, "n
       depth,
       ...(main === undefined ? {} : { heel: main.heel, toe: main.toe, mitre: main.mitre, returnLength: main.outerEdge }),
       ...(read.closure === undefined ? {} : { closure: read.closure }),
-      ...(second === undefined ? {} : { leftHeel: second.heel, leftToe: second.toe, leftMitre: second.mitre, leftReturnLength: second.outerEdge }),
+      ...(second === undefined
+        ? {}
+        : { leftHeel: second.heel, leftToe: second.toe, leftMitre: second.mitre, leftReturnLength: second.outerEdge }),
       leftDepth: depth,
       rightDepth: depth,
       ...(main === undefined ? {} : { heelAtTheHook: main.heelAtTheHook, mitreLine: main.mitreLine, returnLine: main.returnLine }),

@@ -6,7 +6,9 @@ import { plainMarks } from "./plain-marks";
 /** The price row for every hour that has no price of its own. */
 export const LABOUR = "labour";
 
-const OWN: ReadonlyMap<string, string> = new Map([...Object.keys(TAKEOFF_ITEMS).map(words), LABOUR].map((name) => [wordKey(name), plainMarks(name)]));
+const OWN: ReadonlyMap<string, string> = new Map(
+  [...Object.keys(TAKEOFF_ITEMS).map(words), LABOUR].map((name) => [wordKey(name), plainMarks(name)]),
+);
 
 const OWN_KEYS: ReadonlySet<string> = new Set(OWN.values());
 
@@ -18,7 +20,8 @@ const asked = new Map<string, string>();
 const MOST_KEPT = 50_000;
 
 /**
- * What two spellings of one item share. An item of ours, of a closed list, is matched by its words; of every other item each mark counts, for
+ * What two spellings of one item share. An item of ours, of a closed list, is matched by its words; of every other item each mark counts,
+ * for
  * oak 4/4 is not oak 44: only case, spaces that part no numbers, and the several signs for one mark are alike.
  */
 export const goodsKey = (item: string | number): string => {

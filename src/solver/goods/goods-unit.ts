@@ -8,10 +8,12 @@ export interface GoodsUnit {
   readonly size: Exact;
 }
 
-const known = (name: string, measures: string, size: number | string, ...also: readonly string[]): readonly [GoodsUnit, readonly string[]] => [
-  { name, measures, size: new Exact(size) },
-  [name.replace(" ", ""), ...also],
-];
+const known = (
+  name: string,
+  measures: string,
+  size: number | string,
+  ...also: readonly string[]
+): readonly [GoodsUnit, readonly string[]] => [{ name, measures, size: new Exact(size) }, [name.replace(" ", ""), ...also]];
 
 const COUNTED = known("each", "count", 1, "ea", "pc", "piece", "no");
 
@@ -20,7 +22,24 @@ const KNOWN = [
   COUNTED,
   known("dozen", "count", 12, "doz", "dz"),
   known("in", "length", "25.4", "inch", "inches", '"', "''"),
-  known("ft", "length", "304.8", "foot", "feet", "'", "lf", "linft", "linfoot", "linfeet", "linealft", "linealfoot", "linealfeet", "linearft", "linearfoot", "linearfeet"),
+  known(
+    "ft",
+    "length",
+    "304.8",
+    "foot",
+    "feet",
+    "'",
+    "lf",
+    "linft",
+    "linfoot",
+    "linfeet",
+    "linealft",
+    "linealfoot",
+    "linealfeet",
+    "linearft",
+    "linearfoot",
+    "linearfeet",
+  ),
   known("yd", "length", "914.4", "yard"),
   known("m", "length", 1000, "metre", "meter", "lm", "linm", "linealmetre", "linearmetre", "linearmeter"),
   known("cm", "length", 10, "centimetre", "centimeter"),
@@ -34,7 +53,9 @@ const KNOWN = [
   known("minute", "time", 1, "min"),
 ];
 
-const UNITS: ReadonlyMap<string, GoodsUnit> = new Map(KNOWN.flatMap(([unit, spellings]) => spellings.map((spelling) => [spelling, unit] as const)));
+const UNITS: ReadonlyMap<string, GoodsUnit> = new Map(
+  KNOWN.flatMap(([unit, spellings]) => spellings.map((spelling) => [spelling, unit] as const)),
+);
 
 /** What a quantity counts where its table gives no unit at all: pieces. */
 export const [EACH] = COUNTED;

@@ -18,7 +18,9 @@ const TWO_SLIPS_FROM = 9;
 const FEWEST_LETTERS = 3;
 /** In longer names only marks are looked for. */
 const MOST_LETTERS = 64;
-/** Rests of all names together: of more than some 1,500 names, for which two slips would give more, the longest are looked at for one slip. */
+/**
+ * Rests of all names together: of more than some 1,500 names, for which two slips would give more, the longest are looked at for one slip.
+ */
 const MOST_RESTS = 250_000;
 /** Names looked at for one shared rest, and compared for one name: the work is bounded, whatever the names. */
 const MOST_SHARING = 16;
@@ -61,7 +63,9 @@ const slipsAllowedFor = (spellings: readonly Spelling[]): SlipsAllowed => {
 const isSlip = (one: Spelling, other: Spelling, slipsAllowed: SlipsAllowed): boolean => {
   if (one.numbers !== other.numbers) return false;
   const allowed = Math.min(slipsAllowed(one.letters.length), slipsAllowed(other.letters.length));
-  return allowed > 0 && Math.abs(one.letters.length - other.letters.length) <= allowed && slipsBetween(one.letters, other.letters, 1) <= allowed;
+  return (
+    allowed > 0 && Math.abs(one.letters.length - other.letters.length) <= allowed && slipsBetween(one.letters, other.letters, 1) <= allowed
+  );
 };
 
 /** An odd number whose powers spread letters over 32 bits. */
@@ -90,7 +94,8 @@ const rests = ({ letters, numbers }: Spelling, slipsAllowed: SlipsAllowed): read
   for (const letter of letters) begun.push((Math.imul(begun[begun.length - 1] ?? 0, SPREAD) + letter) | 0);
   const upTo = (index: number): number => begun[index] ?? 0;
   /** A hash that ends before letter `from`, carried on to letter `to`. */
-  const onwards = (hash: number, from: number, to: number): number => (Math.imul(hash, power(to - from)) + upTo(to) - Math.imul(upTo(from), power(to - from))) | 0;
+  const onwards = (hash: number, from: number, to: number): number =>
+    (Math.imul(hash, power(to - from)) + upTo(to) - Math.imul(upTo(from), power(to - from))) | 0;
   const hashes = [upTo(length)];
   // Of like letters in a row the first alone is taken out: the rest is the same.
   const isLikeLast = (index: number): boolean => index > 0 && letters[index] === letters[index - 1];
@@ -112,7 +117,9 @@ const slotOf = (hash: number, size: number): number => {
   return (mixed ^ (mixed >>> 15)) & (size - 1);
 };
 
-/** Numbers by hash, several under one: chains in flat lists, because there may be millions. The answer is by place, 0 where a chain ends. */
+/**
+ * Numbers by hash, several under one: chains in flat lists, because there may be millions. The answer is by place, 0 where a chain ends.
+ */
 interface Chains {
   readonly first: (hash: number) => number;
   readonly after: (place: number) => number;
@@ -203,8 +210,10 @@ const nearIn = ({ spellings, restsOfAll, placeOf, slipsAllowed, sharing, alike }
 };
 
 /**
- * Which of some names may mean the same goods as another: alike in letters and digits, or alike in their numbers and one slip of the hand apart,
- * two from nine letters on. Nothing is merged: who typed them decides. The work grows with the names, not with their pairs, and begins with the
+ * Which of some names may mean the same goods as another: alike in letters and digits, or alike in their numbers and one slip of the hand
+ * apart,
+ * two from nine letters on. Nothing is merged: who typed them decides. The work grows with the names, not with their pairs, and begins with
+ * the
  * first question.
  */
 export const nearNames = (names: readonly GoodsName[]): NearName => {

@@ -47,7 +47,9 @@ export interface PerUnitList<Bad> {
 const MOST_NAMED = 5;
 
 const isSameFigure = (one: Listed, other: Listed): boolean =>
-  one.unit === undefined || other.unit === undefined ? one.figure.eq(other.figure) : one.figure.times(other.unit.size).eq(other.figure.times(one.unit.size));
+  one.unit === undefined || other.unit === undefined
+    ? one.figure.eq(other.figure)
+    : one.figure.times(other.unit.size).eq(other.figure.times(one.unit.size));
 
 const agreed = (before: Agreed | undefined, listed: Listed): Agreed => {
   if (before === undefined) return { first: listed };
@@ -58,7 +60,10 @@ const unitKey = (unit: GoodsUnit): string => `${unit.measures} ${unit.size.toStr
 
 /** Figures found by item and unit, whatever the order and the number of the rows. */
 const perUnitList = <Bad>(rows: readonly (PerUnit | BadRow<Bad>)[]): PerUnitList<Bad> => {
-  const items = new Map<string, { forAnyUnit: Agreed | undefined; byUnit: Map<string, Agreed>; byMeasure: Map<string, Agreed>; unitTexts: string[] }>();
+  const items = new Map<
+    string,
+    { forAnyUnit: Agreed | undefined; byUnit: Map<string, Agreed>; byMeasure: Map<string, Agreed>; unitTexts: string[] }
+  >();
   const unreadable = new Map<string, Bad>();
   for (const row of rows) {
     if (isBadRow(row)) {
@@ -66,7 +71,12 @@ const perUnitList = <Bad>(rows: readonly (PerUnit | BadRow<Bad>)[]): PerUnitList
       continue;
     }
     const key = goodsKey(row.item);
-    const item = items.get(key) ?? { forAnyUnit: undefined, byUnit: new Map<string, Agreed>(), byMeasure: new Map<string, Agreed>(), unitTexts: [] };
+    const item = items.get(key) ?? {
+      forAnyUnit: undefined,
+      byUnit: new Map<string, Agreed>(),
+      byMeasure: new Map<string, Agreed>(),
+      unitTexts: [],
+    };
     items.set(key, item);
     const unit = row.unit === "" ? undefined : goodsUnit(row.unit);
     const listed = { figure: row.figure, unit, unitText: row.unit, isBlank: row.isBlank };
@@ -99,7 +109,11 @@ export const figuresFor = <Asking extends GoodsName & { readonly unit: string },
 });
 
 const named = ({ unitTexts, forAnyUnit }: Item): string => {
-  const texts = [...unitTexts.slice(0, MOST_NAMED), ...(unitTexts.length > MOST_NAMED ? ["others"] : []), ...(forAnyUnit === undefined ? [] : ["no unit"])];
+  const texts = [
+    ...unitTexts.slice(0, MOST_NAMED),
+    ...(unitTexts.length > MOST_NAMED ? ["others"] : []),
+    ...(forAnyUnit === undefined ? [] : ["no unit"]),
+  ];
   return texts.join(", ");
 };
 
@@ -113,12 +127,18 @@ export interface Wanted extends GoodsName {
 }
 
 /**
- * The figure for an item in a unit: for that unit, or for one that converts into it, or for any unit where the item has no other figure. Two that
+ * The figure for an item in a unit: for that unit, or for one that converts into it, or for any unit where the item has no other figure.
+ * Two that
  * differ are refused, never chosen between. Undefined where the item is in no row.
  */
 const inUnit = (item: Item, { item: name, unit: text, row, isOfPieces }: Wanted): Listed | Problem<NoFigure> => {
   const twoFigures = (first: Listed, other: Listed): Problem<NoFigure> =>
-    problem("two-figures", { item: String(name), unit: first.unitText || "any unit", first: first.figure.toString(), second: other.figure.toString() });
+    problem("two-figures", {
+      item: String(name),
+      unit: first.unitText || "any unit",
+      first: first.figure.toString(),
+      second: other.figure.toString(),
+    });
   const { forAnyUnit, byUnit, byMeasure } = item;
   if (forAnyUnit !== undefined && byUnit.size === 0) return settled(forAnyUnit, twoFigures);
   const unit = text === "" ? (isOfPieces ? EACH : undefined) : goodsUnit(text);
@@ -132,7 +152,10 @@ const inUnit = (item: Item, { item: name, unit: text, row, isOfPieces }: Wanted)
 };
 
 /** The figure of an item in a unit, or why there is none: what is wrong with its row, or that it is in none. */
-export const listedFigure = <Bad>({ items, unreadable }: PerUnitList<Bad>, wanted: Wanted): Listed | Problem<NoFigure> | Bad | undefined => {
+export const listedFigure = <Bad,>(
+  { items, unreadable }: PerUnitList<Bad>,
+  wanted: Wanted,
+): Listed | Problem<NoFigure> | Bad | undefined => {
   const key = goodsKey(wanted.item);
   const bad = unreadable.get(key);
   if (bad !== undefined) return bad;

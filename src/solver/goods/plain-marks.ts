@@ -17,7 +17,8 @@ const oneSign = (text: string): string =>
     .normalize("NFC");
 
 /**
- * One way of writing each mark, small letters, and spaces where they tell numbers apart: `4½ × 10` is `4 1/2x10`. Only a fraction sign alone is
+ * One way of writing each mark, small letters, and spaces where they tell numbers apart: `4½ × 10` is `4 1/2x10`. Only a fraction sign
+ * alone is
  * taken apart: NFKC over the whole text would make 41/2 of 4½.
  */
 export const plainMarks = (text: string): string =>

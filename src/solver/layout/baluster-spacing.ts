@@ -11,7 +11,8 @@ export interface BalusterSpacing {
 
 const spacing = (count: number, gap: Length, maxGap: Length): BalusterSpacing => ({ count, gap, touches: gap.eq(maxGap) });
 
-const atLeast = (whole: Exact, each: Exact, least: number): number => (whole.lte(0) ? least : Math.max(least, ceilingOfQuotient(whole, each)));
+const atLeast = (whole: Exact, each: Exact, least: number): number =>
+  whole.lte(0) ? least : Math.max(least, ceilingOfQuotient(whole, each));
 
 /** Fewest balusters in a clear opening with equal gaps, none over `maxGap`; a gap at either end. */
 export const balusterSpacing = (opening: Length, width: Length, maxGap: Length): BalusterSpacing | Problem<"no-room-for-balusters"> => {

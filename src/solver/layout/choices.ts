@@ -10,7 +10,8 @@ import { type Length, lengthOf, type Unit } from "../length/length";
 import { isProblem, type Problem, problem } from "../problem";
 import { pitch } from "./pitch";
 
-export type ChoiceVerdict = "pass" | "assumed: would pass" | "caution" | "judge" | "not on file" | "not given" | "assumed: would fail" | "fail";
+export type ChoiceVerdict =
+  "pass" | "assumed: would pass" | "caution" | "judge" | "not on file" | "not given" | "assumed: would fail" | "fail";
 
 /** One workable number of risers. */
 export interface Choice {
@@ -34,7 +35,16 @@ const STRIDE = lengthOf(25, "in");
 /** Without a code no run is planned under this: common practice, no source. */
 const USUAL_LEAST_RUN = lengthOf(10, "in");
 
-const ORDER: readonly ChoiceVerdict[] = ["pass", "assumed: would pass", "caution", "judge", "not on file", "not given", "assumed: would fail", "fail"];
+const ORDER: readonly ChoiceVerdict[] = [
+  "pass",
+  "assumed: would pass",
+  "caution",
+  "judge",
+  "not on file",
+  "not given",
+  "assumed: would fail",
+  "fail",
+];
 
 const leastRun = (profile: CodeProfile | undefined): Length => {
   const rule = profile === undefined ? undefined : namedLimit(profile, "tread depth")?.rule;
@@ -47,7 +57,8 @@ interface Found {
 }
 
 /**
- * The hardest word of the code's rows that the rise and the run decide, for a stair of the kind a check takes it for. Where those rows would read
+ * The hardest word of the code's rows that the rise and the run decide, for a stair of the kind a check takes it for. Where those rows
+ * would read
  * otherwise for another kind, the verdict is assumed, as it is in a check.
  */
 const verdictOf = (profile: CodeProfile | undefined, totalRise: Length, risers: number, rise: Length, run: Length, unit: Unit): Found => {
@@ -60,12 +71,15 @@ const verdictOf = (profile: CodeProfile | undefined, totalRise: Length, risers: 
   const hardest = (["fail", "judge", "caution"] as const).find((word) => wordOf(word).length > 0);
   const unknown = profile.isCode === false ? [] : (["rise", "run"] as const).filter((topic) => coverage(topic, profile) === "not on file");
   if (hardest !== "fail" && unknown.length > 0) return { verdict: "not on file", note: `not on file: ${unknown.join(", ")}` };
-  if (hardest === undefined && wordOf("pass").length === 0) return { verdict: "not given", note: "the code has no limit that rise and run decide" };
+  if (hardest === undefined && wordOf("pass").length === 0)
+    return { verdict: "not given", note: "the code has no limit that rise and run decide" };
   const deciding = wordOf(hardest ?? "pass").map(({ item }) => item);
   const assumed = asked.filter(({ item, verdict }) => deciding.includes(item) && verdict.startsWith("assumed")).map(({ item }) => item);
   // One limit that fails whatever the answers are is enough; a pass needs every limit.
   const isAssumed = hardest === "fail" ? assumed.length === deciding.length : hardest === undefined && assumed.length > 0;
-  const words = takenWords(profile.limits.filter(({ item }) => assumed.includes(item)).flatMap((limit) => openQuestions(limit, sizes))).join(", ");
+  const words = takenWords(
+    profile.limits.filter(({ item }) => assumed.includes(item)).flatMap((limit) => openQuestions(limit, sizes)),
+  ).join(", ");
   const note = hardest === undefined ? [] : [wordOf(hardest).map(({ item, clause }) => `${item} (${clause})`).join(", ")];
   const verdict = hardest ?? "pass";
   return {
@@ -100,6 +114,7 @@ export const choices = (
   });
   const offStride = (choice: Choice): Length => choice.twiceRisePlusRun.minus(STRIDE).abs();
   return found.sort(
-    (one, other) => ORDER.indexOf(one.verdict) - ORDER.indexOf(other.verdict) || offStride(one).cmp(offStride(other)) || one.risers - other.risers,
+    (one, other) =>
+      ORDER.indexOf(one.verdict) - ORDER.indexOf(other.verdict) || offStride(one).cmp(offStride(other)) || one.risers - other.risers,
   );
 };

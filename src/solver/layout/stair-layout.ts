@@ -26,9 +26,25 @@ const line = (key: StairLabelName, value: LayoutLine["value"] | boolean, assumed
 
 /** Labels in the order the carpenter marks them, each with the label whose stand-in it says beside it. */
 const PRINTED = [
-  ["totalRise"], ["risers"], ["unitRise", "unitRise"], ["run", "run"], ["treads", "topTread"], ["nosing", "nosing"],
-  ["treadThickness", "treadThickness"], ["boardDepth"], ["totalRun"], ["pitch"], ["slopeLength"], ["stringerBoard", "stringerBoard"], ["throat"], ["drop", "lowerBuildUp"],
-  ["hang", "upperBuildUp"], ["2R+T"], ["openingNeededFromTheLandingNosing"], ["openingNeededFromTheFace"], ["headroomFound"],
+  ["totalRise"],
+  ["risers"],
+  ["unitRise", "unitRise"],
+  ["run", "run"],
+  ["treads", "topTread"],
+  ["nosing", "nosing"],
+  ["treadThickness", "treadThickness"],
+  ["boardDepth"],
+  ["totalRun"],
+  ["pitch"],
+  ["slopeLength"],
+  ["stringerBoard", "stringerBoard"],
+  ["throat"],
+  ["drop", "lowerBuildUp"],
+  ["hang", "upperBuildUp"],
+  ["2R+T"],
+  ["openingNeededFromTheLandingNosing"],
+  ["openingNeededFromTheFace"],
+  ["headroomFound"],
 ] as const satisfies readonly (readonly [label: keyof Stair, because?: keyof Stair])[];
 
 /** What finds a value that the rise and the run alone do not. */

@@ -6,7 +6,10 @@ import { type Skirt, skirt } from "./skirt";
 export type FlightProblem = "no-total-rise" | "no-run" | "single-rise";
 
 /** Rise, run and count of a stair of two rises or more, as plain numbers. */
-export const flight = (stair: Stair, unit: Unit): { readonly rise: number; readonly run: number; readonly risers: number } | Problem<FlightProblem> => {
+export const flight = (
+  stair: Stair,
+  unit: Unit,
+): { readonly rise: number; readonly run: number; readonly risers: number } | Problem<FlightProblem> => {
   const { unitRise, run, risers } = stair;
   if (unitRise === undefined || risers === undefined) return problem("no-total-rise");
   if (run === undefined) return problem("no-run");

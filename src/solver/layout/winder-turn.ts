@@ -12,7 +12,10 @@ export interface WinderTurn {
   readonly nosings: readonly WinderNosing[];
 }
 
-/** Where a nosing crosses a string, measured along it: round strings from the start of the turn, straight ones from the foot of the perpendicular from the centre. */
+/**
+ * Where a nosing crosses a string, measured along it: round strings from the start of the turn, straight ones from the foot of the
+ * perpendicular from the centre.
+ */
 export interface WinderNosing {
   readonly nosing: number;
   readonly string: "inner" | "outer" | "first" | "second";

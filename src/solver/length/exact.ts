@@ -16,7 +16,9 @@ const WHOLE = 10 ** SPREADSHEET_DIGITS;
 
 /** A number as the spreadsheet shows it, so that 1.1 + 1.1 + 1.1 is 3.3 and not a hair more. */
 export const exact = (value: number | string | Exact): Exact =>
-  new Exact(typeof value === "number" && !(Number.isInteger(value) && Math.abs(value) < WHOLE) ? value.toPrecision(SPREADSHEET_DIGITS) : value);
+  new Exact(
+    typeof value === "number" && !(Number.isInteger(value) && Math.abs(value) < WHOLE) ? value.toPrecision(SPREADSHEET_DIGITS) : value,
+  );
 
 /** The smallest whole number not below a quotient, without dividing: how many of `each` it takes to cover `whole`. */
 export const ceilingOfQuotient = (whole: Exact, each: Exact): number => {

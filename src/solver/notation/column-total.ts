@@ -19,9 +19,17 @@ const DUST = new Exact("1e-9");
 const NOTHING = new Exact(0);
 
 /** The sums that each kind of row may say, the likeliest first. */
-const SAYS: Readonly<Record<SumRow, readonly SumRow[]>> = { subtotal: ["subtotal", "total"], total: ["total", "grand total"], "grand total": ["grand total"] };
+const SAYS: Readonly<Record<SumRow, readonly SumRow[]>> = {
+  subtotal: ["subtotal", "total"],
+  total: ["total", "grand total"],
+  "grand total": ["grand total"],
+};
 /** The sums that begin again after each. */
-const ENDS: Readonly<Record<SumRow, readonly SumRow[]>> = { subtotal: ["subtotal"], total: ["subtotal", "total"], "grand total": ["subtotal", "total"] };
+const ENDS: Readonly<Record<SumRow, readonly SumRow[]>> = {
+  subtotal: ["subtotal"],
+  total: ["subtotal", "total"],
+  "grand total": ["subtotal", "total"],
+};
 
 /** The sum of a column in exact decimals. A row without a number, and a sum that is not what the rows above it come to, are named. */
 export const columnTotal = (heading: string, rows: readonly AddedRow[]): Exact | Problem<TotalProblem> => {

@@ -74,7 +74,9 @@ const measured = (stair: Stair, readings: readonly TreadReading[], unit: Unit): 
     depth: largest(({ depth }) => depth),
     returnLength: largest(({ returnLength = 0, leftReturnLength = 0 }) => Math.max(returnLength, leftReturnLength)),
     skirtToSkirt: largest(({ longPoint }) => longPoint),
-    note: `from the largest reading, step ${longest.step ?? ""}`.trim() + `, ${READ_WITH[stair.riserOn]}${stair.assumed.has("riserOn") ? " (assumed: type riser on where that is not so)" : ""}`,
+    note:
+      `from the largest reading, step ${longest.step ?? ""}`.trim() +
+      `, ${READ_WITH[stair.riserOn]}${stair.assumed.has("riserOn") ? " (assumed: type riser on where that is not so)" : ""}`,
   };
 };
 

@@ -9,7 +9,13 @@ import type { BlankStock, Candidate } from "./blank-stock";
 import { type OrderedBoards, type SavingRow, savingRow } from "./saving";
 
 export type OrderProblem =
-  | "no-blank-long-enough" | "no-blank-covers" | "no-blank-thick-enough" | "no-blank-but-sticks" | "blanks-run-out" | "blank-without-price" | "blank-without-width";
+  | "no-blank-long-enough"
+  | "no-blank-covers"
+  | "no-blank-thick-enough"
+  | "no-blank-but-sticks"
+  | "blanks-run-out"
+  | "blank-without-price"
+  | "blank-without-width";
 
 export interface OrderRow {
   readonly item: string;
@@ -127,11 +133,13 @@ const uncovered = (blank: Blank, missing: number, candidates: readonly Candidate
   const { length, width, thickness } = blank;
   const facts = { missing, length, width, thickness };
   const longEnough = candidates.filter(({ stock }) => stock.length.gte(length));
-  if (longEnough.length === 0) return problem("no-blank-long-enough", { ...facts, longest: largest(candidates, ({ stock }) => stock.length) });
+  if (longEnough.length === 0)
+    return problem("no-blank-long-enough", { ...facts, longest: largest(candidates, ({ stock }) => stock.length) });
   const wideEnough = longEnough.filter((one) => one.width.gte(width));
   if (wideEnough.length === 0) return problem("no-blank-covers", { ...facts, widest: largest(longEnough, (one) => one.width) });
   const thickEnough = wideEnough.filter(({ stock }) => isRightThickness(stock, blank));
-  if (thickEnough.length === 0) return problem("no-blank-thick-enough", { ...facts, thickest: largest(wideEnough, ({ stock }) => stock.thickness ?? thickness) });
+  if (thickEnough.length === 0)
+    return problem("no-blank-thick-enough", { ...facts, thickest: largest(wideEnough, ({ stock }) => stock.thickness ?? thickness) });
   const isForCuts = thickEnough.every(({ stock }) => isStick(stock, blank)) && thickEnough.some(({ stock }) => stock.available > 0);
   return problem(isForCuts ? "no-blank-but-sticks" : "blanks-run-out", facts);
 };
@@ -177,7 +185,9 @@ export const blankOrder = (
       rows.push(filled(blank, candidate, quantity));
       wanted -= quantity;
     }
-    const suiting = candidates.filter((one) => taken.has(one) || (one.width.gte(blank.width) && isRightThickness(one.stock, blank) && !isPlaned(one.stock, blank)));
+    const suiting = candidates.filter(
+      (one) => taken.has(one) || (one.width.gte(blank.width) && isRightThickness(one.stock, blank) && !isPlaned(one.stock, blank)),
+    );
     const paid = sum(rows.map(({ cost }) => cost));
     return { blank, taken, suiting, paid, rows: wanted > 0 ? [...rows, unfilled(blank, wanted, candidates)] : rows };
   });

@@ -56,12 +56,20 @@ const needed = (boards: readonly Board[], wanted: number): Board[] => {
     });
 };
 
-const named = ({ stock }: Candidate, unit: Unit): string =>
-  `${stock.label === undefined || stock.label === "" ? `the board of ${sizeText(stock.length, unit)}` : stock.label}${stock.owned ? " (on hand)" : ""}`;
+const named = ({ stock: { label = "", length, owned } }: Candidate, unit: Unit): string =>
+  `${label === "" ? `the board of ${sizeText(length, unit)}` : label}${owned ? " (on hand)" : ""}`;
 
-const inSeries = (parts: readonly string[]): string => (parts.length < 2 ? parts.join("") : `${parts.slice(0, -1).join(", ")} and ${parts[parts.length - 1]!}`);
+const inSeries = (parts: readonly string[]): string =>
+  parts.length < 2 ? parts.join("") : `${parts.slice(0, -1).join(", ")} and ${parts[parts.length - 1]!}`;
 
-const stockOf = ({ candidate: { stock, price }, available }: Board): Stock => ({ label: "", length: stock.length, price, available, owned: stock.owned, grade: "" });
+const stockOf = ({ candidate: { stock, price }, available }: Board): Stock => ({
+  label: "",
+  length: stock.length,
+  price,
+  available,
+  owned: stock.owned,
+  grade: "",
+});
 
 /** The pieces ordered here as a cutting job: `left` is what the order leaves of each board, and what it takes for them is free again. */
 const jobOf = (length: Length, wanted: number, boards: readonly Board[], unit: Unit): CuttingJob => ({
@@ -69,10 +77,15 @@ const jobOf = (length: Length, wanted: number, boards: readonly Board[], unit: U
 });
 
 /**
- * The boards that give the pieces ordered here for least, cut as a cutting plan cuts them, where that is less than they cost as blanks. Takes
+ * The boards that give the pieces ordered here for least, cut as a cutting plan cuts them, where that is less than they cost as blanks.
+ * Takes
  * what it would use off what is left, so that no two savings count on the same board.
  */
-export const savingRow = ({ blank, taken, paid, suiting }: OrderedBoards, left: Map<Candidate, number>, unit: Unit): SavingRow | undefined => {
+export const savingRow = (
+  { blank, taken, paid, suiting }: OrderedBoards,
+  left: Map<Candidate, number>,
+  unit: Unit,
+): SavingRow | undefined => {
   const wanted = [...taken.values()].reduce((count, each) => count + each, 0);
   const free = (candidate: Candidate): number => (left.get(candidate) ?? 0) + (taken.get(candidate) ?? 0);
   const kerf = marksUp(KERF, unit);
@@ -91,9 +104,13 @@ export const savingRow = ({ blank, taken, paid, suiting }: OrderedBoards, left: 
   if (cost.gte(paid)) return undefined;
   for (const [candidate, count] of taken) left.set(candidate, (left.get(candidate) ?? 0) + count);
   for (const { candidate, count } of used) left.set(candidate, (left.get(candidate) ?? 0) - count);
-  const bought = [...used].sort((one, other) => other.gives - one.gives).map(({ candidate, count }) => `${count} of ${named(candidate, unit)}`);
+  const bought = [...used]
+    .sort((one, other) => other.gives - one.gives)
+    .map(({ candidate, count }) => `${count} of ${named(candidate, unit)}`);
   const isLeast = plan.bound.eq(plan.cost) && suiting.every((one) => !taken.has(one) || boards.some(({ candidate }) => candidate === one));
   const least = isLeast ? ", the least there is" : "";
-  const note = `${wanted} x ${blank.item} from ${inSeries(bought)}: ${cost.toFixed(2)}, ${paid.minus(cost).toFixed(2)} less${least}; CUTS plans them; a cut takes ${KERF_TEXT[unit]}`;
+  const note =
+    `${wanted} x ${blank.item} from ${inSeries(bought)}: ${cost.toFixed(2)}, ${paid.minus(cost).toFixed(2)} less${least}; CUTS ` +
+    `plans them; a cut takes ${KERF_TEXT[unit]}`;
   return { item: "saving", quantity: 0, cost: new Exact(0), note };
 };

@@ -24,7 +24,12 @@ const sums = (lengths: readonly Length[]): readonly Length[] => {
 };
 
 /** Packing under each sub-tread that makes the finished rises equal, from rough rises measured sub-tread to sub-tread, bottom first. */
-export const equalizedRises = (rough: readonly Length[], treadThickness: Length, lowerBuildUp: Length, upperBuildUp: Length): EqualizedRises => {
+export const equalizedRises = (
+  rough: readonly Length[],
+  treadThickness: Length,
+  lowerBuildUp: Length,
+  upperBuildUp: Length,
+): EqualizedRises => {
   const count = rough.length;
   const levels = sums(rough);
   const totalRise = (levels[count - 1] ?? new Exact(0)).plus(upperBuildUp).minus(lowerBuildUp);
@@ -36,7 +41,13 @@ export const equalizedRises = (rough: readonly Length[], treadThickness: Length,
     return {
       step: index + 1,
       asFound: found[index] ?? rise,
-      packing: height === undefined ? undefined : totalRise.times(index + 1).div(count).minus(height),
+      packing:
+        height === undefined
+          ? undefined
+          : totalRise
+              .times(index + 1)
+              .div(count)
+              .minus(height),
     };
   });
   const tallest = heights.map((height, index) => height.div(index + 1));

@@ -30,7 +30,8 @@ export const uniformity = (values: readonly Length[], tolerance?: Length): Unifo
     smallest,
     smallestAt: values.findIndex((value) => value.eq(smallest)) + 1,
     spread,
-    neighbours: worst === undefined ? undefined : { difference: worst, at: differences.findIndex((difference) => difference.eq(worst)) + 1 },
+    neighbours:
+      worst === undefined ? undefined : { difference: worst, at: differences.findIndex((difference) => difference.eq(worst)) + 1 },
     verdict: worst === undefined ? "not given" : tolerance === undefined ? `assumed: would ${word}` : word,
   };
 };

@@ -8,7 +8,9 @@ const PI = Exact.acos(-1);
 /** Nozzles are cut to 1/2 in at most (common practice, no source): a wider bead is a number of millimetres without its unit. */
 const WIDEST_BEAD = lengthOf(2, "in");
 
-/** A bead length that a sheet worked out to empty whole cartridges is off by dust in its 15th digit; a part in 10^12 of a cartridge is none. */
+/**
+ * A bead length that a sheet worked out to empty whole cartridges is off by dust in its 15th digit; a part in 10^12 of a cartridge is none.
+ */
 const DIGITS_THAT_COUNT = 12;
 
 /**

@@ -22,13 +22,16 @@ const cubicMillimetres = (amount: Exact, isMetric: boolean): Exact =>
   amount.times(isMetric ? CUBIC_MILLIMETRES_PER_MILLILITRE : CUBIC_INCHES_PER_OUNCE.times(CUBIC_MILLIMETRES_PER_CUBIC_INCH));
 
 /**
- * What a cartridge holds, in cubic millimetres, exact: a bare number or `fl oz` counts US fluid ounces, `ml` millilitres. A bare number over
+ * What a cartridge holds, in cubic millimetres, exact: a bare number or `fl oz` counts US fluid ounces, `ml` millilitres. A bare number
+ * over
  * a gallon is refused, because cartridges are sold by the millilitre too.
  */
 export const cartridge = (text: string): Exact | Problem<NoCartridge> => {
   const form = FORM.exec(text.trim().toLowerCase().replace(/\s+/g, " "));
   if (form === null) {
-    return /\d\s*,\s*\d/.test(text) ? problem("volume-comma", { text, instead: text.replace(/\s*,\s*/, ".") }) : problem("not-a-volume", { text });
+    return /\d\s*,\s*\d/.test(text)
+      ? problem("volume-comma", { text, instead: text.replace(/\s*,\s*/, ".") })
+      : problem("not-a-volume", { text });
   }
   const [, digits = "0", unit] = form;
   const amount = new Exact(digits).toSignificantDigits(SPREADSHEET_DIGITS);

@@ -35,7 +35,10 @@ export interface HoursLine<Bad> {
 const noteOfNothing = (quantity: number | undefined, { isBlank }: Listed): string =>
   blankNote([...(quantity === undefined ? ["quantity"] : []), ...(isBlank ? ["hours"] : [])], isBlank, "no hours here");
 
-/** Hours of every piece of work by the shop's own rates; work without a rate is named in its row, and what is included says so in place of its hours. */
+/**
+ * Hours of every piece of work by the shop's own rates; work without a rate is named in its row, and what is included says so in place of
+ * its hours.
+ */
 export const hours = <Bad>(work: readonly (Work | BadRow<Bad>)[], rates: readonly (Rate | BadRow<Bad>)[]): readonly HoursLine<Bad>[] => {
   const figures = rates.map((row) => (isBadRow(row) ? row : { ...row, figure: exact(row.hours ?? 0), isBlank: row.hours === undefined }));
   const { list, near, isOfPieces } = figuresFor(work, figures, "rates");

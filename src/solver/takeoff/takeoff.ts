@@ -51,8 +51,24 @@ interface Measures {
 
 /** Counted in the measures a stair in inches or one in millimetres is bought in. */
 const MEASURES: Readonly<Record<Unit, Measures>> = {
-  in: { unit: "in", perLength: 12, decimals: 3, screw: lengthOf(2, "in"), leastPenetration: lengthOf(1, "in"), sheet: "4 x 8 ft", sheetArea: new Exact(32) },
-  mm: { unit: "mm", perLength: 1000, decimals: 2, screw: lengthOf(50, "mm"), leastPenetration: lengthOf(25, "mm"), sheet: "1220 x 2440 mm", sheetArea: new Exact("2.9768") },
+  in: {
+    unit: "in",
+    perLength: 12,
+    decimals: 3,
+    screw: lengthOf(2, "in"),
+    leastPenetration: lengthOf(1, "in"),
+    sheet: "4 x 8 ft",
+    sheetArea: new Exact(32),
+  },
+  mm: {
+    unit: "mm",
+    perLength: 1000,
+    decimals: 2,
+    screw: lengthOf(50, "mm"),
+    leastPenetration: lengthOf(25, "mm"),
+    sheet: "1220 x 2440 mm",
+    sheetArea: new Exact("2.9768"),
+  },
 };
 
 const SIGNIFICANT = 3;
@@ -69,9 +85,13 @@ interface Counted {
 
 const RESULT_DECIMALS = 2;
 
-const result = (quantity: Exact, unit: string): string => `${quantity.toDecimalPlaces(RESULT_DECIMALS).toString()}${unit === "each" ? "" : ` ${unit}`}`;
+const result = (quantity: Exact, unit: string): string =>
+  `${quantity.toDecimalPlaces(RESULT_DECIMALS).toString()}${unit === "each" ? "" : ` ${unit}`}`;
 
-const counted = (quantity: Exact | number, how: string, unit = "each"): Counted => ({ quantity: new Exact(quantity), how: `${how} = ${result(new Exact(quantity), unit)}` });
+const counted = (quantity: Exact | number, how: string, unit = "each"): Counted => ({
+  quantity: new Exact(quantity),
+  how: `${how} = ${result(new Exact(quantity), unit)}`,
+});
 
 const screwWords = (riserThickness: Length, { unit, screw, leastPenetration }: Measures): string => {
   const left = screw.minus(riserThickness);
@@ -81,7 +101,10 @@ const screwWords = (riserThickness: Length, { unit, screw, leastPenetration }: M
     : `; ${size(screw)} screws leave only ${size(left)} in the tread: use longer ones`;
 };
 
-const counts = (stair: Stair & { readonly treads: number; readonly risers: number; readonly run: Length; readonly unitRise: Length }, measures: Measures): Readonly<Partial<Record<TakeoffItem, Counted | Problem<"no-width">>>> => {
+const counts = (
+  stair: Stair & { readonly treads: number; readonly risers: number; readonly run: Length; readonly unitRise: Length },
+  measures: Measures,
+): Readonly<Partial<Record<TakeoffItem, Counted | Problem<"no-width">>>> => {
   const { treads, risers, run, unitRise, width, nosing } = stair;
   const { unit, perLength } = measures;
   const perArea = perLength ** 2;
@@ -91,7 +114,8 @@ const counts = (stair: Stair & { readonly treads: number; readonly risers: numbe
   const size = (length: Length): Exact => lengthIn(length, unit);
   const text = (length: Length): string => size(length).toDecimalPlaces(measures.decimals).toString();
   const treadItem = (["treadWithoutReturn", "treadWithOneReturn", "treadWithTwoReturns"] as const)[open] ?? "treadWithoutReturn";
-  const perWidth = (count: (width: Length) => Counted): Counted | Problem<"no-width"> => (width === undefined ? problem("no-width") : count(width));
+  const perWidth = (count: (width: Length) => Counted): Counted | Problem<"no-width"> =>
+    width === undefined ? problem("no-width") : count(width);
   const depth = run.plus(nosing);
   const area = (across: Length): Exact => size(depth).times(treads).plus(size(unitRise).times(risers)).times(size(across)).div(perArea);
   const isPast = stair.runPast.gt(0) && open > 0;
@@ -108,14 +132,36 @@ const counts = (stair: Stair & { readonly treads: number; readonly risers: numbe
     // The first riser stands on the floor: no tread runs back under it.
     notch: counted(isPast ? (risers - 1) * open : 0, `(${risers} risers - 1) x ${open}`),
     scribedEnd: counted(treads * closed, `${treads} treads x ${closed}`),
-    cove: perWidth((across) => counted(coveOf(across), `${treads} treads x (${text(across)} + ${open} x ${text(depth)}) ${unit} / ${perLength}`, lengthUnit)),
-    screws: { ...counted(treads * SCREWS_A_TREAD, `${treads} treads x ${SCREWS_A_TREAD}`), how: `${treads} treads x ${SCREWS_A_TREAD} = ${treads * SCREWS_A_TREAD}${screwWords(stair.riserThickness, measures)}` },
+    cove: perWidth((across) =>
+      counted(coveOf(across), `${treads} treads x (${text(across)} + ${open} x ${text(depth)}) ${unit} / ${perLength}`, lengthUnit),
+    ),
+    screws: {
+      ...counted(treads * SCREWS_A_TREAD, `${treads} treads x ${SCREWS_A_TREAD}`),
+      how: `${treads} treads x ${SCREWS_A_TREAD} = ${treads * SCREWS_A_TREAD}${screwWords(stair.riserThickness, measures)}`,
+    },
     nails: counted(risers * NAILS_A_RISER, `${risers} risers x ${NAILS_A_RISER}`),
-    adhesiveBead: perWidth((across) => counted(beadOf(across), `${treads} treads x (${stair.stringers} x ${text(run)} + ${text(across)}) ${unit} / ${perLength}`, lengthUnit)),
-    finishArea: perWidth((across) => counted(area(across), `(${treads} x ${text(depth)} + ${risers} x ${text(unitRise)}) x ${text(across)} sq ${unit} / ${perArea}`, areaUnit)),
+    adhesiveBead: perWidth((across) =>
+      counted(
+        beadOf(across),
+        `${treads} treads x (${stair.stringers} x ${text(run)} + ${text(across)}) ${unit} / ${perLength}`,
+        lengthUnit,
+      ),
+    ),
+    finishArea: perWidth((across) =>
+      counted(
+        area(across),
+        `(${treads} x ${text(depth)} + ${risers} x ${text(unitRise)}) x ${text(across)} sq ${unit} / ${perArea}`,
+        areaUnit,
+      ),
+    ),
     protectionSheets: perWidth((across) => {
       const sheets = area(across).div(measures.sheetArea).ceil();
-      return { quantity: sheets, how: `${result(area(across), areaUnit)} / ${measures.sheetArea.toString()} for a sheet of ${measures.sheet}, rounded up = ${sheets.toString()}` };
+      return {
+        quantity: sheets,
+        how:
+          `${result(area(across), areaUnit)} / ${measures.sheetArea.toString()} for a sheet of ${measures.sheet}, rounded up = ` +
+          `${sheets.toString()}`,
+      };
     }),
   };
 };
@@ -127,7 +173,8 @@ const wrongAllowance = (allowances: readonly Allowance[], known: readonly string
   for (const { item, allowance } of allowances) {
     const name = String(item);
     const other = allowances.find((one) => goodsKey(one.item) === goodsKey(name) && one.allowance !== allowance);
-    if (!known.some((one) => goodsKey(one) === goodsKey(name))) return problem("allowance-for-nothing", { item: name, nearest: nearestLabel(name, known) });
+    if (!known.some((one) => goodsKey(one) === goodsKey(name)))
+      return problem("allowance-for-nothing", { item: name, nearest: nearestLabel(name, known) });
     if (other !== undefined) return problem("two-allowances", { item: name, first: allowance, second: other.allowance });
   }
   return undefined;
@@ -140,7 +187,10 @@ const noteOf = (key: TakeoffItem, stair: Stair, measures: Measures): { readonly 
   return { note: `run past ${sizeText(stair.runPast, measures.unit)} assumed; enter run past 0 where risers end at the skirt` };
 };
 
-/** What a stair takes, counted from its labels, each line with the count it came from; allowances add their share and counted pieces round up. */
+/**
+ * What a stair takes, counted from its labels, each line with the count it came from; allowances add their share and counted pieces round
+ * up.
+ */
 export const takeoff = (stair: Stair, allowances: readonly Allowance[], unit: Unit): readonly TakeoffLine[] | Problem<TakeoffProblem> => {
   const { treads, risers, run, unitRise } = stair;
   if (treads === undefined || risers === undefined || unitRise === undefined) return problem("no-total-rise");
@@ -162,6 +212,14 @@ export const takeoff = (stair: Stair, allowances: readonly Allowance[], unit: Un
     if (allowance === 0) return [{ item, quantity: line.quantity, unit: counting, howItWasCounted: line.how, ...note }];
     const more = line.quantity.times(exact(allowance).plus(1));
     const quantity = counting === "each" ? more.ceil() : more;
-    return [{ item, quantity, unit: counting, howItWasCounted: `${line.how}, and ${exact(allowance).times(PERCENT).toString()} % = ${result(quantity, counting)}`, ...note }];
+    return [
+      {
+        item,
+        quantity,
+        unit: counting,
+        howItWasCounted: `${line.how}, and ${exact(allowance).times(PERCENT).toString()} % = ${result(quantity, counting)}`,
+        ...note,
+      },
+    ];
   });
 };

@@ -17,7 +17,14 @@ export interface CuttingGroup {
 }
 
 export type ImpossibleSection =
-  | "no-stock-of-grade" | "no-stock-available" | "stock-without-width" | "stock-without-thickness" | "piece-too-wide" | "piece-too-thick" | "piece-fits-no-section" | "too-many-sections";
+  | "no-stock-of-grade"
+  | "no-stock-available"
+  | "stock-without-width"
+  | "stock-without-thickness"
+  | "piece-too-wide"
+  | "piece-too-thick"
+  | "piece-fits-no-section"
+  | "too-many-sections";
 
 /** Different widths and thicknesses of pieces, and of stock, in one grade: each of these is held against each of those. */
 const MOST_SECTIONS = 500;
@@ -44,7 +51,8 @@ const sectionsOf = <Row extends Piece | Stock>(table: readonly Row[], rows: read
 };
 
 /** A piece without a width, or thickness, takes its board's. */
-const isAtLeast = (stock: Length | undefined, piece: Length | undefined): boolean => piece === undefined || (stock !== undefined && stock.gte(piece));
+const isAtLeast = (stock: Length | undefined, piece: Length | undefined): boolean =>
+  piece === undefined || (stock !== undefined && stock.gte(piece));
 
 interface Size {
   readonly width?: Length | undefined;
@@ -61,21 +69,33 @@ const widestFirst = (one: Section<Piece>, other: Section<Piece>): number => {
   return size(other.width).cmp(size(one.width)) || size(other.thickness).cmp(size(one.thickness));
 };
 
-const most = (lengths: readonly (Length | undefined)[]): Length => lengths.reduce<Length>((largest, each) => (each?.gt(largest) ? each : largest), new Exact(0));
+const most = (lengths: readonly (Length | undefined)[]): Length =>
+  lengths.reduce<Length>((largest, each) => (each?.gt(largest) ? each : largest), new Exact(0));
 
 /** A width or thickness that is asked for and not known of all the stock: it could be cut from what is too narrow. */
 const unknownSize = (
-  job: CuttingJob, pieces: readonly Section<Piece>[], stock: readonly Section<Stock>[], size: "width" | "thickness", code: "stock-without-width" | "stock-without-thickness",
+  job: CuttingJob,
+  pieces: readonly Section<Piece>[],
+  stock: readonly Section<Stock>[],
+  size: "width" | "thickness",
+  code: "stock-without-width" | "stock-without-thickness",
 ): Problem<ImpossibleSection> | undefined => {
   const asking = pieces.find((section) => section[size] !== undefined);
   const unknown = stock.find((section) => section[size] === undefined);
   if (asking === undefined || unknown === undefined) return undefined;
   return problem(code, {
-    stock: called(unknown.first.label, unknown.rows[0]!), length: unknown.first.length, piece: called(asking.first.label, asking.rows[0]!), size: asking[size]!,
+    stock: called(unknown.first.label, unknown.rows[0]!),
+    length: unknown.first.length,
+    piece: called(asking.first.label, asking.rows[0]!),
+    size: asking[size]!,
   });
 };
 
-const takenByNone = (job: CuttingJob, { first, rows, width, thickness }: Section<Piece>, stock: readonly Section<Stock>[]): Problem<ImpossibleSection> => {
+const takenByNone = (
+  job: CuttingJob,
+  { first, rows, width, thickness }: Section<Piece>,
+  stock: readonly Section<Stock>[],
+): Problem<ImpossibleSection> => {
   const piece = called(first.label, rows[0]!);
   if (width !== undefined && !stock.some((each) => isAtLeast(each.width, width))) {
     return problem("piece-too-wide", { piece, width, widest: most(stock.map((each) => each.width)) });
@@ -96,10 +116,17 @@ const classesOf = (keys: readonly string[]): number[] => {
   });
 };
 
-const groupsOfGrade = (job: CuttingJob, grade: string, pieceRows: readonly number[], stockRows: readonly number[]): CuttingGroup[] | Problem<ImpossibleSection> => {
+const groupsOfGrade = (
+  job: CuttingJob,
+  grade: string,
+  pieceRows: readonly number[],
+  stockRows: readonly number[],
+): CuttingGroup[] | Problem<ImpossibleSection> => {
   const pieces = sectionsOf(job.pieces, pieceRows).sort(widestFirst);
   const stock = sectionsOf(job.stock, stockRows);
-  const unknown = unknownSize(job, pieces, stock, "width", "stock-without-width") ?? unknownSize(job, pieces, stock, "thickness", "stock-without-thickness");
+  const unknown =
+    unknownSize(job, pieces, stock, "width", "stock-without-width") ??
+    unknownSize(job, pieces, stock, "thickness", "stock-without-thickness");
   if (unknown !== undefined) return unknown;
   const count = Math.max(pieces.length, stock.length);
   if (count > MOST_SECTIONS) return problem("too-many-sections", { count, most: MOST_SECTIONS });
@@ -124,8 +151,14 @@ const groupsOfGrade = (job: CuttingJob, grade: string, pieceRows: readonly numbe
       grade,
       pieces: ofPieces.flatMap((piece) => pieces[piece]!.rows).sort((a, b) => a - b),
       stock: ofStock.flatMap((each) => stock[each]!.rows).sort((a, b) => a - b),
-      pieceClass: rowsWith(ofPieces.map((piece) => pieces[piece]!.rows), pieceClasses),
-      stockClass: rowsWith(ofStock.map((each) => stock[each]!.rows), stockClasses),
+      pieceClass: rowsWith(
+        ofPieces.map((piece) => pieces[piece]!.rows),
+        pieceClasses,
+      ),
+      stockClass: rowsWith(
+        ofStock.map((each) => stock[each]!.rows),
+        stockClasses,
+      ),
       takes: [...new Set(stockClasses)].map((stockClass) => {
         const each = takes[ofStock[stockClasses.indexOf(stockClass)]!]!;
         return [...new Set(pieceClasses)].map((pieceClass) => each[ofPieces[pieceClasses.indexOf(pieceClass)]!]!);

@@ -27,7 +27,10 @@ export interface Stock {
   readonly thickness?: Length;
 }
 
-/** What is to be cut, from what, and with which saw. Whoever reads it has seen to it that there are pieces and stock, and sizes and numbers of them. */
+/**
+ * What is to be cut, from what, and with which saw. Whoever reads it has seen to it that there are pieces and stock, and sizes and numbers
+ * of them.
+ */
 export interface CuttingJob {
   readonly pieces: readonly Piece[];
   readonly stock: readonly Stock[];

@@ -55,7 +55,8 @@ const MOST_STOCK = 1_000;
 const MOST_PARTS = 200;
 
 /**
- * Rows of both tables up to which all of the effort is spent, and the least share that more of them leave; parts up to which it is. Rows are
+ * Rows of both tables up to which all of the effort is spent, and the least share that more of them leave; parts up to which it is. Rows
+ * are
  * read and laid out besides, and each part is begun anew, which the steps of the search do not count.
  */
 const ROWS_AT_FULL_EFFORT = 60;
@@ -64,7 +65,8 @@ const PARTS_AT_FULL_EFFORT = 50;
 
 /** What the rows take is no more where the search is longer than in a cell. */
 const effortFor = ({ pieces, stock }: CuttingJob, parts: number, { effort }: Engine): Effort => {
-  const share = Math.max(LEAST_SHARE, Math.min(1, ROWS_AT_FULL_EFFORT / (pieces.length + stock.length))) * Math.min(1, PARTS_AT_FULL_EFFORT / parts);
+  const share =
+    Math.max(LEAST_SHARE, Math.min(1, ROWS_AT_FULL_EFFORT / (pieces.length + stock.length))) * Math.min(1, PARTS_AT_FULL_EFFORT / parts);
   return { left: Math.max(effort * share, effort - IN_A_CELL.effort * (1 - share)) };
 };
 
@@ -74,7 +76,8 @@ const impossible = ({ pieces, stock }: CuttingJob): Problem<ImpossibleCutting> |
   // What is on hand costs nothing, as much of it as there is; what is bought without a price would be cut first, as if it were on hand.
   const at = stock.findIndex(({ price, available, owned }) => price.isZero() && (owned ? available === Infinity : available > 0));
   const free = stock[at];
-  if (free !== undefined) return problem(free.owned ? "owned-without-limit" : "stock-without-price", { stock: called(free.label, at), length: free.length });
+  if (free !== undefined)
+    return problem(free.owned ? "owned-without-limit" : "stock-without-price", { stock: called(free.label, at), length: free.length });
   const count = pieces.reduce((sum, piece) => sum + piece.quantity, 0);
   return count > MOST_PIECES ? problem("too-many-pieces", { count, most: MOST_PIECES }) : undefined;
 };
@@ -106,7 +109,9 @@ export const cuttingPlan = (job: CuttingJob, engine: Engine = IN_A_CELL): Cuttin
     const shelfOf = groupShelf(job, group);
     if (isProblem(shelfOf)) return shelfOf;
     const { shelf, moneyUnit, pieceRows, stockRows } = shelfOf;
-    const { cuts, certified, proven, proof } = withShare(effort, effort.left / (groups.length - place), (share) => shelfPlan(shelf, engine, share));
+    const { cuts, certified, proven, proof } = withShare(effort, effort.left / (groups.length - place), (share) =>
+      shelfPlan(shelf, engine, share),
+    );
     if (cuts === undefined) {
       const row = pieceRows[longestUnplaced(shelf)]![0]!;
       const { label, length, grade: asked } = job.pieces[row]!;
@@ -127,7 +132,15 @@ export const cuttingPlan = (job: CuttingJob, engine: Engine = IN_A_CELL): Cuttin
     isOptimal = isOptimal && isWhole && proven === outlay(shelf, cuts).cash;
     bound = bound.plus(moneyUnit.times(proven));
     sticks.push(...planned);
-    proofs.push({ grade: group.grade, pieceRows, stockRows, unit: moneyUnit, steps: worthSteps(shelf), certified: moneyUnit.times(certified), proof });
+    proofs.push({
+      grade: group.grade,
+      pieceRows,
+      stockRows,
+      unit: moneyUnit,
+      steps: worthSteps(shelf),
+      certified: moneyUnit.times(certified),
+      proof,
+    });
   }
   const cost = sticks.reduce((sum, stick) => sum.plus(job.stock[stick.stock]!.price), new Exact(0));
   const gross = sticks.reduce((sum, stick) => sum.plus(job.stock[stick.stock]!.length), new Exact(0));

@@ -74,7 +74,13 @@ const stickKinds = (
   const sticks = new Map<string, { stick: StickKind; rows: number[] }>();
   for (const [index, { row, length, holds, class: section }] of rows.entries()) {
     const { available, owned } = job.stock[row]!;
-    const stick = { section, holds: Math.floor(holds / divisor), usable: length - 2 * trim, price: prices[index]!, newLength: owned ? 0 : length };
+    const stick = {
+      section,
+      holds: Math.floor(holds / divisor),
+      usable: length - 2 * trim,
+      price: prices[index]!,
+      newLength: owned ? 0 : length,
+    };
     const key = [stick.holds, stick.usable, stick.price, stick.newLength, section].join();
     const known = sticks.get(key);
     if (known === undefined) sticks.set(key, { stick: { ...stick, available: Math.min(pieces, available) }, rows: [row] });
@@ -84,7 +90,8 @@ const stickKinds = (
     }
   }
   return [...sticks.values()].sort(
-    ({ stick: a }, { stick: b }) => b.holds - a.holds || b.usable - a.usable || a.price - b.price || a.newLength - b.newLength || a.section - b.section,
+    ({ stick: a }, { stick: b }) =>
+      b.holds - a.holds || b.usable - a.usable || a.price - b.price || a.newLength - b.newLength || a.section - b.section,
   );
 };
 
@@ -106,9 +113,15 @@ export const groupShelf = (job: CuttingJob, group: CuttingGroup): GroupShelf | P
     if (roomiest >= of.width) continue;
     const piece = job.pieces[rows[0]!]!;
     const hasSection = piece.width !== undefined || piece.thickness !== undefined;
-    const details = { piece: called(piece.label, rows[0]!), length: piece.length, grade: piece.grade, longest: lengthOfMarks(Math.max(0, roomiest - kerf), unit) };
+    const details = {
+      piece: called(piece.label, rows[0]!),
+      length: piece.length,
+      grade: piece.grade,
+      longest: lengthOfMarks(Math.max(0, roomiest - kerf), unit),
+    };
     const there = longestSuiting(job, piece);
-    if (there !== undefined && marksDown(there, unit) - 2 * trim + kerf > roomiest) return problem("piece-fits-no-available-stock", { ...details, there });
+    if (there !== undefined && marksDown(there, unit) - 2 * trim + kerf > roomiest)
+      return problem("piece-fits-no-available-stock", { ...details, there });
     return problem(hasSection ? "piece-fits-no-stock-of-section" : "piece-fits-no-stock", details);
   }
   const narrowestOf = takes.map((each) => Math.min(...widths.filter((_, kind) => each[kind]!)));

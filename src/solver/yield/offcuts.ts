@@ -15,7 +15,10 @@ export interface Offcut {
 
 export type OffcutsProblem = "keep-missing";
 
-/** Ends of the plan that are at least `keep` long, as rows of tomorrow's stock: stick by stick of the stock table, longest first, equal ends in one row. */
+/**
+ * Ends of the plan that are at least `keep` long, as rows of tomorrow's stock: stick by stick of the stock table, longest first, equal ends
+ * in one row.
+ */
 export const offcuts = (job: CuttingJob, plan: CuttingPlan): Offcut[] | Problem<OffcutsProblem> => {
   const { keep } = job;
   if (keep === undefined) return problem("keep-missing");

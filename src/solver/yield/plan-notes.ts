@@ -36,7 +36,9 @@ const sectionNotes = (job: CuttingJob, groups: readonly CuttingGroup[], sticks: 
   const planed = sticks.reduce((count, { stock, pieces }) => count + pieces.filter(({ piece }) => isThicker(stock, piece)).length, 0);
   return [
     ...(planed === 0 ? [] : [`pieces cut from thicker stock and planed down: ${planed}`]),
-    ...(groups.some((group) => isSideBySide(job, group)) ? ["one piece across each board; ripping two side by side is not planned, and could cost less"] : []),
+    ...(groups.some((group) => isSideBySide(job, group))
+      ? ["one piece across each board; ripping two side by side is not planned, and could cost less"]
+      : []),
   ];
 };
 

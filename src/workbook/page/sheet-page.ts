@@ -1,7 +1,34 @@
-import { CellValueType, CommandType, type IStyleData, ICommandService, Injector, IUniverInstanceService, LocaleType, LogLevel, type Nullable, Univer, UniverInstanceType, type Workbook as EngineWorkbook } from "@univerjs/core";
 import {
-  AFTER_CELL_EDIT, BEFORE_CELL_EDIT, CalculationMode, CellAlertManagerService, FormulaDataModel, FunctionType, IDescriptionService, type IFunctionInfo,
-  IEditorBridgeService, ILayoutService, SelectRangeCommand, SetFormulaCalculationResultMutation, SetWorksheetActivateCommand, SheetInterceptorService, SheetsSelectionsService, UniverSheetsCorePreset,
+  CellValueType,
+  CommandType,
+  type IStyleData,
+  ICommandService,
+  Injector,
+  IUniverInstanceService,
+  LocaleType,
+  LogLevel,
+  type Nullable,
+  Univer,
+  UniverInstanceType,
+  type Workbook as EngineWorkbook,
+} from "@univerjs/core";
+import {
+  AFTER_CELL_EDIT,
+  BEFORE_CELL_EDIT,
+  CalculationMode,
+  CellAlertManagerService,
+  FormulaDataModel,
+  FunctionType,
+  IDescriptionService,
+  type IFunctionInfo,
+  IEditorBridgeService,
+  ILayoutService,
+  SelectRangeCommand,
+  SetFormulaCalculationResultMutation,
+  SetWorksheetActivateCommand,
+  SheetInterceptorService,
+  SheetsSelectionsService,
+  UniverSheetsCorePreset,
 } from "@univerjs/preset-sheets-core";
 import words from "@univerjs/preset-sheets-core/locales/en-US";
 import { cellAddress, cellPlace } from "../../sheets/cell-address";
@@ -72,7 +99,12 @@ const readTyping = (injector: Injector): void => {
       const style = where.workbook.getStyles().getStyleByCell(before) as Nullable<IStyleData>;
       const typed = typedCell(text, style?.n?.pattern);
       if (typed.kind !== "value") return next(cell);
-      return { ...cell, p: null, ...valueCell(typed.value, style?.n?.pattern), ...(typed.format === undefined ? {} : { s: { n: { pattern: typed.format } } }) };
+      return {
+        ...cell,
+        p: null,
+        ...valueCell(typed.value, style?.n?.pattern),
+        ...(typed.format === undefined ? {} : { s: { n: { pattern: typed.format } } }),
+      };
     },
   });
 };
@@ -96,7 +128,10 @@ const showSentences = (injector: Injector): void => {
   const show = alerts.showAlert.bind(alerts);
   alerts.showAlert = (alert) => {
     const { unitId, subUnitId, row, col } = alert.location;
-    const sheet = injector.get(IUniverInstanceService).getUnit<EngineWorkbook>(unitId, UniverInstanceType.UNIVER_SHEET)?.getSheetBySheetId(subUnitId);
+    const sheet = injector
+      .get(IUniverInstanceService)
+      .getUnit<EngineWorkbook>(unitId, UniverInstanceType.UNIVER_SHEET)
+      ?.getSheetBySheetId(subUnitId);
     const spilled = injector.get(FormulaDataModel).getArrayFormulaCellData()[unitId]?.[subUnitId]?.[row]?.[col];
     const sentence = errorSentence(sheet?.getCellRaw(row, col)) ?? errorSentence(spilled);
     show(sentence === undefined ? alert : { ...alert, message: sentence });
@@ -140,7 +175,13 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
     const place = injector.get(SheetsSelectionsService).getCurrentLastSelection()?.primary;
     if (sheet === undefined || !place) return undefined;
     const address = cellAddress({ row: place.actualRow, column: place.actualColumn });
-    return { sheet, address, value: workbook.value(sheet, address), formula: workbook.formula(sheet, address), error: workbook.errorMessage(sheet, address) };
+    return {
+      sheet,
+      address,
+      value: workbook.value(sheet, address),
+      formula: workbook.formula(sheet, address),
+      error: workbook.errorMessage(sheet, address),
+    };
   };
 
   // While a workbook takes the place of another, the sheet selects cells of one that is not there yet.
@@ -156,7 +197,10 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
     if (!sheet || !range) return undefined;
     const spilled = injector.get(FormulaDataModel).getArrayFormulaCellData()[sheet.getUnitId()]?.[sheet.getSheetId()];
     const isSpilled = Object.entries(spilled ?? {}).some(
-      ([row, cells]) => Number(row) >= range.startRow && Number(row) <= range.endRow && Object.keys(cells ?? {}).some((column) => Number(column) >= range.startColumn && Number(column) <= range.endColumn),
+      ([row, cells]) =>
+        Number(row) >= range.startRow &&
+        Number(row) <= range.endRow &&
+        Object.keys(cells ?? {}).some((column) => Number(column) >= range.startColumn && Number(column) <= range.endColumn),
     );
     if (!isSpilled) return undefined;
     return workbook.copied(
@@ -208,7 +252,11 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
       const { row, column } = cellPlace(address);
       const [unitId, subUnitId] = [workbookShown.getUnitId(), sheet.getSheetId()];
       await commands.executeCommand(SetWorksheetActivateCommand.id, { unitId, subUnitId });
-      await commands.executeCommand(SelectRangeCommand.id, { unitId, subUnit: subUnitId, range: { startRow: row, endRow: row, startColumn: column, endColumn: column } });
+      await commands.executeCommand(SelectRangeCommand.id, {
+        unitId,
+        subUnit: subUnitId,
+        range: { startRow: row, endRow: row, startColumn: column, endColumn: column },
+      });
       injector.get(ILayoutService).focus();
       tell();
     },

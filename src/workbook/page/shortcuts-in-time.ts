@@ -16,7 +16,8 @@ interface Asked {
 }
 
 /**
- * Keys mean what they mean for the cell as it is when they are pressed. The engine draws the page anew before it takes back the shortcuts of
+ * Keys mean what they mean for the cell as it is when they are pressed. The engine draws the page anew before it takes back the shortcuts
+ * of
  * a cell in edit, and its list of function names stays as it was until a pause in typing: Enter after "=STAIR.RISERS(108)" typed at a go
  * would put in the first function that begins with STA. Here the list takes keys only while it is about what stands in the cell, and Enter
  * only once a name was chosen by arrow; Tab takes the first one.
@@ -59,7 +60,9 @@ export const shortcutsInTime = (injector: Injector): void => {
   const register = shortcuts.registerShortcut.bind(shortcuts);
   shortcuts.registerShortcut = (item) => {
     const isInTime = guard(item);
-    return register(isInTime === undefined ? item : { ...item, preconditions: (context) => isInTime() && (item.preconditions?.(context) ?? true) });
+    return register(
+      isInTime === undefined ? item : { ...item, preconditions: (context) => isInTime() && (item.preconditions?.(context) ?? true) },
+    );
   };
 
   injector.get(ICommandService).onCommandExecuted(({ id, params }: Readonly<ICommandInfo>) => {

@@ -24,7 +24,13 @@ describe("the arc-flow model", () => {
 
   // By hand: longest first from 0, one 3 and two 2 in 5 are cut at 0 (3), 0 and 2 (2), 3 (2). Places 0, 2, 3, 4, 5.
   test("cuts a stick of 5 at the places found by hand", () => {
-    const { columns, rows } = arcFlowModel({ pieces: [{ width: 3, wanted: 1 }, { width: 2, wanted: 2 }], stock: [{ holds: 5, cents: 100, available: Infinity }] });
+    const { columns, rows } = arcFlowModel({
+      pieces: [
+        { width: 3, wanted: 1 },
+        { width: 2, wanted: 2 },
+      ],
+      stock: [{ holds: 5, cents: 100, available: Infinity }],
+    });
     expect(columns.map(({ cost, entries }) => [cost, ...entries])).toEqual([
       [0, [0, -1], [2, 1], [5, 1]],
       [0, [0, -1], [1, 1], [6, 1]],

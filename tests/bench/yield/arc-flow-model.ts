@@ -37,17 +37,41 @@ export const arcFlowModel = (job: WholeJob): WholeModel => {
   const count = piecesIn(job);
   const stock = job.stock.filter(({ holds }) => holds > 0);
   const arcs = arcsOf(job, Math.max(0, ...stock.map(({ holds }) => holds)));
-  const places = [...new Set([0, ...arcs.map(({ from, kind }) => from + pieces[kind]!.width), ...stock.map(({ holds }) => holds)])].sort((a, b) => a - b);
+  const places = [...new Set([0, ...arcs.map(({ from, kind }) => from + pieces[kind]!.width), ...stock.map(({ holds }) => holds)])].sort(
+    (a, b) => a - b,
+  );
   const rowOf = new Map(places.map((place, row) => [place, row]));
   const wantedRow = (kind: number): number => places.length + kind;
   const rows: Row[] = [...places.map(() => ({ least: 0, most: 0 })), ...pieces.map(({ wanted }) => ({ least: wanted, most: wanted }))];
   const columns: Column[] = [
     ...arcs.map(({ from, kind }): Column => {
       const { width, wanted } = pieces[kind]!;
-      return { cost: 0, most: wanted, entries: [[rowOf.get(from)!, -1], [rowOf.get(from + width)!, 1], [wantedRow(kind), 1]] };
+      return {
+        cost: 0,
+        most: wanted,
+        entries: [
+          [rowOf.get(from)!, -1],
+          [rowOf.get(from + width)!, 1],
+          [wantedRow(kind), 1],
+        ],
+      };
     }),
-    ...places.slice(2).map((_, gap): Column => ({ cost: 0, most: count, entries: [[gap + 1, -1], [gap + 2, 1]] })),
-    ...stock.map(({ holds, cents, available }): Column => ({ cost: cents, most: Math.min(count, available), entries: [[0, 1], [rowOf.get(holds)!, -1]] })),
+    ...places.slice(2).map((_, gap): Column => ({
+      cost: 0,
+      most: count,
+      entries: [
+        [gap + 1, -1],
+        [gap + 2, 1],
+      ],
+    })),
+    ...stock.map(({ holds, cents, available }): Column => ({
+      cost: cents,
+      most: Math.min(count, available),
+      entries: [
+        [0, 1],
+        [rowOf.get(holds)!, -1],
+      ],
+    })),
   ];
   return { columns, rows };
 };

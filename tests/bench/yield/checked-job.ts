@@ -27,7 +27,10 @@ const contradicted = ({ least, most }: BenchJob, cost: number, bound: number): s
 ];
 
 /** The plan of a job by some search: timed, then looked over by the checkers of plans and certificates. */
-export const checkedJob = async (named: BenchJob, search: (job: BenchJob["job"]) => CuttingPlan | Problem | Promise<CuttingPlan | Problem>): Promise<Measured> => {
+export const checkedJob = async (
+  named: BenchJob,
+  search: (job: BenchJob["job"]) => CuttingPlan | Problem | Promise<CuttingPlan | Problem>,
+): Promise<Measured> => {
   const began = performance.now();
   const plan = await search(named.job);
   const milliseconds = performance.now() - began;

@@ -39,10 +39,16 @@ type Draw = () => number;
 const wholeOf = (draw: Draw, least: number, below: number): number => least + Math.floor(draw() * (below - least));
 
 /** A length in whole sixteenths of an inch. */
-const lengthOf = (draw: Draw, leastInches: number, spanInches: number): number => Math.round((leastInches + draw() * spanInches) * (INCH / SIXTEENTH)) * SIXTEENTH;
+const lengthOf = (draw: Draw, leastInches: number, spanInches: number): number =>
+  Math.round((leastInches + draw() * spanInches) * (INCH / SIXTEENTH)) * SIXTEENTH;
 
 /** Half treads, a quarter short parts, a quarter long ones. */
-const partLength = (draw: Draw, treads: readonly [number, number], short: readonly [number, number], long: readonly [number, number]): number => {
+const partLength = (
+  draw: Draw,
+  treads: readonly [number, number],
+  short: readonly [number, number],
+  long: readonly [number, number],
+): number => {
   const share = draw();
   const [least, span] = share < 0.5 ? treads : share < 0.75 ? short : long;
   return lengthOf(draw, least, span);
@@ -52,7 +58,12 @@ const partLength = (draw: Draw, treads: readonly [number, number], short: readon
 const priceOf = (draw: Draw, feet: number, centsPerFoot: number): number =>
   Math.round(feet * centsPerFoot * (1 + 0.012 * Math.max(0, feet - 8)) * (0.97 + 0.06 * draw()));
 
-const bought = (draw: Draw, feet: number, centsPerFoot: number) => ({ length: feet * FOOT, cents: priceOf(draw, feet, centsPerFoot), available: Infinity, owned: false });
+const bought = (draw: Draw, feet: number, centsPerFoot: number) => ({
+  length: feet * FOOT,
+  cents: priceOf(draw, feet, centsPerFoot),
+  available: Infinity,
+  owned: false,
+});
 
 const counted = (lengths: readonly number[]): GeneratedJob["pieces"] => {
   const quantities = new Map<number, number>();
@@ -72,14 +83,22 @@ export const carpenterJob = (number: number): GeneratedJob => {
   return { name: `carpenter ${number}`, kerf: KERF, trim: TRIM, pieces: counted(pieces), stock };
 };
 
-/** A house of stairs: 2,000 pieces of 60 lengths, eight stock lengths; every second job with two of them short and five kinds of offcuts on hand. */
+/**
+ * A house of stairs: 2,000 pieces of 60 lengths, eight stock lengths; every second job with two of them short and five kinds of offcuts on
+ * hand.
+ */
 export const estimatorJob = (number: number): GeneratedJob => {
   const draw = draws(ESTIMATOR_SEED + number);
   const centsPerFoot = wholeOf(draw, 180, 1_080);
   const sold = [6, 8, 10, 12, 14, 16, 18, 20].map((feet) => bought(draw, feet, centsPerFoot));
   const isShort = number % 2 === 0;
   const short = sold.map((stick, index) => (index === 5 ? { ...stick, available: 60 } : index === 7 ? { ...stick, available: 25 } : stick));
-  const offcuts = Array.from({ length: 5 }, () => ({ length: lengthOf(draw, 24, 96), cents: 0, available: wholeOf(draw, 1, 7), owned: true }));
+  const offcuts = Array.from({ length: 5 }, () => ({
+    length: lengthOf(draw, 24, 96),
+    cents: 0,
+    available: wholeOf(draw, 1, 7),
+    owned: true,
+  }));
   const weights = Array.from({ length: ESTIMATOR_LENGTHS }, () => 0.2 + draw());
   const weight = weights.reduce((sum, each) => sum + each, 0);
   const lengths = new Set<number>();

@@ -14,7 +14,10 @@ const cheapestOf = ({ stock }: WholeJob, left: readonly number[], room: number):
     .filter((row) => left[row]! > 0 && stock[row]!.holds >= room)
     .sort((a, b) => stock[a]!.cents - stock[b]!.cents || stock[a]!.holds - stock[b]!.holds || a - b);
 
-/** Longest piece first, each into the first stick with room, or into a new one of the row opened; of another row only where that is too short or used up. */
+/**
+ * Longest piece first, each into the first stick with room, or into a new one of the row opened; of another row only where that is too
+ * short or used up.
+ */
 const firstFit = (job: WholeJob, opened: number, left: number[]): Stick[] | undefined => {
   const sticks: Stick[] = [];
   for (const { width, wanted } of job.pieces) {

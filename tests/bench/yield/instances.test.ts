@@ -48,7 +48,11 @@ describe("a folder of published jobs", () => {
   });
 
   test("tells between which costs the least one lies", () => {
-    expect(instancesOf(folder, "stairs").map(({ name, least, most }) => [name, least, most])).toEqual([["proven", 1400, 1400], ["open", 1000, 2000], ["unknown", 0, Infinity]]);
+    expect(instancesOf(folder, "stairs").map(({ name, least, most }) => [name, least, most])).toEqual([
+      ["proven", 1400, 1400],
+      ["open", 1000, 2000],
+      ["unknown", 0, Infinity],
+    ]);
     expect(instancesOf(folder, "stairs")[0]!.job).toEqual(jobOfText(TEXT));
   });
 

@@ -31,12 +31,14 @@ export const jobOfText = (text: string): PlainJob => {
   let at = 0;
   const table = (letter: string, columns: number): number[][] => {
     const [head, count] = (lines[at] ?? "").split(/\s+/);
-    if (head !== letter || !/^\d+$/.test(count ?? "")) throw new Error(`"${lines[at] ?? "the end"}" is not "${letter}" and a number of rows`);
+    if (head !== letter || !/^\d+$/.test(count ?? ""))
+      throw new Error(`"${lines[at] ?? "the end"}" is not "${letter}" and a number of rows`);
     at += 1;
     return Array.from({ length: Number(count) }, () => {
       const line = lines[at] ?? "the end";
       const row = line.split(/\s+/).map(Number);
-      if (row.length !== columns || row.some((value) => !Number.isInteger(value))) throw new Error(`"${line}" is not a row of ${columns} whole numbers`);
+      if (row.length !== columns || row.some((value) => !Number.isInteger(value)))
+        throw new Error(`"${line}" is not a row of ${columns} whole numbers`);
       at += 1;
       return row;
     });

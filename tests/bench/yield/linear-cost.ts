@@ -12,7 +12,14 @@ const shelfOf = (job: WholeJob): Shelf => {
   const stock = job.stock.filter(({ holds }) => holds >= job.pieces.at(-1)!.width);
   return {
     kinds: job.pieces,
-    sticks: stock.map(({ holds, cents, available }) => ({ section: 0, holds, usable: holds, price: cents, newLength: holds, available: Math.min(pieces, available) })),
+    sticks: stock.map(({ holds, cents, available }) => ({
+      section: 0,
+      holds,
+      usable: holds,
+      price: cents,
+      newLength: holds,
+      available: Math.min(pieces, available),
+    })),
     takes: [job.pieces.map(() => true)],
     marks: 1,
     keep: 0,

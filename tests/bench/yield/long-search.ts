@@ -12,7 +12,8 @@ export interface LongSearch {
 const FILE = path.resolve(__dirname, "../../../src/long-search/long-plan.ts");
 
 /** Why there is nothing to measure of the long search; nothing where there is. */
-export const noLongSearch = (): string | undefined => (existsSync(FILE) ? undefined : "src/long-search/long-plan.ts is not there, so the long search is not measured");
+export const noLongSearch = (): string | undefined =>
+  existsSync(FILE) ? undefined : "src/long-search/long-plan.ts is not there, so the long search is not measured";
 
 /** The long search, loaded only when it is measured. */
 export const longSearch = async (): Promise<LongSearch> => {

@@ -23,7 +23,8 @@ export const optionsOf = (words: readonly string[], from: string): Options => {
       const count = left.shift() ?? "";
       if (!/^[1-9]\d*$/.test(count)) throw new Error(`--jobs wants a whole number from 1, not "${count}"`);
       jobs = Number(count);
-    } else if (word.startsWith("-") || folder !== undefined) throw new Error(`"${word}" is not understood; write: npm run bench:yield -- [folder] [--jobs N] [--quick]`);
+    } else if (word.startsWith("-") || folder !== undefined)
+      throw new Error(`"${word}" is not understood; write: npm run bench:yield -- [folder] [--jobs N] [--quick]`);
     else folder = path.resolve(from, word);
   }
   return { jobs: jobs ?? (isQuick ? QUICK_JOBS : CARPENTER_JOBS), isQuick, ...(folder === undefined ? {} : { folder }) };

@@ -51,4 +51,8 @@ export const comparedSamples = (options: Options): { samples: Sample[]; seconds:
 };
 
 /** The jobs that the study's conditions are looked at on. */
-export const studiedSample = ({ isQuick, jobs }: Options): Sample => ({ set: "carpenter", every: 1, most: Math.min(jobs, isQuick ? 5 : STUDIED_JOBS) });
+export const studiedSample = ({ isQuick, jobs }: Options): Sample => ({
+  set: "carpenter",
+  every: 1,
+  most: Math.min(jobs, isQuick ? 5 : STUDIED_JOBS),
+});

@@ -41,7 +41,12 @@ const planned = (method: string, { cost, bound, isProven, milliseconds, failed, 
   failed: [...failed, ...contradictions],
 });
 
-const modelled = async (method: string, job: BenchJob, seconds: number, answerOf: (job: BenchJob["job"], seconds: number) => Promise<ModelAnswer>): Promise<Answer> => {
+const modelled = async (
+  method: string,
+  job: BenchJob,
+  seconds: number,
+  answerOf: (job: BenchJob["job"], seconds: number) => Promise<ModelAnswer>,
+): Promise<Answer> => {
   await readyModels();
   const began = performance.now();
   // a model too large for the memory of HiGHS ends its thread: that is an answer too
@@ -55,7 +60,9 @@ const modelled = async (method: string, job: BenchJob, seconds: number, answerOf
 /** Plans that cost less than another method proved possible. */
 const contradictionsOf = (answers: readonly Answer[]): string[] => {
   const best = Math.min(...answers.map(({ cost }) => cost));
-  return answers.filter(({ bound }) => bound > best).map(({ method, bound }) => `${method} proves ${bound}, and there is a plan for ${best}`);
+  return answers
+    .filter(({ bound }) => bound > best)
+    .map(({ method, bound }) => `${method} proves ${bound}, and there is a plan for ${best}`);
 };
 
 /** Every method on every job, each with so many seconds at most; the long search only where there is one. */
@@ -64,7 +71,10 @@ export const sideBySide = async (jobs: readonly BenchJob[], seconds: number, lon
   for (const job of jobs) {
     const answers = [byHand(job), planned("in a cell", await checkedJob(job, (each) => cuttingPlan(each)))];
     if (long !== undefined) answers.push(planned("long search", await checkedJob(job, (each) => long.longPlan(each, seconds))));
-    answers.push(await modelled("assignment model", job, seconds, assignmentAnswer), await modelled("arc-flow model", job, seconds, arcFlowAnswer));
+    answers.push(
+      await modelled("assignment model", job, seconds, assignmentAnswer),
+      await modelled("arc-flow model", job, seconds, arcFlowAnswer),
+    );
     compared.push({ name: job.name, answers, contradictions: contradictionsOf(answers) });
   }
   await closeModels();

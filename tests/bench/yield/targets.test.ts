@@ -17,7 +17,12 @@ describe("the figures of a sample", () => {
   });
 
   test("shares and gaps, as reckoned by hand", () => {
-    const jobs = [job({}), job({ isCertified: false }), job({ isProven: false, isCertified: false, gap: 0.9 }), job({ failed: ["one", "two"], contradictions: ["three"] })];
+    const jobs = [
+      job({}),
+      job({ isCertified: false }),
+      job({ isProven: false, isCertified: false, gap: 0.9 }),
+      job({ failed: ["one", "two"], contradictions: ["three"] }),
+    ];
     const { proven, certified, meanGap, mostGap, failed, contradictions } = figures({ jobs, peak: 1 });
     expect([proven, certified, mostGap, failed, contradictions]).toEqual([75, (100 * 2) / 3, 0.9, 1, 1]);
     expect(meanGap).toBeCloseTo(0.225, 12);
@@ -26,11 +31,17 @@ describe("the figures of a sample", () => {
 
 describe("targets", () => {
   const verdicts = (jobs: readonly Measured[], peak = 100): Record<string, string> =>
-    Object.fromEntries(judged([{ set: "carpenter", search: "in a cell", sample: { jobs, peak } }]).map(({ target, verdict }) => [target, verdict]));
+    Object.fromEntries(
+      judged([{ set: "carpenter", search: "in a cell", sample: { jobs, peak } }]).map(({ target, verdict }) => [target, verdict]),
+    );
 
   test("are met by quick and proven jobs, and those of other sets are not measured", () => {
     const found = verdicts(twenty.map((each) => ({ ...each, milliseconds: each.milliseconds / 2 })));
-    expect(Object.entries(found).filter(([target]) => target.startsWith("carpenter, in a cell")).map(([, verdict]) => verdict)).toEqual(["met", "met", "met", "met"]);
+    expect(
+      Object.entries(found)
+        .filter(([target]) => target.startsWith("carpenter, in a cell"))
+        .map(([, verdict]) => verdict),
+    ).toEqual(["met", "met", "met", "met"]);
     expect(found["falkenauer_u, in a cell: all proven"]).toBe("not measured");
     expect(found["any: no failed check"]).toBe("met");
   });

@@ -31,12 +31,35 @@ const measuredAll = async (search: Search, measurements: readonly Measurement[])
 };
 
 const printSets = (title: string, sets: MeasuredSets): void => {
-  const head = ["", "jobs", "proven", "certified of these", "gap mean", "gap max", "median", "95th of 100", "longest", "memory", "contradictions", "failed checks"];
+  const head = [
+    "",
+    "jobs",
+    "proven",
+    "certified of these",
+    "gap mean",
+    "gap max",
+    "median",
+    "95th of 100",
+    "longest",
+    "memory",
+    "contradictions",
+    "failed checks",
+  ];
   const rows = sets.map(({ set, sample }) => {
     const of = figures(sample);
     return [
-      set, whole(of.jobs), percent(of.proven), percent(of.certified), percent(of.meanGap, 4), percent(of.mostGap, 4), milliseconds(of.median), milliseconds(of.p95),
-      milliseconds(of.longest), megabytes(of.peak), whole(of.contradictions), whole(of.failed),
+      set,
+      whole(of.jobs),
+      percent(of.proven),
+      percent(of.certified),
+      percent(of.meanGap, 4),
+      percent(of.mostGap, 4),
+      milliseconds(of.median),
+      milliseconds(of.p95),
+      milliseconds(of.longest),
+      megabytes(of.peak),
+      whole(of.contradictions),
+      whole(of.failed),
     ];
   });
   printTable(title, [head, ...rows]);
@@ -52,17 +75,31 @@ const printCompared = (compared: readonly Compared[], limit: number): void => {
   const rows = compared.flatMap(({ name, answers }) => {
     const best = Math.min(...answers.map(({ cost }) => cost));
     return answers.map(({ method, cost, isProven, seconds: took }, place) => [
-      place === 0 ? name : "", method, whole(cost), Number.isFinite(cost) ? (cost / best).toFixed(4) : "", isProven ? "proven" : "not proven", seconds(took),
+      place === 0 ? name : "",
+      method,
+      whole(cost),
+      Number.isFinite(cost) ? (cost / best).toFixed(4) : "",
+      isProven ? "proven" : "not proven",
+      seconds(took),
     ]);
   });
-  printTable(`Side by side, ${limit} s at most for each (cost in cents; its ratio to the best)`, [["", "", "cost", "to the best", "", "time"], ...rows]);
+  printTable(`Side by side, ${limit} s at most for each (cost in cents; its ratio to the best)`, [
+    ["", "", "cost", "to the best", "", "time"],
+    ...rows,
+  ]);
   const methods = compared[0]!.answers.map(({ method }) => method);
   const summary = methods.map((method) => {
-    const each = compared.map(({ answers }) => ({ best: Math.min(...answers.map(({ cost }) => cost)), answer: answers.find((answer) => answer.method === method)! }));
+    const each = compared.map(({ answers }) => ({
+      best: Math.min(...answers.map(({ cost }) => cost)),
+      answer: answers.find((answer) => answer.method === method)!,
+    }));
     const found = each.filter(({ answer }) => Number.isFinite(answer.cost));
     return [
-      method, `${found.length} of ${each.length}`, found.length === 0 ? "" : mean(found.map(({ answer, best }) => answer.cost / best)).toFixed(4),
-      `${each.filter(({ answer }) => answer.isProven).length} of ${each.length}`, seconds(mean(each.map(({ answer }) => answer.seconds))),
+      method,
+      `${found.length} of ${each.length}`,
+      found.length === 0 ? "" : mean(found.map(({ answer, best }) => answer.cost / best)).toFixed(4),
+      `${each.filter(({ answer }) => answer.isProven).length} of ${each.length}`,
+      seconds(mean(each.map(({ answer }) => answer.seconds))),
     ];
   });
   printTable("Side by side, in short", [["", "found a plan", "to the best, mean", "proven", "time, mean"], ...summary]);
@@ -81,7 +118,9 @@ const printConditions = (options: Options, sets: MeasuredSets): void => {
 
 /** Everything wrong with what was measured, in words. */
 const wrong = (sets: MeasuredSets, compared: readonly Compared[]): string[] => [
-  ...sets.flatMap(({ search, sample }) => sample.jobs.flatMap(({ name, failed, contradictions }) => [...failed, ...contradictions].map((each) => `${name}, ${search}: ${each}`))),
+  ...sets.flatMap(({ search, sample }) =>
+    sample.jobs.flatMap(({ name, failed, contradictions }) => [...failed, ...contradictions].map((each) => `${name}, ${search}: ${each}`)),
+  ),
   ...compared.flatMap(({ name, answers, contradictions }) => [
     ...answers.flatMap(({ method, failed }) => failed.map((each) => `${name}, ${method}: ${each}`)),
     ...contradictions.map((each) => `${name}: ${each}`),

@@ -51,7 +51,8 @@ const NAMED: readonly Named[] = [
   { name: "total run", read: () => spilled("Layout", "D4", "total run", "value"), ten: 130, nine: 117 },
   // 13 slopes less 1/4 x 7.580357 / slope: 163.12893 - 0.15102; 152.97074 - 0.16105.
   { name: "open skirt length", read: () => spilled("Layout", "P4", "open skirt length", "value"), ten: 162.9779, nine: 152.8097 },
-  // (130 + 3 + 4) x 12.548379 / 10 + 0.7580357 x (2 + 6.040904 - 1.812273); (117 + 7) x 11.766980 / 9 + 0.8422619 x (2 + 5.797848 - 1.932616).
+  // (130 + 3 + 4) x 12.548379 / 10 + 0.7580357 x (2 + 6.040904 - 1.812273); (117 + 7) x 11.766980 / 9 + 0.8422619 x (2 + 5.797848 -
+  // 1.932616).
   { name: "closed skirt length", read: () => spilled("Layout", "P4", "closed skirt length", "value"), ten: 176.6343, nine: 167.0629 },
   { name: "rail length", read: () => spilled("Layout", "P12", "rail length", "value"), ten: 163.1289, nine: 152.9707 },
   // Two balusters of 1 1/4: (10 - 2 1/2) / 2; (9 - 2 1/2) / 2.
@@ -75,7 +76,12 @@ const NAMED: readonly Named[] = [
   // First tread by its diagonals: 38.1146, see the one-stair job; 38 1/8 on the tape.
   { name: "first tread on the ticket", read: () => cell("Fit", "B22"), ten: '38 1/8"', nine: '38 1/8"' },
   // The treads were read on a run of 10.
-  { name: "word on the readings of the treads", read: () => cell("Fit", "A10"), ten: "", nine: "These treads were read on another run than Layout has now: read them again." },
+  {
+    name: "word on the readings of the treads",
+    read: () => cell("Fit", "A10"),
+    ten: "",
+    nine: "These treads were read on another run than Layout has now: read them again.",
+  },
   // 849 / 112 - 1 with no lap; a lap of 1/4 on all others.
   { name: "first riser height", read: () => cell("Fit", "B29"), ten: 737 / 112, nine: 737 / 112 },
   { name: "second riser height", read: () => cell("Fit", "B30"), ten: 765 / 112, nine: 765 / 112 },
@@ -105,8 +111,18 @@ const NAMED: readonly Named[] = [
   { name: "spent over plan", read: () => cell("Books", "B24"), ten: 104.6, nine: 104.6 },
   // The story of the run: 14 blanks of 11 1/2 x 42 x 54.00, of which 11 1/4 x 38 or 10 1/4 x 38 is tread; the count never moves.
   { name: "blanks used", read: () => spilled("Books", "A15", "oak blank 42", "used"), ten: 14, nine: 14 },
-  { name: "board feet in the treads", read: () => spilled("Books", "A15", "oak blank 42", "net"), ten: (14 * 11.25 * 38) / 144, nine: (14 * 10.25 * 38) / 144 },
-  { name: "wood paid for and ripped or cut off", read: () => spilled("Books", "A15", "oak blank 42", "waste cost"), ten: 86.87, nine: 146.35 },
+  {
+    name: "board feet in the treads",
+    read: () => spilled("Books", "A15", "oak blank 42", "net"),
+    ten: (14 * 11.25 * 38) / 144,
+    nine: (14 * 10.25 * 38) / 144,
+  },
+  {
+    name: "wood paid for and ripped or cut off",
+    read: () => spilled("Books", "A15", "oak blank 42", "waste cost"),
+    ten: 86.87,
+    nine: 146.35,
+  },
 ];
 
 const DECIMALS = 4;
@@ -117,7 +133,16 @@ const check = (found: CellValue, wanted: number | string): void => {
 };
 
 test("the demo is a workbook as it is stored, and says on every sheet what to type and what comes out", () => {
-  expect(workbookData({ version: 1, sheets: demo }).sheets.map(({ name }) => name)).toEqual(["Survey", "Layout", "Check", "Order", "Cut plan", "Fit", "Bid", "Books"]);
+  expect(workbookData({ version: 1, sheets: demo }).sheets.map(({ name }) => name)).toEqual([
+    "Survey",
+    "Layout",
+    "Check",
+    "Order",
+    "Cut plan",
+    "Fit",
+    "Bid",
+    "Books",
+  ]);
   for (const { cells } of demo) {
     expect(cells["A1"]?.style).toBe("title");
     expect(String(cells["A2"]?.value)).toMatch(/^Type .*; out come/);
@@ -126,9 +151,14 @@ test("the demo is a workbook as it is stored, and says on every sheet what to ty
 });
 
 test("lengths that are typed are cells of text, so that 1/2 never becomes a date", () => {
-  const inputs = demo.flatMap(({ name, cells }) => Object.entries(cells).filter(([, each]) => each.style === "input").map(([address, each]) => ({ name, address, ...each })));
+  const inputs = demo.flatMap(({ name, cells }) =>
+    Object.entries(cells)
+      .filter(([, each]) => each.style === "input")
+      .map(([address, each]) => ({ name, address, ...each })),
+  );
   expect(inputs.length).toBeGreaterThan(150);
-  for (const { value, format } of inputs) if (typeof value === "string" && /\d/.test(value) && !/[a-z]{3}/.test(value)) expect(format).toBe("@");
+  for (const { value, format } of inputs)
+    if (typeof value === "string" && /\d/.test(value) && !/[a-z]{3}/.test(value)) expect(format).toBe("@");
 });
 
 test("the ends worth keeping are the ends of the cut list beside them", () => {
@@ -137,7 +167,9 @@ test("the ends worth keeping are the ends of the cut list beside them", () => {
   const ends = new Map(cuts.map((row) => [row[column("stick")], Number(row[column("left over")])]));
   const kept = [...ends.values()].filter((end) => end >= 12).sort((one, other) => one - other);
   const [shown = [], ...rows] = book.spill("Cut plan", "A39");
-  const offered = rows.flatMap((row) => Array.from({ length: Number(row[shown.indexOf("available")]) }, () => Number(row[shown.indexOf("length")])));
+  const offered = rows.flatMap((row) =>
+    Array.from({ length: Number(row[shown.indexOf("available")]) }, () => Number(row[shown.indexOf("length")])),
+  );
   expect(kept.length).toBeGreaterThan(0);
   expect(offered.sort((one, other) => one - other)).toEqual(kept);
 });
@@ -145,8 +177,12 @@ test("the ends worth keeping are the ends of the cut list beside them", () => {
 test("the counts beside the checks are the verdicts that stand in them", () => {
   for (const [anchor, row] of [["A8", 4], ["J8", 5]] as const) {
     const [headings = [], ...rows] = book.spill("Check", anchor);
-    const verdicts = rows.map((cells) => String(cells[headings.indexOf("verdict")] ?? "").replace(/:.*/, "")).filter((verdict) => !["", "pass", "does not apply"].includes(verdict));
-    const counted = ["E", "F", "G", "H", "I", "J"].map((column) => [cell("Check", `${column}3`), Number(cell("Check", `${column}${row}`))] as const);
+    const verdicts = rows
+      .map((cells) => String(cells[headings.indexOf("verdict")] ?? "").replace(/:.*/, ""))
+      .filter((verdict) => !["", "pass", "does not apply"].includes(verdict));
+    const counted = ["E", "F", "G", "H", "I", "J"].map(
+      (column) => [cell("Check", `${column}3`), Number(cell("Check", `${column}${row}`))] as const,
+    );
     for (const [word, count] of counted) expect([word, count]).toEqual([word, verdicts.filter((verdict) => verdict === word).length]);
     expect(counted.reduce((sum, [, count]) => sum + count, 0)).toBe(verdicts.length);
   }
@@ -167,7 +203,12 @@ test("no formula of the demo is in error", () => {
   const wrong = demo.flatMap(({ name, cells }) =>
     Object.entries(cells).flatMap(([address, { formula }]) => {
       if (formula === undefined) return [];
-      return book.spill(name, address).flat().some((value) => typeof value === "object" && value !== null) ? [`${name}!${address} ${formula} ${book.errorMessage(name, address) ?? ""}`] : [];
+      return book
+        .spill(name, address)
+        .flat()
+        .some((value) => typeof value === "object" && value !== null)
+        ? [`${name}!${address} ${formula} ${book.errorMessage(name, address) ?? ""}`]
+        : [];
     }),
   );
   expect(wrong).toEqual([]);

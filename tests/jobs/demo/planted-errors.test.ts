@@ -36,7 +36,11 @@ const figures = (): Readonly<Record<string, CellValue>> => ({
   "cost of skirts and rail": spilled("Cut plan", "R27", "cost", "value"),
   "total rise": book.value("Survey", "B20"),
   "spent over plan": book.value("Books", "B24"),
-  ...Object.fromEntries(["E", "F", "G", "H", "I", "J"].flatMap((column) => [4, 5, 6].map((row) => [`Check ${column}${row}`, book.value("Check", `${column}${row}`)] as const))),
+  ...Object.fromEntries(
+    ["E", "F", "G", "H", "I", "J"].flatMap((column) =>
+      [4, 5, 6].map((row) => [`Check ${column}${row}`, book.value("Check", `${column}${row}`)] as const),
+    ),
+  ),
 });
 
 interface Plant {
@@ -69,7 +73,8 @@ test("an error anywhere in the demo is an error in every figure it bears on, and
     await book.settled();
     for (const [figure, value] of Object.entries(figures())) {
       if (isError(value)) errors += 1;
-      else if (value !== sound[figure]) wrong.push(`${sheet}!${address} in error: ${figure} is ${String(value)} where it was ${String(sound[figure])}`);
+      else if (value !== sound[figure])
+        wrong.push(`${sheet}!${address} in error: ${figure} is ${String(value)} where it was ${String(sound[figure])}`);
     }
     book.setCell(sheet, address, String(was));
   }

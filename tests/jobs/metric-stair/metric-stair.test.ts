@@ -6,7 +6,9 @@ import { metricStair } from "./metric-stair";
 
 const job = ran(metricStair);
 
-/** Rise over run is 2750 / 15 / 250 = 11 / 15, so the slope of a step is 250 x sqrt(225 + 121) / 15 = 250 x 18.6010752 / 15 = 310.017921. */
+/**
+ * Rise over run is 2750 / 15 / 250 = 11 / 15, so the slope of a step is 250 x sqrt(225 + 121) / 15 = 250 x 18.6010752 / 15 = 310.017921.
+ */
 const SLOPE = (250 * Math.sqrt(346)) / 15;
 
 const value = (label: string): unknown => cell(job, "layout", label);
@@ -28,7 +30,12 @@ describe("one invented stair in millimetres from survey to ticket, by hand besid
 
   test("one low sub-tread puts the flight out by 14 mm, over 3/8 in, which is 9.525 mm", () => {
     // 189 at the sixth less 175 at the fifth.
-    expect([cell(job, "alike", "largest"), cell(job, "alike", "smallest"), cell(job, "alike", "spread"), cell(job, "alike", "verdict")]).toEqual([189, 175, 14, "fail"]);
+    expect([
+      cell(job, "alike", "largest"),
+      cell(job, "alike", "smallest"),
+      cell(job, "alike", "spread"),
+      cell(job, "alike", "verdict"),
+    ]).toEqual([189, 175, 14, "fail"]);
   });
 
   test("packing under the low sub-tread makes all rises alike", () => {
@@ -91,11 +98,17 @@ describe("one invented stair in millimetres from survey to ticket, by hand besid
 
   test("blanks of a metre, 5 mm ripped off each", () => {
     // 920 + 25; 250 + 25. 275 + 25. 18 + 25. 920 + 6; 183.333 - 27 + 6.
-    expect(["length", "width", "thickness", "quantity"].map((heading) => cell(job, "blanks", "tread", heading))).toEqual([945, 275, 27, 14]);
-    expect([cell(job, "blanks", "return"), cell(job, "blanks", "landing nosing", "width"), cell(job, "blanks", "riser")]).toEqual([300, 43, 926]);
+    expect(["length", "width", "thickness", "quantity"].map((heading) => cell(job, "blanks", "tread", heading))).toEqual([
+      945, 275, 27, 14,
+    ]);
+    expect([cell(job, "blanks", "return"), cell(job, "blanks", "landing nosing", "width"), cell(job, "blanks", "riser")]).toEqual([
+      300, 43, 926,
+    ]);
     expect(cell(job, "blanks", "riser", "width")).toBeCloseTo(487 / 3, 9);
     // 14 x 41; 280 - 275; 1000 - 945; 574 x 5 / 280.
-    expect(["quantity", "price", "cost", "ripped off", "cut off", "rip cost"].map((heading) => cell(job, "order", "oak blank 1000", heading))).toEqual([14, 41, 574, 5, 55, 10.25]);
+    expect(
+      ["quantity", "price", "cost", "ripped off", "cut off", "rip cost"].map((heading) => cell(job, "order", "oak blank 1000", heading)),
+    ).toEqual([14, 41, 574, 5, 55, 10.25]);
     expect(cell(job, "order", "oak nosing 1000", "cost")).toBe(14.5);
   });
 
@@ -121,8 +134,10 @@ describe("one invented stair in millimetres from survey to ticket, by hand besid
   });
 
   test("the first riser, by the legs of its diagonals", () => {
-    // sqrt(938² - 176²) = 921.34033 and sqrt(940² - 176²) = 923.37641; s = -1.65967 and -2.37641, mean -2.01804, closure 0.71674, under 2.38 (3/32 in).
-    // Left angle atan(2.01804 / 176) = 0.6569 deg; right edge -2.01804 + 923 - 921 = -0.01804 over 176. Top 921 + a quarter of 0.71674 + 6 past the skirt.
+    // sqrt(938² - 176²) = 921.34033 and sqrt(940² - 176²) = 923.37641; s = -1.65967 and -2.37641, mean -2.01804, closure 0.71674, under
+    // 2.38 (3/32 in).
+    // Left angle atan(2.01804 / 176) = 0.6569 deg; right edge -2.01804 + 923 - 921 = -0.01804 over 176. Top 921 + a quarter of 0.71674 + 6
+    // past the skirt.
     expect(cell(job, "riser cuts", 1, "closure")).toBeCloseTo(0.71674, 4);
     expect(cell(job, "riser cuts", 1, "left angle")).toBeCloseTo(0.6569, 3);
     expect(cell(job, "riser cuts", 1, "right angle")).toBeCloseTo(-0.0059, 3);
@@ -133,7 +148,8 @@ describe("one invented stair in millimetres from survey to ticket, by hand besid
 
   test("the first tread, by the legs of its diagonals", () => {
     const first = (heading: string): unknown => cell(job, "tread cuts", 1, heading);
-    // sqrt(953² - 250²) = 919.62438 and sqrt(957² - 250²) = 923.76891; s = -3.37562 and -2.76891, mean -3.07227, closure -0.60671; a quarter of it is -0.15168.
+    // sqrt(953² - 250²) = 919.62438 and sqrt(957² - 250²) = 923.76891; s = -3.37562 and -2.76891, mean -3.07227, closure -0.60671; a
+    // quarter of it is -0.15168.
     expect(first("closure")).toBeCloseTo(-0.60671, 4);
     // atan(3.07227 / 250); atan((-3.07227 + 923 - 921) / 250).
     expect(first("left angle")).toBeCloseTo(0.70408, 4);
@@ -142,14 +158,16 @@ describe("one invented stair in millimetres from survey to ticket, by hand besid
     expect(first("back")).toBeCloseTo(920.37704, 4);
     expect(first("front")).toBeCloseTo(922.57704, 4);
     expect(first("depth")).toBe(275);
-    // Toe 922.57704 + 25 / cos 0.24574 deg; heel less 25 x tan(45 - 0.12287 deg) = 24.89300; at the hook less 25 x tan 0.70408 deg = 0.30723.
+    // Toe 922.57704 + 25 / cos 0.24574 deg; heel less 25 x tan(45 - 0.12287 deg) = 24.89300; at the hook less 25 x tan 0.70408 deg =
+    // 0.30723.
     expect(first("toe")).toBeCloseTo(947.57727, 4);
     expect(first("heel")).toBeCloseTo(922.68426, 4);
     expect(first("heel at the hook")).toBeCloseTo(922.37704, 4);
     // (90 + 0.24574) / 2; (275 + 25) / cos 0.24574 deg.
     expect(first("mitre")).toBeCloseTo(45.12287, 4);
     expect(first("return length")).toBeCloseTo(300.00276, 4);
-    // The underside is the longer: from -3.07227 x 275 / 250 = -3.37949 at the nose to 921 - 0.15168 - 1.07227 x 275 / 250 + 25.00023 = 944.66906.
+    // The underside is the longer: from -3.07227 x 275 / 250 = -3.37949 at the nose to 921 - 0.15168 - 1.07227 x 275 / 250 + 25.00023 =
+    // 944.66906.
     expect(first("length")).toBeCloseTo(948.04855, 4);
     // Both ends swing to the left: the wall end's nose is longer, the open end's back. Tilt atan(tan 1 deg x cos 0.70408 deg) = 0.99992.
     expect(first("left set")).toBe("left 0.70, underside longer 1.00");
@@ -163,7 +181,14 @@ describe("one invented stair in millimetres from survey to ticket, by hand besid
     expect(others).toEqual([]);
     const row = (heading: string): string | undefined => page?.rows[0]?.[page.headings.indexOf(heading)];
     expect(page?.measure).toBe("Lengths in mm, worked out from readings to 1 mm.");
-    expect(["length", "back", "front", "toe", "heel at the hook", "return length"].map(row)).toEqual(["948.0 mm", "920.4 mm", "922.6 mm", "947.6 mm", "922.4 mm", "300.0 mm"]);
+    expect(["length", "back", "front", "toe", "heel at the hook", "return length"].map(row)).toEqual([
+      "948.0 mm",
+      "920.4 mm",
+      "922.6 mm",
+      "947.6 mm",
+      "922.4 mm",
+      "300.0 mm",
+    ]);
     expect([row("left set"), row("right set"), row("mitre")]).toEqual(["left 0.70, underside longer 1.00", "left 0.25, upright", "45.1°"]);
     expect([page?.rows, page?.notes].flat(2).join("; ")).not.toMatch(/"|inch|\d in\b/);
   });
@@ -175,9 +200,16 @@ describe("one invented stair in millimetres from survey to ticket, by hand besid
 
   test("what it takes is in metres, and the adhesive goes on from there", () => {
     const counted = Object.fromEntries(rowsOf(job, "takeoff").slice(1).map(([item, quantity, unit]) => [String(item), [quantity, unit]]));
-    // 14 x (920 + 275) = 16,730; 14 x (3 x 250 + 920) = 23,380; (14 x 275 + 2750) x 920 = 6,072,000; over 1.22 x 2.44 = 2.9768 it is 2.04 sheets.
+    // 14 x (920 + 275) = 16,730; 14 x (3 x 250 + 920) = 23,380; (14 x 275 + 2750) x 920 = 6,072,000; over 1.22 x 2.44 = 2.9768 it is 2.04
+    // sheets.
     expect(counted).toMatchObject({
-      cove: [16.73, "m"], "adhesive bead": [23.38, "m"], "finish area": [6.072, "sq m"], "protection sheets": [3, "each"], screws: [56, "each"], nails: [90, "each"], notch: [14, "each"],
+      cove: [16.73, "m"],
+      "adhesive bead": [23.38, "m"],
+      "finish area": [6.072, "sq m"],
+      "protection sheets": [3, "each"],
+      screws: [56, "each"],
+      nails: [90, "each"],
+      notch: [14, "each"],
     });
     // pi / 4 x 6² = 28.2743; x 23,380 x 1.1 = 727,159 cubic mm, 727 ml; over 310 it is 2.35.
     expect([job.results.get("cartridges")].flat(2)).toEqual([3]);
@@ -193,8 +225,10 @@ describe("one invented stair in millimetres from survey to ticket, by hand besid
   });
 
   test("the bid", () => {
-    // Labour 283.50 + 18 + 168.75 + 67.50 + 90 + 157.50 + 33.75 + 63 + 94.50 + 49.40 + 29.41 + 13.50 = 1,068.81; goods 63.12 + 6.16 + 2.70 + 42 + 94.50 = 208.48;
-    // adhesive 3 x 8.40; blanks 574 + 14.50; boards 83.70. Overhead 12 % of 1,974.69 is 236.96; 2,211.65 / 0.85 = 2,601.94; 20 % of that 520.39.
+    // Labour 283.50 + 18 + 168.75 + 67.50 + 90 + 157.50 + 33.75 + 63 + 94.50 + 49.40 + 29.41 + 13.50 = 1,068.81; goods 63.12 + 6.16 + 2.70
+    // + 42 + 94.50 = 208.48;
+    // adhesive 3 x 8.40; blanks 574 + 14.50; boards 83.70. Overhead 12 % of 1,974.69 is 236.96; 2,211.65 / 0.85 = 2,601.94; 20 % of that
+    // 520.39.
     expect(rowsOf(job, "bid").slice(1).map((row) => row.slice(0, 2))).toEqual([
       ["direct", 1974.69], ["overhead", 236.96], ["profit", 390.29], ["price", 2601.94], ["tax", 520.39], ["total", 3122.33],
     ]);
@@ -206,7 +240,11 @@ test("a bead length without its unit is refused beside millimetres, not taken fo
     ...metricStair,
     steps: metricStair.steps.map((step) => ({
       ...step,
-      calls: step.calls.map((call) => (call.name === "cartridges" ? { ...call, args: [{ id: "PICK", args: [{ result: "takeoff" }, "adhesive bead", "quantity"] }, ...call.args.slice(1)] } : call)),
+      calls: step.calls.map((call) =>
+        call.name === "cartridges"
+          ? { ...call, args: [{ id: "PICK", args: [{ result: "takeoff" }, "adhesive bead", "quantity"] }, ...call.args.slice(1)] }
+          : call,
+      ),
     })),
   };
   const refused = ran(bare).results.get("cartridges");

@@ -66,11 +66,14 @@ export const jobRun = (job: Job, solve: Solve): JobRun => {
   const valueOf = (argument: Argument): Result | undefined => {
     if (argument === null) return undefined;
     if (!isRange(argument)) return argument;
-    if ("input" in argument) return argument.column === undefined ? known(inputs, argument.input) : columnOf(argument.input, argument.column);
+    if ("input" in argument)
+      return argument.column === undefined ? known(inputs, argument.input) : columnOf(argument.input, argument.column);
     if ("result" in argument) return known(results, argument.result);
     if ("stack" in argument) return together(argument.stack, (rows) => rows.flat());
     if ("beside" in argument) {
-      return together(argument.beside, ([first = [], ...others]) => first.map((row, index) => [...row, ...others.flatMap((rows) => rows[index] ?? [])]));
+      return together(argument.beside, ([first = [], ...others]) =>
+        first.map((row, index) => [...row, ...others.flatMap((rows) => rows[index] ?? [])]),
+      );
     }
     if ("join" in argument) return together(argument.join, (rows) => [[rows.map((row) => String(row[0]?.[0] ?? "")).join("")]]);
     return called(argument.id, argument.args);

@@ -2,7 +2,9 @@
 
 export type Cell = string | number | boolean;
 
-/** An argument as a sheet takes it: a constant, nothing, a range, a result, three native ways to put cells together, or a call in a call. */
+/**
+ * An argument as a sheet takes it: a constant, nothing, a range, a result, three native ways to put cells together, or a call in a call.
+ */
 export type Argument = Cell | null | InputRange | ResultRange | Stacked | Beside | Joined | Call;
 
 /** A table of the job, or one column of it without its heading. */

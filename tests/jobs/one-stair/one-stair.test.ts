@@ -8,7 +8,9 @@ const withRun = (length: number): Job => ({
   ...oneStair,
   steps: oneStair.steps.map((step) => ({
     ...step,
-    inputs: step.inputs.map((input) => (input.name === "stair" ? { ...input, rows: input.rows.map((row) => (row[0] === "run" ? ["run", length] : row)) } : input)),
+    inputs: step.inputs.map((input) =>
+      input.name === "stair" ? { ...input, rows: input.rows.map((row) => (row[0] === "run" ? ["run", length] : row)) } : input,
+    ),
   })),
 });
 
@@ -32,7 +34,9 @@ describe("one invented stair from tape to price, by hand beside every figure", (
 
   test("the seventh mark of the pole is half way up", () => {
     // 106 1/8 / 2 = 53 1/16; the second is 15.1607, which lies nearer 15 3/16 than 15 1/8.
-    expect([cell(job, "pole", 7, "mark"), cell(job, "pole", 2, "mark"), cell(job, "pole", 14, "mark")]).toEqual([53.0625, 15.1875, 106.125]);
+    expect([cell(job, "pole", 7, "mark"), cell(job, "pole", 2, "mark"), cell(job, "pole", 14, "mark")]).toEqual([
+      53.0625, 15.1875, 106.125,
+    ]);
   });
 
   test("the framing fails by 1/16 on the tallest rise and by 1/8 on how alike they are", () => {
@@ -61,13 +65,16 @@ describe("one invented stair from tape to price, by hand beside every figure", (
 
   test("the first tread, by the legs of its diagonals", () => {
     // sqrt(38 3/16² - 100) = 36.85492 and sqrt(37 7/8² - 100) = 36.53102; s = 0.22992 and 0.21898, mean 0.22445, closure 0.01094;
-    // left angle -atan(0.022445) = -1.2858 deg; right edge (0.22445 + 36 5/8 - 36 3/4) / 10, so the blank is 36 3/4 + 0.11188 + 1 1/4 / cos 0.5698 deg
+    // left angle -atan(0.022445) = -1.2858 deg; right edge (0.22445 + 36 5/8 - 36 3/4) / 10, so the blank is 36 3/4 + 0.11188 + 1 1/4 / cos
+    // 0.5698 deg
     // = 38.1119, and a quarter of the closure, 0.00273.
     expect(cell(job, "tread cuts", 1, "closure")).toBeCloseTo(0.01094, 4);
     expect(cell(job, "tread cuts", 1, "left angle")).toBeCloseTo(-1.2858, 3);
     expect(cell(job, "tread cuts", 1, "length")).toBeCloseTo(38.1146, 3);
-    // The nose corner at the wall lies 11 1/4 x 0.022445 = 0.25251 in from the blank's end, and on the face tan 1.5 deg = 0.02619 further: toe 38.1146 -
-    // 0.2787; heel 1 1/4 x tan 45.2849 deg = 1.26249 less, and at the hook + 1 1/4 x 0.022445 = 0.02806, as the end runs out behind the nose.
+    // The nose corner at the wall lies 11 1/4 x 0.022445 = 0.25251 in from the blank's end, and on the face tan 1.5 deg = 0.02619 further:
+    // toe 38.1146 -
+    // 0.2787; heel 1 1/4 x tan 45.2849 deg = 1.26249 less, and at the hook + 1 1/4 x 0.022445 = 0.02806, as the end runs out behind the
+    // nose.
     expect(cell(job, "tread cuts", 1, "toe")).toBeCloseTo(37.8359, 3);
     expect(cell(job, "tread cuts", 1, "heel")).toBeCloseTo(36.5734, 3);
     expect(cell(job, "tread cuts", 1, "heel at the hook")).toBeCloseTo(36.6015, 3);
@@ -100,7 +107,18 @@ describe("one invented stair from tape to price, by hand beside every figure", (
   test("the bid", () => {
     // 702 + 19.50 + 22.40 + 76 + 5 x 8.40 + 13 x 6.75 + (7.5 + 4 + 3.25) x 58 = 1,805.15; 12 % is 216.62; 2,021.77 / 0.85 = 2,378.55;
     // 6.5 % of that is 154.61.
-    expect(rowsOf(job, "bid").slice(1).map((row) => row.slice(0, 2))).toEqual([["direct", 1805.15], ["overhead", 216.62], ["profit", 356.78], ["price", 2378.55], ["tax", 154.61], ["total", 2533.16]]);
+    expect(
+      rowsOf(job, "bid")
+        .slice(1)
+        .map((row) => row.slice(0, 2)),
+    ).toEqual([
+      ["direct", 1805.15],
+      ["overhead", 216.62],
+      ["profit", 356.78],
+      ["price", 2378.55],
+      ["tax", 154.61],
+      ["total", 2533.16],
+    ]);
     // Returns and risers have no blank of their own in the order: the second row of the first table, and one below it.
     expect(rowsOf(job, "bid")[1]?.[2]).toBe("cost is 0 or empty in row 3 (return) and 1 more");
   });
@@ -123,11 +141,17 @@ test("a reading that cannot be shows its sentence, and what does not need it sti
     ...oneStair,
     steps: oneStair.steps.map((step) => ({
       ...step,
-      inputs: step.inputs.map((input) => (input.name === "tread readings" ? { ...input, rows: input.rows.map((row) => (row[0] === 3 ? [3, 10, "9' 14\"", ...row.slice(3)] : row)) } : input)),
+      inputs: step.inputs.map((input) =>
+        input.name === "tread readings"
+          ? { ...input, rows: input.rows.map((row) => (row[0] === 3 ? [3, 10, "9' 14\"", ...row.slice(3)] : row)) }
+          : input,
+      ),
     })),
   };
   const run = ran(wrong);
-  expect(cell(run, "tread cuts", 3, "note")).toBe("back in step 3: read \"9' 14\"\", with 14 inches after the feet; inches after feet stay under 12");
+  expect(cell(run, "tread cuts", 3, "note")).toBe(
+    'back in step 3: read "9\' 14"", with 14 inches after the feet; inches after feet stay under 12',
+  );
   expect(cell(run, "tread cuts", 4, "length")).toBe(cell(job, "tread cuts", 4, "length"));
   expect(cell(run, "bid", "total")).toBe(2533.16);
 });

@@ -7,8 +7,10 @@ const riserPieces = { result: "riser cuts" };
 const boards = { input: "boards" };
 
 /**
- * One invented stair, from tape readings to a price. Rough rises add up to 106 1/8. The wall skirt is rolled in by 1.5 degrees about its own
- * slope, so risers meet it 1.5 degrees off plumb and treads 1.1 degrees off square; diagonals were computed from the corners and rounded to a 1/16 tape.
+ * One invented stair, from tape readings to a price. Rough rises add up to 106 1/8. The wall skirt is rolled in by 1.5 degrees about its
+ * own
+ * slope, so risers meet it 1.5 degrees off plumb and treads 1.1 degrees off square; diagonals were computed from the corners and rounded to
+ * a 1/16 tape.
  */
 export const oneStair: Job = {
   title: "One stair, from tape to price",
@@ -23,9 +25,20 @@ export const oneStair: Job = {
           says: "Rough rises, sub-tread to sub-tread, from the bottom",
           headings: ["step", "rough rise"],
           rows: [
-            [1, "7 9/16"], [2, "7 9/16"], [3, "7 5/8"], [4, "7 9/16"], [5, "7 9/16"],
-            [6, "7 5/8"], [7, "7 9/16"], [8, "7 9/16"], [9, "7 5/8"], [10, "7 9/16"],
-            [11, "7 5/8"], [12, "7 9/16"], [13, "7 9/16"], [14, "7 9/16"],
+            [1, "7 9/16"],
+            [2, "7 9/16"],
+            [3, "7 5/8"],
+            [4, "7 9/16"],
+            [5, "7 9/16"],
+            [6, "7 5/8"],
+            [7, "7 9/16"],
+            [8, "7 9/16"],
+            [9, "7 5/8"],
+            [10, "7 9/16"],
+            [11, "7 5/8"],
+            [12, "7 9/16"],
+            [13, "7 9/16"],
+            [14, "7 9/16"],
           ],
         },
         {
@@ -33,7 +46,11 @@ export const oneStair: Job = {
           says: "What still goes on",
           headings: ["label", "value"],
           labelled: true,
-          rows: [["tread thickness", 1], ["lower build up", "3/4"], ["upper build up", "3/4"]],
+          rows: [
+            ["tread thickness", 1],
+            ["lower build up", "3/4"],
+            ["upper build up", "3/4"],
+          ],
         },
       ],
       calls: [
@@ -43,7 +60,9 @@ export const oneStair: Job = {
           id: "FINISHED",
           args: [
             { input: "survey", column: "rough rise" },
-            picked(floors, "tread thickness"), picked(floors, "lower build up"), picked(floors, "upper build up"),
+            picked(floors, "tread thickness"),
+            picked(floors, "lower build up"),
+            picked(floors, "upper build up"),
           ],
         },
       ],
@@ -58,10 +77,27 @@ export const oneStair: Job = {
           headings: ["label", "value"],
           labelled: true,
           rows: [
-            ["total rise", "8' 10 1/8\""], ["risers", 14], ["run", 10], ["nosing", "1 1/4"], ["riser thickness", "3/4"], ["width", "36 3/4"],
-            ["open end", "right"], ["overhang", "1 1/4"], ["return width", "1 1/4"], ["run past", "1/4"], ["lap", "1/4"], ["skirt thickness", "3/4"],
-            ["stringer board", "11 1/4"], ["opening", "10' 3\""], ["floor thickness", "11 1/4"], ["handrails", "one"], ["handrail height", 36],
-            ["fall height", "98 1/2"], ["guard", "yes"], ["guard height", 36], ["guard gap", "3 7/8"],
+            ["total rise", "8' 10 1/8\""],
+            ["risers", 14],
+            ["run", 10],
+            ["nosing", "1 1/4"],
+            ["riser thickness", "3/4"],
+            ["width", "36 3/4"],
+            ["open end", "right"],
+            ["overhang", "1 1/4"],
+            ["return width", "1 1/4"],
+            ["run past", "1/4"],
+            ["lap", "1/4"],
+            ["skirt thickness", "3/4"],
+            ["stringer board", "11 1/4"],
+            ["opening", "10' 3\""],
+            ["floor thickness", "11 1/4"],
+            ["handrails", "one"],
+            ["handrail height", 36],
+            ["fall height", "98 1/2"],
+            ["guard", "yes"],
+            ["guard height", 36],
+            ["guard gap", "3 7/8"],
           ],
         },
       ],
@@ -89,7 +125,9 @@ export const oneStair: Job = {
     },
     {
       title: "Code check",
-      says: "Type a code; out comes every limit beside the plan and the steps as framed. The plan passes, the framing does not: nobody dropped the stringers.",
+      says:
+        "Type a code; out comes every limit beside the plan and the steps as framed. The plan passes, the framing does not: nobody " +
+        "dropped the stringers.",
       inputs: [{ name: "rules", says: "The code", headings: ["label", "value"], labelled: true, rows: [["code", "irc-2021"]] }],
       calls: [
         {
@@ -167,7 +205,16 @@ export const oneStair: Job = {
             ["poplar 16 ft", "16'", "7 1/4", "3/4", 38, "any", "no"],
           ],
         },
-        { name: "saw", says: "The saw", headings: ["label", "value"], labelled: true, rows: [["kerf", "1/8"], ["trim", "1/4"]] },
+        {
+          name: "saw",
+          says: "The saw",
+          headings: ["label", "value"],
+          labelled: true,
+          rows: [
+            ["kerf", "1/8"],
+            ["trim", "1/4"],
+          ],
+        },
       ],
       calls: [
         {
@@ -198,7 +245,9 @@ export const oneStair: Job = {
     },
     {
       title: "Fit",
-      says: "Type the readings of the next five treads; out come lengths, saw angles, tilt and mitre of each, and the notch for the risers above.",
+      says:
+        "Type the readings of the next five treads; out come lengths, saw angles, tilt and mitre of each, and the notch for the " +
+        "risers above.",
       inputs: [
         {
           name: "tread readings",
@@ -221,14 +270,23 @@ export const oneStair: Job = {
           id: "TREADFIT",
           args: [
             { input: "tread readings" },
-            picked(layout, "nosing"), picked(layout, "open end"), picked(layout, "overhang"), picked(layout, "return width"), picked(layout, "tread thickness"),
+            picked(layout, "nosing"),
+            picked(layout, "open end"),
+            picked(layout, "overhang"),
+            picked(layout, "return width"),
+            picked(layout, "tread thickness"),
           ],
         },
         {
           name: "notch",
           says: "Notch in each riser's lower right corner: width, then height",
           id: "NOTCH",
-          args: [picked(layout, "skirt thickness"), picked(layout, "run past"), picked(layout, "lap"), picked({ input: "room" }, "clearance")],
+          args: [
+            picked(layout, "skirt thickness"),
+            picked(layout, "run past"),
+            picked(layout, "lap"),
+            picked({ input: "room" }, "clearance"),
+          ],
         },
       ],
     },
@@ -241,7 +299,12 @@ export const oneStair: Job = {
           says: "Three beads under each of thirteen treads",
           headings: ["label", "value"],
           labelled: true,
-          rows: [["bead length", "119' 5 1/4\""], ["bead diameter", "1/4"], ["cartridge", "10.1 fl oz"], ["waste", "10%"]],
+          rows: [
+            ["bead length", "119' 5 1/4\""],
+            ["bead diameter", "1/4"],
+            ["cartridge", "10.1 fl oz"],
+            ["waste", "10%"],
+          ],
         },
       ],
       calls: [
@@ -250,8 +313,10 @@ export const oneStair: Job = {
           says: "Cartridges",
           id: "ADHESIVE",
           args: [
-            picked({ input: "adhesive" }, "bead length"), picked({ input: "adhesive" }, "bead diameter"),
-            picked({ input: "adhesive" }, "cartridge"), picked({ input: "adhesive" }, "waste"),
+            picked({ input: "adhesive" }, "bead length"),
+            picked({ input: "adhesive" }, "bead diameter"),
+            picked({ input: "adhesive" }, "cartridge"),
+            picked({ input: "adhesive" }, "waste"),
           ],
         },
       ],
@@ -276,14 +341,23 @@ export const oneStair: Job = {
           name: "prices",
           says: "The shop's prices",
           headings: ["item", "price", "unit"],
-          rows: [["adhesive", 8.4, "each"], ["mitred return", 6.75, "each"], ["labour", 58, "hour"]],
+          rows: [
+            ["adhesive", 8.4, "each"],
+            ["mitred return", 6.75, "each"],
+            ["labour", 58, "hour"],
+          ],
         },
         {
           name: "terms",
           says: "The shop's rates",
           headings: ["label", "value"],
           labelled: true,
-          rows: [["overhead", "12%"], ["profit", "15%"], ["basis", "margin"], ["tax", "6.5%"]],
+          rows: [
+            ["overhead", "12%"],
+            ["profit", "15%"],
+            ["basis", "margin"],
+            ["tax", "6.5%"],
+          ],
         },
       ],
       calls: [
@@ -311,14 +385,21 @@ export const oneStair: Job = {
           id: "BID",
           args: [
             { stack: [{ result: "blank goods" }, { result: "board goods" }, { result: "shop goods" }] },
-            picked({ input: "terms" }, "overhead"), picked({ input: "terms" }, "profit"), picked({ input: "terms" }, "basis"), picked({ input: "terms" }, "tax"),
+            picked({ input: "terms" }, "overhead"),
+            picked({ input: "terms" }, "profit"),
+            picked({ input: "terms" }, "basis"),
+            picked({ input: "terms" }, "tax"),
           ],
         },
         {
           name: "spare",
           says: "Price of one spare blank left with the client, at the same profit",
           id: "SELLINGPRICE",
-          args: [picked({ result: "blank goods" }, "oak blank 42", "price"), picked({ input: "terms" }, "profit"), picked({ input: "terms" }, "basis")],
+          args: [
+            picked({ result: "blank goods" }, "oak blank 42", "price"),
+            picked({ input: "terms" }, "profit"),
+            picked({ input: "terms" }, "basis"),
+          ],
         },
       ],
     },

@@ -37,7 +37,10 @@ test("change order clause: overhead 10 % and profit 5 % compound, because profit
 test("rates are shares of cost by markup, and only profit is a share of the price by margin", () => {
   // by hand: 1,000 x 1.32 = 1,320, x 1.1 = 1,452; 1,320 / 0.9 = 1,466.67; 1,000 x 1.12 x 1.1 = 1,232
   expect(figures([cost(1000)], { overhead: share(0.32), profit: share(0.1) }).price).toBe(1452);
-  expect(figures([cost(1000)], { overhead: share(0.32), profit: share(0.1), basis: "margin" })).toMatchObject({ profit: 146.67, price: 1466.67 });
+  expect(figures([cost(1000)], { overhead: share(0.32), profit: share(0.1), basis: "margin" })).toMatchObject({
+    profit: 146.67,
+    price: 1466.67,
+  });
   expect(figures([cost(1000)], { overhead: share(0.12), profit: share(0.1) }).price).toBe(1232);
 });
 
@@ -53,13 +56,26 @@ test("tax falls on the price, or on the cost of the taxed rows alone", () => {
   const terms = { overhead: share(0.1), profit: share(0.2), tax: share(0.07) };
   // by hand: 1,000, 100, 220; 7 % of 1,320 = 92.40; taxed 600 - 50 = 550, 7 % = 38.50
   expect(figures(costs, terms)).toEqual({ direct: 1000, overhead: 100, profit: 220, price: 1320, tax: 92.4, total: 1412.4 });
-  expect(figures(costs, { ...terms, taxBasis: "items" })).toEqual({ direct: 1000, overhead: 100, profit: 220, price: 1320, tax: 38.5, total: 1358.5 });
+  expect(figures(costs, { ...terms, taxBasis: "items" })).toEqual({
+    direct: 1000,
+    overhead: 100,
+    profit: 220,
+    price: 1320,
+    tax: 38.5,
+    total: 1358.5,
+  });
 });
 
 test("several profit rates stand side by side by calling again, markup m beside margin m / (1 + m)", () => {
   // By hand: 1,000 and 10 % overhead are 1,100; a tenth, a fifth and a fourth of it on top.
-  expect([0.1, 0.2, 0.25].map((rate) => figures([cost(1000)], { overhead: share(0.1), profit: share(rate) }).price)).toEqual([1210, 1320, 1375]);
-  expect([share(0.1).div("1.1"), share(0.2).div("1.2"), share(0.2)].map((rate) => figures([cost(1000)], { overhead: share(0.1), profit: rate, basis: "margin" }).price)).toEqual([1210, 1320, 1375]);
+  expect([0.1, 0.2, 0.25].map((rate) => figures([cost(1000)], { overhead: share(0.1), profit: share(rate) }).price)).toEqual([
+    1210, 1320, 1375,
+  ]);
+  expect(
+    [share(0.1).div("1.1"), share(0.2).div("1.2"), share(0.2)].map(
+      (rate) => figures([cost(1000)], { overhead: share(0.1), profit: rate, basis: "margin" }).price,
+    ),
+  ).toEqual([1210, 1320, 1375]);
 });
 
 const amounts = fc.integer({ min: -1e7, max: 1e7 }).map((hundredths) => new Exact(hundredths).div(100));
@@ -68,7 +84,10 @@ const terms = fc.record({
   overhead: rates, profit: rates, tax: rates,
   basis: fc.constantFrom("markup" as const, "margin" as const), taxBasis: fc.constantFrom("price" as const, "items" as const),
 });
-const costs = fc.array(fc.record({ item: fc.constant("goods"), row: fc.constant(1), cost: amounts, taxed: fc.boolean() }), { minLength: 1, maxLength: 8 });
+const costs = fc.array(fc.record({ item: fc.constant("goods"), row: fc.constant(1), cost: amounts, taxed: fc.boolean() }), {
+  minLength: 1,
+  maxLength: 8,
+});
 
 test("printed totals add printed rows, to the cent", () => {
   fc.assert(
@@ -87,7 +106,10 @@ test("a row is in cents before it is added: one of three at 38.005 is 114.02, th
   expect(figures([cost("114.015")], {})).toMatchObject({ direct: 114.02, total: 114.02 });
   expect(figures([cost("38.005"), cost("38.005"), cost("38.005")], {})).toMatchObject({ direct: 114.03, total: 114.03 });
   // Tax on the rows as they are added: 10 % of 114.03 is 11.403.
-  expect(figures([cost("38.005"), cost("38.005"), cost("38.005")], { tax: share(0.1), taxBasis: "items" })).toMatchObject({ tax: 11.4, total: 125.43 });
+  expect(figures([cost("38.005"), cost("38.005"), cost("38.005")], { tax: share(0.1), taxBasis: "items" })).toMatchObject({
+    tax: 11.4,
+    total: 125.43,
+  });
 });
 
 test("a cost split over two rows changes nothing, whatever the cents", () => {
@@ -129,12 +151,19 @@ describe("in a sheet", () => {
     const prices = [["item", "price", "unit"], ["blank", 52, "each"], ["cove", 6.6, "each"]];
     // by hand: 13 x 52 = 676, 6 x 6.60 = 39.60, together 715.60; 10 % is 71.56
     expect(call(BID, [call(EXTEND, [quantities, prices]), 0.1])).toEqual([
-      ["label", "cost", "note"], ["direct", 715.6, ""], ["overhead", 71.56, ""], ["profit", 0, ""], ["price", 787.16, ""], ["tax", 0, ""], ["total", 787.16, ""],
+      ["label", "cost", "note"],
+      ["direct", 715.6, ""],
+      ["overhead", 71.56, ""],
+      ["profit", 0, ""],
+      ["price", 787.16, ""],
+      ["tax", 0, ""],
+      ["total", 787.16, ""],
     ]);
   });
 
   test("a cost that is 0 or empty is named beside the direct cost", () => {
-    const note = (...costs: unknown[]): unknown => (call(BID, [[["item", "cost"], ...costs.map((each, index) => [`good ${index + 1}`, each])]]) as unknown[][])[1]?.[2];
+    const note = (...costs: unknown[]): unknown =>
+      (call(BID, [[["item", "cost"], ...costs.map((each, index) => [`good ${index + 1}`, each])]]) as unknown[][])[1]?.[2];
     expect(note(5, null, 7)).toBe("cost is 0 or empty in row 3 (good 2)");
     expect(note("", 0, 10, 0)).toBe("cost is 0 or empty in row 2 (good 1) and 2 more");
     expect(note(5, -5)).toBe("");
@@ -142,7 +171,10 @@ describe("in a sheet", () => {
 
   test("an item without a price stops the bid and is named", () => {
     const extended = call(EXTEND, [[["item", "quantity"], ["blank", 13], ["cove", 6]], [["blank", 52], ["riser", 9]]]);
-    expect(call(BID, [extended])).toEqual({ failed: "#N/A", says: "cost in row 3 (cove): the cell given holds #N/A; put that cell right first" });
+    expect(call(BID, [extended])).toEqual({
+      failed: "#N/A",
+      says: "cost in row 3 (cove): the cell given holds #N/A; put that cell right first",
+    });
   });
 
   test("rows without a word about tax are taxed, and headings can be left out", () => {
@@ -154,12 +186,73 @@ describe("in a sheet", () => {
   });
 
   test.each([
-    [[[["item", "cost"], ["wood", 100]], 10], "overhead: 10 is 1000 %, write 10% or 0.1"],
-    [[[["item", "cost"], ["wood", 100]], 0, 1, "margin"], "profit: a margin of 100 % leaves no cost; write less than 100 %"],
-    [[[["item", "cost"], ["wood", 100]], 0, 0, "markup", 8.25], "tax: 8.25 is 825 %, write 8.25% or 0.0825"],
-    [[[["item", "cost"], ["wood", 100]], 0, 0, "markup", 0.08, "itms"], 'taxBasis: "itms" is not known; nearest is "items"; write price or items'],
-    [[[["item", "costt"], ["wood", 100]]], 'costs: heading "costt" is not known; did you mean "cost"?'],
-    [[[["item", "cost", "taxed"], ["wood", 100, "maybe"]]], 'taxed in row 2 (wood): must be yes or no, got "maybe"'],
+    [
+      [
+        [
+          ["item", "cost"],
+          ["wood", 100],
+        ],
+        10,
+      ],
+      "overhead: 10 is 1000 %, write 10% or 0.1",
+    ],
+    [
+      [
+        [
+          ["item", "cost"],
+          ["wood", 100],
+        ],
+        0,
+        1,
+        "margin",
+      ],
+      "profit: a margin of 100 % leaves no cost; write less than 100 %",
+    ],
+    [
+      [
+        [
+          ["item", "cost"],
+          ["wood", 100],
+        ],
+        0,
+        0,
+        "markup",
+        8.25,
+      ],
+      "tax: 8.25 is 825 %, write 8.25% or 0.0825",
+    ],
+    [
+      [
+        [
+          ["item", "cost"],
+          ["wood", 100],
+        ],
+        0,
+        0,
+        "markup",
+        0.08,
+        "itms",
+      ],
+      'taxBasis: "itms" is not known; nearest is "items"; write price or items',
+    ],
+    [
+      [
+        [
+          ["item", "costt"],
+          ["wood", 100],
+        ],
+      ],
+      'costs: heading "costt" is not known; did you mean "cost"?',
+    ],
+    [
+      [
+        [
+          ["item", "cost", "taxed"],
+          ["wood", 100, "maybe"],
+        ],
+      ],
+      'taxed in row 2 (wood): must be yes or no, got "maybe"',
+    ],
   ])("%j is refused in words", (cells, says) => {
     expect(call(BID, cells)).toEqual({ failed: "#VALUE!", says });
   });

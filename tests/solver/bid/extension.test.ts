@@ -32,7 +32,9 @@ test("Hicks, The Builders' Guide, Estimating Labor for Carpentry Work: five men 
 
 test("Practical Mathematics, Massachusetts Dept. of Education: 1,064 board feet at 30 a thousand", () => {
   // the book multiplies 19 x 56 to 1,054 and prints 31.62; by hand 19 x 56 = 1,064, x 0.03 = 31.92
-  expect(extended([["3 x 10", 1064, "board foot"]], [["3 x 10", 0.03, "board foot"]])).toEqual([["3 x 10", 1064, "board foot", 0.03, 31.92]]);
+  expect(extended([["3 x 10", 1064, "board foot"]], [["3 x 10", 0.03, "board foot"]])).toEqual([
+    ["3 x 10", 1064, "board foot", 0.03, 31.92],
+  ]);
 });
 
 // Printed costs: Wood Technology & Processes, self-check math quiz 13; Board foot quiz with answers.
@@ -88,7 +90,22 @@ describe("finding the price", () => {
   });
 
   test("marks that are written in several ways are one", () => {
-    expect(extended([["oak 1½", 2], ["3 × 10", 2], ["8’", 2], ["oak – clear", 2]], [["Oak  1 1/2", 5], ["3X10", 6], ["8'", 7], ["oak-clear", 8]]).map((row) => row[4])).toEqual([10, 12, 14, 16]);
+    expect(
+      extended(
+        [
+          ["oak 1½", 2],
+          ["3 × 10", 2],
+          ["8’", 2],
+          ["oak – clear", 2],
+        ],
+        [
+          ["Oak  1 1/2", 5],
+          ["3X10", 6],
+          ["8'", 7],
+          ["oak-clear", 8],
+        ],
+      ).map((row) => row[4]),
+    ).toEqual([10, 12, 14, 16]);
   });
 
   test("names of a takeoff match in either spelling, one or many, and labour too", () => {
@@ -105,7 +122,9 @@ describe("finding the price", () => {
       ["cap", 10, "ft", 3, 30],
       ["cap", 10, "", 3, 30],
     ]);
-    expect(extended([["cove", 10, "ft"]], prices)).toEqual(withReason("cove", 10, "ft", "#N/A", `price: "cove" has no price for unit "ft", ${only}`));
+    expect(extended([["cove", 10, "ft"]], prices)).toEqual(
+      withReason("cove", 10, "ft", "#N/A", `price: "cove" has no price for unit "ft", ${only}`),
+    );
   });
 
   test("a table that gives no unit at all counts pieces", () => {
@@ -125,19 +144,64 @@ describe("finding the price", () => {
   test("units of one kind are converted, exactly", () => {
     const prices = [["moulding", 1.13, "LF"], ["oak", 9000, "MBF"], ["screws", 0.1, "ea."], ["sanding", 60, "hours"], ["film", 1, "sq m"]];
     // By hand: 144 in are 12 ft, 13.56; 24 bf of 9 a foot; 2 dozen at 0.10; 15 minutes of 60; 100 sq ft are 9.290304 sq m.
-    expect(extended([["moulding", 144, "in"], ["oak", 24, "Bd. Ft."], ["screws", 2, "doz"], ["sanding", 15, "min"], ["film", 100, "SF"]], prices).map((row) => row[4])).toEqual([13.56, 216, 2.4, 15, 9.29]);
-    expect(extended([["moulding", 10, "ft"], ["moulding", 10, "'"], ["moulding", 3.048, "m"]], prices).map((row) => row[4])).toEqual([11.3, 11.3, 11.3]);
+    expect(
+      extended(
+        [
+          ["moulding", 144, "in"],
+          ["oak", 24, "Bd. Ft."],
+          ["screws", 2, "doz"],
+          ["sanding", 15, "min"],
+          ["film", 100, "SF"],
+        ],
+        prices,
+      ).map((row) => row[4]),
+    ).toEqual([13.56, 216, 2.4, 15, 9.29]);
+    expect(
+      extended(
+        [
+          ["moulding", 10, "ft"],
+          ["moulding", 10, "'"],
+          ["moulding", 3.048, "m"],
+        ],
+        prices,
+      ).map((row) => row[4]),
+    ).toEqual([11.3, 11.3, 11.3]);
   });
 
   test("prices for two units of one kind serve a third where they agree, and are refused where they do not", () => {
     expect(extended([["moulding", 1, "yd"]], [["moulding", 1.2, "ft"], ["moulding", 0.1, "in"]]).map((row) => row[4])).toEqual([3.6]);
-    expect(extended([["moulding", 1, "yd"]], [["moulding", 1.2, "ft"], ["moulding", 0.2, "in"]])).toEqual(
-      withReason("moulding", 1, "yd", "#N/A", 'price: "moulding" has prices for several units that differ, ft, in; give a price for the unit of the quantity'),
+    expect(
+      extended(
+        [["moulding", 1, "yd"]],
+        [
+          ["moulding", 1.2, "ft"],
+          ["moulding", 0.2, "in"],
+        ],
+      ),
+    ).toEqual(
+      withReason(
+        "moulding",
+        1,
+        "yd",
+        "#N/A",
+        'price: "moulding" has prices for several units that differ, ft, in; give a price for the unit of the quantity',
+      ),
     );
   });
 
   test("a word that is no unit of ours is itself alone", () => {
-    expect(extended([["glue", 2, "Boxes"], ["glue", 3, "tube"]], [["glue", 40, "box"], ["glue", 6, "tubes"]]).map((row) => row[4])).toEqual([80, 18]);
+    expect(
+      extended(
+        [
+          ["glue", 2, "Boxes"],
+          ["glue", 3, "tube"],
+        ],
+        [
+          ["glue", 40, "box"],
+          ["glue", 6, "tubes"],
+        ],
+      ).map((row) => row[4]),
+    ).toEqual([80, 18]);
   });
 
   test("labour prices every hour without a price of its own, and only hours", () => {
@@ -148,12 +212,28 @@ describe("finding the price", () => {
       ["tread", 1, "hour", 65, 65],
       ["Labour", 1, "hour", 65, 65],
     ]);
-    expect(extended([["glue", 3, "each"]], prices)).toEqual(withReason("glue", 3, "each", "#N/A", 'price: "glue" has no price; add one to prices'));
+    expect(extended([["glue", 3, "each"]], prices)).toEqual(
+      withReason("glue", 3, "each", "#N/A", 'price: "glue" has no price; add one to prices'),
+    );
   });
 
   test("a price without a unit is not taken for an hour where labour has another price", () => {
-    expect(extended([["tread", 6.5, "hour"]], [["tread", 52, ""], ["labour", 65, "hour"]])).toEqual(
-      withReason("tread", 6.5, "hour", "#VALUE!", 'price: an hour of "tread" has two prices, 52 of its own without a unit and 65 as labour; give its own price a unit'),
+    expect(
+      extended(
+        [["tread", 6.5, "hour"]],
+        [
+          ["tread", 52, ""],
+          ["labour", 65, "hour"],
+        ],
+      ),
+    ).toEqual(
+      withReason(
+        "tread",
+        6.5,
+        "hour",
+        "#VALUE!",
+        'price: an hour of "tread" has two prices, 52 of its own without a unit and 65 as labour; give its own price a unit',
+      ),
     );
     expect(extended([["crane", 2, "hour"]], [["crane", 150, ""]])).toEqual([["crane", 2, "hour", 150, 300]]);
   });
@@ -168,13 +248,33 @@ describe("finding the price", () => {
 
   test("an hour without a price asks for labour", () => {
     expect(extended([["fit treads", 6, "hour"]], [["work", 65, "hour"]])).toEqual(
-      withReason("fit treads", 6, "hour", "#N/A", 'price: "fit treads" has no price by the hour, and there is no price "labour" with unit hour; add one to prices'),
+      withReason(
+        "fit treads",
+        6,
+        "hour",
+        "#N/A",
+        'price: "fit treads" has no price by the hour, and there is no price "labour" with unit hour; add one to prices',
+      ),
     );
   });
 
   test("a price in another unit is not used, and is named", () => {
-    expect(extended([["cove", 6, "ft"]], [["cove", 6.6, "each"], ["blank", 52, "each"]])).toEqual(
-      withReason("cove", 6, "ft", "#N/A", 'price: "cove" has no price for unit "ft", only for each; add one; a price without a unit fits any unit where it is the only one'),
+    expect(
+      extended(
+        [["cove", 6, "ft"]],
+        [
+          ["cove", 6.6, "each"],
+          ["blank", 52, "each"],
+        ],
+      ),
+    ).toEqual(
+      withReason(
+        "cove",
+        6,
+        "ft",
+        "#N/A",
+        'price: "cove" has no price for unit "ft", only for each; add one; a price without a unit fits any unit where it is the only one',
+      ),
     );
   });
 
@@ -196,9 +296,25 @@ describe("finding the price", () => {
 test("names one slip apart are named in both rows, two from nine letters on, and stay apart", () => {
   const near = [["oak blank", "oak blnak"], ["oak blank 42", "oak blanks 42"], ["stair tread", "stiar treads"]] as const;
   for (const [one, other] of near) {
-    expect(notes([[one, 1], [other, 2]], [[one, 5], [other, 6]])).toEqual([`like "${other}" in row 2: same goods?`, `like "${one}" in row 1: same goods?`]);
+    expect(
+      notes(
+        [
+          [one, 1],
+          [other, 2],
+        ],
+        [
+          [one, 5],
+          [other, 6],
+        ],
+      ),
+    ).toEqual([`like "${other}" in row 2: same goods?`, `like "${one}" in row 1: same goods?`]);
   }
-  const apart = [["poplar 16 ft", "poplar 10 ft"], ["oak", "ash"], ["oak blank", "oak plenk"], ["tread without return", "tread with one return"]] as const;
+  const apart = [
+    ["poplar 16 ft", "poplar 10 ft"],
+    ["oak", "ash"],
+    ["oak blank", "oak plenk"],
+    ["tread without return", "tread with one return"],
+  ] as const;
   for (const [one, other] of apart) expect(notes([[one, 1], [other, 2]], [[one, 5], [other, 6]])).toEqual(["", ""]);
 });
 
@@ -229,8 +345,21 @@ describe("rows that cannot be read", () => {
 
   test.each([
     [[[["item", "quantity"]], [["cove", 6.6]]], "quantities: has no rows; give a table with item, quantity"],
-    [[[["cove", 6]], [["item", "unit"], ["cove", "each"]]], 'prices: heading "price" is missing; found item, unit'],
-    [[[["cove", 6]]], "prices: is missing; give what one unit of an item costs; a row `labour` with unit `hour` prices every hour that has no price of its own."],
+    [
+      [
+        [["cove", 6]],
+        [
+          ["item", "unit"],
+          ["cove", "each"],
+        ],
+      ],
+      'prices: heading "price" is missing; found item, unit',
+    ],
+    [
+      [[["cove", 6]]],
+      "prices: is missing; give what one unit of an item costs; a row `labour` with unit `hour` prices every hour that has no " +
+        "price of its own.",
+    ],
   ])("%j is refused in words", (cells, says) => {
     expect(call(EXTEND, cells)).toEqual({ failed: "#VALUE!", says });
   });
@@ -250,8 +379,18 @@ test("a return costs what the purchase cost, with its sign turned", () => {
 });
 
 test("the order of the prices changes no cost", () => {
-  const row = fc.record({ row: fc.constant(1), item, price: fc.integer({ min: 0, max: 3 }).map((value) => new Exact(value)), unit: fc.constantFrom("", "each", "ft", "hour") });
-  const wanted = fc.record({ row: fc.constant(1), item, quantity: fc.integer({ min: -9, max: 9 }), unit: fc.constantFrom("", "each", "ft", "hour") });
+  const row = fc.record({
+    row: fc.constant(1),
+    item,
+    price: fc.integer({ min: 0, max: 3 }).map((value) => new Exact(value)),
+    unit: fc.constantFrom("", "each", "ft", "hour"),
+  });
+  const wanted = fc.record({
+    row: fc.constant(1),
+    item,
+    quantity: fc.integer({ min: -9, max: 9 }),
+    unit: fc.constantFrom("", "each", "ft", "hour"),
+  });
   fc.assert(
     fc.property(fc.array(row, { minLength: 1, maxLength: 8 }), fc.array(wanted, { minLength: 1, maxLength: 5 }), (prices, quantities) => {
       const costs = (list: typeof prices) => extension<never>(quantities, list).map(({ cost }) => cost?.toNumber());

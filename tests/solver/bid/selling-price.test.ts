@@ -12,11 +12,13 @@ const price = (cost: Exact | number, rate: Exact | number | string, basis: Basis
   return found;
 };
 
-const PREALGEBRA = "OpenStax Prealgebra 2e, Solve Sales Tax, Commission, and Discount Applications (openstax/osbooks-prealgebra-bundle m81307)";
+const PREALGEBRA =
+  "OpenStax Prealgebra 2e, Solve Sales Tax, Commission, and Discount Applications (openstax/osbooks-prealgebra-bundle m81307)";
 const PREALGEBRA_TEST = "OpenStax Prealgebra 2e, ch. 6 practice test (openstax/osbooks-prealgebra-bundle m81311)";
 const INTERMEDIATE = "OpenStax Intermediate Algebra 2e, Use a Problem Solving Strategy (openstax/osbooks-prealgebra-bundle m81363)";
 const TOOLBOX = "Markup and gross profit, engineering handbook page";
-const TRANSFER = "OpenStax, Principles of Accounting, Volume 2, transfer pricing, cost-plus (openstax/osbooks-principles-accounting-bundle m68079)";
+const TRANSFER =
+  "OpenStax, Principles of Accounting, Volume 2, transfer pricing, cost-plus (openstax/osbooks-principles-accounting-bundle m68079)";
 
 test.each([
   [PREALGEBRA, 250, 0.4, 350],
@@ -41,11 +43,15 @@ test.each([
   expect(cents(price(cost, margin, "margin")).toNumber()).toBe(printed);
 });
 
-test("OpenStax Principles of Accounting, Volume 1, multi-step income statement (m67866): sales 293,500 on goods that cost 180,000 are a margin of 39 %", () => {
-  const margin = new Exact(293500 - 180000).div(293500);
-  expect(cents(price(180000, margin, "margin")).toNumber()).toBe(293500);
-  expect(margin.times(100).toFixed(0)).toBe("39");
-});
+test(
+  "OpenStax Principles of Accounting, Volume 1, multi-step income statement (m67866): sales 293,500 on goods that cost 180,000 are " +
+    "a margin of 39 %",
+  () => {
+    const margin = new Exact(293500 - 180000).div(293500);
+    expect(cents(price(180000, margin, "margin")).toNumber()).toBe(293500);
+    expect(margin.times(100).toFixed(0)).toBe("39");
+  },
+);
 
 // Remodeling magazine, Managing Markups.
 test.each([

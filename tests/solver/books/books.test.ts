@@ -47,9 +47,11 @@ describe("published variances", () => {
 
 type Line = readonly [item: string, quantity: number, price: number];
 
-const planned = (lines: readonly Line[]): PlannedGoods[] => lines.map(([item, quantity, price], index) => ({ item, quantity, unit: "", price: exact(price), cost: exact(0), row: index + 1 }));
+const planned = (lines: readonly Line[]): PlannedGoods[] =>
+  lines.map(([item, quantity, price], index) => ({ item, quantity, unit: "", price: exact(price), cost: exact(0), row: index + 1 }));
 const bought = (lines: readonly Line[]): BoughtGoods[] => planned(lines);
-const used = (lines: readonly (readonly [string, number])[]): UsedGoods[] => lines.map(([item, quantity], index) => ({ item, quantity, unit: "", row: index + 1 }));
+const used = (lines: readonly (readonly [string, number])[]): UsedGoods[] =>
+  lines.map(([item, quantity], index) => ({ item, quantity, unit: "", row: index + 1 }));
 
 const reconciled = (...tables: Parameters<typeof reconciliation>): readonly Reconciled[] => {
   const rows = reconciliation(...tables);
@@ -69,14 +71,29 @@ const total = (rows: readonly Reconciled[]): Reconciled => {
 
 test("OpenStax 8.2, ladders: 70,000 paid is 250 U; 8,800 used 900 F, 9,500 used 2,250 U; 69,410 paid 340 F", () => {
   const ladders = (paid: number, fitted: number) =>
-    money(total(reconciled(planned([["wood", 9000, 4.5]]), [{ row: 1, item: "wood", quantity: 15500, unit: "", price: exact(0), cost: exact(paid) }], used([["wood", fitted]]))));
+    money(
+      total(
+        reconciled(
+          planned([["wood", 9000, 4.5]]),
+          [{ row: 1, item: "wood", quantity: 15500, unit: "", price: exact(0), cost: exact(paid) }],
+          used([["wood", fitted]]),
+        ),
+      ),
+    );
   expect(ladders(70000, 8800)).toMatchObject({ 2: 250, 3: -900 });
   expect(ladders(69410, 9500)).toMatchObject({ 2: -340, 3: 2250 });
 });
 
 describe("the books of an invented stair, by hand", () => {
   const PLANNED: readonly Line[] = [["blank", 13, 52], ["board 16 ft", 2, 38], ["board 8 ft", 2, 18], ["skirt", 2, 84], ["cove", 6, 6.6]];
-  const BOUGHT: readonly Line[] = [["blank", 13, 53.5], ["blank", 1, 58], ["board 16 ft", 3, 38], ["board 8 ft", 2, 17.25], ["skirt", 2, 84], ["cove", 7, 6.6]];
+  const BOUGHT: readonly Line[] = [
+    ["blank", 13, 53.5],
+    ["blank", 1, 58],
+    ["board 16 ft", 3, 38],
+    ["board 8 ft", 2, 17.25],
+    ["skirt", 2, 84],
+    ["cove", 7, 6.6],
+  ];
   const USED = [["blank", 14], ["board 16 ft", 2], ["board 8 ft", 2], ["skirt", 2], ["cove", 6]] as const;
   const rows = reconciled(planned(PLANNED), bought(BOUGHT), used(USED));
 
@@ -101,7 +118,11 @@ describe("the books of an invented stair, by hand", () => {
 
   test("what was planned and neither bought nor used is scope, and no saving in use", () => {
     // Without the skirts: 1,116.20 - 168 spent, and 168 less of scope.
-    const without = reconciled(planned(PLANNED), bought(BOUGHT.filter(([item]) => item !== "skirt")), used(USED.filter(([item]) => item !== "skirt")));
+    const without = reconciled(
+      planned(PLANNED),
+      bought(BOUGHT.filter(([item]) => item !== "skirt")),
+      used(USED.filter(([item]) => item !== "skirt")),
+    );
     expect(without.find(({ item }) => item === "skirt")).toMatchObject({ note: "planned, not bought" });
     expect(money(total(without))).toEqual([995.6, 948.2, 24, 52, -168, 44.6]);
   });
@@ -132,15 +153,22 @@ const sum = (...parts: readonly Fraction[]): Fraction => parts.reduce(([a, b], [
 const whole = (amount: number): bigint => BigInt(Math.round(amount));
 const dollars = ([above, below]: Fraction): number => Number(above) / Number(below) / 100;
 
-/** The three variances as they are defined, item by item in whole cents and fractions: nothing is rounded and nothing is taken from a difference. */
+/**
+ * The three variances as they are defined, item by item in whole cents and fractions: nothing is rounded and nothing is taken from a
+ * difference.
+ */
 const byDefinition = (plan: readonly Line[], invoices: readonly Line[], fitted: readonly (readonly [string, number])[]) => {
   const totals = { over: [0n, 1n] as Fraction, price: [0n, 1n] as Fraction, usage: [0n, 1n] as Fraction, rack: [0n, 1n] as Fraction };
   for (const name of new Set(plan.map(([item]) => item))) {
-    const count = (rows: readonly (readonly [string, number, number?])[]): bigint => rows.filter(([item]) => item === name).reduce((all, [, quantity]) => all + whole(quantity), 0n);
-    const cost = (rows: readonly Line[]): bigint => rows.filter(([item]) => item === name).reduce((all, [, quantity, price]) => all + whole(quantity) * whole(price * 100), 0n);
+    const count = (rows: readonly (readonly [string, number, number?])[]): bigint =>
+      rows.filter(([item]) => item === name).reduce((all, [, quantity]) => all + whole(quantity), 0n);
+    const cost = (rows: readonly Line[]): bigint =>
+      rows.filter(([item]) => item === name).reduce((all, [, quantity, price]) => all + whole(quantity) * whole(price * 100), 0n);
     const planCount = count(plan);
     const standard = cost(plan);
-    const paid = invoices.filter(([item]) => item === name).map(([, quantity, price]): Fraction => [(whole(price * 100) * planCount - standard) * whole(quantity), planCount]);
+    const paid = invoices
+      .filter(([item]) => item === name)
+      .map(([, quantity, price]): Fraction => [(whole(price * 100) * planCount - standard) * whole(quantity), planCount]);
     totals.over = sum(totals.over, [cost(invoices) - standard, 1n]);
     totals.price = sum(totals.price, ...paid);
     totals.usage = sum(totals.usage, [(count(fitted) - planCount) * standard, planCount]);
@@ -151,15 +179,41 @@ const byDefinition = (plan: readonly Line[], invoices: readonly Line[], fitted: 
 
 describe("every number of the books moved, one at a time", () => {
   const PLANNED: readonly Line[] = [["blank", 11, 52], ["blank", 2, 49.99], ["board 16 ft", 3, 38.01], ["skirt", 2, 84], ["cove", 7, 6.6]];
-  const BOUGHT: readonly Line[] = [["blank", 13, 53.5], ["blank", 1, 58], ["board 16 ft", 3, 38], ["skirt", 2, 84], ["cove", 9, 6.65], ["cove", -1, 6.65]];
+  const BOUGHT: readonly Line[] = [
+    ["blank", 13, 53.5],
+    ["blank", 1, 58],
+    ["board 16 ft", 3, 38],
+    ["skirt", 2, 84],
+    ["cove", 9, 6.65],
+    ["cove", -1, 6.65],
+  ];
   const USED: readonly (readonly [string, number])[] = [["blank", 14], ["board 16 ft", 2], ["skirt", 2], ["cove", 6]];
   const moves = (rows: readonly Line[]): readonly (readonly Line[])[] =>
-    rows.flatMap((_, at) => [[1, 0], [-1, 0], [0, 0.01], [0, -0.01], [0, 7.77]].map(([more = 0, dearer = 0]) => rows.map((row, index): Line => (index === at ? [row[0], row[1] + more, Math.round((row[2] + dearer) * 100) / 100] : row))));
+    rows.flatMap((_, at) =>
+      [
+        [1, 0],
+        [-1, 0],
+        [0, 0.01],
+        [0, -0.01],
+        [0, 7.77],
+      ].map(([more = 0, dearer = 0]) =>
+        rows.map((row, index): Line => (index === at ? [row[0], row[1] + more, Math.round((row[2] + dearer) * 100) / 100] : row)),
+      ),
+    );
   const cases = [
     [PLANNED, BOUGHT, USED] as const,
     ...moves(PLANNED).map((plan) => [plan, BOUGHT, USED] as const),
     ...moves(BOUGHT).map((invoices) => [PLANNED, invoices, USED] as const),
-    ...USED.flatMap((_, at) => [1, -1].map((more) => [PLANNED, BOUGHT, USED.map(([item, quantity], index): readonly [string, number] => [item, index === at ? quantity + more : quantity])] as const)),
+    ...USED.flatMap((_, at) =>
+      [1, -1].map(
+        (more) =>
+          [
+            PLANNED,
+            BOUGHT,
+            USED.map(([item, quantity], index): readonly [string, number] => [item, index === at ? quantity + more : quantity]),
+          ] as const,
+      ),
+    ),
   ];
   const [base] = cases;
   const isCounted = ([plan, invoices]: (typeof cases)[number]): boolean => [...plan, ...invoices].every(([, quantity]) => quantity !== 0);
@@ -168,33 +222,46 @@ describe("every number of the books moved, one at a time", () => {
     const uncounted = cases.filter((each) => !isCounted(each));
     // The one blank that was bought again, and the one cove that was sent back.
     expect(uncounted).toHaveLength(2);
-    for (const [plan, invoices, fitted] of uncounted) expect(reconciliation(planned(plan), bought(invoices), used(fitted))).toMatchObject({ problem: "money-without-quantity" });
+    for (const [plan, invoices, fitted] of uncounted)
+      expect(reconciliation(planned(plan), bought(invoices), used(fitted))).toMatchObject({ problem: "money-without-quantity" });
   });
 
-  test("the three variances as defined add up to spent less planned before rounding, and the printed ones lie within a cent an item of them", () => {
-    for (const [plan, invoices, fitted] of cases.filter(isCounted)) {
-      const { over, price, usage, rack } = byDefinition(plan, invoices, fitted);
-      const [above, below] = sum(price, usage, rack);
-      expect(above * over[1]).toBe(over[0] * below);
-      const rows = reconciled(planned(plan), bought(invoices), used(fitted));
-      const [plannedCost = 0, spent = 0, ...variances] = money(total(rows));
-      // Costs in whole cents are printed as they are.
-      expect(spent - plannedCost).toBeCloseTo(dollars(over), 9);
-      for (const [index, exactly] of [price, usage, [0n, 1n] as Fraction, rack].entries()) {
-        expect(Math.abs((variances[index] ?? Number.NaN) - dollars(exactly))).toBeLessThanOrEqual(0.01 * (rows.length - 1));
+  test(
+    "the three variances as defined add up to spent less planned before rounding, and the " +
+      "printed ones lie within a cent an item of them",
+    () => {
+      for (const [plan, invoices, fitted] of cases.filter(isCounted)) {
+        const { over, price, usage, rack } = byDefinition(plan, invoices, fitted);
+        const [above, below] = sum(price, usage, rack);
+        expect(above * over[1]).toBe(over[0] * below);
+        const rows = reconciled(planned(plan), bought(invoices), used(fitted));
+        const [plannedCost = 0, spent = 0, ...variances] = money(total(rows));
+        // Costs in whole cents are printed as they are.
+        expect(spent - plannedCost).toBeCloseTo(dollars(over), 9);
+        for (const [index, exactly] of [price, usage, [0n, 1n] as Fraction, rack].entries()) {
+          expect(Math.abs((variances[index] ?? Number.NaN) - dollars(exactly))).toBeLessThanOrEqual(0.01 * (rows.length - 1));
+        }
+        expect(Math.round(variances.reduce((all, one) => all + one, 0) * 100)).toBe(Math.round((spent - plannedCost) * 100));
       }
-      expect(Math.round(variances.reduce((all, one) => all + one, 0) * 100)).toBe(Math.round((spent - plannedCost) * 100));
-    }
-  });
+    },
+  );
 
   test("and each move is seen in the total", () => {
     const unmoved = money(total(reconciled(planned(base?.[0] ?? []), bought(base?.[1] ?? []), used(base?.[2] ?? []))));
-    for (const [plan, invoices, fitted] of cases.slice(1).filter(isCounted)) expect(money(total(reconciled(planned(plan), bought(invoices), used(fitted))))).not.toEqual(unmoved);
+    for (const [plan, invoices, fitted] of cases.slice(1).filter(isCounted))
+      expect(money(total(reconciled(planned(plan), bought(invoices), used(fitted))))).not.toEqual(unmoved);
   });
 });
 
 const STOCK = fc.constantFrom("blank", "board", "skirt");
-const LINES = fc.array(fc.tuple(STOCK, fc.integer({ min: 1, max: 60 }), fc.integer({ min: 1, max: 20000 }).map((cents) => cents / 100)), { minLength: 1, maxLength: 6 });
+const LINES = fc.array(
+  fc.tuple(
+    STOCK,
+    fc.integer({ min: 1, max: 60 }),
+    fc.integer({ min: 1, max: 20000 }).map((cents) => cents / 100),
+  ),
+  { minLength: 1, maxLength: 6 },
+);
 
 test("any purchase split over two invoices changes nothing", () => {
   fc.assert(
@@ -222,7 +289,9 @@ test("credits round like charges: books with every quantity turned round are the
       const credits = reconciled(planned(turned(plan)), bought(turned(invoices)), used([["blank", -fitted]]));
       // 0 has no sign in a cell.
       const turnedRound = (amount: number): number => (amount === 0 ? 0 : -amount);
-      expect(credits.map((row) => money(row).map((amount) => (amount === 0 ? 0 : amount)))).toEqual(charges.map((row) => money(row).map(turnedRound)));
+      expect(credits.map((row) => money(row).map((amount) => (amount === 0 ? 0 : amount)))).toEqual(
+        charges.map((row) => money(row).map(turnedRound)),
+      );
     }),
   );
 });
@@ -232,31 +301,99 @@ describe("rows that are easily lost", () => {
     ["planned", planned([["cove", 0, 6.6]]), bought([["cove", 7, 6.65]])],
     ["bought", planned([["cove", 6, 6.6]]), bought([["cove", 0, 6.65]])],
   ])("money without a quantity is refused, with its row: %s", (table, plan, invoices) => {
-    expect(reconciliation(plan, invoices, [])).toMatchObject({ problem: "money-without-quantity", details: { table, item: "cove", row: 1 } });
+    expect(reconciliation(plan, invoices, [])).toMatchObject({
+      problem: "money-without-quantity",
+      details: { table, item: "cove", row: 1 },
+    });
   });
 
   test("a row of blanks and zeros is passed over", () => {
-    expect(money(total(reconciled(planned([["cove", 6, 6.6], ["cap", 0, 0]]), bought([["cove", 6, 6.6], ["cap", 0, 0]]), used([["cove", 6], ["cap", 0]]))))).toEqual([39.6, 39.6, 0, 0, 0, 0]);
+    expect(
+      money(
+        total(
+          reconciled(
+            planned([
+              ["cove", 6, 6.6],
+              ["cap", 0, 0],
+            ]),
+            bought([
+              ["cove", 6, 6.6],
+              ["cap", 0, 0],
+            ]),
+            used([
+              ["cove", 6],
+              ["cap", 0],
+            ]),
+          ),
+        ),
+      ),
+    ).toEqual([39.6, 39.6, 0, 0, 0, 0]);
   });
 
   test("a plan taken back to nothing is no plan, and keeps what was bought in the total", () => {
     // By hand: 5 less 5 planned at 10; 3 bought at 10 and all used are 30 of scope.
-    expect(money(total(reconciled(planned([["board", 5, 10], ["board", -5, 10]]), bought([["board", 3, 10]]), used([["board", 3]]))))).toEqual([0, 30, 0, 0, 30, 0]);
+    expect(
+      money(
+        total(
+          reconciled(
+            planned([
+              ["board", 5, 10],
+              ["board", -5, 10],
+            ]),
+            bought([["board", 3, 10]]),
+            used([["board", 3]]),
+          ),
+        ),
+      ),
+    ).toEqual([0, 30, 0, 0, 30, 0]);
   });
 
   test("items planned without a price say so, bought or not", () => {
-    const rows = reconciled(planned([["blank", 13, 52], ["return", 13, 0], ["cove", 6, 0]]), bought([["blank", 13, 52], ["cove", 6, 6.6]]), used([["blank", 13], ["cove", 6]]));
-    expect(rows.slice(0, -1).map(({ item, note }) => [item, note])).toEqual([["blank", ""], ["return", "planned without a price, not bought"], ["cove", "planned without a price: counted at the price paid"]]);
+    const rows = reconciled(
+      planned([
+        ["blank", 13, 52],
+        ["return", 13, 0],
+        ["cove", 6, 0],
+      ]),
+      bought([
+        ["blank", 13, 52],
+        ["cove", 6, 6.6],
+      ]),
+      used([
+        ["blank", 13],
+        ["cove", 6],
+      ]),
+    );
+    expect(rows.slice(0, -1).map(({ item, note }) => [item, note])).toEqual([
+      ["blank", ""],
+      ["return", "planned without a price, not bought"],
+      ["cove", "planned without a price: counted at the price paid"],
+    ]);
     // 6 x 6.60 that no money was planned for.
     expect(money(total(rows))).toEqual([676, 715.6, 0, 0, 39.6, 0]);
   });
 
   test("an item planned with a price in one row and without in another is refused", () => {
-    expect(reconciliation(planned([["cove", 6, 6.6], ["cove", 2, 0]]), bought([["cove", 8, 6.6]]))).toMatchObject({ problem: "planned-half-without-price", details: { item: "cove", row: 2 } });
+    expect(
+      reconciliation(
+        planned([
+          ["cove", 6, 6.6],
+          ["cove", 2, 0],
+        ]),
+        bought([["cove", 8, 6.6]]),
+      ),
+    ).toMatchObject({ problem: "planned-half-without-price", details: { item: "cove", row: 2 } });
   });
 
   describe("freight is money and no goods", () => {
-    const freight = (cost: number, quantity = 0): BoughtGoods => ({ item: "Freight", quantity, unit: "", price: exact(0), cost: exact(cost), row: 9 });
+    const freight = (cost: number, quantity = 0): BoughtGoods => ({
+      item: "Freight",
+      quantity,
+      unit: "",
+      price: exact(0),
+      cost: exact(cost),
+      row: 9,
+    });
     const blanks = [planned([["blank", 13, 52]]), bought([["blank", 13, 52]]), used([["blank", 13]])] as const;
 
     test.each([0, 1])("not planned, it is scope and never on the rack, with a quantity of %d", (quantity) => {
@@ -273,14 +410,23 @@ describe("rows that are easily lost", () => {
     });
 
     test("a quantity of it is refused, and so is freight that was used", () => {
-      expect(reconciliation(blanks[0], [...blanks[1], freight(40, 3)], blanks[2])).toMatchObject({ problem: "quantity-of-money", details: { table: "bought", row: 9, quantity: 3 } });
-      expect(reconciliation(blanks[0], [...blanks[1], freight(40)], used([["freight", 1]]))).toMatchObject({ problem: "quantity-of-money", details: { table: "used" } });
+      expect(reconciliation(blanks[0], [...blanks[1], freight(40, 3)], blanks[2])).toMatchObject({
+        problem: "quantity-of-money",
+        details: { table: "bought", row: 9, quantity: 3 },
+      });
+      expect(reconciliation(blanks[0], [...blanks[1], freight(40)], used([["freight", 1]]))).toMatchObject({
+        problem: "quantity-of-money",
+        details: { table: "used" },
+      });
     });
   });
 
   test("a return that costs money is refused", () => {
     const back: BoughtGoods = { row: 1, item: "cove", quantity: -1, unit: "", price: exact(0), cost: exact(6.6) };
-    expect(reconciliation(planned([["cove", 6, 6.6]]), [back], [])).toMatchObject({ problem: "cost-against-quantity", details: { item: "cove", instead: "-6.6" } });
+    expect(reconciliation(planned([["cove", 6, 6.6]]), [back], [])).toMatchObject({
+      problem: "cost-against-quantity",
+      details: { item: "cove", instead: "-6.6" },
+    });
   });
 
   test("price and cost of a row must agree", () => {
@@ -290,7 +436,8 @@ describe("rows that are easily lost", () => {
 });
 
 test("a planned price of thirds still ties to the cent, row by row", () => {
-  // By hand: 2 at 10 and 1 at 10.01 are 30.01 for 3; 5 bought at 10.005 are 50.03 (half a cent away from zero), at the plan's 10.003333 50.02;
+  // By hand: 2 at 10 and 1 at 10.01 are 30.01 for 3; 5 bought at 10.005 are 50.03 (half a cent away from zero), at the plan's 10.003333
+  // 50.02;
   // 4 used are 40.01: price 0.01, usage 10.00, rack 10.01; 50.03 - 30.01 = 20.02.
   const [row] = reconciled(planned([["blank", 2, 10], ["blank", 1, 10.01]]), bought([["blank", 5, 10.005]]), used([["blank", 4]]));
   expect(row === undefined ? [] : money(row)).toEqual([30.01, 50.03, 0.01, 10, 0, 10.01]);
@@ -322,7 +469,16 @@ test("whatever is typed, spent less planned is price, usage, scope and rack toge
 
 describe("waste inside the piece", () => {
   // Blanks of 11 1/2 x 42 x 1: 3.3542 board feet each; on a 10 in run 11 1/4 x 38 of it is tread, on a 9 in run 10 1/4 x 38.
-  const blank = (depth: number): PlannedGoods => ({ row: 1, item: "blank", quantity: 13, unit: "each", price: exact(52), cost: exact(0), net: (13 * depth * 38) / 144, gross: (13 * 11.5 * 42) / 144 });
+  const blank = (depth: number): PlannedGoods => ({
+    row: 1,
+    item: "blank",
+    quantity: 13,
+    unit: "each",
+    price: exact(52),
+    cost: exact(0),
+    net: (13 * depth * 38) / 144,
+    gross: (13 * 11.5 * 42) / 144,
+  });
   const invoice: BoughtGoods = { row: 1, item: "blank", quantity: 13, unit: "each", price: exact(52), cost: exact(0) };
   const fitted: UsedGoods = { row: 1, item: "blank", quantity: 13, unit: "" };
 
@@ -337,7 +493,14 @@ describe("waste inside the piece", () => {
   });
 
   test("wood bought by the board foot is turned into blanks by what a planned one takes", () => {
-    const inBoardFeet: BoughtGoods = { row: 1, item: "blank", quantity: (13 * 11.5 * 42) / 144, unit: "bf", price: exact(15.5), cost: exact(0) };
+    const inBoardFeet: BoughtGoods = {
+      row: 1,
+      item: "blank",
+      quantity: (13 * 11.5 * 42) / 144,
+      unit: "bf",
+      price: exact(15.5),
+      cost: exact(0),
+    };
     const [row] = reconciled([blank(11.25)], [inBoardFeet], [fitted]);
     expect(row?.bought?.toNumber()).toBeCloseTo(13, 12);
     expect(row?.onTheRack.toNumber()).toBeCloseTo(0, 9);
@@ -345,8 +508,22 @@ describe("waste inside the piece", () => {
 
   test("net and gross of a plan in lengths are no board feet: their share holds, they add to none, and convert none", () => {
     // BUY without width and thickness: 2 sticks of 96 in at 10, 160 in of pieces; 20 x (1 - 160 / 192) = 3.33.
-    const stick: PlannedGoods = { row: 1, item: "stick", quantity: 2, unit: "", price: exact(10), cost: exact(20), net: 160, gross: 192, length: 96 };
-    const rows = reconciled([blank(11.25), stick], [invoice, { row: 1, item: "stick", quantity: 2, unit: "", price: exact(10), cost: exact(20) }], [fitted, { row: 1, item: "stick", quantity: 2, unit: "" }]);
+    const stick: PlannedGoods = {
+      row: 1,
+      item: "stick",
+      quantity: 2,
+      unit: "",
+      price: exact(10),
+      cost: exact(20),
+      net: 160,
+      gross: 192,
+      length: 96,
+    };
+    const rows = reconciled(
+      [blank(11.25), stick],
+      [invoice, { row: 1, item: "stick", quantity: 2, unit: "", price: exact(10), cost: exact(20) }],
+      [fitted, { row: 1, item: "stick", quantity: 2, unit: "" }],
+    );
     expect(rows[1]).not.toHaveProperty("gross");
     expect(rows[1]?.yield?.toNumber()).toBeCloseTo(160 / 192, 12);
     expect(rows[1]?.wasteCost?.toNumber()).toBe(3.33);
@@ -358,7 +535,15 @@ describe("waste inside the piece", () => {
   });
 
   test("units that nothing converts are refused by name", () => {
-    expect(reconciliation(planned([["cove", 6, 6.6]]).map((row) => ({ ...row, unit: "each" })), [{ row: 1, item: "cove", quantity: 40, unit: "ft", price: exact(1), cost: exact(0) }], [])).toMatchObject({ problem: "units-differ", details: { table: "bought", item: "cove", row: 1, unit: "ft", other: "each" } });
-    expect(reconciliation(planned([["cove", 6, 6.6]]), [{ row: 1, item: "cove", quantity: 6, unit: "", price: exact(0), cost: exact(0) }], [])).toMatchObject({ problem: "bought-without-price" });
+    expect(
+      reconciliation(
+        planned([["cove", 6, 6.6]]).map((row) => ({ ...row, unit: "each" })),
+        [{ row: 1, item: "cove", quantity: 40, unit: "ft", price: exact(1), cost: exact(0) }],
+        [],
+      ),
+    ).toMatchObject({ problem: "units-differ", details: { table: "bought", item: "cove", row: 1, unit: "ft", other: "each" } });
+    expect(
+      reconciliation(planned([["cove", 6, 6.6]]), [{ row: 1, item: "cove", quantity: 6, unit: "", price: exact(0), cost: exact(0) }], []),
+    ).toMatchObject({ problem: "bought-without-price" });
   });
 });

@@ -18,7 +18,8 @@ test("a tighter limit fails what the code passes", () => {
 });
 
 test("an amended limit is exact in the unit it is written in: 200 mm is reached by 200 mm and passed by no more", () => {
-  const at = (value: string) => rowOf("riser height", { unit: "in", riserHeight: inches(value) }, [], amend("riser height", "200 mm")).verdict;
+  const at = (value: string) =>
+    rowOf("riser height", { unit: "in", riserHeight: inches(value) }, [], amend("riser height", "200 mm")).verdict;
   // 200 mm = 7.874015748031496… in.
   expect(at("7.87401574803149")).toBe("pass");
   expect(at("7.87401574803150")).toBe("fail");
@@ -30,10 +31,20 @@ test("a bare number is in the stair's unit", () => {
 });
 
 test("ranges, slopes and counts are amended in their own way of writing", () => {
-  expect(rowOf("handrail height", { handrailHeight: inches(33) }, [], amend("handrail height", "30 to 34"))).toMatchObject({ verdict: "pass", limit: "30 to 34" });
-  expect(rowOf("walking surface slope", { treadSlope: 0.05 }, [], amend("walking surface slope", "1:20"))).toMatchObject({ verdict: "pass", limit: "1:20" });
-  expect(rowOf("handrail required risers", { risers: 3, handrails: "none" }, [], amend("handrail required risers", 3))).toMatchObject({ verdict: "fail" });
-  expect(rowOf("riser slope from vertical", { riserSlope: 25 }, [], amend("riser slope from vertical", "20 degrees"))).toMatchObject({ verdict: "fail" });
+  expect(rowOf("handrail height", { handrailHeight: inches(33) }, [], amend("handrail height", "30 to 34"))).toMatchObject({
+    verdict: "pass",
+    limit: "30 to 34",
+  });
+  expect(rowOf("walking surface slope", { treadSlope: 0.05 }, [], amend("walking surface slope", "1:20"))).toMatchObject({
+    verdict: "pass",
+    limit: "1:20",
+  });
+  expect(rowOf("handrail required risers", { risers: 3, handrails: "none" }, [], amend("handrail required risers", 3))).toMatchObject({
+    verdict: "fail",
+  });
+  expect(rowOf("riser slope from vertical", { riserSlope: 25 }, [], amend("riser slope from vertical", "20 degrees"))).toMatchObject({
+    verdict: "fail",
+  });
 });
 
 test("an amended threshold is the one the other rows turn on", () => {
@@ -52,8 +63,12 @@ test("36 in guards on stairs, where the model code says 34: an amended limit als
 });
 
 test("a limit taken off does not apply, and a guard not required anywhere is asked for nowhere", () => {
-  expect(rowOf("flight vertical rise", { totalRise: inches(200) }, [], amend("flight vertical rise", "none"))).toMatchObject({ verdict: "does not apply" });
-  expect(rowOf("guard opening stair side", { guardGap: inches(5), fallHeight: inches(90) }, [], amend("guard required drop", "none")).verdict).toBe("does not apply");
+  expect(rowOf("flight vertical rise", { totalRise: inches(200) }, [], amend("flight vertical rise", "none"))).toMatchObject({
+    verdict: "does not apply",
+  });
+  expect(
+    rowOf("guard opening stair side", { guardGap: inches(5), fallHeight: inches(90) }, [], amend("guard required drop", "none")).verdict,
+  ).toBe("does not apply");
 });
 
 test("an amendment without an authority says so", () => {
@@ -61,7 +76,12 @@ test("an amendment without an authority says so", () => {
 });
 
 test.each([
-  ["an item that is not in the code, with the nearest one named", amend("riser hight", 8), "unknown-amendment", { item: "riser hight", nearest: "riser height" }],
+  [
+    "an item that is not in the code, with the nearest one named",
+    amend("riser hight", 8),
+    "unknown-amendment",
+    { item: "riser hight", nearest: "riser height" },
+  ],
   ["the same item twice", [...amend("riser height", 8), ...amend("Riser Height", 9)], "amended-twice", { item: "Riser Height" }],
   ["words that are no length", amend("riser height", "eight"), "amended-limit-unreadable", { item: "riser height", given: "eight" }],
   ["a limit of 0", amend("tread depth", 0), "amended-limit-not-positive", { item: "tread depth" }],
@@ -101,12 +121,19 @@ const anyStair: fc.Arbitrary<CodeFacts> = fc.record(
   { requiredKeys: [] },
 ) as fc.Arbitrary<CodeFacts>;
 
-const anySteps = fc.array(fc.integer({ min: 7 * 16, max: 8 * 16 }), { maxLength: 5 }).map((counts) => flight("rise", counts.map((count) => count / 16)));
+const anySteps = fc.array(fc.integer({ min: 7 * 16, max: 8 * 16 }), { maxLength: 5 }).map((counts) =>
+  flight(
+    "rise",
+    counts.map((count) => count / 16),
+  ),
+);
 
 const passing = (rows: readonly CheckRow[]): string[] => rows.filter(({ verdict }) => verdict === "pass").map(({ item }) => item);
 
 test("loosening a limit by amendment never turns a pass into a fail, in its own row or another", () => {
-  const figures = fc.tuple(fc.integer({ min: 1, max: 160 * 16 }), fc.integer({ min: 0, max: 40 * 16 })).map(([low, more]) => [low / 16, (low + more) / 16] as const);
+  const figures = fc
+    .tuple(fc.integer({ min: 1, max: 160 * 16 }), fc.integer({ min: 0, max: 40 * 16 }))
+    .map(([low, more]) => [low / 16, (low + more) / 16] as const);
   fc.assert(
     fc.property(anyStair, anySteps, fc.constantFrom(...LOOSER_UP, ...LOOSER_DOWN), figures, (facts, steps, item, [low, high]) => {
       const [tight, loose] = LOOSER_UP.includes(item) ? [low, high] : [high, low];
@@ -120,7 +147,9 @@ test("loosening a limit by amendment never turns a pass into a fail, in its own 
 
 test("widening a range by amendment never turns a pass into a fail", () => {
   const ranges = fc.constantFrom("nosing projection", "handrail height", "handrail grip type1 diameter", "handrail grip type1 perimeter");
-  const ends = fc.uniqueArray(fc.integer({ min: 1, max: 48 * 16 }), { minLength: 4, maxLength: 4 }).map((four) => four.sort((a, b) => a - b).map((end) => end / 16));
+  const ends = fc
+    .uniqueArray(fc.integer({ min: 1, max: 48 * 16 }), { minLength: 4, maxLength: 4 })
+    .map((four) => four.sort((a, b) => a - b).map((end) => end / 16));
   fc.assert(
     fc.property(anyStair, ranges, ends, (facts, item, [outerLow, innerLow, innerHigh, outerHigh]) => {
       const before = passing(rowsOf(facts, [], amend(item, `${innerLow} to ${innerHigh}`)));

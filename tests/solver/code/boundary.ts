@@ -7,7 +7,8 @@ import { Exact } from "../../../src/solver/length/exact";
 import { isFigureText, leavesItsFigureOut, numbersIn, sizeIn } from "./printed-text";
 
 /**
- * What the printed text of a record says of sizes one mark under, on and one mark over its figure, held against what the check finds. The figure is
+ * What the printed text of a record says of sizes one mark under, on and one mark over its figure, held against what the check finds. The
+ * figure is
  * read from the text by `printed-text.ts` and never taken from the rule.
  */
 
@@ -22,7 +23,10 @@ interface Trial {
   readonly size: Decimal;
 }
 
-/** The marks a size is off by: sixteenths and sixty-fourths of an inch, a millimetre, a degree or a count; and a twentieth, for small figures. */
+/**
+ * The marks a size is off by: sixteenths and sixty-fourths of an inch, a millimetre, a degree or a count; and a twentieth, for small
+ * figures.
+ */
 const MARKS: Readonly<Record<string, readonly string[]>> = {
   in: ["1.5875", "0.396875"], mm: ["1"], cm: ["1"], "sq in": ["645.16"], deg: ["1"], count: ["1"],
 };
@@ -35,7 +39,9 @@ const trials = (size: Decimal, unit: string): readonly Trial[] => {
     ...apart.flatMap((mark) => [size.minus(mark), size.plus(mark)]), size,
     ...(unit === "in" ? [size.floor(), size.ceil()] : []),
   ];
-  return sizes.filter((one) => !one.isNegative()).map((one) => ({ size: one, place: one.lt(size) ? "under" : one.gt(size) ? "over" : "on" }));
+  return sizes
+    .filter((one) => !one.isNegative())
+    .map((one) => ({ size: one, place: one.lt(size) ? "under" : one.gt(size) ? "over" : "on" }));
 };
 
 const EXACT_KINDS: readonly string[] = ["length"];
@@ -75,7 +81,10 @@ const spreading = ({ of, within }: UniformityRule, size: Decimal): Stair => {
   if (typeof of !== "string") return ofFact(of.spread, size);
   const [small, large] = [new Exact(BASE), new Exact(size.plus(BASE).toString())];
   const sizes = within === "bottom step" ? [large, small, small] : [small, large, large];
-  return { facts: within === "design" || within === "bottom step" ? { [DESIGN[of]]: small } : {}, steps: sizes.map((one, index) => ({ step: index + 1, [of]: one })) };
+  return {
+    facts: within === "design" || within === "bottom step" ? { [DESIGN[of]]: small } : {},
+    steps: sizes.map((one, index) => ({ step: index + 1, [of]: one })),
+  };
 };
 
 const REQUIRED = "breaks or not given";
@@ -107,11 +116,20 @@ const told = (figure: Figure): Said => {
 const place = (trial: Trial, said: Said): string => `${trial.size.toString()} ${trial.place} "${said.text}" ${said.unit}`;
 
 /** What the check finds otherwise than the words have it. */
-const against = (rule: Rule, limit: Limit, said: Said, expected: Expected, stairs: (size: Decimal) => readonly Stair[], size = sizeIn(said.text, said.unit)): readonly string[] =>
-  trials(size, said.unit).flatMap((trial) => stairs(trial.size).flatMap((stair) => {
-    const found = outcomeOf(rule, limit, stair);
-    return found === expected[trial.place] ? [] : [`${limit.item}: ${place(trial, said)}: ${found}, not ${expected[trial.place]}`];
-  }));
+const against = (
+  rule: Rule,
+  limit: Limit,
+  said: Said,
+  expected: Expected,
+  stairs: (size: Decimal) => readonly Stair[],
+  size = sizeIn(said.text, said.unit),
+): readonly string[] =>
+  trials(size, said.unit).flatMap((trial) =>
+    stairs(trial.size).flatMap((stair) => {
+      const found = outcomeOf(rule, limit, stair);
+      return found === expected[trial.place] ? [] : [`${limit.item}: ${place(trial, said)}: ${found}, not ${expected[trial.place]}`];
+    }),
+  );
 
 /** The figures of a rule as texts: those of the limit's own text where the whole of it is figures, else the words the record names. */
 const saidOf = (figures: readonly Figure[], limit: Limit, isMain: boolean): readonly Said[] => {
@@ -148,30 +166,46 @@ const ruleFaults = (rule: Rule, limit: Limit, isMain: boolean): readonly string[
     return said === undefined ? [] : against(rule, limit, said, expected, (size) => showing(of, size));
   };
   switch (rule.comparator) {
-    case "min": return held(rule.min, AT_LEAST, rule.of);
-    case "max": return held(rule.max, AT_MOST, rule.of);
-    case "sphere": return held(rule.sphere, KEPT_OUT, rule.of);
-    case "exempt-when": return held(rule.atLeast, EXEMPT, rule.of);
+    case "min":
+      return held(rule.min, AT_LEAST, rule.of);
+    case "max":
+      return held(rule.max, AT_MOST, rule.of);
+    case "sphere":
+      return held(rule.sphere, KEPT_OUT, rule.of);
+    case "exempt-when":
+      return held(rule.atLeast, EXEMPT, rule.of);
     case "range": {
       const [low, high] = saidOf([rule.min, rule.max], limit, isMain);
       if (low === undefined || high === undefined) return [];
       const [least, most] = [sizeIn(low.text, low.unit), sizeIn(high.text, high.unit)];
-      return [...trials(least, low.unit), ...trials(most, high.unit)].flatMap(({ size }) => showing(rule.of, size).flatMap((stair) => {
-        const expected = size.lt(least) || size.gt(most) ? "breaks" : "holds";
-        const found = outcomeOf(rule, limit, stair);
-        return found === expected ? [] : [`${limit.item}: ${size.toString()}, "${low.text} to ${high.text}" ${high.unit}: ${found}, not ${expected}`];
-      }));
+      return [...trials(least, low.unit), ...trials(most, high.unit)].flatMap(({ size }) =>
+        showing(rule.of, size).flatMap((stair) => {
+          const expected = size.lt(least) || size.gt(most) ? "breaks" : "holds";
+          const found = outcomeOf(rule, limit, stair);
+          return found === expected
+            ? []
+            : [`${limit.item}: ${size.toString()}, "${low.text} to ${high.text}" ${high.unit}: ${found}, not ${expected}`];
+        }),
+      );
     }
-    case "equals": return saidOf(rule.values, limit, isMain).flatMap((said) => against(rule, limit, said, EXACTLY, (size) => showing(rule.of, size)));
+    case "equals":
+      return saidOf(rule.values, limit, isMain).flatMap((said) => against(rule, limit, said, EXACTLY, (size) => showing(rule.of, size)));
     case "slope": {
-      const [rise, run] = numbersIn(isMain && isFigureText(limit.text) ? limit.text : rule.printed ?? "");
+      const [rise, run] = numbersIn(isMain && isFigureText(limit.text) ? limit.text : (rule.printed ?? ""));
       if (rise === undefined || run === undefined) return [`${limit.item}: a slope that was not read from a text`];
       // Steeper is over: one unit less of run, or a twentieth less.
-      return [[run.plus(1), "holds"], [run, "holds"], [run.minus(1), "breaks"], [run.times("0.95"), "breaks"], [run.times("1.05"), "holds"]].flatMap(([over, expected]) =>
+      return [
+        [run.plus(1), "holds"],
+        [run, "holds"],
+        [run.minus(1), "breaks"],
+        [run.times("0.95"), "breaks"],
+        [run.times("1.05"), "holds"],
+      ].flatMap(([over, expected]) =>
         showing(rule.of, rise.div(over as Decimal)).flatMap((stair) => {
           const found = outcomeOf(rule, limit, stair);
           return found === expected ? [] : [`${limit.item}: ${rise.toString()}:${String(over)} is ${found}, not ${String(expected)}`];
-        }));
+        }),
+      );
     }
     case "uniformity": {
       const [said] = saidOf([rule.tolerance], limit, isMain);
@@ -179,34 +213,46 @@ const ruleFaults = (rule: Rule, limit: Limit, isMain: boolean): readonly string[
     }
     case "required-when": {
       const both = [{ of: rule.of, from: rule.from }, ...(rule.or === undefined ? [] : [rule.or])];
-      return both.flatMap(({ of, from }, index) => {
-        const figure = "atLeast" in from ? from.atLeast : from.moreThan;
-        const [said] = saidOf([figure], limit, isMain && both.length === 1);
-        // The other threshold, where there is one, is given and not reached.
-        const others = both.filter((_, at) => at !== index).flatMap((other) => showing(other.of, new Decimal(1)));
-        const beside = Object.assign({}, ...others.map(({ facts }) => facts)) as CodeFacts;
-        // Words decide whether the figure itself counts, where the text has them.
-        const exclusive = isMain && both.length === 1 && isFigureText(limit.text) ? leavesItsFigureOut(limit.text) : "moreThan" in from;
-        return said === undefined ? [] : against(rule, limit, said, exclusive ? REQUIRED_ABOVE : REQUIRED_FROM, (size) =>
-          showing(of, size).map(({ facts, steps }) => ({ facts: { ...beside, ...facts }, steps })));
-      }).concat(conditionFaults(rule.provided, limit));
+      return both
+        .flatMap(({ of, from }, index) => {
+          const figure = "atLeast" in from ? from.atLeast : from.moreThan;
+          const [said] = saidOf([figure], limit, isMain && both.length === 1);
+          // The other threshold, where there is one, is given and not reached.
+          const others = both.filter((_, at) => at !== index).flatMap((other) => showing(other.of, new Decimal(1)));
+          const beside = Object.assign({}, ...others.map(({ facts }) => facts)) as CodeFacts;
+          // Words decide whether the figure itself counts, where the text has them.
+          const exclusive = isMain && both.length === 1 && isFigureText(limit.text) ? leavesItsFigureOut(limit.text) : "moreThan" in from;
+          return said === undefined
+            ? []
+            : against(rule, limit, said, exclusive ? REQUIRED_ABOVE : REQUIRED_FROM, (size) =>
+                showing(of, size).map(({ facts, steps }) => ({ facts: { ...beside, ...facts }, steps })),
+              );
+        })
+        .concat(conditionFaults(rule.provided, limit));
     }
     case "relation": {
       const [fact] = rule.than;
       const part = rule.part === undefined ? new Decimal(1) : new Decimal("0.5");
       const expected: Expected = rule.sense === "at least" ? AT_LEAST : rule.sense === "at most" ? AT_MOST : EXACTLY;
-      const than = (whole: Decimal) => (size: Decimal) => showing(rule.of, size).map(({ facts }) => ({ facts: { ...facts, ...ofFact(fact, whole).facts }, steps: [] }));
+      const than = (whole: Decimal) => (size: Decimal) =>
+        showing(rule.of, size).map(({ facts }) => ({ facts: { ...facts, ...ofFact(fact, whole).facts }, steps: [] }));
       const whole = rule.capped === undefined ? new Decimal(1000) : sizeIn(told(rule.capped).text, rule.capped.unit).times("0.9");
       const faults = against(rule, limit, { text: whole.times(part).toString(), unit: "mm" }, expected, than(whole));
       if (rule.capped === undefined) return faults;
       const cap = told(rule.capped);
       return [...faults, ...against(rule, limit, cap, expected, than(sizeIn(cap.text, cap.unit).times(2)))];
     }
-    case "required": return conditionFaults(rule.provided, limit);
-    case "prohibited": return conditionFaults(rule.present, limit);
-    case "every": case "either": return rule.parts.flatMap((part, index) => ruleFaults(part, limit, isMain && index === 0));
-    case "table": return rule.rows.flatMap((row) => [...conditionFaults(row.when, limit), ...ruleFaults(row.rule, limit, false)]);
-    default: return [];
+    case "required":
+      return conditionFaults(rule.provided, limit);
+    case "prohibited":
+      return conditionFaults(rule.present, limit);
+    case "every":
+    case "either":
+      return rule.parts.flatMap((part, index) => ruleFaults(part, limit, isMain && index === 0));
+    case "table":
+      return rule.rows.flatMap((row) => [...conditionFaults(row.when, limit), ...ruleFaults(row.rule, limit, false)]);
+    default:
+      return [];
   }
 };
 
@@ -214,7 +260,10 @@ const ruleFaults = (rule: Rule, limit: Limit, isMain: boolean): readonly string[
 export const boundaryFaults = (limit: Limit): readonly string[] => [
   ...ruleFaults(limit.rule, limit, true),
   ...limit.applies.flatMap(({ when }) => conditionFaults(when, limit)),
-  ...limit.exceptions.flatMap(({ when, then }) => [...conditionFaults(when, limit), ...(typeof then === "string" ? [] : ruleFaults(then, limit, false))]),
+  ...limit.exceptions.flatMap(({ when, then }) => [
+    ...conditionFaults(when, limit),
+    ...(typeof then === "string" ? [] : ruleFaults(then, limit, false)),
+  ]),
 ];
 
 const isFigure = (node: object): node is Figure => "value" in node && "unit" in node;
@@ -231,14 +280,26 @@ const moved = (figure: Figure, up: boolean): Figure => {
 export const withOneFigureMoved = <Node>(node: Node): readonly Node[] => {
   if (typeof node !== "object" || node === null) return [];
   if (Array.isArray(node)) {
-    return node.flatMap((part: unknown, index) => withOneFigureMoved(part).map((other) => node.map((one: unknown, at) => (at === index ? other : one)) as Node));
+    return node.flatMap((part: unknown, index) =>
+      withOneFigureMoved(part).map((other) => node.map((one: unknown, at) => (at === index ? other : one)) as Node),
+    );
   }
   if (isFigure(node)) return [moved(node, true), moved(node, false)] as unknown as readonly Node[];
   if (node instanceof Exact || node instanceof Decimal) return [];
   const slope = node as { readonly comparator?: string; readonly run?: number; readonly part?: { readonly times: Exact } };
-  const steeper = slope.comparator === "slope" && slope.run !== undefined ? [{ ...node, run: slope.run * 1.1 }, { ...node, run: slope.run / 1.1 }] : [];
+  const steeper =
+    slope.comparator === "slope" && slope.run !== undefined
+      ? [
+          { ...node, run: slope.run * 1.1 },
+          { ...node, run: slope.run / 1.1 },
+        ]
+      : [];
   const halves = slope.part === undefined ? [] : [{ ...node, part: { ...slope.part, times: slope.part.times.times(LOOSER) } }];
-  return [...steeper, ...halves, ...Object.entries(node).flatMap(([key, part]) => withOneFigureMoved(part as unknown).map((other) => ({ ...node, [key]: other })))];
+  return [
+    ...steeper,
+    ...halves,
+    ...Object.entries(node).flatMap(([key, part]) => withOneFigureMoved(part as unknown).map((other) => ({ ...node, [key]: other }))),
+  ];
 };
 
 type MainRule = Extract<Rule, { readonly comparator: "min" | "max" | "range" | "sphere" | "equals" }>;
@@ -251,15 +312,23 @@ export const mainRule = (rule: Rule): MainRule | undefined => {
 };
 
 const VERDICTS: Readonly<Record<MainRule["comparator"], Expected>> = {
-  min: { under: "fail", on: "pass", over: "pass" }, max: { under: "pass", on: "pass", over: "fail" }, range: { under: "", on: "", over: "" },
-  sphere: { under: "pass", on: "judge", over: "fail" }, equals: { under: "fail", on: "pass", over: "fail" },
+  min: { under: "fail", on: "pass", over: "pass" },
+  max: { under: "pass", on: "pass", over: "fail" },
+  range: { under: "", on: "", over: "" },
+  sphere: { under: "pass", on: "judge", over: "fail" },
+  equals: { under: "fail", on: "pass", over: "fail" },
 };
 
 /** Stairs beside the printed figure of a limit, each with the verdict its words have for it. */
 export const rowTrials = (limit: Limit): readonly { readonly facts: CodeFacts; readonly verdict: string; readonly what: string }[] => {
   const rule = mainRule(limit.rule);
   if (rule === undefined) return [];
-  const figures = "values" in rule ? rule.values : "sphere" in rule ? [rule.sphere] : [..."min" in rule ? [rule.min] : [], ..."max" in rule ? [rule.max] : []];
+  const figures =
+    "values" in rule
+      ? rule.values
+      : "sphere" in rule
+        ? [rule.sphere]
+        : [...("min" in rule ? [rule.min] : []), ...("max" in rule ? [rule.max] : [])];
   const sizes = saidOf(figures, limit, true).map(({ text, unit }) => sizeIn(text, unit));
   const [least, most] = [sizes[0], sizes[sizes.length - 1]];
   if (least === undefined || most === undefined) return [];

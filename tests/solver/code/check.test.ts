@@ -114,7 +114,11 @@ test("treads and landings slope at most 1:48 (R311.7.7), which is more than the 
   expect(at(0.0208)).toBe("pass");
   // 1/64 in more in 48 in: (1 + 1/64)/48.
   expect(at((1 + SIXTY_FOURTH) / 48)).toBe("fail");
-  expect(rowOf("walking surface slope", { treadSlope: 0.01, landingSlope: 0.03 })).toMatchObject({ verdict: "fail", given: 0.03, clause: "R311.7.7" });
+  expect(rowOf("walking surface slope", { treadSlope: 0.01, landingSlope: 0.03 })).toMatchObject({
+    verdict: "fail",
+    given: 0.03,
+    clause: "R311.7.7",
+  });
 });
 
 test("four risers need a handrail and three do not (R311.7.8)", () => {
@@ -132,7 +136,9 @@ test("a drop of 30 in exactly needs no guard, 1/64 in more does (R312.1.1)", () 
   expect(at(30 + SIXTY_FOURTH, { guard: "no" })).toMatchObject({ verdict: "fail" });
   expect(at(30 + SIXTY_FOURTH, { guardHeight: inches(30) })).toMatchObject({ verdict: "pass" });
   expect(at(30 + SIXTY_FOURTH)).toMatchObject({ verdict: "not given" });
-  expect(rowOf("guard height stair open side", { fallHeight: inches(30), guardHeight: inches(20) })).toMatchObject({ verdict: "does not apply" });
+  expect(rowOf("guard height stair open side", { fallHeight: inches(30), guardHeight: inches(20) })).toMatchObject({
+    verdict: "does not apply",
+  });
 });
 
 test("a tread of 11 in needs no nosing, 1/64 in less does (R311.7.5.3)", () => {
@@ -163,7 +169,9 @@ describe("boundary cases worked out from the limits by hand", () => {
   test("fourteen measured steps are fourteen, and the value of the design is named beside them", () => {
     const steps = flight("rise", [...Array<number>(13).fill(7.5), 7.625]);
     expect(rowOf("riser height", { riserHeight: inches(7.5) }, steps).note).toContain("worst is step 14, of 14 steps and the design value");
-    expect(rowOf("riser height", { riserHeight: inches(7.6875) }, steps).note).toContain("worst is the design value, of 14 steps and the design value");
+    expect(rowOf("riser height", { riserHeight: inches(7.6875) }, steps).note).toContain(
+      "worst is the design value, of 14 steps and the design value",
+    );
     expect(rowOf("riser height", {}, steps).note).toContain("worst is step 14, of 14 readings");
   });
 
@@ -172,7 +180,10 @@ describe("boundary cases worked out from the limits by hand", () => {
   });
 
   test("a 10 15/16 in tread without a nosing fails", () => {
-    expect(rowOf("nosing projection", { treadDepth: inches(10.9375), nosing: inches(0) })).toMatchObject({ verdict: "fail", margin: -0.75 });
+    expect(rowOf("nosing projection", { treadDepth: inches(10.9375), nosing: inches(0) })).toMatchObject({
+      verdict: "fail",
+      margin: -0.75,
+    });
   });
 
   test("a flight that rises exactly 151 in passes", () => {
@@ -224,7 +235,11 @@ describe("limits are held in the unit they are published in, exactly", () => {
 
   test("a board 11 1/4 in deep is no tread depth: the run is what is held", () => {
     // Run 9 1/2 + nosing 1 1/4 + what lies under the riser: the code measures nosing to nosing.
-    expect(rowOf("tread depth", { treadDepth: inches(9.5), nosing: inches(1.25) })).toMatchObject({ verdict: "fail", given: 9.5, margin: -0.5 });
+    expect(rowOf("tread depth", { treadDepth: inches(9.5), nosing: inches(1.25) })).toMatchObject({
+      verdict: "fail",
+      given: 9.5,
+      margin: -0.5,
+    });
   });
 });
 
@@ -274,7 +289,11 @@ describe("conditions and exceptions", () => {
   test("a guard whose top is the handrail keeps to 34 to 38 in (R312.1.2)", () => {
     const facts = { guardHeight: inches(39), fallHeight: inches(48) };
     expect(rowOf("guard height stair open side", facts).verdict).toBe("pass");
-    expect(rowOf("guard height stair open side", { ...facts, guardIsHandrail: "yes" })).toMatchObject({ verdict: "fail", limit: "34 to 38", margin: -1 });
+    expect(rowOf("guard height stair open side", { ...facts, guardIsHandrail: "yes" })).toMatchObject({
+      verdict: "fail",
+      limit: "34 to 38",
+      margin: -1,
+    });
   });
 
   test("an open riser is limited only above 30 in, and exactly 30 in is not above (R311.7.5.1)", () => {
@@ -310,16 +329,29 @@ describe("conditions and exceptions", () => {
   test("rows about handrails and winders do not apply where there are none", () => {
     const rows = rowsOf({ handrails: "none", risers: 3 });
     const verdict = (item: string) => rows.find((row) => row.item === item)?.verdict;
-    expect(["handrail height", "handrail wall clearance", "handrail grip type1 diameter", "winder tread depth walkline", "walkline offset"].map(verdict))
-      .toEqual(Array(5).fill("does not apply"));
+    expect(
+      ["handrail height", "handrail wall clearance", "handrail grip type1 diameter", "winder tread depth walkline", "walkline offset"].map(
+        verdict,
+      ),
+    ).toEqual(Array(5).fill("does not apply"));
   });
 
   test("a rail that is not round is held by perimeter and cross section, one with recesses by its recess", () => {
     const verdicts = (facts: CodeFacts) =>
       rowsOf(facts).filter(({ item }) => item.startsWith("handrail grip")).map(({ verdict }) => verdict);
     expect(verdicts({ grip: inches(1.5) })).toEqual(["pass", "does not apply", "does not apply", "does not apply"]);
-    expect(verdicts({ gripPerimeter: inches(6), gripCrossSection: inches(2.25) })).toEqual(["does not apply", "pass", "pass", "does not apply"]);
-    expect(verdicts({ gripPerimeter: inches(7), gripRecess: inches(0.3125) })).toEqual(["does not apply", "does not apply", "does not apply", "pass"]);
+    expect(verdicts({ gripPerimeter: inches(6), gripCrossSection: inches(2.25) })).toEqual([
+      "does not apply",
+      "pass",
+      "pass",
+      "does not apply",
+    ]);
+    expect(verdicts({ gripPerimeter: inches(7), gripRecess: inches(0.3125) })).toEqual([
+      "does not apply",
+      "does not apply",
+      "does not apply",
+      "pass",
+    ]);
   });
 });
 
@@ -340,7 +372,10 @@ describe("the table as a whole", () => {
 
   test("the last rows say what is not checked and what a check is worth", () => {
     const [before, assumed, toEnter, counts, code, last] = rowsOf({}).slice(-LAST_ROWS);
-    expect(counts?.note).toMatch(/^fail 0; judge 0; assumed: would fail 0; not on file 0; not given \d+; caution 0; assumed: would pass 0; pass 0; no limit 0; does not apply \d+$/);
+    expect(counts?.note.replace(/(not given|does not apply) \d+/g, "$1 some")).toBe(
+      "fail 0; judge 0; assumed: would fail 0; not on file 0; not given some; caution 0; " +
+        "assumed: would pass 0; pass 0; no limit 0; does not apply some",
+    );
     expect(code?.note).toBe("irc-2021: International Residential Code, 2021");
     expect(before).toMatchObject({ item: "not checked", verdict: "" });
     expect(before?.note).toContain("spiral stair");
@@ -348,7 +383,10 @@ describe("the table as a whole", () => {
     expect(assumed).toMatchObject({ item: "assumed", verdict: "" });
     expect(toEnter).toMatchObject({ item: "labels to enter", verdict: "" });
     expect(last).toMatchObject({ item: "caution", verdict: "" });
-    expect(last?.note).toBe("This is arithmetic, not approval. Follow your local code and building official. Ask a licensed engineer about anything that carries load.");
+    expect(last?.note).toBe(
+      "This is arithmetic, not approval. Follow your local code and building official. Ask a licensed engineer about anything " +
+        "that carries load.",
+    );
   });
 
   test("every limit of the code is tried at its boundary in this file", () => {
@@ -363,9 +401,26 @@ describe("the table as a whole", () => {
 
 /** A code invented for these tests, with the kinds of limit other codes have. */
 const limit = (row: Pick<Limit, "item" | "unit" | "rule"> & Partial<Limit>): Limit => ({
-  clause: "1", text: "", measured: "", applies: [], exceptions: [], advisory: false, status: "checked against the code's text", sources: [], remark: "", ...row,
+  clause: "1",
+  text: "",
+  measured: "",
+  applies: [],
+  exceptions: [],
+  advisory: false,
+  status: "checked against the code's text",
+  sources: [],
+  remark: "",
+  ...row,
 });
-const codeOf = (...limits: Limit[]): CodeProfile => ({ id: "invented", title: "Invented", edition: "1", region: "nowhere", isCode: false, limits, outOfScope: [] });
+const codeOf = (...limits: Limit[]): CodeProfile => ({
+  id: "invented",
+  title: "Invented",
+  edition: "1",
+  region: "nowhere",
+  isCode: false,
+  limits,
+  outOfScope: [],
+});
 const mm = (value: string) => figure(value, "mm");
 
 describe("the kinds of limit other codes have", () => {
@@ -391,36 +446,74 @@ describe("the kinds of limit other codes have", () => {
     const rule = { comparator: "range", of: { formula: "two risers plus run" }, min: figure("24", "in"), max: figure("25", "in") } as const;
     const code = codeOf(limit({ item: "rule of thumb", unit: "in", rule, advisory: true }));
     // 2 x 7 1/2 + 10 = 25; 2 x 7 3/4 + 10 = 25 1/2.
-    expect(rowOf("rule of thumb", { riserHeight: inches(7.5), treadDepth: inches(10) }, [], [], code)).toMatchObject({ verdict: "pass", given: 25, margin: 0 });
-    expect(rowOf("rule of thumb", { riserHeight: inches(7.75), treadDepth: inches(10) }, [], [], code)).toMatchObject({ verdict: "caution", margin: -0.5 });
+    expect(rowOf("rule of thumb", { riserHeight: inches(7.5), treadDepth: inches(10) }, [], [], code)).toMatchObject({
+      verdict: "pass",
+      given: 25,
+      margin: 0,
+    });
+    expect(rowOf("rule of thumb", { riserHeight: inches(7.75), treadDepth: inches(10) }, [], [], code)).toMatchObject({
+      verdict: "caution",
+      margin: -0.5,
+    });
   });
 
   test("pitch is worked out of rise and run: equal rise and run are 45 degrees exactly", () => {
     const rule = { comparator: "max", of: { formula: "pitch" }, max: figure("45", "deg") } as const;
     const code = codeOf(limit({ item: "pitch", unit: "deg", rule }));
-    const at = (rise: number, run: number) => rowOf("pitch", { riserHeight: millimetres(rise), treadDepth: millimetres(run) }, [], [], code);
+    const at = (rise: number, run: number) =>
+      rowOf("pitch", { riserHeight: millimetres(rise), treadDepth: millimetres(run) }, [], [], code);
     expect(at(220, 220)).toMatchObject({ verdict: "pass", given: 45, margin: 0 });
     expect(at(221, 220).verdict).toBe("fail");
   });
 
   test("riser times run is an area in square inches", () => {
-    const rule = { comparator: "range", of: { formula: "riser times run" }, min: figure("70", "sq in"), max: figure("75", "sq in") } as const;
+    const rule = {
+      comparator: "range",
+      of: { formula: "riser times run" },
+      min: figure("70", "sq in"),
+      max: figure("75", "sq in"),
+    } as const;
     const code = codeOf(limit({ item: "area", unit: "sq in", rule }));
     // 7 1/2 x 10 = 75.
-    expect(rowOf("area", { riserHeight: inches(7.5), treadDepth: inches(10) }, [], [], code)).toMatchObject({ verdict: "pass", given: 75, margin: 0 });
+    expect(rowOf("area", { riserHeight: inches(7.5), treadDepth: inches(10) }, [], [], code)).toMatchObject({
+      verdict: "pass",
+      given: 75,
+      margin: 0,
+    });
   });
 
   test("one of several figures, what is not permitted, steps that are only to be alike, and what is only shown", () => {
     const code = codeOf(
       limit({ item: "turn", unit: "mm", rule: { comparator: "equals", of: "walkline", values: [mm("270"), mm("300")] } }),
-      limit({ item: "open riser", unit: "count", rule: { comparator: "prohibited", thing: "open risers are", present: { fact: "openRisers", is: ["yes"] } } }),
+      limit({
+        item: "open riser",
+        unit: "count",
+        rule: { comparator: "prohibited", thing: "open risers are", present: { fact: "openRisers", is: ["yes"] } },
+      }),
       limit({ item: "uniform", unit: "mm", rule: { comparator: "alike", of: ["rise"], sense: "uniform in height" } }),
       limit({ item: "width", unit: "count", rule: { comparator: "shown", text: "no least width" } }),
-      limit({ item: "use", unit: "mm", rule: { comparator: "max", of: "riserHeight", max: mm("190") }, applies: [{ when: { fact: "use", is: ["public"] }, words: "the stair is public" }] }),
+      limit({
+        item: "use",
+        unit: "mm",
+        rule: { comparator: "max", of: "riserHeight", max: mm("190") },
+        applies: [{ when: { fact: "use", is: ["public"] }, words: "the stair is public" }],
+      }),
     );
     const verdicts = (facts: CodeFacts) => rowsOf(facts, [], [], code).slice(0, code.limits.length).map(({ verdict }) => verdict);
-    expect(verdicts({ walkline: millimetres(300), openRisers: "no", riserHeight: millimetres(191) })).toEqual(["pass", "pass", "not given", "", "judge"]);
-    expect(verdicts({ walkline: millimetres(290), openRisers: "yes", riserHeight: millimetres(190) })).toEqual(["fail", "fail", "not given", "", "pass"]);
+    expect(verdicts({ walkline: millimetres(300), openRisers: "no", riserHeight: millimetres(191) })).toEqual([
+      "pass",
+      "pass",
+      "not given",
+      "",
+      "judge",
+    ]);
+    expect(verdicts({ walkline: millimetres(290), openRisers: "yes", riserHeight: millimetres(190) })).toEqual([
+      "fail",
+      "fail",
+      "not given",
+      "",
+      "pass",
+    ]);
     expect(verdicts({})).toEqual(["not given", "not given", "not given", "", "not given"]);
     // A code that gives no number for how alike steps are is for a person once there are steps.
     expect(rowOf("uniform", {}, flight("rise", [7.5, 7.75]), [], code).verdict).toBe("judge");

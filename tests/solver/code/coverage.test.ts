@@ -9,7 +9,8 @@ import { isProblem } from "../../../src/solver/problem";
 import { inches, millimetres, profileOf, row, rowsOf, verdict } from "./stair-check";
 
 /**
- * Topics on which nothing of a code is on file: it may have a rule or none. A code that is known to have no limit has a row that shows so, with its
+ * Topics on which nothing of a code is on file: it may have a rule or none. A code that is known to have no limit has a row that shows so,
+ * with its
  * clause; that it has none is nowhere taken from memory.
  */
 const NOT_ON_FILE: Readonly<Record<string, readonly Topic[]>> = {
@@ -39,14 +40,25 @@ const known = (given: Parameters<typeof facts>[0], marks: Parameters<typeof fact
 };
 
 /** A stair without a handrail, with an open side and winders, of which nothing else is given. */
-const BARE = { handrails: "none", winders: 3, winderDepth: inches(9), totalRise: inches(108.5), risers: 14, riserHeight: inches(7.75), treadDepth: inches(10) } as const;
+const BARE = {
+  handrails: "none",
+  winders: 3,
+  winderDepth: inches(9),
+  totalRise: inches(108.5),
+  risers: 14,
+  riserHeight: inches(7.75),
+  treadDepth: inches(10),
+} as const;
 
 describe("every topic of every code", () => {
-  test.each(CODES.map((profile) => [profile.id, profile] as const))("%s has a limit, none in this code, or is listed as not on file", (id, profile) => {
-    const missing = TOPIC_NAMES.filter((topic) => limitsOn(topic, profile).length === 0);
-    expect(NOT_ON_FILE[id]).toEqual(missing);
-    for (const topic of TOPIC_NAMES) expect(["limit", "none in this code", "not on file"]).toContain(coverage(topic, profile));
-  });
+  test.each(CODES.map((profile) => [profile.id, profile] as const))(
+    "%s has a limit, none in this code, or is listed as not on file",
+    (id, profile) => {
+      const missing = TOPIC_NAMES.filter((topic) => limitsOn(topic, profile).length === 0);
+      expect(NOT_ON_FILE[id]).toEqual(missing);
+      for (const topic of TOPIC_NAMES) expect(["limit", "none in this code", "not on file"]).toContain(coverage(topic, profile));
+    },
+  );
 
   test("the rules of the trade are no code and have no topics", () => {
     expect(NOT_ON_FILE["trade-rules"]).toBeUndefined();
@@ -54,10 +66,15 @@ describe("every topic of every code", () => {
   });
 
   test("a code is said to have no limit only with a clause and a source", () => {
-    const none = CODES.flatMap((profile) => TOPIC_NAMES.filter((topic) => coverage(topic, profile) === "none in this code").map((topic) => ({ profile, topic })));
-    expect(none.map(({ profile, topic }) => `${profile.id}, ${topic}`)).toEqual(["au-ncc-2022-class1", "nz-d1as1", "nz-d1as1-secondary", "nz-d1as1-minor", "nz-d1as1-accessible"].map((id) => `${id}, width`));
+    const none = CODES.flatMap((profile) =>
+      TOPIC_NAMES.filter((topic) => coverage(topic, profile) === "none in this code").map((topic) => ({ profile, topic })),
+    );
+    expect(none.map(({ profile, topic }) => `${profile.id}, ${topic}`)).toEqual(
+      ["au-ncc-2022-class1", "nz-d1as1", "nz-d1as1-secondary", "nz-d1as1-minor", "nz-d1as1-accessible"].map((id) => `${id}, width`),
+    );
     for (const { profile, topic } of none) {
-      for (const { clause, status } of limitsOn(topic, profile)) expect([clause !== "", status !== "not yet checked"]).toEqual([true, true]);
+      for (const { clause, status } of limitsOn(topic, profile))
+        expect([clause !== "", status !== "not yet checked"]).toEqual([true, true]);
     }
   });
 
@@ -65,7 +82,10 @@ describe("every topic of every code", () => {
     const rows = rowsOf(BARE, [], [], profileOf(id));
     for (const topic of TOPIC_NAMES) {
       const answers = rows.filter(({ item }) => item === topic || (TOPICS[topic] as readonly string[]).includes(item));
-      expect([topic, answers.length > 0 || (NOT_ON_FILE[id] ?? []).length < TOPIC_NAMES.length && limitsOn(topic, profileOf(id)).length > 0]).toEqual([topic, true]);
+      expect([
+        topic,
+        answers.length > 0 || ((NOT_ON_FILE[id] ?? []).length < TOPIC_NAMES.length && limitsOn(topic, profileOf(id)).length > 0),
+      ]).toEqual([topic, true]);
     }
     expect(rows.filter((one) => one.verdict === "not on file").map(({ item }) => item)).toEqual(NOT_ON_FILE[id]);
   });
@@ -75,13 +95,16 @@ describe("every topic of every code", () => {
     const wanted = [...limitsOn("handrail required", profile).map(({ item }) => item), "handrail required"];
     const rows = rowsOf({ ...BARE, egress: "yes", width: inches(34) }, [], [], profile).filter(({ item }) => wanted.includes(item));
     expect(rows.length).toBeGreaterThan(0);
-    for (const one of rows) expect([id, one.item, ["fail", "not given", "judge", "not on file"].includes(one.verdict)]).toEqual([id, one.item, true]);
+    for (const one of rows)
+      expect([id, one.item, ["fail", "not given", "judge", "not on file"].includes(one.verdict)]).toEqual([id, one.item, true]);
   });
 
   test("limits that are for another kind of stair leave the topic not on file", () => {
     // NBC 2015: the headroom on file is that of a private stair.
     expect(verdict("nbc-ca-2015", "headroom", { use: "public", headroom: millimetres(1900) })).toBe("does not apply");
-    const rows = rowsOf({ use: "public", headroom: millimetres(1900) }, [], [], profileOf("nbc-ca-2015")).filter(({ item }) => item === "headroom");
+    const rows = rowsOf({ use: "public", headroom: millimetres(1900) }, [], [], profileOf("nbc-ca-2015")).filter(
+      ({ item }) => item === "headroom",
+    );
     expect(rows.map(({ verdict: word, limit }) => [word, limit])).toEqual([["does not apply", 1950], ["not on file", "not on file"]]);
     expect(rowsOf({ use: "private" }, [], [], profileOf("nbc-ca-2015")).some((one) => one.verdict === "not on file")).toBe(false);
     expect(row("irc-2021", "rise", { stairKind: "spiral", riserHeight: inches(9) }).verdict).toBe("not on file");
@@ -118,12 +141,25 @@ describe("a value that nobody gave neither passes nor fails a stair", () => {
   });
 
   test("a run that is the board depth less a nosing nobody gave is assumed", () => {
-    expect(row("irc-2021", "tread depth", known({ totalRise: inches(105), risers: 15, boardDepth: inches(11.25) })).verdict).toBe("assumed: would pass");
+    expect(row("irc-2021", "tread depth", known({ totalRise: inches(105), risers: 15, boardDepth: inches(11.25) })).verdict).toBe(
+      "assumed: would pass",
+    );
   });
 
   test("what another table marks as assumed is assumed", () => {
-    const laidOut = { totalRise: inches(105), risers: 15, run: inches(10), nosing: inches(1.25), treadThickness: inches(1), stringerBoard: inches(11.25) };
-    const marks = { nosing: "common practice, no source", treadThickness: "common practice, no source", stringerBoard: "a dry 2x12, PS 20" };
+    const laidOut = {
+      totalRise: inches(105),
+      risers: 15,
+      run: inches(10),
+      nosing: inches(1.25),
+      treadThickness: inches(1),
+      stringerBoard: inches(11.25),
+    };
+    const marks = {
+      nosing: "common practice, no source",
+      treadThickness: "common practice, no source",
+      stringerBoard: "a dry 2x12, PS 20",
+    };
     const found = known(laidOut, marks);
     expect(row("irc-2021", "nosing projection", found)).toMatchObject({ verdict: "assumed: would pass" });
     expect(row("irc-2021", "nosing projection", found).note).toContain("nosing assumed: common practice");
@@ -160,18 +196,31 @@ describe("codes by name", () => {
     expect(limitInForce(profileOf("au-ncc-2022-class1"), "stair width")).toMatchObject({ kind: "text", value: "none in this code" });
   });
 
-  // One quantity in the words of several codes: IRC 2024 R318.7.5 (7 3/4 and 10 in), NBC 2020 Table 9.8.4.2. (280 mm), Approved Document K Table 1.1.
+  // One quantity in the words of several codes: IRC 2024 R318.7.5 (7 3/4 and 10 in), NBC 2020 Table 9.8.4.2. (280 mm), Approved Document K
+  // Table 1.1.
   test.each([
-    ["irc-2024", "going", "length", "254"], ["irc-2024", "run", "length", "254"], ["irc-2024", "rise", "length", "196.85"], ["irc-2024", "unit rise", "length", "196.85"],
-    ["uk-adk-private", "tread depth", "text", "220 to 300"], ["nbc-ca-2020", "tread depth public", "length", "280"], ["nbc-ca-2020", "going", "text", "255 to 355"],
-    ["au-ncc-2022-class1", "rise infrequent", "text", "130 to 225"], ["irc-2024", "going uniformity", "length", "9.525"], ["irc-2024", "rise uniformity", "length", "9.525"],
+    ["irc-2024", "going", "length", "254"],
+    ["irc-2024", "run", "length", "254"],
+    ["irc-2024", "rise", "length", "196.85"],
+    ["irc-2024", "unit rise", "length", "196.85"],
+    ["uk-adk-private", "tread depth", "text", "220 to 300"],
+    ["nbc-ca-2020", "tread depth public", "length", "280"],
+    ["nbc-ca-2020", "going", "text", "255 to 355"],
+    ["au-ncc-2022-class1", "rise infrequent", "text", "130 to 225"],
+    ["irc-2024", "going uniformity", "length", "9.525"],
+    ["irc-2024", "rise uniformity", "length", "9.525"],
   ])("%s, %s", (id, item, kind, value) => {
     const found = limitInForce(profileOf(id), item, "mm");
     expect(isProblem(found) ? found.problem : [found.kind, found.value.toString()]).toEqual([kind, value]);
   });
 
   test("an amendment names its limit in those words too, and one limit by two of them is one twice", () => {
-    const amended = (...items: string[]) => amendedProfile(profileOf("irc-2021"), items.map((item) => ({ item, limit: "9 in", authority: "Alder County (invented)" })), "in");
+    const amended = (...items: string[]) =>
+      amendedProfile(
+        profileOf("irc-2021"),
+        items.map((item) => ({ item, limit: "9 in", authority: "Alder County (invented)" })),
+        "in",
+      );
     const found = amended("going");
     if (isProblem(found)) throw new Error(found.problem);
     expect(limitInForce(found, "tread depth")).toMatchObject({ kind: "length", value: inches(9) });

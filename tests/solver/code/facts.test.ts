@@ -48,7 +48,9 @@ test("headroom left empty in a layout that goes into the check as it stands is n
 });
 
 test("a stair that contradicts itself is not checked", () => {
-  expect(facts({ totalRise: inches(105), risers: 15, run: inches(10), totalRun: inches(150) }, "in")).toMatchObject({ problem: "labels-disagree" });
+  expect(facts({ totalRise: inches(105), risers: 15, run: inches(10), totalRun: inches(150) }, "in")).toMatchObject({
+    problem: "labels-disagree",
+  });
 });
 
 test("a stair of which only the rise is known is checked for what that tells", () => {

@@ -16,9 +16,16 @@ const valuesOf = (fact: FactName): readonly unknown[] => {
 
 const IS_OPEN = ["not given", "judge", "assumed: would pass", "assumed: would fail"];
 
-const isNamed = (label: string, note: string): boolean => note.split("; ").some((topic) => topic.replace(/^[^:]*: /, "").split(", ").includes(label));
+const isNamed = (label: string, note: string): boolean =>
+  note.split("; ").some((topic) =>
+    topic
+      .replace(/^[^:]*: /, "")
+      .split(", ")
+      .includes(label),
+  );
 
-// By hand from IRC 2021 R311.7 and R312.1: what a bare stair leaves open, by what it is asked for; winders, and what a grip that is not round asks, are not.
+// By hand from IRC 2021 R311.7 and R312.1: what a bare stair leaves open, by what it is asked for; winders, and what a grip that is not
+// round asks, are not.
 test("a bare stair under the IRC waits for these", () => {
   expect(noteOf("labels to enter", rowsAsTyped(STAIR))).toBe([
     "these settle rows that read not given, judge or assumed",
@@ -34,7 +41,12 @@ test("a bare stair under the IRC waits for these", () => {
 });
 
 test("what was given is not asked for again, and a value that nobody gave is", () => {
-  const rows = rowsAsTyped({ ...STAIR, nosing: inches(1.25), assumed: { nosing: "nosing assumed: common practice, no source" }, grip: inches(1.5) });
+  const rows = rowsAsTyped({
+    ...STAIR,
+    nosing: inches(1.25),
+    assumed: { nosing: "nosing assumed: common practice, no source" },
+    grip: inches(1.5),
+  });
   const note = noteOf("labels to enter", rows);
   expect([isNamed("nosing", note), isNamed("grip", note)]).toEqual([true, false]);
   expect(isNamed("nosing", noteOf("labels to enter", rowsAsTyped({ ...STAIR, nosing: inches(1.25) })))).toBe(false);
@@ -67,11 +79,16 @@ describe.each(["irc-2021", "uk-adk-private"])("%s", (id) => {
 
   test("a label that is not named brings no open row to pass or fail", () => {
     // Questions stand in the row `assumed`; what is as usual unless the table says otherwise is no question.
-    const others = missing.filter((fact) => !namedFacts.includes(fact) && !questions.includes(FACT_LABELS[fact].label) && FACT_LABELS[fact].usual === undefined);
+    const others = missing.filter(
+      (fact) => !namedFacts.includes(fact) && !questions.includes(FACT_LABELS[fact].label) && FACT_LABELS[fact].usual === undefined,
+    );
     expect(others.length).toBeGreaterThan(0);
     for (const fact of others) {
       const settled = valuesOf(fact).flatMap((value) =>
-        checked({ ...STAIR, [fact]: value } as CodeFacts).filter(({ item, verdict }) => open.includes(item) && ["pass", "fail"].includes(verdict)));
+        checked({ ...STAIR, [fact]: value } as CodeFacts).filter(
+          ({ item, verdict }) => open.includes(item) && ["pass", "fail"].includes(verdict),
+        ),
+      );
       expect([fact, settled]).toEqual([fact, []]);
     }
   });

@@ -14,7 +14,16 @@ const profile = (id: string): CodeProfile => {
 };
 
 type Sense = "at most" | "at least";
-type Typed = readonly [id: string, item: string, fact: FactName, sense: Sense, limit: number, unit: "in" | "mm", clause: string, others?: CodeFacts];
+type Typed = readonly [
+  id: string,
+  item: string,
+  fact: FactName,
+  sense: Sense,
+  limit: number,
+  unit: "in" | "mm",
+  clause: string,
+  others?: CodeFacts,
+];
 
 const EXIT: CodeFacts = { egress: "yes" };
 const PUBLIC: CodeFacts = { use: "public" };
@@ -76,26 +85,54 @@ describe("limits typed from the published texts, at the figure and one mark to e
     expect(LIMITS.length).toBeGreaterThanOrEqual(40);
   });
 
-  test.each(LIMITS.map((row) => [row.slice(0, 7).join(", "), row] as const))("%s", (_, [id, item, fact, sense, limit, unit, clause, others = {}]) => {
-    // 1/64 in, or 1 mm.
-    const mark = unit === "in" ? 1 / 64 : 1;
-    const size = unit === "in" ? inches : millimetres;
-    const verdict = (value: number) => rowOf(item, { ...others, [fact]: size(value) }, [], [], profile(id));
-    expect(verdict(limit).clause).toBe(clause);
-    expect(verdict(limit).verdict).toBe("pass");
-    expect(verdict(limit).margin).toBe(0);
-    expect(verdict(limit + (sense === "at most" ? -mark : mark)).verdict).toBe("pass");
-    expect(verdict(limit + (sense === "at most" ? mark : -mark)).verdict).toBe("fail");
-  });
+  test.each(LIMITS.map((row) => [row.slice(0, 7).join(", "), row] as const))(
+    "%s",
+    (_, [id, item, fact, sense, limit, unit, clause, others = {}]) => {
+      // 1/64 in, or 1 mm.
+      const mark = unit === "in" ? 1 / 64 : 1;
+      const size = unit === "in" ? inches : millimetres;
+      const verdict = (value: number) => rowOf(item, { ...others, [fact]: size(value) }, [], [], profile(id));
+      expect(verdict(limit).clause).toBe(clause);
+      expect(verdict(limit).verdict).toBe("pass");
+      expect(verdict(limit).margin).toBe(0);
+      expect(verdict(limit + (sense === "at most" ? -mark : mark)).verdict).toBe("pass");
+      expect(verdict(limit + (sense === "at most" ? mark : -mark)).verdict).toBe("fail");
+    },
+  );
 });
 
 describe("every record has its place", () => {
   // Records of each code at hand, counted by hand in the list they were read into, sentences and sizes that no label states among them.
   const RECORDS: Readonly<Record<string, number>> = {
-    "irc-2024": 50, "irc-2021": 48, "irc-2018": 47, "crc-2025": 50, "ibc-2024": 56, "ibc-2021": 53, "ibc-2018": 53, "osha-1910.25": 29, "osha-1926.1052": 16,
-    "ada-2010": 18, "uk-adk-private": 23, "uk-adk-utility": 22, "uk-adk-general": 24, "ie-tgd-k": 17, "obc-2024-part9": 61, "obc-part9": 41, "nbc-ca-2020": 65,
-    "nbc-ca-2015": 30, "bc-2024-part9": 61, "au-ncc-2022-class1": 37, "au-ncc-2022-vol1": 12, "as-1657-2018": 16, "nz-d1as1": 21, "nz-d1as1-secondary": 21,
-    "nz-d1as1-minor": 21, "nz-d1as1-accessible": 22, "din-18065-dwelling": 16, "din-18065-general": 20, "trade-rules": 10,
+    "irc-2024": 50,
+    "irc-2021": 48,
+    "irc-2018": 47,
+    "crc-2025": 50,
+    "ibc-2024": 56,
+    "ibc-2021": 53,
+    "ibc-2018": 53,
+    "osha-1910.25": 29,
+    "osha-1926.1052": 16,
+    "ada-2010": 18,
+    "uk-adk-private": 23,
+    "uk-adk-utility": 22,
+    "uk-adk-general": 24,
+    "ie-tgd-k": 17,
+    "obc-2024-part9": 61,
+    "obc-part9": 41,
+    "nbc-ca-2020": 65,
+    "nbc-ca-2015": 30,
+    "bc-2024-part9": 61,
+    "au-ncc-2022-class1": 37,
+    "au-ncc-2022-vol1": 12,
+    "as-1657-2018": 16,
+    "nz-d1as1": 21,
+    "nz-d1as1-secondary": 21,
+    "nz-d1as1-minor": 21,
+    "nz-d1as1-accessible": 22,
+    "din-18065-dwelling": 16,
+    "din-18065-general": 20,
+    "trade-rules": 10,
   };
 
   test("checked, shown and out of scope add up to the records, and none stands twice", () => {
@@ -110,7 +147,10 @@ describe("every record has its place", () => {
 
   test("only spiral, ship's and alternating stairs, live loads, doors, lifts and what no label states are out of scope", () => {
     const reasons = new Set(PROFILES.flatMap(({ outOfScope }) => outOfScope.map(({ reason }) => reason)));
-    for (const reason of reasons) expect(["spiral stair", "ship's stair", "alternating stair", "live load", "door", "lift", "not in the stair table"]).toContain(reason);
+    for (const reason of reasons)
+      expect(["spiral stair", "ship's stair", "alternating stair", "live load", "door", "lift", "not in the stair table"]).toContain(
+        reason,
+      );
   });
 
   test("a code with more than a third of its limits not confirmed says so in its title", () => {
@@ -132,7 +172,9 @@ describe("every record has its place", () => {
   test("every condition and exception is a predicate over labels; none is left to words alone", () => {
     const names = (condition: unknown): boolean => JSON.stringify(condition).match(/"(fact|given|reached)":/) !== null;
     const loose = PROFILES.flatMap((one) =>
-      one.limits.flatMap(({ item, applies, exceptions }) => [...applies, ...exceptions].filter(({ when }) => !names(when)).map(({ words }) => `${one.id}, ${item}: ${words}`)),
+      one.limits.flatMap(({ item, applies, exceptions }) =>
+        [...applies, ...exceptions].filter(({ when }) => !names(when)).map(({ words }) => `${one.id}, ${item}: ${words}`),
+      ),
     );
     expect(loose).toEqual([]);
   });
@@ -141,10 +183,25 @@ describe("every record has its place", () => {
     const CHECKED = ["min", "max", "range", "sphere", "slope", "equals"];
     for (const one of PROFILES) {
       for (const limit of one.limits) {
-        if (limit.applies.length > 0 || !CHECKED.includes(limit.rule.comparator) || !("of" in limit.rule) || typeof limit.rule.of !== "string") continue;
+        if (
+          limit.applies.length > 0 ||
+          !CHECKED.includes(limit.rule.comparator) ||
+          !("of" in limit.rule) ||
+          typeof limit.rule.of !== "string"
+        )
+          continue;
         const fact = limit.rule.of as FactName;
-        const value = fact === "risers" || fact === "risersBeforeTurn" ? 10 : fact.toLowerCase().includes("slope") || fact.endsWith("Turn") ? 0.01 : inches(10);
-        expect([one.id, limit.item, ["pass", "fail", "caution", "judge", "does not apply"].includes(rowOf(limit.item, { [fact]: value }, [], [], one).verdict)]).toEqual([one.id, limit.item, true]);
+        const value =
+          fact === "risers" || fact === "risersBeforeTurn"
+            ? 10
+            : fact.toLowerCase().includes("slope") || fact.endsWith("Turn")
+              ? 0.01
+              : inches(10);
+        expect([
+          one.id,
+          limit.item,
+          ["pass", "fail", "caution", "judge", "does not apply"].includes(rowOf(limit.item, { [fact]: value }, [], [], one).verdict),
+        ]).toEqual([one.id, limit.item, true]);
       }
     }
   });
@@ -153,7 +210,9 @@ describe("every record has its place", () => {
     fc.assert(
       fc.property(fc.integer({ min: 60, max: 200 }), fc.integer({ min: 60, max: 300 }), (rise, run) => {
         for (const limit of profile("trade-rules").limits) {
-          expect(rowOf(limit.item, { riserHeight: inches(rise / 16), treadDepth: inches(run / 16) }, [], [], profile("trade-rules")).verdict).not.toBe("fail");
+          expect(
+            rowOf(limit.item, { riserHeight: inches(rise / 16), treadDepth: inches(run / 16) }, [], [], profile("trade-rules")).verdict,
+          ).not.toBe("fail");
         }
       }),
       { numRuns: 40 },
@@ -162,21 +221,30 @@ describe("every record has its place", () => {
 });
 
 test("loosening a limit never turns a pass into a fail, in any code", () => {
-  const plain = (limit: Limit): boolean => limit.applies.length === 0 && (limit.rule.comparator === "min" || limit.rule.comparator === "max") && ["in", "mm"].includes(limit.unit) && typeof limit.rule.of === "string";
+  const plain = (limit: Limit): boolean =>
+    limit.applies.length === 0 &&
+    (limit.rule.comparator === "min" || limit.rule.comparator === "max") &&
+    ["in", "mm"].includes(limit.unit) &&
+    typeof limit.rule.of === "string";
   const rows = PROFILES.flatMap((one) => one.limits.filter(plain).map((limit) => ({ one, limit })));
   expect(rows.length).toBeGreaterThan(20);
   fc.assert(
-    fc.property(fc.constantFrom(...rows), fc.integer({ min: 1, max: 4000 }), fc.integer({ min: 1, max: 60 }), ({ one, limit }, sixteenths, more) => {
-      const { rule } = limit;
-      if (rule.comparator !== "min" && rule.comparator !== "max") return;
-      const fact = rule.of as FactName;
-      const figure = rule.comparator === "min" ? rule.min : rule.max;
-      const value = fact === "risers" || fact === "risersBeforeTurn" ? Math.ceil(sixteenths / 16) : inches(sixteenths / 16);
-      const loosened = figure.value.times(rule.comparator === "min" ? 1 - more / 100 : 1 + more / 100);
-      const amended = [{ item: limit.item, limit: `${loosened.toFixed(6)} ${limit.unit}`, authority: "Alder County (invented)" }];
-      const before = rowOf(limit.item, { [fact]: value }, [], [], one).verdict;
-      if (before === "pass") expect(rowOf(limit.item, { [fact]: value }, [], amended, one).verdict).toBe("pass");
-    }),
+    fc.property(
+      fc.constantFrom(...rows),
+      fc.integer({ min: 1, max: 4000 }),
+      fc.integer({ min: 1, max: 60 }),
+      ({ one, limit }, sixteenths, more) => {
+        const { rule } = limit;
+        if (rule.comparator !== "min" && rule.comparator !== "max") return;
+        const fact = rule.of as FactName;
+        const figure = rule.comparator === "min" ? rule.min : rule.max;
+        const value = fact === "risers" || fact === "risersBeforeTurn" ? Math.ceil(sixteenths / 16) : inches(sixteenths / 16);
+        const loosened = figure.value.times(rule.comparator === "min" ? 1 - more / 100 : 1 + more / 100);
+        const amended = [{ item: limit.item, limit: `${loosened.toFixed(6)} ${limit.unit}`, authority: "Alder County (invented)" }];
+        const before = rowOf(limit.item, { [fact]: value }, [], [], one).verdict;
+        if (before === "pass") expect(rowOf(limit.item, { [fact]: value }, [], amended, one).verdict).toBe("pass");
+      },
+    ),
     { numRuns: 200 },
   );
 });

@@ -83,7 +83,8 @@ const amendment = ({ limit }: Amendable, times: number) => [
   { item: limit.item, limit: written(limit.rule, times) ?? "", authority: "Alder County (invented)" },
 ];
 
-// By hand: 472 records less 60 out of scope and 5 shown are 407; those without a figure, as tables, as relations or as one exact figure take no part.
+// By hand: 472 records less 60 out of scope and 5 shown are 407; those without a figure, as tables, as relations or as one exact figure
+// take no part.
 test("nearly every limit with a figure can be loosened", () => {
   expect(amendable.length).toBeGreaterThan(350);
   expect(new Set(amendable.map(({ code }) => code.id)).size).toBe(PROFILES.length);
@@ -101,7 +102,9 @@ test("a limit looser than the code's never turns a pass into a fail, in its own 
 });
 
 test("of two limits of an authority, the looser fails nothing that the tighter passes, in any code", () => {
-  const two = fc.tuple(fc.integer({ min: 40, max: 250 }), fc.integer({ min: 0, max: 100 })).map(([low, more]) => [low / 100, (low + more) / 100] as const);
+  const two = fc
+    .tuple(fc.integer({ min: 40, max: 250 }), fc.integer({ min: 0, max: 100 }))
+    .map(([low, more]) => [low / 100, (low + more) / 100] as const);
   fc.assert(
     fc.property(anyLimit, anyStair, anySteps, two, (name, facts, steps, [tight, loose]) => {
       const one = named(name);

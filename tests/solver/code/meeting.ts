@@ -29,7 +29,9 @@ const meeting = (condition: Condition, holds: boolean, profile: CodeProfile, tak
   }
   if ("given" in condition) {
     if ((taken[condition.given] !== undefined) === holds) return taken;
-    return holds && FACT_LABELS[condition.given].kind !== "choice" ? { ...taken, [condition.given]: GIVEN[FACT_LABELS[condition.given].kind] } : undefined;
+    return holds && FACT_LABELS[condition.given].kind !== "choice"
+      ? { ...taken, [condition.given]: GIVEN[FACT_LABELS[condition.given].kind] }
+      : undefined;
   }
   if ("reached" in condition) {
     const rule = profile.limits.find(({ item }) => item === condition.reached)?.rule;
@@ -38,7 +40,8 @@ const meeting = (condition: Condition, holds: boolean, profile: CodeProfile, tak
       const figure = "atLeast" in rule.from ? rule.from.atLeast : rule.from.moreThan;
       return { ...taken, ...sized(rule.of, figure, holds ? 1 : -1) };
     }
-    if (rule?.comparator === "exempt-when" && typeof rule.of === "string") return { ...taken, ...sized(rule.of, rule.atLeast, holds ? 1 : -1) };
+    if (rule?.comparator === "exempt-when" && typeof rule.of === "string")
+      return { ...taken, ...sized(rule.of, rule.atLeast, holds ? 1 : -1) };
     return undefined;
   }
   if ("is" in condition) {
@@ -57,13 +60,20 @@ const meeting = (condition: Condition, holds: boolean, profile: CodeProfile, tak
 /** Facts that keep the other parts of a clause. */
 const keeping = (rule: Rule, profile: CodeProfile, taken: CodeFacts): CodeFacts | undefined => {
   switch (rule.comparator) {
-    case "min": return typeof rule.of === "string" && taken[rule.of] === undefined ? { ...taken, ...sized(rule.of, rule.min, 1) } : taken;
-    case "max": return typeof rule.of === "string" && taken[rule.of] === undefined ? { ...taken, ...sized(rule.of, rule.max, -1) } : taken;
-    case "range": return typeof rule.of === "string" && taken[rule.of] === undefined ? { ...taken, ...sized(rule.of, rule.min, 1) } : taken;
-    case "required": return meeting(rule.provided, true, profile, taken);
-    case "prohibited": return meeting(rule.present, false, profile, taken);
-    case "relation": return rule.sense === "at least" ? { [rule.than[0]]: new Exact(1), ...taken } : { [rule.than[0]]: new Exact(900), ...taken };
-    default: return taken;
+    case "min":
+      return typeof rule.of === "string" && taken[rule.of] === undefined ? { ...taken, ...sized(rule.of, rule.min, 1) } : taken;
+    case "max":
+      return typeof rule.of === "string" && taken[rule.of] === undefined ? { ...taken, ...sized(rule.of, rule.max, -1) } : taken;
+    case "range":
+      return typeof rule.of === "string" && taken[rule.of] === undefined ? { ...taken, ...sized(rule.of, rule.min, 1) } : taken;
+    case "required":
+      return meeting(rule.provided, true, profile, taken);
+    case "prohibited":
+      return meeting(rule.present, false, profile, taken);
+    case "relation":
+      return rule.sense === "at least" ? { [rule.than[0]]: new Exact(1), ...taken } : { [rule.than[0]]: new Exact(900), ...taken };
+    default:
+      return taken;
   }
 };
 
@@ -74,7 +84,13 @@ export const stairFor = (limit: Limit, profile: CodeProfile, held: CodeFacts): C
   const conditions: readonly (readonly [Condition, boolean])[] = [
     ...limit.applies.map(({ when }) => [when, true] as const), ...limit.exceptions.map(({ when }) => [when, false] as const),
   ];
-  const met = conditions.reduce<CodeFacts | undefined>((found, [condition, holds]) => (found === undefined ? undefined : meeting(condition, holds, profile, found)), held);
-  return others(limit.rule).reduce<CodeFacts | undefined>((found, rule) => (found === undefined ? undefined : keeping(rule, profile, found)), met);
+  const met = conditions.reduce<CodeFacts | undefined>(
+    (found, [condition, holds]) => (found === undefined ? undefined : meeting(condition, holds, profile, found)),
+    held,
+  );
+  return others(limit.rule).reduce<CodeFacts | undefined>(
+    (found, rule) => (found === undefined ? undefined : keeping(rule, profile, found)),
+    met,
+  );
 };
 

@@ -5,10 +5,14 @@ const Digits = Decimal.clone({ defaults: true, precision: 50 });
 
 const INCHES_PER_FOOT = 12;
 
-/** A printed number: whole, decimal, vulgar fraction, or feet and inches in inches. Reads words as a person does, and none of the project's code. */
+/**
+ * A printed number: whole, decimal, vulgar fraction, or feet and inches in inches. Reads words as a person does, and none of the project's
+ * code.
+ */
 const numberOf = (text: string): Decimal => {
   const [feet, inches] = text.split(/ ft ?/);
-  if (inches !== undefined) return new Digits(feet ?? 0).times(INCHES_PER_FOOT).plus(inches === "" ? 0 : numberOf(inches.replace(/ in$/, "")));
+  if (inches !== undefined)
+    return new Digits(feet ?? 0).times(INCHES_PER_FOOT).plus(inches === "" ? 0 : numberOf(inches.replace(/ in$/, "")));
   return text.split(" ").map((part) => {
     const [over, under] = part.split("/");
     return new Digits(over ?? 0).div(under ?? 1);
@@ -29,7 +33,16 @@ export const numbersIn = (text: string): readonly Decimal[] => {
 };
 
 /** Millimetres, square millimetres, or as it is. */
-const SIZE: Readonly<Record<string, string>> = { in: "25.4", mm: "1", cm: "10", m: "1000", "sq in": "645.16", deg: "1", ratio: "1", count: "1" };
+const SIZE: Readonly<Record<string, string>> = {
+  in: "25.4",
+  mm: "1",
+  cm: "10",
+  m: "1000",
+  "sq in": "645.16",
+  deg: "1",
+  ratio: "1",
+  count: "1",
+};
 
 /** One printed figure as a size: its own unit where the text has one, else the unit its record is in. */
 export const sizeIn = (text: string, unit: string): Decimal => {

@@ -36,14 +36,23 @@ const stands = ({ text, words }: Said): boolean => {
 describe("every figure a limit decides by stands in its own words, so that nobody is judged by what is not shown", () => {
   test.each(PROFILES.map((profile) => [profile.id, profile.limits] as const))("%s", (_id, limits) => {
     const shown = ({ text, measured, remark }: Limit) => [text, measured, remark];
-    const hidden = limits.flatMap((limit) => figuresOf([limit.rule, limit.applies, limit.exceptions], shown(limit)).filter((said) => !stands(said)).map(({ text }) => `${limit.item}: ${text}`));
+    const hidden = limits.flatMap((limit) =>
+      figuresOf([limit.rule, limit.applies, limit.exceptions], shown(limit))
+        .filter((said) => !stands(said))
+        .map(({ text }) => `${limit.item}: ${text}`),
+    );
     expect(hidden).toEqual([]);
   });
 });
 
 /** What a count is taken over, by the fact it is held against. */
 const OVER: Readonly<Record<string, readonly string[]>> = {
-  risers: ["flight", "stair"], winders: ["flight"], winderSets: ["stair"], stairRisers: ["stair"], risersBeforeTurn: ["stair"], storeysJoined: ["storeys"],
+  risers: ["flight", "stair"],
+  winders: ["flight"],
+  winderSets: ["stair"],
+  stairRisers: ["stair"],
+  risersBeforeTurn: ["stair"],
+  storeysJoined: ["storeys"],
 };
 const heldAgainst = (rule: Rule): readonly string[] => {
   if ("parts" in rule) return rule.parts.flatMap(heldAgainst);
@@ -63,8 +72,16 @@ test("a limit on a count says what it counts", () => {
 describe("printed text read", () => {
   // By hand: 6 ft 8 in = 80 in, 12 ft 7 in = 151 in; 4 3/8 = 4.375.
   test.each([
-    ["6 ft 8 in", "80", "in"], ["12 ft 7 in", "151", "in"], ["4 3/8 in", "4.375", "in"], ["5/16 in", "0.3125", "in"], ["1.5 cm", "1.5", "cm"],
-    ["1.2 m", "1200", "mm"], ["865 mm", "865", "mm"], ["42 degrees", "42", "deg"], ["3 risers", "3", "count"], ["70 sq in", "70", "sq in"],
+    ["6 ft 8 in", "80", "in"],
+    ["12 ft 7 in", "151", "in"],
+    ["4 3/8 in", "4.375", "in"],
+    ["5/16 in", "0.3125", "in"],
+    ["1.5 cm", "1.5", "cm"],
+    ["1.2 m", "1200", "mm"],
+    ["865 mm", "865", "mm"],
+    ["42 degrees", "42", "deg"],
+    ["3 risers", "3", "count"],
+    ["70 sq in", "70", "sq in"],
   ])("%s", (text, value, unit) => {
     const figure = printed(text);
     expect([figure.value.toString(), figure.unit]).toEqual([value, unit]);
@@ -83,7 +100,13 @@ describe("records", () => {
   const source = { title: "Alder County stair code (invented)" };
   const limit = limitRecord({ unit: "in", status: "checked against the code's text", sources: [source] });
   const heading = { id: "alder-1", title: "Alder County (invented)", edition: "1", region: "nowhere" };
-  const rise = limit({ item: "riser height", clause: "A1.2", text: "8", measured: "plumb", rule: { comparator: "max", of: "riserHeight" } });
+  const rise = limit({
+    item: "riser height",
+    clause: "A1.2",
+    text: "8",
+    measured: "plumb",
+    rule: { comparator: "max", of: "riserHeight" },
+  });
   const run = limit({ item: "tread depth", clause: "A1.3", text: "9", measured: "level", rule: { comparator: "min", of: "treadDepth" } });
   const first = edition({ ...heading, records: [rise, run] });
   const later = { id: "alder-2", edition: "2", read: { status: "checked against another edition", sources: [] } } as const;
@@ -98,8 +121,21 @@ describe("records", () => {
 
   test("a later edition is the one before with what was changed, dropped, added and renumbered", () => {
     const width = limit({ item: "stair width", clause: "B1.9", text: "36", measured: "level", rule: { comparator: "min", of: "width" } });
-    const { limits, edition: year, region } = laterEdition(first, { ...later, renumbered: [["A1", "B1"]], changed: { "riser height": { text: "7 3/4" } }, dropped: ["tread depth"], added: [width] });
-    expect(limits.map(({ item, clause, text }) => [item, clause, text])).toEqual([["riser height", "B1.2", "7 3/4"], ["stair width", "B1.9", "36"]]);
+    const {
+      limits,
+      edition: year,
+      region,
+    } = laterEdition(first, {
+      ...later,
+      renumbered: [["A1", "B1"]],
+      changed: { "riser height": { text: "7 3/4" } },
+      dropped: ["tread depth"],
+      added: [width],
+    });
+    expect(limits.map(({ item, clause, text }) => [item, clause, text])).toEqual([
+      ["riser height", "B1.2", "7 3/4"],
+      ["stair width", "B1.9", "36"],
+    ]);
     expect(limits[0]?.rule).toMatchObject({ max: { printed: "7 3/4" } });
     expect([limits[0]?.status, year, region]).toEqual(["checked against another edition", "2", "nowhere"]);
   });

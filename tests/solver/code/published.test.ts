@@ -12,20 +12,36 @@ const UNITS: Readonly<Record<string, string>> = { deg: " degrees", ratio: "", co
 /** What a limit asks, as the list has it: out of the printed text where that is figures, else out of the words its rule names. */
 const asked = ({ rule, text, unit }: Limit): string => {
   const main = mainRule(rule);
-  const named = (figure: Figure): string => numbersIn(figure.printed ?? "")[0]?.times(/ m$/.test(figure.printed ?? "") ? 1000 : 1).toDecimalPlaces(6).toString() ?? "";
+  const named = (figure: Figure): string =>
+    numbersIn(figure.printed ?? "")[0]
+      ?.times(/ m$/.test(figure.printed ?? "") ? 1000 : 1)
+      .toDecimalPlaces(6)
+      .toString() ?? "";
   const own = isFigureText(text) ? numbersIn(text).map((number) => number.toDecimalPlaces(6).toString()) : undefined;
   const inUnit = (words: string): string => `${words}${UNITS[unit] ?? ` ${unit}`}`;
   switch (main.comparator) {
-    case "min": return inUnit(`at least ${own?.[0] ?? named(main.min)}`);
-    case "max": return inUnit(`at most ${own?.[0] ?? named(main.max)}`);
-    case "range": return inUnit(`${own?.[0] ?? named(main.min)} to ${own?.[1] ?? named(main.max)}`);
-    case "equals": return inUnit(`exactly ${(own ?? main.values.map(named)).join(" or ")}`);
-    case "slope": return `at most ${own?.join(":") ?? main.printed ?? ""}`;
-    case "uniformity": return inUnit(`apart at most ${own?.[0] ?? named(main.tolerance)}`);
-    case "sphere": return inUnit(`a ball of ${own?.[0] ?? named(main.sphere)}`);
-    case "exempt-when": return inUnit(`exempt from ${own?.[0] ?? named(main.atLeast)}`);
-    case "required-when": return "atLeast" in main.from ? inUnit(`from ${own?.[0] ?? named(main.from.atLeast)}`) : inUnit(`above ${own?.[0] ?? named(main.from.moreThan)}`);
-    default: return "";
+    case "min":
+      return inUnit(`at least ${own?.[0] ?? named(main.min)}`);
+    case "max":
+      return inUnit(`at most ${own?.[0] ?? named(main.max)}`);
+    case "range":
+      return inUnit(`${own?.[0] ?? named(main.min)} to ${own?.[1] ?? named(main.max)}`);
+    case "equals":
+      return inUnit(`exactly ${(own ?? main.values.map(named)).join(" or ")}`);
+    case "slope":
+      return `at most ${own?.join(":") ?? main.printed ?? ""}`;
+    case "uniformity":
+      return inUnit(`apart at most ${own?.[0] ?? named(main.tolerance)}`);
+    case "sphere":
+      return inUnit(`a ball of ${own?.[0] ?? named(main.sphere)}`);
+    case "exempt-when":
+      return inUnit(`exempt from ${own?.[0] ?? named(main.atLeast)}`);
+    case "required-when":
+      return "atLeast" in main.from
+        ? inUnit(`from ${own?.[0] ?? named(main.from.atLeast)}`)
+        : inUnit(`above ${own?.[0] ?? named(main.from.moreThan)}`);
+    default:
+      return "";
   }
 };
 
@@ -38,7 +54,11 @@ describe.each(Object.entries(PUBLISHED))("%s asks what was read in its text", (i
       const words = asked(limit);
       if (words !== "" && /[a-z]/.test(what.replace(/ \w+$/, ""))) expect(words).toBe(what);
       else expect(numbersIn(limit.text).map(String)).toEqual(expect.arrayContaining(numbersIn(what).map(String)));
-      expect([limit.clause.startsWith(clause) || clause.startsWith(limit.clause), limit.clause, clause]).toEqual([true, limit.clause, clause]);
+      expect([limit.clause.startsWith(clause) || clause.startsWith(limit.clause), limit.clause, clause]).toEqual([
+        true,
+        limit.clause,
+        clause,
+      ]);
       return;
     }
     // What no check holds stands in words: every figure of it is among them.
@@ -58,12 +78,23 @@ const deciding = (node: unknown): readonly string[] => {
 const IN_WORDS: readonly string[] = ["", "one", "two", "three", "four"];
 
 test("a figure that stands in a limit's text is one it decides by, or stands beside it in words", () => {
-  const idle = PROFILES.flatMap(({ id, limits }) => limits.filter(({ rule }) => rule.comparator !== "shown").flatMap(({ item, text, rule, exceptions, measured }) => {
-    const figures = deciding([rule, exceptions]);
-    const metres = (number: string): string => String(Number(number) * 1000);
-    return numbersIn(text).map(String).filter((number) => !figures.includes(number) && !figures.includes(metres(number))
-      && !new RegExp(`\\b${IN_WORDS[Number(number)] ?? "none"}\\b`).test(measured)).map((number) => `${id}: ${item}, ${number}`);
-  }));
+  const idle = PROFILES.flatMap(({ id, limits }) =>
+    limits
+      .filter(({ rule }) => rule.comparator !== "shown")
+      .flatMap(({ item, text, rule, exceptions, measured }) => {
+        const figures = deciding([rule, exceptions]);
+        const metres = (number: string): string => String(Number(number) * 1000);
+        return numbersIn(text)
+          .map(String)
+          .filter(
+            (number) =>
+              !figures.includes(number) &&
+              !figures.includes(metres(number)) &&
+              !new RegExp(`\\b${IN_WORDS[Number(number)] ?? "none"}\\b`).test(measured),
+          )
+          .map((number) => `${id}: ${item}, ${number}`);
+      }),
+  );
   expect(idle).toEqual([]);
 });
 

@@ -20,7 +20,9 @@ export const rowsAsTyped = (
   return rows;
 };
 
-/** The same of a stair for which every question that a test leaves out is answered as usual: private, no dwelling, closed risers and so on. */
+/**
+ * The same of a stair for which every question that a test leaves out is answered as usual: private, no dwelling, closed risers and so on.
+ */
 export const rowsOf = (
   facts: CodeFacts, steps: readonly Step[] = [], amendments: readonly Amendment[] = [], profile: CodeProfile = irc2021,
 ): readonly CheckRow[] => rowsAsTyped(answeredAsTaken(profile.limits, facts), steps, amendments, profile);
@@ -40,7 +42,8 @@ export const profileOf = (id: string): CodeProfile => {
 };
 
 /** One row, and its verdict alone, by the profile's id. */
-export const row = (id: string, item: string, facts: CodeFacts, steps: readonly Step[] = []): CheckRow => rowOf(item, facts, steps, [], profileOf(id));
+export const row = (id: string, item: string, facts: CodeFacts, steps: readonly Step[] = []): CheckRow =>
+  rowOf(item, facts, steps, [], profileOf(id));
 export const verdict = (id: string, item: string, facts: CodeFacts, steps: readonly Step[] = []) => row(id, item, facts, steps).verdict;
 
 /** A flight of these rises (or runs), counted from the bottom. */

@@ -4,9 +4,28 @@ import { type RiserFit, riserFits, type RiserPiece, type RiserReading } from "..
 import { treadFits } from "../../../src/solver/fit/tread-fit";
 import { notch } from "../../../src/solver/fit/notch";
 import { lengthOf, measure } from "../../../src/solver/length/length";
-import { between, distance, level, movedToward, planeThrough, type Plane, type Point, shifted, threePlanes, turnedAbout, upright } from "./space";
+import {
+  between,
+  distance,
+  level,
+  movedToward,
+  planeThrough,
+  type Plane,
+  type Point,
+  shifted,
+  threePlanes,
+  turnedAbout,
+  upright,
+} from "./space";
 
-const PIECE: RiserPiece = { openEnd: "none", runPast: 0.25, thickness: 0.75, gap: 0, undercut: 0, closure: { most: 0.125, alike: 0.125, division: 1 / 16 } };
+const PIECE: RiserPiece = {
+  openEnd: "none",
+  runPast: 0.25,
+  thickness: 0.75,
+  gap: 0,
+  undercut: 0,
+  closure: { most: 0.125, alike: 0.125, division: 1 / 16 },
+};
 const RADIANS = Math.PI / 180;
 
 const one = (reading: RiserReading, piece: Partial<RiserPiece> = {}): RiserFit => {
@@ -31,7 +50,12 @@ const shapes = fc.record({
 test("risers built as corners in space come back, with skirts that flare in plan and an end run past", () => {
   fc.assert(
     fc.property(shapes, fc.constantFrom("none", "right"), (shape, openEnd) => {
-      const [tl, tr, bl, br]: readonly Point[] = [[0, 0, 0], [shape.topRight, 0, 0], [shape.bottomLeft, 0, -shape.height], [shape.bottomRight, 0, -shape.height]] as const;
+      const [tl, tr, bl, br]: readonly Point[] = [
+        [0, 0, 0],
+        [shape.topRight, 0, 0],
+        [shape.bottomLeft, 0, -shape.height],
+        [shape.bottomRight, 0, -shape.height],
+      ] as const;
       if (!tl || !tr || !bl || !br) throw new Error("four corners");
       const reading: RiserReading = {
         step: 1, height: shape.height, cutHeight: shape.cutHeight, top: distance(tl, tr), bottom: distance(bl, br),
@@ -85,7 +109,18 @@ test("gaps and an undercut on purpose, met in space; the words say which side is
       const [tr, bl, br]: Point[] = [[shape.topRight, 0, 0], [shape.bottomLeft, 0, -shape.height], [shape.bottomRight, 0, -shape.height]];
       if (!tr || !bl || !br) throw new Error("four corners");
       const { height, cutHeight, leftFlare, rightFlare, thickness } = shape;
-      const reading: RiserReading = { height, cutHeight, top: distance(tl, tr), bottom: distance(bl, br), diagonal: distance(tl, br), secondDiagonal: distance(tr, bl), leftFlare, rightFlare, leftGap, rightGap };
+      const reading: RiserReading = {
+        height,
+        cutHeight,
+        top: distance(tl, tr),
+        bottom: distance(bl, br),
+        diagonal: distance(tl, br),
+        secondDiagonal: distance(tr, bl),
+        leftFlare,
+        rightFlare,
+        leftGap,
+        rightGap,
+      };
       const fit = one(reading, { thickness, undercut });
       expect(fit.top).toBeCloseTo(right.high[0] - left.high[0], 8);
       expect(fit.bottom).toBeCloseTo(right.low[0] - left.low[0], 8);
@@ -106,7 +141,19 @@ test("top and both angles are a full reading, and a riser's angle is the tread's
   expect(riser.bottom).toBeCloseTo(36.419, 4);
   expect(riser.note).toBe("unchecked: a length along the other line would check this step");
   const read = { run: 10, back: 36, leftAngle: 0, rightAngle: 0, leftLean: -1, rightLean: -2 };
-  const piece = { nosing: 1.25, openEnd: "none", overhang: 1.25, returnWidth: 1.25, thickness: 1, riserOn: "both", riserThickness: 0.75, gap: 0, backGap: 0, undercut: 0, closure: PIECE.closure } as const;
+  const piece = {
+    nosing: 1.25,
+    openEnd: "none",
+    overhang: 1.25,
+    returnWidth: 1.25,
+    thickness: 1,
+    riserOn: "both",
+    riserThickness: 0.75,
+    gap: 0,
+    backGap: 0,
+    undercut: 0,
+    closure: PIECE.closure,
+  } as const;
   const [tread] = treadFits([read], piece);
   if (tread === undefined || "bad" in tread) throw new Error("a tread");
   expect([tread.leftTilt, tread.rightTilt]).toEqual([expect.closeTo(-riser.leftAngle, 9), expect.closeTo(-riser.rightAngle, 9)]);
@@ -115,7 +162,11 @@ test("top and both angles are a full reading, and a riser's angle is the tread's
 
 test("a riser cut lower than the opening is cut from the top down", () => {
   // By hand: the end runs out 1/2 over 8, so 3/8 at 6 down.
-  expect(one({ height: 8, cutHeight: 6, top: 36, bottom: 36.5, leftOffset: 0, leftFlare: 0, rightFlare: 0 })).toMatchObject({ top: 36, bottom: 36.375, height: 6 });
+  expect(one({ height: 8, cutHeight: 6, top: 36, bottom: 36.5, leftOffset: 0, leftFlare: 0, rightFlare: 0 })).toMatchObject({
+    top: 36,
+    bottom: 36.375,
+    height: 6,
+  });
 });
 
 test("readings that fit no riser are told apart", () => {

@@ -11,7 +11,9 @@ test("riser heights: the first laps nothing, one taller than the board says what
   const heights = riserHeights([inches(7.75), undefined, inches(7.75), inches(8.5)], inches(1), inches(0.25), inches(7.25), undefined);
   if (isProblem(heights)) throw new Error(heights.problem);
   // By hand: 7 3/4 - 1; 7 3/4 - 1 + 1/4 = 7; 8 1/2 - 1 = 7 1/2 is over 7 1/4 with no lap at all.
-  expect(heights.map((height) => (height === undefined ? undefined : isProblem(height) ? height.details["most"] : measure(height, "in")))).toEqual([6.75, undefined, 7, "none"]);
+  expect(
+    heights.map((height) => (height === undefined ? undefined : isProblem(height) ? height.details["most"] : measure(height, "in"))),
+  ).toEqual([6.75, undefined, 7, "none"]);
   expect(riserHeights([inches(7.75)], inches(1), inches(1.25), undefined, 1)).toMatchObject({ problem: "lap-over-tread" });
 });
 
@@ -44,7 +46,15 @@ test("an end cut too open binds at the front, one cut short gapes all along", ()
 
 test("nominal sizes: American Softwood Lumber Standard, and what is not in the table", () => {
   const TABLE: readonly (readonly [string, number, number])[] = [
-    ["1x8", 0.75, 7.25], ["1x10", 0.75, 9.25], ["1x12", 0.75, 11.25], ["2x10", 1.5, 9.25], ["2x12", 1.5, 11.25], ["2x4", 1.5, 3.5], ["5/4x6", 1, 5.5], ["4 X 6", 3.5, 5.5], ['2" x 7"', 1.5, 6.5],
+    ["1x8", 0.75, 7.25],
+    ["1x10", 0.75, 9.25],
+    ["1x12", 0.75, 11.25],
+    ["2x10", 1.5, 9.25],
+    ["2x12", 1.5, 11.25],
+    ["2x4", 1.5, 3.5],
+    ["5/4x6", 1, 5.5],
+    ["4 X 6", 3.5, 5.5],
+    ['2" x 7"', 1.5, 6.5],
   ];
   for (const [nominal, thickness, width] of TABLE) {
     const size = actualSize(nominal);

@@ -33,7 +33,10 @@ export const threePlanes = (a: Plane, b: Plane, c: Plane): Point => {
   return [at(0), at(1), at(2)];
 };
 
-/** The line through two points of the floor moved `aside` square to itself, to the right of someone walking from the first to the second: its x at each y. */
+/**
+ * The line through two points of the floor moved `aside` square to itself, to the right of someone walking from the first to the second:
+ * its x at each y.
+ */
 export const pointOn = (from: Point, to: Point, aside: number): ((y: number) => number) => {
   const [dx, dy] = [to[0] - from[0], to[1] - from[1]];
   const long = Math.hypot(dx, dy);

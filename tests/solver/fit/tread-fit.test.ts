@@ -2,10 +2,33 @@ import fc from "fast-check";
 import { isProblem } from "../../../src/solver/problem";
 import { type TreadFit, treadFits, type TreadPiece, type TreadReading } from "../../../src/solver/fit/tread-fit";
 import { bothReturnMarks, returnMarks } from "../../../src/solver/fit/return-marks";
-import { between, distance, from as apart, level, movedToward, planeThrough, type Plane, type Point, pointOn, shifted, threePlanes, turnedAbout, upright } from "./space";
+import {
+  between,
+  distance,
+  from as apart,
+  level,
+  movedToward,
+  planeThrough,
+  type Plane,
+  type Point,
+  pointOn,
+  shifted,
+  threePlanes,
+  turnedAbout,
+  upright,
+} from "./space";
 
 const PIECE: TreadPiece = {
-  nosing: 1.25, openEnd: "none", overhang: 1.25, returnWidth: 1.25, thickness: 1, riserOn: "both", riserThickness: 0.75, gap: 0, backGap: 0, undercut: 0,
+  nosing: 1.25,
+  openEnd: "none",
+  overhang: 1.25,
+  returnWidth: 1.25,
+  thickness: 1,
+  riserOn: "both",
+  riserThickness: 0.75,
+  gap: 0,
+  backGap: 0,
+  undercut: 0,
   closure: { most: 0.125, alike: 0.125, division: 1 / 16 },
 };
 
@@ -98,7 +121,10 @@ describe("treads built as corners in space, taped, and fitted again", () => {
         expect(fit.rightAngle).toBeCloseTo(Math.atan2(fr - br, depth) / RADIANS, 8);
         // The tilt is the angle between the skirt and a plumb plane through its own line, and has the sign of the lean.
         const plumb = skirt(corner(0, 0, 0), corner(shape.farLeft, shape.run, 0), 0, -1);
-        expect(Math.abs(fit.leftTilt)).toBeCloseTo(between(skirt(corner(0, 0, 0), corner(shape.farLeft, shape.run, 0), shape.leftLean, -1), plumb), 8);
+        expect(Math.abs(fit.leftTilt)).toBeCloseTo(
+          between(skirt(corner(0, 0, 0), corner(shape.farLeft, shape.run, 0), shape.leftLean, -1), plumb),
+          8,
+        );
         expect(fit.leftTilt * shape.leftLean).toBeGreaterThanOrEqual(0);
         const places = [0, depth].flatMap((y) => [0, face].flatMap((z) => [left(y, z), right(y, z)]));
         expect(fit.length).toBeCloseTo(Math.max(...places) - Math.min(...places), 8);
@@ -180,7 +206,8 @@ describe("treads built as corners in space, taped, and fitted again", () => {
           ...[exact.diagonal ?? 0, exact.secondDiagonal ?? 0].map((d) => (d - OFF) / Math.sqrt((d - OFF) ** 2 - shape.run ** 2)),
         );
         const onOffset = OFF * (1 + steep);
-        // front = F D/M - B (D/M - 1), where a quarter of the closure makes F 3/4 F - 1/4 B + 1/4 of both legs, and B alike: OFF (2 D/M - 1 + steep/2).
+        // front = F D/M - B (D/M - 1), where a quarter of the closure makes F 3/4 F - 1/4 B + 1/4 of both legs, and B alike: OFF (2 D/M - 1
+        // + steep/2).
         expect(Math.abs(dusty.front - clean.front)).toBeLessThanOrEqual(OFF * (2 * carried - 1 + steep / 2) + 1e-9);
         const perRun = onOffset / shape.run / RADIANS;
         expect(Math.abs(dusty.leftAngle - clean.leftAngle)).toBeLessThanOrEqual(perRun + 1e-9);
@@ -189,7 +216,9 @@ describe("treads built as corners in space, taped, and fitted again", () => {
         // Long point: either edge moves by at most (s and its own length) carried to the depth.
         // and the right edge by a quarter of the closure more.
         const onClosure = OFF * (2 + 2 * steep);
-        expect(Math.abs(dusty.longPoint - clean.longPoint)).toBeLessThanOrEqual((2 * onOffset + 2 * OFF) * carried + OFF + onClosure / 4 + 1e-9);
+        expect(Math.abs(dusty.longPoint - clean.longPoint)).toBeLessThanOrEqual(
+          (2 * onOffset + 2 * OFF) * carried + OFF + onClosure / 4 + 1e-9,
+        );
         // Closure of such readings: four of them, two through legs.
         expect(Math.abs(dusty.closure ?? 0)).toBeLessThanOrEqual(OFF * (2 + 2 * steep) + 1e-9);
       }),
@@ -238,9 +267,29 @@ describe("laws of the fit", () => {
         const whole = taped({
           ...shape, run: shape.run * 2, nearRight: shape.nearRight * 2, farLeft: shape.farLeft * 2, farRight: shape.farRight * 2,
         });
-        const double = { riserThickness: PIECE.riserThickness * 2, nosing: shape.nosing * 2, thickness: shape.thickness * 2, overhang: shape.overhang * 2, returnWidth: shape.returnWidth * 2, openEnd: "right" as const };
+        const double = {
+          riserThickness: PIECE.riserThickness * 2,
+          nosing: shape.nosing * 2,
+          thickness: shape.thickness * 2,
+          overhang: shape.overhang * 2,
+          returnWidth: shape.returnWidth * 2,
+          openEnd: "right" as const,
+        };
         const [small, large] = [one(half, { ...shape, openEnd: "right" }), one(whole, double)];
-        for (const size of ["length", "longPoint", "shortPoint", "back", "front", "depth", "heel", "toe", "returnLength", "heelAtTheHook", "mitreLine", "returnLine"] as const) {
+        for (const size of [
+          "length",
+          "longPoint",
+          "shortPoint",
+          "back",
+          "front",
+          "depth",
+          "heel",
+          "toe",
+          "returnLength",
+          "heelAtTheHook",
+          "mitreLine",
+          "returnLine",
+        ] as const) {
           expect(large[size]).toBeCloseTo((small[size] ?? 0) * 2, 7);
         }
         for (const angle of ["leftAngle", "rightAngle", "mitre"] as const) expect(large[angle]).toBeCloseTo(small[angle] ?? 0, 8);
@@ -249,7 +298,16 @@ describe("laws of the fit", () => {
   });
 
   test("a square step stays square, a lean of nothing changes nothing", () => {
-    const square = one({ step: 1, run: 10, back: 36, front: 36, diagonal: Math.hypot(36, 10), secondDiagonal: Math.hypot(36, 10), leftLean: 0, rightLean: 0 });
+    const square = one({
+      step: 1,
+      run: 10,
+      back: 36,
+      front: 36,
+      diagonal: Math.hypot(36, 10),
+      secondDiagonal: Math.hypot(36, 10),
+      leftLean: 0,
+      rightLean: 0,
+    });
     expect(square).toMatchObject({ length: 36, longPoint: 36, shortPoint: 36, leftTilt: 0, rightTilt: 0, note: "" });
     expect(square.leftAngle).toBeCloseTo(0, 12);
     expect(square.rightAngle).toBeCloseTo(0, 12);
@@ -270,8 +328,10 @@ describe("laws of the fit", () => {
 
 describe("a worked step, by coordinates", () => {
   // Run 10, back 36 11/16, front 37, diagonals 38 1/4 and 38 1/8, wall skirt leaning in 1.72 degrees, 1 in tread, 1 1/4 nosing and return.
-  // By hand: legs sqrt(38.25² - 100) = 36.91968 and sqrt(38.125² - 100) = 36.79016, so s = -0.08032 and -0.10266, mean -0.09149, closure 0.02234,
-  // of which a quarter, 0.00558, goes on back and front; carried to 11 1/4: left -0.10293, right 36.6875 + 0.22101 x 1.125 + 0.00558 = 36.94172;
+  // By hand: legs sqrt(38.25² - 100) = 36.91968 and sqrt(38.125² - 100) = 36.79016, so s = -0.08032 and -0.10266, mean -0.09149, closure
+  // 0.02234,
+  // of which a quarter, 0.00558, goes on back and front; carried to 11 1/4: left -0.10293, right 36.6875 + 0.22101 x 1.125 + 0.00558 =
+  // 36.94172;
   // tan 1.72 deg = 0.03003; left angle atan(0.009149) = 0.5242 deg, right atan(0.022101) = 1.2661 deg.
   const fit = one(
     { step: 3, run: 10, back: 36.6875, front: 37, diagonal: 38.25, secondDiagonal: 38.125, leftLean: -1.72, rightLean: 0 },
@@ -283,7 +343,8 @@ describe("a worked step, by coordinates", () => {
     ["back", 36.6631, 4], ["front", 37.0146, 4],
     // atan(0.03003 x cos 0.5242 deg)
     ["leftTilt", -1.7199, 4],
-    // toe: 37.01462 + 1.25 / cos 1.2661 deg (1.25031); heel: toe less 1.25 x tan 45.63305 deg (1.27794); at the hook less 1.25 x 0.009149 (0.01144).
+    // toe: 37.01462 + 1.25 / cos 1.2661 deg (1.25031); heel: toe less 1.25 x tan 45.63305 deg (1.27794); at the hook less 1.25 x 0.009149
+    // (0.01144).
     ["toe", 38.2649, 4], ["heel", 36.987, 4], ["heelAtTheHook", 36.9756, 4], ["mitre", 44.367, 3],
     // blank: 36.94172 + 1.25031 + 0.10293
     ["length", 38.295, 3],
@@ -303,15 +364,26 @@ describe("a worked step, by coordinates", () => {
 describe("marks of a return, from edges as they are given", () => {
   const returns = { depth: 11.25, overhang: 1.25, returnWidth: 1.25, backGap: 0 };
   test("one open end: the worked step's edges before its closure is shared out", () => {
-    // By hand: front 37 + 0.3125 x 0.125 - 0.03003 = 37.00903; + 1.25 / cos 1.2661 (1.2503); less 1.25 x tan(45 + 0.63305) (1.2779); less 1.25 x tan 0.5242 (0.0114); 1.25 / sin 44.36695;
+    // By hand: front 37 + 0.3125 x 0.125 - 0.03003 = 37.00903; + 1.25 / cos 1.2661 (1.2503); less 1.25 x tan(45 + 0.63305) (1.2779); less
+    // 1.25 x tan 0.5242 (0.0114); 1.25 / sin 44.36695;
     // (11.25 - 1.25) / cos 1.2661; (11.25 + 1.25) / cos 1.2661 and 11.25 / cos 1.2661.
     const found = returnMarks(1.2661, 0.5242, { back: 36.6575, front: 37.00903 }, returns);
-    const expected = { toe: 38.2593, heel: 36.9814, heelAtTheHook: 36.97, mitreLine: 1.7876, returnLine: 36.6575, returnLineToHeel: 10.0024, outerEdge: 12.5031, innerEdge: 11.2527 };
+    const expected = {
+      toe: 38.2593,
+      heel: 36.9814,
+      heelAtTheHook: 36.97,
+      mitreLine: 1.7876,
+      returnLine: 36.6575,
+      returnLineToHeel: 10.0024,
+      outerEdge: 12.5031,
+      innerEdge: 11.2527,
+    };
     for (const [name, value] of Object.entries(expected)) expect(found[name as keyof typeof expected]).toBeCloseTo(value, 4);
   });
 
   test("both open, angles 1 and 2 on a front of 37", () => {
-    // By hand: 37 + 1.25 / cos 1 (1.25019) + 1.25 / cos 2 (1.25076); less 1.25 x tan 46 (1.29441) at the right; less 1.25 x tan 45.5 (1.27201) at the left.
+    // By hand: 37 + 1.25 / cos 1 (1.25019) + 1.25 / cos 2 (1.25076); less 1.25 x tan 46 (1.29441) at the right; less 1.25 x tan 45.5
+    // (1.27201) at the left.
     const { left, right } = bothReturnMarks(1, 2, { back: 36.5, front: 37 }, returns);
     expect([left.toe, right.toe]).toEqual([expect.closeTo(39.501, 3), expect.closeTo(39.501, 3)]);
     expect(right.heel).toBeCloseTo(38.2065, 4);
@@ -332,7 +404,8 @@ describe("three ways of holding the tape", () => {
   const run = 10;
   const angles = { leftAngle: 1, leftLean: 0, rightLean: 0 };
   test.each([
-    // By hand, tan 1 + tan 2 = 0.052376: at the rough riser 36 - 0.75 x 0.052376 = 35.9607, at the sub-tread's edge 36 + 9.25 x 0.052376 = 36.4845,
+    // By hand, tan 1 + tan 2 = 0.052376: at the rough riser 36 - 0.75 x 0.052376 = 35.9607, at the sub-tread's edge 36 + 9.25 x 0.052376 =
+    // 36.4845,
     // at the finished face in front 36 + 10 x 0.052376 = 36.5238; nose 36 + 11.25 x 0.052376 = 36.5892.
     ["off", { run: 10, back: 35.9607, front: 36.4845 }],
     ["behind", { run: 9.25, back: 36, front: 36.4845 }],
@@ -346,7 +419,8 @@ describe("three ways of holding the tape", () => {
   });
 
   test("taken one for another, lengths or depth are off by what the contract of the three says", () => {
-    // By hand: read with no riser on and taken as both on, every length is short by 0.75 x 0.052376 = 0.0393; read with the one behind on and taken as
+    // By hand: read with no riser on and taken as both on, every length is short by 0.75 x 0.052376 = 0.0393; read with the one behind on
+    // and taken as
     // both on, the depth is short by 3/4; read with both on and taken as the one behind, 3/4 too deep.
     const rough = one({ run: 10, back: 35.9607, front: 36.4845, ...angles }, { riserOn: "both" });
     expect(36.5892 - rough.front).toBeCloseTo(0.0393, 3);
@@ -391,7 +465,8 @@ describe("three ways of holding the tape", () => {
 
 describe("bevel gauge, template, clearance, undercut on purpose", () => {
   test("a published-by-hand case: gaps of 1/32, leans 2 and -1, undercut 2", () => {
-    // By hand, part by part: front 36 + 10 x (tan 1 + tan 2) = 36.5238 at the line; on the face + tan 2 - tan 1 = 0.01747, less two gaps of 1/32 each over
+    // By hand, part by part: front 36 + 10 x (tan 1 + tan 2) = 36.5238 at the line; on the face + tan 2 - tan 1 = 0.01747, less two gaps of
+    // 1/32 each over
     // cos x cos (0.06254): 35.9549; nose + 11.25 x 0.052376 = 36.5441; tilts 2 + 2 and -1 + 2.
     const fit = one({ run: 10, back: 36, leftAngle: 1, rightAngle: 2, leftLean: 2, rightLean: -1 }, { gap: 1 / 32, undercut: 2 });
     expect(fit.back).toBeCloseTo(35.9549, 4);
@@ -478,7 +553,10 @@ describe("bevel gauge, template, clearance, undercut on purpose", () => {
       fc.property(shapes, fc.double({ min: 0.5, max: 12, noNaN: true }), (shape, at) => {
         const { back, run, leftLean, rightLean, front } = taped(shape);
         if (run === undefined || front === undefined) throw new Error("a shape has both");
-        const gauge = { leftAngle: Math.atan2(-shape.farLeft, run) / RADIANS, rightAngle: Math.atan2(shape.farRight - shape.nearRight, run) / RADIANS };
+        const gauge = {
+          leftAngle: Math.atan2(-shape.farLeft, run) / RADIANS,
+          rightAngle: Math.atan2(shape.farRight - shape.nearRight, run) / RADIANS,
+        };
         const bare = { run, leftLean, rightLean, ...gauge };
         const side = (far: number, near: number) => pointOn(corner(near, 0, 0), corner(far, run, 0), 0);
         const bar = side(shape.farRight, shape.nearRight)(at) - side(shape.farLeft, 0)(at);
@@ -508,24 +586,40 @@ describe("bevel gauge, template, clearance, undercut on purpose", () => {
 
   test("what an open end does not meet is set aside and said; so is what angles and diagonals make needless", () => {
     const square: TreadReading = { run: 10, back: 36, front: 36, leftOffset: 0, leftLean: 0, rightLean: 2, rightGap: 0.125 };
-    expect(one(square, { openEnd: "right" }).note).toBe("right lean not used, the right end is open; right gap not used, the right end is open; unchecked: one more diagonal would check this step");
+    expect(one(square, { openEnd: "right" }).note).toBe(
+      "right lean not used, the right end is open; right gap not used, the right end is open; unchecked: one more diagonal would " +
+        "check this step",
+    );
     const long = Math.hypot(36, 10);
-    expect(one({ run: 10, back: 36, front: 36, diagonal: long, secondDiagonal: long, leftAngle: 3, rightAngle: 3, leftLean: 0, rightLean: 0 }).note).toBe("left angle not used, the end is fixed without it; right angle not used, the end is fixed without it");
+    expect(
+      one({ run: 10, back: 36, front: 36, diagonal: long, secondDiagonal: long, leftAngle: 3, rightAngle: 3, leftLean: 0, rightLean: 0 })
+        .note,
+    ).toBe("left angle not used, the end is fixed without it; right angle not used, the end is fixed without it");
     expect(one({ run: 10, back: 36, leftAngle: 0, rightAngle: 0, diagonal: long, leftOffset: 1, leftLean: 0, rightLean: 0 }).note).toBe(
-      "diagonal not used, the length it runs to is missing; left offset not used, both angles fix the end; unchecked: a length along the other line would check this step",
+      "diagonal not used, the length it runs to is missing; left offset not used, both angles fix the end; unchecked: a length " +
+        "along the other line would check this step",
     );
   });
 });
 
 describe("a quarter of the closure on both edges", () => {
   /** Least squares of back, front and both diagonals, read alike, by Gauss and Newton on the three unknowns. */
-  const leastSquares = (m: number, read: readonly [back: number, front: number, diagonal: number, second: number]): readonly [number, number] => {
+  const leastSquares = (
+    m: number,
+    read: readonly [back: number, front: number, diagonal: number, second: number],
+  ): readonly [number, number] => {
     let [back, front, s] = [read[0], read[1], 0];
     for (let round = 0; round < 20; round += 1) {
       const [d1, d2] = [Math.hypot(s + front, m), Math.hypot(back - s, m)];
-      const slopes = [[1, 0, 0], [0, 1, 0], [0, (s + front) / d1, (s + front) / d1], [(back - s) / d2, 0, -(back - s) / d2]];
+      const slopes = [
+        [1, 0, 0],
+        [0, 1, 0],
+        [0, (s + front) / d1, (s + front) / d1],
+        [(back - s) / d2, 0, -(back - s) / d2],
+      ];
       const off = [read[0] - back, read[1] - front, read[2] - d1, read[3] - d2];
-      const column = (k: number): Point => [0, 1, 2].map((row) => slopes.reduce((sum, slope) => sum + (slope[row] ?? 0) * (slope[k] ?? 0), 0)) as unknown as Point;
+      const column = (k: number): Point =>
+        [0, 1, 2].map((row) => slopes.reduce((sum, slope) => sum + (slope[row] ?? 0) * (slope[k] ?? 0), 0)) as unknown as Point;
       const right = [0, 1, 2].map((row) => slopes.reduce((sum, slope, line) => sum + (slope[row] ?? 0) * (off[line] ?? 0), 0));
       const plane = (row: 0 | 1 | 2): Plane => ({ normal: [column(0)[row], column(1)[row], column(2)[row]], constant: right[row] ?? 0 });
       const [db, df, ds] = threePlanes(plane(0), plane(1), plane(2));
@@ -541,9 +635,13 @@ describe("a quarter of the closure on both edges", () => {
         const { run = 0, back, front = 0, diagonal = 0, secondDiagonal = 0 } = taped(shape);
         const read = [back + onBack, front + onFront, diagonal + onFirst, secondDiagonal + onSecond] as const;
         // Nosing 0 and no lean: back and front are the lines themselves.
-        const fit = one({ run, back: read[0], front: read[1], diagonal: read[2], secondDiagonal: read[3], leftLean: 0, rightLean: 0 }, { nosing: 0, closure: { most: 1, alike: 1, division: 1 } });
+        const fit = one(
+          { run, back: read[0], front: read[1], diagonal: read[2], secondDiagonal: read[3], leftLean: 0, rightLean: 0 },
+          { nosing: 0, closure: { most: 1, alike: 1, division: 1 } },
+        );
         const [exactBack, exactFront] = leastSquares(run, read);
-        // A diagonal pulls its leg d/leg times as hard, 1.094 at most here, so an edge takes 4 / (2 + 2 x 1.094²) = 0.91 of a quarter at least; a
+        // A diagonal pulls its leg d/leg times as hard, 1.094 at most here, so an edge takes 4 / (2 + 2 x 1.094²) = 0.91 of a quarter at
+        // least; a
         // quarter of the greatest closure, (2 + 2 x 1.094) / 32, is 0.033, and 9 % of that 0.003.
         expect(Math.abs(fit.back - exactBack)).toBeLessThan(0.0035);
         expect(Math.abs(fit.front - exactFront)).toBeLessThan(0.0035);

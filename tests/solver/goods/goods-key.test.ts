@@ -92,6 +92,7 @@ describe("units", () => {
 
   test("nothing else converts, and no unit is another's", () => {
     const names = ["each", "ft", "bf", "sq ft", "sheet", "hour", "box", "tube", "lb"];
-    for (const [at, one] of names.entries()) for (const other of names.slice(at + 1)) expect(isConvertible(goodsUnit(one), goodsUnit(other))).toBe(false);
+    for (const [at, one] of names.entries())
+      for (const other of names.slice(at + 1)) expect(isConvertible(goodsUnit(one), goodsUnit(other))).toBe(false);
   });
 });

@@ -22,9 +22,15 @@ test.each([
 ])("%s may be %s, and the other way round", (one, other) => expect(suspects(one, other)).toEqual([other, one]));
 
 test.each([
-  ["poplar 16 ft", "poplar 10 ft"], ["2 x 4", "4 x 2"], ["oak", "ash"], ["MD", "HD"], ["oak blank", "oak plenk"], ["left skirt", "right skirt"],
+  ["poplar 16 ft", "poplar 10 ft"],
+  ["2 x 4", "4 x 2"],
+  ["oak", "ash"],
+  ["MD", "HD"],
+  ["oak blank", "oak plenk"],
+  ["left skirt", "right skirt"],
   // The same name, and two items of a takeoff that differ by two letters.
-  ["Oak Blank", "oakblank"], ["tread without return", "tread with one return"],
+  ["Oak Blank", "oakblank"],
+  ["tread without return", "tread with one return"],
 ])("%s is never suspected to be %s", (one, other) => expect(suspects(one, other)).toEqual([undefined, undefined]));
 
 test("the note names the first of its kind, with its row and the table", () => {
@@ -37,13 +43,17 @@ test("the note names the first of its kind, with its row and the table", () => {
 const isWithin = (slips: number, one: string, other: string): boolean => {
   if (distance(one, other) <= slips) return true;
   if (slips === 0) return false;
-  return Array.from({ length: Math.max(0, one.length - 1) }, (_, at) => one.slice(0, at) + (one[at + 1] ?? "") + (one[at] ?? "") + one.slice(at + 2)).some(
-    (exchanged) => isWithin(slips - 1, exchanged, other),
-  );
+  return Array.from(
+    { length: Math.max(0, one.length - 1) },
+    (_, at) => one.slice(0, at) + (one[at + 1] ?? "") + (one[at] ?? "") + one.slice(at + 2),
+  ).some((exchanged) => isWithin(slips - 1, exchanged, other));
 };
 
 test("the index finds just the names that comparing all pairs finds", () => {
-  const name = fc.tuple(fc.string({ unit: fc.constantFrom("a", "b", "c"), minLength: 1, maxLength: 12 }), fc.constantFrom("", " 4", " 4/4"));
+  const name = fc.tuple(
+    fc.string({ unit: fc.constantFrom("a", "b", "c"), minLength: 1, maxLength: 12 }),
+    fc.constantFrom("", " 4", " 4/4"),
+  );
   fc.assert(
     fc.property(fc.uniqueArray(name.map((parts) => parts.join("")), { minLength: 2, maxLength: 8 }), (names) => {
       const near = find(...names);

@@ -15,7 +15,12 @@ const chosen = (totalRise: number, availableRun?: number, code = true) => {
   const found = choices(inches(totalRise), availableRun === undefined ? undefined : inches(availableRun), code ? irc() : undefined, "in");
   if (isProblem(found)) throw new Error(found.problem);
   return found.map(({ risers, rise, run, twiceRisePlusRun, totalRun, verdict }) => ({
-    risers, rise: measure(rise, "in"), run: measure(run, "in"), stride: measure(twiceRisePlusRun, "in"), totalRun: measure(totalRun, "in"), verdict,
+    risers,
+    rise: measure(rise, "in"),
+    run: measure(run, "in"),
+    stride: measure(twiceRisePlusRun, "in"),
+    totalRun: measure(totalRun, "in"),
+    verdict,
   }));
 };
 

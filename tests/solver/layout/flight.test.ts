@@ -23,7 +23,8 @@ const flights = fc.record({
 /** How far a point lies along the slope of a flight. */
 const alongSlope = ([x, y]: Point, rise: number, run: number): number => (x * run + y * rise) / Math.hypot(rise, run);
 /** Distance of a point from the line through two others. */
-const fromLine = ([x, y]: Point, [ax, ay]: Point, [bx, by]: Point): number => ((bx - ax) * (y - ay) - (by - ay) * (x - ax)) / Math.hypot(bx - ax, by - ay);
+const fromLine = ([x, y]: Point, [ax, ay]: Point, [bx, by]: Point): number =>
+  ((bx - ax) * (y - ay) - (by - ay) * (x - ax)) / Math.hypot(bx - ax, by - ay);
 
 describe("a cut stringer, by the corners of its cuts", () => {
   test("length, throat and hang", () => {
@@ -51,19 +52,26 @@ describe("a cut stringer, by the corners of its cuts", () => {
 describe("skirt boards, by the points they must cover", () => {
   test("a closed skirt reaches from its edge above the nosing line to the lowest back corner of a tread, foot to head", () => {
     fc.assert(
-      fc.property(flights, fc.double({ min: 0, max: 3, noNaN: true }), fc.double({ min: 0, max: 6, noNaN: true }), fc.double({ min: 0, max: 6, noNaN: true }), (flight, shows, foot, head) => {
-        const { rise, run, risers, nosing, treadThickness } = flight;
-        const found = skirt({ ...flight, boardWidth: 10, shows, foot, head });
-        const nose: Point = [-nosing, rise];
-        const landing: Point = [(risers - 1) * run - nosing, risers * rise];
-        // The back underside corner of the first tread, at the face of the riser above it.
-        const corner: Point = [run, rise - treadThickness];
-        expect(found.closedSkirtWidth).toBeCloseTo(shows - fromLine(corner, nose, landing), 8);
-        // Its ends: the foot on the floor, plumb under where it begins; the head's upper corner, on the line that shows, plumb over where it ends.
-        const footCorner: Point = [nose[0] - foot, 0];
-        const headCorner: Point = [landing[0] + head, landing[1] + (rise / run) * head + shows * Math.hypot(1, rise / run)];
-        expect(found.closedSkirtLength).toBeCloseTo(alongSlope(headCorner, rise, run) - alongSlope(footCorner, rise, run), 8);
-      }),
+      fc.property(
+        flights,
+        fc.double({ min: 0, max: 3, noNaN: true }),
+        fc.double({ min: 0, max: 6, noNaN: true }),
+        fc.double({ min: 0, max: 6, noNaN: true }),
+        (flight, shows, foot, head) => {
+          const { rise, run, risers, nosing, treadThickness } = flight;
+          const found = skirt({ ...flight, boardWidth: 10, shows, foot, head });
+          const nose: Point = [-nosing, rise];
+          const landing: Point = [(risers - 1) * run - nosing, risers * rise];
+          // The back underside corner of the first tread, at the face of the riser above it.
+          const corner: Point = [run, rise - treadThickness];
+          expect(found.closedSkirtWidth).toBeCloseTo(shows - fromLine(corner, nose, landing), 8);
+          // Its ends: the foot on the floor, plumb under where it begins; the head's upper corner, on the line that shows, plumb over where
+          // it ends.
+          const footCorner: Point = [nose[0] - foot, 0];
+          const headCorner: Point = [landing[0] + head, landing[1] + (rise / run) * head + shows * Math.hypot(1, rise / run)];
+          expect(found.closedSkirtLength).toBeCloseTo(alongSlope(headCorner, rise, run) - alongSlope(footCorner, rise, run), 8);
+        },
+      ),
     );
   });
 
@@ -82,13 +90,18 @@ describe("skirt boards, by the points they must cover", () => {
 describe("headroom and openings", () => {
   test("the line of the nosings passes the far edge with the headroom asked for", () => {
     fc.assert(
-      fc.property(flights, fc.double({ min: 76, max: 90, noNaN: true }), fc.double({ min: 0, max: 16, noNaN: true }), ({ rise, run, nosing }, wanted, floor) => {
-        const level = opening(rise, run, wanted, floor, 0);
-        // From the landing nosing at height 0, the nosing line a distance `level` out is this far down.
-        expect((level * rise) / run).toBeCloseTo(wanted + floor, 8);
-        expect(opening(rise, run, wanted, floor, nosing)).toBeCloseTo(level + nosing, 9);
-        expect(headroom(rise, run, level, floor, 0)).toBeCloseTo(wanted, 8);
-      }),
+      fc.property(
+        flights,
+        fc.double({ min: 76, max: 90, noNaN: true }),
+        fc.double({ min: 0, max: 16, noNaN: true }),
+        ({ rise, run, nosing }, wanted, floor) => {
+          const level = opening(rise, run, wanted, floor, 0);
+          // From the landing nosing at height 0, the nosing line a distance `level` out is this far down.
+          expect((level * rise) / run).toBeCloseTo(wanted + floor, 8);
+          expect(opening(rise, run, wanted, floor, nosing)).toBeCloseTo(level + nosing, 9);
+          expect(headroom(rise, run, level, floor, 0)).toBeCloseTo(wanted, 8);
+        },
+      ),
     );
   });
 
@@ -99,7 +112,8 @@ describe("headroom and openings", () => {
   });
 
   test("102 in under a ceiling, header over the third riser of 7: The Carpenters' Guide, 81 in", () => {
-    // By steps: 102 - 3 x 7. The opening that ends there from a landing of n rises: (n - 3) runs; with no floor and 102 in of height, n x 7 = 102.
+    // By steps: 102 - 3 x 7. The opening that ends there from a landing of n rises: (n - 3) runs; with no floor and 102 in of height, n x 7
+    // = 102.
     const rises = 102 / 7;
     expect(headroom(7, 10, (rises - 3) * 10, 0, 0)).toBeCloseTo(81, 9);
   });

@@ -13,7 +13,13 @@ const inches = (value: number | string): Length => lengthOf(value, "in");
 /** A layout as plain numbers by label, in the unit given. */
 const laidOut = (facts: StairFacts, unit: Unit = "in"): Record<string, number | string> => {
   const lines = stairLayout(facts, unit);
-  if (isProblem(lines)) return { problem: lines.problem, ...Object.fromEntries(Object.entries(lines.details).map(([key, fact]) => [key, typeof fact === "object" ? measure(fact, "in") : fact])) };
+  if (isProblem(lines))
+    return {
+      problem: lines.problem,
+      ...Object.fromEntries(
+        Object.entries(lines.details).map(([key, fact]) => [key, typeof fact === "object" ? measure(fact, "in") : fact]),
+      ),
+    };
   return Object.fromEntries(
     lines.flatMap(({ key, value }) => (value === undefined ? [] : [[key, typeof value === "object" ? measure(value, unit) : value]])),
   );
@@ -54,12 +60,17 @@ describe("number of risers", () => {
 
   test("a taller rise never needs fewer risers, and no riser is over the greatest", () => {
     fc.assert(
-      fc.property(fc.integer({ min: 1, max: 6400 }), fc.integer({ min: 0, max: 640 }), fc.integer({ min: 200, max: 640 }), (sixteenths, more, most) => {
-        const count = riserCount(inches(sixteenths / 16), inches(most / 64));
-        expect(riserCount(inches((sixteenths + more) / 16), inches(most / 64))).toBeGreaterThanOrEqual(count);
-        expect(sixteenths * 4).toBeLessThanOrEqual(count * most);
-        expect(sixteenths * 4).toBeGreaterThan((count - 1) * most);
-      }),
+      fc.property(
+        fc.integer({ min: 1, max: 6400 }),
+        fc.integer({ min: 0, max: 640 }),
+        fc.integer({ min: 200, max: 640 }),
+        (sixteenths, more, most) => {
+          const count = riserCount(inches(sixteenths / 16), inches(most / 64));
+          expect(riserCount(inches((sixteenths + more) / 16), inches(most / 64))).toBeGreaterThanOrEqual(count);
+          expect(sixteenths * 4).toBeLessThanOrEqual(count * most);
+          expect(sixteenths * 4).toBeGreaterThan((count - 1) * most);
+        },
+      ),
     );
   });
 });
@@ -76,7 +87,8 @@ describe("published layouts", () => {
   });
 
   test("a dog-legged stair by two calls, 20 risers to 130 in over a 42 in landing: Notes on Building Construction 2", () => {
-    // Each flight of 10 risers ends on the landing or the floor, so 9 treads of 10 in run 90 in; 90 + 42 is the plan length printed, 132 in.
+    // Each flight of 10 risers ends on the landing or the floor, so 9 treads of 10 in run 90 in; 90 + 42 is the plan length printed, 132
+    // in.
     const flights = [65, 65].map((rise) => laidOut({ totalRise: inches(rise), risers: 10, run: inches(10) }));
     for (const flight of flights) expect(flight).toMatchObject({ unitRise: 6.5, treads: 9, totalRun: 90 });
     expect(Number(flights[0]?.["totalRun"]) + 42).toBe(132);
@@ -104,11 +116,20 @@ describe("published layouts", () => {
   });
 
   test("30 in by steps of 34 in: long-tread step manual", () => {
-    expect(laidOut({ totalRise: inches(30), maxRise: inches(4), run: inches(34) })).toMatchObject({ risers: 8, unitRise: 3.75, treads: 7, totalRun: 238 });
+    expect(laidOut({ totalRise: inches(30), maxRise: inches(4), run: inches(34) })).toMatchObject({
+      risers: 8,
+      unitRise: 3.75,
+      treads: 7,
+      totalRun: 238,
+    });
   });
 
   test("112 in in sevens with an 11 1/4 in tread: The Carpenters' Guide", () => {
-    expect(laidOut({ totalRise: inches(112), maxRise: inches(7), run: inches(10) })).toMatchObject({ risers: 16, unitRise: 7, boardDepth: 11.25 });
+    expect(laidOut({ totalRise: inches(112), maxRise: inches(7), run: inches(10) })).toMatchObject({
+      risers: 16,
+      unitRise: 7,
+      boardDepth: 11.25,
+    });
   });
 
   test("a top tread level with the floor: BC carpentry tutorial", () => {
@@ -120,7 +141,13 @@ describe("published layouts", () => {
 
   test("stairwell length: BC carpentry tutorial, without its 75 mm allowance", () => {
     const found = laidOut(
-      { totalRise: lengthOf(2100, "mm"), risers: 12, run: lengthOf(250, "mm"), headroom: lengthOf(2000, "mm"), floorThickness: lengthOf(285, "mm") },
+      {
+        totalRise: lengthOf(2100, "mm"),
+        risers: 12,
+        run: lengthOf(250, "mm"),
+        headroom: lengthOf(2000, "mm"),
+        floorThickness: lengthOf(285, "mm"),
+      },
       "mm",
     );
     expect(Number(found["openingNeededFromTheLandingNosing"]) + 75).toBeCloseTo(3339, 0);
@@ -142,10 +169,22 @@ describe("published layouts", () => {
 
   test("angles of Washington Administrative Code 296-24-76511 Table D-1; its row 8 over 9 1/2 is 40 deg 06 min", () => {
     const ROWS = [
-      [6.5, 11, 30, 35], [6.75, 10.75, 32, 8], [7, 10.5, 33, 41], [7.25, 10.25, 35, 16], [7.5, 10, 36, 52], [7.75, 9.75, 38, 29], [8, 9.5, 40, 6],
-      [8.25, 9.25, 41, 44], [8.5, 9, 43, 22], [8.75, 8.75, 45, 0], [9, 8.5, 46, 38], [9.25, 8.25, 48, 16], [9.5, 8, 49, 54],
+      [6.5, 11, 30, 35],
+      [6.75, 10.75, 32, 8],
+      [7, 10.5, 33, 41],
+      [7.25, 10.25, 35, 16],
+      [7.5, 10, 36, 52],
+      [7.75, 9.75, 38, 29],
+      [8, 9.5, 40, 6],
+      [8.25, 9.25, 41, 44],
+      [8.5, 9, 43, 22],
+      [8.75, 8.75, 45, 0],
+      [9, 8.5, 46, 38],
+      [9.25, 8.25, 48, 16],
+      [9.5, 8, 49, 54],
     ] as const;
-    for (const [rise, run, degrees, minutes] of ROWS) expect(Math.abs(pitch(rise, run) * 60 - (degrees * 60 + minutes))).toBeLessThanOrEqual(0.51);
+    for (const [rise, run, degrees, minutes] of ROWS)
+      expect(Math.abs(pitch(rise, run) * 60 - (degrees * 60 + minutes))).toBeLessThanOrEqual(0.51);
   });
 });
 
@@ -155,7 +194,10 @@ describe("the stringer", () => {
   test("throat, drop and hang", () => {
     expect(laidOut(base)).toMatchObject({ slopeLength: 10, throat: 6.45, drop: 1, hang: 7 });
     // The Carpenters' Guide: the first rise is cut down by the tread. A 3/4 floor still to come takes 3/4 of that back.
-    expect(laidOut({ ...base, treadThickness: inches(1.125), lowerBuildUp: inches(0.75), upperBuildUp: inches(0.5) })).toMatchObject({ drop: 0.375, hang: 6.625 });
+    expect(laidOut({ ...base, treadThickness: inches(1.125), lowerBuildUp: inches(0.75), upperBuildUp: inches(0.5) })).toMatchObject({
+      drop: 0.375,
+      hang: 6.625,
+    });
     expect(laidOut({ ...base, topTread: "flush", upperBuildUp: inches(0.5) })["hang"]).toBe(0.5);
   });
 });
@@ -174,9 +216,18 @@ describe("more facts than are needed", () => {
   const base = { totalRise: inches(107.5), risers: 14, run: inches(10) };
   test("agree within 1/64", () => {
     expect(laidOut({ ...base, totalRun: inches(130.15) })["run"]).toBe(10);
-    expect(laidOut({ ...base, totalRun: inches(130.25) })).toMatchObject({ problem: "labels-disagree", label: "run", value: 10, other: "total run over the treads" });
+    expect(laidOut({ ...base, totalRun: inches(130.25) })).toMatchObject({
+      problem: "labels-disagree",
+      label: "run",
+      value: 10,
+      other: "total run over the treads",
+    });
     expect(laidOut({ ...base, treadDepth: inches(10.01) })["run"]).toBe(10);
-    expect(laidOut({ ...base, treadDepth: inches(10.5) })).toMatchObject({ problem: "labels-disagree", label: "run", other: "tread depth" });
+    expect(laidOut({ ...base, treadDepth: inches(10.5) })).toMatchObject({
+      problem: "labels-disagree",
+      label: "run",
+      other: "tread depth",
+    });
     expect(laidOut({ ...base, unitRise: inches(7.6875) })["unitRise"]).toBeCloseTo(107.5 / 14, 12);
     expect(laidOut({ ...base, unitRise: inches(7.75) })["problem"]).toBe("labels-disagree");
     expect(laidOut({ ...base, treads: 14 })["problem"]).toBe("treads-disagree");
@@ -186,17 +237,25 @@ describe("more facts than are needed", () => {
   });
 
   test("a greatest rise that the count breaks, and a run that does not fit, are named", () => {
-    expect(laidOut({ ...base, risers: 13, maxRise: inches(7.75) })).toMatchObject({ problem: "rise-over-greatest", risers: 13, greatest: 7.75 });
+    expect(laidOut({ ...base, risers: 13, maxRise: inches(7.75) })).toMatchObject({
+      problem: "rise-over-greatest",
+      risers: 13,
+      greatest: 7.75,
+    });
     expect(laidOut({ ...base, availableRun: inches(126) })).toMatchObject({ problem: "available-run-short", available: 126, needed: 130 });
     expect(laidOut({ ...base, availableRun: inches(140) })["totalRun"]).toBe(130);
   });
 
-  // By hand: 13 treads under a floor that is the last are 14 risers, 13 under a last tread level with it are 13; 13 x 10 = 130, 14 x 7 1/2 = 105.
+  // By hand: 13 treads under a floor that is the last are 14 risers, 13 under a last tread level with it are 13; 13 x 10 = 130, 14 x 7 1/2
+  // = 105.
   test("a count of treads tells the risers", () => {
     expect(laidOut({ totalRise: inches(98), treads: 13, run: inches(10) })).toMatchObject({ risers: 14, unitRise: 7, totalRun: 130 });
     expect(laidOut({ totalRise: inches(91), treads: 13, topTread: "flush", run: inches(10) })).toMatchObject({ risers: 13, unitRise: 7 });
     expect(laidOut({ unitRise: inches(7.5), treads: 13, totalRun: inches(130) })).toMatchObject({ risers: 14, totalRise: 105, run: 10 });
-    expect(laidOut({ totalRise: inches(98), treads: 11, maxRise: inches(7.75), run: inches(10) })).toMatchObject({ problem: "rise-over-greatest", risers: 12 });
+    expect(laidOut({ totalRise: inches(98), treads: 11, maxRise: inches(7.75), run: inches(10) })).toMatchObject({
+      problem: "rise-over-greatest",
+      risers: 12,
+    });
   });
 
   test("a size found on site stays where the layout cannot work it out", () => {
@@ -212,7 +271,9 @@ describe("more facts than are needed", () => {
       return isProblem(found) ? found.problem : "";
     };
     expect([problemOf({ throat: inches(6.45) }), problemOf({ "2R+T": inches(20) }), problemOf({ pitch: 36.87 })]).toEqual(["", "", ""]);
-    expect([problemOf({ throat: inches(6) }), problemOf({ "2R+T": inches(21) }), problemOf({ pitch: 38 })]).toEqual(Array(3).fill("labels-disagree"));
+    expect([problemOf({ throat: inches(6) }), problemOf({ "2R+T": inches(21) }), problemOf({ pitch: 38 })]).toEqual(
+      Array(3).fill("labels-disagree"),
+    );
   });
 
   test("what is missing is named", () => {
@@ -227,7 +288,11 @@ describe("more facts than are needed", () => {
 });
 
 describe("laws of the layout", () => {
-  const stairs = fc.record({ rise: fc.integer({ min: 320, max: 3200 }), run: fc.integer({ min: 128, max: 256 }), most: fc.integer({ min: 80, max: 140 }) });
+  const stairs = fc.record({
+    rise: fc.integer({ min: 320, max: 3200 }),
+    run: fc.integer({ min: 128, max: 256 }),
+    most: fc.integer({ min: 80, max: 140 }),
+  });
 
   test("rises times their number are the total rise; runs times treads the total run", () => {
     fc.assert(
@@ -279,14 +344,19 @@ describe("story pole", () => {
 
   test("no mark is off by more than half a division, neighbours differ by one at most", () => {
     fc.assert(
-      fc.property(fc.integer({ min: 100, max: 12800 }), fc.integer({ min: 1, max: 30 }), fc.constantFrom(2, 4, 8, 16, 32), (parts, risers, divisions) => {
-        const found = marks(parts / 64, risers, divisions);
-        for (const [index, mark] of found.entries()) {
-          expect(Math.abs(mark - ((parts / 64) * (index + 1)) / risers)).toBeLessThanOrEqual(0.5 / divisions + 1e-9);
-        }
-        const rises = found.map((mark, index) => mark - (found[index - 1] ?? 0));
-        expect(Math.max(...rises) - Math.min(...rises)).toBeLessThanOrEqual(1 / divisions + 1e-9);
-      }),
+      fc.property(
+        fc.integer({ min: 100, max: 12800 }),
+        fc.integer({ min: 1, max: 30 }),
+        fc.constantFrom(2, 4, 8, 16, 32),
+        (parts, risers, divisions) => {
+          const found = marks(parts / 64, risers, divisions);
+          for (const [index, mark] of found.entries()) {
+            expect(Math.abs(mark - ((parts / 64) * (index + 1)) / risers)).toBeLessThanOrEqual(0.5 / divisions + 1e-9);
+          }
+          const rises = found.map((mark, index) => mark - (found[index - 1] ?? 0));
+          expect(Math.max(...rises) - Math.min(...rises)).toBeLessThanOrEqual(1 / divisions + 1e-9);
+        },
+      ),
     );
   });
 });

@@ -21,7 +21,7 @@ describe("published winders", () => {
     expect(found.depthAtTheWalkline).toBeCloseTo(7.02, 2);
   });
 
-  test("fifteen steps in 270 degrees, 3.66 ft out: owner-builder worksheet, 18 degrees and 1.1498 ft along the arc (pi taken 3.1415)", () => {
+  test("fifteen steps in 270 degrees, 3.66 ft out: owner-builder worksheet, 18 degrees and 1.1498 ft of arc (pi taken 3.1415)", () => {
     const found = turned({ winders: 15, turn: 270, innerRadius: 43.92 - 12, width: 30, walkline: 12, strings: "round" });
     expect(found.arcAtTheWalkline / 12).toBeCloseTo(1.1498, 3);
   });
@@ -40,7 +40,8 @@ describe("by points on the plan", () => {
     fc.assert(
       fc.property(turns, ({ winders, turn, innerRadius, width }) => {
         const found = turned({ winders, turn, innerRadius, width, walkline: 12, strings: "round" });
-        const at = (radius: number, line: number) => [radius * Math.cos((turn * RADIANS * line) / winders), radius * Math.sin((turn * RADIANS * line) / winders)] as const;
+        const at = (radius: number, line: number) =>
+          [radius * Math.cos((turn * RADIANS * line) / winders), radius * Math.sin((turn * RADIANS * line) / winders)] as const;
         const chord = (radius: number): number => {
           const [[ax, ay], [bx, by]] = [at(radius, 0), at(radius, 1)];
           return Math.hypot(bx - ax, by - ay);
@@ -73,6 +74,10 @@ describe("by points on the plan", () => {
 });
 
 test("a walkline outside the stair and straight walls that never meet are told", () => {
-  expect(winderTurn({ winders: 3, turn: 90, innerRadius: 4, width: 10, walkline: 12, strings: "round" })).toMatchObject({ problem: "walkline-outside" });
-  expect(winderTurn({ winders: 6, turn: 180, innerRadius: 4, width: 36, walkline: 12, strings: "straight" })).toMatchObject({ problem: "straight-strings-past-half-turn" });
+  expect(winderTurn({ winders: 3, turn: 90, innerRadius: 4, width: 10, walkline: 12, strings: "round" })).toMatchObject({
+    problem: "walkline-outside",
+  });
+  expect(winderTurn({ winders: 6, turn: 180, innerRadius: 4, width: 36, walkline: 12, strings: "straight" })).toMatchObject({
+    problem: "straight-strings-past-half-turn",
+  });
 });

@@ -13,15 +13,59 @@ const read = (text: string, unit: Unit = "in"): number | string => {
 describe("every way of writing a length is read exactly", () => {
   // By hand: 9 ft 1 1/2 in = 109.5 in; 2,781 mm = 2781 / 25.4 in; the rest are the same lengths in other signs.
   const CASES: readonly (readonly [string, number])[] = [
-    ["9' 1 1/2\"", 109.5], ["9'-1 1/2\"", 109.5], ["9'1-1/2\"", 109.5], ["109 1/2", 109.5], ["109-1/2\"", 109.5], ["109.5", 109.5], ["109.5 in", 109.5],
-    ["9 ft 1 1/2 in", 109.5], ["9 feet 1.5 inches", 109.5], ["9’ 1 1/2”", 109.5], ["9′ 1 1/2″", 109.5], ["9' 1½\"", 109.5], ["9'–1 1⁄2\"", 109.5], ["9′ 1 1⁄2″", 109.5],
-    ["7-5/8", 7.625], ["7 5/8", 7.625], ["7⅝", 7.625], ["7 ⅝\"", 7.625], ["3/16", 0.1875], ["¾", 0.75], ["10'", 120], ["10 ft", 120], ["10' 0\"", 120], ["1/2'", 6],
-    ["-1/2\"", -0.5], ["−1/2", -0.5], ["+1/2", 0.5], ["- 7 5/8", -7.625], [".5", 0.5], ["12''", 12], ["0", 0],
+    ["9' 1 1/2\"", 109.5],
+    ["9'-1 1/2\"", 109.5],
+    ["9'1-1/2\"", 109.5],
+    ["109 1/2", 109.5],
+    ['109-1/2"', 109.5],
+    ["109.5", 109.5],
+    ["109.5 in", 109.5],
+    ["9 ft 1 1/2 in", 109.5],
+    ["9 feet 1.5 inches", 109.5],
+    ["9’ 1 1/2”", 109.5],
+    ["9′ 1 1/2″", 109.5],
+    ["9' 1½\"", 109.5],
+    ["9'–1 1⁄2\"", 109.5],
+    ["9′ 1 1⁄2″", 109.5],
+    ["7-5/8", 7.625],
+    ["7 5/8", 7.625],
+    ["7⅝", 7.625],
+    ['7 ⅝"', 7.625],
+    ["3/16", 0.1875],
+    ["¾", 0.75],
+    ["10'", 120],
+    ["10 ft", 120],
+    ["10' 0\"", 120],
+    ["1/2'", 6],
+    ['-1/2"', -0.5],
+    ["−1/2", -0.5],
+    ["+1/2", 0.5],
+    ["- 7 5/8", -7.625],
+    [".5", 0.5],
+    ["12''", 12],
+    ["0", 0],
     // As TAPE writes a length that is longer than its mark or shy of it: the mark is what is read.
-    ["7 5/8\" +", 7.625], ["7 5/8\"+", 7.625], ["7 5/8\"−", 7.625], ["7 5/8\" \u2212", 7.625], ["8' 11 3/8\"-", 107.375], ["-7 5/8\"+", -7.625], ["7 5/8+", 7.625],
+    ['7 5/8" +', 7.625],
+    ['7 5/8"+', 7.625],
+    ['7 5/8"−', 7.625],
+    ['7 5/8" \u2212', 7.625],
+    ["8' 11 3/8\"-", 107.375],
+    ['-7 5/8"+', -7.625],
+    ["7 5/8+", 7.625],
     // By hand: 8 ft 11 3/8 in = 96 + 11.375.
-    ["8-11-3/8", 107.375], ["8-11-3/8\"", 107.375], ["8 - 11 - 3/8", 107.375], ["8'11\"3/8", 107.375], ["8' 11\" 3/8\"", 107.375], ["8'-11\"-3/8", 107.375], ["11\"3/8", 11.375],
-    ["2781 mm", 2781 / 25.4], ["278.1cm", 2781 / 25.4], ["2.781 m", 2781 / 25.4], ["2781MM", 2781 / 25.4], ["25.4 mm", 1], ["1/2 m", 500 / 25.4],
+    ["8-11-3/8", 107.375],
+    ['8-11-3/8"', 107.375],
+    ["8 - 11 - 3/8", 107.375],
+    ["8'11\"3/8", 107.375],
+    ['8\' 11" 3/8"', 107.375],
+    ["8'-11\"-3/8", 107.375],
+    ['11"3/8', 11.375],
+    ["2781 mm", 2781 / 25.4],
+    ["278.1cm", 2781 / 25.4],
+    ["2.781 m", 2781 / 25.4],
+    ["2781MM", 2781 / 25.4],
+    ["25.4 mm", 1],
+    ["1/2 m", 500 / 25.4],
   ];
   test.each(CASES)("%s is %d in", (text, inches) => {
     expect(read(text)).toBe(inches);
@@ -36,11 +80,32 @@ describe("every way of writing a length is read exactly", () => {
 
 describe("a malformed length is told apart by what is wrong with it", () => {
   const CASES: readonly (readonly [string, string])[] = [
-    ["1/0", "zero-denominator"], ["7 5/0", "zero-denominator"], ["9' 14\"", "too-many-inches"], ["9' 12\"", "too-many-inches"], ["7 5/8 3/4", "two-fractions"],
-    ["9' 100 mm", "two-units"], ["7,5", "decimal-comma"], ["2,781 m", "decimal-comma"], ["9 1/2' 3\"", "fractional-feet-and-inches"],
-    ["8-11", "feet-or-inches"], ["8-11\"", "feet-or-inches"], ["8-12", "not-a-length"], ["8-13-3/8", "too-many-inches"], ["8-11-3/0", "zero-denominator"],
-    ["9 1/2\" 3/8", "two-fractions"], ["7 5/8-", "not-a-length"], ["7-", "not-a-length"], ["180 mm +", "not-a-length"],
-    ["", "no-length"], ["   ", "no-length"], ["tread", "not-a-length"], ["7 x 5", "not-a-length"], ["1e3", "not-a-length"], ["7..5", "not-a-length"], ["--7", "not-a-length"], ["9'' 1'", "not-a-length"],
+    ["1/0", "zero-denominator"],
+    ["7 5/0", "zero-denominator"],
+    ["9' 14\"", "too-many-inches"],
+    ["9' 12\"", "too-many-inches"],
+    ["7 5/8 3/4", "two-fractions"],
+    ["9' 100 mm", "two-units"],
+    ["7,5", "decimal-comma"],
+    ["2,781 m", "decimal-comma"],
+    ["9 1/2' 3\"", "fractional-feet-and-inches"],
+    ["8-11", "feet-or-inches"],
+    ['8-11"', "feet-or-inches"],
+    ["8-12", "not-a-length"],
+    ["8-13-3/8", "too-many-inches"],
+    ["8-11-3/0", "zero-denominator"],
+    ['9 1/2" 3/8', "two-fractions"],
+    ["7 5/8-", "not-a-length"],
+    ["7-", "not-a-length"],
+    ["180 mm +", "not-a-length"],
+    ["", "no-length"],
+    ["   ", "no-length"],
+    ["tread", "not-a-length"],
+    ["7 x 5", "not-a-length"],
+    ["1e3", "not-a-length"],
+    ["7..5", "not-a-length"],
+    ["--7", "not-a-length"],
+    ["9'' 1'", "not-a-length"],
   ];
   test.each(CASES)("%s: %s", (text, problem) => {
     expect(read(text)).toBe(problem);
@@ -58,7 +123,8 @@ describe("published conversions", () => {
     }
   });
 
-  // Decimal/fraction/metric conversion table, nearest 1/16 as printed but for 1 mm, which the table prints as 0 and which is 0.63 of a sixteenth.
+  // Decimal/fraction/metric conversion table, nearest 1/16 as printed but for 1 mm, which the table prints as 0 and which is 0.63 of a
+  // sixteenth.
   const NEAREST = ['1/16"', '1/16"', '1/8"', '3/16"', '3/16"', '1/4"', '1/4"', '5/16"', '3/8"', '3/8"'];
   test("whole millimetres to the nearest sixteenth", () => {
     for (const [index, text] of NEAREST.entries()) {
@@ -91,12 +157,22 @@ describe("published conversions", () => {
 });
 
 describe("tape text", () => {
-  const text = (inches: number, denominator = 16, feet = false, strong = false): string => tapeText(exact(inches), { denominator, feet, strong });
+  const text = (inches: number, denominator = 16, feet = false, strong = false): string =>
+    tapeText(exact(inches), { denominator, feet, strong });
 
   // By hand; ties away from zero, reduced, + when the length is longer than the mark, − when shy of it.
   test.each([
-    [7.8125, 16, '7 13/16"'], [7.03125, 16, '7 1/16"'], [-7.03125, 16, '-7 1/16"'], [7.99, 16, '8"'], [0, 16, '0"'], [0.01, 16, '0"'], [-0.01, 16, '0"'], [0.5, 2, '1/2"'], [11.96875, 16, '12"'],
-    [7.3, 64, '7 19/64"'], [7.5, 4, '7 1/2"'],
+    [7.8125, 16, '7 13/16"'],
+    [7.03125, 16, '7 1/16"'],
+    [-7.03125, 16, '-7 1/16"'],
+    [7.99, 16, '8"'],
+    [0, 16, '0"'],
+    [0.01, 16, '0"'],
+    [-0.01, 16, '0"'],
+    [0.5, 2, '1/2"'],
+    [11.96875, 16, '12"'],
+    [7.3, 64, '7 19/64"'],
+    [7.5, 4, '7 1/2"'],
   ])("%d in to 1/%d is %s", (inches, denominator, expected) => {
     expect(text(inches, denominator)).toBe(expected);
   });
@@ -116,20 +192,31 @@ describe("tape text", () => {
 
   test("what TAPE writes is read back as the mark, whatever its style", () => {
     fc.assert(
-      fc.property(fc.integer({ min: -4000, max: 40000 }), fc.constantFrom(2, 4, 8, 16, 32, 64), fc.boolean(), fc.boolean(), (thousandths, denominator, feet, strong) => {
-        const written = (style: boolean) => tapeText(exact(thousandths / 100), { denominator, feet, strong: style });
-        expect(read(written(strong))).toBe(read(written(false)));
-        expect(Math.abs(Number(read(written(strong))) - thousandths / 100)).toBeLessThanOrEqual(0.5 / denominator + 1e-12);
-      }),
+      fc.property(
+        fc.integer({ min: -4000, max: 40000 }),
+        fc.constantFrom(2, 4, 8, 16, 32, 64),
+        fc.boolean(),
+        fc.boolean(),
+        (thousandths, denominator, feet, strong) => {
+          const written = (style: boolean) => tapeText(exact(thousandths / 100), { denominator, feet, strong: style });
+          expect(read(written(strong))).toBe(read(written(false)));
+          expect(Math.abs(Number(read(written(strong))) - thousandths / 100)).toBeLessThanOrEqual(0.5 / denominator + 1e-12);
+        },
+      ),
     );
   });
 
   test("what is written on the tape's grid reads back the same", () => {
     fc.assert(
-      fc.property(fc.integer({ min: -40000, max: 40000 }), fc.constantFrom(2, 4, 8, 16, 32, 64), fc.boolean(), (parts, denominator, feet) => {
-        const inches = parts / denominator;
-        expect(read(text(inches, denominator, feet))).toBe(inches === 0 ? 0 : inches);
-      }),
+      fc.property(
+        fc.integer({ min: -40000, max: 40000 }),
+        fc.constantFrom(2, 4, 8, 16, 32, 64),
+        fc.boolean(),
+        (parts, denominator, feet) => {
+          const inches = parts / denominator;
+          expect(read(text(inches, denominator, feet))).toBe(inches === 0 ? 0 : inches);
+        },
+      ),
     );
   });
 

@@ -24,7 +24,15 @@ const blanksOf = (facts: StairFacts, readings?: readonly TreadReading[]): readon
 };
 
 const sizes = (blanks: readonly Blank[] | string): unknown =>
-  typeof blanks === "string" ? blanks : blanks.map(({ item, length, width, thickness, quantity }) => [item, measure(length, "in"), measure(width, "in"), measure(thickness, "in"), quantity]);
+  typeof blanks === "string"
+    ? blanks
+    : blanks.map(({ item, length, width, thickness, quantity }) => [
+        item,
+        measure(length, "in"),
+        measure(width, "in"),
+        measure(thickness, "in"),
+        quantity,
+      ]);
 
 test("nominal sizes are run + nosing deep and skirt to skirt + overhang long", () => {
   // By hand: tread 36 3/4 + 1 1/4 by 10 + 1 1/4; return 11 1/4 + 1 1/4 long, as wide as the overhang; landing nosing 1 1/4 + 3/4 wide;
@@ -46,15 +54,25 @@ test("common practice, no source: a 10 in run needs 11 1/4 of an 11 1/2 in blank
 });
 
 test("readings give the largest length and say which step it came from", () => {
-  const reading = (step: number, back: number): TreadReading => ({ step, run: 10, back, front: back, leftOffset: 0, leftLean: 0, rightLean: 0 });
+  const reading = (step: number, back: number): TreadReading => ({
+    step,
+    run: 10,
+    back,
+    front: back,
+    leftOffset: 0,
+    leftLean: 0,
+    rightLean: 0,
+  });
   const blanks = blanksOf(STAIR, [reading(1, 36.5), reading(2, 37), reading(3, 36.75)]);
   if (typeof blanks === "string") throw new Error(blanks);
   // By hand: 37 + 1 1/4.
   expect(measure(blanks[0]?.length ?? inches(0), "in")).toBe(38.25);
-  expect(blanks[0]?.note).toBe("from the largest reading, step 2, read between finished risers (assumed: type riser on where that is not so)");
+  expect(blanks[0]?.note).toBe(
+    "from the largest reading, step 2, read between finished risers (assumed: type riser on where that is not so)",
+  );
 });
 
-test("readings up to the sub-tread's edge order a blank as deep as the run and the nosing make it, and the note says how they were read", () => {
+test("readings up to the sub-tread's edge order a blank as deep as run and nosing make it, and the note says how they were read", () => {
   // By hand: 9 1/4 + 3/4 riser in front + 1 1/4 = 11 1/4; taken as read between finished risers it would be 10 1/2, a nosing of 1/2.
   const reading: TreadReading = { step: 1, run: 9.25, back: 36, front: 36, leftOffset: 0, leftLean: 0, rightLean: 0 };
   const widths = (["off", "behind", "both"] as const).map((riserOn) => {
@@ -86,7 +104,15 @@ test("what is missing or impossible is told apart", () => {
 const STOCK: readonly BlankStock[] = [
   { label: "oak 48", length: inches(48), width: inches(11.5), thickness: inches(1), price: exact(60), available: Infinity, owned: false },
   { label: "oak 42", length: inches(42), width: inches(11.5), thickness: inches(1), price: exact(52), available: Infinity, owned: false },
-  { label: "riser board", length: inches(192), width: inches(7.25), thickness: inches(0.75), price: exact(38), available: Infinity, owned: false },
+  {
+    label: "riser board",
+    length: inches(192),
+    width: inches(7.25),
+    thickness: inches(0.75),
+    price: exact(38),
+    available: Infinity,
+    owned: false,
+  },
 ];
 
 const ordered = (facts: StairFacts, stock: readonly BlankStock[]) => {
@@ -97,7 +123,8 @@ const ordered = (facts: StairFacts, stock: readonly BlankStock[]) => {
   return rows;
 };
 
-const bought = (facts: StairFacts, stock: readonly BlankStock[]): OrderRow[] => ordered(facts, stock).filter((row): row is OrderRow => "price" in row);
+const bought = (facts: StairFacts, stock: readonly BlankStock[]): OrderRow[] =>
+  ordered(facts, stock).filter((row): row is OrderRow => "price" in row);
 
 const rowsOf = (item: string, facts: StairFacts, stock: readonly BlankStock[]) => ordered(facts, stock).filter((row) => row.item === item);
 
@@ -108,7 +135,8 @@ test("the cheapest blank that covers is ordered, and the price does not move fro
   // By hand: 13 x 52 = 676 both times. Off the width: 11 1/2 - 11 1/4 = 1/4, 11 1/2 - 10 1/4 = 1 1/4, which is 10.9 % of 11 1/2.
   expect([ten.item, ten.quantity, ten.cost.toNumber(), measure(ten.rippedOff, "in")]).toEqual(["oak 42", 13, 676, 0.25]);
   expect([nine.item, nine.cost.toNumber(), measure(nine.rippedOff, "in"), measure(nine.cutOff, "in")]).toEqual(["oak 42", 676, 1.25, 4]);
-  // By hand: 676 x 1.25 / 11.5 = 73.478, in cents 73.48; net 10.25 x 38 x 13 / 144 = 35.163, gross 11.5 x 42 x 13 / 144 = 43.604 board feet.
+  // By hand: 676 x 1.25 / 11.5 = 73.478, in cents 73.48; net 10.25 x 38 x 13 / 144 = 35.163, gross 11.5 x 42 x 13 / 144 = 43.604 board
+  // feet.
   expect(nine.ripCost.toNumber()).toBe(73.48);
   expect(nine.net.toNumber()).toBeCloseTo(35.163, 3);
   expect(nine.gross.toNumber()).toBeCloseTo(43.604, 3);
@@ -122,7 +150,10 @@ test("risers are left to the cut plan, and a stick is no blank", () => {
 
 test("pieces on hand are used first, then the next cheapest", () => {
   const stock: BlankStock[] = [...STOCK, { label: "on the rack", length: inches(40), width: inches(12), available: 2, owned: true }];
-  expect(bought({ ...STAIR, landingNosing: false }, stock).map(({ item, quantity, cost }) => [item, quantity, cost.toNumber()])).toEqual([["on the rack", 2, 0], ["oak 42", 11, 572]]);
+  expect(bought({ ...STAIR, landingNosing: false }, stock).map(({ item, quantity, cost }) => [item, quantity, cost.toNumber()])).toEqual([
+    ["on the rack", 2, 0],
+    ["oak 42", 11, 572],
+  ]);
 });
 
 test("a blank that is not deep enough is called out with what it takes", () => {
@@ -133,8 +164,19 @@ test("a blank that is not deep enough is called out with what it takes", () => {
 });
 
 test("and so is one that is not long or thick enough, that only longer boards cover, or that has run out", () => {
-  const problems = (...stock: BlankStock[]) => ordered({ ...STAIR, openEnd: "none", landingNosing: false }, stock).flatMap((row) => ("bad" in row && row.bad !== undefined ? [row.bad] : []));
-  const board = (length: number, thickness: number, available = Infinity): BlankStock => ({ label: "oak", length: inches(length), width: inches(11.5), thickness: inches(thickness), price: exact(50), available, owned: false });
+  const problems = (...stock: BlankStock[]) =>
+    ordered({ ...STAIR, openEnd: "none", landingNosing: false }, stock).flatMap((row) =>
+      "bad" in row && row.bad !== undefined ? [row.bad] : [],
+    );
+  const board = (length: number, thickness: number, available = Infinity): BlankStock => ({
+    label: "oak",
+    length: inches(length),
+    width: inches(11.5),
+    thickness: inches(thickness),
+    price: exact(50),
+    available,
+    owned: false,
+  });
   // By hand: the tread is 36 3/4 long, and the longest board 36 1/2; 2 x 36 3/4 = 73 1/2.
   const [short] = problems(board(36.5, 1), board(30, 1));
   expect([short?.problem, measure(short?.details["longest"] as Length, "in")]).toEqual(["no-blank-long-enough", 36.5]);
@@ -145,8 +187,18 @@ test("and so is one that is not long or thick enough, that only longer boards co
 });
 
 test("a thicker blank is taken only where none of the thickness is left, and its nosing is called out", () => {
-  const thick: BlankStock = { label: "5/4 oak", length: inches(42), width: inches(11.5), thickness: inches(1.0625), price: exact(40), available: Infinity, owned: false };
-  const few = STOCK.map((stock) => (stock.label === "oak 42" ? { ...stock, available: 10 } : stock.label === "oak 48" ? { ...stock, available: 0 } : stock));
+  const thick: BlankStock = {
+    label: "5/4 oak",
+    length: inches(42),
+    width: inches(11.5),
+    thickness: inches(1.0625),
+    price: exact(40),
+    available: Infinity,
+    owned: false,
+  };
+  const few = STOCK.map((stock) =>
+    stock.label === "oak 42" ? { ...stock, available: 10 } : stock.label === "oak 48" ? { ...stock, available: 0 } : stock,
+  );
   const rows = bought({ ...STAIR, landingNosing: false }, [thick, ...few]);
   expect(rows.map(({ item, quantity }) => [item, quantity])).toEqual([["oak 42", 10], ["5/4 oak", 3]]);
   expect(rows[1]?.note).toContain("its nosing is to be re-made");
@@ -161,7 +213,9 @@ test("a riser run past by as much as the overhang is called out at the return", 
 
 test("the landing nosing is ordered with the treads where a blank covers it, and named where none does", () => {
   expect(bought(STAIR, STOCK).map(({ item, quantity }) => [item, quantity])).toEqual([["oak 42", 13], ["oak 42", 1]]);
-  const short = STOCK.filter(({ label }) => label !== "oak 48").map((stock) => (stock.label === "oak 42" ? { ...stock, available: 13 } : stock));
+  const short = STOCK.filter(({ label }) => label !== "oak 48").map((stock) =>
+    stock.label === "oak 42" ? { ...stock, available: 13 } : stock,
+  );
   expect(ordered(STAIR, short).find(({ item }) => item === "landing nosing")).toMatchObject({ quantity: 1 });
 });
 
@@ -172,7 +226,18 @@ describe("what an order comes to", () => {
     expect(others).toEqual([]);
     expect(total).toMatchObject({ note: "without a price here, and not in this cost: 13 x return, 14 x riser" });
     expect(total !== undefined && "cost" in total ? total.cost.toNumber() : undefined).toBe(728);
-    const all = [...STOCK, { label: "riser blank", length: inches(40), width: inches(7.25), thickness: inches(0.75), price: exact(9), available: Infinity, owned: false }];
+    const all = [
+      ...STOCK,
+      {
+        label: "riser blank",
+        length: inches(40),
+        width: inches(7.25),
+        thickness: inches(0.75),
+        price: exact(9),
+        available: Infinity,
+        owned: false,
+      },
+    ];
     // By hand: 14 risers at 9.00 more, and nothing without a price on a stair without returns and landing nosing.
     const [whole] = rowsOf("total", { ...STAIR, openEnd: "none", landingNosing: false }, all);
     expect(whole).toMatchObject({ note: "" });
@@ -181,60 +246,102 @@ describe("what an order comes to", () => {
 
   test("a total over a row that failed fails with it", () => {
     const [total] = rowsOf("total", { ...STAIR, run: inches(10.5) }, STOCK);
-    expect(total).toMatchObject({ bad: { problem: "no-blank-covers" }, note: "without a price here, and not in this cost: 13 x tread, 13 x return, 14 x riser" });
+    expect(total).toMatchObject({
+      bad: { problem: "no-blank-covers" },
+      note: "without a price here, and not in this cost: 13 x tread, 13 x return, 14 x riser",
+    });
     expect(total).not.toHaveProperty("cost");
   });
 
   const plain: StairFacts = { ...STAIR, openEnd: "none", landingNosing: false };
-  const long = (price: number, length = 120, available = Infinity): BlankStock => ({ label: "oak 10 ft", length: inches(length), width: inches(11.5), thickness: inches(1), price: exact(price), available, owned: false });
+  const long = (price: number, length = 120, available = Infinity): BlankStock => ({
+    label: "oak 10 ft",
+    length: inches(length),
+    width: inches(11.5),
+    thickness: inches(1),
+    price: exact(price),
+    available,
+    owned: false,
+  });
   const savings = (...stock: BlankStock[]): (string | undefined)[] => rowsOf("saving", plain, [...STOCK, ...stock]).map(({ note }) => note);
 
   test("longer boards cut into several are told where they cost less, with the money and how", () => {
     // By hand: 36 3/4 three times and two cuts of 1/8 are 110 1/2 of 120; 13 treads take 4 boards and one of 42: 480 + 52 = 532 against
     // 13 x 52 = 676, and five boards 600.
     expect(savings(long(120))).toEqual([
-      "13 x tread from 4 of oak 10 ft and 1 of oak 42: 532.00, 144.00 less, the least there is; CUTS plans them; a cut takes 1/8 in (3.175 mm)",
+      "13 x tread from 4 of oak 10 ft and 1 of oak 42: 532.00, 144.00 less, the least there is; CUTS plans them; a cut takes 1/8 " +
+        "in (3.175 mm)",
     ]);
   });
 
   test("long boards and short ones together where that costs least", () => {
     const order = (facts: StairFacts, ...stock: BlankStock[]) => ordered({ ...plain, ...facts }, stock);
-    const short = (label: string, length: number, price: number): BlankStock => ({ label, length: inches(length), width: inches(11.5), thickness: inches(1), price: exact(price), available: Infinity, owned: false });
+    const short = (label: string, length: number, price: number): BlankStock => ({
+      label,
+      length: inches(length),
+      width: inches(11.5),
+      thickness: inches(1),
+      price: exact(price),
+      available: Infinity,
+      owned: false,
+    });
     const seven: StairFacts = { totalRise: inches(60), risers: 8, width: inches(36) };
     // By hand: 3 x 36 and two cuts are 108 1/4 of 120. 7 x 50 = 350; three of 120 are 420; two of 120 and one of 38 are 280 + 50 = 330.
     expect(order(seven, short("oak 38", 38, 50), long(140)).find(({ item }) => item === "saving")).toMatchObject({
-      quantity: 0, note: "7 x tread from 2 of oak 10 ft and 1 of oak 38: 330.00, 20.00 less, the least there is; CUTS plans them; a cut takes 1/8 in (3.175 mm)",
+      quantity: 0,
+      note:
+        "7 x tread from 2 of oak 10 ft and 1 of oak 38: 330.00, 20.00 less, the least there is; CUTS plans them; a cut takes 1/8 " +
+        "in (3.175 mm)",
     });
-    // By hand: 3 x 37 1/4 and two cuts are 112 of 120. 13 x 52.50 = 682.50; five of 120 are 700; four and one of 42 are 560 + 52.50 = 612.50.
+    // By hand: 3 x 37 1/4 and two cuts are 112 of 120. 13 x 52.50 = 682.50; five of 120 are 700; four and one of 42 are 560 + 52.50 =
+    // 612.50.
     expect(order({ width: inches(37.25) }, short("oak 42", 42, 52.5), long(140)).find(({ item }) => item === "saving")).toMatchObject({
-      note: "13 x tread from 4 of oak 10 ft and 1 of oak 42: 612.50, 70.00 less, the least there is; CUTS plans them; a cut takes 1/8 in (3.175 mm)",
+      note:
+        "13 x tread from 4 of oak 10 ft and 1 of oak 42: 612.50, 70.00 less, the least there is; CUTS plans them; a cut takes 1/8 " +
+        "in (3.175 mm)",
     });
   });
 
   test("what is on hand is cut first, and no two savings count on the same board", () => {
-    // By hand: the board on hand gives 3 of 36 3/4 for nothing, 676 - 3 x 52 = 520; the landing nosing of the same length finds none of it left.
+    // By hand: the board on hand gives 3 of 36 3/4 for nothing, 676 - 3 x 52 = 520; the landing nosing of the same length finds none of it
+    // left.
     const owned: BlankStock = { label: "rack", length: inches(120), width: inches(11.5), thickness: inches(1), available: 1, owned: true };
     expect(rowsOf("saving", { ...plain, landingNosing: true }, [...STOCK, owned]).map(({ note }) => note)).toEqual([
-      "13 x tread from 1 of rack (on hand) and 10 of oak 42: 520.00, 156.00 less, the least there is; CUTS plans them; a cut takes 1/8 in (3.175 mm)",
+      "13 x tread from 1 of rack (on hand) and 10 of oak 42: 520.00, 156.00 less, the least there is; CUTS plans them; a cut " +
+        "takes 1/8 in (3.175 mm)",
     ]);
   });
 
   test("no saving where it is none: the cheapest of all plans of a kind, tried by hand", () => {
     fc.assert(
-      fc.property(fc.integer({ min: 1, max: 9 }), fc.integer({ min: 30, max: 80 }), fc.array(fc.tuple(fc.integer({ min: 36, max: 150 }), fc.integer({ min: 20, max: 200 })), { minLength: 1, maxLength: 4 }), (treads, first, others) => {
-        const boards = [[36, first] as const, ...others];
-        const stock = boards.map(([length, price], at): BlankStock => ({ label: `board ${at}`, length: inches(length), width: inches(11.5), thickness: inches(1), price: exact(price), available: Infinity, owned: false }));
-        const rows = ordered({ ...plain, totalRise: inches(7 * (treads + 1)), risers: treads + 1, width: inches(36) }, stock);
-        // every way to buy: the least that so many treads cost, one board more at a time
-        const least = Array.from({ length: treads + 1 }, () => Infinity);
-        least[0] = 0;
-        for (let count = 1; count <= treads; count += 1) {
-          for (const [length, price] of boards) least[count] = Math.min(least[count]!, price + least[Math.max(0, count - Math.floor((length + 0.125) / 36.125))]!);
-        }
-        const paid = rows.flatMap((row) => ("price" in row ? [row.cost.toNumber()] : [])).reduce((all, each) => all + each, 0);
-        const said = rows.flatMap(({ item, note = "" }) => (item === "saving" ? [Number(/: ([0-9.]+),/.exec(note)![1])] : []));
-        expect(said).toEqual(least[treads]! < paid ? [least[treads]] : []);
-      }),
+      fc.property(
+        fc.integer({ min: 1, max: 9 }),
+        fc.integer({ min: 30, max: 80 }),
+        fc.array(fc.tuple(fc.integer({ min: 36, max: 150 }), fc.integer({ min: 20, max: 200 })), { minLength: 1, maxLength: 4 }),
+        (treads, first, others) => {
+          const boards = [[36, first] as const, ...others];
+          const stock = boards.map(([length, price], at): BlankStock => ({
+            label: `board ${at}`,
+            length: inches(length),
+            width: inches(11.5),
+            thickness: inches(1),
+            price: exact(price),
+            available: Infinity,
+            owned: false,
+          }));
+          const rows = ordered({ ...plain, totalRise: inches(7 * (treads + 1)), risers: treads + 1, width: inches(36) }, stock);
+          // every way to buy: the least that so many treads cost, one board more at a time
+          const least = Array.from({ length: treads + 1 }, () => Infinity);
+          least[0] = 0;
+          for (let count = 1; count <= treads; count += 1) {
+            for (const [length, price] of boards)
+              least[count] = Math.min(least[count]!, price + least[Math.max(0, count - Math.floor((length + 0.125) / 36.125))]!);
+          }
+          const paid = rows.flatMap((row) => ("price" in row ? [row.cost.toNumber()] : [])).reduce((all, each) => all + each, 0);
+          const said = rows.flatMap(({ item, note = "" }) => (item === "saving" ? [Number(/: ([0-9.]+),/.exec(note)![1])] : []));
+          expect(said).toEqual(least[treads]! < paid ? [least[treads]] : []);
+        },
+      ),
       { seed: 8_140, numRuns: 300 },
     );
   });
@@ -242,12 +349,21 @@ describe("what an order comes to", () => {
   test("a stair in mm is told in mm", () => {
     const blanks = blanksOf({ ...plain, totalRise: lengthOf(1500, "mm"), risers: 8, width: lengthOf(900, "mm") });
     if (typeof blanks === "string") throw new Error(blanks);
-    const board = (length: number, price: number): BlankStock => ({ length: lengthOf(length, "mm"), width: lengthOf(290, "mm"), thickness: inches(1), price: exact(price), available: Infinity, owned: false });
+    const board = (length: number, price: number): BlankStock => ({
+      length: lengthOf(length, "mm"),
+      width: lengthOf(290, "mm"),
+      thickness: inches(1),
+      price: exact(price),
+      available: Infinity,
+      owned: false,
+    });
     const rows = blankOrder(blanks, [board(950, 50), board(3050, 140)], "mm");
     if (isProblem(rows)) throw new Error(rows.problem);
     // By hand: 3 x 900 and two cuts of 3.175, taken as 3.2, are 2706.4 of 3050; 2 x 140 + 50 = 330 against 7 x 50.
     expect(rows.find(({ item }) => item === "saving")).toMatchObject({
-      note: "7 x tread from 2 of the board of 3050 mm and 1 of the board of 950 mm: 330.00, 20.00 less, the least there is; CUTS plans them; a cut takes 3.175 mm (1/8 in)",
+      note:
+        "7 x tread from 2 of the board of 3050 mm and 1 of the board of 950 mm: 330.00, 20.00 less, the least there is; CUTS plans " +
+        "them; a cut takes 3.175 mm (1/8 in)",
     });
   });
 
@@ -262,7 +378,8 @@ describe("what an order comes to", () => {
     expect(savings({ ...long(20), width: inches(11) })).toEqual([]);
     // By hand: two and a cut are 73 5/8, exactly the board; a 64th less holds one.
     expect(savings(long(20, 73.625))).toHaveLength(1);
-    // By hand: one of 73 39/64 covers a tread at 60.00, dearer than the 52.00 of oak 42, and saves nothing; at 20.00 it does: 13 x 20 = 260.
+    // By hand: one of 73 39/64 covers a tread at 60.00, dearer than the 52.00 of oak 42, and saves nothing; at 20.00 it does: 13 x 20 =
+    // 260.
     expect(savings(long(60, 73.609375))).toEqual([]);
     expect(savings(long(20, 73.609375))).toEqual([expect.stringContaining("13 of oak 10 ft: 260.00, 416.00 less")]);
   });

@@ -22,16 +22,29 @@ test("same finish on both floors leaves the total as measured: US Navy Builder 3
 });
 
 test("a rise that is not known stays so and the others answer", () => {
-  expect(finishedRises([inches(7), undefined, inches(7)], inches(1), inches(0), inches(0)).map((rise) => rise && measure(rise, "in"))).toEqual([8, undefined, 6]);
+  expect(
+    finishedRises([inches(7), undefined, inches(7)], inches(1), inches(0), inches(0)).map((rise) => rise && measure(rise, "in")),
+  ).toEqual([8, undefined, 6]);
 });
 
 test("the finished rises add up to the rough ones and the difference of the floors", () => {
   const sixteenths = fc.integer({ min: 96, max: 140 });
   fc.assert(
-    fc.property(fc.array(sixteenths, { minLength: 1, maxLength: 20 }), fc.integer({ min: 0, max: 24 }), fc.integer({ min: 0, max: 24 }), fc.integer({ min: 8, max: 24 }), (rough, lower, upper, tread) => {
-      const rises = finished(rough.map((rise) => rise / 16), tread / 16, lower / 16, upper / 16);
-      const sum = rises.reduce<number>((total, rise) => total + (rise ?? 0), 0);
-      expect(sum * 16).toBe(rough.reduce((total, rise) => total + rise, 0) + upper - lower);
-    }),
+    fc.property(
+      fc.array(sixteenths, { minLength: 1, maxLength: 20 }),
+      fc.integer({ min: 0, max: 24 }),
+      fc.integer({ min: 0, max: 24 }),
+      fc.integer({ min: 8, max: 24 }),
+      (rough, lower, upper, tread) => {
+        const rises = finished(
+          rough.map((rise) => rise / 16),
+          tread / 16,
+          lower / 16,
+          upper / 16,
+        );
+        const sum = rises.reduce<number>((total, rise) => total + (rise ?? 0), 0);
+        expect(sum * 16).toBe(rough.reduce((total, rise) => total + rise, 0) + upper - lower);
+      },
+    ),
   );
 });

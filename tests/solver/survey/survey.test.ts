@@ -15,20 +15,26 @@ describe("equal rises by packing", () => {
 
   test("with the packing in, every finished rise is the same", () => {
     fc.assert(
-      fc.property(rises, fc.integer({ min: 12, max: 20 }), fc.integer({ min: 0, max: 12 }), fc.integer({ min: 0, max: 12 }), (rough, tread, lower, upper) => {
-        const { steps, unitRise } = equalized(rough, tread, lower, upper);
-        // Finished levels, built up from the rough floor: sub-tread, its packing, its tread; then the upper floor.
-        let level = 0;
-        const levels = rough.map((rise, index) => {
-          level += rise / 16;
-          const packed = steps[index]?.packing;
-          return packed === undefined ? level + upper / 16 : level + measure(packed, "in") + tread / 16;
-        });
-        const floor = lower / 16;
-        for (const [index, finished] of levels.entries()) {
-          expect(finished - (index === 0 ? floor : (levels[index - 1] ?? 0))).toBeCloseTo(measure(unitRise, "in"), 9);
-        }
-      }),
+      fc.property(
+        rises,
+        fc.integer({ min: 12, max: 20 }),
+        fc.integer({ min: 0, max: 12 }),
+        fc.integer({ min: 0, max: 12 }),
+        (rough, tread, lower, upper) => {
+          const { steps, unitRise } = equalized(rough, tread, lower, upper);
+          // Finished levels, built up from the rough floor: sub-tread, its packing, its tread; then the upper floor.
+          let level = 0;
+          const levels = rough.map((rise, index) => {
+            level += rise / 16;
+            const packed = steps[index]?.packing;
+            return packed === undefined ? level + upper / 16 : level + measure(packed, "in") + tread / 16;
+          });
+          const floor = lower / 16;
+          for (const [index, finished] of levels.entries()) {
+            expect(finished - (index === 0 ? floor : (levels[index - 1] ?? 0))).toBeCloseTo(measure(unitRise, "in"), 9);
+          }
+        },
+      ),
     );
   });
 
@@ -90,7 +96,11 @@ describe("packing", () => {
     const readings = fc.array(fc.integer({ min: 0, max: 32 }), { minLength: 2, maxLength: 7 });
     fc.assert(
       fc.property(readings, fc.constantFrom("gap", "height"), fc.integer({ min: 0, max: 4 }), (read, kind, setback) => {
-        const under = packing(read.map((value) => inches(value / 16)), kind as "gap" | "height", inches(setback / 16)).map((value) => measure(value, "in") * 16);
+        const under = packing(
+          read.map((value) => inches(value / 16)),
+          kind as "gap" | "height",
+          inches(setback / 16),
+        ).map((value) => measure(value, "in") * 16);
         const tops = read.map((value, index) => (kind === "gap" ? -value : value) + (under[index] ?? 0));
         const line = tops[0] ?? 0;
         for (const [index, top] of tops.entries()) expect(top).toBe(index === 0 || index === read.length - 1 ? line : line - setback);

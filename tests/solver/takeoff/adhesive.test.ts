@@ -49,10 +49,13 @@ test("a bead worked out to empty whole cartridges takes no cartridge more", () =
 test("the rounding up is right where float arithmetic says so plainly", () => {
   fc.assert(
     fc.property(
-      fc.integer({ min: 1, max: 20000 }), fc.integer({ min: 1, max: 16 }), fc.integer({ min: 10, max: 900 }), fc.integer({ min: 0, max: 100 }),
+      fc.integer({ min: 1, max: 20000 }),
+      fc.integer({ min: 1, max: 16 }),
+      fc.integer({ min: 10, max: 900 }),
+      fc.integer({ min: 0, max: 100 }),
       (inches, sixteenths, millilitres, percent) => {
         const diameter = sixteenths / 16;
-        const needed = ((Math.PI * diameter * diameter * inches * (1 + percent / 100)) / 4) * 16.387064 / millilitres;
+        const needed = (((Math.PI * diameter * diameter * inches * (1 + percent / 100)) / 4) * 16.387064) / millilitres;
         fc.pre(Math.abs(needed - Math.round(needed)) > 1e-6);
         expect(cartridges(inches, diameter, `${millilitres} ml`, percent / 100)).toBe(Math.ceil(needed));
       },
@@ -62,10 +65,15 @@ test("the rounding up is right where float arithmetic says so plainly", () => {
 
 test("more waste never takes fewer cartridges", () => {
   fc.assert(
-    fc.property(fc.integer({ min: 1, max: 20000 }), fc.integer({ min: 0, max: 100 }), fc.integer({ min: 0, max: 100 }), (inches, one, other) => {
-      const [less, more] = [Math.min(one, other) / 100, Math.max(one, other) / 100];
-      expect(cartridges(inches, 0.25, "10.1", more)).toBeGreaterThanOrEqual(cartridges(inches, 0.25, "10.1", less));
-    }),
+    fc.property(
+      fc.integer({ min: 1, max: 20000 }),
+      fc.integer({ min: 0, max: 100 }),
+      fc.integer({ min: 0, max: 100 }),
+      (inches, one, other) => {
+        const [less, more] = [Math.min(one, other) / 100, Math.max(one, other) / 100];
+        expect(cartridges(inches, 0.25, "10.1", more)).toBeGreaterThanOrEqual(cartridges(inches, 0.25, "10.1", less));
+      },
+    ),
   );
 });
 
@@ -82,7 +90,8 @@ test("two stairs never take more cartridges opened together than apart", () => {
 
 describe("in a sheet", () => {
   test("a column of lengths gives a column of cartridges, and an empty cell stays empty", () => {
-    // by hand, each 1/4 in bead with 10 % waste from 10.1 fl oz, 371.33 in a cartridge: 100 x 1.1 / 371.33 = 0.30; 371 x 1.1 = 1.10; 1,000 x 1.1 = 2.96
+    // by hand, each 1/4 in bead with 10 % waste from 10.1 fl oz, 371.33 in a cartridge: 100 x 1.1 / 371.33 = 0.30; 371 x 1.1 = 1.10; 1,000
+    // x 1.1 = 2.96
     expect(call(ADHESIVE, [[[100], [""], [371], [1000]], 0.25, 10.1])).toEqual([[1], [""], [2], [3]]);
   });
 

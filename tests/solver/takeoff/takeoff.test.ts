@@ -18,7 +18,8 @@ const rowsOf = (found: unknown): Rows => {
 
 const takeoffOf = (stair: Rows, allowances?: Rows): Rows => rowsOf(call(TAKEOFF, allowances === undefined ? [stair] : [stair, allowances]));
 
-const quantities = (rows: Rows): Readonly<Record<string, unknown>> => Object.fromEntries(rows.slice(1).map(([item, quantity]) => [String(item), quantity]));
+const quantities = (rows: Rows): Readonly<Record<string, unknown>> =>
+  Object.fromEntries(rows.slice(1).map(([item, quantity]) => [String(item), quantity]));
 
 const without = (label: string): Rows => STAIR.filter(([name]) => name !== label);
 
@@ -97,7 +98,8 @@ test("a tread level with the upper floor is one more tread and no landing nosing
 });
 
 test("screws are held against the riser they go through", () => {
-  const how = (thickness: number): string => String(takeoffOf([...STAIR, ["riser thickness", thickness]]).find(([item]) => item === "screws")?.[3]);
+  const how = (thickness: number): string =>
+    String(takeoffOf([...STAIR, ["riser thickness", thickness]]).find(([item]) => item === "screws")?.[3]);
   // By hand: 2 - 3/4 = 1 1/4; 2 - 1 1/8 = 7/8, less than an inch.
   expect(how(0.75)).toContain("2 in screws leave 1.25 in in the tread");
   expect(how(1.125)).toContain("leave only 0.88 in in the tread: use longer ones");
@@ -105,7 +107,15 @@ test("screws are held against the riser they go through", () => {
 
 /** An invented stair in millimetres: 15 risers of 183 1/3, 14 treads of 250, three stringers, one open end. */
 const METRIC: Rows = [
-  ["unit", "mm"], ["total rise", 2750], ["risers", 15], ["run", 250], ["nosing", 25], ["riser thickness", 18], ["width", 920], ["open end", "right"], ["run past", 6],
+  ["unit", "mm"],
+  ["total rise", 2750],
+  ["risers", 15],
+  ["run", 250],
+  ["nosing", 25],
+  ["riser thickness", 18],
+  ["width", 920],
+  ["open end", "right"],
+  ["run past", 6],
 ];
 
 test("a stair in millimetres is counted in metres, each sentence in millimetres", () => {
@@ -156,14 +166,23 @@ test("one stair in inches and in millimetres takes the same", () => {
   const [inches, millimetres] = [quantities(takeoffOf(STAIR)), quantities(takeoffOf([["unit", "mm"], ...scaled]))];
   expect(Object.keys(millimetres)).toEqual(Object.keys(inches));
   const PER: Readonly<Record<string, number>> = { cove: 0.3048, "adhesive bead": 0.3048, "finish area": 0.09290304 };
-  for (const [item, quantity] of Object.entries(inches)) expect([item, millimetres[item]]).toEqual([item, expect.closeTo(Number(quantity) * (PER[item] ?? 1), 9)]);
+  for (const [item, quantity] of Object.entries(inches))
+    expect([item, millimetres[item]]).toEqual([item, expect.closeTo(Number(quantity) * (PER[item] ?? 1), 9)]);
 });
 
 // By hand: two thirds of 0.164 is 0.1093, 90 % of it 0.0984 (Wood Handbook, chapter 8).
 test("pilot holes go with the screws, in the stair's unit", () => {
   const note = (stair: Rows): unknown => takeoffOf(stair).find(([item]) => item === "screws")?.[4];
   expect(note(STAIR)).toBe("pilot holes for a no. 8: 0.164 in through the riser, 0.0984 in in a hardwood tread; test in scrap");
-  expect(note([["unit", "mm"], ["total rise", 2695.575], ["risers", 14], ["run", 254], ["width", 933.45]])).toContain("4.17 mm through the riser, 2.5 mm in");
+  expect(
+    note([
+      ["unit", "mm"],
+      ["total rise", 2695.575],
+      ["risers", 14],
+      ["run", 254],
+      ["width", 933.45],
+    ]),
+  ).toContain("4.17 mm through the riser, 2.5 mm in");
 });
 
 test("allowances add their share and pieces round up, feet do not", () => {
@@ -174,8 +193,19 @@ test("allowances add their share and pieces round up, feet do not", () => {
 // By hand: 10 is a thousand percent, 10 % and 20 % of one item cannot both be meant.
 test.each([
   ["10 for 10 %", [["screws", 10]], "allowance in row 2 (screws): 10 is 1000 %, write 10% or 0.1"],
-  ["more than the item itself", [["screws", 1.5]], 'allowance in row 2 (screws): 1.5 is 150 %, more than the whole; write "150%" if it is meant, else a share under 1'],
-  ["two that differ", [["screws", 0.1], ["Screws", 0.2]], "allowances, screws: has two allowances, 0.1 and 0.2; keep one"],
+  [
+    "more than the item itself",
+    [["screws", 1.5]],
+    'allowance in row 2 (screws): 1.5 is 150 %, more than the whole; write "150%" if it is meant, else a share under 1',
+  ],
+  [
+    "two that differ",
+    [
+      ["screws", 0.1],
+      ["Screws", 0.2],
+    ],
+    "allowances, screws: has two allowances, 0.1 and 0.2; keep one",
+  ],
   ["an item that is not counted", [["screwz", 0.1]], 'allowances, item: "screwz" is not a takeoff item; nearest is "screws"'],
   ["less than nothing", [["screws", -0.1]], "allowance in row 2 (screws): must be 0 or more, got -0.1"],
 ] as const)("an allowance of %s is refused by name", (_, rows, says) => {
@@ -192,17 +222,38 @@ test("without a width only what needs it is refused, in its row", () => {
 test("takeoff, hours, extend and bid feed one another as they stand", () => {
   const counted = takeoffOf(STAIR);
   // An invented shop: only what takes time by itself has a rate; what is included elsewhere says 0.
-  const RATED: Readonly<Record<string, number>> = { "tread with one return": 0.5, riser: 0.25, "mitred return": 0.25, notch: 0.125, "run past riser": 0.125, "scribed end": 0.25 };
+  const RATED: Readonly<Record<string, number>> = {
+    "tread with one return": 0.5,
+    riser: 0.25,
+    "mitred return": 0.25,
+    notch: 0.125,
+    "run past riser": 0.125,
+    "scribed end": 0.25,
+  };
   const rates = [["item", "hours"], ...Object.keys(BY_HAND).map((item) => [item, RATED[item] ?? 0])];
   const hours = rowsOf(call(HOURS, [counted, rates]));
   // By hand: 6.5 + 3.5 + 3.25 + 1.75 + 1.625 + 3.25 = 19.875 hours.
   expect(hours.slice(1).reduce((sum, [, quantity]) => sum + Number(quantity), 0)).toBe(19.875);
-  const goods = [["item", "price", "unit"], ...Object.keys(BY_HAND).map((item) => [item, item === "cove" ? 1.5 : 0, ""]), ["labour", 60, "hour"]];
+  const goods = [
+    ["item", "price", "unit"],
+    ...Object.keys(BY_HAND).map((item) => [item, item === "cove" ? 1.5 : 0, ""]),
+    ["labour", 60, "hour"],
+  ];
   const labour = rowsOf(call(EXTEND, [hours, [["item", "price", "unit"], ["labour", 60, "hour"]]]));
   const material = rowsOf(call(EXTEND, [counted, goods]));
   const bid = rowsOf(call(BID, [[...labour, ...material.slice(1)], 0.1, 0.2]));
   // By hand, row by row to the cent: 19.875 x 60 + 52 x 1.50 = 1,270.50; 127.05; 279.51; 1,677.06.
-  expect(bid.slice(1).map(([label, amount]) => [label, amount]).slice(0, 4)).toEqual([["direct", 1270.5], ["overhead", 127.05], ["profit", 279.51], ["price", 1677.06]]);
+  expect(
+    bid
+      .slice(1)
+      .map(([label, amount]) => [label, amount])
+      .slice(0, 4),
+  ).toEqual([
+    ["direct", 1270.5],
+    ["overhead", 127.05],
+    ["profit", 279.51],
+    ["price", 1677.06],
+  ]);
 });
 
 test("work without a rate is named in its row and the rest is reckoned", () => {
@@ -220,7 +271,20 @@ test("a row of the takeoff that has no count keeps its error in HOURS, and the o
 });
 
 test("a rate that cannot be read is the error of its item alone", () => {
-  const rows = rowsOf(call(HOURS, [[["item", "quantity"], ["notch", 14], ["riser", 14]], [["item", "hours"], ["notch", "slow"], ["riser", 0.5]]]));
+  const rows = rowsOf(
+    call(HOURS, [
+      [
+        ["item", "quantity"],
+        ["notch", 14],
+        ["riser", 14],
+      ],
+      [
+        ["item", "hours"],
+        ["notch", "slow"],
+        ["riser", 0.5],
+      ],
+    ]),
+  );
   expect(rows[1]?.[1]).toMatchObject({ failed: "#VALUE!", says: 'hours in row 2 (notch): must be a number, got "slow"' });
   expect(rows[2]).toEqual(["riser", 7, "hour", 0.5, ""]);
 });
@@ -231,7 +295,21 @@ test("one item at two rates is refused in its row", () => {
 });
 
 test("tread 5/4 lends its hours to no tread 54, and both are named", () => {
-  const rows = rowsOf(call(HOURS, [[["item", "quantity"], ["tread 54", 2], ["tread 5/4", 4]], [["item", "hours"], ["tread 5/4", 0.5], ["tread 54", 2]], false]));
+  const rows = rowsOf(
+    call(HOURS, [
+      [
+        ["item", "quantity"],
+        ["tread 54", 2],
+        ["tread 5/4", 4],
+      ],
+      [
+        ["item", "hours"],
+        ["tread 5/4", 0.5],
+        ["tread 54", 2],
+      ],
+      false,
+    ]),
+  );
   expect(rows).toEqual([
     ["tread 54", 4, "hour", 2, 'like "tread 5/4" in row 3: same goods?'],
     ["tread 5/4", 2, "hour", 0.5, 'like "tread 54" in row 2: same goods?'],
@@ -242,7 +320,21 @@ test("tread 5/4 lends its hours to no tread 54, and both are named", () => {
 
 test("a rate for another unit of length is converted, and items of a takeoff match in either spelling", () => {
   // By hand: 13 ft are 3.9624 m, at 0.1 hours a metre 0.39624; 12 x 0.25.
-  const rows = rowsOf(call(HOURS, [[["item", "quantity", "unit"], ["cove", 13, "ft"], ["mitered returns", 12, "each"]], [["item", "hours", "unit"], ["cove", 0.1, "m"], ["mitred return", 0.25, ""]], false]));
+  const rows = rowsOf(
+    call(HOURS, [
+      [
+        ["item", "quantity", "unit"],
+        ["cove", 13, "ft"],
+        ["mitered returns", 12, "each"],
+      ],
+      [
+        ["item", "hours", "unit"],
+        ["cove", 0.1, "m"],
+        ["mitred return", 0.25, ""],
+      ],
+      false,
+    ]),
+  );
   expect(rows).toEqual([["cove", 0.39624, "hour", 0.03048, ""], ["mitered returns", 3, "hour", 0.25, ""]]);
 });
 

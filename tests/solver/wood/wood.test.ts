@@ -80,8 +80,17 @@ describe("movement", () => {
 
   test("Table 13-5, radial and tangential, values seen in the table", () => {
     const SEEN: readonly (readonly [string, number, number])[] = [
-      ["white oak", 0.0018, 0.00365], ["red oak", 0.00158, 0.00369], ["hard maple", 0.00165, 0.00353], ["red maple", 0.00137, 0.00289], ["walnut", 0.0019, 0.00274],
-      ["cherry", 0.00126, 0.00248], ["ash", 0.00169, 0.00274], ["yellow birch", 0.00256, 0.00338], ["beech", 0.0019, 0.00431], ["chestnut", 0.00116, 0.00234], ["aspen", 0.00119, 0.00234],
+      ["white oak", 0.0018, 0.00365],
+      ["red oak", 0.00158, 0.00369],
+      ["hard maple", 0.00165, 0.00353],
+      ["red maple", 0.00137, 0.00289],
+      ["walnut", 0.0019, 0.00274],
+      ["cherry", 0.00126, 0.00248],
+      ["ash", 0.00169, 0.00274],
+      ["yellow birch", 0.00256, 0.00338],
+      ["beech", 0.0019, 0.00431],
+      ["chestnut", 0.00116, 0.00234],
+      ["aspen", 0.00119, 0.00234],
     ];
     for (const [species, radial, tangential] of SEEN) {
       expect(moved(1, species, 8, 9, "quarter")).toBeCloseTo(radial, 12);
@@ -97,12 +106,21 @@ describe("movement", () => {
 });
 
 describe("woods by name", () => {
-  test.each([["Oak, White", "white oak"], ["walnut", "black walnut"], ["sugar maple", "hard maple"], ["MAPLE (hard)", "hard maple"], ["poplar", "yellow poplar"]])("%s is %s", (name, species) => {
+  test.each([
+    ["Oak, White", "white oak"],
+    ["walnut", "black walnut"],
+    ["sugar maple", "hard maple"],
+    ["MAPLE (hard)", "hard maple"],
+    ["poplar", "yellow poplar"],
+  ])("%s is %s", (name, species) => {
     expect(speciesNamed(name)).toMatchObject({ name: species });
   });
 
   test("a name that fits several, or none, says which there are", () => {
-    expect(speciesNamed("oak")).toMatchObject({ problem: "species-ambiguous", details: { choices: "white oak, red oak, live oak, overcup oak" } });
+    expect(speciesNamed("oak")).toMatchObject({
+      problem: "species-ambiguous",
+      details: { choices: "white oak, red oak, live oak, overcup oak" },
+    });
     // White pine may be the eastern one, fir Douglas fir: neither is taken for the only one at hand.
     expect(speciesNamed("white pine")).toMatchObject({ problem: "species-ambiguous", details: { choices: "western white pine" } });
     expect(speciesNamed("fir")).toMatchObject({ problem: "species-ambiguous", details: { choices: "white fir" } });
@@ -113,17 +131,40 @@ describe("woods by name", () => {
 });
 
 /**
- * Wood Handbook, FPL-GTR-190, Table 5-3a (metric), 12 % rows, from a transcription of chapter 5: modulus of rupture in kPa, of elasticity in
+ * Wood Handbook, FPL-GTR-190, Table 5-3a (metric), 12 % rows, from a transcription of chapter 5: modulus of rupture in kPa, of elasticity
+ * in
  * MPa, shear along the grain in kPa. The psi of this project is another print of the same averages.
  */
 const TABLE_5_3A: readonly (readonly [string, number, number, number])[] = [
-  ["white oak", 105000, 12300, 13800], ["northern red oak", 99000, 12500, 12300], ["sugar maple", 109000, 12600, 16100], ["red maple", 92000, 11300, 12800],
-  ["black walnut", 101000, 11600, 9400], ["black cherry", 85000, 10300, 11700], ["white ash", 103000, 12000, 13200], ["pecan hickory", 94000, 11900, 14300],
-  ["mockernut hickory", 132000, 15300, 12000], ["shagbark hickory", 139000, 14900, 16800], ["pignut hickory", 139000, 15600, 14800], ["yellow birch", 114000, 13900, 13000],
-  ["American beech", 103000, 11900, 13900], ["red alder", 68000, 9500, 7400], ["yellow poplar", 70000, 10900, 8200], ["live oak", 127000, 13700, 18300],
-  ["overcup oak", 87000, 9800, 13800], ["American chestnut", 59000, 8500, 7400], ["sweetgum", 86000, 11300, 11000], ["American basswood", 60000, 10100, 6800],
-  ["quaking aspen", 58000, 8100, 5900], ["longleaf pine", 100000, 13700, 10400], ["loblolly pine", 88000, 12300, 9600], ["shortleaf pine", 90000, 12100, 9600],
-  ["slash pine", 112000, 13700, 11600], ["pond pine", 80000, 12100, 9500], ["ponderosa pine", 65000, 8900, 7800], ["western white pine", 67000, 10100, 7200], ["white fir", 68000, 10300, 7600],
+  ["white oak", 105000, 12300, 13800],
+  ["northern red oak", 99000, 12500, 12300],
+  ["sugar maple", 109000, 12600, 16100],
+  ["red maple", 92000, 11300, 12800],
+  ["black walnut", 101000, 11600, 9400],
+  ["black cherry", 85000, 10300, 11700],
+  ["white ash", 103000, 12000, 13200],
+  ["pecan hickory", 94000, 11900, 14300],
+  ["mockernut hickory", 132000, 15300, 12000],
+  ["shagbark hickory", 139000, 14900, 16800],
+  ["pignut hickory", 139000, 15600, 14800],
+  ["yellow birch", 114000, 13900, 13000],
+  ["American beech", 103000, 11900, 13900],
+  ["red alder", 68000, 9500, 7400],
+  ["yellow poplar", 70000, 10900, 8200],
+  ["live oak", 127000, 13700, 18300],
+  ["overcup oak", 87000, 9800, 13800],
+  ["American chestnut", 59000, 8500, 7400],
+  ["sweetgum", 86000, 11300, 11000],
+  ["American basswood", 60000, 10100, 6800],
+  ["quaking aspen", 58000, 8100, 5900],
+  ["longleaf pine", 100000, 13700, 10400],
+  ["loblolly pine", 88000, 12300, 9600],
+  ["shortleaf pine", 90000, 12100, 9600],
+  ["slash pine", 112000, 13700, 11600],
+  ["pond pine", 80000, 12100, 9500],
+  ["ponderosa pine", 65000, 8900, 7800],
+  ["western white pine", 67000, 10100, 7200],
+  ["white fir", 68000, 10300, 7600],
 ];
 
 /** By definition of the pound and the inch. */
@@ -185,7 +226,9 @@ describe("a tread under load", () => {
   test("Hatfield, American House-Carpenter, arts. 124 and 125: broken at 18 times the load of an inch square over a foot", () => {
     // Four times the safe load breaks it. Art. 125 says 10 ft and reckons with 15.
     expect(treadLoad({ ...beam, span: 120, depth: 3, thickness: 8, load: 4 * 2400, uniform: 0 }).bendingStress).toBeCloseTo(18 * 500, 6);
-    expect(treadLoad({ ...beam, span: 180, depth: 5, thickness: 9.909, load: 4 * 4500, uniform: 0 }).bendingStress / (18 * 550)).toBeCloseTo(1, 3);
+    expect(
+      treadLoad({ ...beam, span: 180, depth: 5, thickness: 9.909, load: 4 * 4500, uniform: 0 }).bendingStress / (18 * 550),
+    ).toBeCloseTo(1, 3);
   });
 
   test("Tredgold, Elementary Principles of Carpentry, Rules V and VI: a fortieth of an inch a foot", () => {
@@ -205,7 +248,10 @@ describe("a tread under load", () => {
   });
 
   test("textbook companion 3862, example 10.1: 120 by 180 mm over 3 m at 10 MPa carries 5.76 kN a metre", () => {
-    expect(treadLoad({ span: 3000, depth: 120, thickness: 180, load: 0, uniform: 5.76, elasticity: 12000 }).bendingStress).toBeCloseTo(10, 9);
+    expect(treadLoad({ span: 3000, depth: 120, thickness: 180, load: 0, uniform: 5.76, elasticity: 12000 }).bendingStress).toBeCloseTo(
+      10,
+      9,
+    );
   });
 
   test("Berg, Safe Building: 3 by 10 over 9 ft at 750 psi carries 2,778 lb spread and 1,389 at mid-span", () => {
@@ -216,11 +262,17 @@ describe("a tread under load", () => {
 
   test("Berg, Safe Building: 1,000 lb over 192 in, E 800,000, I 333; its own numbers give 0.5535, not the 0.548 printed", () => {
     // Of width b and height 10, I = b 10³ / 12 = 333 for b = 3.996.
-    expect(treadLoad({ span: 192, depth: 3.996, thickness: 10, load: 1000, uniform: 0, elasticity: 8e5 }).deflection).toBeCloseTo(0.5535, 3);
+    expect(treadLoad({ span: 192, depth: 3.996, thickness: 10, load: 1000, uniform: 0, elasticity: 8e5 }).deflection).toBeCloseTo(
+      0.5535,
+      3,
+    );
   });
 
   test("mechanics reviewer, problem 511: 2 by 4 under 80 lb a foot reaches 3,000 psi at 11.547 ft", () => {
-    expect(treadLoad({ span: 11.547 * 12, depth: 2, thickness: 4, load: 0, uniform: 80 / 12, elasticity: 1e6 }).bendingStress).toBeCloseTo(3000, 0);
+    expect(treadLoad({ span: 11.547 * 12, depth: 2, thickness: 4, load: 0, uniform: 80 / 12, elasticity: 1e6 }).bendingStress).toBeCloseTo(
+      3000,
+      0,
+    );
   });
 
   test("Record, Mechanical Properties of Wood (1914): three times the thickness bends a 27th, three times the span 27 times", () => {
@@ -240,7 +292,12 @@ describe("what TREADLOAD tells", () => {
   test("stress beside the average of its kind, the load's source, and the caution last", () => {
     const found = told(36, 11.25, 1, "white oak");
     // By hand: 300 x 36 / 4 / (11.25 / 6) = 1,440; 3 x 150 / 22.5 = 20; Wood Handbook: 15,200 and 2,000 psi.
-    expect(found).toMatchObject({ "bending stress": 1440, "clear-wood average in bending": 15200, "shear stress": 20, "clear-wood average in shear": 2000 });
+    expect(found).toMatchObject({
+      "bending stress": 1440,
+      "clear-wood average in bending": 15200,
+      "shear stress": 20,
+      "clear-wood average in shear": 2000,
+    });
     expect(found["source of the load"]).toContain("IRC Table R301.5, note c");
     expect(Object.keys(found).pop()).toBe("caution");
     expect(told(36, 11.25, 1, "white oak", 250)["source of the load"]).toBe("as given");

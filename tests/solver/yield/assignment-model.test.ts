@@ -19,7 +19,11 @@ describe("the assignment model", () => {
   test("finds what laying out every plan of a tiny job finds", async () => {
     for (const job of tinyJobs(7_001, 80)) {
       const best = everyPlan(job);
-      expect({ job, ...(await assignmentAnswer(cuttingJob(job), SECONDS)) }).toEqual({ job, cost: best?.cents ?? Infinity, isProven: true });
+      expect({ job, ...(await assignmentAnswer(cuttingJob(job), SECONDS)) }).toEqual({
+        job,
+        cost: best?.cents ?? Infinity,
+        isProven: true,
+      });
     }
   }, 60_000);
 

@@ -25,9 +25,20 @@ export const assignmentModel = (job: WholeJob): WholeModel => {
     ...stock.map(({ holds, cents }, row): Column => ({
       cost: cents,
       most: holds > 0 ? 1 : 0,
-      entries: [[roomRow(stick), -holds], [oneRow(stick), 1], [availableRow(row), 1]],
+      entries: [
+        [roomRow(stick), -holds],
+        [oneRow(stick), 1],
+        [availableRow(row), 1],
+      ],
     })),
-    ...pieces.map(({ width, wanted }, kind): Column => ({ cost: 0, most: wanted, entries: [[wantedRow(kind), 1], [roomRow(stick), width]] })),
+    ...pieces.map(({ width, wanted }, kind): Column => ({
+      cost: 0,
+      most: wanted,
+      entries: [
+        [wantedRow(kind), 1],
+        [roomRow(stick), width],
+      ],
+    })),
   ]);
   return { columns, rows };
 };

@@ -36,7 +36,8 @@ describe("published board measure, printed answers", () => {
     expect(feetOf(thickness, width, length, over).toNumber()).toBeCloseTo(thirds, 12);
   });
 
-  // Inputs and rule seen in the source, answers worked by hand: 2 x 10 x 72 / 144 = 10; ten of them 100; 2 x 10 x 18 / 144 = 2 1/2; 2 x 4 x 168 / 144 = 9 1/3; 960 / 144 = 6 2/3.
+  // Inputs and rule seen in the source, answers worked by hand: 2 x 10 x 72 / 144 = 10; ten of them 100; 2 x 10 x 18 / 144 = 2 1/2; 2 x 4 x
+  // 168 / 144 = 9 1/3; 960 / 144 = 6 2/3.
   test.each<[string, number, number, number, number, number]>([
     ["US Army EN5155, sample problem 1, board foot computation", 2, 10, 72, 1, 10],
     [ARMY, 2, 10, 72, 10, 100],

@@ -12,14 +12,18 @@ const isTaken = (job: CuttingJob, stock: number, piece: number): boolean =>
     return asked === undefined || (given !== undefined && whole(given) >= whole(asked));
   });
 
-/** The least cost in units of money that a proof proves, by one table over the longest stick for each of its branches; no linear program. */
+/**
+ * The least cost in units of money that a proof proves, by one table over the longest stick for each of its branches; no linear program.
+ */
 const provenUnits = (job: CuttingJob, { pieceRows, stockRows, unit, steps, proof }: GroupProof): bigint => {
   const mark = MARK[job.unit];
   const kerf = up(whole(job.kerf), mark);
   const width = pieceRows.map(([row]) => Number((up(whole(job.pieces[row!]!.length), mark) + kerf) / mark));
   const wanted = pieceRows.map((rows) => rows.reduce((sum, row) => sum + job.pieces[row]!.quantity, 0));
   const pieces = wanted.reduce((sum, count) => sum + count, 0);
-  const holds = stockRows.map(([row]) => Number((down(whole(job.stock[row!]!.length), mark) - 2n * up(whole(job.trim), mark) + kerf) / mark));
+  const holds = stockRows.map(([row]) =>
+    Number((down(whole(job.stock[row!]!.length), mark) - 2n * up(whole(job.trim), mark) + kerf) / mark),
+  );
   const price = stockRows.map(([row]) => whole(job.stock[row!]!.price) / whole(unit));
   const most = stockRows.map((rows) => Math.min(pieces, rows.reduce((sum, row) => sum + job.stock[row]!.available, 0)));
   const takes = stockRows.map(([row]) => pieceRows.map(([piece]) => isTaken(job, row!, piece!)));
@@ -69,27 +73,37 @@ export const unproven = (job: CuttingJob, plan: CuttingPlan): string[] => {
     const lengths = (rows: readonly number[], table: readonly { length: { toFixed: () => string } }[], round: typeof up): number =>
       new Set(rows.map((row) => round(whole(table[row]!.length), mark))).size;
     const rows = { pieces: grade.pieceRows.flat(), stock: grade.stockRows.flat() };
-    if (rows.pieces.some((row) => sameGrade(job.pieces[row]!.grade) !== grade.grade)) found.push(`${grade.grade}: a piece is of another grade`);
+    if (rows.pieces.some((row) => sameGrade(job.pieces[row]!.grade) !== grade.grade))
+      found.push(`${grade.grade}: a piece is of another grade`);
     if (grade.pieceRows.some((rows) => lengths(rows, job.pieces, up) !== 1)) found.push(`${grade.grade}: pieces of one kind differ`);
-    if (grade.stockRows.some((rows) => lengths(rows, job.stock, down) !== 1 || new Set(rows.map((row) => job.stock[row]!.price?.toFixed() ?? "0")).size !== 1)) {
+    if (
+      grade.stockRows.some(
+        (rows) => lengths(rows, job.stock, down) !== 1 || new Set(rows.map((row) => job.stock[row]!.price?.toFixed() ?? "0")).size !== 1,
+      )
+    ) {
       found.push(`${grade.grade}: sticks of one kind differ`);
     }
     // pieces of one kind go on the same sticks, and no stick that could take a piece is left out of its proof
     const takers = (piece: number): string => job.stock.map((_, row) => Number(isTaken(job, row, piece))).join("");
-    if (grade.pieceRows.some((of) => new Set(of.map(takers)).size !== 1)) found.push(`${grade.grade}: pieces of one kind go on different sticks`);
+    if (grade.pieceRows.some((of) => new Set(of.map(takers)).size !== 1))
+      found.push(`${grade.grade}: pieces of one kind go on different sticks`);
     const kinds = grade.pieceRows.map(([piece]) => ({ piece: piece!, length: up(whole(job.pieces[piece!]!.length), mark) }));
     for (const [row, stock] of job.stock.entries()) {
       if (stock.available === 0 || sameGrade(stock.grade) !== grade.grade || rows.stock.includes(row)) continue;
       const usable = down(whole(stock.length), mark) - 2n * up(whole(job.trim), mark);
-      if (kinds.some(({ piece, length }) => length <= usable && isTaken(job, row, piece))) found.push(`${grade.grade}: stock row ${row} is not in the proof`);
+      if (kinds.some(({ piece, length }) => length <= usable && isTaken(job, row, piece)))
+        found.push(`${grade.grade}: stock row ${row} is not in the proof`);
     }
     const claimed = whole(grade.certified);
-    if (provenUnits(job, grade) * whole(grade.unit) < claimed) found.push(`${grade.grade}: the worths do not prove ${grade.certified.toFixed()}`);
+    if (provenUnits(job, grade) * whole(grade.unit) < claimed)
+      found.push(`${grade.grade}: the worths do not prove ${grade.certified.toFixed()}`);
     certified += claimed;
   }
   const inProofs = plan.proofs.flatMap(({ pieceRows }) => pieceRows.flat()).sort((a, b) => a - b);
   if (inProofs.join() !== [...job.pieces.keys()].join()) found.push("not every piece is in a proof once");
-  if (certified < whole(plan.bound) && !plan.proofs.some(({ proof }) => isSearched(proof))) found.push("the bound is above what is certified, and nothing was searched");
-  if (plan.verdict === "best possible (proven)" && certified !== whole(plan.cost)) found.push("called certified, but the worths do not prove the cost");
+  if (certified < whole(plan.bound) && !plan.proofs.some(({ proof }) => isSearched(proof)))
+    found.push("the bound is above what is certified, and nothing was searched");
+  if (plan.verdict === "best possible (proven)" && certified !== whole(plan.cost))
+    found.push("called certified, but the worths do not prove the cost");
   return found;
 };

@@ -58,12 +58,20 @@ describe("what a stick holds", () => {
   test("pieces finer than 1/64 in round up, stock rounds down, and the note says so", () => {
     const plan = checkedPlan({ pieces: [{ length: 10.01, quantity: 2 }], stock: [{ length: 20.03, cents: 100 }] });
     expect(plan.sticksUsed).toBe(2);
-    expect(plan.notes).toEqual(["pieces finer than 1/64 in are planned rounded up to it", "stock finer than 1/64 in is planned rounded down to it"]);
+    expect(plan.notes).toEqual([
+      "pieces finer than 1/64 in are planned rounded up to it",
+      "stock finer than 1/64 in is planned rounded down to it",
+    ]);
   });
 
   // Hand calculation: 100.1 + 100.2 + 3.2 kerf = 203.5 mm.
   test("in millimetres the marks are tenths, and tenths add up without dust", () => {
-    const plan = checkedPlan({ unit: "mm", pieces: [{ length: 100.1 }, { length: 100.2 }], stock: [{ length: 203.5, cents: 1 }], kerf: 3.2 });
+    const plan = checkedPlan({
+      unit: "mm",
+      pieces: [{ length: 100.1 }, { length: 100.2 }],
+      stock: [{ length: 203.5, cents: 1 }],
+      kerf: 3.2,
+    });
     expect(plan.sticksUsed).toBe(1);
     expect(plan.notes).toEqual([]);
   });
@@ -100,12 +108,24 @@ describe("what a plan aims at", () => {
   });
 
   test("all from the rack costs nothing, and nothing is certified as the least", () => {
-    const plan = checkedPlan({ pieces: [{ length: 20, quantity: 2 }], stock: [{ length: 96, cents: 500 }, { length: 48, owned: true, available: 1 }] });
+    const plan = checkedPlan({
+      pieces: [{ length: 20, quantity: 2 }],
+      stock: [
+        { length: 96, cents: 500 },
+        { length: 48, owned: true, available: 1 },
+      ],
+    });
     expect([cents(plan.cost), cents(plan.bound), plan.gap.toNumber(), plan.verdict]).toEqual([0, 0, 0, "best possible (proven)"]);
   });
 
   test("an owned stick with a price counts at that price", () => {
-    const plan = checkedPlan({ pieces: [{ length: 20 }], stock: [{ length: 48, cents: 300 }, { length: 48, cents: 700, owned: true, available: 1 }] });
+    const plan = checkedPlan({
+      pieces: [{ length: 20 }],
+      stock: [
+        { length: 48, cents: 300 },
+        { length: 48, cents: 700, owned: true, available: 1 },
+      ],
+    });
     expect(cents(plan.cost)).toBe(300);
   });
 
@@ -128,35 +148,100 @@ describe("jobs that cannot be", () => {
   const stock = [{ length: 96, cents: 500 }];
   const pieces = [{ length: 20 }];
   test.each<[string, PlainJob, object]>([
-    ["stock to buy at no price", { pieces, stock: [{ length: 96, cents: 0 }] }, { problem: "stock-without-price", stock: "number 1", length: 96 }],
-    ["so many of it, too", { pieces, stock: [{ length: 96, cents: 0, available: 2 }] }, { problem: "stock-without-price", stock: "number 1", length: 96 }],
-    ["owned stock without end", { pieces, stock: [{ length: 96, owned: true }] }, { problem: "owned-without-limit", stock: "number 1", length: 96 }],
-    ["more pieces than one plan takes", { pieces: [{ length: 1, quantity: 5_001 }], stock }, { problem: "too-many-pieces", count: 5_001, most: 5_000 }],
+    [
+      "stock to buy at no price",
+      { pieces, stock: [{ length: 96, cents: 0 }] },
+      { problem: "stock-without-price", stock: "number 1", length: 96 },
+    ],
+    [
+      "so many of it, too",
+      { pieces, stock: [{ length: 96, cents: 0, available: 2 }] },
+      { problem: "stock-without-price", stock: "number 1", length: 96 },
+    ],
+    [
+      "owned stock without end",
+      { pieces, stock: [{ length: 96, owned: true }] },
+      { problem: "owned-without-limit", stock: "number 1", length: 96 },
+    ],
+    [
+      "more pieces than one plan takes",
+      { pieces: [{ length: 1, quantity: 5_001 }], stock },
+      { problem: "too-many-pieces", count: 5_001, most: 5_000 },
+    ],
     // Hand calculation: 96 - 2 x 1 trim = 94 usable.
-    ["a piece longer than any stick's usable length", { pieces: [{ length: 95, label: "string" }], stock, trim: 1 }, { problem: "piece-fits-no-stock", piece: "string", length: 95, grade: "", longest: 94 }],
-    ["a piece that only a stick of which there is none would hold", { pieces: [{ length: 50, label: "skirt" }], stock: [{ length: 48, cents: 500, available: 3 }, { length: 96, cents: 900, available: 0 }] },
-      { problem: "piece-fits-no-available-stock", piece: "skirt", length: 50, grade: "", longest: 48, there: 96 }],
-    ["a piece longer than the longest, of which there is some", { pieces: [{ length: 100, label: "skirt" }], stock: [{ length: 48, cents: 500, available: 0 }, { length: 96, cents: 900, available: 1 }] },
-      { problem: "piece-fits-no-stock", piece: "skirt", length: 100, grade: "", longest: 96 }],
-    ["a grade of which there is none", { pieces: [{ length: 9, label: "cap" }], stock: [{ length: 96, cents: 900, available: 0 }] }, { problem: "no-stock-available", piece: "cap", length: 9, grade: "" }],
-    ["a grade nobody stocks", { pieces: [{ length: 9, label: "cap", grade: "clear" }], stock }, { problem: "no-stock-of-grade", piece: "cap", length: 9, grade: "clear" }],
+    [
+      "a piece longer than any stick's usable length",
+      { pieces: [{ length: 95, label: "string" }], stock, trim: 1 },
+      { problem: "piece-fits-no-stock", piece: "string", length: 95, grade: "", longest: 94 },
+    ],
+    [
+      "a piece that only a stick of which there is none would hold",
+      {
+        pieces: [{ length: 50, label: "skirt" }],
+        stock: [
+          { length: 48, cents: 500, available: 3 },
+          { length: 96, cents: 900, available: 0 },
+        ],
+      },
+      { problem: "piece-fits-no-available-stock", piece: "skirt", length: 50, grade: "", longest: 48, there: 96 },
+    ],
+    [
+      "a piece longer than the longest, of which there is some",
+      {
+        pieces: [{ length: 100, label: "skirt" }],
+        stock: [
+          { length: 48, cents: 500, available: 0 },
+          { length: 96, cents: 900, available: 1 },
+        ],
+      },
+      { problem: "piece-fits-no-stock", piece: "skirt", length: 100, grade: "", longest: 96 },
+    ],
+    [
+      "a grade of which there is none",
+      { pieces: [{ length: 9, label: "cap" }], stock: [{ length: 96, cents: 900, available: 0 }] },
+      { problem: "no-stock-available", piece: "cap", length: 9, grade: "" },
+    ],
+    [
+      "a grade nobody stocks",
+      { pieces: [{ length: 9, label: "cap", grade: "clear" }], stock },
+      { problem: "no-stock-of-grade", piece: "cap", length: 9, grade: "clear" },
+    ],
     // Hand calculation: two sticks hold one 60 each; the third 60 has none.
-    ["more than the limited stock holds", { pieces: [{ length: 60, quantity: 3, label: "tread" }], stock: [{ length: 96, cents: 500, available: 2 }] }, { problem: "stock-runs-out", piece: "tread", length: 60, grade: "", longest: 96 }],
+    [
+      "more than the limited stock holds",
+      { pieces: [{ length: 60, quantity: 3, label: "tread" }], stock: [{ length: 96, cents: 500, available: 2 }] },
+      { problem: "stock-runs-out", piece: "tread", length: 60, grade: "", longest: 96 },
+    ],
   ])("%s: named, with what was given", (_, job, expected) => {
     expect(problemOf(job)).toEqual(expected);
   });
 });
 
 describe("the checker itself", () => {
-  const plain: PlainJob = { pieces: [{ length: 30, quantity: 2, label: "tread" }, { length: 20, label: "riser" }], stock: [{ length: 96, cents: 500, available: 3 }], kerf: 0.125 };
+  const plain: PlainJob = {
+    pieces: [
+      { length: 30, quantity: 2, label: "tread" },
+      { length: 20, label: "riser" },
+    ],
+    stock: [{ length: 96, cents: 500, available: 3 }],
+    kerf: 0.125,
+  };
   const job = cuttingJob(plain);
   const plan = checkedPlan(plain);
   const [stick] = plan.sticks;
   const [first, second, third] = stick!.pieces;
   test.each<[string, CuttingPlan, RegExp]>([
     ["a piece left out", { ...plan, sticks: [{ ...stick!, pieces: [first!, second!] }] }, /1 wanted|left over/],
-    ["a piece in the kerf", { ...plan, sticks: [{ ...stick!, pieces: [first!, { ...second!, position: lengthOf(30, "in") }, third!] }] }, /kerf/],
-    ["a piece past the end", { ...plan, sticks: [{ ...stick!, pieces: [first!, second!, { ...third!, position: lengthOf(77, "in") }] }] }, /past the end/],
+    [
+      "a piece in the kerf",
+      { ...plan, sticks: [{ ...stick!, pieces: [first!, { ...second!, position: lengthOf(30, "in") }, third!] }] },
+      /kerf/,
+    ],
+    [
+      "a piece past the end",
+      { ...plan, sticks: [{ ...stick!, pieces: [first!, second!, { ...third!, position: lengthOf(77, "in") }] }] },
+      /past the end/,
+    ],
     ["a stick too many", { ...plan, sticks: [stick!, stick!, stick!, stick!] }, /4 used, 3 available/],
     ["a cheaper cost", { ...plan, cost: new Exact(4) }, /sum of the prices/],
     ["a bound above the cost", { ...plan, bound: new Exact(6) }, /bound is above/],
@@ -217,12 +302,19 @@ describe("against every plan of a tiny job", () => {
       const plain = tinyJob(seed);
       const best = everyPlan(plain);
       if (best === undefined) {
-        expect({ seed, impossible }).toEqual({ seed, impossible: expect.arrayContaining([(problemOf(plain) as { problem: string }).problem]) });
+        expect({ seed, impossible }).toEqual({
+          seed,
+          impossible: expect.arrayContaining([(problemOf(plain) as { problem: string }).problem]),
+        });
         continue;
       }
       solvable += 1;
       const plan = checkedPlan(plain);
-      expect({ seed, over: cents(plan.cost) >= best.cents, under: cents(plan.bound) <= best.cents }).toEqual({ seed, over: true, under: true });
+      expect({ seed, over: cents(plan.cost) >= best.cents, under: cents(plan.bound) <= best.cents }).toEqual({
+        seed,
+        over: true,
+        under: true,
+      });
       if (!isOptimal(plan)) continue;
       closed += 1;
       for (const grade of new Set(plain.pieces.map((piece) => piece.grade ?? ""))) {
@@ -235,14 +327,33 @@ describe("against every plan of a tiny job", () => {
     expect(closed).toBe(solvable);
   });
 
-  // Hand calculations: 30 + 30 in one 64 at 5.00 leave 4; three 30s need two sticks, 4 and 34 left; an owned 30 and a 64 hold three; one 30 and a kerf
+  // Hand calculations: 30 + 30 in one 64 at 5.00 leave 4; three 30s need two sticks, 4 and 34 left; an owned 30 and a 64 hold three; one 30
+  // and a kerf
   // of 2 leave 29 of 61, and of those only ends of 20 are kept.
   test.each<[PlainJob, object | undefined]>([
-    [{ pieces: [{ length: 30, quantity: 2 }], stock: [{ length: 64, cents: 500 }] }, { cents: 500, newLength: 64, sticks: 1, patterns: 1, largestEnd: 4, ends: 4 }],
-    [{ pieces: [{ length: 30, quantity: 3 }], stock: [{ length: 64, cents: 500 }] }, { cents: 1000, newLength: 128, sticks: 2, patterns: 2, largestEnd: 34, ends: 38 }],
-    [{ pieces: [{ length: 30, quantity: 3 }], stock: [{ length: 64, cents: 500 }, { length: 30, owned: true, available: 2 }] }, { cents: 500, newLength: 64, sticks: 2, patterns: 2, largestEnd: 4, ends: 4 }],
+    [
+      { pieces: [{ length: 30, quantity: 2 }], stock: [{ length: 64, cents: 500 }] },
+      { cents: 500, newLength: 64, sticks: 1, patterns: 1, largestEnd: 4, ends: 4 },
+    ],
+    [
+      { pieces: [{ length: 30, quantity: 3 }], stock: [{ length: 64, cents: 500 }] },
+      { cents: 1000, newLength: 128, sticks: 2, patterns: 2, largestEnd: 34, ends: 38 },
+    ],
+    [
+      {
+        pieces: [{ length: 30, quantity: 3 }],
+        stock: [
+          { length: 64, cents: 500 },
+          { length: 30, owned: true, available: 2 },
+        ],
+      },
+      { cents: 500, newLength: 64, sticks: 2, patterns: 2, largestEnd: 4, ends: 4 },
+    ],
     [{ pieces: [{ length: 30, quantity: 3 }], stock: [{ length: 64, cents: 500, available: 1 }] }, undefined],
-    [{ pieces: [{ length: 30, quantity: 2 }], stock: [{ length: 61, cents: 500 }], kerf: 2 }, { cents: 1000, newLength: 122, sticks: 2, patterns: 1, largestEnd: 29, ends: 58 }],
+    [
+      { pieces: [{ length: 30, quantity: 2 }], stock: [{ length: 61, cents: 500 }], kerf: 2 },
+      { cents: 1000, newLength: 122, sticks: 2, patterns: 1, largestEnd: 29, ends: 58 },
+    ],
   ])("the oracle is right on a job worked by hand", (plain, expected) => {
     expect(everyPlan(plain)).toEqual(expected);
   });
@@ -250,9 +361,17 @@ describe("against every plan of a tiny job", () => {
 
 /** Random jobs in whole marks of 1/64 in, up to 40 pieces, at least one stock row without limit that fits every piece. */
 const job = fc.record({
-  pieces: fc.array(fc.record({ marks: fc.integer({ min: 64, max: 3000 }), quantity: fc.integer({ min: 1, max: 5 }) }), { minLength: 1, maxLength: 8 }),
+  pieces: fc.array(fc.record({ marks: fc.integer({ min: 64, max: 3000 }), quantity: fc.integer({ min: 1, max: 5 }) }), {
+    minLength: 1,
+    maxLength: 8,
+  }),
   stock: fc.array(
-    fc.record({ marks: fc.integer({ min: 3600, max: 9000 }), cents: fc.integer({ min: 1, max: 5000 }), limit: fc.option(fc.integer({ min: 0, max: 4 })), owned: fc.boolean() }),
+    fc.record({
+      marks: fc.integer({ min: 3600, max: 9000 }),
+      cents: fc.integer({ min: 1, max: 5000 }),
+      limit: fc.option(fc.integer({ min: 0, max: 4 })),
+      owned: fc.boolean(),
+    }),
     { minLength: 0, maxLength: 3 },
   ),
   sure: fc.record({ marks: fc.integer({ min: 3600, max: 9000 }), cents: fc.integer({ min: 1, max: 5000 }) }),
@@ -279,7 +398,8 @@ const plainOf = ({ pieces, stock, sure, kerf, trim }: Drawn, scale = 1): PlainJo
 
 const LAW_RUNS = { numRuns: 60, seed: 20_240 };
 
-const buyOf = (plain: PlainJob, plan: CuttingPlan) => buyList(cuttingJob(plain), plan).map((row) => [inches(row.length), row.quantity, cents(row.cost), inches(row.net)]);
+const buyOf = (plain: PlainJob, plan: CuttingPlan) =>
+  buyList(cuttingJob(plain), plan).map((row) => [inches(row.length), row.quantity, cents(row.cost), inches(row.net)]);
 const moneyOf = (plan: CuttingPlan) => [cents(plan.cost), cents(plan.bound), plan.sticksUsed, plan.verdict];
 
 describe("laws of cutting", () => {
@@ -288,7 +408,8 @@ describe("laws of cutting", () => {
       fc.property(job, (drawn) => {
         const plain = plainOf(drawn);
         const plan = checkedPlan(plain);
-        // In whole marks and cents: width of all pieces less what free sticks hold, times the least price per mark, by cross-multiplication.
+        // In whole marks and cents: width of all pieces less what free sticks hold, times the least price per mark, by
+        // cross-multiplication.
         const usable = (marks: number): bigint => BigInt(marks - 2 * drawn.trim + drawn.kerf);
         const stock = [{ ...drawn.sure, limit: null as number | null, owned: false }, ...drawn.stock];
         const isFree = (row: (typeof stock)[number]): boolean => row.owned && row.limit !== null;
@@ -327,7 +448,10 @@ describe("laws of cutting", () => {
     fc.assert(
       fc.property(job, (drawn) => {
         const plain = plainOf(drawn);
-        const single = { ...plain, pieces: plain.pieces.flatMap((piece) => Array.from({ length: piece.quantity! }, () => ({ ...piece, quantity: 1 }))) };
+        const single = {
+          ...plain,
+          pieces: plain.pieces.flatMap((piece) => Array.from({ length: piece.quantity! }, () => ({ ...piece, quantity: 1 }))),
+        };
         const backwards = { ...plain, pieces: [...plain.pieces].reverse() };
         const plan = checkedPlan(plain);
         for (const other of [single, backwards]) {
@@ -348,7 +472,11 @@ describe("laws of cutting", () => {
           return available === undefined || available < 2 ? [row] : [{ ...row, available: 1 }, { ...row, available: available - 1 }];
         });
         const cutFrom = ({ stock }: PlainJob, plan: CuttingPlan) =>
-          plan.sticks.map(({ stock: row, pieces, leftOver }) => [stock[row]!.length, pieces.map(({ length }) => inches(length)), inches(leftOver)]);
+          plan.sticks.map(({ stock: row, pieces, leftOver }) => [
+            stock[row]!.length,
+            pieces.map(({ length }) => inches(length)),
+            inches(leftOver),
+          ]);
         const plan = checkedPlan(plain);
         for (const other of [{ ...plain, stock: split }, { ...plain, stock: [...plain.stock].reverse() }]) {
           const changed = checkedPlan(other);
@@ -359,7 +487,7 @@ describe("laws of cutting", () => {
     );
   });
 
-  test("a bigger kerf never costs less where both plans are optimal, and the smaller one's bound is never above the bigger one's cost", () => {
+  test("where both plans are optimal a bigger kerf never costs less, and the smaller one's bound is never above its cost", () => {
     fc.assert(
       fc.property(job, fc.integer({ min: 1, max: 16 }), (drawn, more) => {
         const plan = checkedPlan(plainOf(drawn));
@@ -375,7 +503,11 @@ describe("laws of cutting", () => {
     fc.assert(
       fc.property(job, fc.integer({ min: 2, max: 3 }), (drawn, scale) => {
         const cutsOf = (plan: CuttingPlan, by: number) =>
-          plan.sticks.map(({ stock, pieces, leftOver }) => [stock, pieces.map(({ label, length }) => [label, inches(length) / by]), inches(leftOver) / by]);
+          plan.sticks.map(({ stock, pieces, leftOver }) => [
+            stock,
+            pieces.map(({ label, length }) => [label, inches(length) / by]),
+            inches(leftOver) / by,
+          ]);
         const plan = checkedPlan(plainOf(drawn));
         const scaled = checkedPlan(plainOf(drawn, scale));
         expect([moneyOf(scaled), cutsOf(scaled, scale)]).toEqual([moneyOf(plan), cutsOf(plan, 1)]);

@@ -13,7 +13,8 @@ export interface Best {
 
 /**
  * The best of all plans of a tiny job, by laying one piece after another into every stick that is open and into a new one of every
- * kind: piece by piece, where the solver goes by patterns. Judged by cost, new length, sticks, patterns, largest end, all ends. Lengths must be whole numbers here. Nothing where no plan exists.
+ * kind: piece by piece, where the solver goes by patterns. Judged by cost, new length, sticks, patterns, largest end, all ends. Lengths
+ * must be whole numbers here. Nothing where no plan exists.
  */
 export const everyPlan = (job: PlainJob): Best | undefined => {
   const kerf = job.kerf ?? 0;
@@ -42,7 +43,14 @@ export const everyPlan = (job: PlainJob): Best | undefined => {
           return [length, price ?? 0, owned ?? false, [...lengths].sort((a, b) => b - a)].join("/");
         }),
       ).size;
-      const now = { cents, newLength, sticks: open.length, patterns, largestEnd: Math.max(0, ...kept), ends: kept.reduce((sum, end) => sum + end, 0) };
+      const now = {
+        cents,
+        newLength,
+        sticks: open.length,
+        patterns,
+        largestEnd: Math.max(0, ...kept),
+        ends: kept.reduce((sum, end) => sum + end, 0),
+      };
       const order = (plan: Best): number[] => [plan.cents, plan.newLength, plan.sticks, plan.patterns, -plan.largestEnd, -plan.ends];
       const difference = best === undefined ? -1 : order(now).map((value, index) => value - order(best!)[index]!).find((d) => d !== 0) ?? 0;
       if (difference < 0) best = now;

@@ -32,7 +32,13 @@ describe("lists made from a plan", () => {
     const [row, ...others] = buyList(cuttingJob(stair), checkedPlan(stair));
     expect(others).toEqual([]);
     // Hand calculation: gross 1.25 x 12 x 96 / 144 = 10; net 1.25 x 12 x 92 / 144 = 9.58333.
-    expect([row!.item, row!.quantity, row!.cost.toNumber(), row!.gross.toNumber(), row!.measuredIn]).toEqual(["oak 8 ft", 1, 24.5, 10, "board feet"]);
+    expect([row!.item, row!.quantity, row!.cost.toNumber(), row!.gross.toNumber(), row!.measuredIn]).toEqual([
+      "oak 8 ft",
+      1,
+      24.5,
+      10,
+      "board feet",
+    ]);
     expect(row!.net.toNumber()).toBeCloseTo(9.583333333, 9);
   });
 
@@ -44,14 +50,23 @@ describe("lists made from a plan", () => {
   });
 
   test("owned sticks are not goods", () => {
-    const plain: PlainJob = { pieces: [{ length: 40, quantity: 3 }], stock: [{ length: 96, cents: 1000 }, { length: 84, owned: true, available: 1, label: "rack" }] };
+    const plain: PlainJob = {
+      pieces: [{ length: 40, quantity: 3 }],
+      stock: [
+        { length: 96, cents: 1000 },
+        { length: 84, owned: true, available: 1, label: "rack" },
+      ],
+    };
     const goods = buyList(cuttingJob(plain), checkedPlan(plain)).map((row) => [inches(row.item), row.quantity, inches(row.net)]);
     // Hand calculation: two 40s from the 84, the third from one bought 96.
     expect(goods).toEqual([[96, 1, 40]]);
   });
 
-  test("the summary gives cost, sticks, yield, the lowest possible cost, what could still be saved, and the verdict, and the ends kept", () => {
-    const rows = planSummary(cuttingJob(stair), checkedPlan(stair)).map(({ label, value }) => [label, typeof value === "object" ? value.toNumber() : value]);
+  test("the summary gives cost, sticks, yield, lowest possible cost, what could still be saved, verdict and ends kept", () => {
+    const rows = planSummary(cuttingJob(stair), checkedPlan(stair)).map(({ label, value }) => [
+      label,
+      typeof value === "object" ? value.toNumber() : value,
+    ]);
     // Hand calculation: yield 92 / 96; one end of 2 5/8 in = 66.675 mm is kept, as it is at least 2 1/2.
     expect(rows).toEqual([
       ["cost", 24.5],
@@ -67,6 +82,14 @@ describe("lists made from a plan", () => {
 
   test("without keep no offcuts are counted, and a finer piece is told in a note", () => {
     const plain: PlainJob = { pieces: [{ length: 10.01 }], stock: [{ length: 96, cents: 1000 }] };
-    expect(planSummary(cuttingJob(plain), checkedPlan(plain)).map((row) => row.label)).toEqual(["cost", "sticks", "yield", "lowest possible cost", "most still to save", "verdict", "note"]);
+    expect(planSummary(cuttingJob(plain), checkedPlan(plain)).map((row) => row.label)).toEqual([
+      "cost",
+      "sticks",
+      "yield",
+      "lowest possible cost",
+      "most still to save",
+      "verdict",
+      "note",
+    ]);
   });
 });

@@ -21,9 +21,16 @@ const testTime = 120_000;
 
 const PIECES = [{ length: 36, quantity: 5 }, { length: 30, quantity: 4 }, { length: 22, quantity: 6 }, { length: 14, quantity: 9 }];
 
-/** Many rows, all of them different, of which only three are worth a look: every other one is a little shorter and a little dearer than one of these. */
+/**
+ * Many rows, all of them different, of which only three are worth a look: every other one is a little shorter and a little dearer than one
+ * of these.
+ */
 const few = [{ length: 96, cents: 2000 }, { length: 120, cents: 2600 }, { length: 144, cents: 2900 }];
-const needless = (count: number) => Array.from({ length: count }, (_, row) => ({ length: few[row % 3]!.length - 1 - Math.floor(row / 3) / 16, cents: few[row % 3]!.cents + 1 + row }));
+const needless = (count: number) =>
+  Array.from({ length: count }, (_, row) => ({
+    length: few[row % 3]!.length - 1 - Math.floor(row / 3) / 16,
+    cents: few[row % 3]!.cents + 1 + row,
+  }));
 
 test("rows that another makes needless change neither the cost nor what is proven", () => {
   const alone = planOf({ pieces: PIECES, stock: few });
@@ -34,7 +41,11 @@ test("rows that another makes needless change neither the cost nor what is prove
 test("hundreds of rows on hand and to buy: every piece is cut, and what is proven is never above the cost", () => {
   const draw = seeded(41_001);
   const rack = Array.from({ length: 200 }, () => ({ length: 12 + draw(600) / 8, cents: 0, available: 1, owned: true }));
-  const bought = Array.from({ length: 200 }, () => ({ length: 60 + draw(800) / 8, cents: 900 + draw(3000), available: draw(2) === 0 ? Infinity : 1 + draw(3) }));
+  const bought = Array.from({ length: 200 }, () => ({
+    length: 60 + draw(800) / 8,
+    cents: 900 + draw(3000),
+    available: draw(2) === 0 ? Infinity : 1 + draw(3),
+  }));
   const pieces = Array.from({ length: 12 }, () => ({ length: 10 + draw(60), quantity: 1 + draw(4) }));
   // the rack holds all of it: nothing is bought
   expect(cents(planOf({ pieces, stock: [...rack, ...bought] }).cost)).toBe(0);
@@ -58,7 +69,8 @@ test("more than one plan takes is refused in words, with how many there are", ()
   // By hand: a stick of 20.00 for each of two hundred grades.
   expect(cents(planOf(graded(200)).cost)).toBe(400_000);
   const wide = (count: number): PlainJob => ({
-    pieces: Array.from({ length: count }, (_, row) => ({ length: 20, width: 2 + row / 64 })), stock: [{ length: 96, width: 12, cents: 2000 }],
+    pieces: Array.from({ length: count }, (_, row) => ({ length: 20, width: 2 + row / 64 })),
+    stock: [{ length: 96, width: 12, cents: 2000 }],
   });
   expect(problemOf(wide(501))).toEqual(["too-many-sections", 501, 500]);
   // By hand: four pieces of 20 and no kerf to a stick of 96, 125 sticks.

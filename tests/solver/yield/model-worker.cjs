@@ -1,4 +1,5 @@
-// Solves the models it is sent with HiGHS, one at a time. Better values are told as they are found, because whoever asked may not wait for the end.
+// Solves the models it is sent with HiGHS, one at a time. Better values are told as they are found, because whoever asked may not wait for
+// the end.
 const { parentPort } = require("node:worker_threads");
 const loadHighs = require("highs");
 
@@ -12,7 +13,9 @@ const solve = (highs, { model, seconds }) => {
     const { optimal, infeasible, unboundedOrInfeasible } = highs.constants.modelStatus;
     // costs and columns are not negative, so that no model is unbounded
     if (modelStatus === infeasible || modelStatus === unboundedOrInfeasible) return { kind: "end", isProven: true };
-    return modelStatus === optimal ? { kind: "end", isProven: true, values: held.getSolution().colValue } : { kind: "end", isProven: false };
+    return modelStatus === optimal
+      ? { kind: "end", isProven: true, values: held.getSolution().colValue }
+      : { kind: "end", isProven: false };
   });
 };
 

@@ -8,18 +8,36 @@ import { checkedPlan, cuttingJob, type PlainJob } from "./job";
 
 const ends = (plain: PlainJob): unknown => {
   const found = offcuts(cuttingJob(plain), checkedPlan(plain));
-  return isProblem(found) ? found.problem : found.map(({ length, available, label, grade }) => [length.div("25.4").toNumber(), available, label, grade]);
+  return isProblem(found)
+    ? found.problem
+    : found.map(({ length, available, label, grade }) => [length.div("25.4").toNumber(), available, label, grade]);
 };
 
 test("equal ends stand in one row, and what is shorter than keep is waste", () => {
   // By hand: a stick of 96 holds one 60 and leaves 36; three of them. The 90 leaves 6.
-  const job: PlainJob = { pieces: [{ length: 60, quantity: 3 }, { length: 90 }], stock: [{ length: 96, cents: 1000, label: "oak" }], keep: 12 };
+  const job: PlainJob = {
+    pieces: [{ length: 60, quantity: 3 }, { length: 90 }],
+    stock: [{ length: 96, cents: 1000, label: "oak" }],
+    keep: 12,
+  };
   expect(ends(job)).toEqual([[36, 3, "offcut of oak", ""]]);
   expect(ends({ ...job, keep: 6 })).toEqual([[36, 3, "offcut of oak", ""], [6, 1, "offcut of oak", ""]]);
 });
 
 test("the wood is all there: pieces, kerfs, trims and ends make up the sticks", () => {
-  const job: PlainJob = { pieces: [{ length: 31, quantity: 7 }, { length: 22.5, quantity: 4 }], stock: [{ length: 96, cents: 1000 }, { length: 120, cents: 1300 }], kerf: 0.125, trim: 0.25, keep: 0 };
+  const job: PlainJob = {
+    pieces: [
+      { length: 31, quantity: 7 },
+      { length: 22.5, quantity: 4 },
+    ],
+    stock: [
+      { length: 96, cents: 1000 },
+      { length: 120, cents: 1300 },
+    ],
+    kerf: 0.125,
+    trim: 0.25,
+    keep: 0,
+  };
   const found = ends(job) as [number, number][];
   const plan = checkedPlan(job);
   const bought = plan.sticks.reduce((sum, { stock }) => sum + (stock === 0 ? 96 : 120), 0);

@@ -37,9 +37,20 @@ const sound: CuttingPlan = {
   sticksUsed: 2,
   yield: new Exact(80).div(88),
   verdict: "best possible (proven)",
-  // By hand, in tenths of a dollar: a 30 is worth 25 and a 20 is worth 20. A 64 holds 30 + 30 = 50 or 30 + 20 = 45, no more than its 50; a 24
+  // By hand, in tenths of a dollar: a 30 is worth 25 and a 20 is worth 20. A 64 holds 30 + 30 = 50 or 30 + 20 = 45, no more than its 50; a
+  // 24
   // holds one 20, its price. All pieces are worth 25 + 25 + 20 = 70, so no plan costs less than 7.
-  proofs: [{ grade: "", pieceRows: [[0], [1]], stockRows: [[0], [1]], unit: new Exact(1), steps: 10, certified: new Exact(7), proof: { by: "worth", worth: [25, 20], isSearched: false } }],
+  proofs: [
+    {
+      grade: "",
+      pieceRows: [[0], [1]],
+      stockRows: [[0], [1]],
+      unit: new Exact(1),
+      steps: 10,
+      certified: new Exact(7),
+      proof: { by: "worth", worth: [25, 20], isSearched: false },
+    },
+  ],
   notes: [],
 };
 
@@ -75,7 +86,13 @@ describe("the checker of plans", () => {
   });
 
   test("finds a longer piece cut after a shorter one", () => {
-    const mixed = cuttingJob({ pieces: [{ length: 30, label: "tread" }, { length: 20, label: "riser" }], stock: [{ length: 64, cents: 500 }] });
+    const mixed = cuttingJob({
+      pieces: [
+        { length: 30, label: "tread" },
+        { length: 20, label: "riser" },
+      ],
+      stock: [{ length: 64, cents: 500 }],
+    });
     const stick: PlannedStick = {
       stock: 0,
       pieces: [
@@ -109,11 +126,33 @@ describe("the checker of certificates", () => {
     // By hand: 40 + 40 in a 64 is 30 more than its 50, for each of up to three sticks: 100 - 3 x 30 proves 1.
     ["worths that a stick outbids", withProof({ proof: { by: "worth", worth: [40, 20], isSearched: false } }), /do not prove 7/],
     ["a claim above the proof", withProof({ certified: new Exact(8) }), /do not prove 8/],
-    ["a branch left open", withProof({ proof: { by: "branch", stick: 0, atMost: 1, upTo: { by: "worth", worth: [0, 0], isSearched: false }, over: proven!.proof } }), /do not prove 7/],
-    ["a bound above the certificate without a search", { ...withProof({ certified: new Exact(6) }), verdict: "best possible (searched, not certified)" }, /nothing was searched/],
-    ["certified, but not the cost", { ...withProof({ certified: new Exact(6), proof: { by: "worth", worth: [25, 20], isSearched: true } }) }, /called certified/],
-    ["a piece that is not in the proof", withProof({ pieceRows: [[0]], proof: { by: "worth", worth: [25], isSearched: false } }), /not every piece/],
-    ["pieces that differ taken for one kind", withProof({ pieceRows: [[0, 1]], proof: { by: "worth", worth: [25], isSearched: false } }), /of one kind differ/],
+    [
+      "a branch left open",
+      withProof({
+        proof: { by: "branch", stick: 0, atMost: 1, upTo: { by: "worth", worth: [0, 0], isSearched: false }, over: proven!.proof },
+      }),
+      /do not prove 7/,
+    ],
+    [
+      "a bound above the certificate without a search",
+      { ...withProof({ certified: new Exact(6) }), verdict: "best possible (searched, not certified)" },
+      /nothing was searched/,
+    ],
+    [
+      "certified, but not the cost",
+      { ...withProof({ certified: new Exact(6), proof: { by: "worth", worth: [25, 20], isSearched: true } }) },
+      /called certified/,
+    ],
+    [
+      "a piece that is not in the proof",
+      withProof({ pieceRows: [[0]], proof: { by: "worth", worth: [25], isSearched: false } }),
+      /not every piece/,
+    ],
+    [
+      "pieces that differ taken for one kind",
+      withProof({ pieceRows: [[0, 1]], proof: { by: "worth", worth: [25], isSearched: false } }),
+      /of one kind differ/,
+    ],
     ["a stick that is not in the proof", withProof({ stockRows: [[0]] }), /stock row 1 is not in the proof/],
     ["sticks that differ taken for one kind", withProof({ stockRows: [[0, 1]] }), /sticks of one kind differ/],
     ["pieces without a proof", { ...sound, proofs: [] }, /not every piece is in a proof once/],

@@ -41,7 +41,8 @@ export const faults = (job: CuttingJob, plan: CuttingPlan): string[] => {
       if (piece.label !== asked.label) found.push(`stick ${number}: ${asked.label} is called ${piece.label}`);
       if (asked.grade.trim().toLowerCase() !== stock.grade.trim().toLowerCase()) found.push(`stick ${number}: wrong grade`);
       for (const size of ["width", "thickness"] as const) {
-        if (asked[size] !== undefined && (stock[size] === undefined || whole(stock[size]) < whole(asked[size]))) found.push(`stick ${number}: ${asked.label} is of more ${size} than the stick`);
+        if (asked[size] !== undefined && (stock[size] === undefined || whole(stock[size]) < whole(asked[size])))
+          found.push(`stick ${number}: ${asked.label} is of more ${size} than the stick`);
       }
       if (before !== undefined && up(length, mark) > before) found.push(`stick ${number}: a longer piece after a shorter one`);
       before = up(length, mark);

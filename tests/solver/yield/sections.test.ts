@@ -44,7 +44,12 @@ describe("one piece across the board", () => {
 
   test("an 11 1/4 in tread does not come out of a 7 1/4 in board", () => {
     const { problem, details } = problemOf({ pieces: [tread], stock: [narrow] });
-    expect([problem, details["piece"], inches(details["width"]), inches(details["widest"])]).toEqual(["piece-too-wide", "tread", 11.25, 7.25]);
+    expect([problem, details["piece"], inches(details["width"]), inches(details["widest"])]).toEqual([
+      "piece-too-wide",
+      "tread",
+      11.25,
+      7.25,
+    ]);
     const plan = checkedPlan({ pieces: [tread], stock: [narrow, wide] });
     expect([cents(plan.cost), plan.sticks.map(({ stock }) => stock)]).toEqual([4800, [1]]);
   });
@@ -53,7 +58,15 @@ describe("one piece across the board", () => {
     const thick = { ...tread, thickness: 1.25 };
     const { problem, details } = problemOf({ pieces: [thick], stock: [{ ...wide, thickness: 1 }] });
     expect([problem, inches(details["thickness"]), inches(details["thickest"])]).toEqual(["piece-too-thick", 1.25, 1]);
-    expect(problemOf({ pieces: [thick], stock: [{ ...wide, thickness: 1 }, { ...narrow, thickness: 1.5 }] }).problem).toBe("piece-fits-no-section");
+    expect(
+      problemOf({
+        pieces: [thick],
+        stock: [
+          { ...wide, thickness: 1 },
+          { ...narrow, thickness: 1.5 },
+        ],
+      }).problem,
+    ).toBe("piece-fits-no-section");
   });
 
   test("an exact fit fits, and as long as a sixty-fourth is missing it does not", () => {
@@ -76,7 +89,8 @@ describe("one piece across the board", () => {
   });
 
   test("a wider board serves a narrower piece where that costs less, and only there", () => {
-    // By hand: the oak holds two treads of 38 and has 19 1/2 left after two kerfs of 1/4, which holds a riser of 19; the poplar is not bought.
+    // By hand: the oak holds two treads of 38 and has 19 1/2 left after two kerfs of 1/4, which holds a riser of 19; the poplar is not
+    // bought.
     const riser = { length: 19, width: 6.875, label: "riser" };
     const plan = checkedPlan({ pieces: [tread, riser], stock: [narrow, wide], kerf: 0.25 });
     expect([cents(plan.cost), plan.verdict]).toEqual([4800, "best possible (proven)"]);
@@ -100,7 +114,8 @@ describe("one piece across the board", () => {
   test("the plan says where ripping could save and what has to be planed", () => {
     const stock = [{ ...wide, thickness: 1 }];
     // By hand: 3 1/2 + 3 1/2 and a kerf lie across 11 1/2; 11 1/4 twice do not.
-    const notes = (width: number, thickness: number) => checkedPlan({ pieces: [{ length: 20, quantity: 3, width, thickness }], stock, kerf: 0.125 }).notes;
+    const notes = (width: number, thickness: number) =>
+      checkedPlan({ pieces: [{ length: 20, quantity: 3, width, thickness }], stock, kerf: 0.125 }).notes;
     expect(notes(3.5, 1)).toEqual(["one piece across each board; ripping two side by side is not planned, and could cost less"]);
     expect(notes(11.25, 1)).toEqual([]);
     expect(notes(11.25, 0.75)).toEqual(["pieces cut from thicker stock and planed down: 3"]);
@@ -110,7 +125,10 @@ describe("one piece across the board", () => {
   });
 
   test("board feet in pieces go by the piece's own width and thickness, in boards by the board's", () => {
-    const plain: PlainJob = { pieces: [{ length: 36, quantity: 2, width: 10, thickness: 1 }, { length: 20 }], stock: [{ length: 96, cents: 2450, width: 12, thickness: 1.25 }] };
+    const plain: PlainJob = {
+      pieces: [{ length: 36, quantity: 2, width: 10, thickness: 1 }, { length: 20 }],
+      stock: [{ length: 96, cents: 2450, width: 12, thickness: 1.25 }],
+    };
     const [row] = buyList(cuttingJob(plain), checkedPlan(plain));
     // By hand: 2 x 1 x 10 x 36 / 144 = 5, and 1.25 x 12 x 20 / 144 = 2.08333 for the piece that takes its board's; bought 10.
     expect(row!.net.toNumber()).toBeCloseTo(7.083333333, 9);
@@ -125,15 +143,25 @@ describe("laws of width", () => {
   test("pieces without width and thickness, or stock an inch wider and thicker, never cost more", () => {
     for (const plain of jobs) {
       const cost = costOf(plain);
-      expect(costOf({ ...plain, pieces: plain.pieces.map(({ length, quantity }) => ({ length, ...(quantity === undefined ? {} : { quantity }) })) })).toBeLessThanOrEqual(cost);
-      expect(costOf({ ...plain, stock: plain.stock.map((stock) => ({ ...stock, width: stock.width! + 1, thickness: stock.thickness! + 1 })) })).toBeLessThanOrEqual(cost);
+      expect(
+        costOf({
+          ...plain,
+          pieces: plain.pieces.map(({ length, quantity }) => ({ length, ...(quantity === undefined ? {} : { quantity }) })),
+        }),
+      ).toBeLessThanOrEqual(cost);
+      expect(
+        costOf({ ...plain, stock: plain.stock.map((stock) => ({ ...stock, width: stock.width! + 1, thickness: stock.thickness! + 1 })) }),
+      ).toBeLessThanOrEqual(cost);
     }
   });
 
   test("the order of rows changes nothing, nor does one width for all that all stock has", () => {
     for (const plain of jobs) {
       expect(costOf({ ...plain, pieces: [...plain.pieces].reverse(), stock: [...plain.stock].reverse() })).toBe(costOf(plain));
-      const bare = { ...plain, pieces: plain.pieces.map(({ length, quantity }) => ({ length, ...(quantity === undefined ? {} : { quantity }) })) };
+      const bare = {
+        ...plain,
+        pieces: plain.pieces.map(({ length, quantity }) => ({ length, ...(quantity === undefined ? {} : { quantity }) })),
+      };
       const alike = { ...bare, pieces: bare.pieces.map((piece) => ({ ...piece, width: 3, thickness: 1 })) };
       expect(costOf(alike)).toBe(costOf(bare));
     }

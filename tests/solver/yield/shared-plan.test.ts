@@ -2,7 +2,11 @@ import { cuttingPlan } from "../../../src/solver/yield/cutting-plan";
 import { sharedPlan } from "../../../src/solver/yield/shared-plan";
 import { cuttingJob, type PlainJob } from "./job";
 
-const stair: PlainJob = { pieces: [{ length: 36, quantity: 2, label: "tread" }], stock: [{ length: 96, cents: 2450, available: 2 }], kerf: 0.125 };
+const stair: PlainJob = {
+  pieces: [{ length: 36, quantity: 2, label: "tread" }],
+  stock: [{ length: 96, cents: 2450, available: 2 }],
+  kerf: 0.125,
+};
 
 /** Jobs that differ in one thing each; a memory that overlooked it would mix them up. */
 const others: readonly [string, PlainJob][] = [

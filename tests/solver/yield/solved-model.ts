@@ -2,7 +2,10 @@ import path from "node:path";
 import { Worker } from "node:worker_threads";
 import { brokenLimits, type ModelAnswer, type WholeModel } from "./whole-model";
 
-type Told = { readonly kind: "ready" } | { readonly kind: "better"; readonly values: Float64Array } | { readonly kind: "end"; readonly isProven: boolean; readonly values?: Float64Array };
+type Told =
+  | { readonly kind: "ready" }
+  | { readonly kind: "better"; readonly values: Float64Array }
+  | { readonly kind: "end"; readonly isProven: boolean; readonly values?: Float64Array };
 
 /** HiGHS looks at its clock seldom, above all in large models: after this much more it is stopped from outside. */
 const GRACE_MILLISECONDS = 500;

@@ -22,7 +22,12 @@ test(`${TINY_COUNT} tiny seeded jobs: the solver, every plan there is and the as
     const plan = cuttingPlan(job);
     const least = everyPlan(plain)?.cents ?? Infinity;
     const { cost, isProven } = await assignmentAnswer(job, SECONDS);
-    expect({ number, solver: isProblem(plan) ? Infinity : cents(plan.cost), model: cost, isProven }).toEqual({ number, solver: least, model: least, isProven: true });
+    expect({ number, solver: isProblem(plan) ? Infinity : cents(plan.cost), model: cost, isProven }).toEqual({
+      number,
+      solver: least,
+      model: least,
+      isProven: true,
+    });
     if (isProblem(plan)) {
       expect(["piece-fits-no-stock", "no-stock-of-grade", "stock-runs-out"]).toContain(plan.problem);
       continue;

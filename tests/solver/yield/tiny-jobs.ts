@@ -5,7 +5,11 @@ export const tinyJobs = (seed: number, count: number): PlainJob[] => {
   const draw = seeded(seed);
   return Array.from({ length: count }, () => {
     const grades = draw(4) === 0 ? ["clear", "paint"] : [""];
-    const kinds = Array.from({ length: 2 + draw(2) }, () => ({ length: 2 + draw(7), quantity: 1 + draw(2), grade: grades[draw(grades.length)]! }));
+    const kinds = Array.from({ length: 2 + draw(2) }, () => ({
+      length: 2 + draw(7),
+      quantity: 1 + draw(2),
+      grade: grades[draw(grades.length)]!,
+    }));
     const stock = Array.from({ length: 2 + draw(3) }, (_, row) => {
       const owned = draw(4) === 0;
       return {
@@ -33,7 +37,12 @@ export const tinySectionJobs = (seed: number, count: number): PlainJob[] => {
     stock: Array.from({ length: 3 + draw(3) }, () => {
       const owned = draw(5) === 0;
       return {
-        length: 6 + draw(9), width: 3 + draw(4), thickness: 1 + draw(2), cents: owned ? 0 : 10 + draw(40), available: owned || draw(2) === 0 ? 1 + draw(3) : Infinity, owned,
+        length: 6 + draw(9),
+        width: 3 + draw(4),
+        thickness: 1 + draw(2),
+        cents: owned ? 0 : 10 + draw(40),
+        available: owned || draw(2) === 0 ? 1 + draw(3) : Infinity,
+        owned,
       };
     }),
     kerf: draw(2),

@@ -25,7 +25,10 @@ export interface ModelAnswer {
 }
 
 /** Both parts of a job that falls into two. */
-export const together = (one: ModelAnswer, other: ModelAnswer): ModelAnswer => ({ cost: one.cost + other.cost, isProven: one.isProven && other.isProven });
+export const together = (one: ModelAnswer, other: ModelAnswer): ModelAnswer => ({
+  cost: one.cost + other.cost,
+  isProven: one.isProven && other.isProven,
+});
 
 /** What is wrong with whole values: a row or a column out of its limits. */
 export const brokenLimits = ({ columns, rows }: WholeModel, values: readonly number[]): string[] => {

@@ -3,24 +3,62 @@ import type { WorkedCase } from "../case-kind";
 export const bookCases: Readonly<Record<string, readonly WorkedCase[]>> = {
   HOURS: [
     {
-      given: { work: [["item", "quantity", "unit"], ["cove", 24, "in"], ["notch", 4, "each"], ["dusting", "included", "each"]], rates: [["item", "hours", "unit"], ["cove", 0.06, "ft"], ["notch", 0.5, ""], ["dusting", 1, ""]] },
-      shows: [{ item: "cove", quantity: 0.12, hoursEach: 0.005 }, { item: "notch", quantity: 2, hoursEach: 0.5 }, { item: "dusting", quantity: 0, note: "" }],
+      given: {
+        work: [
+          ["item", "quantity", "unit"],
+          ["cove", 24, "in"],
+          ["notch", 4, "each"],
+          ["dusting", "included", "each"],
+        ],
+        rates: [
+          ["item", "hours", "unit"],
+          ["cove", 0.06, "ft"],
+          ["notch", 0.5, ""],
+          ["dusting", 1, ""],
+        ],
+      },
+      shows: [
+        { item: "cove", quantity: 0.12, hoursEach: 0.005 },
+        { item: "notch", quantity: 2, hoursEach: 0.5 },
+        { item: "dusting", quantity: 0, note: "" },
+      ],
       from: "by hand: 24 in are 2 ft, 2 x 0.06, a twelfth of it for an inch; 4 x 1/2",
     },
   ],
   EXTEND: [
     {
       given: {
-        quantities: [["item", "quantity", "unit", "hours each"], ["cove", 24, "in", ""], ["blocking", "included", "each", ""], ["sweeping", 0, "hour", "included"]],
-        prices: [["item", "price", "unit"], ["cove", 1.2, "ft"], ["blocking", 5, ""], ["sweeping", 60, "hour"]],
+        quantities: [
+          ["item", "quantity", "unit", "hours each"],
+          ["cove", 24, "in", ""],
+          ["blocking", "included", "each", ""],
+          ["sweeping", 0, "hour", "included"],
+        ],
+        prices: [
+          ["item", "price", "unit"],
+          ["cove", 1.2, "ft"],
+          ["blocking", 5, ""],
+          ["sweeping", 60, "hour"],
+        ],
       },
-      shows: [{ item: "cove", price: 0.1, cost: 2.4 }, { item: "blocking", cost: 0, note: "" }, { item: "sweeping", cost: 0, note: "" }],
+      shows: [
+        { item: "cove", price: 0.1, cost: 2.4 },
+        { item: "blocking", cost: 0, note: "" },
+        { item: "sweeping", cost: 0, note: "" },
+      ],
       from: "by hand: 24 in are 2 ft at 1.20; what is said to be included needs no note",
     },
   ],
   BID: [
     {
-      given: { costs: [["item", "cost", "price"], ["newel", 10, 10], ["cap", 0, "included"], ["total", 10, ""]] },
+      given: {
+        costs: [
+          ["item", "cost", "price"],
+          ["newel", 10, 10],
+          ["cap", 0, "included"],
+          ["total", 10, ""],
+        ],
+      },
       shows: [{ label: "direct", cost: 10, note: "" }],
       from: "by hand: a row total is no cost, and a price that is included means its 0",
     },
@@ -28,9 +66,21 @@ export const bookCases: Readonly<Record<string, readonly WorkedCase[]>> = {
   RECONCILE: [
     {
       given: {
-        planned: [["item", "quantity", "cost"], ["oak", 10, 500], ["pine", 4, 80]],
-        bought: [["item", "quantity", "cost"], ["oak", 10, 520], ["pine", 4, 84]],
-        used: [["item", "quantity"], ["oak", 9], ["pine", 4]],
+        planned: [
+          ["item", "quantity", "cost"],
+          ["oak", 10, 500],
+          ["pine", 4, 80],
+        ],
+        bought: [
+          ["item", "quantity", "cost"],
+          ["oak", 10, 520],
+          ["pine", 4, 84],
+        ],
+        used: [
+          ["item", "quantity"],
+          ["oak", 9],
+          ["pine", 4],
+        ],
       },
       shows: [
         { item: "oak", plannedCost: 500, spent: 520, priceVariance: 20, usageVariance: -50, scope: 0, onTheRack: 50 },
@@ -40,33 +90,94 @@ export const bookCases: Readonly<Record<string, readonly WorkedCase[]>> = {
     },
     {
       given: {
-        planned: [["item", "quantity", "unit", "price"], ["cove", 48, "ft", 2]],
-        bought: [["item", "quantity", "unit", "price"], ["cove", 600, "in", 0.2]],
-        used: [["item", "quantity", "unit"], ["cove", 588, "in"]],
+        planned: [
+          ["item", "quantity", "unit", "price"],
+          ["cove", 48, "ft", 2],
+        ],
+        bought: [
+          ["item", "quantity", "unit", "price"],
+          ["cove", 600, "in", 0.2],
+        ],
+        used: [
+          ["item", "quantity", "unit"],
+          ["cove", 588, "in"],
+        ],
       },
-      shows: [{ item: "cove", unit: "ft", planned: 48, bought: 50, used: 49, plannedCost: 96, spent: 120, priceVariance: 20, usageVariance: 2, onTheRack: 2 }],
+      shows: [
+        {
+          item: "cove",
+          unit: "ft",
+          planned: 48,
+          bought: 50,
+          used: 49,
+          plannedCost: 96,
+          spent: 120,
+          priceVariance: 20,
+          usageVariance: 2,
+          onTheRack: 2,
+        },
+      ],
       from: "by hand: 600 in are 50 ft at 2.40, 40 cents over for each; one ft more used than planned, one left",
     },
     {
-      given: { planned: [["item", "quantity", "price"], ["screws", 50, "included"]], bought: [["item", "quantity", "price"], ["screws", 50, 0.02]] },
+      given: {
+        planned: [
+          ["item", "quantity", "price"],
+          ["screws", 50, "included"],
+        ],
+        bought: [
+          ["item", "quantity", "price"],
+          ["screws", 50, 0.02],
+        ],
+      },
       shows: [{ item: "screws", plannedCost: 0, spent: 1, scope: 1, note: "planned without a price: counted at the price paid" }],
       from: "by hand: 50 x 0.02, against nothing planned",
     },
     {
       given: {
-        planned: [["item", "quantity", "price", "net", "gross", "length"], ["oak 8 ft", 2, 30, 180, 192, 96]],
-        bought: [["item", "quantity", "price"], ["oak 8 ft", 2, 30]],
+        planned: [
+          ["item", "quantity", "price", "net", "gross", "length"],
+          ["oak 8 ft", 2, 30, 180, 192, 96],
+        ],
+        bought: [
+          ["item", "quantity", "price"],
+          ["oak 8 ft", 2, 30],
+        ],
       },
       shows: [{ item: "oak 8 ft", net: "", gross: "", yield: 0.9375 }],
       from: "by hand: 2 x 96 = 192, so net and gross are lengths and no board feet; 180 / 192",
     },
     {
       given: {
-        planned: [["item", "quantity", "unit", "price", "net", "gross"], ["oak", 10, "each", 50, 30, 40]],
-        bought: [["item", "quantity", "unit", "price"], ["oak", 12, "each", 50]],
-        used: [["item", "quantity", "unit"], ["oak", 11, "each"]],
+        planned: [
+          ["item", "quantity", "unit", "price", "net", "gross"],
+          ["oak", 10, "each", 50, 30, 40],
+        ],
+        bought: [
+          ["item", "quantity", "unit", "price"],
+          ["oak", 12, "each", 50],
+        ],
+        used: [
+          ["item", "quantity", "unit"],
+          ["oak", 11, "each"],
+        ],
       },
-      shows: [{ item: "oak", unit: "each", planned: 10, bought: 12, used: 11, net: 33, gross: 44, yield: 0.75, wasteCost: 137.5, onTheRack: 50, usageVariance: 50, spent: 600 }],
+      shows: [
+        {
+          item: "oak",
+          unit: "each",
+          planned: 10,
+          bought: 12,
+          used: 11,
+          net: 33,
+          gross: 44,
+          yield: 0.75,
+          wasteCost: 137.5,
+          onTheRack: 50,
+          usageVariance: 50,
+          spent: 600,
+        },
+      ],
       from: "by hand: a board has 3 of its 4 board feet in the piece; 11 of them 33 of 44; a quarter of 11 x 50 is waste",
     },
   ],

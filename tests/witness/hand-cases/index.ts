@@ -8,4 +8,12 @@ import { notationCases } from "./notation";
 import { orderCases } from "./order";
 
 /** Cases by hand that no user needs to read, by function. */
-export const handCases: Readonly<Record<string, readonly WorkedCase[]>> = { ...notationCases, ...layoutCases, ...codeCases, ...orderCases, ...cuttingCases, ...fitCases, ...bookCases };
+export const handCases: Readonly<Record<string, readonly WorkedCase[]>> = {
+  ...notationCases,
+  ...layoutCases,
+  ...codeCases,
+  ...orderCases,
+  ...cuttingCases,
+  ...fitCases,
+  ...bookCases,
+};

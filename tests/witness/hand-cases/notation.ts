@@ -7,7 +7,11 @@ const STEPS = [["label", "value"], ["rise", 7], ["run", 10]] as const;
 
 export const notationCases: Readonly<Record<string, readonly WorkedCase[]>> = {
   TOINCHES: [{ given: { measure: 254, unit: "mm" }, gives: 10, from: "by definition, 25.4 mm to the inch" }],
-  TAPE: Object.entries(AS_READ).map(([denominator, gives]) => ({ given: { length: 7.33, denominator }, gives, from: `by hand: 7.33 x ${denominator} to the nearest whole number` })),
+  TAPE: Object.entries(AS_READ).map(([denominator, gives]) => ({
+    given: { length: 7.33, denominator },
+    gives,
+    from: `by hand: 7.33 x ${denominator} to the nearest whole number`,
+  })),
   PICK: [
     { given: { table: STEPS, label: "rise" }, gives: 7, from: "by hand: beside rise stands 7" },
     { given: { table: STEPS, label: "run" }, gives: 10, from: "by hand: beside run stands 10" },

@@ -11,7 +11,8 @@ const ADK_1998: Source = { title: "Approved Document K, 1998 edition" };
 const ADK_UNNAMED: Source = { title: "Approved Document K, edition not named" };
 const HSE: Source = {
   title: "Health and Safety Executive, handrails",
-  address: "https://www.hse.gov.uk/SLIPS/step/general/advanced/8E7F777B-3B84-49FE-A3D6-D0324E25A801/HSLCourseTemplate/28531/slidetype1_261324.htm",
+  address:
+    "https://www.hse.gov.uk/SLIPS/step/general/advanced/8E7F777B-3B84-49FE-A3D6-D0324E25A801/HSLCourseTemplate/28531/slidetype1_261324.htm",
 };
 
 const limit = limitRecord({ unit: "mm", status: "checked against the code's text", sources: [ADK_2013] });

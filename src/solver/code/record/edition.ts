@@ -22,9 +22,11 @@ const founding = (records: readonly Pick<LimitRecord, "status">[], isCode = true
 };
 
 /** A code out of its records. */
-export const edition = (
-  { records, outOfScope = [], ...heading }: Heading & { readonly records: readonly LimitRecord[]; readonly outOfScope?: readonly OutOfScope[] },
-): Edition => {
+export const edition = ({
+  records,
+  outOfScope = [],
+  ...heading
+}: Heading & { readonly records: readonly LimitRecord[]; readonly outOfScope?: readonly OutOfScope[] }): Edition => {
   const all = [...records, ...outOfScope];
   const title = `${heading.title}${founding(all, heading.isCode)}`;
   return { ...heading, title, plainTitle: heading.title, records, limits: records.map(builtLimit), outOfScope };

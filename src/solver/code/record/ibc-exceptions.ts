@@ -36,5 +36,9 @@ export const DWELLING_LEAST_RISER: LimitException = {
 export const DWELLING_LEAST_RISER_ON_SLOPE: LimitException = {
   when: { all: [IN_DWELLING, { given: "endRiserSlope" }] },
   words: IN_A_DWELLING,
-  then: { comparator: "every", needs: "any", parts: [{ comparator: "min", of: { inner: "riserHeight" }, min: printed("4 in") }, LEAST_OF_END_RISER] },
+  then: {
+    comparator: "every",
+    needs: "any",
+    parts: [{ comparator: "min", of: { inner: "riserHeight" }, min: printed("4 in") }, LEAST_OF_END_RISER],
+  },
 };

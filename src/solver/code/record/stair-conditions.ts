@@ -27,7 +27,9 @@ export const POINTED_WINDERS: Applicability[] = [
 export const WINDERS_AMONG_STEPS: LimitException = {
   when: { all: [HAS_WINDERS, { not: { fact: "windersInSteps", is: ["no"], otherwise: "yes" } }] },
   then: "judge",
-  words: "winders are held against winders and straight treads against straight treads; leave the winders out of the steps and give winders in steps, no",
+  words:
+    "winders are held against winders and straight treads against straight treads; leave the winders out of the steps and give " +
+    "winders in steps, no",
 };
 
 const OPEN: Condition = { fact: "openRisers", is: ["yes"], otherwise: "no" };
@@ -78,7 +80,8 @@ export const PRIVATE: Applicability = { when: PRIVATE_USE, words: "the stair is 
 export const PUBLIC: Applicability = { when: { fact: "use", is: ["public"], otherwise: "private" }, words: "the stair is public" };
 export const NOT_PRIVATE: Applicability = { when: { not: PRIVATE_USE }, words: "the stair is not private" };
 export const SERVICE: Applicability = {
-  when: { fact: "use", is: ["service"], otherwise: "private" }, words: "the stair serves only service rooms, an attic, a crawl space or a small mezzanine",
+  when: { fact: "use", is: ["service"], otherwise: "private" },
+  words: "the stair serves only service rooms, an attic, a crawl space or a small mezzanine",
 };
 export const FREE_IN_DWELLING: LimitException = { when: PRIVATE_USE, then: "does not apply", words: "a flight within a dwelling is free" };
 /** Whether a service stair serves a dwelling or another place is not told by a label. */

@@ -40,13 +40,16 @@ interface Branch {
 }
 
 const proofOf = ({ isSearched, worth, split }: Branch): Proof => {
-  if (split !== undefined) return { by: "branch", stick: split.stick, atMost: split.atMost, upTo: proofOf(split.upTo), over: proofOf(split.over) };
+  if (split !== undefined)
+    return { by: "branch", stick: split.stick, atMost: split.atMost, upTo: proofOf(split.upTo), over: proofOf(split.over) };
   return { by: "worth", worth, isSearched };
 };
 
-const leaves = (branch: Branch): Branch[] => (branch.split === undefined ? [branch] : [...leaves(branch.split.upTo), ...leaves(branch.split.over)]);
+const leaves = (branch: Branch): Branch[] =>
+  branch.split === undefined ? [branch] : [...leaves(branch.split.upTo), ...leaves(branch.split.over)];
 
-const withLimit = (values: readonly number[], stick: number, value: number): number[] => values.map((each, index) => (index === stick ? value : each));
+const withLimit = (values: readonly number[], stick: number, value: number): number[] =>
+  values.map((each, index) => (index === stick ? value : each));
 
 /** The stick kind whose number in the linear plan is farthest from whole, with that number rounded down. */
 const farthest = (shelf: Shelf, { answer }: Generated): { stick: number; atMost: number } | undefined => {
@@ -82,7 +85,8 @@ const split = (branch: Branch, at: { readonly stick: number; readonly atMost: nu
 /** What all branches together prove. */
 const provenBy = (top: Branch, best: Candidate | undefined, steps: number): Branched => {
   const ends = leaves(top);
-  const leastOf = (branches: readonly Branch[]): number => branches.reduce((least, branch) => Math.min(least, wholeUnits(branch.least, steps)), Infinity);
+  const leastOf = (branches: readonly Branch[]): number =>
+    branches.reduce((least, branch) => Math.min(least, wholeUnits(branch.least, steps)), Infinity);
   const mostProven = best?.cost ?? Infinity;
   return {
     best,
@@ -109,7 +113,13 @@ export const branched = (
   const wanted = shelf.kinds.map((kind) => kind.wanted);
   const pool = new Map<string, Pattern>(root.patterns.map((pattern) => [patternKey(pattern), pattern]));
   for (const { pattern } of start?.uses ?? []) pool.set(patternKey(pattern), pattern);
-  const top: Branch = { limits: wholeShelf(shelf), first: root.isComplete ? root : undefined, least: root.least, worth: root.worth, isSearched: false };
+  const top: Branch = {
+    limits: wholeShelf(shelf),
+    first: root.isComplete ? root : undefined,
+    least: root.least,
+    worth: root.worth,
+    isSearched: false,
+  };
   const open: Branch[] = [top];
   let best = start;
   let count = 0;
@@ -118,7 +128,8 @@ export const branched = (
   const searchBranch = (branch: Branch, generated: Generated): void => {
     const fillings = knapsack.fill(generated.worth, wanted, effort);
     const weighed = weighedBy(shelf, branch.limits, steps, generated.worth, fillings);
-    const target = best === undefined ? shelf.sticks.reduce((sum, { price }, stick) => sum + price * branch.limits.most[stick]!, 0) : best.cost - 1;
+    const target =
+      best === undefined ? shelf.sticks.reduce((sum, { price }, stick) => sum + price * branch.limits.most[stick]!, 0) : best.cost - 1;
     withShare(effort, open.length === 0 ? effort.left : LEAF_EFFORT, (share) => {
       const near = nearPatterns(shelf, branch.limits, weighed, target * steps - generated.least, true, LEAF_PATTERNS, share);
       if (near === undefined) return;
@@ -135,7 +146,15 @@ export const branched = (
     const known = [...pool.values()].filter((pattern) => branch.limits.most[pattern.stick]! > 0).slice(-CARRIED);
     const generated =
       branch.first ??
-      columnsGenerated(shelf, branch.limits, knapsack, known, masterOf, effort, (least) => best !== undefined && wholeUnits(least, steps) >= best.cost);
+      columnsGenerated(
+        shelf,
+        branch.limits,
+        knapsack,
+        known,
+        masterOf,
+        effort,
+        (least) => best !== undefined && wholeUnits(least, steps) >= best.cost,
+      );
     for (const pattern of generated.patterns) pool.set(patternKey(pattern), pattern);
     if (generated.least > branch.least) {
       branch.least = generated.least;
@@ -151,7 +170,9 @@ export const branched = (
     if (at === undefined || (count > 1 && count % DIVE_EVERY === 0)) {
       const here = remaining(shelf, wanted, branch.limits.most);
       for (const rule of at === undefined ? DIVE_RULES : [DIVE_RULES[count % 2]!]) {
-        best = withShare(effort, DIVE_EFFORT, (share) => dived(here, generated, knapsack, masterOf, best, wholeUnits(branch.least, steps), rule, share));
+        best = withShare(effort, DIVE_EFFORT, (share) =>
+          dived(here, generated, knapsack, masterOf, best, wholeUnits(branch.least, steps), rule, share),
+        );
       }
       if (isClosed(branch)) continue;
     }

@@ -7,7 +7,9 @@ import { piecesWanted, type Shelf } from "./shelf";
 const byWidth = (shelf: Shelf): { worth: number[]; held: number[] } => {
   const steps = worthSteps(shelf);
   const pieces = piecesWanted(shelf);
-  const rate = Math.min(...shelf.sticks.filter(({ available, price }) => available >= pieces || price > 0).map(({ price, holds }) => (price * steps) / holds));
+  const rate = Math.min(
+    ...shelf.sticks.filter(({ available, price }) => available >= pieces || price > 0).map(({ price, holds }) => (price * steps) / holds),
+  );
   const share = Number.isFinite(rate) ? rate : 0;
   return {
     worth: shelf.kinds.map(({ width }) => Math.floor(width * share)),

@@ -34,7 +34,13 @@ export const wholeUnits = (scaled: number, steps: number): number => {
 export const chargeOf = (price: number, steps: number, holds: number): number => price * steps - holds;
 
 /** The least cost, in steps, that worths prove; `fillings` hold the most worth of each stick kind, or more. Exact. */
-export const provenLeast = (shelf: Shelf, limits: Limits, steps: number, worth: ArrayLike<number>, fillings: readonly Pick<Filling, "worth">[]): number => {
+export const provenLeast = (
+  shelf: Shelf,
+  limits: Limits,
+  steps: number,
+  worth: ArrayLike<number>,
+  fillings: readonly Pick<Filling, "worth">[],
+): number => {
   let least = 0n;
   for (const [kind, { wanted }] of shelf.kinds.entries()) least += BigInt(wanted) * BigInt(worth[kind]!);
   for (const [stick, { price }] of shelf.sticks.entries()) {

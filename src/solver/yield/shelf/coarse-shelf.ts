@@ -14,6 +14,7 @@ export const coarsened = (shelf: Shelf): Shelf | undefined => {
     kinds: shelf.kinds.map((kind) => ({ ...kind, width: Math.ceil(kind.width / measure) })),
     sticks: shelf.sticks.map((stick) => ({ ...stick, holds: Math.floor(stick.holds / measure) })),
   };
-  const isHeld = (width: number, kind: number): boolean => coarse.sticks.some(({ holds, section }) => holds >= width && coarse.takes[section]![kind]!);
+  const isHeld = (width: number, kind: number): boolean =>
+    coarse.sticks.some(({ holds, section }) => holds >= width && coarse.takes[section]![kind]!);
   return coarse.kinds.every(({ width }, kind) => isHeld(width, kind)) ? coarse : undefined;
 };

@@ -36,7 +36,14 @@ const firstPatterns = (shelf: Shelf, limits: Limits): Pattern[] =>
   });
 
 /** Worths made smaller by one share, so that no stick of which any number can be had holds more than its price. */
-const scaled = (shelf: Shelf, limits: Limits, steps: number, worth: Float64Array, held: readonly number[], pieces: number): { worth: Float64Array; held: number[] } => {
+const scaled = (
+  shelf: Shelf,
+  limits: Limits,
+  steps: number,
+  worth: Float64Array,
+  held: readonly number[],
+  pieces: number,
+): { worth: Float64Array; held: number[] } => {
   let share = 1;
   for (const [stick, { price }] of shelf.sticks.entries()) {
     if (limits.most[stick]! >= pieces && held[stick]! > price * steps) share = Math.min(share, (price * steps) / held[stick]!);
@@ -46,16 +53,44 @@ const scaled = (shelf: Shelf, limits: Limits, steps: number, worth: Float64Array
 };
 
 /** What worths prove, made smaller as far as the sticks ask for it, and what each stick holds of them as they were given. */
-export const provenBy = (shelf: Shelf, limits: Limits, knapsack: Knapsack, given: readonly number[], effort: Effort): Pick<Generated, "worth" | "least"> & { readonly fillings: readonly Filling[] } => {
+export const provenBy = (
+  shelf: Shelf,
+  limits: Limits,
+  knapsack: Knapsack,
+  given: readonly number[],
+  effort: Effort,
+): Pick<Generated, "worth" | "least"> & { readonly fillings: readonly Filling[] } => {
   const steps = worthSteps(shelf);
-  const fillings = knapsack.fill(given, shelf.kinds.map((kind) => kind.wanted), effort);
-  const safe = scaled(shelf, limits, steps, Float64Array.from(given), fillings.map((filling) => filling.worth), piecesWanted(shelf));
-  return { worth: [...safe.worth], least: provenLeast(shelf, limits, steps, safe.worth, safe.held.map((each) => ({ worth: each }))), fillings };
+  const fillings = knapsack.fill(
+    given,
+    shelf.kinds.map((kind) => kind.wanted),
+    effort,
+  );
+  const safe = scaled(
+    shelf,
+    limits,
+    steps,
+    Float64Array.from(given),
+    fillings.map((filling) => filling.worth),
+    piecesWanted(shelf),
+  );
+  return {
+    worth: [...safe.worth],
+    least: provenLeast(
+      shelf,
+      limits,
+      steps,
+      safe.worth,
+      safe.held.map((each) => ({ worth: each })),
+    ),
+    fillings,
+  };
 };
 
 /**
  * The linear plan by column generation: patterns enter while the knapsack finds one that is worth more than its price (Gilmore and
- * Gomory 1961, 1963, from memory). Each round's worths, in whole steps, prove a least cost; the best of them is kept. Ends early where `isEnough`.
+ * Gomory 1961, 1963, from memory). Each round's worths, in whole steps, prove a least cost; the best of them is kept. Ends early where
+ * `isEnough`.
  */
 export const columnsGenerated = (
   shelf: Shelf,

@@ -28,7 +28,10 @@ const DUST = 1e-6;
 const CARRIED = 600;
 /** Pieces up to which a rest is also planned by fullest sticks. */
 const FULLEST_PIECES = 400;
-/** How much more a mark of the longest piece is worth than one of a piece of no length, in thousandths: longer pieces first, a little or more. */
+/**
+ * How much more a mark of the longest piece is worth than one of a piece of no length, in thousandths: longer pieces first, a little or
+ * more.
+ */
 const BOWS = [0, 20, 100];
 const REST_BOW = 20;
 /** Steps of planning a rest by hand for each pair of its pieces: a piece is held against the sticks begun so far. */
@@ -64,7 +67,13 @@ const shrunk = ({ stick, kinds, counts }: Pattern, left: readonly number[]): Pat
  * Stick after stick, each the one that costs least for the worth it holds, as often as it can be repeated. Nothing where the stock
  * runs out or `limit` is reached.
  */
-export const fullestPlan = (shelf: Shelf, knapsack: Knapsack, worth: ArrayLike<number>, limit: number, effort: Effort): Candidate | undefined => {
+export const fullestPlan = (
+  shelf: Shelf,
+  knapsack: Knapsack,
+  worth: ArrayLike<number>,
+  limit: number,
+  effort: Effort,
+): Candidate | undefined => {
   const rest: Rest = { left: shelf.kinds.map((kind) => kind.wanted), available: shelf.sticks.map((stick) => stick.available) };
   const uses: Use[] = [];
   let cost = 0;
@@ -93,7 +102,13 @@ const widthWorths = (shelf: Shelf, bow: number): Float64Array =>
   Float64Array.from(shelf.kinds, ({ width }) => width * 1000 + Math.floor((bow * width * width) / shelf.kinds[0]!.width));
 
 /** The cheapest plan below `limit` by fullest sticks, judged by the worths given and by width. */
-export const fullestPlans = (shelf: Shelf, knapsack: Knapsack, worth: ArrayLike<number>, limit: number, effort: Effort): Candidate | undefined => {
+export const fullestPlans = (
+  shelf: Shelf,
+  knapsack: Knapsack,
+  worth: ArrayLike<number>,
+  limit: number,
+  effort: Effort,
+): Candidate | undefined => {
   let found: Candidate | undefined;
   for (const each of [worth, ...BOWS.map((bow) => widthWorths(shelf, bow))]) {
     found = cheaper(found, fullestPlan(shelf, knapsack, each, found?.cost ?? limit, effort));
@@ -145,7 +160,9 @@ export const dived = (
       }
     }
     if (fixed === 0) {
-      const fitting = linear.map(({ pattern }) => shrunk(pattern, rest.left)).find((pattern) => pattern.kinds.length > 0 && rest.available[pattern.stick]! > 0);
+      const fitting = linear
+        .map(({ pattern }) => shrunk(pattern, rest.left))
+        .find((pattern) => pattern.kinds.length > 0 && rest.available[pattern.stick]! > 0);
       if (fitting === undefined) return best;
       fix(fitting, 1);
     }
@@ -157,7 +174,8 @@ export const dived = (
     const here = remaining(shelf, rest.left, rest.available);
     consider(candidateOf(here, quickHandPlan(here)));
     effort.left -= FIT_STEPS * pieces * pieces;
-    if (pieces <= FULLEST_PIECES) consider(fullestPlan(here, knapsack, widthWorths(here, REST_BOW), best === undefined ? Infinity : best.cost - cost, effort));
+    if (pieces <= FULLEST_PIECES)
+      consider(fullestPlan(here, knapsack, widthWorths(here, REST_BOW), best === undefined ? Infinity : best.cost - cost, effort));
     if ((best !== undefined && best.cost <= least) || isSpent(effort)) return best;
     const fitting = generated.patterns.filter((pattern) => repeats(pattern, rest) > 0).slice(-CARRIED);
     generated = columnsGenerated(here, wholeShelf(here), knapsack, fitting, masterOf, effort, meetsLinearCost(here));

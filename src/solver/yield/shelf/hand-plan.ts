@@ -37,7 +37,9 @@ const filled = (shelf: Shelf, order: readonly number[], fit: Fit): Cut[] | Unpla
         if (fit === "first") break;
       }
       if (into === undefined) {
-        const stick = order.find((each) => available[each]! > 0 && shelf.sticks[each]!.holds >= kind.width && takesKind(shelf, each, index));
+        const stick = order.find(
+          (each) => available[each]! > 0 && shelf.sticks[each]!.holds >= kind.width && takesKind(shelf, each, index),
+        );
         if (stick === undefined) return { unplaced: index };
         available[stick]! -= 1;
         into = { stick, kinds: [], room: shelf.sticks[stick]!.holds };
@@ -106,7 +108,9 @@ const fullestSticks = (shelf: Shelf, order: readonly number[], most: number): Cu
     let added: readonly number[] = [];
     for (const [section, takes] of shelf.takes.entries()) {
       if (!takes[first]!) continue;
-      const fitting = order.filter((each) => shelf.sticks[each]!.section === section && available[each]! > 0 && shelf.sticks[each]!.holds >= width);
+      const fitting = order.filter(
+        (each) => shelf.sticks[each]!.section === section && available[each]! > 0 && shelf.sticks[each]!.holds >= width,
+      );
       if (fitting.length === 0) continue;
       work += longest * (left.length - first) + order.length;
       if (work > most) return undefined;

@@ -33,7 +33,9 @@ interface Section {
 const sectionsOf = ({ takes, sticks }: Shelf): Section[] =>
   takes.flatMap((each, section) => {
     const of = sticks.flatMap((stick, index) => (stick.section === section ? [index] : []));
-    return of.length === 0 ? [] : [{ takes: each, sticks: of, longest: of.reduce((most, index) => Math.max(most, sticks[index]!.holds), 0) }];
+    return of.length === 0
+      ? []
+      : [{ takes: each, sticks: of, longest: of.reduce((most, index) => Math.max(most, sticks[index]!.holds), 0) }];
   });
 
 /** Copies in bundles of 1, 2, 4, ...: every number up to the limit is a sum of some of them. */
@@ -59,7 +61,8 @@ const fillingOf = (worth: number, taken: readonly Bundle[]): Filling => {
 };
 
 /**
- * One table over the widths of the longest stick answers for every stick kind of a section (Gilmore and Gomory 1961, from memory). Exact: worths
+ * One table over the widths of the longest stick answers for every stick kind of a section (Gilmore and Gomory 1961, from memory). Exact:
+ * worths
  * are whole and their sums stay below 2^53. Nothing where the tables would take too much memory.
  */
 export const knapsackOf = (shelf: Shelf): Knapsack | undefined => {
@@ -69,7 +72,13 @@ export const knapsackOf = (shelf: Shelf): Knapsack | undefined => {
   if (cells.reduce((sum, each) => sum + each, 0) > MOST_CELLS) return undefined;
   const most = new Float64Array(Math.max(...sections.map(({ longest }) => longest)) + 1);
   const taken = new Uint8Array(Math.max(...cells));
-  const fillSection = (section: Section, worth: ArrayLike<number>, wanted: ArrayLike<number>, effort: Effort, fillings: Filling[]): void => {
+  const fillSection = (
+    section: Section,
+    worth: ArrayLike<number>,
+    wanted: ArrayLike<number>,
+    effort: Effort,
+    fillings: Filling[],
+  ): void => {
     const { longest } = section;
     const row = longest + 1;
     const bundles = bundlesOf(shelf, section, wanted)

@@ -24,7 +24,13 @@ const undominated = (shelf: Shelf): number[] => {
   const pieces = piecesWanted(shelf);
   const ordered = shelf.sticks
     .map((_, stick) => stick)
-    .sort((a, b) => shelf.sticks[a]!.price - shelf.sticks[b]!.price || shelf.sticks[b]!.holds - shelf.sticks[a]!.holds || shelf.sticks[b]!.available - shelf.sticks[a]!.available || a - b);
+    .sort(
+      (a, b) =>
+        shelf.sticks[a]!.price - shelf.sticks[b]!.price ||
+        shelf.sticks[b]!.holds - shelf.sticks[a]!.holds ||
+        shelf.sticks[b]!.available - shelf.sticks[a]!.available ||
+        a - b,
+    );
   const most = shelf.takes.map(() => -1);
   return ordered.filter((stick) => {
     const { section, holds, available } = shelf.sticks[stick]!;
@@ -36,11 +42,14 @@ const undominated = (shelf: Shelf): number[] => {
 
 /** So many of the list, evenly from its first to its last. */
 const spread = (list: readonly number[], count: number): number[] =>
-  list.length <= count ? [...list] : Array.from({ length: count }, (_, place) => list[Math.floor((place * (list.length - 1)) / Math.max(1, count - 1))]!);
+  list.length <= count
+    ? [...list]
+    : Array.from({ length: count }, (_, place) => list[Math.floor((place * (list.length - 1)) / Math.max(1, count - 1))]!);
 
 const withSticks = (shelf: Shelf, chosen: readonly number[]): Shelf => ({ ...shelf, sticks: chosen.map((stick) => shelf.sticks[stick]!) });
 
-const worthsOf = (proof: Proof): (readonly number[])[] => (proof.by === "worth" ? [proof.worth] : [...worthsOf(proof.upTo), ...worthsOf(proof.over)]);
+const worthsOf = (proof: Proof): (readonly number[])[] =>
+  proof.by === "worth" ? [proof.worth] : [...worthsOf(proof.upTo), ...worthsOf(proof.over)];
 
 /**
  * A plan from so many kinds of stick that a linear program of all would take too long. Planned with the sticks of a plan by hand, the
@@ -82,7 +91,10 @@ const plannedWithin = (shelf: Shelf, effort: Effort, planned: (few: Shelf, share
       const { fillings, ...proven } = provenBy(shelf, limits, knapsack, each, effort);
       if (proven.least > least || asked.length === 0) {
         const gain = (stick: number): number => fillings[stick]!.worth - shelf.sticks[stick]!.price * steps;
-        asked = needed.filter((stick) => !chosen.has(stick) && gain(stick) > 0).sort((a, b) => gain(b) - gain(a) || a - b).slice(0, TAKEN_IN);
+        asked = needed
+          .filter((stick) => !chosen.has(stick) && gain(stick) > 0)
+          .sort((a, b) => gain(b) - gain(a) || a - b)
+          .slice(0, TAKEN_IN);
       }
       if (proven.least > least) ({ worth, least } = proven);
     }

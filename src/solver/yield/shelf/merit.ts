@@ -42,7 +42,13 @@ export const compareCuts = (shelf: Shelf, one: Cut, other: Cut): number => {
 export const inCuttingOrder = (shelf: Shelf, cuts: readonly Cut[]): Cut[] => [...cuts].sort((one, other) => compareCuts(shelf, one, other));
 
 /** The better plan by merit, then the one whose cut list comes first; both in cutting order. */
-export const isPreferred = (shelf: Shelf, one: readonly Cut[], other: readonly Cut[], ofOne = meritOf(shelf, one), ofOther = meritOf(shelf, other)): boolean => {
+export const isPreferred = (
+  shelf: Shelf,
+  one: readonly Cut[],
+  other: readonly Cut[],
+  ofOne = meritOf(shelf, one),
+  ofOther = meritOf(shelf, other),
+): boolean => {
   const difference = compareMerit(ofOne, ofOther);
   if (difference !== 0) return difference < 0;
   for (const [place, cut] of one.entries()) {

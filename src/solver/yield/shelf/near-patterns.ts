@@ -13,7 +13,13 @@ export interface Weighed {
   readonly charges: readonly number[];
 }
 
-export const weighedBy = (shelf: Shelf, limits: Limits, steps: number, worth: ArrayLike<number>, fillings: readonly Pick<Filling, "worth">[]): Weighed => ({
+export const weighedBy = (
+  shelf: Shelf,
+  limits: Limits,
+  steps: number,
+  worth: ArrayLike<number>,
+  fillings: readonly Pick<Filling, "worth">[],
+): Weighed => ({
   worth,
   steps,
   charges: shelf.sticks.map(({ price }, stick) => {
@@ -32,7 +38,14 @@ export interface NearPattern {
 const MOST_CELLS = 16_000_000;
 
 /** later[kind][room]: the most worth of that kind and the ones after it in so much room, of the kinds a section takes. */
-const fillLater = (later: Float64Array, kinds: readonly PieceKind[], takes: readonly boolean[], worth: ArrayLike<number>, longest: number, effort: Effort): void => {
+const fillLater = (
+  later: Float64Array,
+  kinds: readonly PieceKind[],
+  takes: readonly boolean[],
+  worth: ArrayLike<number>,
+  longest: number,
+  effort: Effort,
+): void => {
   const row = longest + 1;
   for (let kind = kinds.length - 1; kind >= 0; kind -= 1) {
     const at = kind * row;

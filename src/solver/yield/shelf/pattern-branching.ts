@@ -52,9 +52,15 @@ const mostHeld = (shelf: Shelf, patterns: readonly Pattern[], worth: ArrayLike<n
 };
 
 /** A linear plan whose uses are whole, but for dust, and whether it gives every piece left. */
-const wholePlan = (shelf: Shelf, left: readonly number[], uses: readonly Use[]): { readonly uses: Use[]; readonly price: number; readonly isSound: boolean } => {
+const wholePlan = (
+  shelf: Shelf,
+  left: readonly number[],
+  uses: readonly Use[],
+): { readonly uses: Use[]; readonly price: number; readonly isSound: boolean } => {
   const whole = uses.map((use) => ({ ...use, times: Math.round(use.times) })).filter((use) => use.times > 0);
-  const given = left.map((_, kind) => whole.reduce((sum, { pattern, times }) => sum + times * (pattern.counts[pattern.kinds.indexOf(kind)] ?? 0), 0));
+  const given = left.map((_, kind) =>
+    whole.reduce((sum, { pattern, times }) => sum + times * (pattern.counts[pattern.kinds.indexOf(kind)] ?? 0), 0),
+  );
   return {
     uses: whole,
     price: whole.reduce((sum, use) => sum + use.times * shelf.sticks[use.pattern.stick]!.price, 0),
@@ -101,9 +107,16 @@ export const patternBranched: WholeSearch = (shelf, first, { steps }, patterns, 
       if (times > limits.most[pattern.stick]!) return;
       const rest = [...left];
       for (const [place, kind] of pattern.kinds.entries()) rest[kind] = Math.max(0, rest[kind]! - pattern.counts[place]! * times);
-      const fewer = (values: readonly number[]): number[] => values.map((value, stick) => (stick === pattern.stick ? Math.max(0, value - times) : value));
+      const fewer = (values: readonly number[]): number[] =>
+        values.map((value, stick) => (stick === pattern.stick ? Math.max(0, value - times) : value));
       const more = times === 0 ? uses : [...uses, { pattern, times }];
-      visit(rest, { least: fewer(limits.least), most: fewer(limits.most) }, patterns, cost + times * shelf.sticks[pattern.stick]!.price, more);
+      visit(
+        rest,
+        { least: fewer(limits.least), most: fewer(limits.most) },
+        patterns,
+        cost + times * shelf.sticks[pattern.stick]!.price,
+        more,
+      );
     };
     if (split === undefined) {
       const whole = wholePlan(shelf, left, answer.uses);

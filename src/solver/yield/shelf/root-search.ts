@@ -14,15 +14,28 @@ const KNOWN_SHARE = 0.2;
 const NEAR_PARTS = [0.1, 0.35, 1];
 
 /** A plan of many pieces, searched among the patterns of the linear plan first, then among all near the proven cost. */
-export const searchedAtRoot = (shelf: Shelf, knapsack: Knapsack, { masterOf, searchWhole, mostPatterns }: Engine, effort: Effort, root: Generated, start: Branched): Branched => {
+export const searchedAtRoot = (
+  shelf: Shelf,
+  knapsack: Knapsack,
+  { masterOf, searchWhole, mostPatterns }: Engine,
+  effort: Effort,
+  root: Generated,
+  start: Branched,
+): Branched => {
   if (start.best === undefined || mostPatterns === 0) return start;
   const limits = wholeShelf(shelf);
   const steps = worthSteps(shelf);
-  const fillings = knapsack.fill(root.worth, shelf.kinds.map((kind) => kind.wanted), effort);
+  const fillings = knapsack.fill(
+    root.worth,
+    shelf.kinds.map((kind) => kind.wanted),
+    effort,
+  );
   const weighed = weighedBy(shelf, limits, steps, root.worth, fillings);
   const known = [...root.patterns, ...start.best.uses.map(({ pattern }) => pattern)].map((pattern) => ({ pattern, lack: 0 }));
   const target = start.best.cost - 1;
-  const improved = withShare(effort, effort.left * KNOWN_SHARE, (share) => searchWhole(shelf, limits, weighed, known, target, masterOf, share));
+  const improved = withShare(effort, effort.left * KNOWN_SHARE, (share) =>
+    searchWhole(shelf, limits, weighed, known, target, masterOf, share),
+  );
   let best = cheaper(start.best, improved.best) ?? start.best;
   let { proven } = start;
   for (const [place, part] of NEAR_PARTS.entries()) {
@@ -30,7 +43,9 @@ export const searchedAtRoot = (shelf: Shelf, knapsack: Knapsack, { masterOf, sea
     const aim = start.proven + Math.floor((best.cost - 1 - start.proven) * part);
     const near = nearPatterns(shelf, limits, weighed, aim * steps - root.least, true, mostPatterns, effort);
     if (near === undefined) break;
-    const search = withShare(effort, effort.left / (NEAR_PARTS.length - place), (share) => searchWhole(shelf, limits, weighed, near, aim, masterOf, share));
+    const search = withShare(effort, effort.left / (NEAR_PARTS.length - place), (share) =>
+      searchWhole(shelf, limits, weighed, near, aim, masterOf, share),
+    );
     best = cheaper(best, search.best) ?? best;
     if (search.isClosed) proven = Math.min(best.cost, Math.max(proven, aim + 1));
   }

@@ -49,10 +49,14 @@ const linearly = (shelf: Shelf, knapsack: Knapsack, engine: Engine, effort: Effo
   const coarseKnapsack = coarse === undefined ? undefined : knapsackOf(coarse);
   const isCoarse = coarse !== undefined && coarseKnapsack !== undefined;
   const rough = isCoarse
-    ? withShare(effort, effort.left * ROUGH_SHARE, (share) => columnsGenerated(coarse, limits, coarseKnapsack, [], masterOf, share, meetsLinearCost(coarse)))
+    ? withShare(effort, effort.left * ROUGH_SHARE, (share) =>
+        columnsGenerated(coarse, limits, coarseKnapsack, [], masterOf, share, meetsLinearCost(coarse)),
+      )
     : undefined;
   const known = [...byHandPatterns, ...(rough?.patterns ?? [])];
-  const generated = withShare(effort, effort.left * ROOT_SHARE, (share) => columnsGenerated(shelf, limits, knapsack, known, masterOf, share, meetsLinearCost(shelf)));
+  const generated = withShare(effort, effort.left * ROOT_SHARE, (share) =>
+    columnsGenerated(shelf, limits, knapsack, known, masterOf, share, meetsLinearCost(shelf)),
+  );
   const simple = provenByWidth(shelf);
   const root = generated.least < simple.least ? { ...generated, ...simple } : generated;
   const least = wholeUnits(root.least, steps);
@@ -89,7 +93,8 @@ const cheapestPlan = (shelf: Shelf, engine: Engine, effort: Effort): ShelfPlan =
 const planOfFew = (shelf: Shelf, engine: Engine, effort: Effort): ShelfPlan => {
   const byHand = candidateOf(shelf, handPlan(shelf, effort));
   const knapsack = knapsackOf(shelf);
-  if (knapsack !== undefined && shelf.kinds.length <= MOST_KINDS && !isSpent(effort)) return linearly(shelf, knapsack, engine, effort, byHand);
+  if (knapsack !== undefined && shelf.kinds.length <= MOST_KINDS && !isSpent(effort))
+    return linearly(shelf, knapsack, engine, effort, byHand);
   const { worth, least } = provenByWidth(shelf);
   const bound = Math.min(wholeUnits(least, worthSteps(shelf)), byHand?.cost ?? Infinity);
   return { cuts: finished(shelf, byHand), certified: bound, proven: bound, proof: { by: "worth", worth, isSearched: false } };

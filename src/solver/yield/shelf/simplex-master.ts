@@ -97,7 +97,10 @@ const freshWorths = (tableau: Tableau): void => {
   }
 };
 
-/** The inverse of a square matrix by Gauss-Jordan with the largest pivot of each column; undefined where it is singular. The matrix is used up. */
+/**
+ * The inverse of a square matrix by Gauss-Jordan with the largest pivot of each column; undefined where it is singular. The matrix is used
+ * up.
+ */
 const inverted = (matrix: Float64Array, rows: number): Float64Array | undefined => {
   const fresh = new Float64Array(rows * rows);
   for (let at = 0; at < rows; at += 1) fresh[at * rows + at] = 1;
@@ -221,7 +224,9 @@ const costOf = (tableau: Tableau): number => {
 
 const answerOf = (tableau: Tableau): LinearAnswer => {
   const { size, rows, rowsOfStick, patterns, times, basis, worth } = tableau;
-  const uses = [...basis].flatMap((id, row) => (id >= 0 && times[row]! > TIMES_DUST ? [{ id, times: times[row]! }] : [])).sort((a, b) => a.id - b.id);
+  const uses = [...basis]
+    .flatMap((id, row) => (id >= 0 && times[row]! > TIMES_DUST ? [{ id, times: times[row]! }] : []))
+    .sort((a, b) => a.id - b.id);
   return {
     cost: costOf(tableau),
     worth: worth.subarray(0, size),
@@ -232,7 +237,8 @@ const answerOf = (tableau: Tableau): LinearAnswer => {
 };
 
 /**
- * Revised primal simplex with a dense inverse (Dantzig and Orchard-Hays 1954, from memory). Columns: a pattern from 0 on; the surplus or slack of
+ * Revised primal simplex with a dense inverse (Dantzig and Orchard-Hays 1954, from memory). Columns: a pattern from 0 on; the surplus or
+ * slack of
  * row r is -1 - r; the shortage of row r is -1 - rows - r. Floating, so it only proposes: bounds are proven from its worths anew.
  */
 export const simplexMaster = (shelf: Shelf, limits: Limits): Master => {

@@ -106,7 +106,14 @@ const visit = (plans: Plans, kind: number, from: number, slack: number, cash: nu
  * patterns, largest end worth keeping, most of them, first in the order of the cut list. Goes through all plans of patterns near the
  * proven cost, each once: the next stick always holds the longest piece left. All of them where the effort lasts.
  */
-export const preferred = (shelf: Shelf, limits: Limits, weighed: Weighed, least: number, start: readonly Cut[], effort: Effort): readonly Cut[] => {
+export const preferred = (
+  shelf: Shelf,
+  limits: Limits,
+  weighed: Weighed,
+  least: number,
+  start: readonly Cut[],
+  effort: Effort,
+): readonly Cut[] => {
   const { kinds, sticks } = shelf;
   const best = inCuttingOrder(shelf, start);
   const merit = meritOf(shelf, best);
@@ -121,10 +128,17 @@ export const preferred = (shelf: Shelf, limits: Limits, weighed: Weighed, least:
       kinds: pattern.kinds,
       counts: pattern.counts,
       width: patternWidth(shelf, pattern),
-      cut: { stick: pattern.stick, kinds: pattern.kinds.flatMap((kind, place) => Array.from({ length: pattern.counts[place]! }, () => kind)) },
+      cut: {
+        stick: pattern.stick,
+        kinds: pattern.kinds.flatMap((kind, place) => Array.from({ length: pattern.counts[place]! }, () => kind)),
+      },
     }));
   const plans: Plans = {
-    shelf, limits, effort, best, merit,
+    shelf,
+    limits,
+    effort,
+    best,
+    merit,
     charges: weighed.charges,
     giving: kinds.map((_, kind) => ordered.filter((each) => each.kinds[0] === kind)),
     longest: Math.max(...sticks.map((stick) => stick.holds)),
