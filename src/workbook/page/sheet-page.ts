@@ -34,6 +34,7 @@ import words from "@univerjs/preset-sheets-core/locales/en-US";
 import { cellAddress, cellPlace } from "../../sheets/cell-address";
 import { valueCell } from "../engine-snapshot";
 import { errorSentence } from "../error-sentence";
+import { formulaFault } from "../formula-limits";
 import { type FunctionMetadata, type FunctionsJson, worksheetName } from "../function-metadata";
 import { liveWorkbook } from "../live-workbook";
 import type { StandIn } from "../stand-in";
@@ -88,6 +89,8 @@ const readTyping = (injector: Injector): void => {
     priority: FIRST,
     handler: (cell, where, next) => {
       const rich = cell?.p?.body;
+      // A formula that would stop the page stays text, where it can be seen and mended.
+      if (cell?.f && formulaFault(cell.f) !== undefined) return next({ ...cell, ...valueCell(cell.f), f: null, si: null, p: null });
       if (!cell || cell.f || rich?.textRuns?.length || rich?.customRanges?.length) return next(cell);
       const text = rich ? rich.dataStream.replace(/\r\n$/, "") : cell.v;
       if (typeof text !== "string" || text.startsWith("=")) return next(cell);
