@@ -1,8 +1,9 @@
+import { nearestWord } from "../solver/nearest-word";
 import { isOverQuantity, isSlipOfQuantity } from "../solver/word-key";
 import { words } from "../solver/words";
 import { type Failed, failed, folded, type Given, isEmpty } from "./cells";
 import type { Columns, Table } from "./columns";
-import { inSight, nearest, say, slipOf } from "./say";
+import { inSight, say, slipOf } from "./say";
 
 /** The table or result that a heading belongs to, and whether others know it too. */
 export interface Home {
@@ -64,7 +65,7 @@ const ALIKE: readonly (readonly string[])[] = [
 const nearestHere = (heading: string, { columns }: Table): string => {
   const here = Object.keys(columns).map(words);
   const alike = ALIKE.filter((group) => group.includes(folded(heading))).flat();
-  return here.find((one) => alike.includes(folded(one))) ?? nearest(heading, here) ?? "";
+  return here.find((one) => alike.includes(folded(one))) ?? nearestWord(heading, here) ?? "";
 };
 
 const foreign = (argument: string, heading: string, home: Home, table: Table): Failed =>

@@ -1,5 +1,6 @@
+import { nearestWord } from "../solver/nearest-word";
 import { type Failed, failed, folded, type Given, isEmpty, isFailed } from "./cells";
-import { nearest, say } from "./say";
+import { say } from "./say";
 
 const asWritten = (text: string): string => text.normalize("NFC").trim().toLowerCase().replace(/\s+/g, " ");
 const numbersOf = (text: string): string => (text.match(/\d+/g) ?? []).join(" ");
@@ -20,5 +21,5 @@ export const namePlace = (argument: string, cells: readonly Given[], name: strin
     return other === undefined ? place : failed(say.severalNames(argument, name, found, other), "#N/A");
   }
   const names = texts.filter((text) => text !== undefined);
-  return failed(say.unknown(argument, name, nearest(name, names), []), "#N/A");
+  return failed(say.unknown(argument, name, nearestWord(name, names), []), "#N/A");
 };

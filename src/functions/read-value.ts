@@ -1,10 +1,11 @@
 import { Exact, exact, SPREADSHEET_DIGITS } from "../solver/length/exact";
 import { type Length, lengthIn, lengthOf, measure, type Unit } from "../solver/length/length";
 import { parseLength } from "../solver/length/parse-length";
+import { nearestWord } from "../solver/nearest-word";
 import { isProblem } from "../solver/problem";
 import type { Plausible, RateOf, Sign } from "./columns";
 import { type Failed, failed, folded, type Given, givenFor, isFailed, isEmpty } from "./cells";
-import { nearest, numberText, say, shown } from "./say";
+import { numberText, say, shown } from "./say";
 
 /** A bare number beyond this is no length in a stair; spreadsheet dates of our time start at about 45,000. */
 const LONGEST = 20000;
@@ -162,7 +163,7 @@ export const readChoice = (name: string, cell: Given, options: readonly string[]
   if (typeof cell === "boolean" && options.includes("yes")) return cell ? "yes" : "no";
   if (cell === null || typeof cell === "boolean") return failed(say.mustBe(name, `one of ${options.join(", ")}`, cell));
   return (
-    matched(cell, options) ?? failed(say.unknown(name, String(cell), nearest(String(cell), options), options))
+    matched(cell, options) ?? failed(say.unknown(name, String(cell), nearestWord(String(cell), options), options))
   );
 };
 

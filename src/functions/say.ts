@@ -1,15 +1,13 @@
-import { distance } from "fastest-levenshtein";
 import { Exact } from "../solver/length/exact";
 import { type Length, lengthIn, lengthOf, type Unit } from "../solver/length/length";
 import type { MalformedLength } from "../solver/length/parse-length";
 import { tapeText } from "../solver/length/tape-text";
+import { lettersApart, nearestWord } from "../solver/nearest-word";
 import type { Details, Problem } from "../solver/problem";
 import { folded, type Given, isFailed } from "./cells";
 
 /** Decimals of an inch or a millimetre in a sentence: finer than any tape. */
 const DECIMALS = 4;
-/** Letters of a word that are compared; no label and no heading of ours is half as long. */
-const LETTERS = 64;
 const FINEST_TAPE = 64;
 
 /** A number without float dust: 7.6875, 36.87, 1200. */
@@ -69,26 +67,11 @@ export const sentence = (template: string, details: Details, unit: Unit): string
 const SLIP = 2;
 const SHORT_WORD = 4;
 
-const spelt = (word: string): string => folded(word).slice(0, LETTERS);
-
-/** The known word nearest by letters, the first of those that are equally near. */
-export const nearest = (word: string, known: readonly string[]): string | undefined => {
-  const letters = spelt(word);
-  let near: { readonly name: string; readonly far: number } | undefined;
-  for (const name of known) {
-    const other = spelt(name);
-    if (near !== undefined && Math.abs(other.length - letters.length) >= near.far) continue;
-    const far = distance(letters, other);
-    if (near === undefined || far < near.far) near = { name, far };
-  }
-  return near?.name;
-};
-
 /** The known word that `word` is a slip of, if it is one. */
 export const slipOf = (word: string, known: readonly string[]): string | undefined => {
-  const name = nearest(word, known);
+  const name = nearestWord(word, known);
   if (name === undefined) return undefined;
-  const far = distance(spelt(word), spelt(name));
+  const far = lettersApart(word, name);
   return far > 0 && far <= (folded(word).length <= SHORT_WORD ? 1 : SLIP) ? name : undefined;
 };
 

@@ -1,5 +1,6 @@
 import { VERDICTS } from "../solver/code/check";
 import { exact, type Exact } from "../solver/length/exact";
+import { nearestWord } from "../solver/nearest-word";
 import { type AddedRow, columnTotal, type SumRow, type TotalProblem } from "../solver/notation/column-total";
 import { goodsUnit, isSameUnit } from "../solver/goods/goods-unit";
 import { isIncluded } from "../solver/goods/meant-nothing";
@@ -8,7 +9,7 @@ import { isOverQuantity } from "../solver/word-key";
 import { type Failed, failed, folded, type Given, type GivenCells, isEmpty, isEmptyOrZero, isFailed } from "./cells";
 import { namePlace } from "./name-place";
 import { readNumber } from "./read-value";
-import { inSight, nearest, say, slipOf } from "./say";
+import { inSight, say, slipOf } from "./say";
 
 /** Columns that say what a row is about. */
 const LABELS: readonly string[] = ["step", "label", "item"].map(folded);
@@ -107,7 +108,7 @@ const reads = (cell: Given, wanted: string): boolean => {
 const counted = (rows: readonly Row[], column: number, heading: string, of: string): number | Failed => {
   const wanted = folded(of);
   if (folded(heading) === VERDICT && !VERDICT_WORDS.some((word) => folded(word) === wanted))
-    return failed(say.unknown("of", of, nearest(of, VERDICT_WORDS), VERDICT_WORDS));
+    return failed(say.unknown("of", of, nearestWord(of, VERDICT_WORDS), VERDICT_WORDS));
   const words = new Set<string>();
   let count = 0;
   for (const { cells, name, isSum } of rows) {

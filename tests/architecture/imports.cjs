@@ -25,7 +25,7 @@ const onNode = ["long-search", "generate", "serve", "sideload", "licences", "hos
 // A package may be imported only from the folders named here.
 const packages = {
   "decimal.js": ["solver", "functions"],
-  "fastest-levenshtein": ["functions"],
+  "fastest-levenshtein": ["solver"],
   "highs": ["long-search"],
   "@univerjs": ["workbook"],
   "numfmt": ["workbook"],

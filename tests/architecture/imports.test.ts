@@ -33,6 +33,9 @@ describe("a planted fault is caught:", () => {
       "src/taskpane/main.ts": 'import { rise } from "../solver/rise";\nexport const shown = rise;\n',
       "src/excel/layer.ts": 'import { told } from "../functions/told";\nexport const layer = told;\n',
       "src/pane/number.ts": 'import Decimal from "decimal.js";\nexport const number = new Decimal(1);\n',
+      "src/pane/near.ts": 'import { distance } from "fastest-levenshtein";\nexport const near = distance;\n',
+      "src/solver/sign.ts": 'import Decimal from "decimal.js";\nimport { distance } from "fastest-levenshtein";\nexport const sign = [Decimal, distance];\n',
+      "src/solver/pages.ts": 'import { marked } from "marked";\nexport const pages = marked;\n',
       "src/pane/disk.ts": 'import { readFileSync } from "node:fs";\nexport const disk = readFileSync;\n',
       "src/pane/entry.ts": 'import { shown } from "../taskpane/main";\nexport const entry = shown;\n',
       "src/drawing/tested.ts": 'import { tested } from "../../tests/tested";\nexport const drawn = tested;\n',
@@ -60,6 +63,8 @@ describe("a planted fault is caught:", () => {
     ["two files import each other", "src/solver/chicken.ts: no-cycles"],
     ["a file is forgotten", "src/solver/forgotten.ts: no-orphans"],
     ["the pane uses the number package of the solver", "src/pane/number.ts: decimal.js-only-in-solver-functions"],
+    ["the pane compares spellings itself", "src/pane/near.ts: fastest-levenshtein-only-in-solver"],
+    ["a solver uses a package of the pages", "src/solver/pages.ts: marked-only-in-generate"],
     ["the pane reads the disk", "src/pane/disk.ts: node-modules-only-at-the-edge"],
     ["a file imports an entry point", "src/pane/entry.ts: nothing-imports-an-entry-point"],
     ["source imports a test", "src/drawing/tested.ts: drawing-imports-only-functions-solver"],
@@ -73,6 +78,6 @@ describe("a planted fault is caught:", () => {
   });
 
   test("and what goes the allowed way is left alone", () => {
-    expect(faults.filter((fault) => /^src\/(functions\/(main|told)|solver\/(rise|kind))[.]ts/.test(fault))).toEqual([]);
+    expect(faults.filter((fault) => /^src\/(functions\/(main|told)|solver\/(rise|kind|sign))[.]ts/.test(fault))).toEqual([]);
   });
 });

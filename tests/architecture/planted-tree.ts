@@ -18,7 +18,9 @@ export const plantedTree = (files: Readonly<Record<string, string>>): PlantedTre
   }
   // Only packages are shared: what a tool writes to node_modules/.cache stays in the planted tree.
   mkdirSync(path.join(folder, "node_modules"));
-  symlinkSync(path.join(project, "node_modules", "decimal.js"), path.join(folder, "node_modules", "decimal.js"), "junction");
+  for (const name of ["decimal.js", "fastest-levenshtein", "marked"]) {
+    symlinkSync(path.join(project, "node_modules", name), path.join(folder, "node_modules", name), "junction");
+  }
   for (const [name, text] of Object.entries(files)) {
     const file = path.join(folder, name);
     mkdirSync(path.dirname(file), { recursive: true });

@@ -2,9 +2,9 @@ import { Exact, exact } from "../length/exact";
 import { lengthOf, type Unit } from "../length/length";
 import { parseLength } from "../length/parse-length";
 import { isProblem, type Problem, problem } from "../problem";
-import { labelKey } from "./label-key";
+import { nearestWord } from "../nearest-word";
+import { wordKey } from "../word-key";
 import { namedLimit } from "./named-limit";
-import { nearestLabel } from "./nearest-label";
 import { type CodeProfile, type Figure, type Limit, type Rule, sizeOf } from "./profile";
 
 /** A limit the local authority has changed, as typed: a number, a length in words, `1:20`, `34 to 38`, or `none`. */
@@ -68,7 +68,7 @@ const typedSlope = (given: string | number, limit: Limit): { rise: number; run: 
 };
 
 const amendedRule = (rule: Rule, limit: Limit, given: string | number, unit: Unit): Rule | Problem<AmendmentProblem> => {
-  if (typeof given === "string" && labelKey(given) === NO_LIMIT) return { comparator: "shown", text: "no limit" };
+  if (typeof given === "string" && wordKey(given) === NO_LIMIT) return { comparator: "shown", text: "no limit" };
   if (rule.comparator === "range") {
     const range = typedRange(given, limit, unit);
     return isProblem(range) ? range : { ...rule, ...range };
@@ -158,7 +158,7 @@ export const amendedProfile = (
   for (const amendment of amendments) {
     const named = namedLimit(profile, amendment.item);
     if (named === undefined) {
-      return problem("unknown-amendment", { item: amendment.item, nearest: nearestLabel(amendment.item, items), code: profile.id });
+      return problem("unknown-amendment", { item: amendment.item, nearest: nearestWord(amendment.item, items) ?? "", code: profile.id });
     }
     if (byItem.has(named.item)) return problem("amended-twice", { item: amendment.item });
     byItem.set(named.item, amendment);

@@ -1,10 +1,10 @@
 import { Exact } from "../length/exact";
 import { lengthIn, type Unit } from "../length/length";
 import { type Problem, problem } from "../problem";
-import { labelKey } from "./label-key";
+import { nearestWord } from "../nearest-word";
+import { wordKey } from "../word-key";
 import { coverage, limitsOn, TOPIC_NAMES, TOPICS } from "./coverage";
 import { namedLimit } from "./named-limit";
-import { nearestLabel } from "./nearest-label";
 import { type CodeProfile, type Figure, type Rule, sizeOf, type SourceStatus } from "./profile";
 
 export type LimitProblem = "unknown-item" | "limit-not-on-file" | "limit-is-no-figure" | "limit-depends";
@@ -56,7 +56,7 @@ const figureOf = (rule: Rule): Figure | undefined => {
 /** The topic an item answers, in this code or another. */
 const topicOf = (item: string) =>
   TOPIC_NAMES.find(
-    (topic) => labelKey(topic) === labelKey(item) || (TOPICS[topic] as readonly string[]).some((one) => labelKey(one) === labelKey(item)),
+    (topic) => wordKey(topic) === wordKey(item) || (TOPICS[topic] as readonly string[]).some((one) => wordKey(one) === wordKey(item)),
   );
 
 const NONE = "none in this code";
@@ -77,7 +77,7 @@ export const limitInForce = (profile: CodeProfile, item: string, unit: Unit = "i
   }
   if (found === undefined) {
     const ofTopic = topic === undefined || profile.isCode === false ? [] : limitsOn(topic, profile).map((limit) => limit.item);
-    const nearest = ofTopic[0] ?? nearestLabel(item, profile.limits.map((limit) => limit.item));
+    const nearest = ofTopic[0] ?? nearestWord(item, profile.limits.map((limit) => limit.item)) ?? "";
     return problem("unknown-item", { item, code: profile.id, nearest });
   }
   const { text, clause, status } = found;

@@ -1,6 +1,6 @@
 import { isProblem, type Problem, problem } from "../problem";
-import { labelKey } from "./label-key";
-import { nearestLabel } from "./nearest-label";
+import { nearestWord } from "../nearest-word";
+import { wordKey } from "../word-key";
 import type { CodeProfile } from "./profile";
 import { ada2010 } from "./profiles/ada-2010";
 import { as16572018 } from "./profiles/as-1657-2018";
@@ -85,23 +85,22 @@ export interface FoundCode {
 
 /**
  * The code of that id, matched as labels are; a name without an edition is its newest one. What is not known is answered with the nearest
- * of the same
- * family only: a stair at work is no stair in a house.
+ * of the same family only: a stair at work is no stair in a house.
  */
 export const foundCode = (code: string): FoundCode | Problem<"unknown-code"> => {
-  const key = labelKey(code);
+  const key = wordKey(code);
   const ofId = (id: string): CodeProfile | undefined => PROFILES.find((profile) => profile.id === id);
-  const named = PROFILES.find(({ id }) => labelKey(id) === key);
+  const named = PROFILES.find(({ id }) => wordKey(id) === key);
   if (named !== undefined) return { profile: named, isNewest: false };
-  const family = FAMILIES.find(({ name }) => key.startsWith(labelKey(name)));
-  const newest = family?.hasEditions === true && labelKey(family.name) === key ? ofId(family.ids[0] ?? "") : undefined;
+  const family = FAMILIES.find(({ name }) => key.startsWith(wordKey(name)));
+  const newest = family?.hasEditions === true && wordKey(family.name) === key ? ofId(family.ids[0] ?? "") : undefined;
   if (newest !== undefined) return { profile: newest, isNewest: true };
   const hint =
     family === undefined
       ? ""
-      : labelKey(family.name) === key
+      : wordKey(family.name) === key
         ? `say which: ${family.ids.join(" or ")}; `
-        : `nearest is "${nearestLabel(code, family.ids)}"; `;
+        : `nearest is "${nearestWord(code, family.ids) ?? ""}"; `;
   return problem("unknown-code", { code, hint, known: PROFILES.map(({ id }) => id).join(", ") });
 };
 

@@ -21,8 +21,7 @@ const MOST_KEPT = 50_000;
 
 /**
  * What two spellings of one item share. An item of ours, of a closed list, is matched by its words; of every other item each mark counts,
- * for
- * oak 4/4 is not oak 44: only case, spaces that part no numbers, and the several signs for one mark are alike.
+ * for oak 4/4 is not oak 44: only case, spaces that part no numbers, and the several signs for one mark are alike.
  */
 export const goodsKey = (item: string | number): string => {
   const name = String(item);

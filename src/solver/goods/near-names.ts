@@ -1,5 +1,5 @@
-import { slipsBetween } from "../slips-between";
 import { goodsKey, isOwnKey } from "./goods-key";
+import { isWithinSlips } from "./within-slips";
 
 /** A name of goods, and where it stands. */
 export interface GoodsName {
@@ -32,13 +32,15 @@ interface Spelling {
   /** Letters and digits alone. */
   readonly bare: string;
   readonly letters: readonly number[];
+  readonly word: string;
   readonly numbers: string;
 }
 
 const spellingOf = (key: string, name: GoodsName): Spelling => {
   const letters: number[] = [];
-  for (const letter of key.replace(/[^\p{L}\p{M}]/gu, "")) letters.push(letter.codePointAt(0) ?? 0);
-  return { name, key, bare: key.replace(/[^\p{L}\p{M}\p{N}]/gu, ""), letters, numbers: (key.match(/\p{Nd}+/gu) ?? []).join(" ") };
+  const word = key.replace(/[^\p{L}\p{M}]/gu, "");
+  for (const letter of word) letters.push(letter.codePointAt(0) ?? 0);
+  return { name, key, bare: key.replace(/[^\p{L}\p{M}\p{N}]/gu, ""), letters, word, numbers: (key.match(/\p{Nd}+/gu) ?? []).join(" ") };
 };
 
 /** Slips that names of so many letters are looked at for. */
@@ -63,9 +65,7 @@ const slipsAllowedFor = (spellings: readonly Spelling[]): SlipsAllowed => {
 const isSlip = (one: Spelling, other: Spelling, slipsAllowed: SlipsAllowed): boolean => {
   if (one.numbers !== other.numbers) return false;
   const allowed = Math.min(slipsAllowed(one.letters.length), slipsAllowed(other.letters.length));
-  return (
-    allowed > 0 && Math.abs(one.letters.length - other.letters.length) <= allowed && slipsBetween(one.letters, other.letters, 1) <= allowed
-  );
+  return allowed > 0 && Math.abs(one.letters.length - other.letters.length) <= allowed && isWithinSlips(one.word, other.word, allowed);
 };
 
 /** An odd number whose powers spread letters over 32 bits. */
@@ -211,10 +211,8 @@ const nearIn = ({ spellings, restsOfAll, placeOf, slipsAllowed, sharing, alike }
 
 /**
  * Which of some names may mean the same goods as another: alike in letters and digits, or alike in their numbers and one slip of the hand
- * apart,
- * two from nine letters on. Nothing is merged: who typed them decides. The work grows with the names, not with their pairs, and begins with
- * the
- * first question.
+ * apart, two from nine letters on. Nothing is merged: who typed them decides. The work grows with the names, not with their pairs, and
+ * begins with the first question.
  */
 export const nearNames = (names: readonly GoodsName[]): NearName => {
   let index: Index | undefined;

@@ -1,4 +1,4 @@
-import { nearestLabel } from "../code/nearest-label";
+import { nearestWord } from "../nearest-word";
 import { type Problem, problem } from "../problem";
 
 export type ValueStatus = "seen" | "from memory";
@@ -104,9 +104,6 @@ export const speciesNamed = (name: string): Species | Problem<SpeciesProblem> =>
   return problem("species-unknown", {
     name,
     known,
-    nearest: nearestLabel(
-      name,
-      SPECIES.flatMap((species) => [species.name, ...species.alsoCalled]),
-    ),
+    nearest: nearestWord(name, SPECIES.flatMap((species) => [species.name, ...species.alsoCalled])) ?? "",
   });
 };

@@ -1,7 +1,8 @@
+import { plainMarks } from "../goods/plain-marks";
 import { Exact } from "../length/exact";
 import { type Length } from "../length/length";
 import { type Problem, problem } from "../problem";
-import { called, type CuttingJob, type Piece, sameGrade, type Stock } from "./cutting-job";
+import { called, type CuttingJob, type Piece, type Stock } from "./cutting-job";
 
 /** Rows of the job that are planned by themselves: no other stock can take these pieces, and this stock takes no others. */
 export interface CuttingGroup {
@@ -171,7 +172,7 @@ const groupsOfGrade = (
 const byGrade = (table: readonly { readonly grade: string }[], rows: readonly number[]): Map<string, number[]> => {
   const grades = new Map<string, number[]>();
   for (const row of rows) {
-    const grade = sameGrade(table[row]!.grade);
+    const grade = plainMarks(table[row]!.grade);
     const known = grades.get(grade);
     if (known === undefined) grades.set(grade, [row]);
     else known.push(row);
@@ -194,7 +195,7 @@ export const cuttingGroups = (job: CuttingJob): CuttingGroup[] | Problem<Impossi
     if (ofGrade === undefined) {
       const longest = rows.reduce((one, other) => (job.pieces[other]!.length.gt(job.pieces[one]!.length) ? other : one));
       const { label, length, grade: named } = job.pieces[longest]!;
-      const isThere = job.stock.some((each) => sameGrade(each.grade) === grade);
+      const isThere = job.stock.some((each) => plainMarks(each.grade) === grade);
       return problem(isThere ? "no-stock-available" : "no-stock-of-grade", { piece: called(label, longest), length, grade: named });
     }
     const found = groupsOfGrade(job, grade, rows, ofGrade);

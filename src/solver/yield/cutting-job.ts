@@ -43,7 +43,5 @@ export interface CuttingJob {
   readonly unit: Unit;
 }
 
-export const sameGrade = (grade: string): string => grade.trim().toLowerCase();
-
 /** What a row is called by: its label, or its place in the table. */
 export const called = (label: string | number, row: number): string | number => (label === "" ? `number ${row + 1}` : label);

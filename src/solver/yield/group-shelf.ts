@@ -1,9 +1,10 @@
+import { plainMarks } from "../goods/plain-marks";
 import { Exact } from "../length/exact";
 import type { Length } from "../length/length";
 import { type Problem, problem } from "../problem";
 import { commonDivisor } from "./common-divisor";
 import { type CuttingGroup, isWideEnough } from "./cutting-groups";
-import { called, type CuttingJob, type Piece, sameGrade } from "./cutting-job";
+import { called, type CuttingJob, type Piece } from "./cutting-job";
 import { lengthOfMarks, marksDown, marksUp } from "./mark";
 import type { Shelf, StickKind } from "./shelf/shelf";
 
@@ -55,7 +56,7 @@ const pieceKinds = (job: CuttingJob, { pieces, pieceClass }: CuttingGroup): Kind
 /** The longest stock that a piece could be cut from by its grade, width and thickness, whether any is available or not. */
 const longestSuiting = (job: CuttingJob, piece: Piece): Length | undefined =>
   job.stock
-    .filter((stock) => sameGrade(stock.grade) === sameGrade(piece.grade) && isWideEnough(stock, piece))
+    .filter((stock) => plainMarks(stock.grade) === plainMarks(piece.grade) && isWideEnough(stock, piece))
     .reduce<Length | undefined>((most, { length }) => (most === undefined || length.gt(most) ? length : most), undefined);
 
 /** A row of stock on the marks of the plan: its length, what it holds with the last kerf, and the class of its section. */

@@ -1,4 +1,3 @@
-import { nearestLabel } from "../../../src/solver/code/nearest-label";
 import { codeProfile, PROFILES } from "../../../src/solver/code/profiles";
 
 test.each(["irc-2021", "IRC 2021", " Irc2021 "])("%s is the IRC of 2021", (spelling) => {
@@ -9,9 +8,4 @@ test("a code that is not known is a problem that names the nearest and all known
   const found = codeProfile("irc-2012");
   expect(found).toMatchObject({ problem: "unknown-code", details: { code: "irc-2012", hint: 'nearest is "irc-2018"; ' } });
   expect(found).toHaveProperty("details.known", PROFILES.map(({ id }) => id).join(", "));
-});
-
-// Letters to change, by hand: hight to height 1, to depth 4.
-test("the nearest label is the one with the fewest letters to change", () => {
-  expect(nearestLabel("Tread-hight", ["tread depth", "tread height", "headroom"])).toBe("tread height");
 });
