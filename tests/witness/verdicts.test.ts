@@ -1,11 +1,12 @@
 import { VERDICTS } from "../../src/solver/code/check";
 import { catalogue } from "../../src/functions/catalogue";
+import { CHOICE_VERDICTS } from "../../src/solver/layout/choices";
 import { answerOf, casesOf, isMet } from "./worked-case";
 
-/** Words of judgement, by function; CHECK's own list is the solver's. */
+/** Words of judgement, by function; those of CHECK and CHOICES are the solver's own lists. */
 const WORDS: Readonly<Record<string, readonly string[]>> = {
   CHECK: VERDICTS,
-  CHOICES: ["pass", "assumed: would pass", "caution", "not on file", "not given", "assumed: would fail", "fail"],
+  CHOICES: CHOICE_VERDICTS,
   UNIFORMITY: ["pass", "fail", "assumed: would pass", "assumed: would fail", "not given"],
   VARIANCE: ["favourable", "unfavourable", "none"],
 };

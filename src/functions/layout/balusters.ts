@@ -16,11 +16,11 @@ export const BALUSTERS = declare({
   },
   result: {
     kind: "row",
-    says: "Three cells: count, gap, and a note where the gap equals the greatest.",
+    says: "Three cells: count, gap, and a note where the gap equals the limit.",
     columns: {
       count: { kind: "count", says: "Balusters." },
       gap: { kind: "length", says: "Clear gap, equal all along." },
-      note: { kind: "text", says: "Says when a ball of the greatest gap just touches." },
+      note: { kind: "text", says: "Says when the gap equals the limit: a ball of that size touches both sides." },
     },
   },
   problems: {
@@ -49,7 +49,7 @@ export const BALUSTERS = declare({
     },
     {
       given: { opening: 9.5, width: 1.5, maxGap: 4 },
-      gives: [[1, 4, "the gap equals the greatest: a ball of that size touches both sides"]],
+      gives: [[1, 4, "gap equals the limit; make it smaller"]],
       from: "by hand: (9 1/2 - 1 1/2) / 2 = 4",
     },
     {
@@ -67,7 +67,7 @@ export const BALUSTERS = declare({
     return {
       count: found.count,
       gap: found.gap,
-      note: found.touches ? "the gap equals the greatest: a ball of that size touches both sides" : "",
+      note: found.touches ? "gap equals the limit; make it smaller" : "",
     };
   },
 });

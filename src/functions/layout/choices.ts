@@ -40,7 +40,7 @@ export const CHOICES = declare({
       verdict: {
         kind: "text",
         says:
-          "Of the rise and run alone, in CHECK's words: pass, fail, caution, judge, assumed: would pass or assumed: would fail " +
+          "Of the rise and run alone, in CHECK's words: pass, fail, caution, assumed: would pass or assumed: would fail " +
           "where another kind of building or use would change it, not on file where the code's limit of either is not known here, " +
           "or not given without a code.",
       },

@@ -1,5 +1,5 @@
 import { Decimal } from "decimal.js";
-import { codeCheck } from "../code/check";
+import { codeCheck, type Verdict } from "../code/check";
 import { coverage } from "../code/coverage";
 import { answeredAsTaken, openQuestions, takenWords } from "../code/open-question";
 import { namedLimit } from "../code/named-limit";
@@ -10,8 +10,11 @@ import { type Length, lengthOf, type Unit } from "../length/length";
 import { isProblem, type Problem, problem } from "../problem";
 import { pitch } from "./pitch";
 
-export type ChoiceVerdict =
-  "pass" | "assumed: would pass" | "caution" | "judge" | "not on file" | "not given" | "assumed: would fail" | "fail";
+/** The words of CHECK that a choice can have, the best first. */
+export const CHOICE_VERDICTS = [
+  "pass", "assumed: would pass", "caution", "not on file", "not given", "assumed: would fail", "fail",
+] as const;
+export type ChoiceVerdict = (typeof CHOICE_VERDICTS)[number];
 
 /** One workable number of risers. */
 export interface Choice {
@@ -35,17 +38,6 @@ const STRIDE = lengthOf(25, "in");
 /** Without a code no run is planned under this: common practice, no source. */
 const USUAL_LEAST_RUN = lengthOf(10, "in");
 
-const ORDER: readonly ChoiceVerdict[] = [
-  "pass",
-  "assumed: would pass",
-  "caution",
-  "judge",
-  "not on file",
-  "not given",
-  "assumed: would fail",
-  "fail",
-];
-
 const leastRun = (profile: CodeProfile | undefined): Length => {
   const rule = profile === undefined ? undefined : namedLimit(profile, "tread depth")?.rule;
   return rule !== undefined && (rule.comparator === "min" || rule.comparator === "range") ? sizeOf(rule.min) : USUAL_LEAST_RUN;
@@ -58,19 +50,21 @@ interface Found {
 
 /**
  * The hardest word of the code's rows that the rise and the run decide, for a stair of the kind a check takes it for. Where those rows
- * would read
- * otherwise for another kind, the verdict is assumed, as it is in a check.
+ * would read otherwise for another kind, the verdict is assumed, as it is in a check. A row that is left to a person turns on more than is
+ * asked here, so its verdict is not given.
  */
 const verdictOf = (profile: CodeProfile | undefined, totalRise: Length, risers: number, rise: Length, run: Length, unit: Unit): Found => {
   if (profile === undefined) return { verdict: "not given", note: "no code given" };
   const sizes = { unit, totalRise, risers, riserHeight: rise, treadDepth: run };
   const rows = codeCheck(answeredAsTaken(profile.limits, sizes), profile);
   const asked = codeCheck(sizes, profile);
-  if (isProblem(rows) || isProblem(asked)) return { verdict: "judge", note: "the code could not be held against it" };
-  const wordOf = (word: ChoiceVerdict) => rows.filter(({ verdict }) => verdict === word);
+  if (isProblem(rows) || isProblem(asked)) return { verdict: "not given", note: "the code could not be held against it" };
+  const wordOf = (word: Verdict) => rows.filter(({ verdict }) => verdict === word);
+  const clausesOf = (word: Verdict): string => wordOf(word).map(({ item, clause }) => `${item} (${clause})`).join(", ");
   const hardest = (["fail", "judge", "caution"] as const).find((word) => wordOf(word).length > 0);
   const unknown = profile.isCode === false ? [] : (["rise", "run"] as const).filter((topic) => coverage(topic, profile) === "not on file");
   if (hardest !== "fail" && unknown.length > 0) return { verdict: "not on file", note: `not on file: ${unknown.join(", ")}` };
+  if (hardest === "judge") return { verdict: "not given", note: `${clausesOf(hardest)}: CHECK says what it turns on` };
   if (hardest === undefined && wordOf("pass").length === 0)
     return { verdict: "not given", note: "the code has no limit that rise and run decide" };
   const deciding = wordOf(hardest ?? "pass").map(({ item }) => item);
@@ -80,7 +74,7 @@ const verdictOf = (profile: CodeProfile | undefined, totalRise: Length, risers: 
   const words = takenWords(
     profile.limits.filter(({ item }) => assumed.includes(item)).flatMap((limit) => openQuestions(limit, sizes)),
   ).join(", ");
-  const note = hardest === undefined ? [] : [wordOf(hardest).map(({ item, clause }) => `${item} (${clause})`).join(", ")];
+  const note = hardest === undefined ? [] : [clausesOf(hardest)];
   const verdict = hardest ?? "pass";
   return {
     verdict: isAssumed ? (verdict === "fail" ? "assumed: would fail" : "assumed: would pass") : verdict,
@@ -115,6 +109,6 @@ export const choices = (
   const offStride = (choice: Choice): Length => choice.twiceRisePlusRun.minus(STRIDE).abs();
   return found.sort(
     (one, other) =>
-      ORDER.indexOf(one.verdict) - ORDER.indexOf(other.verdict) || offStride(one).cmp(offStride(other)) || one.risers - other.risers,
+      CHOICE_VERDICTS.indexOf(one.verdict) - CHOICE_VERDICTS.indexOf(other.verdict) || offStride(one).cmp(offStride(other)) || one.risers - other.risers,
   );
 };
