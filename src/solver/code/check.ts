@@ -5,7 +5,9 @@ import { type Amendment, amendedProfile, type AmendmentProblem } from "./amended
 import { conditionLabels, conditionTruth, openPart, type Truth } from "./condition";
 import { coverage, limitsOn, TOPIC_NAMES, TOPICS } from "./coverage";
 import { type CodeFacts, FACT_LABELS, type FactName, type Step } from "./fact-labels";
-import { type Finding, finding, isReached, type Outcome } from "./finding";
+import { finding } from "./finding/finding";
+import type { Finding, Outcome } from "./finding/held";
+import { isReached } from "./finding/requirement-finding";
 import { conditionsIn, decidingQuestions, type OpenQuestion, openQuestions, takenWords, waysToAnswer } from "./open-question";
 import {
   type CodeProfile,

@@ -66,7 +66,7 @@ describe("an opening keeps the ball out when smaller, lets it through when large
     const at = (value: number) => rowOf(item, { ...context, [fact]: inches(value) });
     expect(at(ball - SIXTY_FOURTH)).toMatchObject({ verdict: "pass", margin: SIXTY_FOURTH, clause });
     expect(at(ball)).toMatchObject({ verdict: "judge", margin: 0 });
-    expect(at(ball).note).toContain("equals the ball");
+    expect(at(ball).note).toContain("gap equals the limit; make it smaller");
     expect(at(ball + SIXTY_FOURTH)).toMatchObject({ verdict: "fail", margin: -SIXTY_FOURTH });
   });
 });

@@ -52,7 +52,9 @@ describe("uniformity in its four kinds, from measured steps only", () => {
   test.each(["ada-2010", "osha-1910.25"])(
     "%s gives no figure: a person judges the measured steps, and without them nothing is said",
     (id) => {
-      expect(verdict(id, "riser uniformity", { riserHeight: inches(7), treadDepth: inches(11) })).toBe("not given");
+      const drawn = row(id, "riser uniformity", { riserHeight: inches(7), treadDepth: inches(11) });
+      expect(drawn).toMatchObject({ verdict: "not given" });
+      expect(drawn.note).toMatch(/^Needs measured steps: enter the rise.* of two steps or more in the steps table/);
       const measured = row(id, "riser uniformity", {}, flight("rise", [7, 7.25, 7]));
       expect(measured).toMatchObject({ verdict: "judge", given: 0.25 });
       expect(measured.note).toMatch(/uniform.*no figure.*worst is step 2/s);
