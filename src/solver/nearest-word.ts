@@ -10,8 +10,8 @@ const spelt = (word: string): string => wordKey(word).slice(0, LETTERS);
 export const lettersApart = (one: string, other: string): number => distance(spelt(one), spelt(other));
 
 /**
- * The known word spelt most like the given one; of equals, the first. Figures that changed places are two letters: 2012 is no nearer to 2021
- * than to 2018.
+ * The known word spelt most like the given one; of equals, the first. Figures that changed places are two letters: 2012 is no nearer to
+ * 2021 than to 2018.
  */
 export const nearestWord = (given: string, known: readonly string[]): string | undefined => {
   const letters = spelt(given);

@@ -34,7 +34,8 @@ describe("a planted fault is caught:", () => {
       "src/excel/layer.ts": 'import { told } from "../functions/told";\nexport const layer = told;\n',
       "src/pane/number.ts": 'import Decimal from "decimal.js";\nexport const number = new Decimal(1);\n',
       "src/pane/near.ts": 'import { distance } from "fastest-levenshtein";\nexport const near = distance;\n',
-      "src/solver/sign.ts": 'import Decimal from "decimal.js";\nimport { distance } from "fastest-levenshtein";\nexport const sign = [Decimal, distance];\n',
+      "src/solver/sign.ts":
+        'import Decimal from "decimal.js";\nimport { distance } from "fastest-levenshtein";\nexport const sign = [Decimal, distance];\n',
       "src/solver/pages.ts": 'import { marked } from "marked";\nexport const pages = marked;\n',
       "src/pane/disk.ts": 'import { readFileSync } from "node:fs";\nexport const disk = readFileSync;\n',
       "src/pane/entry.ts": 'import { shown } from "../taskpane/main";\nexport const entry = shown;\n',

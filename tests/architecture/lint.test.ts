@@ -17,6 +17,8 @@ describe("lint catches", () => {
       "src/solver/loud.ts": 'console.log("loud");\n',
       "src/solver/unused.ts": "const unused = 1;\nexport const used = 2;\n",
       "src/solver/clean.ts": "export const double = (rise: number): number => rise * 2;\n",
+      "src/solver/long.ts": `export const long = (all: number[]): void => {\n${"  all.push(1);\n".repeat(60)}};\n`,
+      "src/solver/screen.ts": `export const screen = (all: number[]): void => {\n${"  all.push(1);\n\n".repeat(58)}};\n`,
       "src/web/today.ts": "export const today = (): number => Date.now();\n",
       "src/serve/loud.ts": 'console.log("open");\n',
     });
@@ -45,6 +47,7 @@ describe("lint catches", () => {
     ["a default export in a solver", "solver/nameless.ts", "no-restricted-syntax"],
     ["a loose comparison", "solver/loose.ts", "eqeqeq"],
     ["a message to the console", "solver/loud.ts", "no-console"],
+    ["a function longer than a screen", "solver/long.ts", "max-lines-per-function"],
     ["a name nobody uses", "solver/unused.ts", "@typescript-eslint/no-unused-vars"],
   ])("%s", (_, file, rule) => {
     expect(found[file]).toEqual([rule]);
@@ -52,6 +55,7 @@ describe("lint catches", () => {
 
   test.each([
     ["a plain solver", "solver/clean.ts"],
+    ["a function of sixty lines that hold something", "solver/screen.ts"],
     ["the clock outside the solver", "web/today.ts"],
     ["the server talking to its user", "serve/loud.ts"],
   ])("nothing in %s", (_, file) => {

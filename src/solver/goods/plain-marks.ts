@@ -17,9 +17,9 @@ const oneSign = (text: string): string =>
     .normalize("NFC");
 
 /**
- * A name that a user chose, of goods, a grade or a unit, with one way of writing each mark, small letters, and spaces where they tell numbers
- * apart: `4½ × 10` is `4 1/2x10`. Every mark and every spelling counts, unlike in `wordKey`, which is for our own words. Only a fraction sign
- * alone is taken apart: NFKC over the whole text would make 41/2 of 4½.
+ * A name that a user chose, of goods, a grade or a unit, with one way of writing each mark, small letters, and spaces where they tell
+ * numbers apart: `4½ × 10` is `4 1/2x10`. Every mark and every spelling counts, unlike in `wordKey`, which is for our own words. Only a
+ * fraction sign alone is taken apart: NFKC over the whole text would make 41/2 of 4½.
  */
 export const plainMarks = (text: string): string =>
   (ASCII.test(text) ? text.toLowerCase() : oneSign(text))

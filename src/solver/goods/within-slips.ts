@@ -14,8 +14,8 @@ const isReachedFrom = (one: string, other: string, slips: number): boolean => {
 };
 
 /**
- * Whether so few slips of the hand, up to two, part two words: a letter more, less or another, or two neighbours that changed places. To the
- * package those are two letters, so each exchange is tried first, from both words.
+ * Whether so few slips of the hand, up to two, part two words: a letter more, less or another, or two neighbours that changed places. To
+ * the package those are two letters, so each exchange is tried first, from both words.
  */
 export const isWithinSlips = (one: string, other: string, slips: number): boolean =>
   isReachedFrom(one, other, slips) || (slips > 1 && isReachedFrom(other, one, slips));

@@ -106,9 +106,10 @@ export const choices = (
       ...verdictOf(profile, totalRise, risers, rise, run, unit),
     };
   });
+  const place = ({ verdict }: Choice): number => CHOICE_VERDICTS.indexOf(verdict);
   const offStride = (choice: Choice): Length => choice.twiceRisePlusRun.minus(STRIDE).abs();
   return found.sort(
     (one, other) =>
-      CHOICE_VERDICTS.indexOf(one.verdict) - CHOICE_VERDICTS.indexOf(other.verdict) || offStride(one).cmp(offStride(other)) || one.risers - other.risers,
+      place(one) - place(other) || offStride(one).cmp(offStride(other)) || one.risers - other.risers,
   );
 };

@@ -101,45 +101,30 @@ const screwWords = (riserThickness: Length, { unit, screw, leastPenetration }: M
     : `; ${size(screw)} screws leave only ${size(left)} in the tread: use longer ones`;
 };
 
-const counts = (
-  stair: Stair & { readonly treads: number; readonly risers: number; readonly run: Length; readonly unitRise: Length },
-  measures: Measures,
-): Readonly<Partial<Record<TakeoffItem, Counted | Problem<"no-width">>>> => {
+type CountedStair = Stair & { readonly treads: number; readonly risers: number; readonly run: Length; readonly unitRise: Length };
+type Counts = Readonly<Partial<Record<TakeoffItem, Counted | Problem<"no-width">>>>;
+
+const openEnds = ({ openEnd }: CountedStair): number => (["left", "right"] as const).filter((side) => isOpen(side, openEnd)).length;
+
+/** What is counted in lengths and areas across the stair, for which its width is needed. */
+const countsAcross = (stair: CountedStair, measures: Measures): Counts => {
   const { treads, risers, run, unitRise, width, nosing } = stair;
   const { unit, perLength } = measures;
   const perArea = perLength ** 2;
   const { length: lengthUnit, area: areaUnit } = TAKEOFF_UNITS[unit];
-  const open = (["left", "right"] as const).filter((side) => isOpen(side, stair.openEnd)).length;
-  const closed = 2 - open;
+  const open = openEnds(stair);
   const size = (length: Length): Exact => lengthIn(length, unit);
   const text = (length: Length): string => size(length).toDecimalPlaces(measures.decimals).toString();
-  const treadItem = (["treadWithoutReturn", "treadWithOneReturn", "treadWithTwoReturns"] as const)[open] ?? "treadWithoutReturn";
   const perWidth = (count: (width: Length) => Counted): Counted | Problem<"no-width"> =>
     width === undefined ? problem("no-width") : count(width);
   const depth = run.plus(nosing);
   const area = (across: Length): Exact => size(depth).times(treads).plus(size(unitRise).times(risers)).times(size(across)).div(perArea);
-  const isPast = stair.runPast.gt(0) && open > 0;
   const coveOf = (across: Length): Exact => size(across).plus(size(depth).times(open)).times(treads).div(perLength);
   const beadOf = (across: Length): Exact => size(run).times(stair.stringers).plus(size(across)).times(treads).div(perLength);
   return {
-    [treadItem]: counted(treads, `${treads} treads`),
-    landingNosing: stair.landingNosing && stair.topTread === "floor" ? counted(1, "1 at the upper floor") : counted(0, "none"),
-    riser: counted(risers, `${risers} risers`),
-    openSkirt: counted(open, `${open} open`),
-    closedSkirt: counted(closed, `${closed} closed`),
-    mitredReturn: counted(treads * open, `${treads} treads x ${open}`),
-    runPastRiser: counted(isPast ? risers * open : 0, `${risers} risers x ${open}`),
-    // The first riser stands on the floor: no tread runs back under it.
-    notch: counted(isPast ? (risers - 1) * open : 0, `(${risers} risers - 1) x ${open}`),
-    scribedEnd: counted(treads * closed, `${treads} treads x ${closed}`),
     cove: perWidth((across) =>
       counted(coveOf(across), `${treads} treads x (${text(across)} + ${open} x ${text(depth)}) ${unit} / ${perLength}`, lengthUnit),
     ),
-    screws: {
-      ...counted(treads * SCREWS_A_TREAD, `${treads} treads x ${SCREWS_A_TREAD}`),
-      how: `${treads} treads x ${SCREWS_A_TREAD} = ${treads * SCREWS_A_TREAD}${screwWords(stair.riserThickness, measures)}`,
-    },
-    nails: counted(risers * NAILS_A_RISER, `${risers} risers x ${NAILS_A_RISER}`),
     adhesiveBead: perWidth((across) =>
       counted(
         beadOf(across),
@@ -163,6 +148,32 @@ const counts = (
           `${sheets.toString()}`,
       };
     }),
+  };
+};
+
+/** What is counted piece by piece. */
+const countsOfPieces = (stair: CountedStair, measures: Measures): Counts => {
+  const { treads, risers } = stair;
+  const open = openEnds(stair);
+  const closed = 2 - open;
+  const treadItem = (["treadWithoutReturn", "treadWithOneReturn", "treadWithTwoReturns"] as const)[open] ?? "treadWithoutReturn";
+  const isPast = stair.runPast.gt(0) && open > 0;
+  return {
+    [treadItem]: counted(treads, `${treads} treads`),
+    landingNosing: stair.landingNosing && stair.topTread === "floor" ? counted(1, "1 at the upper floor") : counted(0, "none"),
+    riser: counted(risers, `${risers} risers`),
+    openSkirt: counted(open, `${open} open`),
+    closedSkirt: counted(closed, `${closed} closed`),
+    mitredReturn: counted(treads * open, `${treads} treads x ${open}`),
+    runPastRiser: counted(isPast ? risers * open : 0, `${risers} risers x ${open}`),
+    // The first riser stands on the floor: no tread runs back under it.
+    notch: counted(isPast ? (risers - 1) * open : 0, `(${risers} risers - 1) x ${open}`),
+    scribedEnd: counted(treads * closed, `${treads} treads x ${closed}`),
+    screws: {
+      ...counted(treads * SCREWS_A_TREAD, `${treads} treads x ${SCREWS_A_TREAD}`),
+      how: `${treads} treads x ${SCREWS_A_TREAD} = ${treads * SCREWS_A_TREAD}${screwWords(stair.riserThickness, measures)}`,
+    },
+    nails: counted(risers * NAILS_A_RISER, `${risers} risers x ${NAILS_A_RISER}`),
   };
 };
 
@@ -196,7 +207,8 @@ export const takeoff = (stair: Stair, allowances: readonly Allowance[], unit: Un
   if (treads === undefined || risers === undefined || unitRise === undefined) return problem("no-total-rise");
   if (run === undefined) return problem("no-run");
   const measures = MEASURES[unit];
-  const found = counts({ ...stair, treads, risers, run, unitRise }, measures);
+  const laidOut = { ...stair, treads, risers, run, unitRise };
+  const found: Counts = { ...countsOfPieces(laidOut, measures), ...countsAcross(laidOut, measures) };
   const known = Object.keys(TAKEOFF_ITEMS).map(words);
   const wrong = wrongAllowance(allowances, known);
   if (wrong !== undefined) return wrong;
@@ -205,19 +217,19 @@ export const takeoff = (stair: Stair, allowances: readonly Allowance[], unit: Un
     if (line === undefined) return [];
     const item = words(key);
     const note = noteOf(key, stair, measures);
-    const counting = TAKEOFF_UNITS[unit][TAKEOFF_ITEMS[key].counts];
-    if ("problem" in line) return [{ item, unit: counting, howItWasCounted: "", bad: line }];
+    const countedIn = TAKEOFF_UNITS[unit][TAKEOFF_ITEMS[key].counts];
+    if ("problem" in line) return [{ item, unit: countedIn, howItWasCounted: "", bad: line }];
     if (line.quantity.isZero()) return [];
     const allowance = allowances.find((one) => goodsKey(one.item) === goodsKey(item))?.allowance ?? 0;
-    if (allowance === 0) return [{ item, quantity: line.quantity, unit: counting, howItWasCounted: line.how, ...note }];
+    if (allowance === 0) return [{ item, quantity: line.quantity, unit: countedIn, howItWasCounted: line.how, ...note }];
     const more = line.quantity.times(exact(allowance).plus(1));
-    const quantity = counting === "each" ? more.ceil() : more;
+    const quantity = countedIn === "each" ? more.ceil() : more;
     return [
       {
         item,
         quantity,
-        unit: counting,
-        howItWasCounted: `${line.how}, and ${exact(allowance).times(PERCENT).toString()} % = ${result(quantity, counting)}`,
+        unit: countedIn,
+        howItWasCounted: `${line.how}, and ${exact(allowance).times(PERCENT).toString()} % = ${result(quantity, countedIn)}`,
         ...note,
       },
     ];

@@ -2,7 +2,7 @@ import { Exact } from "../length/exact";
 import { isProblem, type Problem, problem } from "../problem";
 import { cuttingGroups, type ImpossibleSection, isWideEnough } from "./cutting-groups";
 import { called, type CuttingJob } from "./cutting-job";
-import { groupShelf, type ImpossibleShelf } from "./group-shelf";
+import { type GroupShelf, groupShelf, type ImpossibleShelf } from "./group-shelf";
 import { lengthOfMarks, marksDown, marksUp } from "./mark";
 import { planNotes } from "./plan-notes";
 import { type PlannedStick, plannedSticks } from "./planned-sticks";
@@ -86,6 +86,19 @@ const impossible = ({ pieces, stock }: CuttingJob): Problem<ImpossibleCutting> |
 const gapInWords = (gap: Exact): string =>
   `not proven: at most ${gap.times(100).toDecimalPlaces(2, Exact.ROUND_UP).toString()} % of the cost could still be saved`;
 
+/** Says which piece no stick was left for, the longest of them. */
+const unplaced = <Code extends ImpossibleCutting>(
+  code: Code, job: CuttingJob, { shelf, pieceRows, stockRows }: GroupShelf,
+): Problem<Code> => {
+  const row = pieceRows[longestUnplaced(shelf)]![0]!;
+  const { label, length, grade } = job.pieces[row]!;
+  const taking = stockRows.flat().filter((each) => isWideEnough(job.stock[each]!, job.pieces[row]!));
+  const longest = taking.reduce((most, each) => Math.max(most, marksDown(job.stock[each]!.length, job.unit)), 0);
+  return problem(code, {
+    piece: called(label, row), length, grade, longest: lengthOfMarks(longest - 2 * marksUp(job.trim, job.unit), job.unit),
+  });
+};
+
 /**
  * A plan that cuts all pieces from the stock at least cash cost, with a proven bound. Among plans of that cost, as far as the budget goes:
  * least new length, fewest sticks, fewest different patterns, largest end worth keeping, most of them in all, first in cutting order.
@@ -112,18 +125,7 @@ export const cuttingPlan = (job: CuttingJob, engine: Engine = IN_A_CELL): Cuttin
     const { cuts, certified, proven, proof } = withShare(effort, effort.left / (groups.length - place), (share) =>
       shelfPlan(shelf, engine, share),
     );
-    if (cuts === undefined) {
-      const row = pieceRows[longestUnplaced(shelf)]![0]!;
-      const { label, length, grade: asked } = job.pieces[row]!;
-      const taking = stockRows.flat().filter((each) => isWideEnough(job.stock[each]!, job.pieces[row]!));
-      const longest = taking.reduce((most, each) => Math.max(most, marksDown(job.stock[each]!.length, job.unit)), 0);
-      return problem(proven === Infinity ? "stock-runs-out" : "no-plan-found", {
-        piece: called(label, row),
-        length,
-        grade: asked,
-        longest: lengthOfMarks(longest - 2 * marksUp(job.trim, job.unit), job.unit),
-      });
-    }
+    if (cuts === undefined) return unplaced(proven === Infinity ? "stock-runs-out" : "no-plan-found", job, shelfOf);
     const planned = plannedSticks(job, shelfOf, cuts);
     const paid = planned.reduce((sum, stick) => sum.plus(job.stock[stick.stock]!.price), new Exact(0));
     // prices are rounded down to units only where they are finer than whole-number arithmetic; then no plan is proven the cheapest

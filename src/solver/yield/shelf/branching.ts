@@ -1,6 +1,6 @@
 import { type Proof, wholeUnits, worthSteps } from "./certificate";
 import { columnsGenerated, type Generated } from "./column-generation";
-import { type Candidate, cheaper, DIVE_RULES, dived } from "./dive";
+import { type Candidate, cheaper, DIVE_RULES, type DiveRule, dived } from "./dive";
 import { type Effort, isSpent, withShare } from "./effort";
 import { type Knapsack } from "./knapsack";
 import { type WholeSearch } from "./pattern-branching";
@@ -96,91 +96,112 @@ const provenBy = (top: Branch, best: Candidate | undefined, steps: number): Bran
   };
 };
 
+/** What is the same in every branch. */
+interface Ground {
+  readonly shelf: Shelf;
+  readonly wanted: readonly number[];
+  readonly steps: number;
+  readonly knapsack: Knapsack;
+  readonly masterOf: MasterMaker;
+  readonly searchWhole: WholeSearch;
+  readonly effort: Effort;
+}
+
+/** What all branches so far have found: the cheapest plan, and the patterns that later branches begin with. */
+interface Found {
+  best: Candidate | undefined;
+  readonly pool: Map<string, Pattern>;
+}
+
+const pooled = ({ pool }: Found, patterns: readonly Pattern[]): void => {
+  for (const pattern of patterns) pool.set(patternKey(pattern), pattern);
+};
+
+/** Whether a cost of so many steps at least is no less than that of the best plan. */
+const isTooDear = (least: number, { steps }: Ground, { best }: Found): boolean =>
+  best !== undefined && wholeUnits(least, steps) >= best.cost;
+
+/** The linear plan of a branch; it may prove more than its parent did. */
+const linearPlan = (branch: Branch, ground: Ground, found: Found): Generated => {
+  const { shelf, knapsack, masterOf, effort } = ground;
+  const known = [...found.pool.values()].filter((pattern) => branch.limits.most[pattern.stick]! > 0).slice(-CARRIED);
+  const generated =
+    branch.first ??
+    columnsGenerated(shelf, branch.limits, knapsack, known, masterOf, effort, (least) => isTooDear(least, ground, found));
+  pooled(found, generated.patterns);
+  if (generated.least > branch.least) {
+    branch.least = generated.least;
+    branch.worth = generated.worth;
+  }
+  return generated;
+};
+
+/** Looks for a plan in one branch by each of the rules. */
+const diveIn = (branch: Branch, generated: Generated, rules: readonly DiveRule[], ground: Ground, found: Found): void => {
+  const { shelf, wanted, steps, knapsack, masterOf, effort } = ground;
+  const here = remaining(shelf, wanted, branch.limits.most);
+  for (const rule of rules) {
+    found.best = withShare(effort, DIVE_EFFORT, (share) =>
+      dived(here, generated, knapsack, masterOf, found.best, wholeUnits(branch.least, steps), rule, share),
+    );
+  }
+};
+
+/** Searches the patterns of a branch near its proven cost, in whole uses, with so much effort at most. */
+const searchIn = (branch: Branch, generated: Generated, most: number, ground: Ground, found: Found): void => {
+  const { shelf, wanted, steps, knapsack, masterOf, searchWhole, effort } = ground;
+  const fillings = knapsack.fill(generated.worth, wanted, effort);
+  const weighed = weighedBy(shelf, branch.limits, steps, generated.worth, fillings);
+  const target =
+    found.best === undefined
+      ? shelf.sticks.reduce((sum, { price }, stick) => sum + price * branch.limits.most[stick]!, 0)
+      : found.best.cost - 1;
+  withShare(effort, most, (share) => {
+    const near = nearPatterns(shelf, branch.limits, weighed, target * steps - generated.least, true, LEAF_PATTERNS, share);
+    if (near === undefined) return;
+    const search = searchWhole(shelf, branch.limits, weighed, near, target, masterOf, share);
+    found.best = cheaper(found.best, search.best);
+    branch.isSearched = search.isClosed;
+  });
+};
+
 /**
  * Splits the plans by how many sticks of a kind are bought, where the linear plan buys them in part; the branch that may be cheapest
  * comes first. Within whole numbers of sticks the patterns near the proven cost are searched. Each split keeps its worths as proof.
  */
 export const branched = (
-  shelf: Shelf,
-  root: Generated,
-  knapsack: Knapsack,
-  masterOf: MasterMaker,
-  searchWhole: WholeSearch,
-  start: Candidate | undefined,
+  shelf: Shelf, root: Generated, knapsack: Knapsack, masterOf: MasterMaker, searchWhole: WholeSearch, start: Candidate | undefined,
   effort: Effort,
 ): Branched => {
   const steps = worthSteps(shelf);
-  const wanted = shelf.kinds.map((kind) => kind.wanted);
-  const pool = new Map<string, Pattern>(root.patterns.map((pattern) => [patternKey(pattern), pattern]));
-  for (const { pattern } of start?.uses ?? []) pool.set(patternKey(pattern), pattern);
-  const top: Branch = {
-    limits: wholeShelf(shelf),
-    first: root.isComplete ? root : undefined,
-    least: root.least,
-    worth: root.worth,
-    isSearched: false,
-  };
+  const ground: Ground = { shelf, wanted: shelf.kinds.map((kind) => kind.wanted), steps, knapsack, masterOf, searchWhole, effort };
+  const found: Found = { best: start, pool: new Map() };
+  pooled(found, [...root.patterns, ...(start?.uses ?? []).map(({ pattern }) => pattern)]);
+  const first = root.isComplete ? root : undefined;
+  const top: Branch = { limits: wholeShelf(shelf), first, least: root.least, worth: root.worth, isSearched: false };
   const open: Branch[] = [top];
-  let best = start;
+  const isClosed = (branch: Branch): boolean => isTooDear(branch.least, ground, found);
+  const search = (branch: Branch, generated: Generated): void =>
+    searchIn(branch, generated, open.length === 0 ? effort.left : LEAF_EFFORT, ground, found);
   let count = 0;
-  const isClosed = (branch: Branch): boolean => best !== undefined && wholeUnits(branch.least, steps) >= best.cost;
-
-  const searchBranch = (branch: Branch, generated: Generated): void => {
-    const fillings = knapsack.fill(generated.worth, wanted, effort);
-    const weighed = weighedBy(shelf, branch.limits, steps, generated.worth, fillings);
-    const target =
-      best === undefined ? shelf.sticks.reduce((sum, { price }, stick) => sum + price * branch.limits.most[stick]!, 0) : best.cost - 1;
-    withShare(effort, open.length === 0 ? effort.left : LEAF_EFFORT, (share) => {
-      const near = nearPatterns(shelf, branch.limits, weighed, target * steps - generated.least, true, LEAF_PATTERNS, share);
-      if (near === undefined) return;
-      const search = searchWhole(shelf, branch.limits, weighed, near, target, masterOf, share);
-      best = cheaper(best, search.best);
-      branch.isSearched = search.isClosed;
-    });
-  };
-
   while (open.length > 0 && !isSpent(effort)) {
     const branch = cheapestOf(open);
     if (branch === undefined || isClosed(branch)) continue;
     count += 1;
-    const known = [...pool.values()].filter((pattern) => branch.limits.most[pattern.stick]! > 0).slice(-CARRIED);
-    const generated =
-      branch.first ??
-      columnsGenerated(
-        shelf,
-        branch.limits,
-        knapsack,
-        known,
-        masterOf,
-        effort,
-        (least) => best !== undefined && wholeUnits(least, steps) >= best.cost,
-      );
-    for (const pattern of generated.patterns) pool.set(patternKey(pattern), pattern);
-    if (generated.least > branch.least) {
-      branch.least = generated.least;
-      branch.worth = generated.worth;
-    }
+    const generated = linearPlan(branch, ground, found);
     if (isClosed(branch)) continue;
     if (generated.answer.shortage > MOST_SHORTAGE) {
-      searchBranch(branch, generated);
+      search(branch, generated);
       continue;
     }
     // with one kind of stick the number of sticks is the cost: a branch on it would say nothing of the pieces
     const at = shelf.sticks.length === 1 ? undefined : farthest(shelf, generated);
     if (at === undefined || (count > 1 && count % DIVE_EVERY === 0)) {
-      const here = remaining(shelf, wanted, branch.limits.most);
-      for (const rule of at === undefined ? DIVE_RULES : [DIVE_RULES[count % 2]!]) {
-        best = withShare(effort, DIVE_EFFORT, (share) =>
-          dived(here, generated, knapsack, masterOf, best, wholeUnits(branch.least, steps), rule, share),
-        );
-      }
+      diveIn(branch, generated, at === undefined ? DIVE_RULES : [DIVE_RULES[count % 2]!], ground, found);
       if (isClosed(branch)) continue;
     }
-    if (at === undefined) {
-      searchBranch(branch, generated);
-      continue;
-    }
-    open.push(...split(branch, at));
+    if (at === undefined) search(branch, generated);
+    else open.push(...split(branch, at));
   }
-  return provenBy(top, best, steps);
+  return provenBy(top, found.best, steps);
 };

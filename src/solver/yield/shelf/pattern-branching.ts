@@ -68,6 +68,46 @@ const wholePlan = (
   };
 };
 
+/** A branch of the search: what is still to be cut, from which patterns, and what was settled before. */
+interface Branch {
+  readonly left: readonly number[];
+  readonly limits: Limits;
+  readonly allowed: readonly Pattern[];
+  readonly cost: number;
+  readonly uses: readonly Use[];
+}
+
+/** The branch in which a pattern is used so often and no other number of times, if there are sticks for it. */
+const withUse = (shelf: Shelf, branch: Branch, pattern: Pattern, times: number, allowed: readonly Pattern[]): Branch | undefined => {
+  const { left, limits, cost, uses } = branch;
+  if (times > limits.most[pattern.stick]!) return undefined;
+  const rest = [...left];
+  for (const [place, kind] of pattern.kinds.entries()) rest[kind] = Math.max(0, rest[kind]! - pattern.counts[place]! * times);
+  const fewer = (values: readonly number[]): number[] =>
+    values.map((value, stick) => (stick === pattern.stick ? Math.max(0, value - times) : value));
+  return {
+    left: rest,
+    limits: { least: fewer(limits.least), most: fewer(limits.most) },
+    allowed,
+    cost: cost + times * shelf.sticks[pattern.stick]!.price,
+    uses: times === 0 ? uses : [...uses, { pattern, times }],
+  };
+};
+
+/** The linear plan of a branch, and what its worths in whole steps prove. */
+const linearPlan = (shelf: Shelf, { left, limits, allowed }: Branch, steps: number, masterOf: MasterMaker, effort: Effort) => {
+  const here = remaining(shelf, left, limits.most);
+  const fitting = allowed.filter(({ stick, kinds }) => limits.most[stick]! > 0 && kinds.some((kind) => left[kind]! > 0));
+  const master = masterOf(here, limits);
+  for (const pattern of fitting) master.add(pattern);
+  const answer = master.solve(effort);
+  master.close();
+  const worth = Float64Array.from(left, (count, kind) => (count === 0 ? 0 : Math.max(0, Math.floor(answer.worth[kind]! * steps))));
+  const held = mostHeld(shelf, fitting, worth);
+  effort.left -= 8 * fitting.length;
+  return { fitting, answer, worth, held, proven: provenLeast(here, limits, steps, worth, held) };
+};
+
 /**
  * The search of whole uses by how often one pattern is used. Each branch has a linear plan of its own; its worths, in whole steps and
  * held against every pattern left, prove what the branch costs at least.
@@ -76,26 +116,19 @@ export const patternBranched: WholeSearch = (shelf, first, { steps }, patterns, 
   let wish = target;
   let best: Candidate | undefined;
   let isOver = false;
+  const take = (cost: number, uses: readonly Use[]): void => {
+    if (cost > wish) return;
+    best = { cost, uses };
+    wish = cost - 1;
+  };
 
-  const visit = (left: readonly number[], limits: Limits, allowed: readonly Pattern[], cost: number, uses: readonly Use[]): void => {
+  const visit = (branch: Branch | undefined): void => {
+    if (branch === undefined) return;
+    const { left, cost, uses } = branch;
     if (isSpent(effort)) isOver = true;
     if (isOver) return;
-    if (left.every((count) => count === 0)) {
-      if (cost > wish) return;
-      best = { cost, uses };
-      wish = cost - 1;
-      return;
-    }
-    const here = remaining(shelf, left, limits.most);
-    const fitting = allowed.filter(({ stick, kinds }) => limits.most[stick]! > 0 && kinds.some((kind) => left[kind]! > 0));
-    const master = masterOf(here, limits);
-    for (const pattern of fitting) master.add(pattern);
-    const answer = master.solve(effort);
-    master.close();
-    const worth = Float64Array.from(left, (count, kind) => (count === 0 ? 0 : Math.max(0, Math.floor(answer.worth[kind]! * steps))));
-    const held = mostHeld(shelf, fitting, worth);
-    effort.left -= 8 * fitting.length;
-    const proven = provenLeast(here, limits, steps, worth, held);
+    if (left.every((count) => count === 0)) return take(cost, uses);
+    const { fitting, answer, worth, held, proven } = linearPlan(shelf, branch, steps, masterOf, effort);
     const least = cost + wholeUnits(proven, steps);
     if (least > wish) return;
     if (answer.shortage > TIMES_DUST) {
@@ -103,28 +136,10 @@ export const patternBranched: WholeSearch = (shelf, first, { steps }, patterns, 
       return;
     }
     const split = mostInPart(answer.uses);
-    const fixed = (pattern: Pattern, times: number, patterns: readonly Pattern[]): void => {
-      if (times > limits.most[pattern.stick]!) return;
-      const rest = [...left];
-      for (const [place, kind] of pattern.kinds.entries()) rest[kind] = Math.max(0, rest[kind]! - pattern.counts[place]! * times);
-      const fewer = (values: readonly number[]): number[] =>
-        values.map((value, stick) => (stick === pattern.stick ? Math.max(0, value - times) : value));
-      const more = times === 0 ? uses : [...uses, { pattern, times }];
-      visit(
-        rest,
-        { least: fewer(limits.least), most: fewer(limits.most) },
-        patterns,
-        cost + times * shelf.sticks[pattern.stick]!.price,
-        more,
-      );
-    };
     if (split === undefined) {
       const whole = wholePlan(shelf, left, answer.uses);
       const price = cost + whole.price;
-      if (whole.isSound && price <= wish) {
-        best = { cost: price, uses: [...uses, ...whole.uses] };
-        wish = price - 1;
-      }
+      if (whole.isSound) take(price, [...uses, ...whole.uses]);
       // nothing in this branch is cheaper than a linear plan that is whole, if whole-number worths prove it
       isOver = isOver || !whole.isSound || least < price;
       return;
@@ -134,9 +149,10 @@ export const patternBranched: WholeSearch = (shelf, first, { steps }, patterns, 
     const slack = (wish - cost) * steps - proven;
     const near = fitting.filter((each) => held[each.stick]!.worth - patternWorth(each, worth) <= slack);
     const others = near.filter((each) => each !== pattern);
-    fixed(pattern, Math.ceil(times), near);
-    for (let fewer = Math.floor(times); fewer >= 0; fewer -= 1) fixed(pattern, fewer, others);
+    visit(withUse(shelf, branch, pattern, Math.ceil(times), near));
+    for (let fewer = Math.floor(times); fewer >= 0; fewer -= 1) visit(withUse(shelf, branch, pattern, fewer, others));
   };
-  visit(shelf.kinds.map((kind) => kind.wanted), first, patterns.map(({ pattern }) => pattern), 0, []);
+  const left = shelf.kinds.map((kind) => kind.wanted);
+  visit({ left, limits: first, allowed: patterns.map(({ pattern }) => pattern), cost: 0, uses: [] });
   return { best, isClosed: !isOver };
 };
