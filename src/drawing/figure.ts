@@ -24,7 +24,7 @@ export const dashed = (...points: readonly Point[]): Mark => ({ kind: "line", po
 export const shape = (...points: readonly Point[]): Mark => ({ kind: "shape", points });
 export const distance = (from: Point, to: Point, name: string, aside = 0): Mark => ({ kind: "distance", from, to, name, aside });
 export const point = (at: Point, name: string, side: Side = "above"): Mark => ({ kind: "point", at, name, side });
-export const said = (at: Point, text: string, side: Side = "above"): Mark => ({ kind: "words", at, text, side });
+export const caption = (at: Point, text: string, side: Side = "above"): Mark => ({ kind: "words", at, text, side });
 
 /** Size of a figure in the page's own units, and the room around the drawing for its words. */
 const WIDTH = 420;

@@ -3,7 +3,7 @@ import { returnMarks } from "../solver/fit/return-marks";
 import { arcRadius } from "../solver/layout/arc-radius";
 import { skirt } from "../solver/layout/skirt";
 import { stringer } from "../solver/layout/stringer";
-import { dashed, distance, type Figure, line, type Point, point, said, shape, thin } from "./figure";
+import { dashed, distance, type Figure, line, type Point, point, caption, shape, thin } from "./figure";
 
 /** Sizes the figures are drawn at, in inches: a usual flight, drawn with its leans and laps large enough to see. */
 const RISE = 7.5;
@@ -47,7 +47,7 @@ const layout: Figure = {
     distance([RUN - NOSING, 2 * RISE], [2 * RUN - NOSING, 2 * RISE], "g", -14),
     distance([-NOSING, 0.35 * RISE], [0, 0.35 * RISE], "p", 4),
     distance([2.4 * RUN, 3 * RISE], [2.4 * RUN, 3 * RISE - TREAD], "t", -6),
-    said([2.2 * RUN - NOSING, 3.2 * RISE], "pitch", "left"),
+    caption([2.2 * RUN - NOSING, 3.2 * RISE], "pitch", "left"),
   ],
 };
 
@@ -57,7 +57,7 @@ const pitch: Figure = {
     shape([0, 0], [RUN, 0], [RUN, RISE]),
     distance([0, 0], [RUN, 0], "g", 12),
     distance([RUN, RISE], [RUN, 0], "r", -12),
-    said([2.6, 0.75], "pitch", "right"),
+    caption([2.6, 0.75], "pitch", "right"),
   ],
 };
 
@@ -66,7 +66,7 @@ const storyPole: Figure = {
   marks: [
     shape([0, 0], [2, 0], [2, 32], [0, 32]),
     line([-6, 0], [14, 0]),
-    ...[1, 2, 3, 4].flatMap((k) => [thin([0, k * RISE], [2, k * RISE]), said([2, k * RISE], `mark ${k} = ${k}·H/n`, "right")]),
+    ...[1, 2, 3, 4].flatMap((k) => [thin([0, k * RISE], [2, k * RISE]), caption([2, k * RISE], `mark ${k} = ${k}·H/n`, "right")]),
     distance([0, 0], [0, 2 * RISE], "2·H/n", -12),
   ],
 };
@@ -107,7 +107,7 @@ const cutStringer: Figure = {
       distance(lowInner, [lowInner[0] + under[0], lowInner[1] + under[1]], "throat", 0),
       distance([-8, -FLOOR], [-8, 0], "a", -6),
       distance([0, RISE - TREAD], [0, RISE], "t", -8),
-      said([RUN * 1.2, RISE * 2.4], "length along the slope", "left"),
+      caption([RUN * 1.2, RISE * 2.4], "length along the slope", "left"),
     ];
   })(),
 };
@@ -197,7 +197,7 @@ const winders: Figure = {
       distance([0, 0], onCircle(inner + walkline, 30), "R", 0),
       distance(onCircle(inner + walkline, 30), onCircle(inner + walkline, 60), "depth", 0),
       distance([outer, 0], wall(30), "w·tan θ", 14),
-      said(onCircle(inner + walkline, 78), "walkline", "above"),
+      caption(onCircle(inner + walkline, 78), "walkline", "above"),
     ];
   })(),
 };
@@ -236,7 +236,7 @@ const arcFigure: Figure = {
       distance([0, 0], [0, rise], "rise", -4),
       dashed([0, rise - radius], [chord / 2, 0]),
       point([0, rise - radius], "centre", "below"),
-      said(along([0, rise - radius], [chord / 2, 0], 0.5), "radius", "right"),
+      caption(along([0, rise - radius], [chord / 2, 0], 0.5), "radius", "right"),
     ];
   })(),
 };
@@ -254,9 +254,9 @@ const finished: Figure = {
     distance([-6, 0], [-6, RISE], "rough 1", 10),
     distance([-4, FLOOR], [-4, RISE + TREAD], "first", -4),
     distance([2 * RUN + 4, 2 * RISE + TREAD], [2 * RUN + 4, 3 * RISE + FLOOR], "last", -4),
-    said([6, RISE + TREAD], "t", "above"),
-    said([-8, FLOOR], "a", "above"),
-    said([2 * RUN + 12, 3 * RISE + FLOOR], "b", "above"),
+    caption([6, RISE + TREAD], "t", "above"),
+    caption([-8, FLOOR], "a", "above"),
+    caption([2 * RUN + 12, 3 * RISE + FLOOR], "b", "above"),
   ],
 };
 
@@ -280,8 +280,8 @@ const packingFigure: Figure = {
     shape([27, -1.2], [29, -1.2], [29, -6], [27, -6]),
     distance([14, 0], [14, -2.2], "gap", 8),
     dashed([11, -0.6], [19, -0.6]),
-    said([19, -0.8], "c", "right"),
-    said([29, 0], "straightedge", "above"),
+    caption([19, -0.8], "c", "right"),
+    caption([29, 0], "straightedge", "above"),
   ],
 };
 
@@ -295,8 +295,8 @@ const leanFigure: Figure = {
     shape([0, 0], [16, 0], [16, 1], [-0.25, 1]),
     distance([-3, 12], [0, 12], "offset", -6),
     distance([3, 0], [3, 12], "height", -6),
-    said([-0.8, 5], "lean", "left"),
-    said([9, 1], "face longer", "above"),
+    caption([-0.8, 5], "lean", "left"),
+    caption([9, 1], "face longer", "above"),
   ],
 };
 
@@ -335,9 +335,9 @@ const tread: Figure = {
       distance([back * 0.45, 0], [back * 0.45, -distanceRead], "M", -8),
       distance([-3, 0], [-3, -depth], "D", 8),
       distance([hook, -depth + width], [heel, -depth + width], "", 0),
-      said([back * 0.45, -depth + width], "heel at the hook", "below"),
+      caption([back * 0.45, -depth + width], "heel at the hook", "below"),
       distance([leftNose, -depth], [toe, -depth], "toe", 14),
-      said([s / 2, -distanceRead / 2], "left angle", "right"),
+      caption([s / 2, -distanceRead / 2], "left angle", "right"),
     ];
   })(),
 };
@@ -364,7 +364,7 @@ const notchFigure: Figure = {
     line([0, 7], [20, 7], [20, 1.5], [16.5, 1.5], [16.5, 0], [0, 0], [0, 7]),
     distance([16.5, 0], [20, 0], "width", 10),
     distance([16.5, 0], [16.5, 1.5], "height", -10),
-    said([8, 4], "riser from the front", "above"),
+    caption([8, 4], "riser from the front", "above"),
   ],
 };
 
@@ -387,7 +387,7 @@ const bevelFigure: Figure = {
     dashed([0, 0], [0, 4]),
     distance([0, 4], [1.4, 4], "opening", -8),
     distance([12, 0], [12, 4], "thickness", 10),
-    said([0.4, 1.6], "bevel", "right"),
+    caption([0.4, 1.6], "bevel", "right"),
   ],
 };
 
@@ -423,10 +423,10 @@ const holdingTheTape: Figure = {
       distance([thick, 6.2], [edge + thick, 6.2], "both", 0),
       thin([edge, 0], [edge, 5]),
       thin([edge + thick, 0], [edge + thick, 6.6]),
-      said([edge + thick + NOSING, TREAD / 2], "tread", "right"),
-      said([edge + thick, -4], "riser in front", "right"),
-      said([edge - 1, -4], "sub-tread", "left"),
-      said([-1, 3], "rough riser", "left"),
+      caption([edge + thick + NOSING, TREAD / 2], "tread", "right"),
+      caption([edge + thick, -4], "riser in front", "right"),
+      caption([edge - 1, -4], "sub-tread", "left"),
+      caption([-1, 3], "rough riser", "left"),
     ];
   })(),
 };
@@ -441,14 +441,14 @@ const settings = (nose: string, other: string): Figure => ({
     shape([0, 0], [36, 0], [38, -8], [-1.5, -8]),
     dashed([0, 0], [0, -10]),
     dashed([36, 0], [36, -10]),
-    said([-1.8, -9], "left", "left"),
-    said([38.4, -9], "right", "right"),
-    said([18, -5], `face up, ${nose} toward you`, "above"),
+    caption([-1.8, -9], "left", "left"),
+    caption([38.4, -9], "right", "right"),
+    caption([18, -5], `face up, ${nose} toward you`, "above"),
     shape([0, -17], [36, -17], [38, -13.5], [1.6, -13.5]),
     dashed([0, -17], [0, -12.5]),
     dashed([36, -17], [36, -12.5]),
-    said([1.2, -18.6], `${other} longer`, "right"),
-    said([36.8, -12.6], "face longer", "left"),
+    caption([1.2, -18.6], `${other} longer`, "right"),
+    caption([36.8, -12.6], "face longer", "left"),
   ],
 });
 

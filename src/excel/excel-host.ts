@@ -13,7 +13,7 @@ const CELLS: readonly OfficePart[] = ["run", "cells", "selection"];
 const SHEETS: readonly OfficePart[] = [...CELLS, "sheets"];
 const MENDING: readonly OfficePart[] = [...CELLS, "mending"];
 
-/** The pane's host in Excel, as far as this Excel has what each part calls; what it lacks is said in words. */
+/** The pane's host in Excel, as far as this Excel has what each part calls; what it lacks is stated in words. */
 export const excelHost = (supports: Supports): Pick<PaneHost, "cells" | "sheets" | "mending" | "lacks"> => {
   const lacks: string[] = [];
   const has = (parts: readonly OfficePart[], without: string): boolean => {

@@ -15,10 +15,10 @@ export const excelSelection: Pick<CellHost, "selected" | "onSelection"> = {
     }),
   onSelection: (tell) =>
     run(ASKED, async (context) => {
-      const told = async (): Promise<void> => tell();
-      context.workbook.onSelectionChanged.add(told);
+      const changed = async (): Promise<void> => tell();
+      context.workbook.onSelectionChanged.add(changed);
       // The value of the cell selected may change while the selection stays.
-      context.workbook.worksheets.onCalculated.add(told);
+      context.workbook.worksheets.onCalculated.add(changed);
       await context.sync();
     }),
 };

@@ -4,7 +4,7 @@ import type { Length } from "../solver/length/length";
 /** What a number may be; it also decides what an empty cell is: 0 where 0 is possible, otherwise nothing. */
 export type Sign = "positive" | "not negative" | "any";
 
-interface Said {
+interface Explained {
   readonly says: string;
   readonly required?: true;
   /** Words that stand for a value: `any` for no limit, `square` for a measured zero. */
@@ -18,17 +18,17 @@ interface Said {
  * `length` is exact, `reading` a number in the unit of the call, `flag` is yes or no.
  */
 export type Column =
-  | (Said & { readonly kind: "length"; readonly sign: Sign; readonly plausible?: Plausible; readonly default?: string })
-  | (Said & { readonly kind: "reading"; readonly sign: Sign; readonly zero?: "not given"; readonly plausible?: Plausible })
-  | (Said & { readonly kind: "angle"; readonly zero?: "not given"; readonly default?: number })
-  | (Said & { readonly kind: "count"; readonly sign: Sign; readonly default?: number })
-  | (Said & { readonly kind: "number"; readonly sign: Sign; readonly zero?: "not given"; readonly default?: number })
-  | (Said & { readonly kind: "money"; readonly sign: Sign; readonly zero?: "not given" })
-  | (Said & { readonly kind: "rate"; readonly sign: "not negative"; readonly of: RateOf })
-  | (Said & { readonly kind: "label" })
-  | (Said & { readonly kind: "text"; readonly default?: string })
-  | (Said & { readonly kind: "choice"; readonly options: readonly string[]; readonly default?: string })
-  | (Said & { readonly kind: "flag"; readonly default: boolean });
+  | (Explained & { readonly kind: "length"; readonly sign: Sign; readonly plausible?: Plausible; readonly default?: string })
+  | (Explained & { readonly kind: "reading"; readonly sign: Sign; readonly zero?: "not given"; readonly plausible?: Plausible })
+  | (Explained & { readonly kind: "angle"; readonly zero?: "not given"; readonly default?: number })
+  | (Explained & { readonly kind: "count"; readonly sign: Sign; readonly default?: number })
+  | (Explained & { readonly kind: "number"; readonly sign: Sign; readonly zero?: "not given"; readonly default?: number })
+  | (Explained & { readonly kind: "money"; readonly sign: Sign; readonly zero?: "not given" })
+  | (Explained & { readonly kind: "rate"; readonly sign: "not negative"; readonly of: RateOf })
+  | (Explained & { readonly kind: "label" })
+  | (Explained & { readonly kind: "text"; readonly default?: string })
+  | (Explained & { readonly kind: "choice"; readonly options: readonly string[]; readonly default?: string })
+  | (Explained & { readonly kind: "flag"; readonly default: boolean });
 
 /** Quantities with a size beyond which the unit, or the cell, is wrong. */
 export type Plausible = "total rise" | "rise" | "run" | "board length" | "board width";

@@ -26,12 +26,12 @@ export const GROUPS = [
 ] as const;
 export type Group = (typeof GROUPS)[number];
 
-interface Said {
+interface Explained {
   readonly says: string;
 }
 
 /** Left out, an argument takes its default; with neither default nor `optional` it is required. */
-interface Omissible<Default> extends Said {
+interface Omissible<Default> extends Explained {
   readonly default?: Default;
   readonly optional?: true;
   /** Another argument whose value serves when this one is left out. */
@@ -126,7 +126,7 @@ type Filled<P extends Parameters> = {
  */
 export type ResultKind = "length" | "reading" | "count" | "number" | "angle" | "rate" | "money" | "text" | "label" | "value" | "unit";
 
-export interface ResultColumn extends Said {
+export interface ResultColumn extends Explained {
   readonly kind: ResultKind;
   /** Of a row: the cell is left off where there is nothing to say. */
   readonly mayLack?: true;
@@ -146,12 +146,12 @@ export type ResultCell<C extends string = string> = number | string | Exact | Me
 export type ResultRow<C extends string = string> = Readonly<Record<string, ResultCell<C>>> & { readonly bad?: Failed | Problem<C> };
 
 export type Result =
-  | (Said & { readonly kind: Exclude<ResultKind, "value" | "label" | "unit"> })
+  | (Explained & { readonly kind: Exclude<ResultKind, "value" | "label" | "unit"> })
   /** As many lengths as the argument `shapeOf` holds, in its shape. */
-  | (Said & { readonly kind: "lengths"; readonly shapeOf: string })
-  | (Said & { readonly kind: "row"; readonly columns: ResultColumns })
-  | (Said & { readonly kind: "table"; readonly columns: ResultColumns })
-  | (Said & { readonly kind: "cell" });
+  | (Explained & { readonly kind: "lengths"; readonly shapeOf: string })
+  | (Explained & { readonly kind: "row"; readonly columns: ResultColumns })
+  | (Explained & { readonly kind: "table"; readonly columns: ResultColumns })
+  | (Explained & { readonly kind: "cell" });
 
 type Solved<C extends string> = ResultCell<C> | boolean | readonly (object | undefined)[] | Readonly<Record<string, unknown>> | Problem<C>;
 

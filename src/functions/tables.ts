@@ -229,7 +229,7 @@ export const stock = table(
   { takes: ["OFFCUTS"] },
 );
 
-/** Goods are counted in units of their own, told apart and converted by the closed list of the solver. */
+/** Goods are counted in units of their own, kept apart and converted by the closed list of the solver. */
 const UNIT_SAYS = "Unit of the quantity. A table that gives no unit at all counts pieces.";
 
 const workedQuantity = {

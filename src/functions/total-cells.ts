@@ -45,7 +45,7 @@ const sumNamed = (text: string): SumRow | undefined => {
   return called[0] ?? called.at(-1);
 };
 
-/** The rows under the headings, each with the name by which the user knows it; headings said again are none. */
+/** The rows under the headings, each with the name by which the user knows it; repeated headings are not rows. */
 const rowsUnder = (headings: readonly Given[], table: GivenCells, first: number): readonly Row[] => {
   const found = headings.findIndex((cell) => isText(cell) && LABELS.includes(folded(cell)));
   const labels = Math.max(found, 0);

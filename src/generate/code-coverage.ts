@@ -27,7 +27,7 @@ export const coverageBlocks = (profiles: readonly CodeProfile[]): readonly Block
     kind: "text",
     text:
       "How many limits answer a topic, and how they were read: in the text of that edition, in another edition or one that is " +
-      "not named, or not yet checked: from memory, or told by a text that is not the code. " +
+      "not named, or not yet checked: from memory, or given by a text that is not the code. " +
       "None in this code: it was read that the code has no such limit. Not on file: the code may have one; look it up.",
   },
   {

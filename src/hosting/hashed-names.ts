@@ -1,6 +1,6 @@
 export type Files = ReadonlyMap<string, Buffer>;
 
-// Excel is told this name by the manifest, and the pane loads the same file.
+// The manifest gives Excel this name, and the pane loads the same file.
 const NAMED_BY_MANIFEST: readonly string[] = ["functions.js"];
 
 const IN_PAGE = /\b(src|href)="([\w./-]+[.](?:js|css))"/g;

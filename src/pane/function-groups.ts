@@ -27,7 +27,7 @@ export interface GroupSettings {
 const sentence = (page: Document, text: string): (Node | string)[] =>
   text.split("`").map((part, place) => (place % 2 === 1 ? element(page, "code", part) : part));
 
-/** Terms, each with what is said of it in a line under it; readable however narrow the pane is. */
+/** Terms, each with its description in a line under it; readable however narrow the pane is. */
 const terms = (
   page: Document,
   className: string,
@@ -58,7 +58,7 @@ const examplesPart = (page: Document, { id, examples }: ShownFunction, solve: So
     if (solve === undefined) return element(page, "li", [code, line(page, "result", statedText(example.stated)), from]);
     const { stated, answered, agrees } = exampleOutcome(id, example, solve);
     if (!agrees) differences += 1;
-    // What comes out as stated is said once.
+    // An example that gives its stated result prints it once.
     const worked = agrees
       ? [line(page, "result", stated)]
       : [line(page, "expected", stated), line(page, "result here", answered)];

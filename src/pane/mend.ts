@@ -40,7 +40,7 @@ const unboundIn = async ({ used }: SheetUse, cells: CellHost): Promise<Unbound[]
 };
 
 const put = ({ place, formula }: Unbound): PutBlock => ({ at: place, cells: [[{ formula }]] });
-const told = (error: unknown): string => (error instanceof Error ? error.message : String(error));
+const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
 interface Refused {
   readonly place: Place;
@@ -62,7 +62,7 @@ const rewritten = async (unbound: readonly Unbound[], cells: CellHost): Promise<
         try {
           await cells.write([put(one)]);
         } catch (error) {
-          refused.push({ place: one.place, says: told(error) });
+          refused.push({ place: one.place, says: messageOf(error) });
         }
       }
     }

@@ -11,7 +11,7 @@ export const whyPart = (page: Document, cells: CellHost | undefined, solve: Solv
   const sentence = element(page, "p", NOTHING_WRONG, "quiet");
   sentence.setAttribute("role", "status");
   const show = (text: string, isError: boolean): void => {
-    // Said only when it changes, so that moving about is not talked over.
+    // Announced only when it changes, so that moving about is not talked over.
     if (sentence.textContent === text) return;
     sentence.textContent = text;
     sentence.className = isError ? "sentence" : "quiet";
@@ -25,8 +25,8 @@ export const whyPart = (page: Document, cells: CellHost | undefined, solve: Solv
     // An answer that comes after another cell was selected is of no use.
     if (mine === asked) show(found ?? NOTHING_WRONG, found !== undefined);
   };
-  const told = (error: unknown): void => show(error instanceof Error ? error.message : String(error), false);
-  const ask = (): void => void follow().catch(told);
-  cells.onSelection(ask).then(ask, told);
+  const refused = (error: unknown): void => show(error instanceof Error ? error.message : String(error), false);
+  const ask = (): void => void follow().catch(refused);
+  cells.onSelection(ask).then(ask, refused);
   return [element(page, "section", [element(page, "h2", "Why?"), sentence], "why")];
 };

@@ -31,7 +31,7 @@ const key = ({ sheet, row, column }: Place): string => [sheet, row, column].join
 
 /** An error followed to where it comes from. */
 interface Found {
-  /** What the function said, undefined where nothing is known beyond the code. */
+  /** The function's own sentence, undefined where nothing is known beyond the code. */
   readonly says: string | undefined;
   /** What would have to be known to say more. */
   readonly notKnown?: string;

@@ -9,10 +9,10 @@ export const isBadRow = <Row extends object, Bad>(row: Row | BadRow<Bad>): row i
 export const goodRows = <Row extends object, Bad>(rows: readonly (Row | BadRow<Bad>)[]): readonly Row[] =>
   rows.filter((row): row is Row => !isBadRow(row));
 
-/** Answers the good rows together and puts each bad one back in its place, as it is said there. */
+/** Answers the good rows together and puts each bad one back in its place, as `rowOf` words it. */
 export const besideBadRows = <Row extends object, Bad, Result>(
-  rows: readonly (Row | BadRow<Bad>)[], answers: (good: readonly Row[]) => readonly Result[], said: (row: BadRow<Bad>) => Result,
+  rows: readonly (Row | BadRow<Bad>)[], answers: (good: readonly Row[]) => readonly Result[], rowOf: (row: BadRow<Bad>) => Result,
 ): readonly Result[] => {
   const results = answers(goodRows(rows)).values();
-  return rows.map((row) => (isBadRow(row) ? said(row) : results.next().value!));
+  return rows.map((row) => (isBadRow(row) ? rowOf(row) : results.next().value!));
 };

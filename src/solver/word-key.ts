@@ -145,7 +145,7 @@ const OVER_A_QUANTITY: readonly string[] = [
   "how many",
 ];
 
-/** Slips of the short form, too far from the long one to be told by letters. */
+/** Slips of the short form, too far from the long one to be matched by letters. */
 const SLIPS_OF_QTY: readonly string[] = ["qnt", "qnty", "qtty", "qtny", "qyt", "quant", "quanty"];
 
 /**

@@ -18,7 +18,7 @@ import type { StandIn, WorksheetFunction } from "./stand-in";
 const isFailure = (value: unknown): value is { readonly code: string; readonly message?: unknown } =>
   typeof value === "object" && value !== null && "code" in value && typeof value.code === "string";
 
-const said = (error: unknown): string =>
+const messageOf = (error: unknown): string =>
   typeof error === "object" && error !== null && "message" in error && typeof error.message === "string" ? error.message : String(error);
 
 const cellOf = (value: unknown): BaseValueObject => {
@@ -26,7 +26,7 @@ const cellOf = (value: unknown): BaseValueObject => {
     return Number.isFinite(value) ? NumberValueObject.create(value) : errorObject(ErrorType.NUM, "the function gave no finite number");
   }
   if (typeof value === "boolean") return BooleanValueObject.create(value);
-  if (isFailure(value)) return errorObject(value.code, said(value));
+  if (isFailure(value)) return errorObject(value.code, messageOf(value));
   return StringValueObject.create(value === null || value === undefined ? "" : String(value));
 };
 
@@ -70,7 +70,7 @@ class WorksheetExecutor extends BaseFunction {
       return this.answer(given.map((argument) => this.cells(argument)));
     } catch (error) {
       // An error that leaves here ends the whole program.
-      return errorObject(isFailure(error) ? error.code : ErrorType.VALUE, said(error));
+      return errorObject(isFailure(error) ? error.code : ErrorType.VALUE, messageOf(error));
     }
   }
 
@@ -104,7 +104,7 @@ class WorksheetExecutor extends BaseFunction {
       const answer = call();
       return cellOf(Array.isArray(answer) ? (answer.flat() as unknown[])[0] : answer);
     } catch (error) {
-      return errorObject(isFailure(error) ? error.code : ErrorType.VALUE, said(error));
+      return errorObject(isFailure(error) ? error.code : ErrorType.VALUE, messageOf(error));
     }
   }
 

@@ -117,7 +117,7 @@ test("every function that takes a stair reads some label", () => {
   expect([...new Set(readers)].sort()).toEqual(takers.map(({ id }) => id).sort());
 });
 
-/** Facts under these keys of a limit are what it is held against or turns on. */
+/** Facts under these keys of a limit are what it is compared with or turns on. */
 const OF_A_LIMIT = ["fact", "given", "of", "inner", "spread", "than"];
 
 /** Every fact that the limits of a code name, with what a condition takes it for. */

@@ -87,7 +87,7 @@ export const faultOf = (declaration: Declaration, given: Arguments, { thrown, an
   return undefined;
 };
 
-/** An outcome as text, to be held against another. */
+/** An outcome as text, to be compared with another. */
 export const written = ({ thrown, answer }: Outcome): string =>
   JSON.stringify([thrown, answer], (_, value: unknown) => {
     const error = errorOf(value);

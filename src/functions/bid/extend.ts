@@ -164,7 +164,7 @@ export const EXTEND = declare({
         ["riser", 14, "each", "included", 0, ""],
         ["newel", 0, "each", 85, 0, "quantity is 0 or empty: costs nothing here"],
       ],
-      from: "by hand: nothing times anything is 0; only the risers are said to cost nothing here",
+      from: "by hand: nothing times anything is 0; only the risers are marked as costing nothing here",
     },
     {
       given: {

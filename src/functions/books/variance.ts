@@ -5,7 +5,7 @@ import { declare } from "../declare";
 export const VARIANCE = declare({
   id: "VARIANCE",
   group: "Books",
-  says: "Price variance apart from usage variance, each said to be favourable or unfavourable.",
+  says: "Price variance apart from usage variance, each with the word favourable or unfavourable.",
   parameters: {
     standardPrice: { kind: "money", sign: "not negative", says: "Price planned for one unit." },
     standardQuantity: { kind: "number", sign: "not negative", says: "Quantity planned for what was made." },

@@ -12,7 +12,7 @@ const STAIR = [["total rise", 108.5], ["risers", 14], ["run", 10], ["nosing", 1.
 export const CHECK = declare({
   id: "CHECK",
   group: "Code check",
-  says: "Every limit of a building code held against a stair, with clause, margin and verdict.",
+  says: "Every limit of a building code compared with a stair, with clause, margin and verdict.",
   parameters: {
     stair: {
       kind: "stair",
@@ -49,7 +49,7 @@ export const CHECK = declare({
       "each verdict, the code, and the caution.",
     columns: {
       item: { kind: "label", says: "What the code limits." },
-      given: { kind: "value", says: "The value it is held against, the worst where there are several." },
+      given: { kind: "value", says: "The value compared with the limit, the worst where there are several." },
       limit: { kind: "value", says: "The limit in force." },
       margin: { kind: "value", says: "How far inside the limit; negative outside." },
       verdict: {

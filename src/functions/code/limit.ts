@@ -5,7 +5,7 @@ import { isProblem } from "../../solver/problem";
 import { CAUTION } from "../caution";
 import { declare, unit } from "../declare";
 
-/** What has to be said of a limit that was not checked against the text of its own edition. */
+/** The note for a limit that was not checked against the text of its own edition. */
 const STATUS_NOTES: Readonly<Partial<Record<SourceStatus, readonly string[]>>> = {
   "not yet checked": ["not yet checked against the code's text"],
   "checked against another edition": ["checked against another edition of the code's text"],
@@ -30,7 +30,7 @@ export const LIMIT = declare({
   },
   result: {
     kind: "row",
-    says: "One cell; a second where something has to be said of it. Conditions and exceptions stand in CHECK.",
+    says: "One cell; a second with a note where there is one. Conditions and exceptions stand in CHECK.",
     columns: {
       limit: {
         kind: "value",

@@ -119,7 +119,7 @@ export const HOURS = declare({
         ["screws", 0, "hour", "included", ""],
         ["newel", 0, "hour", 2, "quantity is 0 or empty: no hours here"],
       ],
-      from: "by hand: nothing times anything is 0; only the screws are said to take no hours here",
+      from: "by hand: nothing times anything is 0; only the screws are marked as taking no hours here",
     },
     {
       given: {

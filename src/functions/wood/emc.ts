@@ -2,7 +2,7 @@ import { problem } from "../../solver/problem";
 import { celsius, moistureContent } from "../../solver/wood/moisture-content";
 import { declare } from "../declare";
 
-/** Temperatures of the table the formula was held against, in either scale. */
+/** Temperatures of the table the formula was compared with, in either scale. */
 const TABLE = { F: { least: 30, most: 200 }, C: { least: -1.1, most: 93.3 } } as const;
 const PERCENT = 100;
 

@@ -89,7 +89,7 @@ const factsOf = (measure: Measure): readonly string[] => {
   return "inner" in measure ? [measure.inner] : measure;
 };
 
-/** The facts a rule is held against. */
+/** The facts a rule is compared with. */
 const heldAgainst = (rule: Rule): readonly string[] => {
   if ("parts" in rule) return [...new Set(rule.parts.flatMap(heldAgainst))];
   if (rule.comparator === "table") return [...new Set(rule.rows.flatMap(({ rule: part }) => heldAgainst(part)))];
@@ -182,7 +182,7 @@ const verdictOf = (limit: Limit, found: Finding, doubts: readonly string[]): Ver
   return limit.advisory ? "caution" : "fail";
 };
 
-/** Says which of the facts a rule is held against were not given as they stand. */
+/** Says which of the facts a rule is compared with were not given as they stand. */
 const assumedNotes = (rule: Rule, assumed: CodeFacts["assumed"] = {}): readonly string[] =>
   [...new Set(heldAgainst(rule).flatMap((fact) => assumed[fact] ?? []))];
 
@@ -270,7 +270,7 @@ const leftAlone = ({ outOfScope }: CodeProfile): readonly CheckRow[] => {
   return [shownOnly("not checked", reasons.map((reason) => `${reason} (${clausesOf(reason)})`).join("; "))];
 };
 
-/** A value that nobody gave decides nothing: what holds without it stands, and what only it decides is said to be assumed. */
+/** A value that nobody gave decides nothing: what holds without it stands, and what only it decides is marked assumed. */
 const withoutAssumed = (known: Judged, full: Judged): Judged => {
   if (known.verdict !== "not given" && known.verdict !== "does not apply") return known;
   if (full.verdict === "pass") return { ...full, verdict: "assumed: would pass" };
@@ -305,7 +305,7 @@ const notOnFile = (profile: CodeProfile, rows: readonly Judged[], hasWinders: bo
     ];
   });
 
-/** A row as it stands in the table, nothing said twice. */
+/** A row as it stands in the table, without repeated notes. */
 const rowOf = ({ elsewhere: _elsewhere, open: _open, notes, inUnit, ...row }: Judged): CheckRow => ({
   ...row,
   note: [...new Set([...notes, ...inUnit])].join("; "),
@@ -337,7 +337,7 @@ const toEnter = (judged: readonly Judged[], { limits }: CodeProfile, facts: Code
 const counted = (rows: readonly CheckRow[]): string =>
   VERDICTS.map((verdict) => `${verdict} ${rows.filter((row) => row.verdict === verdict).length}`).join("; ");
 
-/** Every limit of a code in force, held against the facts. */
+/** Every limit of a code in force, compared with the facts. */
 const judgedRows = (facts: CodeFacts, inForce: CodeProfile, steps: readonly Step[]): readonly Judged[] => {
   const limitOf = (item: string): Limit | undefined => inForce.limits.find((limit) => limit.item === item);
   const reached = (item: string): Truth => {
@@ -392,7 +392,7 @@ const taken = (judged: readonly Judged[], { stairKind }: CodeFacts, hasWinders: 
 };
 
 /**
- * Every limit of a code held against a stair and its measured steps, in the unit the code is printed in, exactly, the boundary passing. A
+ * Every limit of a code compared with a stair and its measured steps, in the unit the code is printed in, exactly, the boundary passing. A
  * value known
  * both as designed and as built is held at its worst reading; one that nobody gave decides nothing, nor does an answer to a question nobody
  * answered. A row

@@ -13,7 +13,7 @@ type FactOf<Name extends StairLabelName> = Labels[Name] extends { readonly fact:
 /** What is known of a stair for a code check; whatever is not known is left out. Slopes are rise over run, angles in degrees. */
 export type CodeFacts = { readonly [Name in StairLabelName as FactOf<Name>]?: LabelValue<Labels[Name]> } & {
   readonly unit?: Unit;
-  /** What has to be said of a fact that was not given as it stands: a default, or a wish in place of a finding. */
+  /** The note for a fact that was not given as it stands: a default, or a wish in place of a finding. */
   readonly assumed?: Readonly<Partial<Record<string, string>>>;
 };
 

@@ -23,7 +23,7 @@ export const facts = (given: StairFacts, unit: Unit, marks: Readonly<Record<stri
   const found = isNothing(headroomFound) ? undefined : headroomFound;
   const headroom = found ?? given.headroom;
   const because = (key: string): string | undefined => marks[key] ?? assumed.get(key);
-  const said = (fact: FactName, key: string = fact) => {
+  const labelled = (fact: FactName, key: string = fact) => {
     const why = because(key);
     return why === undefined ? {} : { [fact]: `${words(key)} assumed: ${why}` };
   };
@@ -40,14 +40,14 @@ export const facts = (given: StairFacts, unit: Unit, marks: Readonly<Record<stri
     ...(width === undefined ? {} : { width }),
     ...(headroom === undefined ? {} : { headroom }),
     assumed: {
-      ...Object.assign({}, ...HELD_AS_GIVEN.map((fact) => said(fact))) as Record<string, string>,
-      ...said("nosing"),
-      ...said("risers"),
-      ...said("riserHeight", "unitRise"),
-      ...said("treadDepth", "run"),
-      ...said("totalRise"),
-      ...said("width"),
-      ...(headroom === undefined ? {} : found === undefined ? { headroom: WANTED } : said("headroom", "headroomFound")),
+      ...Object.assign({}, ...HELD_AS_GIVEN.map((fact) => labelled(fact))) as Record<string, string>,
+      ...labelled("nosing"),
+      ...labelled("risers"),
+      ...labelled("riserHeight", "unitRise"),
+      ...labelled("treadDepth", "run"),
+      ...labelled("totalRise"),
+      ...labelled("width"),
+      ...(headroom === undefined ? {} : found === undefined ? { headroom: WANTED } : labelled("headroom", "headroomFound")),
     },
   };
 };

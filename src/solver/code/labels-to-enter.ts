@@ -24,7 +24,7 @@ const openFacts = (condition: Condition, facts: CodeFacts): readonly FactName[] 
   return conditionTruth(condition, facts, whatever) === "unknown" ? factsIn(openPart(condition, facts, whatever)) : [];
 };
 
-/** What a rule is held against. */
+/** What a rule is compared with. */
 const heldAgainst = (rule: Rule, facts: CodeFacts): readonly FactName[] => {
   if ("parts" in rule) return rule.parts.flatMap((part) => heldAgainst(part, facts));
   switch (rule.comparator) {

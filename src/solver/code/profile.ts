@@ -57,7 +57,7 @@ export type Condition =
 export type Formula = "two risers plus run" | "riser plus run" | "run less riser" | "riser times run" | "pitch";
 
 /**
- * What a limit is held against: a fact, the worst of several, a figure worked out of riser and run, or a fact without the bottom and top
+ * What a limit is compared with: a fact, the worst of several, a figure worked out of riser and run, or a fact without the bottom and top
  * step.
  */
 export type Measure = MeasuredFact | readonly MeasuredFact[] | { readonly formula: Formula } | { readonly inner: MeasuredFact };

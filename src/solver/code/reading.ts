@@ -3,7 +3,7 @@ import type { FactName, MeasuredFact, CodeFacts, Step, StepColumn } from "./fact
 import { FACT_LABELS } from "./fact-labels";
 import type { Formula, Measure } from "./profile";
 
-/** One value a limit is held against, in millimetres, square millimetres or as it is, and where it was read. */
+/** One value a limit is compared with, in millimetres, square millimetres or as it is, and where it was read. */
 export interface Reading {
   readonly where: string;
   readonly size: Exact;

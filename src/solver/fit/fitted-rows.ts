@@ -6,7 +6,7 @@ import type { End, EndCuts } from "./end-cuts";
 import { type OtherSide, sawSet } from "./saw-set";
 import type { EndReadings } from "./unused-at-open-ends";
 
-/** What one reading gives, before it is held against those of the other steps. */
+/** What one reading gives, before it is compared with those of the other steps. */
 export interface Fitted<Fit> {
   readonly fit: Fit;
   readonly read: Corners;
@@ -46,7 +46,7 @@ export const endsOf = (
   return { left: end("left"), right: end("right") };
 };
 
-/** What the cuts of any piece are told by: lengths on the face, angles and tilts, and both as the saw is set. */
+/** The columns of any piece's cuts: lengths on the face, angles and tilts, and both as the saw is set. */
 export const cutFigures = ({ longPoint, shortPoint, leftAngle, rightAngle, leftTilt, rightTilt }: EndCuts, otherSide: OtherSide) => ({
   longPoint, shortPoint, leftAngle, rightAngle, leftTilt, rightTilt,
   leftSet: sawSet("left", leftAngle, leftTilt, otherSide),

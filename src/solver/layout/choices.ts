@@ -58,7 +58,7 @@ const verdictOf = (profile: CodeProfile | undefined, totalRise: Length, risers: 
   const sizes = { unit, totalRise, risers, riserHeight: rise, treadDepth: run };
   const rows = codeCheck(answeredAsTaken(profile.limits, sizes), profile);
   const asked = codeCheck(sizes, profile);
-  if (isProblem(rows) || isProblem(asked)) return { verdict: "not given", note: "the code could not be held against it" };
+  if (isProblem(rows) || isProblem(asked)) return { verdict: "not given", note: "this row could not be checked against the code" };
   const wordOf = (word: Verdict) => rows.filter(({ verdict }) => verdict === word);
   const clausesOf = (word: Verdict): string => wordOf(word).map(({ item, clause }) => `${item} (${clause})`).join(", ");
   const hardest = (["fail", "judge", "caution"] as const).find((word) => wordOf(word).length > 0);

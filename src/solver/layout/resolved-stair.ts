@@ -42,14 +42,14 @@ export const isWithinAgreement = (one: Length, other: Length): boolean => one.mi
 const disagreeing = (label: string, value: Length | number, other: string, otherValue: Length | number): Problem<StairProblem> =>
   problem("labels-disagree", { label, value, other, otherValue, within: AGREEMENT });
 
-interface Said {
+interface Labelled {
   readonly label: string;
   readonly value: Length | undefined;
 }
 
-/** The first value said, or the two that disagree. */
-const agreed = (...said: readonly Said[]): Length | undefined | Problem<StairProblem> => {
-  const known = said.filter((one): one is { label: string; value: Length } => one.value !== undefined);
+/** The first value given, or the two that disagree. */
+const agreed = (...values: readonly Labelled[]): Length | undefined | Problem<StairProblem> => {
+  const known = values.filter((one): one is { label: string; value: Length } => one.value !== undefined);
   const [first] = known;
   if (first === undefined) return undefined;
   const other = known.find(({ value }) => !isWithinAgreement(first.value, value));

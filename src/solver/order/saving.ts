@@ -19,7 +19,7 @@ export interface OrderedBoards {
   readonly suiting: readonly Candidate[];
 }
 
-/** Boards that would give a kind of piece for less, where some are cut into several: not ordered, told beside the goods. */
+/** Boards that would give a kind of piece for less, where some are cut into several: not ordered, listed beside the goods. */
 export interface SavingRow {
   readonly item: "saving";
   readonly quantity: 0;

@@ -27,7 +27,7 @@ export type ImpossibleSection =
   | "piece-fits-no-section"
   | "too-many-sections";
 
-/** Different widths and thicknesses of pieces, and of stock, in one grade: each of these is held against each of those. */
+/** Different widths and thicknesses of pieces, and of stock, in one grade: each of these is compared with each of those. */
 const MOST_SECTIONS = 500;
 
 /** Rows of one width and thickness. */

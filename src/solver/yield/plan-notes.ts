@@ -42,7 +42,7 @@ const sectionNotes = (job: CuttingJob, groups: readonly CuttingGroup[], sticks: 
   ];
 };
 
-/** What is told beside a plan: lengths that were rounded, boards planed down, and what a plan that rips could do. */
+/** Notes beside a plan: lengths that were rounded, boards planed down, and what a plan that rips could do. */
 export const planNotes = (job: CuttingJob, groups: readonly CuttingGroup[], sticks: readonly PlannedStick[]): string[] => [
   ...markNotes(job), ...sectionNotes(job, groups, sticks),
 ];

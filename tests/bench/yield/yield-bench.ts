@@ -127,7 +127,7 @@ const wrong = (sets: MeasuredSets, compared: readonly Compared[]): string[] => [
   ]),
 ];
 
-/** Tiny jobs held against every plan there is, by the tests that hold some hundreds in `npm test`; quick, as many as there. */
+/** Tiny jobs compared with every plan there is, by the tests that hold some hundreds in `npm test`; quick, as many as there. */
 const TINY_JOBS = 2_000;
 
 const areTinyJobsSound = (isQuick: boolean): boolean => {

@@ -7,7 +7,7 @@ import { Exact } from "../../../src/solver/length/exact";
 import { isFigureText, leavesItsFigureOut, numbersIn, sizeIn } from "./printed-text";
 
 /**
- * What the printed text of a record says of sizes one mark under, on and one mark over its figure, held against what the check finds. The
+ * What the printed text of a record says of sizes one mark under, on and one mark over its figure, compared with what the check finds. The
  * figure is
  * read from the text by `printed-text.ts` and never taken from the rule.
  */
@@ -305,7 +305,7 @@ export const withOneFigureMoved = <Node>(node: Node): readonly Node[] => {
 type MainRule = Extract<Rule, { readonly comparator: "min" | "max" | "range" | "sphere" | "equals" }>;
 const MAIN_KINDS: readonly string[] = ["min", "max", "range", "sphere", "equals"];
 
-/** The rule that gives a limit its figure, where that is a size held against one. */
+/** The rule that gives a limit its figure, where that is a size compared with one. */
 export const mainRule = (rule: Rule): MainRule | undefined => {
   if ("parts" in rule) return mainRule(rule.parts[0]);
   return MAIN_KINDS.includes(rule.comparator) ? (rule as MainRule) : undefined;

@@ -434,7 +434,7 @@ describe("the kinds of limit other codes have", () => {
     expect(drift.note).toMatch(/step 2 .*and step 3/);
   });
 
-  test("steps may be held against the design value", () => {
+  test("steps may be compared with the design value", () => {
     const rule = { comparator: "uniformity", of: "run", within: "design", tolerance: mm("5") } as const;
     const code = codeOf(limit({ item: "deviation", unit: "mm", rule }));
     const steps = [{ step: 1, run: millimetres(285) }, { step: 2, run: millimetres(274) }];

@@ -79,7 +79,7 @@ const keeping = (rule: Rule, profile: CodeProfile, taken: CodeFacts): CodeFacts 
 
 const others = (rule: Rule): readonly Rule[] => ("parts" in rule ? [...others(rule.parts[0]), ...rule.parts.slice(1)] : []);
 
-/** A stair on which a limit's own rule decides, beside the facts that it is to be held against; undefined where no such stair was found. */
+/** A stair on which a limit's own rule decides, beside the facts it is compared with; undefined where no such stair was found. */
 export const stairFor = (limit: Limit, profile: CodeProfile, held: CodeFacts): CodeFacts | undefined => {
   const conditions: readonly (readonly [Condition, boolean])[] = [
     ...limit.applies.map(({ when }) => [when, true] as const), ...limit.exceptions.map(({ when }) => [when, false] as const),

@@ -45,7 +45,7 @@ describe("every figure a limit decides by stands in its own words, so that nobod
   });
 });
 
-/** What a count is taken over, by the fact it is held against. */
+/** What a count is taken over, by the fact it is compared with. */
 const OVER: Readonly<Record<string, readonly string[]>> = {
   risers: ["flight", "stair"],
   winders: ["flight"],

@@ -97,7 +97,7 @@ test("a tread level with the upper floor is one more tread and no landing nosing
   expect(flush).not.toHaveProperty("landing nosing");
 });
 
-test("screws are held against the riser they go through", () => {
+test("screws are compared with the riser they go through", () => {
   const how = (thickness: number): string =>
     String(takeoffOf([...STAIR, ["riser thickness", thickness]]).find(([item]) => item === "screws")?.[3]);
   // By hand: 2 - 3/4 = 1 1/4; 2 - 1 1/8 = 7/8, less than an inch.

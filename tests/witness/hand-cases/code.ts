@@ -127,7 +127,7 @@ export const codeCases: Readonly<Record<string, readonly WorkedCase[]>> = {
         codes.some((code) => Number(code[CONFIRMED]) < Number(code[LIMITS])) &&
         codes.some((code) => Number(code[SHOWN]) > 0),
       from:
-        "law: a limit is held against the stair, shown, or out of scope, and none is confirmed that is not there; some are not " +
+        "law: a limit is compared with the stair, shown, or out of scope, and none is confirmed that is not there; some are not " +
         "confirmed yet",
     },
   ],

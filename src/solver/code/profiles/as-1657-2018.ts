@@ -4,7 +4,7 @@ import { limitRecord, type LimitRecord, outsideRecord } from "../record/limit-re
 import { printed } from "../record/printed-figure";
 import { BOTH_HANDRAILS, flightWidth, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, WITH_GUARD } from "../record/stair-conditions";
 
-const AS_1657: Source = { title: "AS 1657, 2018, as told by a secondary text" };
+const AS_1657: Source = { title: "AS 1657, 2018, as given by a secondary text" };
 
 const limit = limitRecord({ unit: "mm", status: "checked against the code's text", sources: [AS_1657] });
 

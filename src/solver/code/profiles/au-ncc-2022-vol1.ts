@@ -4,7 +4,7 @@ import { limitRecord, type LimitRecord, outsideRecord } from "../record/limit-re
 import { GUARD_NEEDED, HAS_GUARD, HAS_HANDRAIL, RISERS_OPEN } from "../record/stair-conditions";
 
 const guide = (part: string, address: string): Source => ({
-  title: `National Construction Code, 2022, Volume One, ${part}, as told by the guide of the Board`, address,
+  title: `National Construction Code, 2022, Volume One, ${part}, as given by the guide of the Board`, address,
 });
 const D3D14 = guide("D3D14", "https://www.abcb.gov.au/guide/d3d14-goings-and-risers");
 const D3D18 = guide("D3D18", "https://www.abcb.gov.au/guide/d3d18-height-barriers");

@@ -6,7 +6,7 @@ import {
   BOTH_HANDRAILS, flightWidth, GUARD_NEEDED, HANDRAIL_PROVIDED, HAS_GUARD, HAS_HANDRAIL, RISERS_OPEN,
 } from "../record/stair-conditions";
 
-const TGD_K: Source = { title: "Technical Guidance Document K, Ireland, 2014, as told by a secondary text" };
+const TGD_K: Source = { title: "Technical Guidance Document K, Ireland, 2014, as given by a secondary text" };
 const TGD_K_UNNAMED: Source = { title: "Technical Guidance Document K, Ireland, edition not named" };
 
 const limit = limitRecord({ unit: "mm", status: "checked against the code's text", sources: [TGD_K] });

@@ -9,11 +9,11 @@ const OSHA_2025: Source = {
   address: "https://www.osha.gov/laws-regs/standardinterpretations/2025-06-17",
 };
 const OSHA_NEVADA: Source = {
-  title: "29 CFR 1910.25, as told by Nevada OSHA, walking-working surfaces",
+  title: "29 CFR 1910.25, as given by Nevada OSHA, walking-working surfaces",
   address:
     "https://www.4safenv.state.nv.us/news/new-walking-working-surfaces-subpart-d-standard-updates-when-can-alternating-tread-type-spiral",
 };
-const OSHA_GUIDE: Source = { title: "29 CFR 1910.28, 2016 rule, as told by a secondary text" };
+const OSHA_GUIDE: Source = { title: "29 CFR 1910.28, 2016 rule, as given by a secondary text" };
 const CFR_1910: Source = { title: "29 CFR 1910, subpart D" };
 
 const limit = limitRecord({ unit: "in", status: "not yet checked", sources: [CFR_1910] });

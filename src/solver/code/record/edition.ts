@@ -2,9 +2,9 @@ import type { CodeProfile, OutOfScope } from "../profile";
 import { builtLimit } from "./built-limit";
 import type { Common, LimitRecord, LimitRow } from "./limit-record";
 
-/** A code with its records, so that a later edition can be told as the difference from it. */
+/** A code with its records, so that a later edition can be written as the difference from it. */
 export interface Edition extends CodeProfile {
-  /** The title without what is said of how well it is founded. */
+  /** The title without the words on how well it is founded. */
   readonly plainTitle: string;
   readonly records: readonly LimitRecord[];
 }

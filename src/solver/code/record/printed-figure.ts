@@ -19,9 +19,9 @@ const unreadable = (text: string): never => {
 const read = (number: string, word: string): Figure => {
   const unit = UNITS[word] ?? (word as PublishedUnit);
   if (!LENGTHS.includes(word)) return { value: new Exact(number), unit, printed: number };
-  const said = word === unit ? number : `${number} ${word}`;
+  const text = word === unit ? number : `${number} ${word}`;
   const size = parseLength(number.includes("ft") ? number : `${number} ${word}`, "in");
-  return isProblem(size) ? unreadable(number) : { value: size.div(UNIT_SIZE[unit]), unit, printed: said };
+  return isProblem(size) ? unreadable(number) : { value: size.div(UNIT_SIZE[unit]), unit, printed: text };
 };
 
 /** Every figure of a text in its order, all in one unit: of `34 to 38`, `more than 30`, `4 or more risers`. */

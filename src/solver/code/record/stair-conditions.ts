@@ -28,7 +28,7 @@ export const WINDERS_AMONG_STEPS: LimitException = {
   when: { all: [HAS_WINDERS, { not: { fact: "windersInSteps", is: ["no"], otherwise: "yes" } }] },
   then: "judge",
   words:
-    "winders are held against winders and straight treads against straight treads; leave the winders out of the steps and give " +
+    "winders are compared with winders and straight treads against straight treads; leave the winders out of the steps and give " +
     "winders in steps, no",
 };
 
@@ -84,7 +84,7 @@ export const SERVICE: Applicability = {
   words: "the stair serves only service rooms, an attic, a crawl space or a small mezzanine",
 };
 export const FREE_IN_DWELLING: LimitException = { when: PRIVATE_USE, then: "does not apply", words: "a flight within a dwelling is free" };
-/** Whether a service stair serves a dwelling or another place is not told by a label. */
+/** Whether a service stair serves a dwelling or another place has no label. */
 export const NOT_SERVICE: Applicability = {
   when: { fact: "use", is: ["private", "public"], otherwise: "private" }, words: "the stair is private or public and no service stair",
 };

@@ -34,7 +34,7 @@ const FULLEST_PIECES = 400;
  */
 const BOWS = [0, 20, 100];
 const REST_BOW = 20;
-/** Steps of planning a rest by hand for each pair of its pieces: a piece is held against the sticks begun so far. */
+/** Steps of planning a rest by hand for each pair of its pieces: a piece is compared with the sticks begun so far. */
 const FIT_STEPS = 0.25;
 
 /** What is still to be cut, from what. */

@@ -54,7 +54,7 @@ const worthsOf = (proof: Proof): (readonly number[])[] =>
 /**
  * A plan from so many kinds of stick that a linear program of all would take too long. Planned with the sticks of a plan by hand, the
  * cheapest for what they hold and some of every length; then with those that the worths found ask for. What is proven holds for all the
- * sticks: every one of them is held against the worths.
+ * sticks: every one of them is compared with the worths.
  */
 export const planOfMany = (shelf: Shelf, all: Effort, planned: (few: Shelf, share: Effort) => ShelfPlan): ShelfPlan =>
   withShare(all, all.left * SHARE, (effort) => plannedWithin(shelf, effort, planned));

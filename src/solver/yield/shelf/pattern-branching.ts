@@ -110,7 +110,7 @@ const linearPlan = (shelf: Shelf, { left, limits, allowed }: Branch, steps: numb
 
 /**
  * The search of whole uses by how often one pattern is used. Each branch has a linear plan of its own; its worths, in whole steps and
- * held against every pattern left, prove what the branch costs at least.
+ * compared with every pattern left, prove what the branch costs at least.
  */
 export const patternBranched: WholeSearch = (shelf, first, { steps }, patterns, target, masterOf, effort) => {
   let wish = target;
