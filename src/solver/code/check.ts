@@ -6,7 +6,7 @@ import { conditionLabels, conditionTruth, openPart, type Truth } from "./conditi
 import { coverage, limitsOn, TOPIC_NAMES, TOPICS } from "./coverage";
 import { type CodeFacts, FACT_LABELS, type FactName, type Step } from "./fact-labels";
 import { finding } from "./finding/finding";
-import type { Finding, Outcome } from "./finding/held";
+import type { Finding, Outcome } from "./finding/compared";
 import { isReached } from "./finding/requirement-finding";
 import { conditionsIn, decidingQuestions, type OpenQuestion, openQuestions, takenWords, waysToAnswer } from "./open-question";
 import {

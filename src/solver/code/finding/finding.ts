@@ -1,6 +1,6 @@
 import { conditionLabels, conditionTruth } from "../condition";
 import type { Limit, Rule, TableRow } from "../profile";
-import { type Finding, missing, type Stair } from "./held";
+import { type Finding, missing, type Stair } from "./compared";
 import { eitherPart, everyPart } from "./joint-finding";
 import { exempt, prohibited, provision, required } from "./requirement-finding";
 import { sizeFinding } from "./size-finding";

@@ -1,4 +1,4 @@
-import type { Finding, Outcome } from "./held";
+import type { Finding, Outcome } from "./compared";
 
 /** Of findings alike in outcome, the one with the least margin. */
 const tightest = (found: readonly Finding[]): Finding | undefined =>

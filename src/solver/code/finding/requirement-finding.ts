@@ -3,7 +3,7 @@ import { conditionLabels, conditionTruth } from "../condition";
 import type { CodeFacts, Step } from "../fact-labels";
 import { type Figure, type Measure, type PublishedUnit, type RequiredRule, type Rule, sizeOf, type Threshold } from "../profile";
 import { labelsOf, type Reading, readings, worst } from "../reading";
-import { type Finding, holding, inUnit, missing, numberOf, type RuleOf, said, type Stair, unitFor } from "./held";
+import { type Finding, holding, inUnit, missing, numberOf, type RuleOf, sizeWords, type Stair, unitFor } from "./compared";
 
 const thresholdOf = (from: Threshold): { figure: Figure; beyond: (size: Exact) => boolean; text: (number: string) => string } =>
   "atLeast" in from
@@ -15,7 +15,7 @@ const largestOf = (measure: Measure, stair: Pick<Stair, "facts" | "steps">): Rea
 const smallestOf = (measure: Measure, stair: Pick<Stair, "facts" | "steps">): Reading | undefined =>
   worst(readings(measure, stair.facts, stair.steps), (size) => size);
 
-/** The thresholds of a rule, each with the reading it is held against. */
+/** The thresholds of a rule, each with the reading it is compared with. */
 const thresholds = (rule: RequiredRule, stair: Pick<Stair, "facts" | "steps">) =>
   [{ of: rule.of, from: rule.from }, ...(rule.or === undefined ? [] : [rule.or])].map(({ of, from }) => ({
     of, threshold: thresholdOf(from), reading: largestOf(of, stair),
@@ -50,7 +50,7 @@ export const provision = (
 export const required = (rule: RequiredRule, stair: Stair, unit: PublishedUnit): Finding => {
   const all = thresholds(rule, stair);
   const limit = [...new Set(all.map(({ threshold }) => threshold.text(
-    unitFor(threshold.figure, unit) === unit ? numberOf(threshold.figure, unit).toString() : said(threshold.figure, unit),
+    unitFor(threshold.figure, unit) === unit ? numberOf(threshold.figure, unit).toString() : sizeWords(threshold.figure, unit),
   )))].join(", or ");
   const beyond = all.find(({ threshold, reading }) => reading !== undefined && threshold.beyond(reading.size));
   const shown = beyond ?? all[0];
@@ -58,7 +58,7 @@ export const required = (rule: RequiredRule, stair: Stair, unit: PublishedUnit):
   if (beyond !== undefined) return provision(rule, stair, limit, given);
   const unknown = all.filter(({ reading }) => reading === undefined);
   if (unknown.length > 0) return missing(unknown.map(({ of }) => labelsOf(of)).join(" and "), limit);
-  const words = [...new Set(all.map(({ threshold }) => threshold.text(said(threshold.figure, unit))))].join(", or ");
+  const words = [...new Set(all.map(({ threshold }) => threshold.text(sizeWords(threshold.figure, unit))))].join(", or ");
   return { outcome: "does not apply", ...given, limit, notes: [`${rule.requires} is required only for ${words}`] };
 };
 
@@ -71,7 +71,7 @@ export const exempt = (rule: RuleOf<"exempt-when">, stair: Stair, unit: Publishe
   const margin = reading.size.minus(sizeOf(rule.atLeast));
   return holding(margin) === "holds"
     ? { outcome: "holds", given, limit, margin: inUnit(margin, unit), notes: [`exempt: ${rule.frees} is free`] }
-    : { outcome: "does not apply", given, limit, notes: [`no exemption: ${rule.frees} is held in its own row`] };
+    : { outcome: "does not apply", given, limit, notes: [`no exemption: ${rule.frees} is compared in its own row`] };
 };
 
 export const prohibited = ({ present, thing }: RuleOf<"prohibited">, stair: Stair): Finding => {

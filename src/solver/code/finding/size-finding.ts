@@ -3,7 +3,7 @@ import { FACT_LABELS } from "../fact-labels";
 import { type Figure, type Limit, type Measure, type PublishedUnit, type RelationRule, sizeOf } from "../profile";
 import { labelsOf } from "../reading";
 import { sizeText } from "../size-text";
-import { type Finding, held, inUnit, missing, numberOf, type RuleOf, said, type Stair } from "./held";
+import { type Finding, compared, inUnit, missing, numberOf, type RuleOf, sizeWords, type Stair } from "./compared";
 
 const least = (one: Exact, other: Exact): Exact => (one.lt(other) ? one : other);
 
@@ -19,9 +19,9 @@ const slope = (rise: number, run: number): string => `${rise}:${run}`;
 const equals = ({ of, values: printed }: RuleOf<"equals">, stair: Stair, unit: PublishedUnit): Finding => {
   const values = printed.map(sizeOf);
   const off = (size: Exact): Exact => values.map((value) => size.minus(value).abs()).reduce(least).neg();
-  const words = printed.map((value) => said(value, unit)).join(" or ");
+  const words = printed.map((value) => sizeWords(value, unit)).join(" or ");
   const cell = values.length === 1 && values[0] !== undefined ? inUnit(values[0], unit) : words;
-  return held(stair, of, unit, cell, `exactly ${words}`, off);
+  return compared(stair, of, unit, cell, `exactly ${words}`, off);
 };
 
 const TOUCHING = "gap equals the limit; make it smaller";
@@ -32,7 +32,7 @@ const TOUCHING = "gap equals the limit; make it smaller";
  */
 const sphere = (of: Measure, printed: Figure, stair: Stair, unit: PublishedUnit): Finding => {
   const size = sizeOf(printed);
-  const found = held(stair, of, unit, inUnit(size, unit), `a ball of ${said(printed, unit)} must not pass`, (gap) => size.minus(gap));
+  const found = compared(stair, of, unit, inUnit(size, unit), `a ball of ${sizeWords(printed, unit)} must not pass`, (gap) => size.minus(gap));
   return found.margin?.isZero() === true ? { ...found, outcome: "touches", notes: [...found.notes, TOUCHING] } : found;
 };
 
@@ -54,7 +54,7 @@ const relation = (rule: RelationRule, stair: Stair, limit: Limit): Finding => {
     ? "which is asked for at most"
     : `${rule.part === undefined ? "" : `${rule.part.of} `}the ${FACT_LABELS[other].label}`;
   const words = isCapped ? `${rule.sense} ${sizeText(size, unit)}, ${what}` : `${rule.sense} ${what}, ${sizeText(size, unit)}`;
-  return held(stair, rule.of, unit, inUnit(size, unit), words, margin);
+  return compared(stair, rule.of, unit, inUnit(size, unit), words, margin);
 };
 
 /** What a rule that holds a size against figures says of a stair. */
@@ -65,23 +65,23 @@ export const sizeFinding = (
   switch (rule.comparator) {
     case "min": {
       const min = sizeOf(rule.min);
-      return held(stair, rule.of, unit, inUnit(min, unit), `at least ${said(rule.min, unit)}`, (size) => size.minus(min));
+      return compared(stair, rule.of, unit, inUnit(min, unit), `at least ${sizeWords(rule.min, unit)}`, (size) => size.minus(min));
     }
     case "max": {
       const max = sizeOf(rule.max);
-      return held(stair, rule.of, unit, inUnit(max, unit), `at most ${said(rule.max, unit)}`, (size) => max.minus(size));
+      return compared(stair, rule.of, unit, inUnit(max, unit), `at most ${sizeWords(rule.max, unit)}`, (size) => max.minus(size));
     }
     case "range": {
       const [min, max] = [sizeOf(rule.min), sizeOf(rule.max)];
-      const words = `${said(rule.min, unit)} to ${said(rule.max, unit)}`;
-      return held(stair, rule.of, unit, rangeCell(rule.min, rule.max, unit), words, (size) => least(size.minus(min), max.minus(size)));
+      const words = `${sizeWords(rule.min, unit)} to ${sizeWords(rule.max, unit)}`;
+      return compared(stair, rule.of, unit, rangeCell(rule.min, rule.max, unit), words, (size) => least(size.minus(min), max.minus(size)));
     }
     case "equals":
       return equals(rule, stair, unit);
     case "slope": {
       // A sheet holds 1/48 at 15 digits, so the limit is read at as many.
       const max = exact(rule.rise / rule.run);
-      return held(stair, rule.of, unit, slope(rule.rise, rule.run), `at most ${slope(rule.rise, rule.run)}`, (size) => max.minus(size));
+      return compared(stair, rule.of, unit, slope(rule.rise, rule.run), `at most ${slope(rule.rise, rule.run)}`, (size) => max.minus(size));
     }
     case "sphere":
       return sphere(rule.of, rule.sphere, stair, unit);

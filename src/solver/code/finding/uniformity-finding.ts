@@ -3,7 +3,7 @@ import { FACT_LABELS, type StepColumn } from "../fact-labels";
 import { type Limit, type PublishedUnit, sizeOf, type UniformityRule } from "../profile";
 import { ofColumn, type Reading } from "../reading";
 import { sizeText } from "../size-text";
-import { type Finding, holding, inUnit, missing, type RuleOf, said, type Stair } from "./held";
+import { type Finding, holding, inUnit, missing, type RuleOf, sizeWords, type Stair } from "./compared";
 
 /** Uniformity is a matter of at least two steps. */
 const LEAST_STEPS = 2;
@@ -65,7 +65,7 @@ export const uniformity = (rule: UniformityRule, stair: Stair, unit: PublishedUn
     given: inUnit(spread, unit),
     limit,
     margin: inUnit(tolerance.minus(spread), unit),
-    notes: [`at most ${said(rule.tolerance, unit)} apart`, ...notes],
+    notes: [`at most ${sizeWords(rule.tolerance, unit)} apart`, ...notes],
   });
   if (typeof rule.of !== "string") {
     const spread = stair.facts[rule.of.spread];

@@ -20,7 +20,7 @@ export interface Finding {
 /** A rule of one kind. */
 export type RuleOf<Comparator extends Rule["comparator"]> = Extract<Rule, { readonly comparator: Comparator }>;
 
-/** The stair a rule is held against. */
+/** The stair a rule is compared with. */
 export interface Stair {
   readonly facts: CodeFacts;
   readonly steps: readonly Step[];
@@ -47,7 +47,7 @@ export const unitFor = (printed: Figure, unit: PublishedUnit): PublishedUnit =>
 export const numberOf = (printed: Figure, unit: PublishedUnit): Exact => inUnit(sizeOf(printed), unitFor(printed, unit));
 
 /** A figure as the limit's own unit has it, whatever unit an amendment came in. */
-export const said = (printed: Figure, unit: PublishedUnit): string => sizeText(sizeOf(printed), unitFor(printed, unit));
+export const sizeWords = (printed: Figure, unit: PublishedUnit): string => sizeText(sizeOf(printed), unitFor(printed, unit));
 
 const whereOf = (reading: Reading, all: readonly Reading[]): readonly string[] => {
   if (all.length < 2) return [];
@@ -56,8 +56,8 @@ const whereOf = (reading: Reading, all: readonly Reading[]): readonly string[] =
   return [`worst is ${reading.where}, of ${of}`];
 };
 
-/** The worst reading held against a margin. */
-export const held = (
+/** The worst reading compared with a margin. */
+export const compared = (
   stair: Stair, measure: Measure, unit: PublishedUnit, limit: Exact | string, words: string, margin: (size: Exact) => Exact,
 ): Finding => {
   const all = readings(measure, stair.facts, stair.steps);
