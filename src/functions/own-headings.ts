@@ -32,8 +32,7 @@ const byNearness = (id: string): readonly Declaration[] => {
 
 /**
  * Where each heading, label and item belongs, seen from one function: in a table of its own, then of its step of the job, then where it
- * cannot
- * be done without; tables come before results.
+ * cannot be done without; tables come before results.
  */
 const homesFrom = (id: string): Homes => {
   const found = new Map<string, { readonly name: string; readonly tables: Set<unknown> }>();

@@ -26,8 +26,7 @@ const COLUMNS: ResultColumns = { ...columnsOf(TREADFIT), ...columnsOf(RISERFIT) 
 
 /**
  * What the saw needs of a fit: of the heel's figures the one a tape can hook, for `heel` itself is measured from a corner that is not on
- * its
- * line; and swing and tilt in words, so that no sign has to be remembered.
+ * its line; and swing and tilt in words, so that no sign has to be remembered.
  */
 const PRINTED: readonly { readonly heading: string; readonly kind: ResultKind }[] = [
   "step",

@@ -7,8 +7,7 @@ const zeroShown = (pattern: string): string => (/0[^?#/]*[?#]+\s*\//.test(patter
 
 /**
  * Number formatting with two faults of fractions put right, both of which read an inch wrong on a tape: 7.99 was shown as 8 16/16, and
- * every
- * size from 19/20 up to the next whole took that whole for its own, so 7 31/32 was shown as 8 31/32.
+ * every size from 19/20 up to the next whole took that whole for its own, so 7 31/32 was shown as 8 31/32.
  */
 export const format: typeof plainFormat = (pattern, value, options) => {
   const text = plainFormat(pattern, value, options);

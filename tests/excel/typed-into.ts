@@ -20,12 +20,9 @@ const BEFORE_MONTH = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334];
 
 /**
  * Excel reads what is put into a cell as if it were typed. A cell of text keeps it as it is: "Text format cells are treated as text even
- * when a
- * number is in the cell", Number format codes. An apostrophe says text and is no part of it: Format numbers as text. "12/2 changes to
- * 2-Dec", and
- * "0 1/2" or a fraction format makes a fraction: Stop automatically changing numbers to dates, Display numbers as fractions. All of
- * Microsoft
- * support, the wording from memory.
+ * when a number is in the cell", Number format codes. An apostrophe says text and is no part of it: Format numbers as text. "12/2 changes
+ * to 2-Dec", and "0 1/2" or a fraction format makes a fraction: Stop automatically changing numbers to dates, Display numbers as
+ * fractions. All of Microsoft support, the wording from memory.
  */
 export const typedInto = (format: string, entered: string | number | boolean): Entered => {
   if (format === "@") return { value: String(entered) };

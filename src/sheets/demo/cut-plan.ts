@@ -9,8 +9,7 @@ import { DECIMALS, MONEY, sheet, SIXTEENTHS, THOUSANDTHS, TYPED_LENGTH } from ".
 
 /**
  * Readings of the invented stair's risers with the sub-treads packed: step, height, top, bottom, both diagonals. The height is the rough
- * rise once packed,
- * the first less and the last more by what tread and floors differ.
+ * rise once packed, the first less and the last more by what tread and floors differ.
  */
 const RISERS: readonly (readonly [number, string, string, string, string, string])[] = [
   [1, "7 5/16", "36 9/16", "36 3/4", "37 5/16", "37 7/16"],

@@ -5,8 +5,7 @@ import { sheet, SIXTEENTHS, TYPED_LENGTH } from "../sheet-builder";
 
 /**
  * Rough rises of the invented stair, sub-tread to sub-tread, from the bottom; they add up to 106 1/8. The stringers were dropped by tread
- * less
- * floor, and the fifth sub-tread lies 3/8 low: packing mends it.
+ * less floor, and the fifth sub-tread lies 3/8 low: packing mends it.
  */
 const ROUGH = [
   "7 5/16",

@@ -103,8 +103,7 @@ type Articles = ReadonlyMap<string, Article>;
 
 /**
  * Items by key, each in the unit of its first row. A table that gives no unit at all counts pieces; elsewhere an empty unit is one only
- * where
- * every row of the item leaves it empty.
+ * where every row of the item leaves it empty.
  */
 const articlesOf = (tables: readonly GoodsTable<Goods>[]): Articles | Problem<ReconcileProblem> => {
   const rows = tables.flatMap((table) => {
@@ -251,8 +250,7 @@ const usedRow = (item: PlannedItem, row: UsedGoods, key: string): Counted | unde
 
 /**
  * The items of three tables, in the order they first stand in, with the sums of their rows. Without `used`, all that was bought was used.
- * What is
- * wrong with the plan comes first, then with what was bought and used.
+ * What is wrong with the plan comes first, then with what was bought and used.
  */
 export const goodsItems = (
   planned: readonly PlannedGoods[], bought: readonly BoughtGoods[], used: readonly UsedGoods[] | undefined,

@@ -61,8 +61,7 @@ type Variances = Pick<Reconciled, "priceVariance" | "usageVariance" | "scope" | 
 
 /**
  * Where the difference between plan and money went: differences between amounts in cents, so that they tie to the cent. What was not
- * planned is
- * counted at the price paid, what was planned at the planned price.
+ * planned is counted at the price paid, what was planned at the planned price.
  */
 const variancesOf = (item: Item): Variances => {
   const { planned, plannedCost, bought, spent, used, isMoney } = item;
@@ -124,10 +123,8 @@ const totalOf = (rows: readonly Reconciled[]): Reconciled => {
 
 /**
  * Planned, bought and used goods by item: what was spent over plan is price variance on what was bought, usage variance on what was used,
- * scope
- * (what was not planned, or planned and neither bought nor used), and what lies on the rack; the four add up to it exactly, row by row and
- * in the
- * total, with nothing put in to balance. Without `used`, all that was bought was used.
+ * scope (what was not planned, or planned and neither bought nor used), and what lies on the rack; the four add up to it exactly, row by
+ * row and in the total, with nothing put in to balance. Without `used`, all that was bought was used.
  */
 export const reconciliation = (
   planned: readonly PlannedGoods[], bought: readonly BoughtGoods[], used?: readonly UsedGoods[],

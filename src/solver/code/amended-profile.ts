@@ -131,8 +131,7 @@ const isLooser = (rule: Rule, amended: Rule): boolean => {
 
 /**
  * What is left of the figures a code puts in place of a limit in some cases. A tighter limit of the authority stands alone; where it is
- * looser,
- * what the code allows in such a case is still allowed.
+ * looser, what the code allows in such a case is still allowed.
  */
 const exceptionsInForce = (limit: Limit, amended: Rule): Limit["exceptions"] =>
   limit.exceptions.flatMap((exception) => {

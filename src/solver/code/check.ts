@@ -234,9 +234,9 @@ const WEIGHT: readonly (Verdict | "")[] = ["fail", "not given", "judge", "cautio
 const ASSUMED: Readonly<Partial<Record<Verdict | "", Verdict>>> = { pass: "assumed: would pass", fail: "assumed: would fail" };
 
 /**
- * A row that reads otherwise under another answer to a question nobody answered neither passes nor fails: it says what is assumed and which
- * label to
- * give. Where the limit is not asked at all but for another answer, it stands as that answer has it, and without a size it is not given.
+ * A row that reads otherwise under another answer to a question nobody answered neither passes nor fails: it says what is assumed and
+ * which label to give. Where the limit is not asked at all but for another answer, it stands as that answer has it, and without a size it
+ * is not given.
  */
 const weighed = (taken: Judged, questions: readonly OpenQuestion[], under: (answers: Partial<CodeFacts>) => Judged): Judged => {
   if (questions.length === 0) return taken;
@@ -392,13 +392,10 @@ const taken = (judged: readonly Judged[], { stairKind }: CodeFacts, hasWinders: 
 };
 
 /**
- * Every limit of a code compared with a stair and its measured steps, in the unit the code is printed in, exactly, the boundary passing. A
- * value known
- * both as designed and as built is held at its worst reading; one that nobody gave decides nothing, nor does an answer to a question nobody
- * answered. A row
- * for each topic that is not on file; the last rows say what is not checked, what is taken as so, which labels would tell more, how many
- * rows have which verdict, which code it is
- * and what a check is worth.
+ * Every limit of a code compared with a stair and its measured steps, in the unit the code is printed in, exactly, the boundary passing.
+ * A value known both as designed and as built is held at its worst reading; one that nobody gave decides nothing, nor does an answer to a
+ * question nobody answered. A row for each topic that is not on file; the last rows say what is not checked, what is taken as so, which
+ * labels would tell more, how many rows have which verdict, which code it is and what a check is worth.
  */
 export const codeCheck = (
   known: CodeFacts, profile: CodeProfile, steps: readonly Step[] = [], amendments: readonly Amendment[] = [],

@@ -13,8 +13,7 @@ const WANTED = "the headroom wanted; give opening and floor thickness for the on
 
 /**
  * What a code check needs of a stair table: the layout's rise, run and headroom, and the labels that are only for the check. `marks` says
- * which of the
- * labels were not given by anybody, as LAYOUT marks them; defaults of our own are marked with them.
+ * which of the labels were not given by anybody, as LAYOUT marks them; defaults of our own are marked with them.
  */
 export const facts = (given: StairFacts, unit: Unit, marks: Readonly<Record<string, string>> = {}): CodeFacts | Problem<StairProblem> => {
   const stair = resolvedStair(given);

@@ -66,8 +66,7 @@ const mainRule = (rule: Rule): Rule => ("parts" in rule ? mainRule(rule.parts[0]
 
 /**
  * The limit of a code on one item as it is published, without amendment, conditions and exceptions aside; two limits as text in `unit`. A
- * table or a
- * relation has no one figure and is refused with the way to read it.
+ * table or a relation has no one figure and is refused with the way to read it.
  */
 export const limitInForce = (profile: CodeProfile, item: string, unit: Unit = "in"): LimitInForce | Problem<LimitProblem> => {
   const found = namedLimit(profile, item);

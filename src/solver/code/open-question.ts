@@ -11,9 +11,9 @@ export interface OpenQuestion {
 export type Answers = Readonly<Record<string, string>>;
 
 /**
- * Facts that are as usual unless the table says otherwise, as there are no winders unless it names some: the kind of stair and the shape of
- * its
- * landing, and where a size was taken. Each takes the size as it stands for the ordinary place; none makes a limit easier by silence.
+ * Facts that are as usual unless the table says otherwise, as there are no winders unless it names some: the kind of stair and the shape
+ * of its landing, and where a size was taken. Each takes the size as it stands for the ordinary place; none makes a limit easier by
+ * silence.
  */
 const isAsUsual = (fact: ChoiceFact): boolean => FACT_LABELS[fact].usual !== undefined;
 

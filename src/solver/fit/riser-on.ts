@@ -3,8 +3,7 @@ import type { STAIR_LABELS } from "../stair-labels";
 
 /**
  * Which finished risers were in place when a tread was read: none (from the rough riser to the sub-tread's edge), the one behind it (from
- * its
- * face to the sub-tread's edge), or both (from the face behind to the face in front).
+ * its face to the sub-tread's edge), or both (from the face behind to the face in front).
  */
 export type RiserOn = LabelValue<(typeof STAIR_LABELS)["riserOn"]>;
 

@@ -128,8 +128,7 @@ export interface Wanted extends GoodsName {
 
 /**
  * The figure for an item in a unit: for that unit, or for one that converts into it, or for any unit where the item has no other figure.
- * Two that
- * differ are refused, never chosen between. Undefined where the item is in no row.
+ * Two that differ are refused, never chosen between. Undefined where the item is in no row.
  */
 const inUnit = (item: Item, { item: name, unit: text, row, isOfPieces }: Wanted): Listed | Problem<NoFigure> => {
   const twoFigures = (first: Listed, other: Listed): Problem<NoFigure> =>

@@ -78,8 +78,7 @@ const jobOf = (length: Length, wanted: number, boards: readonly Board[], unit: U
 
 /**
  * The boards that give the pieces ordered here for least, cut as a cutting plan cuts them, where that is less than they cost as blanks.
- * Takes
- * what it would use off what is left, so that no two savings count on the same board.
+ * Takes what it would use off what is left, so that no two savings count on the same board.
  */
 export const savingRow = (
   { blank, taken, paid, suiting }: OrderedBoards,

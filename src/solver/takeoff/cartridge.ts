@@ -23,8 +23,7 @@ const cubicMillimetres = (amount: Exact, isMetric: boolean): Exact =>
 
 /**
  * What a cartridge holds, in cubic millimetres, exact: a bare number or `fl oz` counts US fluid ounces, `ml` millilitres. A bare number
- * over
- * a gallon is refused, because cartridges are sold by the millilitre too.
+ * over a gallon is refused, because cartridges are sold by the millilitre too.
  */
 export const cartridge = (text: string): Exact | Problem<NoCartridge> => {
   const form = FORM.exec(text.trim().toLowerCase().replace(/\s+/g, " "));

@@ -10,9 +10,9 @@ export interface Species {
   /** Change per percent of moisture content across the grain, radial (quartersawn width) and tangential (flatsawn width): Table 13-5. */
   readonly movement?: { readonly radial: number; readonly tangential: number; readonly status: ValueStatus };
   /**
-   * Averages of clear specimens at 12 %: modulus of rupture in psi, of elasticity in million psi, shear along the grain in psi: Table 5-3b.
-   * From memory
-   * where one of the three was not seen in psi; those agree with the metric Table 5-3a, which was seen, to its rounding.
+   * Averages of clear specimens at 12 %: modulus of rupture in psi, of elasticity in million psi, shear along the grain in psi: Table
+   * 5-3b. From memory where one of the three was not seen in psi; those agree with the metric Table 5-3a, which was seen, to its
+   * rounding.
    */
   readonly strength: { readonly rupture: number; readonly elasticity: number; readonly shear: number; readonly status: ValueStatus };
 }

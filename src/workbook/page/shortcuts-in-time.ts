@@ -17,10 +17,9 @@ interface Asked {
 
 /**
  * Keys mean what they mean for the cell as it is when they are pressed. The engine draws the page anew before it takes back the shortcuts
- * of
- * a cell in edit, and its list of function names stays as it was until a pause in typing: Enter after "=STAIR.RISERS(108)" typed at a go
- * would put in the first function that begins with STA. Here the list takes keys only while it is about what stands in the cell, and Enter
- * only once a name was chosen by arrow; Tab takes the first one.
+ * of a cell in edit, and its list of function names stays as it was until a pause in typing: Enter after "=STAIR.RISERS(108)" typed at a
+ * go would put in the first function that begins with STA. Here the list takes keys only while it is about what stands in the cell, and
+ * Enter only once a name was chosen by arrow; Tab takes the first one.
  */
 export const shortcutsInTime = (injector: Injector): void => {
   const shortcuts = injector.get(IShortcutService);

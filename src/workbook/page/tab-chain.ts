@@ -10,8 +10,7 @@ const withoutCommands = (injector: Injector): IAccessor =>
 /**
  * Enter after a chain of Tabs goes under the cell where the chain began, which the engine remembers until an arrow key is pressed. It
  * remembers it through a click on another cell too, so that the next entry would land far from where it was typed. Here a chain ends as
- * soon
- * as the cell selected is not the one that the last Tab or Enter went to.
+ * soon as the cell selected is not the one that the last Tab or Enter went to.
  */
 export const tabChain = (injector: Injector): void => {
   const commands = injector.get(ICommandService);

@@ -13,9 +13,8 @@ const floor = (label: string): Call => picked(floors, label);
 const ROUGH: readonly number[] = [176, 183, 182, 184, 175, 189, 185, 184, 184, 184, 183, 183, 184, 183, 191];
 
 /**
- * One invented stair in millimetres, from survey to ticket: 2750 in fifteen risers, open on the right, a wall skirt on the left that is 0.7
- * degrees out of
- * square and leans in by one degree. Diagonals were computed from the corners and rounded to whole millimetres.
+ * One invented stair in millimetres, from survey to ticket: 2750 in fifteen risers, open on the right, a wall skirt on the left that is
+ * 0.7 degrees out of square and leans in by one degree. Diagonals were computed from the corners and rounded to whole millimetres.
  */
 export const metricStair: Job = {
   title: "One stair in millimetres, from survey to ticket",

@@ -64,17 +64,15 @@ describe("one invented stair from tape to price, by hand beside every figure", (
   });
 
   test("the first tread, by the legs of its diagonals", () => {
-    // sqrt(38 3/16² - 100) = 36.85492 and sqrt(37 7/8² - 100) = 36.53102; s = 0.22992 and 0.21898, mean 0.22445, closure 0.01094;
-    // left angle -atan(0.022445) = -1.2858 deg; right edge (0.22445 + 36 5/8 - 36 3/4) / 10, so the blank is 36 3/4 + 0.11188 + 1 1/4 / cos
-    // 0.5698 deg
-    // = 38.1119, and a quarter of the closure, 0.00273.
+    // sqrt(38 3/16² - 100) = 36.85492 and sqrt(37 7/8² - 100) = 36.53102; s = 0.22992 and 0.21898, mean 0.22445, closure 0.01094; left
+    // angle -atan(0.022445) = -1.2858 deg; right edge (0.22445 + 36 5/8 - 36 3/4) / 10, so the blank is 36 3/4 + 0.11188 + 1 1/4 / cos
+    // 0.5698 deg = 38.1119, and a quarter of the closure, 0.00273.
     expect(cell(job, "tread cuts", 1, "closure")).toBeCloseTo(0.01094, 4);
     expect(cell(job, "tread cuts", 1, "left angle")).toBeCloseTo(-1.2858, 3);
     expect(cell(job, "tread cuts", 1, "length")).toBeCloseTo(38.1146, 3);
-    // The nose corner at the wall lies 11 1/4 x 0.022445 = 0.25251 in from the blank's end, and on the face tan 1.5 deg = 0.02619 further:
-    // toe 38.1146 -
-    // 0.2787; heel 1 1/4 x tan 45.2849 deg = 1.26249 less, and at the hook + 1 1/4 x 0.022445 = 0.02806, as the end runs out behind the
-    // nose.
+    // The nose corner at the wall lies 11 1/4 x 0.022445 = 0.25251 in from the blank's end, and on the face tan 1.5 deg = 0.02619
+    // further: toe 38.1146 - 0.2787; heel 1 1/4 x tan 45.2849 deg = 1.26249 less, and at the hook + 1 1/4 x 0.022445 = 0.02806, as the
+    // end runs out behind the nose.
     expect(cell(job, "tread cuts", 1, "toe")).toBeCloseTo(37.8359, 3);
     expect(cell(job, "tread cuts", 1, "heel")).toBeCloseTo(36.5734, 3);
     expect(cell(job, "tread cuts", 1, "heel at the hook")).toBeCloseTo(36.6015, 3);

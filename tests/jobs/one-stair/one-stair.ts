@@ -8,9 +8,8 @@ const boards = { input: "boards" };
 
 /**
  * One invented stair, from tape readings to a price. Rough rises add up to 106 1/8. The wall skirt is rolled in by 1.5 degrees about its
- * own
- * slope, so risers meet it 1.5 degrees off plumb and treads 1.1 degrees off square; diagonals were computed from the corners and rounded to
- * a 1/16 tape.
+ * own slope, so risers meet it 1.5 degrees off plumb and treads 1.1 degrees off square; diagonals were computed from the corners and
+ * rounded to a 1/16 tape.
  */
 export const oneStair: Job = {
   title: "One stair, from tape to price",

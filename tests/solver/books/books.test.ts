@@ -534,6 +534,19 @@ describe("waste inside the piece", () => {
     expect(reconciliation([{ ...stick, unit: "each" }], [inBoardFeet], [])).toMatchObject({ problem: "units-differ" });
   });
 
+  test("waste of one item is the waste of the month where the other item has no yield to tell it by", () => {
+    const nails: PlannedGoods = { row: 2, item: "nails", quantity: 1, unit: "", price: exact(8), cost: exact(8) };
+    const rows = reconciled(
+      [blank(11.25), nails],
+      [invoice, { row: 2, item: "nails", quantity: 1, unit: "", price: exact(8), cost: exact(8) }],
+      [fitted, { row: 2, item: "nails", quantity: 1, unit: "" }],
+    );
+    expect(rows[1]).not.toHaveProperty("wasteCost");
+    // The blank's alone: 77.68, worked out above.
+    expect(total(rows).wasteCost?.toNumber()).toBe(77.68);
+    expect(total(reconciled([{ ...nails, row: 1 }], [], []))).not.toHaveProperty("wasteCost");
+  });
+
   test("units that nothing converts are refused by name", () => {
     expect(
       reconciliation(

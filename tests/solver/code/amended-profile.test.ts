@@ -47,6 +47,36 @@ test("ranges, slopes and counts are amended in their own way of writing", () => 
   });
 });
 
+test("what the code allows in a special case stays allowed under a looser limit, and not under a tighter one", () => {
+  // IRC 2021 R311.7.8: a rail stands off 4 1/2 in at most, 6 1/2 where it passes a nosing.
+  const projection = (limit: number, found: number): string =>
+    rowOf(
+      "handrail projection each side",
+      { handrailProjection: inches(found), handrailPassesNosing: "yes" },
+      [],
+      amend("handrail projection each side", limit),
+    ).verdict;
+  expect([projection(5, 6.5), projection(5, 6.5625), projection(4, 4), projection(4, 4.5)]).toEqual(["pass", "fail", "pass", "fail"]);
+  // IRC R311.7.5.3, exceptions of 2024: a nosing of 3/4 to 1 1/4 in; of open risers 3/4 or more, without a greatest.
+  const nosing = (limit: string, found: number): string =>
+    rowOf(
+      "nosing projection",
+      { treadDepth: inches(10), nosing: inches(found), openRisers: "yes", laterExceptions: "yes" },
+      [],
+      amend("nosing projection", limit),
+    ).verdict;
+  expect([nosing("1/2 to 1 1/2", 2), nosing("1/2 to 1 1/8", 2), nosing("7/8 to 1 1/2", 2)]).toEqual(["pass", "fail", "fail"]);
+  // IRC 2021 R312.1.2: a guard on the open side of stairs is 34 in high; where it is the handrail too, 34 to 38.
+  const guard = (limit: number, found: number): string =>
+    rowOf(
+      "guard height stair open side",
+      { fallHeight: inches(60), guardHeight: inches(found), guardIsHandrail: "yes" },
+      [],
+      amend("guard height stair open side", limit),
+    ).verdict;
+  expect([guard(36, 39), guard(36, 35)]).toEqual(["pass", "fail"]);
+});
+
 test("an amended threshold is the one the other rows turn on", () => {
   const facts = { treadDepth: inches(10.5), nosing: inches(0) };
   expect(rowOf("nosing projection", facts).verdict).toBe("fail");

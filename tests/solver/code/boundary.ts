@@ -7,9 +7,8 @@ import { Exact } from "../../../src/solver/length/exact";
 import { isFigureText, leavesItsFigureOut, numbersIn, sizeIn } from "./printed-text";
 
 /**
- * What the printed text of a record says of sizes one mark under, on and one mark over its figure, compared with what the check finds. The
- * figure is
- * read from the text by `printed-text.ts` and never taken from the rule.
+ * What the printed text of a record says of sizes one mark under, on and one mark over its figure, compared with what the check finds.
+ * The figure is read from the text by `printed-text.ts` and never taken from the rule.
  */
 
 interface Stair {

@@ -133,6 +133,7 @@ test("four risers need a handrail and three do not (R311.7.8)", () => {
 test("a drop of 30 in exactly needs no guard, 1/64 in more does (R312.1.1)", () => {
   const at = (fallHeight: number, facts: CodeFacts = {}) => rowOf("guard required drop", { fallHeight: inches(fallHeight), ...facts });
   expect(at(30, { guard: "no" })).toMatchObject({ verdict: "does not apply", limit: "more than 30", clause: "R312.1.1" });
+  expect(at(30, { guard: "no" }).note).toMatch(/guard .* required only for .*more than 30 in/);
   expect(at(30 + SIXTY_FOURTH, { guard: "no" })).toMatchObject({ verdict: "fail" });
   expect(at(30 + SIXTY_FOURTH, { guardHeight: inches(30) })).toMatchObject({ verdict: "pass" });
   expect(at(30 + SIXTY_FOURTH)).toMatchObject({ verdict: "not given" });

@@ -9,9 +9,8 @@ import { isProblem } from "../../../src/solver/problem";
 import { inches, millimetres, profileOf, row, rowsOf, verdict } from "./stair-check";
 
 /**
- * Topics on which nothing of a code is on file: it may have a rule or none. A code that is known to have no limit has a row that shows so,
- * with its
- * clause; that it has none is nowhere taken from memory.
+ * Topics on which nothing of a code is on file: it may have a rule or none. A code that is known to have no limit has a row that shows
+ * so, with its clause; that it has none is nowhere taken from memory.
  */
 const NOT_ON_FILE: Readonly<Record<string, readonly Topic[]>> = {
   "irc-2024": [], "irc-2021": [], "irc-2018": [], "crc-2025": [], "ibc-2024": [], "ibc-2021": [], "ibc-2018": [],

@@ -321,9 +321,8 @@ describe("what is left to a person", () => {
   const IBC = [["riser height", "which riser runs out on sloping ground"], ["tread uniformity", WINDERS]];
   const IBC_2021 = [...IBC, ["landing depth", SHAPE]];
 
-  // Typed here with the reason; no other row answers `judge` once its labels are given, but for an opening that equals the ball and for the
-  // sizes
-  // of a kind of stair whose own limits were not read.
+  // Typed here with the reason; no other row answers `judge` once its labels are given, but for an opening that equals the ball and for
+  // the sizes of a kind of stair whose own limits were not read.
   const JUDGED: Readonly<Record<string, readonly (readonly string[])[]>> = {
     "irc-2018": IRC,
     "irc-2021": IRC,

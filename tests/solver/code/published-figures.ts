@@ -3,8 +3,7 @@ export type Published = readonly [string, string, string, "from memory"?];
 
 /**
  * The figures of the codes as they were read in texts of each document and edition, record by record, before any of them was typed into a
- * profile: decimals
- * of the unit the code is printed in. Held beside the profiles so that a figure which changes there is noticed.
+ * profile: decimals of the unit the code is printed in. Held beside the profiles so that a figure which changes there is noticed.
  */
 export const PUBLISHED: Readonly<Record<string, readonly Published[]>> = {
   "irc-2018": [

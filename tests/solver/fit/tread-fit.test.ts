@@ -327,12 +327,10 @@ describe("laws of the fit", () => {
 });
 
 describe("a worked step, by coordinates", () => {
-  // Run 10, back 36 11/16, front 37, diagonals 38 1/4 and 38 1/8, wall skirt leaning in 1.72 degrees, 1 in tread, 1 1/4 nosing and return.
-  // By hand: legs sqrt(38.25² - 100) = 36.91968 and sqrt(38.125² - 100) = 36.79016, so s = -0.08032 and -0.10266, mean -0.09149, closure
-  // 0.02234,
-  // of which a quarter, 0.00558, goes on back and front; carried to 11 1/4: left -0.10293, right 36.6875 + 0.22101 x 1.125 + 0.00558 =
-  // 36.94172;
-  // tan 1.72 deg = 0.03003; left angle atan(0.009149) = 0.5242 deg, right atan(0.022101) = 1.2661 deg.
+  // Run 10, back 36 11/16, front 37, diagonals 38 1/4 and 38 1/8, wall skirt leaning in 1.72 degrees, 1 in tread, 1 1/4 nosing and
+  // return. By hand: legs sqrt(38.25² - 100) = 36.91968 and sqrt(38.125² - 100) = 36.79016, so s = -0.08032 and -0.10266, mean -0.09149,
+  // closure 0.02234, of which a quarter, 0.00558, goes on back and front; carried to 11 1/4: left -0.10293, right 36.6875 + 0.22101 x
+  // 1.125 + 0.00558 = 36.94172; tan 1.72 deg = 0.03003; left angle atan(0.009149) = 0.5242 deg, right atan(0.022101) = 1.2661 deg.
   const fit = one(
     { step: 3, run: 10, back: 36.6875, front: 37, diagonal: 38.25, secondDiagonal: 38.125, leftLean: -1.72, rightLean: 0 },
     { openEnd: "right" },
@@ -404,9 +402,8 @@ describe("three ways of holding the tape", () => {
   const run = 10;
   const angles = { leftAngle: 1, leftLean: 0, rightLean: 0 };
   test.each([
-    // By hand, tan 1 + tan 2 = 0.052376: at the rough riser 36 - 0.75 x 0.052376 = 35.9607, at the sub-tread's edge 36 + 9.25 x 0.052376 =
-    // 36.4845,
-    // at the finished face in front 36 + 10 x 0.052376 = 36.5238; nose 36 + 11.25 x 0.052376 = 36.5892.
+    // By hand, tan 1 + tan 2 = 0.052376: at the rough riser 36 - 0.75 x 0.052376 = 35.9607, at the sub-tread's edge 36 + 9.25 x 0.052376
+    // = 36.4845, at the finished face in front 36 + 10 x 0.052376 = 36.5238; nose 36 + 11.25 x 0.052376 = 36.5892.
     ["off", { run: 10, back: 35.9607, front: 36.4845 }],
     ["behind", { run: 9.25, back: 36, front: 36.4845 }],
     ["both", { run: 10, back: 36, front: 36.5238 }],
@@ -420,8 +417,7 @@ describe("three ways of holding the tape", () => {
 
   test("taken one for another, lengths or depth are off by what the contract of the three says", () => {
     // By hand: read with no riser on and taken as both on, every length is short by 0.75 x 0.052376 = 0.0393; read with the one behind on
-    // and taken as
-    // both on, the depth is short by 3/4; read with both on and taken as the one behind, 3/4 too deep.
+    // and taken as both on, the depth is short by 3/4; read with both on and taken as the one behind, 3/4 too deep.
     const rough = one({ run: 10, back: 35.9607, front: 36.4845, ...angles }, { riserOn: "both" });
     expect(36.5892 - rough.front).toBeCloseTo(0.0393, 3);
     expect(rough.depth).toBe(11.25);
@@ -465,9 +461,8 @@ describe("three ways of holding the tape", () => {
 
 describe("bevel gauge, template, clearance, undercut on purpose", () => {
   test("a published-by-hand case: gaps of 1/32, leans 2 and -1, undercut 2", () => {
-    // By hand, part by part: front 36 + 10 x (tan 1 + tan 2) = 36.5238 at the line; on the face + tan 2 - tan 1 = 0.01747, less two gaps of
-    // 1/32 each over
-    // cos x cos (0.06254): 35.9549; nose + 11.25 x 0.052376 = 36.5441; tilts 2 + 2 and -1 + 2.
+    // By hand, part by part: front 36 + 10 x (tan 1 + tan 2) = 36.5238 at the line; on the face + tan 2 - tan 1 = 0.01747, less two gaps
+    // of 1/32 each over cos x cos (0.06254): 35.9549; nose + 11.25 x 0.052376 = 36.5441; tilts 2 + 2 and -1 + 2.
     const fit = one({ run: 10, back: 36, leftAngle: 1, rightAngle: 2, leftLean: 2, rightLean: -1 }, { gap: 1 / 32, undercut: 2 });
     expect(fit.back).toBeCloseTo(35.9549, 4);
     expect(fit.front).toBeCloseTo(36.5441, 3);
@@ -641,8 +636,7 @@ describe("a quarter of the closure on both edges", () => {
         );
         const [exactBack, exactFront] = leastSquares(run, read);
         // A diagonal pulls its leg d/leg times as hard, 1.094 at most here, so an edge takes 4 / (2 + 2 x 1.094²) = 0.91 of a quarter at
-        // least; a
-        // quarter of the greatest closure, (2 + 2 x 1.094) / 32, is 0.033, and 9 % of that 0.003.
+        // least; a quarter of the greatest closure, (2 + 2 x 1.094) / 32, is 0.033, and 9 % of that 0.003.
         expect(Math.abs(fit.back - exactBack)).toBeLessThan(0.0035);
         expect(Math.abs(fit.front - exactFront)).toBeLessThan(0.0035);
       }),

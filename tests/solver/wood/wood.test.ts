@@ -132,8 +132,7 @@ describe("woods by name", () => {
 
 /**
  * Wood Handbook, FPL-GTR-190, Table 5-3a (metric), 12 % rows, from a transcription of chapter 5: modulus of rupture in kPa, of elasticity
- * in
- * MPa, shear along the grain in kPa. The psi of this project is another print of the same averages.
+ * in MPa, shear along the grain in kPa. The psi of this project is another print of the same averages.
  */
 const TABLE_5_3A: readonly (readonly [string, number, number, number])[] = [
   ["white oak", 105000, 12300, 13800],

@@ -327,9 +327,8 @@ describe("against every plan of a tiny job", () => {
     expect(closed).toBe(solvable);
   });
 
-  // Hand calculations: 30 + 30 in one 64 at 5.00 leave 4; three 30s need two sticks, 4 and 34 left; an owned 30 and a 64 hold three; one 30
-  // and a kerf
-  // of 2 leave 29 of 61, and of those only ends of 20 are kept.
+  // Hand calculations: 30 + 30 in one 64 at 5.00 leave 4; three 30s need two sticks, 4 and 34 left; an owned 30 and a 64 hold three; one
+  // 30 and a kerf of 2 leave 29 of 61, and of those only ends of 20 are kept.
   test.each<[PlainJob, object | undefined]>([
     [
       { pieces: [{ length: 30, quantity: 2 }], stock: [{ length: 64, cents: 500 }] },

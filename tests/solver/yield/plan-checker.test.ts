@@ -37,9 +37,8 @@ const sound: CuttingPlan = {
   sticksUsed: 2,
   yield: new Exact(80).div(88),
   verdict: "best possible (proven)",
-  // By hand, in tenths of a dollar: a 30 is worth 25 and a 20 is worth 20. A 64 holds 30 + 30 = 50 or 30 + 20 = 45, no more than its 50; a
-  // 24
-  // holds one 20, its price. All pieces are worth 25 + 25 + 20 = 70, so no plan costs less than 7.
+  // By hand, in tenths of a dollar: a 30 is worth 25 and a 20 is worth 20. A 64 holds 30 + 30 = 50 or 30 + 20 = 45, no more than its 50;
+  // a 24 holds one 20, its price. All pieces are worth 25 + 25 + 20 = 70, so no plan costs less than 7.
   proofs: [
     {
       grade: "",

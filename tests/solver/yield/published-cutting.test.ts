@@ -234,9 +234,7 @@ describe("published cutting jobs", () => {
   });
 
   // US Army Engineer School subcourse EN0069, Lesson 4 answers to self test, answer 12: a part of 9 ft 2 in comes from 10 ft with 10 in
-  // left,
-  // two from 20 ft with 20 in left (printed, kerf passed over).
-  // Its rule is least waste, so here a stick costs what its length is.
+  // left, two from 20 ft with 20 in left (printed, kerf passed over). Its rule is least waste, so here a stick costs what its length is.
   test("a part of 9 ft 2 in is cut from the 10 ft length", () => {
     const stock = [8, 10, 12, 14, 16, 18, 20].map((feet) => ({ length: feet * 12, cents: feet }));
     const one = checkedPlan({ pieces: rows([[110, 1]]), stock });

@@ -32,7 +32,8 @@ const TOUCHING = "gap equals the limit; make it smaller";
  */
 const sphere = (of: Measure, printed: Figure, stair: Stair, unit: PublishedUnit): Finding => {
   const size = sizeOf(printed);
-  const found = compared(stair, of, unit, inUnit(size, unit), `a ball of ${sizeWords(printed, unit)} must not pass`, (gap) => size.minus(gap));
+  const words = `a ball of ${sizeWords(printed, unit)} must not pass`;
+  const found = compared(stair, of, unit, inUnit(size, unit), words, (gap) => size.minus(gap));
   return found.margin?.isZero() === true ? { ...found, outcome: "touches", notes: [...found.notes, TOUCHING] } : found;
 };
 

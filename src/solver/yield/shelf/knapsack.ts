@@ -62,8 +62,7 @@ const fillingOf = (worth: number, taken: readonly Bundle[]): Filling => {
 
 /**
  * One table over the widths of the longest stick answers for every stick kind of a section (Gilmore and Gomory 1961, from memory). Exact:
- * worths
- * are whole and their sums stay below 2^53. Nothing where the tables would take too much memory.
+ * worths are whole and their sums stay below 2^53. Nothing where the tables would take too much memory.
  */
 export const knapsackOf = (shelf: Shelf): Knapsack | undefined => {
   const sections = sectionsOf(shelf);

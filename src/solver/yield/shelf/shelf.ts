@@ -1,7 +1,7 @@
 /**
  * A cutting job in whole numbers, of one grade and of stock that could take each other's pieces. A piece is as wide as its length and one
- * kerf; a stick holds its usable length and
- * one kerf, because the last piece needs no cut when it ends the stick. So pieces fit when their widths add to at most `holds`.
+ * kerf; a stick holds its usable length and one kerf, because the last piece needs no cut when it ends the stick. So pieces fit when
+ * their widths add to at most `holds`.
  */
 export interface Shelf {
   /** Longest first. */

@@ -238,8 +238,8 @@ const answerOf = (tableau: Tableau): LinearAnswer => {
 
 /**
  * Revised primal simplex with a dense inverse (Dantzig and Orchard-Hays 1954, from memory). Columns: a pattern from 0 on; the surplus or
- * slack of
- * row r is -1 - r; the shortage of row r is -1 - rows - r. Floating, so it only proposes: bounds are proven from its worths anew.
+ * slack of row r is -1 - r; the shortage of row r is -1 - rows - r. Floating, so it only proposes: bounds are proven from its worths
+ * anew.
  */
 export const simplexMaster = (shelf: Shelf, limits: Limits): Master => {
   const tableau = tableauOf(shelf, limits);
