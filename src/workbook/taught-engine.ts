@@ -1,7 +1,9 @@
 import { ICommandService, type ICellData, type Injector, type Nullable, ObjectMatrix } from "@univerjs/core";
-import { IFunctionService, Lexer, ValueObjectFactory } from "@univerjs/engine-formula";
+import { type BaseFunction, IFunctionService, Lexer, ValueObjectFactory } from "@univerjs/engine-formula";
 import { type ISetRangeValuesMutationParams, SetRangeValuesMutation } from "@univerjs/sheets";
 import { anchorArrayFormula } from "./anchor-array-formula";
+import { compareByValue } from "./compared-values";
+import { asOperator } from "./comparison-operators";
 import type { FunctionsJson } from "./function-metadata";
 import { anchorArrayFunctions } from "./spill-reference";
 import type { StandIn } from "./stand-in";
@@ -66,12 +68,19 @@ const TEXT_TAKERS: ReadonlySet<string> = new Set([
   "ISNUMBER",
 ]);
 
-const withTextsLeftAlone = (injector: Injector): void => {
+const MENDS: Readonly<Record<string, (executor: BaseFunction) => void>> = { COMPARE: asOperator };
+
+/** The engine makes its own functions after ours: each is put right when it is first asked for. */
+const withFunctionsPutRight = (injector: Injector): void => {
   const functions = injector.get(IFunctionService);
   const executorOf = functions.getExecutor.bind(functions);
+  const seen = new WeakSet<BaseFunction>();
   functions.getExecutor = (name) => {
     const executor = executorOf(name);
-    if (executor && TEXT_TAKERS.has(String(name))) executor.isArgumentsIgnoreNumberPattern = () => true;
+    if (!executor || seen.has(executor)) return executor;
+    seen.add(executor);
+    if (TEXT_TAKERS.has(String(name))) executor.isArgumentsIgnoreNumberPattern = () => true;
+    MENDS[String(name)]?.(executor);
     return executor;
   };
 };
@@ -82,10 +91,13 @@ const isQuoted = (raw: unknown): boolean => typeof raw === "string" && raw.lengt
 const plainCreate = ValueObjectFactory.create.bind(ValueObjectFactory);
 ValueObjectFactory.create = (raw, isText) => plainCreate(raw, isText ?? isQuoted(raw));
 
+// One index serves every workbook of a process, so it is put right once.
+compareByValue();
+
 /** Teaches an engine, before its first workbook, our functions and A1#, and to keep the sentence of an error with its cell. */
 export const teachEngine = (injector: Injector, metadata: FunctionsJson, built: StandIn): void => {
   injector.get(IFunctionService).registerExecutors(...anchorArrayFunctions(), ...worksheetExecutors(metadata.functions, built));
-  withTextsLeftAlone(injector);
+  withFunctionsPutRight(injector);
   withSpillReferences(injector);
   withoutOldSentences(injector);
 };

@@ -42,6 +42,9 @@ export const openedData = async (data: WorkbookData, built: Built = builtFunctio
   opened.push(workbook);
   workbook.load(data);
   await workbook.settled();
+  // Whatever a test opens has been worked out twice: the engine keeps things from one calculation for the next.
+  workbook.recalculate();
+  await workbook.settled();
   return workbook;
 };
 
