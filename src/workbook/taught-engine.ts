@@ -5,7 +5,8 @@ import { anchorArrayFormula } from "./anchor-array-formula";
 import { compareByValue } from "./compared-values";
 import { asOperator } from "./comparison-operators";
 import type { FunctionsJson } from "./function-metadata";
-import { anchorArrayFunctions } from "./spill-reference";
+import { refusedOverSheets, severalSheets } from "./several-sheets";
+import { spillFunctions, withSpillTexts } from "./spill-reference";
 import type { StandIn } from "./stand-in";
 import { worksheetExecutors } from "./worksheet-executor";
 
@@ -23,7 +24,10 @@ const withoutOldSentences = (injector: Injector): void => {
 const withSpillReferences = (injector: Injector): void => {
   const lexer = injector.get(Lexer);
   const treeBuilder = lexer.treeBuilder.bind(lexer);
-  lexer.treeBuilder = (formula: string, ...rest) => treeBuilder(formula.includes("#") ? anchorArrayFormula(formula) : formula, ...rest);
+  lexer.treeBuilder = (formula: string, ...rest) => {
+    const onSheets = formula.includes(":") ? refusedOverSheets(formula) : formula;
+    return treeBuilder(onSheets.includes("#") ? anchorArrayFormula(onSheets) : onSheets, ...rest);
+  };
 };
 
 // Functions that hand a text on as it is. The engine would take "1/2" among their arguments for the 2nd of January.
@@ -68,7 +72,10 @@ const TEXT_TAKERS: ReadonlySet<string> = new Set([
   "ISNUMBER",
 ]);
 
-const MENDS: Readonly<Record<string, (executor: BaseFunction) => void>> = { COMPARE: asOperator };
+const MENDS: Readonly<Record<string, (executor: BaseFunction, injector: Injector) => void>> = {
+  COMPARE: asOperator,
+  INDIRECT: withSpillTexts,
+};
 
 /** The engine makes its own functions after ours: each is put right when it is first asked for. */
 const withFunctionsPutRight = (injector: Injector): void => {
@@ -80,7 +87,7 @@ const withFunctionsPutRight = (injector: Injector): void => {
     if (!executor || seen.has(executor)) return executor;
     seen.add(executor);
     if (TEXT_TAKERS.has(String(name))) executor.isArgumentsIgnoreNumberPattern = () => true;
-    MENDS[String(name)]?.(executor);
+    MENDS[String(name)]?.(executor, injector);
     return executor;
   };
 };
@@ -96,7 +103,7 @@ compareByValue();
 
 /** Teaches an engine, before its first workbook, our functions and A1#, and to keep the sentence of an error with its cell. */
 export const teachEngine = (injector: Injector, metadata: FunctionsJson, built: StandIn): void => {
-  injector.get(IFunctionService).registerExecutors(...anchorArrayFunctions(), ...worksheetExecutors(metadata.functions, built));
+  injector.get(IFunctionService).registerExecutors(...spillFunctions(), severalSheets(), ...worksheetExecutors(metadata.functions, built));
   withFunctionsPutRight(injector);
   withSpillReferences(injector);
   withoutOldSentences(injector);

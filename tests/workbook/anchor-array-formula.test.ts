@@ -13,6 +13,11 @@ test.each([
   ["=A1+#REF!", "=A1+#REF!"],
   ["=_xlfn.ANCHORARRAY(A1)", "=_xlfn.ANCHORARRAY(A1)"],
   ["=rise.A1#", "=rise.A1#"],
+  ["=A1#/2", "=ANCHORARRAY(A1)/2"],
+  ["=SUM(A1#:B9)", "=SUM(SPILL.RANGE(ANCHORARRAY(A1),B9))"],
+  ["=SUM(B9:$A$1#)", "=SUM(SPILL.RANGE(B9,ANCHORARRAY($A$1)))"],
+  ["=SUM('Cut plan'!A1#:B9#)", "=SUM(SPILL.RANGE(ANCHORARRAY('Cut plan'!A1),ANCHORARRAY('Cut plan'!B9)))"],
+  ["=SUM(A1:B9)+LOG10(C1#)", "=SUM(A1:B9)+LOG10(ANCHORARRAY(C1))"],
 ])("%s is read as %s", (typed, read) => {
   expect(anchorArrayFormula(typed)).toBe(read);
 });

@@ -117,3 +117,32 @@ test("a spill that follows another by cells below its first hands on what comes 
   // Hand: 7 and 8 pass, so 8; 3 + 4 + ... + 8 = 33.
   expect(values(book, "D1", "F1")).toEqual([8, 33]);
 });
+
+const READERS: Readonly<Record<string, string>> = {
+  D1: '=COUNTIF(A3#,">1")', D2: '=SUMIF(A3#,">1",B3#)', D3: '=SUMIFS(B3#,A3#,">1")', D4: '=AVERAGEIF(A3#,">1")', D5: "=SUBTOTAL(9,A3#)",
+  D6: "=AGGREGATE(9,6,A3#)", D7: "=SUM(OFFSET(A3#,1,0))", D8: "=RANK(1,A3#)", D9: '=SUM(INDIRECT("A3#"))', D10: "=SUM(INDIRECT(F1))",
+  D11: "=MAX(ROW(A3#))", D12: "=SUM(A3#:B3)", D13: "=SUM(A3#/2)", D14: "=COUNTIF('Cut plan'!A1#,2)", D15: "=SUM('Cut plan'!A1#:A9)",
+};
+
+test("A1# is the cells of the block: whatever asks for a range takes it, and follows it when it grows and shrinks", async () => {
+  const book = await openedWorkbook({
+    Bench: { A1: 3, A3: "=SEQUENCE(A1)", B3: "=SEQUENCE(A1,1,10,10)", C4: "=@A3#", F1: "'Cut plan'!A1#", ...READERS },
+    "Cut plan": { A1: "=SEQUENCE(Bench!A1)" },
+  });
+  const read = () => [...values(book, "C4"), ...values(book, ...Object.keys(READERS))];
+  // Hand, of 1 2 3 in rows 3 to 5 beside 10 20 30: C4 stands beside the 2; 2 and 3 are over 1, beside them 20 + 30; one row on 2 + 3.
+  expect(read()).toEqual([2, 2, 50, 50, 2.5, 6, 6, 5, 3, 6, 6, 5, 66, 3, 1, 6]);
+  book.setCell("Bench", "A1", 4);
+  await book.settled();
+  // Hand, of 1 to 4 beside 10 to 40: 90 beside 2 to 4, mean 3; 10 in all; 9 one row on; the 1 is fourth; to row 6; 10 + 100.
+  expect(read()).toEqual([2, 3, 90, 90, 3, 10, 10, 9, 4, 10, 10, 6, 110, 5, 1, 10]);
+  book.setCell("Bench", "A1", 2);
+  await book.settled();
+  // Hand, of 1 2 beside 10 20.
+  expect(read()).toEqual([2, 1, 20, 20, 2, 3, 3, 2, 2, 3, 3, 4, 33, 1.5, 1, 3]);
+});
+
+test("INDIRECT refuses a # anywhere but at the end, and of a cell that did not spill", async () => {
+  const book = await openedWorkbook({ Bench: { A1: "=SEQUENCE(3)", B1: 7, C1: '=INDIRECT("A1#:B3")', C2: '=SUM(INDIRECT("B1#"))' } });
+  expect(values(book, "C1", "C2")).toEqual([{ error: "#REF!" }, { error: "#REF!" }]);
+});
