@@ -15,7 +15,7 @@ export const CODES = declare({
       code: { kind: "label", says: "What CHECK, LIMIT and CHOICES take." },
       title: { kind: "text", says: "Title of the code." },
       edition: { kind: "text", says: "Edition." },
-      region: { kind: "text", says: "Where it applies, where adopted." },
+      region: { kind: "text", says: "Where it applies; a model code only where it is adopted." },
       limits: { kind: "count", says: "Limits of the code on file." },
       confirmed: { kind: "count", says: "Limits checked against the text of that edition; CHECK names the source of each row." },
       checked: { kind: "count", says: "Limits that CHECK compares with the stair." },

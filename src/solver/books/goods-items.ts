@@ -52,7 +52,7 @@ const DUST = new Exact("1e-9");
 interface Article {
   readonly name: string;
   readonly isMoney: boolean;
-  /** As it is printed, and as it is reckoned. */
+  /** As it is printed, and as it is calculated with. */
   readonly unitText: string;
   readonly unit: GoodsUnit | undefined;
 }

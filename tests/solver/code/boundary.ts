@@ -2,6 +2,7 @@ import { Decimal } from "decimal.js";
 import { conditionTruth } from "../../../src/solver/code/condition";
 import { type CodeFacts, FACT_LABELS, type MeasuredFact, type Step } from "../../../src/solver/code/fact-labels";
 import { finding } from "../../../src/solver/code/finding/finding";
+import type { RuleOf } from "../../../src/solver/code/finding/held";
 import type { Condition, Figure, Limit, Measure, Rule, UniformityRule } from "../../../src/solver/code/profile";
 import { Exact } from "../../../src/solver/length/exact";
 import { isFigureText, leavesItsFigureOut, numbersIn, sizeIn } from "./printed-text";
@@ -158,6 +159,72 @@ const conditionFaults = (condition: Condition, limit: Limit): readonly string[] 
   });
 };
 
+const rangeFaults = (rule: RuleOf<"range">, limit: Limit, isMain: boolean): readonly string[] => {
+  const [low, high] = saidOf([rule.min, rule.max], limit, isMain);
+  if (low === undefined || high === undefined) return [];
+  const [least, most] = [sizeIn(low.text, low.unit), sizeIn(high.text, high.unit)];
+  return [...trials(least, low.unit), ...trials(most, high.unit)].flatMap(({ size }) =>
+    showing(rule.of, size).flatMap((stair) => {
+      const expected = size.lt(least) || size.gt(most) ? "breaks" : "holds";
+      const found = outcomeOf(rule, limit, stair);
+      return found === expected
+        ? []
+        : [`${limit.item}: ${size.toString()}, "${low.text} to ${high.text}" ${high.unit}: ${found}, not ${expected}`];
+    }),
+  );
+};
+
+const slopeFaults = (rule: RuleOf<"slope">, limit: Limit, isMain: boolean): readonly string[] => {
+  const [rise, run] = numbersIn(isMain && isFigureText(limit.text) ? limit.text : (rule.printed ?? ""));
+  if (rise === undefined || run === undefined) return [`${limit.item}: a slope that was not read from a text`];
+  // Steeper is over: one unit less of run, or a twentieth less.
+  return [
+    [run.plus(1), "holds"],
+    [run, "holds"],
+    [run.minus(1), "breaks"],
+    [run.times("0.95"), "breaks"],
+    [run.times("1.05"), "holds"],
+  ].flatMap(([over, expected]) =>
+    showing(rule.of, rise.div(over as Decimal)).flatMap((stair) => {
+      const found = outcomeOf(rule, limit, stair);
+      return found === expected ? [] : [`${limit.item}: ${rise.toString()}:${String(over)} is ${found}, not ${String(expected)}`];
+    }),
+  );
+};
+
+const requiredWhenFaults = (rule: RuleOf<"required-when">, limit: Limit, isMain: boolean): readonly string[] => {
+  const both = [{ of: rule.of, from: rule.from }, ...(rule.or === undefined ? [] : [rule.or])];
+  return both
+    .flatMap(({ of, from }, index) => {
+      const figure = "atLeast" in from ? from.atLeast : from.moreThan;
+      const [said] = saidOf([figure], limit, isMain && both.length === 1);
+      // The other threshold, where there is one, is given and not reached.
+      const others = both.filter((_, at) => at !== index).flatMap((other) => showing(other.of, new Decimal(1)));
+      const beside = Object.assign({}, ...others.map(({ facts }) => facts)) as CodeFacts;
+      // Words decide whether the figure itself counts, where the text has them.
+      const exclusive = isMain && both.length === 1 && isFigureText(limit.text) ? leavesItsFigureOut(limit.text) : "moreThan" in from;
+      return said === undefined
+        ? []
+        : against(rule, limit, said, exclusive ? REQUIRED_ABOVE : REQUIRED_FROM, (size) =>
+            showing(of, size).map(({ facts, steps }) => ({ facts: { ...beside, ...facts }, steps })),
+          );
+    })
+    .concat(conditionFaults(rule.provided, limit));
+};
+
+const relationFaults = (rule: RuleOf<"relation">, limit: Limit): readonly string[] => {
+  const [fact] = rule.than;
+  const part = rule.part === undefined ? new Decimal(1) : new Decimal("0.5");
+  const expected: Expected = rule.sense === "at least" ? AT_LEAST : rule.sense === "at most" ? AT_MOST : EXACTLY;
+  const than = (whole: Decimal) => (size: Decimal) =>
+    showing(rule.of, size).map(({ facts }) => ({ facts: { ...facts, ...ofFact(fact, whole).facts }, steps: [] }));
+  const whole = rule.capped === undefined ? new Decimal(1000) : sizeIn(told(rule.capped).text, rule.capped.unit).times("0.9");
+  const faults = against(rule, limit, { text: whole.times(part).toString(), unit: "mm" }, expected, than(whole));
+  if (rule.capped === undefined) return faults;
+  const cap = told(rule.capped);
+  return [...faults, ...against(rule, limit, cap, expected, than(sizeIn(cap.text, cap.unit).times(2)))];
+};
+
 const ruleFaults = (rule: Rule, limit: Limit, isMain: boolean): readonly string[] => {
   const held = (figure: Figure, expected: Expected, of: Measure): readonly string[] => {
     const [said] = saidOf([figure], limit, isMain);
@@ -173,74 +240,20 @@ const ruleFaults = (rule: Rule, limit: Limit, isMain: boolean): readonly string[
       return held(rule.sphere, KEPT_OUT, rule.of);
     case "exempt-when":
       return held(rule.atLeast, EXEMPT, rule.of);
-    case "range": {
-      const [low, high] = saidOf([rule.min, rule.max], limit, isMain);
-      if (low === undefined || high === undefined) return [];
-      const [least, most] = [sizeIn(low.text, low.unit), sizeIn(high.text, high.unit)];
-      return [...trials(least, low.unit), ...trials(most, high.unit)].flatMap(({ size }) =>
-        showing(rule.of, size).flatMap((stair) => {
-          const expected = size.lt(least) || size.gt(most) ? "breaks" : "holds";
-          const found = outcomeOf(rule, limit, stair);
-          return found === expected
-            ? []
-            : [`${limit.item}: ${size.toString()}, "${low.text} to ${high.text}" ${high.unit}: ${found}, not ${expected}`];
-        }),
-      );
-    }
+    case "range":
+      return rangeFaults(rule, limit, isMain);
     case "equals":
       return saidOf(rule.values, limit, isMain).flatMap((said) => against(rule, limit, said, EXACTLY, (size) => showing(rule.of, size)));
-    case "slope": {
-      const [rise, run] = numbersIn(isMain && isFigureText(limit.text) ? limit.text : (rule.printed ?? ""));
-      if (rise === undefined || run === undefined) return [`${limit.item}: a slope that was not read from a text`];
-      // Steeper is over: one unit less of run, or a twentieth less.
-      return [
-        [run.plus(1), "holds"],
-        [run, "holds"],
-        [run.minus(1), "breaks"],
-        [run.times("0.95"), "breaks"],
-        [run.times("1.05"), "holds"],
-      ].flatMap(([over, expected]) =>
-        showing(rule.of, rise.div(over as Decimal)).flatMap((stair) => {
-          const found = outcomeOf(rule, limit, stair);
-          return found === expected ? [] : [`${limit.item}: ${rise.toString()}:${String(over)} is ${found}, not ${String(expected)}`];
-        }),
-      );
-    }
+    case "slope":
+      return slopeFaults(rule, limit, isMain);
     case "uniformity": {
       const [said] = saidOf([rule.tolerance], limit, isMain);
       return said === undefined ? [] : against(rule, limit, said, AT_MOST, (size) => [spreading(rule, size)]);
     }
-    case "required-when": {
-      const both = [{ of: rule.of, from: rule.from }, ...(rule.or === undefined ? [] : [rule.or])];
-      return both
-        .flatMap(({ of, from }, index) => {
-          const figure = "atLeast" in from ? from.atLeast : from.moreThan;
-          const [said] = saidOf([figure], limit, isMain && both.length === 1);
-          // The other threshold, where there is one, is given and not reached.
-          const others = both.filter((_, at) => at !== index).flatMap((other) => showing(other.of, new Decimal(1)));
-          const beside = Object.assign({}, ...others.map(({ facts }) => facts)) as CodeFacts;
-          // Words decide whether the figure itself counts, where the text has them.
-          const exclusive = isMain && both.length === 1 && isFigureText(limit.text) ? leavesItsFigureOut(limit.text) : "moreThan" in from;
-          return said === undefined
-            ? []
-            : against(rule, limit, said, exclusive ? REQUIRED_ABOVE : REQUIRED_FROM, (size) =>
-                showing(of, size).map(({ facts, steps }) => ({ facts: { ...beside, ...facts }, steps })),
-              );
-        })
-        .concat(conditionFaults(rule.provided, limit));
-    }
-    case "relation": {
-      const [fact] = rule.than;
-      const part = rule.part === undefined ? new Decimal(1) : new Decimal("0.5");
-      const expected: Expected = rule.sense === "at least" ? AT_LEAST : rule.sense === "at most" ? AT_MOST : EXACTLY;
-      const than = (whole: Decimal) => (size: Decimal) =>
-        showing(rule.of, size).map(({ facts }) => ({ facts: { ...facts, ...ofFact(fact, whole).facts }, steps: [] }));
-      const whole = rule.capped === undefined ? new Decimal(1000) : sizeIn(told(rule.capped).text, rule.capped.unit).times("0.9");
-      const faults = against(rule, limit, { text: whole.times(part).toString(), unit: "mm" }, expected, than(whole));
-      if (rule.capped === undefined) return faults;
-      const cap = told(rule.capped);
-      return [...faults, ...against(rule, limit, cap, expected, than(sizeIn(cap.text, cap.unit).times(2)))];
-    }
+    case "required-when":
+      return requiredWhenFaults(rule, limit, isMain);
+    case "relation":
+      return relationFaults(rule, limit);
     case "required":
       return conditionFaults(rule.provided, limit);
     case "prohibited":

@@ -129,11 +129,11 @@ describe("what a plan aims at", () => {
     expect(cents(plan.cost)).toBe(300);
   });
 
-  test("a piece is cut only from stock of its own grade, and grades add up", () => {
-    // Hand calculation: 20 in of clear from the 8.00 stick, 20 in without a grade from the 3.00 one.
+  test("a piece is cut only from stock of its own grade, however its spaces stand, and grades add up", () => {
+    // Hand calculation: 20 in of clear heart from the 8.00 stick, 20 in without a grade from the 3.00 one.
     const plan = checkedPlan({
-      pieces: [{ length: 20, grade: "clear" }, { length: 20 }],
-      stock: [{ length: 48, cents: 300 }, { length: 48, cents: 800, grade: "Clear" }],
+      pieces: [{ length: 20, grade: "clear heart" }, { length: 20 }],
+      stock: [{ length: 48, cents: 300 }, { length: 48, cents: 800, grade: " Clear  heart" }],
     });
     expect([cents(plan.cost), cents(plan.bound), plan.sticksUsed]).toEqual([1100, 1100, 2]);
   });

@@ -3,8 +3,8 @@ import { patternBranched, type WholeSearch } from "./pattern-branching";
 import { simplexMaster } from "./simplex-master";
 
 /**
- * With what a plan is looked for, and for how long. Efforts, shares and the sizes up to which each stage is tried, here and in the files
- * beside this one, were chosen by `npm run bench:yield`: they change how soon a plan is found and proven, never what is proven.
+ * Search method and work limit. Efforts, shares and the sizes up to which each stage is tried, here and in the files beside this one, were
+ * chosen by `npm run bench:yield`: they change how soon a plan is found and proven, never what is proven.
  */
 export interface Engine {
   readonly masterOf: MasterMaker;
