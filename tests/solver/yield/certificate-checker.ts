@@ -62,7 +62,7 @@ const provenUnits = (job: CuttingJob, { pieceRows, stockRows, unit, steps, proof
 
 const isSearched = (proof: Proof): boolean => (proof.by === "branch" ? isSearched(proof.upTo) || isSearched(proof.over) : proof.isSearched);
 
-const sameGrade = (grade: string): string => grade.trim().toLowerCase();
+const plainGrade = (grade: string): string => grade.toLowerCase().replace(/\s+/g, "");
 
 /** Everything a plan claims and its proofs do not prove, in words; nothing for a sound plan. */
 export const unproven = (job: CuttingJob, plan: CuttingPlan): string[] => {
@@ -73,7 +73,7 @@ export const unproven = (job: CuttingJob, plan: CuttingPlan): string[] => {
     const lengths = (rows: readonly number[], table: readonly { length: { toFixed: () => string } }[], round: typeof up): number =>
       new Set(rows.map((row) => round(whole(table[row]!.length), mark))).size;
     const rows = { pieces: grade.pieceRows.flat(), stock: grade.stockRows.flat() };
-    if (rows.pieces.some((row) => sameGrade(job.pieces[row]!.grade) !== grade.grade))
+    if (rows.pieces.some((row) => plainGrade(job.pieces[row]!.grade) !== plainGrade(grade.grade)))
       found.push(`${grade.grade}: a piece is of another grade`);
     if (grade.pieceRows.some((rows) => lengths(rows, job.pieces, up) !== 1)) found.push(`${grade.grade}: pieces of one kind differ`);
     if (
@@ -89,7 +89,7 @@ export const unproven = (job: CuttingJob, plan: CuttingPlan): string[] => {
       found.push(`${grade.grade}: pieces of one kind go on different sticks`);
     const kinds = grade.pieceRows.map(([piece]) => ({ piece: piece!, length: up(whole(job.pieces[piece!]!.length), mark) }));
     for (const [row, stock] of job.stock.entries()) {
-      if (stock.available === 0 || sameGrade(stock.grade) !== grade.grade || rows.stock.includes(row)) continue;
+      if (stock.available === 0 || plainGrade(stock.grade) !== plainGrade(grade.grade) || rows.stock.includes(row)) continue;
       const usable = down(whole(stock.length), mark) - 2n * up(whole(job.trim), mark);
       if (kinds.some(({ piece, length }) => length <= usable && isTaken(job, row, piece)))
         found.push(`${grade.grade}: stock row ${row} is not in the proof`);
