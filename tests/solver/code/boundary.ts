@@ -2,7 +2,7 @@ import { Decimal } from "decimal.js";
 import { conditionTruth } from "../../../src/solver/code/condition";
 import { type CodeFacts, FACT_LABELS, type MeasuredFact, type Step } from "../../../src/solver/code/fact-labels";
 import { finding } from "../../../src/solver/code/finding/finding";
-import type { RuleOf } from "../../../src/solver/code/finding/held";
+import type { RuleOf } from "../../../src/solver/code/finding/compared";
 import type { Condition, Figure, Limit, Measure, Rule, UniformityRule } from "../../../src/solver/code/profile";
 import { Exact } from "../../../src/solver/length/exact";
 import { isFigureText, leavesItsFigureOut, numbersIn, sizeIn } from "./printed-text";
