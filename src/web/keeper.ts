@@ -1,35 +1,56 @@
-import type { SheetStore } from "./sheet-store";
+import type { WorkbookData } from "../workbook/workbook-data";
+import type { WorkbookChange } from "./workbook-change";
+import type { Opening, WorkbookShelf } from "./workbook-shelf";
 
-/** What came of keeping: done, nothing had changed, or another tab has kept newer sheets, after which this one keeps nothing more. */
-export type KeptOutcome = "kept" | "unchanged" | "overtaken";
+/** What came of keeping whole: done, nothing had changed, or another tab was before and the sheets are kept as a copy. */
+export type KeptOutcome = { readonly kind: "kept" | "unchanged" } | { readonly kind: "overtaken"; readonly copy: string };
+
+/** Keeps the workbook of this tab: each edit at once, and now and then the sheets whole, in the place of the edits. */
+export interface Keeper {
+  readonly note: (change: WorkbookChange) => Promise<void>;
+  readonly keep: (read: () => WorkbookData) => Promise<KeptOutcome>;
+  /** Whether another tab has kept the workbook while nothing was changed here. */
+  readonly isOvertaken: () => Promise<boolean>;
+  readonly known: () => Opening;
+}
 
 /**
- * Keeps the sheets of this tab one time after another: a second keeping begins only when the one before has its revision, which it would
- * else take for another tab's.
+ * Keeps one time after another: a second keeping begins only when the one before has its revision, which it would else take for another
+ * tab's.
  */
-export const keeper = <Data>(store: SheetStore, known: number, opened: Data): ((data: () => Data) => Promise<KeptOutcome>) => {
-  let revision = known;
-  // The engine tells of changes that leave the sheets as they were: only what is stored counts.
-  let keptText = JSON.stringify(opened);
-  let isOvertaken = false;
-  const keepNow = async (read: () => Data): Promise<KeptOutcome> => {
-    if (isOvertaken) return "overtaken";
-    const data = read();
-    const text = JSON.stringify(data);
-    if (text === keptText) return "unchanged";
-    const next = await store.keep(data, revision);
-    if (next === undefined) {
-      isOvertaken = true;
-      return "overtaken";
+export const keeper = (shelf: Pick<WorkbookShelf, "append" | "keep" | "isOvertaken">, opened: Opening): Keeper => {
+  let known = opened;
+  let edit = 0;
+  let keptEdit = 0;
+  const keepNow = async (read: () => WorkbookData): Promise<KeptOutcome> => {
+    if (edit === keptEdit) return { kind: "unchanged" };
+    const upTo = edit;
+    const kept = await shelf.keep(known, upTo, read());
+    if ("revision" in kept) {
+      keptEdit = upTo;
+      const { instead: _instead, ...rest } = known;
+      known = { ...rest, revision: kept.revision };
+      return { kind: "kept" };
     }
-    revision = next;
-    keptText = text;
-    return "kept";
+    known = kept.known;
+    [edit, keptEdit] = [edit - upTo, 0];
+    // Edits made meanwhile went to the earlier opening: they are taken along at once.
+    if (edit > 0) await keepNow(read);
+    return { kind: "overtaken", copy: kept.copy };
   };
   let before: Promise<unknown> = Promise.resolve();
-  return (data) => {
-    const mine = before.then(() => keepNow(data));
+  const inTurn = <Value>(step: () => Promise<Value>): Promise<Value> => {
+    const mine = before.then(step);
     before = mine.catch(() => undefined);
     return mine;
+  };
+  return {
+    note: (change) => {
+      edit += 1;
+      return shelf.append(known, edit, change);
+    },
+    keep: (read) => inTurn(() => keepNow(read)),
+    isOvertaken: () => inTurn(async () => edit === keptEdit && (await shelf.isOvertaken(known))),
+    known: () => known,
   };
 };

@@ -1,7 +1,7 @@
 /** Most characters of a formula, and most calls and brackets within each other, in Excel ("Excel specifications and limits"). */
 const MOST_CHARACTERS = 8192;
 const MOST_DEPTH = 64;
-/** The engine reads a chain such as 1+1+1 as calls within each other: tried, it bears 1,000 signs and runs out of stack at 2,000 to 4,000. */
+/** The engine reads 1+1+1 as calls within each other: tried, it bears 1,000 signs and runs out of stack at 2,000 to 4,000. */
 const MOST_SIGNS = 500;
 
 const TEXTS_AND_SHEET_NAMES = /"(?:[^"]|"")*"|'(?:[^']|'')*'/g;
@@ -28,6 +28,7 @@ export const formulaFault = (formula: string): string | undefined => {
   if (depth > MOST_DEPTH)
     return `must have at most ${MOST_DEPTH} calls or brackets within each other, as in Excel, this one has ${count(depth)}`;
   const signs = code.match(SIGN)?.length ?? 0;
-  if (signs > MOST_SIGNS) return `must have at most ${MOST_SIGNS} signs such as + and :, this one has ${count(signs)}; use SUM over a range`;
+  if (signs > MOST_SIGNS)
+    return `must have at most ${MOST_SIGNS} signs such as + and :, this one has ${count(signs)}; use SUM over a range`;
   return undefined;
 };

@@ -5,17 +5,20 @@ import {
   IUniverInstanceService,
   type IWorkbookData,
   type Nullable,
+  UndoCommand,
   type Univer,
   UniverInstanceType,
   type Workbook as EngineWorkbook,
   type Worksheet,
 } from "@univerjs/core";
 import { FormulaDataModel, SetTriggerFormulaCalculationStartMutation } from "@univerjs/engine-formula";
-import { InsertSheetCommand, SetRangeValuesCommand } from "@univerjs/sheets";
+import { InsertSheetCommand, RemoveSheetCommand, SetRangeValuesCommand, SetWorksheetNameCommand } from "@univerjs/sheets";
 import { cellAddress, type CellPlace, cellPlace } from "../sheets/cell-address";
 import { engineSnapshot, plainValue, sheetSnapshot, storedCell, storedSettings, styleOf, valueCell } from "./engine-snapshot";
 import { errorCode, errorSentence } from "./error-sentence";
+import { refuseFormulas } from "./refused-formulas";
 import { settling } from "./settle-rule";
+import { touchedCells } from "./touched-cells";
 import { typedCell } from "./typed-cell";
 import type { CellPut, CellValue, SpilledBlock, Workbook } from "./workbook";
 import { type CellData, DATA_VERSION, workbookData } from "./workbook-data";
@@ -52,6 +55,7 @@ export const liveWorkbook = (univer: Univer): Workbook => {
   const instances = injector.get(IUniverInstanceService);
   const model = injector.get(FormulaDataModel);
   const rule = settling(injector);
+  refuseFormulas(injector);
   let book: EngineWorkbook | undefined;
 
   const current = (): EngineWorkbook => {
@@ -83,14 +87,23 @@ export const liveWorkbook = (univer: Univer): Workbook => {
     return plain === undefined ? "" : typeof plain === "boolean" ? String(plain).toUpperCase() : String(plain);
   };
 
+  const storedAt = (sheet: Worksheet, place: CellPlace, cell: Nullable<ICellData>): CellData | undefined =>
+    cell ? storedCell(cell, formulaAt(sheet, place), styleAt(cell)) : undefined;
+
   const stored = (sheet: Worksheet): Record<string, CellData> => {
     const cells: Record<string, CellData> = {};
     sheet.getCellMatrix().forValue((row, column, cell) => {
       const place = { row, column };
-      const data = cell ? storedCell(cell, formulaAt(sheet, place), styleAt(cell)) : undefined;
+      const data = storedAt(sheet, place, cell);
       if (data !== undefined) cells[cellAddress(place)] = data;
     });
     return cells;
+  };
+
+  const onSheet = (command: string, name: string, params: object): void => {
+    const where = { unitId: current().getUnitId(), subUnitId: sheetNamed(name).getSheetId() };
+    if (!injector.get(ICommandService).syncExecuteCommand(command, { ...where, ...params }))
+      throw new Error(`${name}: the sheet does not take this`);
   };
 
   const spillsOn = (sheet: Worksheet): readonly SpilledBlock[] => {
@@ -175,6 +188,9 @@ export const liveWorkbook = (univer: Univer): Workbook => {
         injector.get(ICommandService).syncExecuteCommand(InsertSheetCommand.id, { unitId, index, sheet: snapshot });
       }
     },
+    renameSheet: (name, to) => onSheet(SetWorksheetNameCommand.id, name, { name: to }),
+    removeSheet: (name) => onSheet(RemoveSheetCommand.id, name, {}),
+    undo: () => void injector.get(ICommandService).syncExecuteCommand(UndoCommand.id),
     recalculate: () =>
       void injector
         .get(ICommandService)
@@ -215,6 +231,16 @@ export const liveWorkbook = (univer: Univer): Workbook => {
       }
       return lines.join("\n");
     },
+    stored: (name, address) => {
+      const sheet = sheetNamed(name);
+      const place = cellPlace(address);
+      return storedAt(sheet, place, sheet.getCellRaw(place.row, place.column));
+    },
+    onChange: (tell) =>
+      void injector.get(ICommandService).onCommandExecuted((command, options) => {
+        const touched = touchedCells(command, options, (id) => book?.getSheetBySheetId(id)?.getName());
+        if (touched !== undefined) tell(touched);
+      }),
     data: () => ({
       version: DATA_VERSION,
       sheets: current()

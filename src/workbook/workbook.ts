@@ -1,4 +1,5 @@
-import type { PlainValue, SheetData, WorkbookData } from "./workbook-data";
+import type { TouchedCells } from "./touched-cells";
+import type { CellData, PlainValue, SheetData, WorkbookData } from "./workbook-data";
 
 /** An error in a cell, by the code it shows. */
 export interface CellError {
@@ -34,6 +35,10 @@ export interface Workbook {
   readonly sheetNames: () => readonly string[];
   /** Adds sheets after the last one. */
   readonly addSheets: (sheets: readonly SheetData[]) => void;
+  readonly renameSheet: (sheet: string, name: string) => void;
+  readonly removeSheet: (sheet: string) => void;
+  /** Takes back the last step. */
+  readonly undo: () => void;
   /** Works every formula out once more. */
   readonly recalculate: () => void;
   /** When every formula has its final value. Until then a reader of a spill may show a wrong one. */
@@ -54,5 +59,9 @@ export interface Workbook {
   /** A range as a copy of it goes to the clipboard: the texts shown, by tabs and line ends, spilled cells among them. */
   readonly copied: (sheet: string, from: string, to: string) => string;
   readonly data: () => WorkbookData;
+  /** A cell as it is stored; undefined for an empty one. */
+  readonly stored: (sheet: string, address: string) => CellData | undefined;
+  /** Calls whenever something of what is stored may have changed, never for what formulas come to. */
+  readonly onChange: (tell: (touched: TouchedCells | "anything") => void) => void;
   readonly dispose: () => void;
 }

@@ -1,88 +1,96 @@
 import { keeper } from "../../src/web/keeper";
-import type { SheetStore } from "../../src/web/sheet-store";
+import { memoryRecords } from "../../src/web/memory-records";
+import type { WorkbookChange } from "../../src/web/workbook-change";
+import { oneSheet, shelfOf, slowStore } from "./shelf";
 
-/** A store that takes its time: each keeping ends when it is let, and is refused where another was kept meanwhile, as the browser's is. */
-const slowStore = () => {
-  let revision = 7;
-  const kept: unknown[] = [];
-  const waiting: (() => void)[] = [];
-  const store: SheetStore = {
-    read: () => Promise.resolve(undefined),
-    keep: (data, known) =>
-      new Promise((resolve) => {
-        waiting.push(() => {
-          if (known !== revision) return resolve(undefined);
-          revision += 1;
-          kept.push(data);
-          resolve(revision);
-        });
-      }),
-  };
-  const turn = (): Promise<void> => new Promise((resolve) => void setImmediate(resolve));
-  return {
-    store, kept,
-    other: () => void (revision += 1),
-    let: async (): Promise<void> => {
-      await turn();
-      waiting.shift()?.();
-      await turn();
-    },
-  };
+const typed = (value: string): WorkbookChange => ({ sheets: [{ name: "Job", cells: { A1: { value } } }] });
+const holding = (value: string) => oneSheet({ A1: { value } });
+
+/** A workbook opened in a tab of a browser that takes its time, and what other tabs find there. */
+const slowTab = async () => {
+  const records = memoryRecords();
+  const quick = shelfOf(records);
+  const id = await quick.add("Stair", holding("as opened"));
+  const slow = slowStore(records);
+  const { known } = await quick.open(id);
+  return { tab: keeper(shelfOf(slow.store), known), quick, id, let: slow.let, begun: slow.begun };
 };
 
 test("a change while an earlier one is still being kept is kept after it, not taken for another tab's", async () => {
-  const slow = slowStore();
-  let sheets = "as opened";
-  const keep = keeper(slow.store, 7, sheets);
-  sheets = "first change";
-  const first = keep(() => sheets);
+  const slow = await slowTab();
+  let sheets = "first change";
+  await slow.tab.note(typed(sheets));
+  const first = slow.tab.keep(() => holding(sheets));
   await slow.let();
   sheets = "second change";
-  const second = keep(() => sheets);
+  await slow.tab.note(typed(sheets));
+  const second = slow.tab.keep(() => holding(sheets));
   sheets = "third change";
-  const third = keep(() => sheets);
+  await slow.tab.note(typed(sheets));
+  const third = slow.tab.keep(() => holding(sheets));
   await slow.let();
   await slow.let();
-  expect(await Promise.all([first, second, third])).toEqual(["kept", "kept", "unchanged"]);
-  expect(slow.kept).toEqual(["first change", "third change"]);
+  expect(await Promise.all([first, second, third])).toEqual([{ kind: "kept" }, { kind: "kept" }, { kind: "unchanged" }]);
+  const { data, known } = await slow.quick.open(slow.id);
+  expect([data, known.revision]).toEqual([holding("third change"), 2]);
 });
 
-test("two that begin at once are both kept in turn", async () => {
-  const slow = slowStore();
-  const [one, two] = ["one", "two"];
-  const keep = keeper(slow.store, 7, "");
-  const both = Promise.all([keep(() => one), keep(() => two)]);
+test("two that begin at once are both kept in turn, and what was not changed is not kept", async () => {
+  const slow = await slowTab();
+  await slow.tab.note(typed("one"));
+  const both = Promise.all([slow.tab.keep(() => holding("one")), slow.tab.keep(() => holding("one"))]);
   await slow.let();
-  await slow.let();
-  expect(await both).toEqual(["kept", "kept"]);
+  expect(await both).toEqual([{ kind: "kept" }, { kind: "unchanged" }]);
 });
 
-test("what another tab kept is not overwritten, and nothing more is kept after that", async () => {
-  const slow = slowStore();
-  const keep = keeper(slow.store, 7, "as opened");
-  slow.other();
-  const refused = keep(() => "mine");
+test("an edit made while the sheets are being kept whole outlives a tab that is killed then", async () => {
+  const slow = await slowTab();
+  await slow.tab.note(typed("one"));
+  void slow.tab.keep(() => holding("one"));
+  await slow.begun();
+  await slow.tab.note(typed("two"));
+  // Killed before the sheets were kept, and after.
+  expect((await slow.quick.open(slow.id)).data).toEqual(holding("two"));
   await slow.let();
-  expect(await refused).toBe("overtaken");
-  expect(await keep(() => "mine again")).toBe("overtaken");
-  expect(slow.kept).toEqual([]);
+  expect((await slow.quick.open(slow.id)).data).toEqual(holding("two"));
 });
 
-test("a store that fails once is asked again with the next change, and sheets as they were are not kept", async () => {
-  const kept: unknown[] = [];
+test("a tab that another overtook goes on as a copy, with what was typed while that came out", async () => {
+  const slow = await slowTab();
+  const other = await slow.quick.open(slow.id);
+  await slow.quick.append(other.known, 1, typed("theirs"));
+  await slow.quick.keep(other.known, 1, holding("theirs"));
+  await slow.tab.note(typed("mine"));
+  let mine = "mine";
+  const refused = slow.tab.keep(() => holding(mine));
+  await slow.begun();
+  mine = "mine, later";
+  await slow.tab.note(typed(mine));
+  await slow.let();
+  await slow.let();
+  expect(await refused).toEqual({ kind: "overtaken", copy: "Stair 2" });
+  await slow.tab.note(typed("mine, last"));
+  expect((await slow.quick.open(slow.id)).data).toEqual(holding("theirs"));
+  expect((await slow.quick.open(slow.tab.known().book)).data).toEqual(holding("mine, last"));
+  expect((await slow.quick.list()).kept.map(({ name }) => name).sort()).toEqual(["Stair", "Stair 2"]);
+});
+
+test("a store that fails once is asked again with the next change", async () => {
+  const records = memoryRecords();
+  const shelf = shelfOf(records);
+  const id = await shelf.add("Stair", holding("as opened"));
   let fails = true;
-  const store: SheetStore = {
-    read: () => Promise.resolve(undefined),
-    keep: (data, known) => {
-      if (fails) return Promise.reject(new Error("the disk is full"));
-      kept.push(data);
-      return Promise.resolve(known + 1);
-    },
-  };
-  const keep = keeper(store, 0, "as opened");
-  expect(await keep(() => "as opened")).toBe("unchanged");
-  await expect(keep(() => "changed")).rejects.toThrow("the disk is full");
+  const failing = shelfOf({
+    ...records,
+    append: (edit) => (fails ? Promise.reject(new Error("the disk is full")) : records.append(edit)),
+    change: (step) => (fails ? Promise.reject(new Error("the disk is full")) : records.change(step)),
+  });
+  const tab = keeper(failing, (await shelf.open(id)).known);
+  expect(await tab.keep(() => holding("as opened"))).toEqual({ kind: "unchanged" });
+  await expect(tab.note(typed("changed"))).rejects.toThrow("the disk is full");
+  await expect(tab.keep(() => holding("changed"))).rejects.toThrow("the disk is full");
   fails = false;
-  expect(await keep(() => "changed")).toBe("kept");
-  expect(kept).toEqual(["changed"]);
+  await tab.note(typed("changed again"));
+  expect(await tab.keep(() => holding("changed again"))).toEqual({ kind: "kept" });
+  expect((await shelf.open(id)).data).toEqual(holding("changed again"));
 });

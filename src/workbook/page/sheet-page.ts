@@ -1,6 +1,5 @@
 import {
   CellValueType,
-  CommandType,
   type IStyleData,
   ICommandService,
   Injector,
@@ -34,7 +33,6 @@ import words from "@univerjs/preset-sheets-core/locales/en-US";
 import { cellAddress, cellPlace } from "../../sheets/cell-address";
 import { valueCell } from "../engine-snapshot";
 import { errorSentence } from "../error-sentence";
-import { formulaFault } from "../formula-limits";
 import { type FunctionMetadata, type FunctionsJson, worksheetName } from "../function-metadata";
 import { liveWorkbook } from "../live-workbook";
 import type { StandIn } from "../stand-in";
@@ -60,12 +58,8 @@ export interface SheetPage extends Workbook {
   readonly onSelection: (tell: (cell: SelectedCell | undefined) => void) => () => void;
   /** Shows a sheet and stands on one of its cells. */
   readonly select: (sheet: string, address: string) => Promise<void>;
-  /** Calls after every change of what is stored, not of what formulas come to. */
-  readonly onChange: (tell: () => void) => void;
 }
 
-/** Names of the engine's own messages about calculation begin so. */
-const CALCULATION = "formula.";
 const NO_WAIT = 0;
 // Before the sheet's own reading of what was typed, which takes 1/2 for a date.
 const FIRST = 1000;
@@ -89,8 +83,6 @@ const readTyping = (injector: Injector): void => {
     priority: FIRST,
     handler: (cell, where, next) => {
       const rich = cell?.p?.body;
-      // A formula that would stop the page stays text, where it can be seen and mended.
-      if (cell?.f && formulaFault(cell.f) !== undefined) return next({ ...cell, ...valueCell(cell.f), f: null, si: null, p: null });
       if (!cell || cell.f || rich?.textRuns?.length || rich?.customRanges?.length) return next(cell);
       const text = rich ? rich.dataStream.replace(/\r\n$/, "") : cell.v;
       if (typeof text !== "string" || text.startsWith("=")) return next(cell);
@@ -167,7 +159,6 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
   const commands = injector.get(ICommandService);
   const instances = injector.get(IUniverInstanceService);
   const listeners = new Set<(cell: SelectedCell | undefined) => void>();
-  const changeListeners: (() => void)[] = [];
   let isSetUp = false;
   let isLoading = false;
 
@@ -225,8 +216,7 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
     spilledCopies(injector, spilledText);
     tabChain(injector);
     injector.get(SheetsSelectionsService).selectionMoveEnd$.subscribe(tell);
-    commands.onCommandExecuted(({ id, type }) => {
-      if (type === CommandType.MUTATION && !id.startsWith(CALCULATION)) for (const listener of changeListeners) listener();
+    commands.onCommandExecuted(({ id }) => {
       if (id === SetFormulaCalculationResultMutation.id) setTimeout(tell, NO_WAIT);
     });
   };
@@ -263,7 +253,6 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
       injector.get(ILayoutService).focus();
       tell();
     },
-    onChange: (listener) => void changeListeners.push(listener),
     onSelection: (listener) => {
       listeners.add(listener);
       listener(selected());

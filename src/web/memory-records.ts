@@ -1,0 +1,48 @@
+import type { WorkbookData } from "../workbook/workbook-data";
+import type { BookRecord, PlacedEdit, Records, RecordStore } from "./records";
+
+/** Records for as long as the page is open, where the browser keeps none. */
+export const memoryRecords = (): RecordStore => {
+  let books = new Map<string, BookRecord>();
+  let sheets = new Map<string, WorkbookData>();
+  let edits: readonly PlacedEdit[] = [];
+  let places = 0;
+  const records: Records = {
+    book: async (id) => books.get(id),
+    books: async () => [...books.values()],
+    putBook: async (book) => void books.set(book.id, book),
+    sheets: async (id) => sheets.get(id),
+    putSheets: async (id, data) => void sheets.set(id, data),
+    removeBook: async (id) => {
+      books.delete(id);
+      sheets.delete(id);
+    },
+  };
+  let before: Promise<unknown> = Promise.resolve();
+  const inTurn = <Value>(step: () => Promise<Value>): Promise<Value> => {
+    const mine = before.then(step);
+    before = mine.catch(() => undefined);
+    return mine;
+  };
+  return {
+    append: async (edit) => {
+      places += 1;
+      edits = [...edits, { ...edit, place: places }];
+    },
+    edits: async (book) => edits.filter((edit) => edit.book === book),
+    removeEdits: async (removed) => {
+      const gone = new Set(removed.map(({ place }) => place));
+      edits = edits.filter(({ place }) => !gone.has(place));
+    },
+    change: (step) =>
+      inTurn(async () => {
+        const were = [new Map(books), new Map(sheets)] as const;
+        try {
+          return await step(records);
+        } catch (error) {
+          [books, sheets] = were;
+          throw error;
+        }
+      }),
+  };
+};

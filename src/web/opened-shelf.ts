@@ -1,0 +1,34 @@
+import type { WorkbookData } from "../workbook/workbook-data";
+import { browserRecords } from "./browser-records";
+import { memoryRecords } from "./memory-records";
+import { told } from "./place";
+import type { RecordStore } from "./records";
+import { type WorkbookShelf, workbookShelf } from "./workbook-shelf";
+
+/** A store that has not answered by then, in milliseconds, is taken for one that never will. */
+const ANSWERS_WITHIN = 5000;
+
+const inTime = <Value>(answer: Promise<Value>): Promise<Value> =>
+  new Promise((resolve, reject) => {
+    const waiting = setTimeout(() => reject(new Error("it does not answer")), ANSWERS_WITHIN);
+    answer.then(resolve, reject).finally(() => clearTimeout(waiting));
+  });
+
+const shelfOn = (store: RecordStore, demo: WorkbookData): WorkbookShelf =>
+  workbookShelf(store, demo, () => Date.now(), () => crypto.randomUUID());
+
+/** The workbooks of this browser; where its store does not answer, a shelf for as long as the page is open, and why. */
+export const openedShelf = async (
+  factory: () => IDBFactory, demo: WorkbookData,
+): Promise<{ readonly shelf: WorkbookShelf; readonly fault: string | undefined }> => {
+  try {
+    const open = async (): Promise<WorkbookShelf> => {
+      const shelf = shelfOn(await browserRecords(factory()), demo);
+      await shelf.list();
+      return shelf;
+    };
+    return { shelf: await inTime(open()), fault: undefined };
+  } catch (error) {
+    return { shelf: shelfOn(memoryRecords(), demo), fault: told(error) };
+  }
+};

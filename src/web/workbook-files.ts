@@ -1,0 +1,54 @@
+import { workbookData, type WorkbookData } from "../workbook/workbook-data";
+import { workbookName } from "./free-name";
+
+/** A workbook with the name it goes by. */
+export interface NamedWorkbook {
+  readonly name: string;
+  readonly data: WorkbookData;
+}
+
+const BACKUP_VERSION = 1;
+const BACKUP_NAME = "Treadsheet workbooks";
+const ENDING = /\.json$/i;
+/** What a saved file has behind the workbook's name, and what browsers add to a second one of that name. */
+const DATE_BEHIND = /\s+\d{4}-\d{2}-\d{2}$/;
+const COPY_BEHIND = /\s*\(\d+\)$/;
+
+const TWO_DIGITS = 2;
+const padded = (part: number): string => String(part).padStart(TWO_DIGITS, "0");
+
+/** A day as it stands in the name of a file: 2026-11-29, by the clock of this place. */
+export const dayOf = (moment: Date): string => `${moment.getFullYear()}-${padded(moment.getMonth() + 1)}-${padded(moment.getDate())}`;
+
+export const fileName = (name: string, moment: Date): string => `${workbookName(name)} ${dayOf(moment)}.json`;
+
+export const backupName = (moment: Date): string => fileName(BACKUP_NAME, moment);
+
+/** Workbooks as one file. */
+export const backupText = (workbooks: readonly { readonly name: string; readonly data: unknown }[]): string =>
+  JSON.stringify({ version: BACKUP_VERSION, workbooks }, null, 1);
+
+const nameOfFile = (file: string): string => workbookName(file.replace(ENDING, "").replace(COPY_BEHIND, "").replace(DATE_BEHIND, ""));
+
+const withName = (name: unknown, data: unknown, index: number): NamedWorkbook => {
+  if (typeof name !== "string") throw new Error(`workbook ${index + 1}, name: must be text, got ${JSON.stringify(name)}`);
+  try {
+    return { name, data: workbookData(data) };
+  } catch (error) {
+    throw new Error(`workbook ${index + 1} "${workbookName(name)}": ${error instanceof Error ? error.message : String(error)}`);
+  }
+};
+
+/** The workbooks in a file that was saved here: one, or all of a backup. Refuses the file as a whole where one is not as it should be. */
+export const workbooksIn = (text: string, file: string): readonly NamedWorkbook[] => {
+  const raw: unknown = JSON.parse(text);
+  if (typeof raw !== "object" || raw === null || !("workbooks" in raw)) return [{ name: nameOfFile(file), data: workbookData(raw) }];
+  const { workbooks, version } = raw as { readonly workbooks: unknown; readonly version?: unknown };
+  if (version !== BACKUP_VERSION)
+    throw new Error(`backup, version: this program reads version ${BACKUP_VERSION}, got ${JSON.stringify(version)}`);
+  if (!Array.isArray(workbooks) || workbooks.length === 0) throw new Error("backup, workbooks: must be a list of one workbook or more");
+  return workbooks.map((one: unknown, index) => {
+    const { name, data } = (typeof one === "object" && one !== null ? one : {}) as { readonly name?: unknown; readonly data?: unknown };
+    return withName(name, data, index);
+  });
+};

@@ -1,0 +1,324 @@
+import { readFileSync } from "node:fs";
+import type { BrowserContext, Page } from "playwright-core";
+import type { SheetPage } from "../../src/workbook/page/sheet-page";
+import type { CellValue } from "../../src/workbook/workbook";
+import { openedPages, type Opened, type OpenedPage } from "./opened-page";
+import { seriousFaults } from "./serious-faults";
+
+const browserTime = 400_000;
+
+let pages: Opened;
+
+beforeAll(async () => {
+  pages = await openedPages();
+}, browserTime);
+
+afterAll(() => pages?.close(), browserTime);
+
+type Shown = { readonly treadsheetBook: SheetPage };
+
+const opened = async (context: BrowserContext): Promise<OpenedPage> => {
+  const found = await pages.open("", { context });
+  await found.page.waitForSelector("html[data-ready=yes]");
+  return found;
+};
+
+const value = (page: Page, sheet: string, address: string): Promise<CellValue> =>
+  page.evaluate(([name, cell]) => (globalThis as unknown as Shown).treadsheetBook.value(name ?? "", cell ?? ""), [sheet, address]);
+
+const goTo = (page: Page, sheet: string, address: string): Promise<void> =>
+  page.evaluate(([name, cell]) => (globalThis as unknown as Shown).treadsheetBook.select(name ?? "", cell ?? ""), [sheet, address]);
+
+/** Ends the page's process, as a crash does: nothing of the page runs any more. */
+const killed = async (page: Page): Promise<void> => {
+  const session = await page.context().newCDPSession(page);
+  const crashed = page.waitForEvent("crash");
+  void session.send("Page.crash").catch(() => undefined);
+  await crashed;
+  await page.close();
+};
+
+const ROWS = 25;
+
+/** The first rows of a column, as the page has them. */
+const rows = (page: Page, column: string): Promise<readonly CellValue[]> =>
+  page.evaluate(
+    ([letter, count]) => {
+      const { treadsheetBook } = globalThis as unknown as Shown;
+      return Array.from({ length: count }, (_, index) => treadsheetBook.value("Books", `${letter}${index + 1}`));
+    },
+    [column, ROWS] as const,
+  );
+
+test(
+  "each of 25 rows entered without a pause is there after the tab was killed at the last one",
+  async () => {
+    const context = await pages.context();
+    const { page } = await opened(context);
+    await goTo(page, "Books", "T1");
+    for (let row = 1; row <= ROWS; row += 1) {
+      await page.keyboard.type(String(row * 7));
+      await page.keyboard.press("Enter");
+    }
+    const typedRows = await rows(page, "T");
+    await page.evaluate((count) => {
+      const { treadsheetBook } = globalThis as unknown as Shown;
+      for (let row = 1; row <= count; row += 1) treadsheetBook.setCell("Books", `U${row}`, row * 11);
+    }, ROWS);
+    await killed(page);
+    const again = await opened(context);
+    // Whether every key arrives is another test's.
+    expect(typedRows).toContain(ROWS * 7);
+    expect(await rows(again.page, "T")).toEqual(typedRows);
+    expect(await rows(again.page, "U")).toEqual(Array.from({ length: ROWS }, (_, index) => (index + 1) * 11));
+    expect(again.faults).toEqual([]);
+    await context.close();
+  },
+  browserTime,
+);
+
+const settled = (page: Page): Promise<void> => page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.settled());
+
+const typed = async (page: Page, sheet: string, address: string, text: string): Promise<void> => {
+  await goTo(page, sheet, address);
+  await page.keyboard.type(text);
+  await page.keyboard.press("Enter");
+  await page.waitForFunction(
+    ([name, cell, wanted]) => String((globalThis as unknown as Shown).treadsheetBook.value(name ?? "", cell ?? "")) === wanted,
+    [sheet, address, text],
+  );
+  await settled(page);
+};
+
+/** Takes a name out of the list of workbooks by its button. */
+const fromList = async (page: Page, ...pressed: readonly string[]): Promise<void> => {
+  await page.getByRole("button", { name: "Workbooks", exact: true }).click();
+  for (const name of pressed) await page.getByRole("dialog").getByRole("button", { name, exact: true }).click();
+};
+
+const named = (page: Page, name: string): Promise<void> =>
+  page.waitForFunction((wanted) => document.querySelector("#name")?.textContent === wanted, name).then(() => undefined);
+
+test(
+  "a tab that another overtook says so until it is dealt with, and nothing of either is lost",
+  async () => {
+    const context = await pages.context();
+    const { page } = await opened(context);
+    expect(await page.textContent("#status")).toBe("The demo. What you change is kept in this browser.");
+    await typed(page, "Layout", "B7", "9");
+    await page.getByText("Kept in this browser.", { exact: true }).waitFor();
+    const second = await opened(context);
+    expect(await value(second.page, "Layout", "B7")).toBe("9");
+    expect(await second.page.textContent("#status")).toBe("Your sheets, as you left them in this browser.");
+    await typed(second.page, "Layout", "B7", "9 1/2");
+    await typed(page, "Layout", "B7", "11");
+    const notice = page.getByRole("alert");
+    await notice.getByText("Another tab has changed “Demo”.").waitFor();
+    expect(await notice.textContent()).toContain("What was typed in this tab is kept as “Demo 2”; nothing of either is lost.");
+    // It stays while one goes on, and what one goes on with is kept.
+    await typed(page, "Layout", "B7", "12");
+    expect(await notice.count()).toBe(1);
+    expect(await seriousFaults(page, "#notices")).toEqual([]);
+    await killed(page);
+
+    const third = await opened(context);
+    await fromList(third.page, "Demo 2");
+    await named(third.page, "Demo 2");
+    expect(await value(third.page, "Layout", "B7")).toBe("12");
+    await fromList(third.page, "Demo");
+    await named(third.page, "Demo");
+    expect(await value(third.page, "Layout", "B7")).toBe("9 1/2");
+    await context.close();
+  },
+  browserTime,
+);
+
+test(
+  "an overtaken tab takes the other's version or keeps its own as a copy",
+  async () => {
+    const context = await pages.context();
+    const [mine, theirs] = [await opened(context), await opened(context)];
+    await typed(theirs.page, "Layout", "B7", "9");
+    await theirs.page.getByText("Kept in this browser.", { exact: true }).waitFor();
+    await typed(mine.page, "Layout", "B7", "11");
+    await mine.page.getByRole("button", { name: "Take the other tab's version" }).click();
+    await named(mine.page, "Demo");
+    expect(await value(mine.page, "Layout", "B7")).toBe("9");
+    await mine.page.getByRole("alert").waitFor({ state: "detached" });
+    // What was given up is among the deleted, and comes back.
+    await fromList(mine.page, "Put back Demo 2", "Demo 2");
+    await named(mine.page, "Demo 2");
+    expect(await value(mine.page, "Layout", "B7")).toBe("11");
+
+    await fromList(mine.page, "Demo");
+    await named(mine.page, "Demo");
+    await typed(mine.page, "Layout", "B7", "8");
+    await mine.page.getByText("Kept in this browser.", { exact: true }).waitFor();
+    await typed(theirs.page, "Layout", "B7", "13");
+    await theirs.page.getByRole("button", { name: "Keep mine as a copy" }).click();
+    await theirs.page.getByRole("alert").waitFor({ state: "detached" });
+    expect([await theirs.page.textContent("#name"), await value(theirs.page, "Layout", "B7")]).toEqual(["Demo 3", "13"]);
+    expect([...mine.faults, ...theirs.faults]).toEqual([]);
+    await context.close();
+  },
+  browserTime,
+);
+
+/** Puts a record where the first version kept its only workbook. */
+const putAsFirstVersion = async (context: BrowserContext, record: unknown): Promise<void> => {
+  const { page } = await pages.open("functions.json", { context });
+  await page.evaluate(
+    (kept) =>
+      new Promise<void>((resolve) => {
+        const request = indexedDB.open("treadsheet", 1);
+        request.onupgradeneeded = () => request.result.createObjectStore("sheets");
+        request.onsuccess = () => {
+          const transaction = request.result.transaction("sheets", "readwrite");
+          transaction.objectStore("sheets").put(kept, "workbook");
+          transaction.oncomplete = () => {
+            request.result.close();
+            resolve();
+          };
+        };
+      }),
+    record,
+  );
+};
+
+test(
+  "sheets kept by an older program open; what cannot be read stays where it is and is said",
+  async () => {
+    const older = await pages.context();
+    // Format version 1 with nothing but what it cannot do without, as the first program wrote it.
+    await putAsFirstVersion(older, {
+      revision: 7,
+      data: { version: 1, sheets: [{ name: "Mine", cells: { A1: { value: "7 5/8" }, B1: { formula: "=STAIR.TOINCHES(A1)" } } }] },
+    });
+    expect(await value((await opened(older)).page, "Mine", "B1")).toBe(7.625);
+    await older.close();
+
+    const newer = await pages.context();
+    await putAsFirstVersion(newer, { revision: 8, data: { version: 99, sheets: [] } });
+    const { page } = await opened(newer);
+    expect(await page.getByRole("alert").textContent()).toContain(
+      "“My sheets” cannot be opened, and stays in this browser: workbook, version: this program reads workbooks up to version 1, this one " +
+        "is version 99",
+    );
+    expect(await page.textContent("#name")).toBe("Demo");
+    await newer.close();
+  },
+  browserTime,
+);
+
+test(
+  "a browser whose store never answers: the page opens, says so, and a file saved then is a file opened",
+  async () => {
+    const context = await pages.context();
+    await context.addInitScript(() => {
+      IDBFactory.prototype.open = () => ({}) as IDBOpenDBRequest;
+    });
+    const { page, faults } = await opened(context);
+    const sentence =
+      "This browser's store cannot be used: it does not answer. The page works, but what you type is gone when it is closed or reloaded: " +
+      "save it as a file.";
+    expect(await page.getByRole("alert").textContent()).toBe(sentence);
+    await typed(page, "Layout", "B7", "9 1/4");
+    expect(await page.textContent("#status")).toBe("Not kept in this browser.");
+    const download = page.waitForEvent("download");
+    await page.getByRole("button", { name: "Save as file" }).click();
+    const saved = await download;
+    expect(saved.suggestedFilename()).toMatch(/^Demo \d{4}-\d{2}-\d{2}\.json$/);
+    await page.setInputFiles("#file", { name: "Kitchen.json", mimeType: "application/json", buffer: readFileSync(await saved.path()) });
+    await page.getByText("Opened Kitchen.json as “Kitchen”.").waitFor();
+    expect(await value(page, "Layout", "B7")).toBe("9 1/4");
+    expect(await page.getByRole("alert").textContent()).toBe(sentence);
+    expect(faults).toEqual([]);
+    await context.close();
+  },
+  browserTime,
+);
+
+const asFile = (name: string, text: string) => ({ name, mimeType: "application/json", buffer: Buffer.from(text) });
+const oneCell = (cells: unknown): string => JSON.stringify({ version: 1, sheets: [{ name: "Job", cells }] });
+
+test(
+  "several workbooks: a file and the demo become ones of their own; renamed, duplicated, deleted, put back, saved as one and opened",
+  async () => {
+    const context = await pages.context();
+    const { page, faults } = await opened(context);
+    await typed(page, "Layout", "B7", "9");
+    await page.setInputFiles("#file", asFile("Barn 2026-11-29.json", oneCell({ A1: { value: "barn" } })));
+    await named(page, "Barn");
+    await page.getByRole("button", { name: "Open demo" }).click();
+    await named(page, "Demo 2");
+    expect(await value(page, "Layout", "B7")).toBe("10");
+    await fromList(page, "Demo");
+    await named(page, "Demo");
+    expect(await value(page, "Layout", "B7")).toBe("9");
+
+    await fromList(page, "Rename Barn");
+    const dialog = page.getByRole("dialog");
+    await page.keyboard.type("Barn stair");
+    await page.keyboard.press("Enter");
+    await dialog.getByText("Renamed to “Barn stair”.").waitFor();
+    await dialog.getByRole("button", { name: "Duplicate Barn stair", exact: true }).click();
+    await dialog.getByText("Duplicated as “Barn stair 2”.").waitFor();
+    await dialog.getByRole("button", { name: "Delete Barn stair", exact: true }).click();
+    await dialog.getByText("Deleted “Barn stair”. It can be put back for 30 days.").waitFor();
+    expect(await seriousFaults(page, "dialog")).toEqual([]);
+    await dialog.getByRole("button", { name: "Put back Barn stair", exact: true }).click();
+    await dialog.getByText("“Barn stair” is back.").waitFor();
+    const download = page.waitForEvent("download");
+    await dialog.getByRole("button", { name: "Save all as one file" }).click();
+    const backup = await download;
+    expect(backup.suggestedFilename()).toMatch(/^Treadsheet workbooks \d{4}-\d{2}-\d{2}\.json$/);
+    // A workbook that is shown can be deleted too: another one is shown then.
+    await dialog.getByRole("button", { name: "Delete Demo", exact: true }).click();
+    await dialog.getByText("Deleted “Demo”.").waitFor();
+    await page.keyboard.press("Escape");
+    await dialog.waitFor({ state: "hidden" });
+    await page.reload();
+    await page.waitForSelector("html[data-ready=yes]");
+    expect(await page.textContent("#name")).not.toBe("Demo");
+
+    const another = await pages.context();
+    const fresh = await opened(another);
+    await fresh.page.setInputFiles("#file", asFile("all.json", readFileSync(await backup.path(), "utf8")));
+    await fresh.page.getByText("Opened 4 workbooks from all.json.").waitFor();
+    await fromList(fresh.page, "Barn stair 2");
+    await named(fresh.page, "Barn stair 2");
+    expect(await value(fresh.page, "Job", "A1")).toBe("barn");
+    await another.close();
+    expect(faults).toEqual([]);
+    await context.close();
+  },
+  browserTime,
+);
+
+test(
+  "a file that no sheet can bear is refused by what is wrong and where, and a formula pasted that would stop the page stays text",
+  async () => {
+    const context = await pages.context({ permissions: ["clipboard-read", "clipboard-write"] });
+    const { page, faults } = await opened(context);
+    const nested = `=${"ABS(".repeat(30_000)}1${")".repeat(30_000)}`;
+    for (const [cells, says] of [
+      [{ A1: { wrong: 1 } }, 'sheet "Job", A1: has no "wrong"'],
+      [{ ZZZ1: { value: 1 } }, 'sheet "Job", cells: an address is written A1 to XFD1048576, in capitals, got "ZZZ1"'],
+      [{ B7: { formula: nested } }, 'sheet "Job", B7, formula: must have at most 8,192 characters, as in Excel, this one has 150,002'],
+    ] as const) {
+      await page.setInputFiles("#file", asFile("hostile.json", oneCell(cells)));
+      await page.getByText(says).waitFor();
+      expect(await page.textContent("#status")).toContain("hostile.json cannot be opened:");
+    }
+    const deep = `=${"ABS(".repeat(65)}1${")".repeat(65)}`;
+    await page.evaluate((text) => navigator.clipboard.writeText(`${text}\t5`), deep);
+    await goTo(page, "Books", "T1");
+    await page.keyboard.press("ControlOrMeta+v");
+    await page.waitForFunction(() => (globalThis as unknown as Shown).treadsheetBook.value("Books", "U1") === 5);
+    expect((await value(page, "Books", "T1")) === deep).toBe(true);
+    expect(await page.textContent("#name")).toBe("Demo");
+    expect(faults).toEqual([]);
+    await context.close();
+  },
+  browserTime,
+);
