@@ -40,26 +40,28 @@ const contentText = ({ formula, value }: HeldCell): string => formula ?? JSON.st
 
 const only = (blocks: readonly (readonly (readonly HeldCell[])[])[]): readonly (readonly HeldCell[])[] => blocks[0] ?? [];
 
+/** Why a block cannot stand where it would, whatever stands there now. */
+const lacksPlace = async (id: string, block: Block, host: CellHost): Promise<string | undefined> => {
+  if (block.row + block.rows > LAST_ROW || block.column + block.columns > LAST_COLUMN) {
+    return (
+      `${id} needs ${block.rows} rows and ${block.columns} columns from ${placeText(block)} on, more than the sheet has: select a cell ` +
+      `further up or to the left.`
+    );
+  }
+  return (await host.touchesSpill(block))
+    ? `${blockText(block)} reaches into a table that a formula spills, which would then not fit: select a cell with ` +
+        `${block.rows} free rows and ${block.columns} free columns.`
+    : undefined;
+};
+
 /** Puts a call with its arguments laid out at the selected cell, after asking where something stands. */
 export const inserted = async (declaration: Declaration, host: CellHost, ask: Ask): Promise<Done<Insertion>> => {
   const at = await host.selected();
   if (at === undefined) return { says: "No cell is selected: select an empty cell of a sheet, then insert again." };
   const { cells, formula } = laidOut(declaration, at);
   const block: Block = { ...at, rows: cells.length, columns: Math.max(...cells.map((row) => row.length)) };
-  if (at.row + block.rows > LAST_ROW || at.column + block.columns > LAST_COLUMN) {
-    return {
-      says:
-        `${declaration.id} needs ${block.rows} rows and ${block.columns} columns from ${placeText(at)} on, more than the sheet ` +
-        `has: select a cell further up or to the left.`,
-    };
-  }
-  if (await host.touchesSpill(block)) {
-    return {
-      says:
-        `${blockText(block)} reaches into a table that a formula spills, which would then not fit: select a cell with ` +
-        `${block.rows} free rows and ${block.columns} free columns.`,
-    };
-  }
+  const lacking = await lacksPlace(declaration.id, block, host);
+  if (lacking !== undefined) return { says: lacking };
   const held = only(await host.read([block]));
   const full = cells.flatMap((row, down) =>
     row.flatMap((cell, right) => {

@@ -81,6 +81,21 @@ export interface Settling {
   readonly dispose: () => void;
 }
 
+/** Waits until the engine rests, and gives up where it does not: it joins those waiting, and asks once whether it rests already. */
+const rested = (waiting: Set<() => void>, ask: () => void): Promise<void> =>
+  new Promise((resolve, reject) => {
+    const limit = setTimeout(() => {
+      waiting.delete(go);
+      reject(new Error(`The sheet is still calculating after ${LONGEST_WAIT / 1000} seconds.`));
+    }, LONGEST_WAIT);
+    const go = (): void => {
+      clearTimeout(limit);
+      resolve();
+    };
+    waiting.add(go);
+    ask();
+  });
+
 /**
  * Knows when the engine is at rest, and sees to it that it rests on right values: formulas that read cells of a spill keep the old values
  * where the spill shrank or was blocked, and where it follows another spill by cells below its first; so everything is worked out once
@@ -141,19 +156,7 @@ export const settling = (injector: Injector): Settling => {
 
   return {
     begin: () => void injector.get(TriggerCalculationController),
-    settled: () =>
-      new Promise((resolve, reject) => {
-        const limit = setTimeout(() => {
-          waiting.delete(go);
-          reject(new Error(`The sheet is still calculating after ${LONGEST_WAIT / 1000} seconds.`));
-        }, LONGEST_WAIT);
-        const go = (): void => {
-          clearTimeout(limit);
-          resolve();
-        };
-        waiting.add(go);
-        rest();
-      }),
+    settled: () => rested(waiting, rest),
     dispose: () => {
       isDisposed = true;
       listener.dispose();

@@ -23,11 +23,9 @@ module.exports = tseslint.config(
     files: ["src/**/*.ts"],
     // Longer than a screen until they are in parts.
     ignores: [
-      "src/pane/insertion.ts",
       "src/pane/pane.ts",
       "src/web/main.ts",
       "src/workbook/live-workbook.ts",
-      "src/workbook/settle-rule.ts",
       "src/workbook/page/sheet-page.ts",
     ],
     rules: { "max-lines-per-function": ["error", { max: 60, skipBlankLines: true, skipComments: true }] },
