@@ -1,4 +1,4 @@
-import { type BaseFunction, BooleanValueObject, type compareToken, StringValueObject } from "@univerjs/engine-formula";
+import { type ArrayValueObject, type BaseFunction, BooleanValueObject, type compareToken, StringValueObject } from "@univerjs/engine-formula";
 
 /** What the engine keeps to itself of comparing a text, and TRUE or FALSE, with a text or a number. */
 interface TextInside {
@@ -26,15 +26,29 @@ texts._checkWildcard = function (pattern, operator) {
 // TRUE is no number and no text, so TRUE<>1 is TRUE.
 truths._compareString = (operator) => String(operator) === "<>" || byKind(operator);
 
+const exactly = <Answer>(work: () => Answer): Answer => {
+  isOperator = true;
+  try {
+    return work();
+  } finally {
+    isOperator = false;
+  }
+};
+
 /** The engine's = <> < > <= >= as in a cell of Excel. */
 export const asOperator = (compare: BaseFunction): void => {
   const plain = compare.calculate.bind(compare);
-  compare.calculate = (...values) => {
-    isOperator = true;
-    try {
-      return plain(...values);
-    } finally {
-      isOperator = false;
-    }
+  compare.calculate = (...values) => exactly(() => plain(...values));
+};
+
+const WILDCARDS = 2;
+
+/** XLOOKUP and XMATCH: only the match mode 2, given in this place, reads * and ? as any letters. */
+export const withExactMode = (place: number) => (lookup: BaseFunction): void => {
+  const plain = lookup.calculate.bind(lookup);
+  lookup.calculate = (...values) => {
+    const given = values[place];
+    const mode = given?.isArray() ? (given as ArrayValueObject).getFirstCell() : given;
+    return Number(mode?.getValue()) === WILDCARDS ? plain(...values) : exactly(() => plain(...values));
   };
 };

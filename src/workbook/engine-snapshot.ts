@@ -1,5 +1,6 @@
 import {
   BooleanNumber,
+  BuildTextUtils,
   CellValueType,
   type ICellData,
   type IStyleData,
@@ -104,8 +105,9 @@ const isLookOf = (style: IStyleData, look: CellLook): boolean =>
 const styleName = (style: IStyleData): StyleName | undefined =>
   (Object.keys(cellLooks) as StyleName[]).find((name) => isLookOf(style, cellLooks[name]));
 
-export const plainValue = ({ v, t }: ICellData): PlainValue | undefined => {
-  if (v === undefined || v === null) return undefined;
+export const plainValue = ({ v, t, p }: ICellData): PlainValue | undefined => {
+  // The text of a link, or of several lines, is in a document of its own.
+  if (v === undefined || v === null) return p?.body ? BuildTextUtils.transform.getPlainText(p.body.dataStream) : undefined;
   return t === CellValueType.BOOLEAN ? v === 1 || v === true : v;
 };
 

@@ -3,7 +3,8 @@ import { type BaseFunction, IFunctionService, Lexer, ValueObjectFactory } from "
 import { type ISetRangeValuesMutationParams, SetRangeValuesMutation } from "@univerjs/sheets";
 import { anchorArrayFormula } from "./anchor-array-formula";
 import { compareByValue } from "./compared-values";
-import { asOperator } from "./comparison-operators";
+import { asOperator, withExactMode } from "./comparison-operators";
+import { keepEmptyTexts } from "./empty-text";
 import type { FunctionsJson } from "./function-metadata";
 import { refusedOverSheets, severalSheets } from "./several-sheets";
 import { spillFunctions, withSpillTexts } from "./spill-reference";
@@ -72,9 +73,18 @@ const TEXT_TAKERS: ReadonlySet<string> = new Set([
   "ISNUMBER",
 ]);
 
+/** The engine sorts in place what it keeps of the cells for every other formula of the round. */
+const ofACopy = (sort: BaseFunction): void => {
+  const plain = sort.calculate.bind(sort);
+  sort.calculate = (given, ...rest) => plain(given.isArray() ? given.mapValue((cell) => cell) : given, ...rest);
+};
+
 const MENDS: Readonly<Record<string, (executor: BaseFunction, injector: Injector) => void>> = {
   COMPARE: asOperator,
   INDIRECT: withSpillTexts,
+  SORT: ofACopy,
+  XLOOKUP: withExactMode(4),
+  XMATCH: withExactMode(2),
 };
 
 /** The engine makes its own functions after ours: each is put right when it is first asked for. */
@@ -98,8 +108,9 @@ const isQuoted = (raw: unknown): boolean => typeof raw === "string" && raw.lengt
 const plainCreate = ValueObjectFactory.create.bind(ValueObjectFactory);
 ValueObjectFactory.create = (raw, isText) => plainCreate(raw, isText ?? isQuoted(raw));
 
-// One index serves every workbook of a process, so it is put right once.
+// What every workbook of a process shares is put right once.
 compareByValue();
+keepEmptyTexts();
 
 /** Teaches an engine, before its first workbook, our functions and A1#, and to keep the sentence of an error with its cell. */
 export const teachEngine = (injector: Injector, metadata: FunctionsJson, built: StandIn): void => {
