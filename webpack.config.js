@@ -1,6 +1,7 @@
 const path = require("node:path");
 const CopyPlugin = require("copy-webpack-plugin");
 const MinimizerPlugin = require("minimizer-webpack-plugin");
+const { NormalModuleReplacementPlugin } = require("webpack");
 const { PackageModules } = require("./src/licences/package-modules.cjs");
 
 const dist = path.resolve(__dirname, "dist");
@@ -35,14 +36,23 @@ const engineModule = {
   rules: [...rules, { include: ownFormat, resolve: { alias: { numfmt$: numfmt } } }],
 };
 
+// Each language is a file beside the renderer, named for it and a hash.
+const withoutHyphenation = new NormalModuleReplacementPlugin(/^[.][/][\w-]+-[\w-]{8}[.]js$/, (request) => {
+  if (/[\\/]engine-render[\\/]/.test(request.context)) request.request = path.resolve(__dirname, "src/workbook/no-hyphenation.ts");
+});
+
 const engineStyles = require.resolve("@univerjs/preset-sheets-core/lib/index.css");
 
-const minified = {
+const minifiedWith = (minimizerOptions) => ({
   minimize: true,
-  minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.swcMinify, extractComments: false })],
+  minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.swcMinify, extractComments: false, minimizerOptions })],
   splitChunks: false,
   runtimeChunk: false,
-};
+});
+const minified = minifiedWith({});
+// The engine finds its commands, services and functions by the names of their classes.
+const names = { keep_classnames: true, keep_fnames: true };
+const minifiedWithNames = minifiedWith({ compress: names, mangle: names });
 
 const onNode = {
   target: "node20",
@@ -93,8 +103,8 @@ module.exports = [
     output: { path: dist, filename: "[name].js", iife: true, asyncChunks: false },
     resolve: { extensions: [".ts", ".js"], alias: withOwnFormat },
     module: { ...engineModule, parser: { json: { namedExports: true } } },
-    // The page is served on this machine only: making it small takes longer than it saves.
-    optimization: { minimize: false, splitChunks: false },
+    plugins: [withoutHyphenation],
+    optimization: minifiedWithNames,
   }),
   config("tools", {
     ...onNode,
@@ -110,6 +120,7 @@ module.exports = [
     output: { path: path.join(dist, "tools"), filename: "[name].cjs", library: { type: "commonjs2" }, asyncChunks: false },
     resolve: { extensions: [".ts", ".js"], alias: withOwnFormat },
     module: engineModule,
+    plugins: [withoutHyphenation],
     optimization: { minimize: false, splitChunks: false },
   }),
 ];

@@ -3,6 +3,7 @@ import { request, type IncomingHttpHeaders, type Server } from "node:http";
 import { connect, type Socket } from "node:net";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import { gunzipSync } from "node:zlib";
 import { listeningPort } from "../../src/serve/listening-port";
 import { loopbackServer } from "../../src/serve/loopback-server";
 
@@ -10,20 +11,28 @@ interface Answer {
   readonly status: number | undefined;
   readonly headers: IncomingHttpHeaders;
   readonly body: string;
+  readonly bytes: Buffer;
 }
+
+const LONG = "let risers = 14;\n".repeat(1000);
 
 let outside: string;
 let server: Server;
 let port: number;
 
-const ask = (target: string, { method = "GET", host = `localhost:${port}` } = {}): Promise<Answer> =>
+const ask = (
+  target: string,
+  { method = "GET", host = `localhost:${port}`, ...headers }: Readonly<Record<string, string>> = {},
+): Promise<Answer> =>
   new Promise((resolve, reject) => {
-    request({ host: "127.0.0.1", port, path: target, method, headers: { Host: host } }, (response) => {
-      let body = "";
+    request({ host: "127.0.0.1", port, path: target, method, headers: { ...headers, Host: host } }, (response) => {
+      const parts: Buffer[] = [];
       response
-        .setEncoding("utf8")
-        .on("data", (text: string) => (body += text))
-        .on("end", () => resolve({ status: response.statusCode, headers: response.headers, body }));
+        .on("data", (part: Buffer) => parts.push(part))
+        .on("end", () => {
+          const bytes = Buffer.concat(parts);
+          resolve({ status: response.statusCode, headers: response.headers, body: bytes.toString("utf8"), bytes });
+        });
     })
       .on("error", reject)
       .end();
@@ -33,6 +42,9 @@ beforeAll(async () => {
   outside = mkdtempSync(path.join(tmpdir(), "treadsheet-serve-"));
   const folder = path.join(outside, "dist");
   mkdirSync(path.join(folder, "assets"), { recursive: true });
+  mkdirSync(path.join(folder, "tools"));
+  writeFileSync(path.join(folder, "tools", "serve.js"), "secret");
+  writeFileSync(path.join(folder, "web.js"), LONG);
   mkdirSync(path.join(outside, "dist-next-door"));
   writeFileSync(path.join(outside, "secret.txt"), "secret");
   writeFileSync(path.join(outside, "dist-next-door", "secret.txt"), "secret");
@@ -162,6 +174,46 @@ test.each([
   expect(body).not.toContain("secret");
 });
 
-test.each(["/nothing.html", "/assets", "/assets/"])("%s is not there", async (target) => {
+test.each(["/tools/serve.js", "/TOOLS/serve.js", "/tools/", "/nothing.html", "/assets", "/assets/"])("%s is not there", async (target) => {
   expect((await ask(target)).status).toBe(404);
+});
+
+test("a long text goes packed to whoever takes gzip, and is the same text", async () => {
+  const packed = await ask("/web.js", { "Accept-Encoding": "gzip, deflate, br" });
+  expect(packed.headers).toMatchObject({
+    "content-encoding": "gzip",
+    "content-length": String(packed.bytes.length),
+    vary: "Accept-Encoding",
+  });
+  expect(packed.bytes.length).toBeLessThan(LONG.length / 10);
+  expect(gunzipSync(packed.bytes).toString("utf8")).toBe(LONG);
+});
+
+test.each([undefined, "identity", "br", "gzip;q=0", "gzip; q=0.0"])("who takes %p gets the text as it stands", async (encoding) => {
+  const { headers, body } = await ask("/web.js", encoding === undefined ? {} : { "Accept-Encoding": encoding });
+  expect(headers["content-encoding"]).toBeUndefined();
+  expect(body).toBe(LONG);
+});
+
+test("short texts and pictures are not packed", async () => {
+  for (const target of ["/functions.js", "/assets/icon-16.png"]) {
+    expect((await ask(target, { "Accept-Encoding": "gzip" })).headers["content-encoding"]).toBeUndefined();
+  }
+});
+
+// RFC 9110, 8.8.3 and 13.1.2: one validator for each form of a file, and 304 without a body where the browser names the one that stands.
+test("what the browser has kept is not sent again until the file is another", async () => {
+  const asks = (validator?: string) =>
+    ask("/web.js", { "Accept-Encoding": "gzip", ...(validator === undefined ? {} : { "If-None-Match": validator }) });
+  const first = await asks();
+  const validator = String(first.headers.etag);
+  expect(await asks(validator)).toMatchObject({ status: 304, body: "", headers: { etag: validator } });
+  expect(await asks(`"other", W/${validator}`)).toMatchObject({ status: 304 });
+  expect(await asks('"other"')).toMatchObject({ status: 200 });
+  expect((await ask("/web.js")).headers.etag).not.toBe(validator);
+  writeFileSync(path.join(outside, "dist", "web.js"), `${LONG}risers = 15;`);
+  const second = await asks(validator);
+  expect(second).toMatchObject({ status: 200 });
+  expect(gunzipSync(second.bytes).toString("utf8")).toBe(`${LONG}risers = 15;`);
+  writeFileSync(path.join(outside, "dist", "web.js"), LONG);
 });
