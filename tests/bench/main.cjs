@@ -6,6 +6,7 @@ const { gzipSync } = require("node:zlib");
 require("./typescript-hook.cjs");
 
 const { largestInputRows } = require("./largest-inputs.ts");
+const { pageLoadRows } = require("./page-load.cjs");
 const { printTable } = require("./print-table.ts");
 const { associated, builtFunctions } = require("../host/stand-in.ts");
 const { pitch } = require("../../src/solver/layout/pitch.ts");
@@ -195,9 +196,17 @@ const pageReady = async () => {
 const largest = () =>
   printTable("The largest input promised, one call each", [["function", "input", "took", "2 s"], ...largestInputRows(associated())]);
 
+// Beside other built folders, such as one of an earlier commit: npm run bench -- --page ../earlier/dist
+const pageLoads = async () => {
+  const others = process.argv.slice(process.argv.indexOf("--page") + 1).filter((argument) => !argument.startsWith("--"));
+  const folders = [path.join(project, "dist"), ...(process.argv.includes("--page") ? others.map((folder) => path.resolve(folder)) : [])];
+  printTable("Opening the live sheet", await pageLoadRows(folders));
+};
+
 const main = async () => {
   timed(project, process.execPath, ["src/bootstrap/build.cjs"]);
   if (process.argv.includes("--largest")) return largest();
+  if (process.argv.includes("--page")) return pageLoads();
   const bytes = fs.readFileSync(builtFunctions);
   printTable("Calls per second (median of " + rounds + " rounds each, taking turns)", [
     ["function", "built functions.js", "bare solver", "times slower"],
@@ -210,6 +219,7 @@ const main = async () => {
     await recalculation(),
   ]);
   printTable("From npm start to a sheet that is ready", await pageReady());
+  await pageLoads();
   printTable("Size of functions.js", [
     ["as built", kilobytes(bytes.length)],
     ["gzipped", kilobytes(gzipSync(bytes).length)],
