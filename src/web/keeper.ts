@@ -1,6 +1,7 @@
 import type { WorkbookData } from "../workbook/workbook-data";
+import type { Opening } from "./opening";
 import type { WorkbookChange } from "./workbook-change";
-import type { Opening, WorkbookShelf } from "./workbook-shelf";
+import type { WorkbookShelf } from "./workbook-shelf";
 
 /** What came of keeping whole: done, nothing had changed, or another tab was before and the sheets are kept as a copy. */
 export type KeptOutcome = { readonly kind: "kept" | "unchanged" } | { readonly kind: "overtaken"; readonly copy: string };

@@ -1,4 +1,5 @@
 import type { Workbook } from "../workbook/workbook";
+import type { WorkbookData } from "../workbook/workbook-data";
 import { type ChangeRecorder, changeRecorder } from "./change-recorder";
 import { type Keeper, keeper } from "./keeper";
 import type { OpenedBook, WorkbookShelf } from "./workbook-shelf";
@@ -40,80 +41,92 @@ interface Current {
   name: string;
 }
 
+const keepWhole = async (kept: Current, read: () => WorkbookData, news: WorkbookNews): Promise<void> => {
+  const before = { id: kept.keeper.known().book, name: kept.name };
+  try {
+    const outcome = await kept.keeper.keep(read);
+    if (outcome.kind !== "overtaken") return;
+    kept.name = outcome.copy;
+    news.overtaken(before, { id: kept.keeper.known().book, name: outcome.copy });
+  } catch (error) {
+    news.notKept(error);
+  }
+};
+
+/** Calls once there is a pause, and at the latest after a while. */
+const afterPause = (act: () => void): { readonly again: () => void; readonly stop: () => void } => {
+  let pause: ReturnType<typeof setTimeout> | undefined;
+  let latest: ReturnType<typeof setTimeout> | undefined;
+  const stop = (): void => {
+    clearTimeout(pause);
+    clearTimeout(latest);
+    latest = undefined;
+  };
+  return {
+    again: () => {
+      clearTimeout(pause);
+      pause = setTimeout(act, KEEP_AFTER);
+      latest ??= setTimeout(act, KEEP_AT_LATEST);
+    },
+    stop,
+  };
+};
+
 /** Keeps what is shown in `book` on a shelf: each edit as it is made, the sheets whole once there is a pause. */
 export const openWorkbook = (
   book: Pick<Workbook, "load" | "data" | "stored" | "onChange">, shelf: WorkbookShelf, news: WorkbookNews,
 ): OpenWorkbook => {
   let current: Current | undefined;
   let isAsked = false;
-  let firstTimer: ReturnType<typeof setTimeout> | undefined;
-  let lastTimer: ReturnType<typeof setTimeout> | undefined;
+  const keeping = afterPause(() => void keep());
 
   const opened = (): Current => {
     if (current === undefined) throw new Error("no workbook is open");
     return current;
   };
 
-  const clearTimers = (): void => {
-    clearTimeout(firstTimer);
-    clearTimeout(lastTimer);
-    firstTimer = undefined;
-  };
-
   const note = (): void => {
     isAsked = false;
-    if (current === undefined) return;
-    const change = current.recorder.take();
-    if (change === undefined) return;
+    const change = current?.recorder.take();
+    if (current === undefined || change === undefined) return;
     current.keeper.note(change).then(news.kept, news.notKept);
-    clearTimeout(lastTimer);
-    lastTimer = setTimeout(() => void keep(), KEEP_AFTER);
-    firstTimer ??= setTimeout(() => void keep(), KEEP_AT_LATEST);
+    keeping.again();
   };
 
   const keep = async (): Promise<void> => {
     note();
-    clearTimers();
-    if (current === undefined) return;
-    const kept = current;
-    const before = { id: kept.keeper.known().book, name: kept.name };
-    try {
-      const outcome = await kept.keeper.keep(() => book.data());
-      if (outcome.kind !== "overtaken") return;
-      kept.name = outcome.copy;
-      news.overtaken(before, { id: kept.keeper.known().book, name: outcome.copy });
-    } catch (error) {
-      news.notKept(error);
-    }
+    keeping.stop();
+    if (current !== undefined) await keepWhole(current, () => book.data(), news);
   };
 
   // Once for all messages that come with one edit, and before anything else happens: the page may be gone the next moment.
   book.onChange((touched) => {
-    if (current === undefined) return;
-    current.recorder.touch(touched);
+    current?.recorder.touch(touched);
     if (isAsked) return;
     isAsked = true;
     queueMicrotask(note);
   });
 
+  const show = async (id: string): Promise<void> => {
+    await keep();
+    const found = await shelf.open(id);
+    note();
+    keeping.stop();
+    const left = current;
+    current = undefined;
+    try {
+      book.load(found.data);
+      current = { recorder: changeRecorder(book), keeper: keeper(shelf, found.known), name: found.name };
+    } finally {
+      current ??= left;
+    }
+    news.opened(found);
+  };
+
   return {
     id: () => opened().keeper.known().book,
     name: () => opened().name,
-    show: async (id) => {
-      await keep();
-      const found = await shelf.open(id);
-      note();
-      clearTimers();
-      const left = current;
-      current = undefined;
-      try {
-        book.load(found.data);
-        current = { recorder: changeRecorder(book), keeper: keeper(shelf, found.known), name: found.name };
-      } finally {
-        current ??= left;
-      }
-      news.opened(found);
-    },
+    show,
     keep,
     check: async () => {
       if (current === undefined) return;

@@ -15,7 +15,7 @@ const inTime = <Value>(answer: Promise<Value>): Promise<Value> =>
   });
 
 const shelfOn = (store: RecordStore, demo: WorkbookData): WorkbookShelf =>
-  workbookShelf(store, demo, () => Date.now(), () => crypto.randomUUID());
+  workbookShelf({ store, demo, now: () => Date.now(), newId: () => crypto.randomUUID() });
 
 /** The workbooks of this browser; where its store does not answer, a shelf for as long as the page is open, and why. */
 export const openedShelf = async (

@@ -49,6 +49,51 @@ const nameField = (name: string, done: (name: string | undefined) => void): HTML
   return form;
 };
 
+/** What a row of the list does: `run` shows what came of it and draws the list anew. */
+interface Acting {
+  readonly workbooks: ListedWorkbooks;
+  readonly run: (act: Act) => void;
+  readonly close: () => void;
+}
+
+const keptRow = ({ id, name, changed }: BookRecord, { workbooks, run, close }: Acting): HTMLLIElement => {
+  const isShown = id === workbooks.shown();
+  const open = button(name, () => run(async () => {
+    await workbooks.show(id);
+    close();
+    return undefined;
+  }));
+  open.className = "name";
+  if (isShown) open.setAttribute("aria-current", "true");
+  const rename = (): void => {
+    const form = nameField(name, (to) => run(async () =>
+      to === undefined || to.trim() === "" ? undefined : `Renamed to “${await workbooks.rename(id, to)}”.`,
+    ));
+    line.replaceChildren(form);
+    form.querySelector("input")?.select();
+  };
+  const line = element(document, "li", [
+    open,
+    element(document, "span", `${isShown ? "shown now, " : ""}changed ${dayOf(new Date(changed))}`, "quiet"),
+    button("Rename", rename, name),
+    button("Duplicate", () => run(async () => `Duplicated as “${await workbooks.duplicate(id)}”.`), name),
+    button("Delete", () => run(async () => {
+      await workbooks.remove(id);
+      return `Deleted “${name}”. It can be put back for 30 days.`;
+    }), name),
+  ]);
+  return line;
+};
+
+const deletedRow = ({ id, name }: BookRecord, { workbooks, run }: Acting): HTMLLIElement =>
+  element(document, "li", [
+    element(document, "span", name, "name"),
+    button("Put back", () => run(async () => {
+      await workbooks.putBack(id);
+      return `“${name}” is back.`;
+    }), name),
+  ]);
+
 /** The dialog with every workbook of this browser. */
 const workbookDialog = (workbooks: ListedWorkbooks): void => {
   const title = element(document, "h2", "Workbooks");
@@ -61,69 +106,36 @@ const workbookDialog = (workbooks: ListedWorkbooks): void => {
   const dialog = element(document, "dialog", [], "workbooks");
   dialog.setAttribute("aria-labelledby", title.id);
 
+  const draw = async (): Promise<void> => {
+    const found = await workbooks.list();
+    kept.replaceChildren(...found.kept.map((book) => keptRow(book, acting)));
+    deleted.replaceChildren(...found.deleted.map((book) => deletedRow(book, acting)));
+    deletedPart.hidden = found.deleted.length === 0;
+  };
   const run = (act: Act): void => {
     void act()
-      .then((text) => text, (error: unknown) => `That did not work: ${told(error)}.`)
+      .catch((error: unknown) => `That did not work: ${told(error)}.`)
       .then(async (text) => {
+        if (!dialog.open) return;
         await draw();
         said.textContent = text ?? "";
         // What was pressed may be gone.
-        if (dialog.open && !dialog.contains(document.activeElement?.closest("dialog button, dialog input") ?? null)) title.focus();
+        if (!dialog.contains(document.activeElement) || document.activeElement === dialog) title.focus();
       });
   };
-
-  const row = (book: BookRecord): HTMLLIElement => {
-    const { id, name } = book;
-    const isShown = id === workbooks.shown();
-    const open = button(name, () => void workbooks.show(id).then(() => dialog.close(), (error: unknown) => {
-      said.textContent = `“${name}” cannot be opened, and stays here: ${told(error)}.`;
-    }), undefined);
-    open.className = "name";
-    if (isShown) open.setAttribute("aria-current", "true");
-    const line = element(document, "li", [
-      open,
-      element(document, "span", `${isShown ? "shown now, " : ""}changed ${dayOf(new Date(book.changed))}`, "quiet"),
-      button("Rename", () => {
-        const form = nameField(name, (to) => run(async () => {
-          if (to === undefined || to.trim() === "") return undefined;
-          return `Renamed to “${await workbooks.rename(id, to)}”.`;
-        }));
-        line.replaceChildren(form);
-        form.querySelector("input")?.select();
-      }, name),
-      button("Duplicate", () => run(async () => `Duplicated as “${await workbooks.duplicate(id)}”.`), name),
-      button("Delete", () => run(async () => {
-        await workbooks.remove(id);
-        return `Deleted “${name}”. It can be put back for 30 days.`;
-      }), name),
-    ]);
-    return line;
+  const close = (): void => dialog.close();
+  const acting: Acting = { workbooks, run, close };
+  const create: Act = async () => {
+    await workbooks.create();
+    close();
+    return undefined;
   };
-
-  const deletedRow = ({ id, name }: BookRecord): HTMLLIElement =>
-    element(document, "li", [
-      element(document, "span", name, "name"),
-      button("Put back", () => run(async () => {
-        await workbooks.putBack(id);
-        return `“${name}” is back.`;
-      }), name),
-    ]);
-
-  const draw = async (): Promise<void> => {
-    const found = await workbooks.list();
-    kept.replaceChildren(...found.kept.map(row));
-    deleted.replaceChildren(...found.deleted.map(deletedRow));
-    deletedPart.hidden = found.deleted.length === 0;
-  };
-
-  dialog.append(
-    title, kept, deletedPart, said,
-    element(document, "div", [
-      button("New workbook", () => void workbooks.create().then(() => dialog.close())),
-      button("Save all as one file", () => run(async () => `Saved as ${await workbooks.saveAll()}. “Open file” brings them back.`)),
-      button("Close", () => dialog.close()),
-    ], "answers"),
-  );
+  const answers = element(document, "div", [
+    button("New workbook", () => run(create)),
+    button("Save all as one file", () => run(async () => `Saved as ${await workbooks.saveAll()}. “Open file” brings them back.`)),
+    button("Close", close),
+  ], "answers");
+  dialog.append(title, kept, deletedPart, said, answers);
   dialog.addEventListener("close", () => dialog.remove());
   void draw().then(() => {
     document.body.append(dialog);

@@ -201,8 +201,8 @@ test(
     await putAsFirstVersion(newer, { revision: 8, data: { version: 99, sheets: [] } });
     const { page } = await opened(newer);
     expect(await page.getByRole("alert").textContent()).toContain(
-      "“My sheets” cannot be opened, and stays in this browser: workbook, version: this program reads workbooks up to version 1, this " +
-        "one is version 99",
+      "“My sheets” cannot be opened, and stays in this browser: workbook, version: this program reads workbooks up to version 1, " +
+        "this one is version 99",
     );
     expect(await page.textContent("#name")).toBe("Demo");
     await newer.close();

@@ -12,7 +12,7 @@ let ids = 0;
 
 /** The shelf of a browser whose clock goes on by a second with every look at it. */
 export const shelfOf = (store: RecordStore = memoryRecords(), clock = { now: 1000 }): WorkbookShelf => {
-  return workbookShelf(store, DEMO, () => (clock.now += 1000), () => `id ${(ids += 1)}`);
+  return workbookShelf({ store, demo: DEMO, now: () => (clock.now += 1000), newId: () => `id ${(ids += 1)}` });
 };
 
 /** A store in which steps wait until they are let, as a browser's does; `let` ends what waits first. */
