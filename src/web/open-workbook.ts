@@ -53,8 +53,15 @@ const keepWhole = async (kept: Current, read: () => WorkbookData, news: Workbook
   }
 };
 
+/** When sheets are kept whole. */
+interface Pausing {
+  /** After each edit. */
+  readonly again: () => void;
+  readonly stop: () => void;
+}
+
 /** Calls once there is a pause, and at the latest after a while. */
-const afterPause = (act: () => void): { readonly again: () => void; readonly stop: () => void } => {
+const afterPause = (act: () => void): Pausing => {
   let pause: ReturnType<typeof setTimeout> | undefined;
   let latest: ReturnType<typeof setTimeout> | undefined;
   const stop = (): void => {
@@ -75,10 +82,11 @@ const afterPause = (act: () => void): { readonly again: () => void; readonly sto
 /** Keeps what is shown in `book` on a shelf: each edit as it is made, the sheets whole once there is a pause. */
 export const openWorkbook = (
   book: Pick<Workbook, "load" | "data" | "stored" | "onChange">, shelf: WorkbookShelf, news: WorkbookNews,
+  pausing = afterPause,
 ): OpenWorkbook => {
   let current: Current | undefined;
   let isAsked = false;
-  const keeping = afterPause(() => void keep());
+  const keeping = pausing(() => void keep());
 
   const opened = (): Current => {
     if (current === undefined) throw new Error("no workbook is open");

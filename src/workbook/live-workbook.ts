@@ -1,6 +1,7 @@
 import {
   type ICellData,
   ICommandService,
+  IUndoRedoService,
   type IRange,
   IUniverInstanceService,
   type IWorkbookData,
@@ -190,7 +191,12 @@ export const liveWorkbook = (univer: Univer): Workbook => {
     },
     renameSheet: (name, to) => onSheet(SetWorksheetNameCommand.id, name, { name: to }),
     removeSheet: (name) => onSheet(RemoveSheetCommand.id, name, {}),
-    undo: () => void injector.get(ICommandService).syncExecuteCommand(UndoCommand.id),
+    undo: () => {
+      // Without a page nothing else says which workbook is meant, nor asks for what can be undone before there is something.
+      injector.get(IUndoRedoService);
+      instances.focusUnit(current().getUnitId());
+      injector.get(ICommandService).syncExecuteCommand(UndoCommand.id);
+    },
     recalculate: () =>
       void injector
         .get(ICommandService)

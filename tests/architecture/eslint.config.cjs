@@ -45,7 +45,7 @@ module.exports = tseslint.config(
     },
   },
   {
-    files: ["src/{serve,sideload,licences,hosting,generate,bootstrap}/**", "tests/bench/**", "tests/fuzz/main.cjs", "tests/mutants/**"],
+    files: ["src/{serve,sideload,licences,hosting,generate,bootstrap}/**", "tests/bench/**", "tests/fuzz/main.cjs", "tests/soak/main.cjs", "tests/mutants/**"],
     rules: { "no-console": "off" },
   },
 );
