@@ -24,9 +24,6 @@ module.exports = tseslint.config(
     // Longer than a screen until they are in parts.
     ignores: [
       "src/pane/pane.ts",
-      "src/web/open-workbook.ts",
-      "src/web/workbook-list.ts",
-      "src/web/workbook-shelf.ts",
       "src/workbook/live-workbook.ts",
       "src/workbook/page/sheet-page.ts",
     ],
@@ -45,7 +42,9 @@ module.exports = tseslint.config(
     },
   },
   {
-    files: ["src/{serve,sideload,licences,hosting,generate,bootstrap}/**", "tests/bench/**", "tests/fuzz/main.cjs", "tests/soak/main.cjs", "tests/mutants/**"],
+    files: [
+      "src/{serve,sideload,licences,hosting,generate,bootstrap}/**", "tests/bench/**", "tests/{fuzz,soak}/main.cjs", "tests/mutants/**",
+    ],
     rules: { "no-console": "off" },
   },
 );

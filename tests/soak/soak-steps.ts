@@ -23,7 +23,8 @@ export const step = fc.oneof(
   {
     weight: 6,
     arbitrary: fc.record({
-      kind: fc.constant("put" as const), which, cells: fc.uniqueArray(fc.tuple(address, fc.integer()), { minLength: 1, maxLength: 6, selector: ([at]) => at }),
+      kind: fc.constant("put" as const), which,
+      cells: fc.uniqueArray(fc.tuple(address, fc.integer()), { minLength: 1, maxLength: 6, selector: ([at]) => at }),
     }),
   },
   { weight: 12, arbitrary: fc.record({ kind: fc.constant("undo" as const) }) },
