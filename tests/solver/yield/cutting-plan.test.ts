@@ -144,6 +144,20 @@ describe("what a plan aims at", () => {
   });
 });
 
+describe("stock without a price", () => {
+  // Hand calculation: 20 + 20 of the one board at 5.00.
+  test("of which there is none costs nothing and is passed over", () => {
+    const plan = checkedPlan({
+      pieces: [{ length: 20, quantity: 2 }],
+      stock: [
+        { length: 48, cents: 0, available: 0 },
+        { length: 96, cents: 500 },
+      ],
+    });
+    expect([plan.sticksUsed, plan.cost.toNumber()]).toEqual([1, 5]);
+  });
+});
+
 describe("jobs that cannot be", () => {
   const stock = [{ length: 96, cents: 500 }];
   const pieces = [{ length: 20 }];
