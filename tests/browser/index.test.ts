@@ -89,6 +89,9 @@ test(
     expect(await page.locator(".count").count()).toBe(0);
     expect(await value(page, "Survey", "B20")).toBe(106.125);
     expect(await page.textContent("#status")).toBe("The demo. What you change is kept in this browser.");
+    const widthOf = async (selector: string): Promise<number> => (await page.locator(selector).boundingBox())?.width ?? 0;
+    // The engine's line for formulas is a header of its own, which styles of the page's header once left 4 pixels.
+    expect(await widthOf('#sheet [data-u-comp="formula-bar"]')).toBe(await widthOf("#sheet"));
     expect(faults).toEqual([]);
   },
   browserTime,
