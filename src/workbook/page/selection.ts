@@ -1,0 +1,88 @@
+import { ICommandService, type Injector, IUniverInstanceService, UniverInstanceType, type Workbook as EngineWorkbook } from "@univerjs/core";
+import {
+  ILayoutService, SelectRangeCommand, SetFormulaCalculationResultMutation, SetWorksheetActivateCommand, SheetsSelectionsService,
+} from "@univerjs/preset-sheets-core";
+import { cellAddress, cellPlace } from "../../sheets/cell-address";
+import type { CellValue, Workbook } from "../workbook";
+
+/** The cell a user stands on. */
+export interface SelectedCell {
+  readonly sheet: string;
+  readonly address: string;
+  readonly value: CellValue;
+  readonly formula: string | undefined;
+  readonly error: string | undefined;
+}
+
+type Listener = (cell: SelectedCell | undefined) => void;
+
+export interface Selection {
+  /** Calls at once, when another cell is selected, and when the cell selected has another value. Answers how to stop. */
+  readonly onSelection: (tell: Listener) => () => void;
+  /** Shows a sheet and stands on one of its cells. */
+  readonly select: (sheet: string, address: string) => Promise<void>;
+  /** Tells those who listen where the user stands now. */
+  readonly tell: () => void;
+  /** From now on tells them by itself; asked once the first workbook is there. */
+  readonly follow: () => void;
+}
+
+const NO_WAIT = 0;
+
+const bookShown = (injector: Injector) =>
+  injector.get(IUniverInstanceService).getCurrentUnitOfType<EngineWorkbook>(UniverInstanceType.UNIVER_SHEET);
+
+const selectedCell = (injector: Injector, workbook: Workbook): SelectedCell | undefined => {
+  const sheet = bookShown(injector)?.getActiveSheet().getName();
+  const place = injector.get(SheetsSelectionsService).getCurrentLastSelection()?.primary;
+  if (sheet === undefined || !place) return undefined;
+  const address = cellAddress({ row: place.actualRow, column: place.actualColumn });
+  return {
+    sheet,
+    address,
+    value: workbook.value(sheet, address),
+    formula: workbook.formula(sheet, address),
+    error: workbook.errorMessage(sheet, address),
+  };
+};
+
+const standOn = async (injector: Injector, name: string, address: string): Promise<void> => {
+  const shown = bookShown(injector);
+  const sheet = shown?.getSheetBySheetName(name);
+  if (!shown || !sheet) throw new Error(`sheet: there is no sheet named "${name}"`);
+  const commands = injector.get(ICommandService);
+  const { row, column } = cellPlace(address);
+  const [unitId, subUnitId] = [shown.getUnitId(), sheet.getSheetId()];
+  await commands.executeCommand(SetWorksheetActivateCommand.id, { unitId, subUnitId });
+  const range = { startRow: row, endRow: row, startColumn: column, endColumn: column };
+  await commands.executeCommand(SelectRangeCommand.id, { unitId, subUnit: subUnitId, range });
+  injector.get(ILayoutService).focus();
+};
+
+/** Where the user stands in the sheet; silent while `isLoading`, when the sheet selects cells of a workbook that is not there yet. */
+export const selection = (injector: Injector, workbook: Workbook, isLoading: () => boolean): Selection => {
+  const listeners = new Set<Listener>();
+  const tell = (): void => {
+    if (isLoading()) return;
+    const cell = selectedCell(injector, workbook);
+    for (const listener of listeners) listener(cell);
+  };
+  return {
+    tell,
+    follow: () => {
+      injector.get(SheetsSelectionsService).selectionMoveEnd$.subscribe(tell);
+      injector.get(ICommandService).onCommandExecuted(({ id }) => {
+        if (id === SetFormulaCalculationResultMutation.id) setTimeout(tell, NO_WAIT);
+      });
+    },
+    onSelection: (listener) => {
+      listeners.add(listener);
+      listener(selectedCell(injector, workbook));
+      return () => void listeners.delete(listener);
+    },
+    select: async (name, address) => {
+      await standOn(injector, name, address);
+      tell();
+    },
+  };
+};
