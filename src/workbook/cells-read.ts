@@ -5,6 +5,7 @@ import { plainValue } from "./engine-snapshot";
 import { errorCode, errorSentence } from "./error-sentence";
 import { GENERAL } from "./cells-written";
 import type { OpenBook } from "./open-book";
+import { spillSentence } from "./spill-sentence";
 import type { CellValue, SpilledBlock, Workbook } from "./workbook";
 
 const valueOf = (cell: Nullable<ICellData>): CellValue => {
@@ -48,6 +49,8 @@ export const cellsRead = ({ injector, current, sheetNamed, styleOf }: OpenBook):
     if (own?.v !== undefined && own.v !== null) return own;
     return model.getArrayFormulaCellData()[current().getUnitId()]?.[sheet.getSheetId()]?.[row]?.[column] ?? own;
   };
+  const isSpilled = (sheet: Worksheet, row: number, column: number): boolean =>
+    Boolean(model.getArrayFormulaCellData()[current().getUnitId()]?.[sheet.getSheetId()]?.[row]?.[column]);
   const blocksOf = (sheet: Worksheet) => model.getArrayFormulaRange()[current().getUnitId()]?.[sheet.getSheetId()] ?? {};
 
   return {
@@ -72,7 +75,13 @@ export const cellsRead = ({ injector, current, sheetNamed, styleOf }: OpenBook):
       const { row, column } = cellPlace(address);
       return styleOf(sheetNamed(name).getCellRaw(row, column))?.n?.pattern ?? GENERAL;
     },
-    errorMessage: (name, address) => errorSentence(cellAt(sheetNamed(name), cellPlace(address))),
+    errorMessage: (name, address) => {
+      const sheet = sheetNamed(name);
+      const place = cellPlace(address);
+      const cell = cellAt(sheet, place);
+      const block = errorCode(cell) === "#SPILL!" ? blocksOf(sheet)[place.row]?.[place.column] : undefined;
+      return block ? spillSentence(sheet, block, (row, column) => isSpilled(sheet, row, column)) : errorSentence(cell);
+    },
     formula: (name, address) => {
       const { row, column } = cellPlace(address);
       return model.getFormulaStringByCell(row, column, sheetNamed(name).getSheetId(), current().getUnitId()) ?? undefined;

@@ -12,14 +12,9 @@ import {
 } from "@univerjs/core";
 import { cellPlace, columnName, columnPlace } from "../sheets/cell-address";
 import { type CellLook, cellLooks, type StyleName } from "../sheets/cell-looks";
+import { roomFor } from "./sheet-room";
 import { TEXT_FORMAT } from "./typed-cell";
 import type { CellData, PlainValue, SheetData, WorkbookData } from "./workbook-data";
-
-// A sheet has room for what is in it, for what is typed below it, and for what spills.
-const LEAST_ROWS = 1000;
-const LEAST_COLUMNS = 40;
-const SPARE_ROWS = 500;
-const SPARE_COLUMNS = 20;
 
 export const lookStyle = (look: CellLook): IStyleData => ({
   ...(look.bold ? { bl: BooleanNumber.TRUE } : {}),
@@ -65,8 +60,7 @@ export const sheetSnapshot = (
   return {
     id,
     name,
-    rowCount: Math.max(LEAST_ROWS, rows + SPARE_ROWS),
-    columnCount: Math.max(LEAST_COLUMNS, columns + SPARE_COLUMNS),
+    ...roomFor(rows, columns),
     cellData,
     columnData: Object.fromEntries(Object.entries(columnWidths).map(([column, width]) => [columnPlace(column), { w: width }])),
     ...(frozenRows > 0 ? { freeze: { xSplit: 0, ySplit: frozenRows, startRow: frozenRows, startColumn: -1 } } : {}),

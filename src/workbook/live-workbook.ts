@@ -6,6 +6,7 @@ import { openBook } from "./open-book";
 import { refuseFormulas } from "./refused-formulas";
 import { settling } from "./settle-rule";
 import { sheetChanges } from "./sheet-changes";
+import { roomForAdded } from "./sheet-room";
 import { storedBook } from "./stored-book";
 import { touchedCells } from "./touched-cells";
 import type { Workbook } from "./workbook";
@@ -16,6 +17,7 @@ export const liveWorkbook = (univer: Univer): Workbook => {
   const commands = book.injector.get(ICommandService);
   const rule = settling(book.injector);
   refuseFormulas(book.injector);
+  roomForAdded(book.injector);
 
   return {
     load: (data) => {

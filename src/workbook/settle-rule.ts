@@ -4,6 +4,7 @@ import {
 } from "@univerjs/engine-formula";
 import { TriggerCalculationController } from "@univerjs/sheets-formula";
 import { engineRest, type EngineRest } from "./engine-rest";
+import { grownForSpills } from "./sheet-room";
 import { type Blocks, hasShrunk, haveChanged, spilledBlocks } from "./spilled-blocks";
 
 // A block may shrink because another one did; three rounds end a chain that never comes to rest.
@@ -15,8 +16,9 @@ export interface Settling extends EngineRest {
 }
 
 /**
- * Sees to it that the engine rests on right values: formulas that read cells of a spill keep the old values where the spill shrank or was
- * blocked, and where it follows another spill by cells below its first; so everything is worked out once more.
+ * Sees to it that the engine rests on right values, by working everything out once more: formulas that read cells of a spill keep the old
+ * values where the spill shrank or was blocked, and where it follows another spill by cells below its first; and what spills past the end
+ * of a sheet shows only once the sheet has grown.
  */
 export const settling = (injector: Injector): Settling => {
   const commands = injector.get(ICommandService);
@@ -26,7 +28,8 @@ export const settling = (injector: Injector): Settling => {
 
   const recheck = (): void => {
     const now = spilledBlocks(injector.get(FormulaDataModel));
-    const isStale = hasShrunk(before, now) || (!isForced && haveChanged(before, now));
+    const hasRoom = grownForSpills(injector);
+    const isStale = hasRoom || hasShrunk(before, now) || (!isForced && haveChanged(before, now));
     before = now;
     if (!isStale || rounds >= ROUNDS) return;
     rounds += 1;

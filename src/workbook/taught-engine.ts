@@ -7,6 +7,7 @@ import { asOperator, withExactMode } from "./comparison-operators";
 import { keepEmptyTexts } from "./empty-text";
 import type { FunctionsJson } from "./function-metadata";
 import { refusedOverSheets, severalSheets } from "./several-sheets";
+import { withRoomToGrow } from "./sheet-room";
 import { spillFunctions, withSpillTexts } from "./spill-reference";
 import type { StandIn } from "./stand-in";
 import { worksheetExecutors } from "./worksheet-executor";
@@ -82,6 +83,8 @@ const ofACopy = (sort: BaseFunction): void => {
 const MENDS: Readonly<Record<string, (executor: BaseFunction, injector: Injector) => void>> = {
   COMPARE: asOperator,
   INDIRECT: withSpillTexts,
+  RANDARRAY: withRoomToGrow,
+  SEQUENCE: withRoomToGrow,
   SORT: ofACopy,
   XLOOKUP: withExactMode(4),
   XMATCH: withExactMode(2),

@@ -8,11 +8,15 @@ export type TypedCell =
 
 export const TEXT_FORMAT = "@";
 
-const NUMBER = /^([+-])?(\$)?(\d{1,3}(?:,\d{3})+|\d*)(\.\d*)?(e[+-]?\d+)?(%)?$/i;
+const NUMBER = /^([+-])?(\$)?(\d{1,3}(?:,\d{3})+|\d*)(\.\d*)?(e[+-]?\d+)?(\s*%)?$/i;
+// As in a bookkeeper's column: what stands in brackets is taken off.
+const IN_BRACKETS = /^\(([^()+-]+)\)$/;
 const FRACTION = /^([+-])?(?:(\d+)(?:\s+|-))?(\d+)\/(\d+)\s*"?$/;
 const WHOLE_INCHES = /^([+-]?\d+(?:\.\d+)?)\s*"$/;
 const ISO_DATE = /^(\d{4})-(\d{1,2})-(\d{1,2})$/;
-const MONTH_FIRST_DATE = /^(\d{1,2})\/(\d{1,2})\/(\d{4})$/;
+const DATE_WITH_YEAR = /^(\d{1,2})\/(\d{1,2})\/(\d{4})$/;
+// In a column of dates, where it can mean nothing else.
+const SHORT_DATE = /^(\d{1,2})[/-](\d{1,2})(?:[/-](\d{4}|\d{2}))?$/;
 
 const HUNDRED = 100;
 const DAY = 86_400_000;
@@ -33,11 +37,12 @@ const value = (held: PlainValue, format?: string): TypedCell =>
   format === undefined ? { kind: "value", value: held } : { kind: "value", value: held, format };
 
 const typedNumber = (text: string, format: string | undefined): TypedCell | undefined => {
-  const [matched, sign, dollar, whole = "", decimals = "", power = "", percent] = NUMBER.exec(text) ?? [];
+  const [, inBrackets] = IN_BRACKETS.exec(text) ?? [];
+  const [matched, sign, dollar, whole = "", decimals = "", power = "", percent] = NUMBER.exec(inBrackets ?? text) ?? [];
   if (matched === undefined || !/\d/.test(whole + decimals)) return undefined;
   const size = Number(`${whole.replaceAll(",", "") || "0"}${decimals}${power}`) / (percent === undefined ? 1 : HUNDRED);
   if (!Number.isFinite(size)) return undefined;
-  const number = sign === "-" ? -size : size;
+  const number = sign === "-" || inBrackets !== undefined ? -size : size;
   if (!isGeneral(format)) return value(number);
   if (percent !== undefined) return value(number, decimals.length > 1 ? "0.00%" : "0%");
   return dollar === undefined ? value(number) : value(number, "$#,##0.00");
@@ -58,26 +63,41 @@ const serialDay = (year: number, month: number, day: number): number | undefined
   return date.getUTCMonth() === month - 1 && date.getUTCDate() === day && serial >= FIRST_RIGHT_DAY ? serial : undefined;
 };
 
-const typedDate = (text: string, format: string | undefined): TypedCell | undefined => {
-  const own = isGeneral(format) || format === undefined;
-  if (!own && !isDateFormat(format)) return undefined;
+const dated = (serial: number | undefined, format?: string): TypedCell | undefined =>
+  serial === undefined ? undefined : value(serial, format);
+
+/** Whether a date format is written day/month, as in Britain and Australia; one with the month in letters does not say how it is typed. */
+const isDayFirst = (format: string): boolean => /d[/.-]m{1,2}(?!m)/i.test(withoutQuoted(format));
+
+// Excel's own: a year of two digits is from 1930 to 2029 (Microsoft, Change the date system, format, or two-digit year interpretation).
+const LAST_OF_THIS_CENTURY = 29;
+const CENTURY = 100;
+const THIS_CENTURY = 2000;
+const fullYear = (year: number): number =>
+  year >= CENTURY ? year : year + THIS_CENTURY - (year > LAST_OF_THIS_CENTURY ? CENTURY : 0);
+
+const typedDate = (text: string, format: string | undefined, thisYear: number): TypedCell | undefined => {
   const [year, month, day] = ISO_DATE.exec(text)?.slice(1).map(Number) ?? [];
-  const [second, third, first] = MONTH_FIRST_DATE.exec(text)?.slice(1).map(Number) ?? [];
-  const serial =
-    year !== undefined && month !== undefined && day !== undefined
-      ? serialDay(year, month, day)
-      : first !== undefined && second !== undefined && third !== undefined
-        ? serialDay(first, second, third)
-        : undefined;
-  if (serial === undefined) return undefined;
-  return own ? value(serial, year === undefined ? "m/d/yyyy" : "yyyy-mm-dd") : value(serial);
+  if (format === undefined || isGeneral(format)) {
+    if (year !== undefined && month !== undefined && day !== undefined) return dated(serialDay(year, month, day), "yyyy-mm-dd");
+    const [first, second, third] = DATE_WITH_YEAR.exec(text)?.slice(1).map(Number) ?? [];
+    return first === undefined || second === undefined || third === undefined
+      ? undefined
+      : dated(serialDay(third, first, second), "m/d/yyyy");
+  }
+  if (!isDateFormat(format)) return undefined;
+  if (year !== undefined && month !== undefined && day !== undefined) return dated(serialDay(year, month, day));
+  const [matched, one, other, said] = SHORT_DATE.exec(text) ?? [];
+  if (matched === undefined) return undefined;
+  const [monthSaid, daySaid] = isDayFirst(format) ? [other, one] : [one, other];
+  return dated(serialDay(said === undefined ? thisYear : fullYear(Number(said)), Number(monthSaid), Number(daySaid)));
 };
 
 /**
  * What a keyboard user gets who types this into a cell of this number format. A fraction is a number where the format shows fractions and
- * stays text elsewhere; it never becomes a date, for which a full year is needed.
+ * stays text elsewhere; it never becomes a date: for that a full year is needed, or a column of dates.
  */
-export const typedCell = (typed: string, format?: string): TypedCell => {
+export const typedCell = (typed: string, format?: string, thisYear = new Date().getFullYear()): TypedCell => {
   if (typed === "") return { kind: "nothing" };
   if (format === TEXT_FORMAT) return value(typed);
   if (typed.startsWith("'")) return value(typed.slice(1));
@@ -85,5 +105,5 @@ export const typedCell = (typed: string, format?: string): TypedCell => {
   const text = typed.trim();
   if (/^(true|false)$/i.test(text)) return value(text.toLowerCase() === "true");
   const inches = isFractionFormat(format) ? typedInches(text) : undefined;
-  return inches ?? typedNumber(text, format) ?? typedDate(text, format) ?? value(typed);
+  return inches ?? typedNumber(text, format) ?? typedDate(text, format, thisYear) ?? value(typed);
 };

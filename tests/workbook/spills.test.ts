@@ -44,7 +44,7 @@ test("a spill that something stands in shows #SPILL!, its readers see no old val
   book.setCell("Bench", "D5", "in the way");
   await book.settled();
   expect(book.value("Bench", "C1")).toEqual({ error: "#SPILL!" });
-  expect(book.errorMessage("Bench", "C1")).toMatch(/clear the cells/);
+  expect(book.errorMessage("Bench", "C1")).toBe("the result does not fit: D5 is in the way; clear it or move one of the two");
   expect(book.spill("Bench", "C1")).toEqual([[{ error: "#SPILL!" }]]);
   expect(values(book, "D5", "C2", "C15", "I1", "J1", "K1", "M1")).toEqual(["in the way", null, null, 0, 0, 0, { error: "#REF!" }]);
 
@@ -145,4 +145,46 @@ test("A1# is the cells of the block: whatever asks for a range takes it, and fol
 test("INDIRECT refuses a # anywhere but at the end, and of a cell that did not spill", async () => {
   const book = await openedWorkbook({ Bench: { A1: "=SEQUENCE(3)", B1: 7, C1: '=INDIRECT("A1#:B3")', C2: '=SUM(INDIRECT("B1#"))' } });
   expect(values(book, "C1", "C2")).toEqual([{ error: "#REF!" }, { error: "#REF!" }]);
+});
+
+test("a sheet grows with what spills, down and to the right, and whoever reads it sees all of it", async () => {
+  const book = await openedWorkbook({ Bench: { A1: 3, C3: "=SEQUENCE(A1,A1)", A2: "=SUM(C3#)", B1: "=SEQUENCE(2)" } });
+  // Hand: 1 to n^2 add up to n^2 (n^2 + 1) / 2. A sheet begins with 1000 rows and 40 columns.
+  expect(values(book, "A2")).toEqual([45]);
+  book.setCell("Bench", "A1", 60);
+  await book.settled();
+  expect(values(book, "A2", "BJ62", "B2")).toEqual([(3600 * 3601) / 2, 3600, 2]);
+  book.setCell("Bench", "C3", "=SEQUENCE(1500)");
+  await book.settled();
+  expect(values(book, "A2", "C1502", "D3")).toEqual([(1500 * 1501) / 2, 1500, null]);
+});
+
+test("what no sheet grows to is refused, and said", async () => {
+  const book = await openedWorkbook({ Bench: { A1: "=EXPAND({1},30000,1,0)", B1: "=EXPAND({1},1,800,0)" } });
+  expect(values(book, "A1", "B1")).toEqual([{ error: "#SPILL!" }, { error: "#SPILL!" }]);
+  expect(book.errorMessage("Bench", "A1")).toBe("the result needs row 30000, the sheet ends at row 1000");
+  // Hand: 801 columns from A: 801 = 30 x 26 + 21, the 30th letter pair is AD, the 21st letter U.
+  expect(book.errorMessage("Bench", "B1")).toBe("the result needs column ADU, the sheet ends at column AN");
+});
+
+test("the sentence of #SPILL! names what is in the way, another result among them", async () => {
+  const book = await openedWorkbook({
+    Bench: {
+      A1: "=SEQUENCE(3,2)",
+      B2: 0,
+      D1: "=SEQUENCE(9)",
+      D3: 1,
+      D4: "x",
+      D6: "=1",
+      D8: 7,
+      D9: 8,
+      F3: "=SEQUENCE(1,3)",
+      G1: "=SEQUENCE(5)",
+    },
+  });
+  expect(book.errorMessage("Bench", "A1")).toBe("the result does not fit: B2 is in the way; clear it or move one of the two");
+  const many = "the result does not fit: D3, D4, D6 and 2 more are in the way; clear them or move the formula";
+  expect(book.errorMessage("Bench", "D1")).toBe(many);
+  const [blocked] = ["F3", "G1"].flatMap((cell) => book.errorMessage("Bench", cell) ?? []);
+  expect(blocked).toMatch(/^the result does not fit: [FG]3 is in the way/);
 });

@@ -43,6 +43,11 @@ test.each([
   ["25%", typed(0.25, "0%")],
   ["8.25%", typed(0.0825, "0.00%")],
   ["$1,250", typed(1250, "$#,##0.00")],
+  ["20 %", typed(0.2, "0%")],
+  ["(38.00)", typed(-38)],
+  ["($1,250.50)", typed(-1250.5, "$#,##0.00")],
+  ["(12", typed("(12")],
+  ["(-12)", typed("(-12)")],
   ["true", typed(true)],
   ["FALSE", typed(false)],
   ["1,25", typed("1,25")],
@@ -64,6 +69,23 @@ test("a date needs its full year", () => {
   expect(typedCell("1/1/2026")).toEqual(typed(46_023, "m/d/yyyy"));
   expect(typedCell("1/1/2026", "d mmm yyyy")).toEqual(typed(46_023));
   expect(typedCell("1/1/2026", sixteenths)).toEqual(typed("1/1/2026"));
+  expect(typedCell("11/3", undefined, 2026)).toEqual(typed("11/3"));
+});
+
+// Hand: 3 November 2026 is 46023 + 306, the days of January to October with 2 more: 46329. 11 March is 46023 + 69 = 46092.
+test.each([
+  ["11/3", "m/d/yyyy", 46_329],
+  ["11/3", "dd/mm/yyyy", 46_092],
+  ["3/11/2026", "dd/mm/yyyy", 46_329],
+  ["11/3/26", "m/d/yy", 46_329],
+  ["11-3", "yyyy-mm-dd", 46_329],
+  ["11/3", "d mmm yyyy", 46_329],
+])("in a column of dates %s, by its format %s, is a day of this year or the one said", (text, format, serial) => {
+  expect(typedCell(text, format, 2026)).toEqual(typed(serial));
+});
+
+test.each(["13/32", "11/3/1", "7 5/8", "2/29"])("in a column of dates %s is no day, and stays text", (text) => {
+  expect(typedCell(text, "m/d/yyyy", 2026)).toEqual(typed(text));
 });
 
 test("an empty text clears the cell, and a formula is a formula", () => {

@@ -34,7 +34,7 @@ const mend = (injector: Injector, metadata: FunctionsJson, workbook: Workbook): 
   injector.get(IDescriptionService).registerDescriptions(metadata.functions.map(functionHelp));
   readTyping(injector);
   editSizes(injector);
-  showSentences(injector);
+  showSentences(injector, workbook);
   shortcutsInTime(injector);
   spilledCopies(injector, workbook);
   tabChain(injector);
