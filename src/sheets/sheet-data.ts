@@ -1,3 +1,5 @@
+import type { OwnLook } from "./own-look";
+
 /** What a cell may hold by itself. */
 export type PlainValue = string | number | boolean;
 
@@ -11,6 +13,8 @@ export interface CellData {
   /** Number format as spreadsheets write it; "@" for a cell that takes everything typed as text. */
   readonly format?: string;
   readonly style?: StyleName;
+  /** What a person has made of its look, beside the style or without one. */
+  readonly look?: OwnLook;
 }
 
 export interface SheetData {
@@ -19,6 +23,18 @@ export interface SheetData {
   readonly cells: Readonly<Record<string, CellData>>;
   /** In pixels, by column letters. */
   readonly columnWidths?: Readonly<Record<string, number>>;
-  /** Rows at the top that stay in view. */
+  /** Rows at the top, and columns at the left, that stay in view. */
   readonly frozenRows?: number;
+  readonly frozenColumns?: number;
+  /** In pixels, by the number of the row, of rows whose height a person has set. */
+  readonly rowHeights?: Readonly<Record<string, number>>;
+  readonly hiddenRows?: readonly number[];
+  /** By column letters. */
+  readonly hiddenColumns?: readonly string[];
+  /** Blocks of cells that are one, by their corners: A1:C2. */
+  readonly merged?: readonly string[];
+  readonly hidesGridLines?: true;
+  /** A sheet that is not shown, and the colour of the tab of one that is. */
+  readonly isHidden?: true;
+  readonly tabColour?: string;
 }

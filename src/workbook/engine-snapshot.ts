@@ -1,5 +1,4 @@
 import {
-  BooleanNumber,
   BuildTextUtils,
   CellValueType,
   type ICellData,
@@ -8,27 +7,13 @@ import {
   type IWorksheetData,
   LocaleType,
   type Nullable,
-  WrapStrategy,
 } from "@univerjs/core";
-import { cellPlace, columnName, columnPlace } from "../sheets/cell-address";
-import { type CellLook, cellLooks, type StyleName } from "../sheets/cell-looks";
+import { cellPlace } from "../sheets/cell-address";
+import { hasLook, storedLook, styleOf } from "./engine-look";
+import { settingsSnapshot } from "./engine-settings";
 import { roomFor } from "./sheet-room";
 import { TEXT_FORMAT } from "./typed-cell";
 import type { CellData, PlainValue, SheetData, WorkbookData } from "./workbook-data";
-
-export const lookStyle = (look: CellLook): IStyleData => ({
-  ...(look.bold ? { bl: BooleanNumber.TRUE } : {}),
-  ...(look.italic ? { it: BooleanNumber.TRUE } : {}),
-  ...(look.size === undefined ? {} : { fs: look.size }),
-  ...(look.ink === undefined ? {} : { cl: { rgb: look.ink } }),
-  ...(look.fill === undefined ? {} : { bg: { rgb: look.fill } }),
-  ...(look.wrap ? { tb: WrapStrategy.WRAP } : {}),
-});
-
-export const styleOf = ({ style, format }: CellData): IStyleData => ({
-  ...(style === undefined ? {} : lookStyle(cellLooks[style])),
-  ...(format === undefined ? {} : { n: { pattern: format } }),
-});
 
 const isNumberText = (text: string): boolean => text.trim() !== "" && !Number.isNaN(Number(text));
 
@@ -41,8 +26,9 @@ export const valueCell = (value: PlainValue, format?: string): ICellData => {
 
 /** A sheet as the engine loads it; `styleId` answers the style of a cell or where the workbook keeps it. */
 export const sheetSnapshot = (
-  id: string, { name, cells, columnWidths = {}, frozenRows = 0 }: SheetData, styleId: (cell: CellData) => IStyleData | string | undefined,
+  id: string, sheet: SheetData, styleId: (cell: CellData) => IStyleData | string | undefined,
 ): Partial<IWorksheetData> => {
+  const { name, cells } = sheet;
   const cellData: Record<number, Record<number, ICellData>> = {};
   let rows = 0;
   let columns = 0;
@@ -62,8 +48,7 @@ export const sheetSnapshot = (
     name,
     ...roomFor(rows, columns),
     cellData,
-    columnData: Object.fromEntries(Object.entries(columnWidths).map(([column, width]) => [columnPlace(column), { w: width }])),
-    ...(frozenRows > 0 ? { freeze: { xSplit: 0, ySplit: frozenRows, startRow: frozenRows, startColumn: -1 } } : {}),
+    ...settingsSnapshot(sheet),
   };
 };
 
@@ -71,8 +56,8 @@ export const sheetSnapshot = (
 export const engineSnapshot = (id: string, { sheets }: WorkbookData): IWorkbookData => {
   const styles: Record<string, IStyleData> = {};
   const styleId = (cell: CellData): string | undefined => {
-    if (cell.style === undefined && cell.format === undefined) return undefined;
-    const key = `${cell.style ?? ""} ${cell.format ?? ""}`;
+    if (!hasLook(cell)) return undefined;
+    const key = JSON.stringify([cell.style, cell.format, cell.look]);
     styles[key] ??= styleOf(cell);
     return key;
   };
@@ -88,17 +73,6 @@ export const engineSnapshot = (id: string, { sheets }: WorkbookData): IWorkbookD
   };
 };
 
-const isLookOf = (style: IStyleData, look: CellLook): boolean =>
-  (style.bl === BooleanNumber.TRUE) === (look.bold ?? false) &&
-  (style.it === BooleanNumber.TRUE) === (look.italic ?? false) &&
-  (style.fs ?? undefined) === look.size &&
-  (style.cl?.rgb?.toLowerCase() ?? undefined) === look.ink &&
-  (style.bg?.rgb?.toLowerCase() ?? undefined) === look.fill &&
-  (style.tb === WrapStrategy.WRAP) === (look.wrap ?? false);
-
-const styleName = (style: IStyleData): StyleName | undefined =>
-  (Object.keys(cellLooks) as StyleName[]).find((name) => isLookOf(style, cellLooks[name]));
-
 export const plainValue = ({ v, t, p }: ICellData): PlainValue | undefined => {
   // The text of a link, or of several lines, is in a document of its own.
   if (v === undefined || v === null) return p?.body ? BuildTextUtils.transform.getPlainText(p.body.dataStream) : undefined;
@@ -109,26 +83,12 @@ export const plainValue = ({ v, t, p }: ICellData): PlainValue | undefined => {
 export const storedCell = (cell: ICellData, formula: string | undefined, style: Nullable<IStyleData>): CellData | undefined => {
   const value = formula === undefined ? plainValue(cell) : undefined;
   const format = style?.n?.pattern;
-  const look = style ? styleName(style) : undefined;
-  if (value === undefined && formula === undefined && format === undefined && look === undefined) return undefined;
+  const look = storedLook(style);
+  if (value === undefined && formula === undefined && format === undefined && Object.keys(look).length === 0) return undefined;
   return {
     ...(value === undefined ? {} : { value }),
     ...(formula === undefined ? {} : { formula }),
     ...(format === undefined ? {} : { format }),
-    ...(look === undefined ? {} : { style: look }),
-  };
-};
-
-/** Sheet settings as they are stored, from the engine's. */
-export const storedSettings = (
-  columns: Readonly<Record<number, Nullable<{ readonly w?: number }>>>,
-  frozenRows: number,
-): Pick<SheetData, "columnWidths" | "frozenRows"> => {
-  const widths = Object.entries(columns).flatMap(([column, data]) =>
-    typeof data?.w === "number" ? [[columnName(Number(column)), data.w] as const] : [],
-  );
-  return {
-    ...(widths.length === 0 ? {} : { columnWidths: Object.fromEntries(widths) }),
-    ...(frozenRows > 0 ? { frozenRows } : {}),
+    ...look,
   };
 };

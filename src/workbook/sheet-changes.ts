@@ -1,6 +1,7 @@
 import { ICommandService } from "@univerjs/core";
 import { InsertSheetCommand, RemoveSheetCommand, SetWorksheetNameCommand } from "@univerjs/sheets";
-import { sheetSnapshot, styleOf } from "./engine-snapshot";
+import { hasLook, styleOf } from "./engine-look";
+import { sheetSnapshot } from "./engine-snapshot";
 import type { OpenBook } from "./open-book";
 import type { Workbook } from "./workbook";
 import { DATA_VERSION, workbookData } from "./workbook-data";
@@ -23,9 +24,7 @@ export const sheetChanges = ({ injector, current, newSheetId, onSheet }: OpenBoo
       const index = current().getSheets().length;
       // The last one first: a formula finds the sheets after its own when it comes.
       for (const sheet of [...checked].reverse()) {
-        const snapshot = sheetSnapshot(newSheetId(), sheet, (cell) =>
-          cell.style === undefined && cell.format === undefined ? undefined : styleOf(cell),
-        );
+        const snapshot = sheetSnapshot(newSheetId(), sheet, (cell) => (hasLook(cell) ? styleOf(cell) : undefined));
         injector.get(ICommandService).syncExecuteCommand(InsertSheetCommand.id, { unitId, index, sheet: snapshot });
       }
     },

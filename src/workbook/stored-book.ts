@@ -1,7 +1,8 @@
 import type { ICellData, Nullable, Worksheet } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { cellAddress, type CellPlace, cellPlace } from "../sheets/cell-address";
-import { storedCell, storedSettings } from "./engine-snapshot";
+import { storedSettings } from "./engine-settings";
+import { storedCell } from "./engine-snapshot";
 import type { OpenBook } from "./open-book";
 import type { Workbook } from "./workbook";
 import { type CellData, DATA_VERSION } from "./workbook-data";
@@ -37,7 +38,7 @@ export const storedBook = ({ injector, current, sheetNamed, styleOf }: OpenBook)
         .map((sheet) => ({
           name: sheet.getName(),
           cells: cellsOf(sheet),
-          ...storedSettings(sheet.getConfig().columnData, sheet.getFreeze().ySplit),
+          ...storedSettings(sheet.getConfig()),
         })),
     }),
   };

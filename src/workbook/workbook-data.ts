@@ -1,6 +1,7 @@
 import type { CellData, PlainValue, SheetData } from "../sheets/sheet-data";
 import { cellPlace, columnPlace } from "../sheets/cell-address";
 import { cellLooks, isStyleName } from "../sheets/cell-looks";
+import { isColour, lookFault, type OwnLook } from "../sheets/own-look";
 import { formulaFault } from "./formula-limits";
 
 export type { CellData, PlainValue, SheetData } from "../sheets/sheet-data";
@@ -21,8 +22,10 @@ const NAME_LENGTH = 31;
 const MOST_ROWS = 1_048_576;
 const MOST_COLUMNS = 16_384;
 const LAST_CELL = "XFD1048576";
-/** Pixels of a column that no screen shows whole. */
-const WIDEST = 10_000;
+/** Pixels of a column or a row that no screen shows whole. */
+export const WIDEST = 10_000;
+/** Each is compared with every other. */
+const MOST_MERGED = 10_000;
 /** What is quoted of a wrong value. */
 const MOST_QUOTED = 60;
 const NOT_IN_NAME = /[\\/?*[\]:]/;
@@ -50,10 +53,19 @@ const onlyKnown = (where: string, given: Bag, known: readonly string[]): void =>
 const isPlain = (value: unknown): value is PlainValue =>
   typeof value === "string" || typeof value === "boolean" || (typeof value === "number" && Number.isFinite(value));
 
+const ownLook = (where: string, raw: unknown): OwnLook => {
+  const given = bag(where, raw);
+  for (const [name, value] of Object.entries(given)) {
+    const fault = lookFault(name, value);
+    if (fault !== undefined) throw new Error(`${where}: ${fault}, got ${quoted(value)}`);
+  }
+  return given;
+};
+
 const cell = (where: string, raw: unknown): CellData => {
   const given = bag(where, raw);
-  onlyKnown(where, given, ["value", "formula", "format", "style"]);
-  const { value, formula, format, style } = given;
+  onlyKnown(where, given, ["value", "formula", "format", "style", "look"]);
+  const { value, formula, format, style, look } = given;
   if (value !== undefined && formula !== undefined) throw new Error(`${where}: has a value and a formula; it may have one of them`);
   if (value !== undefined && !isPlain(value))
     throw new Error(`${where}, value: must be text, a number, true or false, got ${quoted(value)}`);
@@ -71,19 +83,74 @@ const cell = (where: string, raw: unknown): CellData => {
     ...(formula === undefined ? {} : { formula }),
     ...(format === undefined ? {} : { format }),
     ...(style === undefined ? {} : { style }),
+    ...(look === undefined ? {} : { look: ownLook(`${where}, look`, look) }),
   };
 };
 
-const widths = (where: string, raw: unknown): Readonly<Record<string, number>> =>
+const column = (where: string, name: unknown): string => {
+  if (typeof name !== "string" || !COLUMN_NAME.test(name) || columnPlace(name) >= MOST_COLUMNS)
+    throw new Error(`${where}: a column is written A to XFD, in capitals, got ${quoted(name)}`);
+  return name;
+};
+
+const row = (where: string, number: unknown): number => {
+  if (typeof number !== "number" || !Number.isInteger(number) || number < 1 || number > MOST_ROWS)
+    throw new Error(`${where}: a row is a whole number from 1 to ${MOST_ROWS}, got ${quoted(number)}`);
+  return number;
+};
+
+const pixels = (where: string, raw: unknown, name: (where: string, given: string) => unknown): Readonly<Record<string, number>> =>
   Object.fromEntries(
-    Object.entries(bag(where, raw)).map(([column, width]) => {
-      if (!COLUMN_NAME.test(column) || columnPlace(column) >= MOST_COLUMNS)
-        throw new Error(`${where}: a column is written A to XFD, in capitals, got ${quoted(column)}`);
-      if (typeof width !== "number" || !(width > 0 && width <= WIDEST))
-        throw new Error(`${where}, ${column}: must be a number of pixels over 0 and up to ${WIDEST}, got ${quoted(width)}`);
-      return [column, width];
+    Object.entries(bag(where, raw)).map(([of, size]) => {
+      name(where, of);
+      if (typeof size !== "number" || !(size > 0 && size <= WIDEST))
+        throw new Error(`${where}, ${of}: must be a number of pixels over 0 and up to ${WIDEST}, got ${quoted(size)}`);
+      return [of, size];
     }),
   );
+
+const isTrue = (where: string, raw: unknown): true => {
+  if (raw !== true) throw new Error(`${where}: must be true, got ${quoted(raw)}`);
+  return raw;
+};
+
+const list = <Item>(where: string, raw: unknown, read: (where: string, item: unknown) => Item): readonly Item[] => {
+  if (!Array.isArray(raw)) throw new Error(`${where}: must be a list, got ${quoted(raw)}`);
+  return raw.map((item) => read(where, item));
+};
+
+const frozen = (where: string, raw: unknown, most: number): number => {
+  if (typeof raw !== "number" || !Number.isInteger(raw) || raw < 0 || raw >= most)
+    throw new Error(`${where}: must be a whole number from 0 up and below ${most}, got ${quoted(raw)}`);
+  return raw;
+};
+
+const isAddress = (given: string): boolean => {
+  const place = ADDRESS.test(given) ? cellPlace(given) : undefined;
+  return place !== undefined && place.row < MOST_ROWS && place.column < MOST_COLUMNS;
+};
+
+const address = (where: string, given: string): void => {
+  if (!isAddress(given)) throw new Error(`${where}, cells: an address is written A1 to ${LAST_CELL}, in capitals, got ${quoted(given)}`);
+};
+
+/** Blocks of cells that are one: no two may meet, or neither could be drawn. */
+const merged = (where: string, raw: unknown): readonly string[] => {
+  const blocks = list(where, raw, (_, item) => {
+    const [from, to, more] = typeof item === "string" ? item.split(":") : [];
+    if (from === undefined || to === undefined || more !== undefined || !isAddress(from) || !isAddress(to))
+      throw new Error(`${where}: a block is written A1:C2, in capitals, got ${quoted(item)}`);
+    return { item: `${from}:${to}`, from: cellPlace(from), to: cellPlace(to) };
+  });
+  if (blocks.length > MOST_MERGED) throw new Error(`${where}: must be at most ${MOST_MERGED} blocks, got ${blocks.length}`);
+  for (const [index, { item, from, to }] of blocks.entries()) {
+    if (from.row > to.row || from.column > to.column) throw new Error(`${where}: a block begins at its top left, got "${item}"`);
+    const other = blocks.slice(0, index).find((one) =>
+      one.from.row <= to.row && from.row <= one.to.row && one.from.column <= to.column && from.column <= one.to.column);
+    if (other !== undefined) throw new Error(`${where}: "${other.item}" and "${item}" have cells in common`);
+  }
+  return blocks.map(({ item }) => item);
+};
 
 const sheetName = (where: string, name: unknown): string => {
   if (typeof name !== "string" || name.trim() === "" || name.length > NAME_LENGTH || NOT_IN_NAME.test(name)) {
@@ -92,32 +159,37 @@ const sheetName = (where: string, name: unknown): string => {
   return name;
 };
 
-const address = (where: string, given: string): void => {
-  const place = ADDRESS.test(given) ? cellPlace(given) : undefined;
-  if (place === undefined || place.row >= MOST_ROWS || place.column >= MOST_COLUMNS)
-    throw new Error(`${where}, cells: an address is written A1 to ${LAST_CELL}, in capitals, got ${quoted(given)}`);
+/** Reads each setting of a sheet. */
+const SETTINGS: { readonly [Name in keyof Omit<SheetData, "name" | "cells">]-?: (where: string, raw: unknown) => SheetData[Name] } = {
+  columnWidths: (where, raw) => pixels(where, raw, column),
+  frozenRows: (where, raw) => frozen(where, raw, MOST_ROWS),
+  frozenColumns: (where, raw) => frozen(where, raw, MOST_COLUMNS),
+  rowHeights: (where, raw) => pixels(where, raw, (at, number) => row(at, /^[1-9]\d*$/.test(number) ? Number(number) : number)),
+  hiddenRows: (where, raw) => list(where, raw, row),
+  hiddenColumns: (where, raw) => list(where, raw, column),
+  merged,
+  hidesGridLines: isTrue,
+  isHidden: isTrue,
+  tabColour: (where, raw) => {
+    if (!isColour(raw)) throw new Error(`${where}: must be a colour such as #7a4a1e, got ${quoted(raw)}`);
+    return raw;
+  },
 };
 
 const sheet = (raw: unknown, index: number): SheetData => {
   const given = bag(`sheet ${index + 1}`, raw);
   const name = sheetName(`sheet ${index + 1}`, given["name"]);
   const where = `sheet "${name}"`;
-  onlyKnown(where, given, ["name", "cells", "columnWidths", "frozenRows"]);
-  const { columnWidths, frozenRows } = given;
+  onlyKnown(where, given, ["name", "cells", ...Object.keys(SETTINGS)]);
   const cells: Record<string, CellData> = {};
   for (const [at, stored] of Object.entries(bag(`${where}, cells`, given["cells"]))) {
     address(where, at);
     cells[at] = cell(`${where}, ${at}`, stored);
   }
-  if (frozenRows !== undefined && !(Number.isInteger(frozenRows) && Number(frozenRows) >= 0 && Number(frozenRows) < MOST_ROWS)) {
-    throw new Error(`${where}, frozenRows: must be a whole number from 0 up and below ${MOST_ROWS}, got ${quoted(frozenRows)}`);
-  }
-  return {
-    name,
-    cells,
-    ...(columnWidths === undefined ? {} : { columnWidths: widths(`${where}, columnWidths`, columnWidths) }),
-    ...(frozenRows === undefined ? {} : { frozenRows: Number(frozenRows) }),
-  };
+  const settings = Object.entries(SETTINGS).flatMap(([setting, read]) =>
+    given[setting] === undefined ? [] : [[setting, read(`${where}, ${setting}`, given[setting])] as const],
+  );
+  return { name, cells, ...Object.fromEntries(settings) };
 };
 
 /** Stored workbook data read from anywhere, or an error that names the place and says what would do. */
@@ -135,6 +207,7 @@ export const workbookData = (raw: unknown): WorkbookData => {
   }
   if (!Array.isArray(sheets) || sheets.length === 0) throw new Error("workbook, sheets: must be a list of one sheet or more");
   const read = sheets.map(sheet);
+  if (read.every(({ isHidden }) => isHidden)) throw new Error("workbook, sheets: every sheet is hidden; one must be shown");
   const names = read.map(({ name }) => name.toLowerCase());
   const twice = names.find((name, index) => names.indexOf(name) !== index);
   if (twice !== undefined) throw new Error(`workbook, sheets: two sheets are named "${twice}"`);

@@ -65,8 +65,18 @@ test(
       const { treadsheetBook } = globalThis as unknown as Shown;
       for (let row = 1; row <= count; row += 1) treadsheetBook.setCell("Books", `U${row}`, row * 11);
     }, ROWS);
+    await goTo(page, "Books", "T1");
+    for (const key of ["b", "i", "u"]) await page.keyboard.press(`ControlOrMeta+${key}`);
+    await page.waitForFunction(() => (globalThis as unknown as Shown).treadsheetBook.stored("Books", "T1")?.look?.underline === true);
+    // What nothing stores is not offered.
+    const buttons = page.locator("#sheet [data-u-command]");
+    const offered = await buttons.evaluateAll((all) => all.map((one) => one.getAttribute("data-u-command")));
+    expect(offered).toContain("sheet.command.set-range-bold");
+    expect(offered.filter((one) => one?.includes("protection"))).toEqual([]);
     await killed(page);
     const again = await opened(context);
+    const look = await again.page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.stored("Books", "T1")?.look);
+    expect(look).toMatchObject({ bold: true, italic: true, underline: true });
     // Whether every key arrives is another test's.
     expect(typedRows).toContain(ROWS * 7);
     expect(await rows(again.page, "T")).toEqual(typedRows);

@@ -11,6 +11,7 @@ import { functionHelp } from "./function-help";
 import { takesKeys } from "./ready-for-keys";
 import { type Selection, selection } from "./selection";
 import { shortcutsInTime } from "./shortcuts-in-time";
+import { menus } from "./menus";
 import { spilledCopies } from "./spilled-copies";
 import { tabChain } from "./tab-chain";
 import { editSizes, readTyping } from "./typing";
@@ -22,7 +23,8 @@ export interface SheetPage extends Workbook, Pick<Selection, "onSelection" | "se
 
 const mounted = (element: HTMLElement): Univer => {
   const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: words }, logLevel: LogLevel.WARN });
-  const { plugins } = UniverSheetsCorePreset({ container: element, formula: { initialFormulaComputing: CalculationMode.FORCED } });
+  const formula = { initialFormulaComputing: CalculationMode.FORCED };
+  const { plugins } = UniverSheetsCorePreset({ container: element, menu: menus, formula });
   for (const plugin of plugins) {
     if (Array.isArray(plugin)) univer.registerPlugin(plugin[0], plugin[1]);
     else univer.registerPlugin(plugin);
