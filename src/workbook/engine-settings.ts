@@ -12,6 +12,15 @@ const mergedRange = (block: string): IRange => {
   return { startRow: from.row, startColumn: from.column, endRow: to.row, endColumn: to.column };
 };
 
+/** How many rows and columns a sheet must have for its settings, whatever its cells take up. */
+export const settingsExtent = (sheet: SheetSettings): { readonly rows: number; readonly columns: number } => {
+  const blocks = (sheet.merged ?? []).map(mergedRange);
+  return {
+    rows: blocks.reduce((most, { endRow }) => Math.max(most, endRow + 1), sheet.frozenRows ?? 0),
+    columns: blocks.reduce((most, { endColumn }) => Math.max(most, endColumn + 1), sheet.frozenColumns ?? 0),
+  };
+};
+
 /** The settings of a sheet as the engine loads them. */
 export const settingsSnapshot = (sheet: SheetSettings): Partial<IWorksheetData> => {
   const { columnWidths = {}, rowHeights = {}, hiddenRows = [], hiddenColumns = [], merged = [], frozenRows = 0, frozenColumns = 0 } = sheet;

@@ -10,7 +10,7 @@ import {
 } from "@univerjs/core";
 import { cellPlace } from "../sheets/cell-address";
 import { hasLook, storedLook, styleOf } from "./engine-look";
-import { settingsSnapshot } from "./engine-settings";
+import { settingsExtent, settingsSnapshot } from "./engine-settings";
 import { roomFor } from "./sheet-room";
 import { TEXT_FORMAT } from "./typed-cell";
 import type { CellData, PlainValue, SheetData, WorkbookData } from "./workbook-data";
@@ -30,8 +30,7 @@ export const sheetSnapshot = (
 ): Partial<IWorksheetData> => {
   const { name, cells } = sheet;
   const cellData: Record<number, Record<number, ICellData>> = {};
-  let rows = 0;
-  let columns = 0;
+  let { rows, columns } = settingsExtent(sheet);
   for (const [address, cell] of Object.entries(cells)) {
     const { row, column } = cellPlace(address);
     rows = Math.max(rows, row + 1);

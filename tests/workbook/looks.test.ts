@@ -52,3 +52,10 @@ test("sheets that are added keep them too, and a value typed over a look leaves 
   expect(bid).toEqual({ ...data.sheets[0], cells: { ...before, A4: { ...before?.["A4"], value: "typed over" } } });
   expect([hidden, plain]).toEqual(data.sheets.slice(1));
 });
+
+test("a sheet has room for what is merged and frozen, also where no cell is", async () => {
+  const book = await openedData({ version: 1, sheets: [{ name: "Far", cells: {}, merged: ["CZ3000:DA3001"], frozenRows: 1500 }] });
+  book.setCell("Far", "DA3002", 7);
+  await book.settled();
+  expect([book.value("Far", "DA3002"), book.data().sheets[0]?.merged]).toEqual([7, ["CZ3000:DA3001"]]);
+});
