@@ -33,7 +33,15 @@ const numfmt = require.resolve("numfmt");
 const ownFormat = ["number-format", "fraction-format", "full-date"].map((name) => path.resolve(__dirname, `src/workbook/${name}.ts`));
 const withOwnFormat = { numfmt$: ownFormat[0] };
 const engineModule = {
-  rules: [...rules, { include: ownFormat, resolve: { alias: { numfmt$: numfmt } } }],
+  rules: [
+    ...rules,
+    { include: ownFormat, resolve: { alias: { numfmt$: numfmt } } },
+    // What cells show, and no formula, goes through this package of the engine.
+    {
+      include: /[\\/]@univerjs[\\/]sheets-numfmt[\\/]/,
+      resolve: { alias: { "@univerjs/core$": path.resolve(__dirname, "src/workbook/core-as-shown.ts") } },
+    },
+  ],
 };
 
 // Each language is a file beside the renderer, named for it and a hash.

@@ -54,14 +54,14 @@ const typed = async (page: Page, address: string, ...keys: readonly string[]) =>
   await page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.settled());
 };
 
-// Hand: 1/2 = 8/16, 7 5/8 = 7.625 = 7 10/16, 7.96 x 16 = 127.36, so 7 15/16.
+// Hand: 7 5/8 = 7.625, 7.96 x 16 = 127.36, so 7 15/16.
 test.each([
   ["1/2 in a plain cell stays text", "D1", ["1/2"], "1/2", "1/2"],
   ["12 in a plain cell is a number", "D2", ["12"], 12, "12"],
   ["an apostrophe makes text of 12", "D3", ["'12"], "12", "12"],
-  ["1/2 in a cell of sixteenths is half an inch", "B1", ["1/2"], 0.5, "8/16"],
-  ["7-5/8 in a cell of sixteenths is a length", "B2", ["7-5/8"], 7.625, "7 10/16"],
-  ["a length looked at stays what it is", "B2", ["<F2>"], 7.625, "7 10/16"],
+  ["1/2 in a cell of sixteenths is half an inch", "B1", ["1/2"], 0.5, "1/2"],
+  ["7-5/8 in a cell of sixteenths is a length", "B2", ["7-5/8"], 7.625, "7 5/8"],
+  ["a length looked at stays what it is", "B2", ["<F2>"], 7.625, "7 5/8"],
   ["a length near the next inch is shown under it", "B3", ["<F2>"], 7.96, "7 15/16"],
   ["text that looks like a number, looked at, stays text", "A1", ["<F2>"], "12", "12"],
   ["text that looks like a date, looked at, stays text", "A2", ["<F2>"], "1/2", "1/2"],

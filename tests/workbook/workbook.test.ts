@@ -169,7 +169,7 @@ test("a copy takes spilled cells along as they are shown", async () => {
       .split("\n")
       .map((line) => line.split("\t").map((text) => text.trim())),
   ).toEqual([
-    ["7 8/16", "7 12/16", "end"],
+    ["7 1/2", "7 3/4", "end"],
     ["8.00", "8.25", ""],
   ]);
 });

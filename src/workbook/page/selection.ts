@@ -21,6 +21,8 @@ export interface Selection {
   readonly onSelection: (tell: Listener) => () => void;
   /** Shows a sheet and stands on one of its cells. */
   readonly select: (sheet: string, address: string) => Promise<void>;
+  /** Gives the keys to the cell where the user stands, unless something else of the page has them. */
+  readonly takeKeys: () => Promise<void>;
   /** Tells those who listen where the user stands now. */
   readonly tell: () => void;
   /** From now on tells them by itself; asked once the first workbook is there. */
@@ -83,6 +85,10 @@ export const selection = (injector: Injector, workbook: Workbook, isLoading: () 
     select: async (name, address) => {
       await standOn(injector, name, address);
       tell();
+    },
+    takeKeys: async () => {
+      const cell = document.activeElement === document.body ? selectedCell(injector, workbook) : undefined;
+      if (cell !== undefined) await standOn(injector, cell.sheet, cell.address);
     },
   };
 };

@@ -50,7 +50,8 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
   const workbook = liveWorkbook(univer);
   let isSetUp = false;
   let isLoading = false;
-  const { onSelection, select, tell, follow } = selection(injector, workbook, () => isLoading);
+  let isNew = false;
+  const { onSelection, select, takeKeys, tell, follow } = selection(injector, workbook, () => isLoading);
 
   // What is mended is there once the first workbook is.
   const setUp = (): void => {
@@ -66,6 +67,9 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
     settled: async () => {
       await workbook.settled();
       await takesKeys(injector);
+      // A workbook that comes once the sheet is drawn does not take the keys by itself.
+      if (isNew) await takeKeys();
+      isNew = false;
     },
     load: (data) => {
       isLoading = true;
@@ -74,6 +78,7 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
       } finally {
         isLoading = false;
       }
+      isNew = true;
       setUp();
       tell();
     },
