@@ -72,9 +72,13 @@ export const engineSnapshot = (id: string, { sheets }: WorkbookData): IWorkbookD
   };
 };
 
+// The engine ends a line within a cell as a paragraph of a document.
+const withLines = (text: string): string => text.replaceAll("\r", "\n");
+
 export const plainValue = ({ v, t, p }: ICellData): PlainValue | undefined => {
   // The text of a link, or of several lines, is in a document of its own.
-  if (v === undefined || v === null) return p?.body ? BuildTextUtils.transform.getPlainText(p.body.dataStream) : undefined;
+  if (v === undefined || v === null) return p?.body ? withLines(BuildTextUtils.transform.getPlainText(p.body.dataStream)) : undefined;
+  if (typeof v === "string") return withLines(v);
   return t === CellValueType.BOOLEAN ? v === 1 || v === true : v;
 };
 

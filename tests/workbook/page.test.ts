@@ -93,6 +93,20 @@ test(
   browserTime,
 );
 
+test(
+  "pasted lines of Windows leave no space, a line break stays in its cell, and what looks like a mark of HTML stays text",
+  async () => {
+    const { page } = opened;
+    await page.evaluate(() => navigator.clipboard.writeText('\toak\r\n"tread,\nclear"\t<14>\r\n'));
+    await stand(page, "F20");
+    await page.keyboard.press("ControlOrMeta+v");
+    await page.waitForFunction(() => (globalThis as unknown as Shown).treadsheetBook.value("Bench", "G21") !== null);
+    const held = await Promise.all(["F20", "G20", "F21", "G21", "F22"].map((at) => cell(page, at)));
+    expect(held.map(({ value }) => value)).toEqual(["", "oak", "tread,\nclear", "<14>", null]);
+  },
+  browserTime,
+);
+
 const ENTERED = ["9' 14\"", "7-5/8", '=STAIR.TOINCHES("7 5/8")', "total rise", "=SUM(1,2)*2", "12.5", "=STAIR.STORYPOLE(31,4,,,,FALSE)"];
 
 /** What was entered into a cell, as text. */
@@ -104,6 +118,26 @@ const entered = (page: Page, address: string): Promise<string> =>
 
 const stand = (page: Page, address: string): Promise<void> =>
   page.evaluate((at) => (globalThis as unknown as Shown).treadsheetBook.select("Bench", at), address);
+
+test(
+  "a sheet added by + has room to the right of column T",
+  async () => {
+    const { page } = opened;
+    await page.locator("[data-u-comp=sheet-bar-append-button]").first().click({ timeout: 10_000 });
+    await page.waitForFunction(() => (globalThis as unknown as Shown).treadsheetBook.sheetNames().length > 1);
+    const added = await page.evaluate(async () => {
+      const { treadsheetBook: book } = globalThis as unknown as Shown;
+      const name = book.sheetNames().find((one) => one !== "Bench") ?? "";
+      await book.select(name, "AN9");
+      return name;
+    });
+    await page.keyboard.type("5");
+    await page.keyboard.press("Enter");
+    expect(await page.evaluate((name) => (globalThis as unknown as Shown).treadsheetBook.value(name, "AN9"), added)).toBe(5);
+    await stand(page, "A1");
+  },
+  browserTime,
+);
 
 test(
   "an arrow at once after Enter moves on from the next cell",

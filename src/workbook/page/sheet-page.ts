@@ -8,6 +8,7 @@ import { teachEngine } from "../taught-engine";
 import type { Workbook } from "../workbook";
 import { showSentences } from "./error-alerts";
 import { functionHelp } from "./function-help";
+import { pastedTable } from "./pasted-table";
 import { takesKeys } from "./ready-for-keys";
 import { type Selection, selection } from "./selection";
 import { shortcutsInTime } from "./shortcuts-in-time";
@@ -39,6 +40,7 @@ const mend = (injector: Injector, metadata: FunctionsJson, workbook: Workbook): 
   showSentences(injector, workbook);
   shortcutsInTime(injector);
   spilledCopies(injector, workbook);
+  pastedTable(injector);
   tabChain(injector);
 };
 
