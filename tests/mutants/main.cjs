@@ -20,7 +20,8 @@ const wilson = (found, all) => {
   return [middle - half, middle + half].map((limit) => `${Math.round((100 * limit) / (1 + (z * z) / all))} %`).join(" to ");
 };
 
-const NOTICED = ["Killed", "Timeout"];
+// A mutant with which the tests cannot even be loaded, Stryker's RuntimeError, is noticed by that.
+const NOTICED = ["Killed", "Timeout", "RuntimeError"];
 const MISSED = ["Survived", "NoCoverage"];
 
 const print = (mutants) => {
