@@ -1,6 +1,7 @@
 import type { SheetPage } from "../workbook/page/sheet-page";
 import { DATA_VERSION, type WorkbookData } from "../workbook/workbook-data";
 import { saveAll } from "./file-buttons";
+import { isInvented } from "./is-invented";
 import { notice } from "./notice";
 import { type OpenWorkbook, openWorkbook, type WorkbookNews } from "./open-workbook";
 import { place, told } from "./place";
@@ -27,6 +28,7 @@ const newsOf = (
     opened: (book) => {
       unchanged?.();
       named(book.name);
+      place("invented").hidden = !isInvented(book.data);
       sessionStorage.setItem(OF_TAB, book.known.book);
       if (!isKept) return;
       say(book.isDemo ? "The demo. What you change is kept in this browser." : "Your sheets, as you left them in this browser.");

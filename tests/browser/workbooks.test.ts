@@ -259,8 +259,12 @@ test(
     await typed(page, "Layout", "B7", "9");
     await page.setInputFiles("#file", asFile("Barn 2026-11-29.json", oneCell({ A1: { value: "barn" } })));
     await named(page, "Barn");
+    // One's own numbers are not called invented, the demo's are.
+    const invented = page.getByText("The demo's job, people and prices are invented.");
+    expect(await invented.isVisible()).toBe(false);
     await page.getByRole("button", { name: "Open demo" }).click();
     await named(page, "Demo 2");
+    expect(await invented.isVisible()).toBe(true);
     expect(await value(page, "Layout", "B7")).toBe("10");
     await fromList(page, "Demo");
     await named(page, "Demo");

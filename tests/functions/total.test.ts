@@ -45,6 +45,8 @@ test("text, an empty cell and a column of nothing are named", () => {
   );
   expect(answered("TOTAL", cost(), "cost")).toBe('#VALUE! table: has no row with a number in "cost"');
   expect(answered("TOTAL", [[1, 2], [3, 4]], "cost")).toBe("#VALUE! table: has no headings; the first row has to name the columns");
+  // A year over another column is no text, and no fault of the column asked for: 5 + 6.
+  expect(answered("TOTAL", [["cost", 2026], [5, 2], [6, 4]], "cost")).toBe(11);
 });
 
 test("our own total rows are left out, and rows that are no parts of a sum are refused", () => {
