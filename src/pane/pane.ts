@@ -1,9 +1,8 @@
-import { catalogue } from "../functions/catalogue";
 import { aboutPart } from "./about-part";
 import { element } from "./element";
 import { functionGroups, type FunctionGroups } from "./function-groups";
 import type { PaneHost } from "./host";
-import { inserted, type Insertion, takenBack } from "./insertion";
+import { inserting, undoButton } from "./inserting";
 import { mended } from "./mend";
 import { mendPart } from "./mend-part";
 import { question } from "./question";
@@ -46,41 +45,9 @@ export const pane = (page: Document, into: HTMLElement, shown: ShownCatalogue, h
   const { cells, sheets, mending, solve } = host;
   const ask = (text: string, yes: string, no: string): Promise<boolean> => question(page, text, yes, no);
 
-  const insertions: Insertion[] = [];
-  const undo = element(page, "button", "Undo insert");
-  undo.type = "button";
-  undo.hidden = true;
+  const undo = undoButton(page);
   const heard = report(page, undo);
-  const showUndo = (): void => {
-    const last = insertions[insertions.length - 1];
-    undo.hidden = last === undefined;
-    undo.textContent = last === undefined ? "Undo insert" : `Undo insert of ${last.id}`;
-  };
-
-  const insert = cells && ((id: string): void =>
-    heard.act(async () => {
-      const declaration = catalogue.find((one) => one.id === id);
-      if (declaration === undefined) throw new Error(`There is no function ${id}.`);
-      const { says, left } = await inserted(declaration, cells, ask);
-      if (left !== undefined) insertions.push(left);
-      showUndo();
-      return says;
-    }));
-  if (cells !== undefined) {
-    undo.addEventListener("click", () =>
-      heard.act(async () => {
-        const last = insertions.pop();
-        try {
-          if (last === undefined) return "There is no insert to undo.";
-          const { says, left } = await takenBack(last, cells, ask);
-          if (left !== undefined) insertions.push(left);
-          return says;
-        } finally {
-          showUndo();
-        }
-      }),
-    );
-  }
+  const insert = cells && inserting(undo, heard, cells, ask);
 
   const mendSays = element(page, "ul", [], "mended");
   const mend = cells && mending && {
