@@ -20,6 +20,7 @@ const MAY_STAND: readonly (string | RegExp)[] = [
   "archive.org",
   // The spreadsheet platform and its documentation.
   "learn.microsoft.com",
+  "support.microsoft.com",
   "schemas.microsoft.com",
   "developer.microsoft.com",
   "appsforoffice.microsoft.com",
