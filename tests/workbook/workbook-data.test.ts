@@ -67,7 +67,7 @@ test.each([
   [sheetOf({ columnWidths: { ZZZ: 9 } }), 'sheet "Bid", columnWidths: a column is written A to XFD, in capitals, got "ZZZ"'],
   [cellsOf({ A1: { look: { bold: false } } }), 'sheet "Layout", A1, look: bold: must be true, got false'],
   [cellsOf({ A1: { look: { glow: 1 } } }), 'sheet "Layout", A1, look: there is no "glow"; there are bold, italic, underline,'],
-  [cellsOf({ A1: { look: { fill: "url(http://a.b)" } } }), "look: fill: must be a colour such as #7a4a1e, got"],
+  [cellsOf({ A1: { look: { fill: "url(https://example.com)" } } }), "look: fill: must be a colour such as #7a4a1e, got"],
   [cellsOf({ A1: { look: { size: 1e9 } } }), "look: size: must be a number from 1 to 409, got 1000000000"],
   [cellsOf({ A1: { look: { borders: { up: { line: "thin", ink: "#000000" } } } } }), "look: borders: must be of top, right, bottom, left,"],
   [sheetOf({ rowHeights: { "0": 9 } }), 'sheet "Bid", rowHeights: a row is a whole number from 1 to 1048576, got "0"'],
