@@ -84,6 +84,37 @@ test("risers built as corners in space come back, with skirts that flare in plan
   );
 });
 
+test("a mirrored riser is cut mirrored", () => {
+  const gaps = fc.record({ left: fc.double({ min: 0, max: 0.125, noNaN: true }), right: fc.double({ min: 0, max: 0.125, noNaN: true }) });
+  fc.assert(
+    fc.property(shapes, gaps, fc.double({ min: 0, max: 6, noNaN: true }), (shape, gap, undercut) => {
+      const [tl, tr] = [[0, 0], [shape.topRight, 0]] as const;
+      const [bl, br] = [[shape.bottomLeft, -shape.height], [shape.bottomRight, -shape.height]] as const;
+      const apart = (from: readonly [number, number], to: readonly [number, number]) =>
+        Math.hypot(to[0] - from[0], to[1] - from[1]);
+      const seen: RiserReading = {
+        height: shape.height, cutHeight: shape.cutHeight, top: apart(tl, tr), bottom: apart(bl, br), diagonal: apart(tl, br),
+        secondDiagonal: apart(tr, bl), leftFlare: shape.leftFlare, rightFlare: shape.rightFlare, leftGap: gap.left, rightGap: gap.right,
+      };
+      const inMirror: RiserReading = {
+        ...seen, diagonal: apart(tr, bl), secondDiagonal: apart(tl, br), leftFlare: shape.rightFlare, rightFlare: shape.leftFlare,
+        leftGap: gap.right, rightGap: gap.left,
+      };
+      for (const [openEnd, other] of [["none", "none"], ["right", "left"], ["both", "both"]] as const) {
+        const piece = { thickness: shape.thickness, runPast: shape.runPast, undercut };
+        const [straight, mirrored] = [one(seen, { ...piece, openEnd }), one(inMirror, { ...piece, openEnd: other })];
+        for (const size of ["length", "longPoint", "shortPoint", "top", "bottom"] as const) {
+          expect(mirrored[size]).toBeCloseTo(straight[size], 8);
+        }
+        expect(mirrored.leftAngle).toBeCloseTo(straight.rightAngle, 8);
+        expect(mirrored.rightAngle).toBeCloseTo(straight.leftAngle, 8);
+        expect(mirrored.leftTilt).toBeCloseTo(straight.rightTilt, 8);
+        expect(mirrored.rightTilt).toBeCloseTo(straight.leftTilt, 8);
+      }
+    }),
+  );
+});
+
 test("gaps and an undercut on purpose, met in space; the words say which side is longer", () => {
   const extras = fc.record({
     leftGap: fc.double({ min: 0, max: 0.125, noNaN: true }),
