@@ -8,6 +8,23 @@ import { type Column, type Sign, table } from "./columns";
 const stepLabel = { kind: "label", says: "Step the row is about; steps count from the bottom." } as const;
 const itemLabel = { kind: "label", says: "Name the rows of several tables are matched by.", required: true } as const;
 
+const sideGaps = {
+  leftGap: {
+    kind: "reading",
+    sign: "not negative",
+    zero: "not given",
+    words: { none: 0 },
+    says: "Clearance to the left skirt on this step, in place of the argument `gap`; `none` for none.",
+  },
+  rightGap: {
+    kind: "reading",
+    sign: "not negative",
+    zero: "not given",
+    words: { none: 0 },
+    says: "Clearance to the right skirt on this step.",
+  },
+} as const;
+
 export const treadReadings = table("readings", "One row per tread, read at sub-tread level, seen by a person facing the stair.", {
   step: stepLabel,
   run: {
@@ -78,20 +95,7 @@ export const treadReadings = table("readings", "One row per tread, read at sub-t
     says: "Run at the left skirt, square to the riser. A step whose left and right run differ is tapered and refused.",
   },
   rightRun: { kind: "reading", sign: "positive", plausible: "run", says: "Run at the right skirt." },
-  leftGap: {
-    kind: "reading",
-    sign: "not negative",
-    zero: "not given",
-    words: { none: 0 },
-    says: "Clearance to the left skirt on this step, in place of the argument `gap`; `none` for none.",
-  },
-  rightGap: {
-    kind: "reading",
-    sign: "not negative",
-    zero: "not given",
-    words: { none: 0 },
-    says: "Clearance to the right skirt on this step.",
-  },
+  ...sideGaps,
   backGap: {
     kind: "reading",
     sign: "not negative",
@@ -147,20 +151,7 @@ export const riserReadings = table("readings", "One row per riser, read at the b
     words: { square: 0 },
     says: "Right cut angle, as the left one. Top and both angles are a full reading; with bottom too they are checked.",
   },
-  leftGap: {
-    kind: "reading",
-    sign: "not negative",
-    zero: "not given",
-    words: { none: 0 },
-    says: "Clearance to the left skirt on this step, in place of the argument `gap`; `none` for none.",
-  },
-  rightGap: {
-    kind: "reading",
-    sign: "not negative",
-    zero: "not given",
-    words: { none: 0 },
-    says: "Clearance to the right skirt on this step.",
-  },
+  ...sideGaps,
 });
 
 export const steps = table("steps", "One row per step as built.", {

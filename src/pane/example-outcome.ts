@@ -1,4 +1,5 @@
 import { isErrorCell, isRows, type Result, type Solve } from "./answer";
+import { messageOf } from "./message-of";
 import type { ShownExample, Stated } from "./shown-functions";
 
 export interface ExampleOutcome {
@@ -26,7 +27,7 @@ const answerOf = (solve: Solve, id: string, args: readonly unknown[]): Result =>
     return solve(id, args) as Result;
   } catch (error) {
     if (isErrorCell(error)) return error;
-    return { code: "no answer", message: error instanceof Error ? error.message : String(error) };
+    return { code: "no answer", message: messageOf(error) };
   }
 };
 

@@ -1,5 +1,6 @@
 import { NAMESPACE } from "../functions/formula";
 import type { Block, CellHost, MendingHost, Place, PutBlock, SheetUse } from "./host";
+import { messageOf } from "./message-of";
 import { placeText } from "./place-text";
 
 /** Cells read at a time; the limit of a call is five million cells: resource limits and performance optimization for Office Add-ins. */
@@ -40,7 +41,6 @@ const unboundIn = async ({ used }: SheetUse, cells: CellHost): Promise<Unbound[]
 };
 
 const put = ({ place, formula }: Unbound): PutBlock => ({ at: place, cells: [[{ formula }]] });
-const messageOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
 interface Refused {
   readonly place: Place;

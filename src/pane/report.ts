@@ -1,4 +1,5 @@
 import { element } from "./element";
+import { messageOf } from "./message-of";
 
 /** Where the pane says what came of what was asked, one thing at a time. */
 export interface Report {
@@ -27,7 +28,7 @@ export const report = (page: Document, ...beside: readonly HTMLElement[]): Repor
       isBusy = true;
       say("Working …");
       void work()
-        .catch((error: unknown) => (error instanceof Error ? error.message : String(error)))
+        .catch(messageOf)
         .then(say)
         .finally(() => {
           isBusy = false;

@@ -1,6 +1,7 @@
 import type { Solve } from "./answer";
 import { element } from "./element";
 import type { CellHost } from "./host";
+import { messageOf } from "./message-of";
 import { why } from "./why";
 
 const NOTHING_WRONG = "Select a cell with an error to see what is wrong.";
@@ -25,7 +26,7 @@ export const whyPart = (page: Document, cells: CellHost | undefined, solve: Solv
     // An answer that comes after another cell was selected is of no use.
     if (mine === asked) show(found ?? NOTHING_WRONG, found !== undefined);
   };
-  const refused = (error: unknown): void => show(error instanceof Error ? error.message : String(error), false);
+  const refused = (error: unknown): void => show(messageOf(error), false);
   const ask = (): void => void follow().catch(refused);
   cells.onSelection(ask).then(ask, refused);
   return [element(page, "section", [element(page, "h2", "Why?"), sentence], "why")];

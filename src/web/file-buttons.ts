@@ -1,7 +1,8 @@
 import { element } from "../pane/element";
+import { messageOf } from "../pane/message-of";
 import type { Workbook } from "../workbook/workbook";
 import type { OpenWorkbook } from "./open-workbook";
-import { place, told } from "./place";
+import { place } from "./place";
 import { backupName, backupText, fileName, workbooksIn } from "./workbook-files";
 import type { WorkbookShelf } from "./workbook-shelf";
 
@@ -49,10 +50,10 @@ export const fileButtons = (
     file.value = "";
     if (chosen === undefined) return;
     openFile(chosen, book, open, shelf).then(say, (error: unknown) =>
-      say(`${chosen.name} cannot be opened: ${told(error)}. Choose a file that was saved here.`),
+      say(`${chosen.name} cannot be opened: ${messageOf(error)}. Choose a file that was saved here.`),
     );
   });
   place("demo").addEventListener("click", () => {
-    shelf.addDemo(demoName).then(open.show).catch((error: unknown) => say(`The demo cannot be opened: ${told(error)}.`));
+    shelf.addDemo(demoName).then(open.show).catch((error: unknown) => say(`The demo cannot be opened: ${messageOf(error)}.`));
   });
 };

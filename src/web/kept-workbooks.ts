@@ -1,10 +1,11 @@
+import { messageOf } from "../pane/message-of";
 import type { SheetPage } from "../workbook/page/sheet-page";
 import { DATA_VERSION, type WorkbookData } from "../workbook/workbook-data";
 import { saveAll } from "./file-buttons";
 import { isInvented } from "./is-invented";
 import { notice } from "./notice";
 import { type OpenWorkbook, openWorkbook, type WorkbookNews } from "./open-workbook";
-import { place, told } from "./place";
+import { place } from "./place";
 import { workbookList } from "./workbook-list";
 import type { WorkbookShelf } from "./workbook-shelf";
 
@@ -36,7 +37,7 @@ const newsOf = (
     kept: () => {
       if (isKept) say("Kept in this browser.");
     },
-    notKept: (error) => say(`Not kept in this browser: ${told(error)}. Save the workbook as a file.`),
+    notKept: (error) => say(`Not kept in this browser: ${messageOf(error)}. Save the workbook as a file.`),
     overtaken: (book, copy) => {
       unchanged?.();
       if (copy === undefined) {
@@ -97,7 +98,7 @@ const showFirst = async (open: OpenWorkbook, shelf: WorkbookShelf, demoName: str
     try {
       return await open.show(first.id);
     } catch (error) {
-      notice(`“${first.name}” cannot be opened, and stays in this browser: ${told(error)}. This is the demo.`, {
+      notice(`“${first.name}” cannot be opened, and stays in this browser: ${messageOf(error)}. This is the demo.`, {
         "Close": async () => undefined,
       });
     }

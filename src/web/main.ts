@@ -1,4 +1,5 @@
 import type { Solve } from "../pane/answer";
+import { messageOf } from "../pane/message-of";
 import { pane } from "../pane/pane";
 import { shownFunctions } from "../pane/shown-functions";
 import { demo } from "../sheets/demo/demo";
@@ -11,7 +12,7 @@ import { fileButtons } from "./file-buttons";
 import { keptWorkbooks } from "./kept-workbooks";
 import { localHost } from "./local-host";
 import { openedShelf } from "./opened-shelf";
-import { place, told } from "./place";
+import { place } from "./place";
 import { ticketPrinting } from "./ticket-printing";
 
 const DEMO: WorkbookData = { version: DATA_VERSION, sheets: demo };
@@ -46,4 +47,4 @@ const start = async (): Promise<void> => {
   Object.assign(globalThis, { treadsheetBook: book });
 };
 
-void start().catch((error: unknown) => say(`The sheet did not start: ${told(error)}`));
+void start().catch((error: unknown) => say(`The sheet did not start: ${messageOf(error)}`));

@@ -1,7 +1,7 @@
+import { messageOf } from "../pane/message-of";
 import type { WorkbookData } from "../workbook/workbook-data";
 import { browserRecords } from "./browser-records";
 import { memoryRecords } from "./memory-records";
-import { told } from "./place";
 import type { RecordStore } from "./records";
 import { type WorkbookShelf, workbookShelf } from "./workbook-shelf";
 
@@ -29,6 +29,6 @@ export const openedShelf = async (
     };
     return { shelf: await inTime(open()), fault: undefined };
   } catch (error) {
-    return { shelf: shelfOn(memoryRecords(), demo), fault: told(error) };
+    return { shelf: shelfOn(memoryRecords(), demo), fault: messageOf(error) };
   }
 };

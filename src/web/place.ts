@@ -4,5 +4,3 @@ export const place = <Kind extends HTMLElement>(id: string): Kind => {
   if (found === null) throw new Error(`The page has no place for ${id}.`);
   return found;
 };
-
-export const told = (error: unknown): string => (error instanceof Error ? error.message : String(error));

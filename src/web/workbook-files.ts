@@ -1,3 +1,4 @@
+import { messageOf } from "../pane/message-of";
 import { workbookData, type WorkbookData } from "../workbook/workbook-data";
 import { workbookName } from "./free-name";
 
@@ -35,7 +36,7 @@ const withName = (name: unknown, data: unknown, index: number): NamedWorkbook =>
   try {
     return { name, data: workbookData(data) };
   } catch (error) {
-    throw new Error(`workbook ${index + 1} "${workbookName(name)}": ${error instanceof Error ? error.message : String(error)}`);
+    throw new Error(`workbook ${index + 1} "${workbookName(name)}": ${messageOf(error)}`);
   }
 };
 

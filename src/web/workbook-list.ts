@@ -1,6 +1,7 @@
 import { element } from "../pane/element";
+import { messageOf } from "../pane/message-of";
 import { MOST_NAME } from "./free-name";
-import { place, told } from "./place";
+import { place } from "./place";
 import type { BookRecord } from "./records";
 import { dayOf } from "./workbook-files";
 
@@ -101,8 +102,8 @@ const workbookDialog = (workbooks: ListedWorkbooks): void => {
   title.tabIndex = -1;
   const [kept, deleted] = [element(document, "ul"), element(document, "ul")];
   const deletedPart = element(document, "section", [element(document, "h3", "Deleted in the last 30 days"), deleted]);
-  const said = element(document, "p", "", "quiet");
-  said.setAttribute("role", "status");
+  const outcome = element(document, "p", "", "quiet");
+  outcome.setAttribute("role", "status");
   const dialog = element(document, "dialog", [], "workbooks");
   dialog.setAttribute("aria-labelledby", title.id);
 
@@ -114,11 +115,11 @@ const workbookDialog = (workbooks: ListedWorkbooks): void => {
   };
   const run = (act: Act): void => {
     void act()
-      .catch((error: unknown) => `That did not work: ${told(error)}.`)
+      .catch((error: unknown) => `That did not work: ${messageOf(error)}.`)
       .then(async (text) => {
         if (!dialog.open) return;
         await draw();
-        said.textContent = text ?? "";
+        outcome.textContent = text ?? "";
         // What was pressed may be gone.
         if (!dialog.contains(document.activeElement) || document.activeElement === dialog) title.focus();
       });
@@ -135,7 +136,7 @@ const workbookDialog = (workbooks: ListedWorkbooks): void => {
     button("Save all as one file", () => run(async () => `Saved as ${await workbooks.saveAll()}. “Open file” brings them back.`)),
     button("Close", close),
   ], "answers");
-  dialog.append(title, kept, deletedPart, said, answers);
+  dialog.append(title, kept, deletedPart, outcome, answers);
   dialog.addEventListener("close", () => dialog.remove());
   void draw().then(() => {
     document.body.append(dialog);

@@ -46,7 +46,7 @@ export const cellsWritten = ({ sheetNamed, styleOf, onSheet }: OpenBook): Pick<W
     }
     const [first] = Object.keys(cells);
     if (first === undefined) return;
-    // The command goes by the cells of the value; it only wants to be told some range.
+    // The command goes by the cells of the value; it only needs some range.
     if (!onSheet(SetRangeValuesCommand.id, name, { range: rangeOf(cellPlace(first)), value }))
       throw new Error(`${name}: the sheet does not take what is put into ${Object.keys(cells).join(", ")}`);
   },

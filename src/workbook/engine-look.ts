@@ -57,10 +57,10 @@ const bordersIn = (borders: Nullable<IBorderData>): OwnLook["borders"] => {
   return found.length === 0 ? undefined : Object.fromEntries(found);
 };
 
-/** Everything a cell's style says of its look, in our words; what is not said, or cannot be stored, is left out. */
+/** Everything a cell's style says of its look, in our words; what it leaves open, or cannot be stored, is left out. */
 const wholeLook = (style: IStyleData): OwnLook => {
   const { tb: wrapping, tr: rotation } = style;
-  const said: Record<string, unknown> = {
+  const given: Record<string, unknown> = {
     bold: style.bl === BooleanNumber.TRUE || undefined,
     italic: style.it === BooleanNumber.TRUE || undefined,
     underline: isOn(style.ul) || undefined,
@@ -77,7 +77,7 @@ const wholeLook = (style: IStyleData): OwnLook => {
     stacked: rotation?.v === BooleanNumber.TRUE || undefined,
     borders: bordersIn(style.bd),
   };
-  return Object.fromEntries(Object.entries(said).filter(([name, value]) => value !== undefined && lookFault(name, value) === undefined));
+  return Object.fromEntries(Object.entries(given).filter(([name, value]) => value !== undefined && lookFault(name, value) === undefined));
 };
 
 /** What a style name stands for. A cell that has more than that has it beside its style. */

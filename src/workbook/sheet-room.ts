@@ -35,8 +35,8 @@ export const roomForAdded = (injector: Injector): void =>
 
 /** SEQUENCE and RANDARRAY ask how large their sheet is, and answer #REF! for more, before it could grow. */
 export const withRoomToGrow = (maker: BaseFunction): void => {
-  const told = maker.setSheetRowColumnCount.bind(maker);
-  maker.setSheetRowColumnCount = (rows, columns) => told(Math.max(rows, MOST_ROWS), Math.max(columns, MOST_COLUMNS));
+  const setCount = maker.setSheetRowColumnCount.bind(maker);
+  maker.setSheetRowColumnCount = (rows, columns) => setCount(Math.max(rows, MOST_ROWS), Math.max(columns, MOST_COLUMNS));
 };
 
 const growFor = (commands: ICommandService, sheet: Worksheet, { endRow, endColumn }: IRange): boolean => {

@@ -87,10 +87,10 @@ const typedDate = (text: string, format: string | undefined, thisYear: number): 
   }
   if (!isDateFormat(format)) return undefined;
   if (year !== undefined && month !== undefined && day !== undefined) return dated(serialDay(year, month, day));
-  const [matched, one, other, said] = SHORT_DATE.exec(text) ?? [];
+  const [matched, one, other, yearTyped] = SHORT_DATE.exec(text) ?? [];
   if (matched === undefined) return undefined;
-  const [monthSaid, daySaid] = isDayFirst(format) ? [other, one] : [one, other];
-  return dated(serialDay(said === undefined ? thisYear : fullYear(Number(said)), Number(monthSaid), Number(daySaid)));
+  const [monthTyped, dayTyped] = isDayFirst(format) ? [other, one] : [one, other];
+  return dated(serialDay(yearTyped === undefined ? thisYear : fullYear(Number(yearTyped)), Number(monthTyped), Number(dayTyped)));
 };
 
 /**

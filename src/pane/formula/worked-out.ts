@@ -2,6 +2,7 @@ import { catalogue } from "../../functions/catalogue";
 import { isMatrix } from "../../functions/describe";
 import { NAMESPACE } from "../../functions/formula";
 import { type ErrorCell, isErrorCell, type Solve } from "../answer";
+import { messageOf } from "../message-of";
 import type { FormulaTree } from "./formula-tree";
 
 /** A cell of a value worked out: an error with the sentence known for it, empty where none is. */
@@ -27,7 +28,7 @@ export const ourFunction = (name: string) =>
   OURS.test(name) ? catalogue.find(({ id }) => id === name.replace(OURS, "").toUpperCase()) : undefined;
 
 const failure = (error: unknown): ErrorCell =>
-  isErrorCell(error) ? error : { code: "#VALUE!", message: error instanceof Error ? error.message : String(error) };
+  isErrorCell(error) ? error : { code: "#VALUE!", message: messageOf(error) };
 
 const rowsOf = (answer: unknown): WorkedRows => (Array.isArray(answer) ? (answer as WorkedCell[][]) : [[answer as WorkedCell]]);
 

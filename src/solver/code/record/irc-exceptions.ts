@@ -55,8 +55,8 @@ export const LANDING_OF_OTHER_SHAPE: LimitException = {
 };
 
 /**
- * An exception that stands in a later edition only: under an earlier one it excuses where the authority grants it, and is open where nobody
- * said so.
+ * An exception that stands in a later edition only: under an earlier one it excuses where the authority grants it, and is open where
+ * nobody gave an answer.
  */
 export const ofLaterEdition = (exception: LimitException): LimitException => ({
   ...exception,
