@@ -1,4 +1,5 @@
 import type { WorkbookData } from "../workbook/workbook-data";
+import { inTurn } from "./in-turn";
 import type { Opening } from "./opening";
 import type { WorkbookChange } from "./workbook-change";
 import type { WorkbookShelf } from "./workbook-shelf";
@@ -39,19 +40,14 @@ export const keeper = (shelf: Pick<WorkbookShelf, "append" | "keep" | "isOvertak
     if (edit > 0) await keepNow(read);
     return { kind: "overtaken", copy: kept.copy };
   };
-  let before: Promise<unknown> = Promise.resolve();
-  const inTurn = <Value>(step: () => Promise<Value>): Promise<Value> => {
-    const mine = before.then(step);
-    before = mine.catch(() => undefined);
-    return mine;
-  };
+  const next = inTurn();
   return {
     note: (change) => {
       edit += 1;
       return shelf.append(known, edit, change);
     },
-    keep: (read) => inTurn(() => keepNow(read)),
-    isOvertaken: () => inTurn(async () => edit === keptEdit && (await shelf.isOvertaken(known))),
+    keep: (read) => next(() => keepNow(read)),
+    isOvertaken: () => next(async () => edit === keptEdit && (await shelf.isOvertaken(known))),
     known: () => known,
   };
 };

@@ -1,4 +1,5 @@
 import type { WorkbookData } from "../workbook/workbook-data";
+import { inTurn } from "./in-turn";
 import type { BookRecord, PlacedEdit, Records, RecordStore } from "./records";
 
 /** Records for as long as the page is open, where the browser keeps none. */
@@ -18,12 +19,7 @@ export const memoryRecords = (): RecordStore => {
       sheets.delete(id);
     },
   };
-  let before: Promise<unknown> = Promise.resolve();
-  const inTurn = <Value>(step: () => Promise<Value>): Promise<Value> => {
-    const mine = before.then(step);
-    before = mine.catch(() => undefined);
-    return mine;
-  };
+  const next = inTurn();
   return {
     append: async (edit) => {
       places += 1;
@@ -35,7 +31,7 @@ export const memoryRecords = (): RecordStore => {
       edits = edits.filter(({ place }) => !gone.has(place));
     },
     change: (step) =>
-      inTurn(async () => {
+      next(async () => {
         const were = [new Map(books), new Map(sheets)] as const;
         try {
           return await step(records);

@@ -6,6 +6,7 @@ import { SAW_CAUTION } from "../caution";
 import { declare, headings, unit } from "../declare";
 import { FIT_PROBLEMS } from "../fit-problems";
 import { treadReadings } from "../tables";
+import { tapeDivisions } from "../tape-divisions";
 
 /** A saw does not tilt further. Common practice, no source. */
 const STEEPEST_UNDERCUT = 45;
@@ -79,14 +80,7 @@ export const TREADFIT = declare({
       default: 0,
       says: "Degrees every closed end is undercut by on purpose: the face stays, the underside is relieved.",
     },
-    tape: {
-      kind: "count",
-      sign: "positive",
-      most: 64,
-      optional: true,
-      says: "Divisions of the unit on the tape used; diagonals may disagree by two divisions, or by 3/32 in (2.4 mm) where that is more.",
-      without: "Left out: 16 of an inch, 1 of a millimetre.",
-    },
+    tape: tapeDivisions,
     unit,
     headings,
   },

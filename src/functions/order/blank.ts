@@ -3,7 +3,7 @@ import { blankList } from "../../solver/order/blank-list";
 import { isProblem } from "../../solver/problem";
 import { declare, headings } from "../declare";
 import { ORDER_PROBLEMS } from "../order-problems";
-import { treadReadings } from "../tables";
+import { withReadings } from "../with-readings";
 
 export const BLANK = declare({
   id: "BLANK",
@@ -11,15 +11,7 @@ export const BLANK = declare({
   says: "Sizes of the blanks a stair needs: treads, returns, landing nosing, risers.",
   parameters: {
     stair: { kind: "stair", says: "The stair, or the result of LAYOUT with width and open end." },
-    readings: {
-      kind: "table",
-      table: treadReadings,
-      badRows: "refuse",
-      rows: 2_000,
-      optional: true,
-      says: "Tread readings.",
-      without: "Left out: the nominal width.",
-    },
+    readings: withReadings,
     headings,
   },
   result: {

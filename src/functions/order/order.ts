@@ -4,7 +4,8 @@ import { blankOrder } from "../../solver/order/blank-order";
 import { isProblem } from "../../solver/problem";
 import { declare, headings } from "../declare";
 import { ORDER_PROBLEMS } from "../order-problems";
-import { stock, treadReadings } from "../tables";
+import { stock } from "../tables";
+import { withReadings } from "../with-readings";
 
 export const ORDER = declare({
   id: "ORDER",
@@ -18,15 +19,7 @@ export const ORDER = declare({
       badRows: "refuse",
       says: "Blanks that can be had: length, width, price; thickness where sizes of several are listed.",
     },
-    readings: {
-      kind: "table",
-      table: treadReadings,
-      badRows: "refuse",
-      rows: 2_000,
-      optional: true,
-      says: "Tread readings.",
-      without: "Left out: the nominal width.",
-    },
+    readings: withReadings,
     headings,
   },
   result: {
