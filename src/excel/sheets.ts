@@ -1,6 +1,7 @@
 import type { SheetsHost } from "../pane/host";
 import { cellPlace } from "../sheets/cell-address";
-import { type CellLook, cellLooks } from "../sheets/cell-looks";
+import { cellLooks } from "../sheets/cell-looks";
+import type { OwnLook } from "../sheets/own-look";
 import type { CellData, SheetData } from "../sheets/sheet-data";
 import { enteredText } from "./cells";
 import { run } from "./run";
@@ -13,13 +14,13 @@ interface Stretch {
   readonly row: number;
   readonly column: number;
   readonly columns: number;
-  readonly look: CellLook;
+  readonly look: OwnLook;
 }
 
 const stretches = (cells: SheetData["cells"]): readonly Stretch[] => {
   const found: Stretch[] = [];
   const styled = Object.entries(cells)
-    .flatMap(([address, { style }]) => (style === undefined ? [] : [{ ...cellPlace(address), look: cellLooks[style] as CellLook }]))
+    .flatMap(([address, { style }]) => (style === undefined ? [] : [{ ...cellPlace(address), look: cellLooks[style] as OwnLook }]))
     .sort((one, other) => one.row - other.row || one.column - other.column);
   for (const { row, column, look } of styled) {
     const last = found[found.length - 1];
@@ -37,7 +38,7 @@ const put = ({ value, formula, format }: CellData) =>
     ...(format === undefined ? {} : { format }),
   });
 
-const show = (range: Excel.Range, { bold, italic, size, ink, fill, wrap }: CellLook): void => {
+const show = (range: Excel.Range, { bold, italic, size, ink, fill, wrap }: OwnLook): void => {
   const { format } = range;
   if (bold) format.font.bold = true;
   if (italic) format.font.italic = true;

@@ -17,6 +17,20 @@ export interface CellData {
   readonly look?: OwnLook;
 }
 
+/** A look that cells take on where a formula is true, written for the first of them as in a conditional format; the first that is true holds. */
+export interface RuleLook {
+  /** A8:A70. */
+  readonly cells: string;
+  readonly when: string;
+  readonly look: OwnLook;
+}
+
+/** Cells in which one of these is chosen; none holds a comma. */
+export interface ChoiceList {
+  readonly cells: string;
+  readonly options: readonly string[];
+}
+
 export interface SheetData {
   readonly name: string;
   /** By address: A1, B7. */
@@ -33,6 +47,8 @@ export interface SheetData {
   readonly hiddenColumns?: readonly string[];
   /** Blocks of cells that are one, by their corners: A1:C2. */
   readonly merged?: readonly string[];
+  readonly rules?: readonly RuleLook[];
+  readonly lists?: readonly ChoiceList[];
   readonly hidesGridLines?: true;
   /** A sheet that is not shown, and the colour of the tab of one that is. */
   readonly isHidden?: true;

@@ -1,14 +1,14 @@
 import {
   BooleanNumber, type IBorderData, type IBorderStyleData, type IStyleData, type ITextDecoration, type Nullable, WrapStrategy,
 } from "@univerjs/core";
-import { type CellLook, cellLooks, type StyleName } from "../sheets/cell-looks";
+import { cellLooks, type StyleName } from "../sheets/cell-looks";
 import { ACROSS, type Border, BORDER_LINES, DOWN, lookFault, type OwnLook, SIDES } from "../sheets/own-look";
 import type { CellData } from "./workbook-data";
 
 /** Sides of a cell as the engine names them. */
 const ENGINE_SIDES = { top: "t", right: "r", bottom: "b", left: "l" } as const;
 
-const lookStyle = (look: CellLook & OwnLook): IStyleData => ({
+const lookStyle = (look: OwnLook): IStyleData => ({
   ...(look.bold ? { bl: BooleanNumber.TRUE } : {}),
   ...(look.italic ? { it: BooleanNumber.TRUE } : {}),
   ...(look.underline ? { ul: { s: BooleanNumber.TRUE } } : {}),
@@ -80,22 +80,25 @@ const wholeLook = (style: IStyleData): OwnLook => {
   return Object.fromEntries(Object.entries(given).filter(([name, value]) => value !== undefined && lookFault(name, value) === undefined));
 };
 
-/** What a style name stands for. A cell that has more than that has it beside its style. */
-const NAMED: readonly (keyof CellLook)[] = ["bold", "italic", "size", "ink", "fill", "wrap"];
+const partsOf = (look: OwnLook): readonly (readonly [string, string])[] =>
+  Object.entries(look).map(([part, value]) => [part, JSON.stringify(value)] as const);
 
-const styleName = (look: OwnLook): StyleName | undefined =>
-  (Object.keys(cellLooks) as StyleName[]).find((name) => {
-    const named: CellLook = cellLooks[name];
-    return NAMED.every((part) => named[part] === look[part]);
-  });
+/** The style of which a look has every part, the one with the most of them; what a person has added stands beside it. */
+const styleName = (look: OwnLook): StyleName | undefined => {
+  const parts = new Map(partsOf(look));
+  const within = (Object.keys(cellLooks) as StyleName[])
+    .map((name) => ({ name, named: partsOf(cellLooks[name]) }))
+    .filter(({ named }) => named.every(([part, value]) => parts.get(part) === value));
+  return within.sort((one, other) => other.named.length - one.named.length)[0]?.name;
+};
 
 /** A cell's look as it is stored: by the name of a style, and what a person has changed beside it. */
 export const storedLook = (engineStyle: Nullable<IStyleData>): Pick<CellData, "style" | "look"> => {
   if (!engineStyle) return {};
   const whole = wholeLook(engineStyle);
   const style = styleName(whole);
-  const look: OwnLook = style === undefined
-    ? whole
-    : Object.fromEntries(Object.entries(whole).filter(([part]) => !NAMED.some((one) => one === part)));
-  return { ...(style === undefined ? {} : { style }), ...(Object.keys(look).length === 0 ? {} : { look }) };
+  if (style === undefined) return Object.keys(whole).length === 0 ? {} : { look: whole };
+  const named = new Map(partsOf(cellLooks[style]));
+  const look: OwnLook = Object.fromEntries(Object.entries(whole).filter(([part]) => !named.has(part)));
+  return { style, ...(Object.keys(look).length === 0 ? {} : { look }) };
 };

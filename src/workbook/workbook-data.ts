@@ -1,4 +1,4 @@
-import type { CellData, PlainValue, SheetData } from "../sheets/sheet-data";
+import type { CellData, ChoiceList, PlainValue, RuleLook, SheetData } from "../sheets/sheet-data";
 import { cellPlace, columnPlace } from "../sheets/cell-address";
 import { cellLooks, isStyleName } from "../sheets/cell-looks";
 import { isColour, lookFault, type OwnLook } from "../sheets/own-look";
@@ -152,6 +152,37 @@ const merged = (where: string, raw: unknown): readonly string[] => {
   return blocks.map(({ item }) => item);
 };
 
+const block = (where: string, raw: unknown): string => {
+  const corners = typeof raw === "string" ? raw.split(":") : [];
+  if (typeof raw !== "string" || corners.length > 2 || corners.length === 0 || !corners.every(isAddress))
+    throw new Error(`${where}: must be cells such as A8:A70, got ${quoted(raw)}`);
+  return raw;
+};
+
+const text = (where: string, raw: unknown): string => {
+  if (typeof raw !== "string" || raw === "") throw new Error(`${where}: must be text, got ${quoted(raw)}`);
+  return raw;
+};
+
+const ruleLook = (where: string, raw: unknown): RuleLook => {
+  const given = bag(where, raw);
+  onlyKnown(where, given, ["cells", "when", "look"]);
+  const when = text(`${where}, when`, given["when"]);
+  if (!when.startsWith("=")) throw new Error(`${where}, when: must be a formula that starts with =, got ${quoted(when)}`);
+  const fault = formulaFault(when);
+  if (fault !== undefined) throw new Error(`${where}, when: ${fault}`);
+  return { cells: block(`${where}, cells`, given["cells"]), when, look: ownLook(`${where}, look`, given["look"]) };
+};
+
+const choiceList = (where: string, raw: unknown): ChoiceList => {
+  const given = bag(where, raw);
+  onlyKnown(where, given, ["cells", "options"]);
+  const options = list(`${where}, options`, given["options"], text);
+  const joined = options.find((option) => option.includes(","));
+  if (joined !== undefined) throw new Error(`${where}, options: none may hold a comma, got ${quoted(joined)}`);
+  return { cells: block(`${where}, cells`, given["cells"]), options };
+};
+
 const sheetName = (where: string, name: unknown): string => {
   if (typeof name !== "string" || name.trim() === "" || name.length > NAME_LENGTH || NOT_IN_NAME.test(name)) {
     throw new Error(`${where}, name: must be 1 to ${NAME_LENGTH} characters without \\ / ? * [ ] :, got ${quoted(name)}`);
@@ -168,6 +199,8 @@ const SETTINGS: { readonly [Name in keyof Omit<SheetData, "name" | "cells">]-?: 
   hiddenRows: (where, raw) => list(where, raw, row),
   hiddenColumns: (where, raw) => list(where, raw, column),
   merged,
+  rules: (where, raw) => list(where, raw, ruleLook),
+  lists: (where, raw) => list(where, raw, choiceList),
   hidesGridLines: isTrue,
   isHidden: isTrue,
   tabColour: (where, raw) => {
