@@ -12,7 +12,7 @@ import { cellPlace } from "../sheets/cell-address";
 import { hasLook, storedLook, styleOf } from "./engine-look";
 import { settingsExtent, settingsSnapshot } from "./engine-settings";
 import { roomFor } from "./sheet-room";
-import { TEXT_FORMAT } from "./typed-cell";
+import { TEXT_FORMAT } from "./cell-format";
 import type { CellData, PlainValue, SheetData, WorkbookData } from "./workbook-data";
 
 const isNumberText = (text: string): boolean => text.trim() !== "" && !Number.isNaN(Number(text));

@@ -1,3 +1,5 @@
+import { isDateFormat, isGeneral, TEXT_FORMAT, withoutQuoted } from "./cell-format";
+import { typedLength } from "./typed-length";
 import type { PlainValue } from "./workbook-data";
 
 /** What typing into a cell puts there: nothing, a formula, or a value and the number format that comes with the way it was typed. */
@@ -6,13 +8,9 @@ export type TypedCell =
   | { readonly kind: "formula"; readonly formula: string }
   | { readonly kind: "value"; readonly value: PlainValue; readonly format?: string };
 
-export const TEXT_FORMAT = "@";
-
 const NUMBER = /^([+-])?(\$)?(\d{1,3}(?:,\d{3})+|\d*)(\.\d*)?(e[+-]?\d+)?(\s*%)?$/i;
 // As in a bookkeeper's column: what stands in brackets is taken off.
 const IN_BRACKETS = /^\(([^()+-]+)\)$/;
-const FRACTION = /^([+-])?(?:(\d+)(?:\s+|-))?(\d+)\/(\d+)\s*"?$/;
-const WHOLE_INCHES = /^([+-]?\d+(?:\.\d+)?)\s*"$/;
 const ISO_DATE = /^(\d{4})-(\d{1,2})-(\d{1,2})$/;
 const DATE_WITH_YEAR = /^(\d{1,2})\/(\d{1,2})\/(\d{4})$/;
 // In a column of dates, where it can mean nothing else.
@@ -23,15 +21,6 @@ const DAY = 86_400_000;
 // Day 0 of the serial dates of spreadsheets, right from 1 March 1900 on.
 const DAY_ZERO = Date.UTC(1899, 11, 30);
 const FIRST_RIGHT_DAY = 61;
-
-const withoutQuoted = (format: string): string => format.replace(/"[^"]*"|\\./g, "");
-
-export const isFractionFormat = (format: string | undefined): boolean =>
-  format !== undefined && /[?#0]\s*\/\s*[?#\d]/.test(withoutQuoted(format));
-
-const isDateFormat = (format: string): boolean => /[dy]/i.test(withoutQuoted(format));
-
-const isGeneral = (format: string | undefined): boolean => format === undefined || format === "" || format.toLowerCase() === "general";
 
 const value = (held: PlainValue, format?: string): TypedCell =>
   format === undefined ? { kind: "value", value: held } : { kind: "value", value: held, format };
@@ -46,15 +35,6 @@ const typedNumber = (text: string, format: string | undefined): TypedCell | unde
   if (!isGeneral(format)) return value(number);
   if (percent !== undefined) return value(number, decimals.length > 1 ? "0.00%" : "0%");
   return dollar === undefined ? value(number) : value(number, "$#,##0.00");
-};
-
-const typedInches = (text: string): TypedCell | undefined => {
-  const [whole] = WHOLE_INCHES.exec(text)?.slice(1) ?? [];
-  if (whole !== undefined) return value(Number(whole));
-  const [matched, sign, inches = "0", parts, denominator] = FRACTION.exec(text) ?? [];
-  if (matched === undefined || Number(denominator) === 0) return undefined;
-  const size = Number(inches) + Number(parts) / Number(denominator);
-  return value(sign === "-" ? -size : size);
 };
 
 const serialDay = (year: number, month: number, day: number): number | undefined => {
@@ -94,8 +74,8 @@ const typedDate = (text: string, format: string | undefined, thisYear: number): 
 };
 
 /**
- * What a keyboard user gets who types this into a cell of this number format. A fraction is a number where the format shows fractions and
- * stays text elsewhere; it never becomes a date: for that a full year is needed, or a column of dates.
+ * What a keyboard user gets who types this into a cell of this number format. A length in inches is a number; a fraction never becomes a
+ * date: for that a full year is needed, or a column of dates.
  */
 export const typedCell = (typed: string, format?: string, thisYear = new Date().getFullYear()): TypedCell => {
   if (typed === "") return { kind: "nothing" };
@@ -104,6 +84,6 @@ export const typedCell = (typed: string, format?: string, thisYear = new Date().
   if (typed.startsWith("=") && typed.length > 1) return { kind: "formula", formula: typed };
   const text = typed.trim();
   if (/^(true|false)$/i.test(text)) return value(text.toLowerCase() === "true");
-  const inches = isFractionFormat(format) ? typedInches(text) : undefined;
-  return inches ?? typedNumber(text, format) ?? typedDate(text, format, thisYear) ?? value(typed);
+  const length = typedLength(text, format);
+  return typedNumber(text, format) ?? (length && value(length.size, length.format)) ?? typedDate(text, format, thisYear) ?? value(typed);
 };

@@ -1,4 +1,7 @@
-import { isFractionFormat, typedCell } from "../../src/workbook/typed-cell";
+import fc from "fast-check";
+import { isFractionFormat } from "../../src/workbook/cell-format";
+import { shownFraction } from "../../src/workbook/shown-fraction";
+import { typedCell } from "../../src/workbook/typed-cell";
 
 const sixteenths = "# ?/16";
 const typed = (value: unknown, format?: string) => ({ kind: "value", value, ...(format === undefined ? {} : { format }) });
@@ -21,8 +24,100 @@ test.each(["9' 1 1/2\"", "2781 mm", "1/0", "about 7"])("in a cell that shows six
   expect(typedCell(text, sixteenths)).toEqual(typed(text));
 });
 
-test.each(["1/2", "7-5/8", "3-4", "12/25", "1/2/3", "2026-13-01", "Mar 4"])("in a plain cell %s never becomes a date", (text) => {
-  expect(typedCell(text)).toEqual(typed(text));
+// A fraction alone is a length where a tape has it; else it may be a name, as the boards 5/4 are, or a day that nobody asked for.
+test.each(["3-4", "5/4", "8/4", "12/25", "11/3", "1/3", "1/2/3", "2026-13-01", "Mar 4"])(
+  "in a plain cell %s becomes no date and no number",
+  (text) => {
+    expect(typedCell(text)).toEqual(typed(text));
+  },
+);
+
+// By hand: 9/16 = 0.5625, 3/32 = 0.09375, 63/64 = 0.984375, 10/16 = 5/8.
+test.each([
+  ["7 9/16", 7.5625, "# ??/16"],
+  ["7-9/16", 7.5625, "# ??/16"],
+  ["7 - 9/16", 7.5625, "# ??/16"],
+  ["1/2", 0.5, "# ??/16"],
+  ["-3/16", -0.1875, "# ??/16"],
+  ["-7 1/2", -7.5, "# ??/16"],
+  ['10"', 10, "# ??/16"],
+  ['10.5"', 10.5, "# ??/16"],
+  ['36 5/8"', 36.625, "# ??/16"],
+  ['5/4"', 1.25, "# ??/16"],
+  ["7 10/16", 7.625, "# ??/16"],
+  ["7 3/32", 7.09375, "# ??/32"],
+  ["7 6/32", 7.1875, "# ??/16"],
+  ["63/64", 0.984375, "# ??/64"],
+  ["7 1/3", 7 + 1 / 3, "# ?/?"],
+  ["7 5/12", 7 + 5 / 12, "# ??/??"],
+  ["7½", 7.5, "# ??/16"],
+  ["7–5/8”", 7.625, "# ??/16"],
+  ["7 5/8''", 7.625, "# ??/16"],
+])("in a plain cell %s is a length, shown as it was typed", (text, inches, format) => {
+  expect(typedCell(text)).toEqual(typed(inches, format));
+  expect(typedCell(text, "General")).toEqual(typed(inches, format));
+});
+
+test("inches with a long decimal are shown in decimals", () => {
+  expect(typedCell('7.3"')).toEqual(typed(7.3));
+});
+
+test.each(["10'", "3' 4\"", "8-11-3/8", "7 9/16+", '7 9/16"+', "any", "about 7", "7/0", "192 mm", "1 1/2 mm", "10 in", "7 5/8 x 10"])(
+  "in a plain cell %s stays text",
+  (text) => {
+    expect(typedCell(text)).toEqual(typed(text));
+  },
+);
+
+// A cell of decimals may be one of millimetres: with the inch mark the length keeps its unit, without one it is in that of its cell.
+test("in a cell of decimals a fraction is a number, and inches that are marked stay text", () => {
+  expect(typedCell("7 9/16", "0.00")).toEqual(typed(7.5625));
+  expect(typedCell("1/2", "#,##0.00")).toEqual(typed(0.5));
+  expect(typedCell('7 9/16"', "0.0")).toEqual(typed('7 9/16"'));
+  expect(typedCell('10"', "0.0")).toEqual(typed('10"'));
+  expect(typedCell("5/4", "0.00")).toEqual(typed("5/4"));
+});
+
+test("a 32nd typed into a cell of sixteenths is shown as a 32nd, and its cell stays one of sixteenths for what has them", () => {
+  expect(typedCell("7 3/32", "# ??/16")).toEqual(typed(7.09375, "# ??/32"));
+  expect(typedCell("7 1/64", "# ?/16")).toEqual(typed(7.015625, "# ?/64"));
+  expect(typedCell("7 2/32", "# ??/16")).toEqual(typed(7.0625));
+  expect(typedCell("7 3/32", "# ??/??")).toEqual(typed(7.09375));
+});
+
+test("the red of a format makes no date of it", () => {
+  expect(typedCell("1/2", "0.00;[Red]-0.00")).toEqual(typed(0.5));
+});
+
+test("whatever fraction of a tape is typed, its number is exact and its cell shows it reduced, as on the tape", () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 0, max: 400 }), fc.constantFrom(2, 4, 8, 16, 32, 64), fc.nat(), fc.boolean(), fc.constantFrom(" ", "-"),
+      (whole, parts, at, isMinus, between) => {
+        const over = 1 + (at % (parts - 1));
+        const text = `${isMinus ? "-" : ""}${whole === 0 ? "" : `${whole}${between}`}${over}/${parts}`;
+        const cell = typedCell(text);
+        if (cell.kind !== "value") throw new Error(`nothing came of ${text}`);
+        expect(cell.value).toBe((isMinus ? -1 : 1) * (whole + over / parts));
+        const by = [64, 32, 16, 8, 4, 2, 1].find((one) => over % one === 0 && parts % one === 0) ?? 1;
+        expect(shownFraction(cell.format ?? "", Number(cell.value))).toBe(
+          `${isMinus ? "-" : ""}${whole === 0 ? "" : `${whole} `}${over / by}/${parts / by}`,
+        );
+      },
+    ),
+    { numRuns: 2000 },
+  );
+});
+
+test("typed as thirds, twelfths and the like, a length is shown as it was typed too", () => {
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 99 }), fc.constantFrom(3, 5, 7, 11, 13, 97), fc.nat(), (whole, parts, at) => {
+      const over = 1 + (at % (parts - 1));
+      const cell = typedCell(`${whole} ${over}/${parts}`);
+      if (cell.kind !== "value") throw new Error("nothing came of it");
+      expect(shownFraction(cell.format ?? "", Number(cell.value)).replace(/\s+/g, " ").trim()).toBe(`${whole} ${over}/${parts}`);
+    }),
+  );
 });
 
 test.each(["1/2", "12", "007", "=A1", "TRUE", "25%", " x "])("in a text cell %s stays as it was typed", (text) => {

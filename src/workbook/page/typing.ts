@@ -1,7 +1,8 @@
 import { CellValueType, type Injector, type IStyleData, type Nullable } from "@univerjs/core";
 import { AFTER_CELL_EDIT, BEFORE_CELL_EDIT, SheetInterceptorService } from "@univerjs/preset-sheets-core";
 import { valueCell } from "../engine-snapshot";
-import { isFractionFormat, typedCell } from "../typed-cell";
+import { isFractionFormat } from "../cell-format";
+import { typedCell } from "../typed-cell";
 
 // Before the sheet's own reading of what was typed.
 const FIRST = 1000;
