@@ -16,6 +16,9 @@ const data = {
         B2: sixteenths,
         B3: { value: 7.96, ...sixteenths },
         C1: { formula: "=ISTEXT(A1)" },
+        E1: { format: "@" },
+        F30: { format: "@" },
+        G31: sixteenths,
       },
     },
   ],
@@ -54,9 +57,15 @@ const typed = async (page: Page, address: string, ...keys: readonly string[]) =>
   await page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.settled());
 };
 
-// Hand: 7 5/8 = 7.625, 7.96 x 16 = 127.36, so 7 15/16.
+// Hand: 7 5/8 = 7.625, 3/32 = 0.09375, 7.96 x 16 = 127.36, so 7 15/16.
 test.each([
-  ["1/2 in a plain cell stays text", "D1", ["1/2"], "1/2", "1/2"],
+  ["1/2 in a plain cell is half an inch", "D1", ["1/2"], 0.5, "1/2"],
+  ["7 3/32 in a plain cell is a length in 32nds", "D5", ["7 3/32"], 7.09375, "7 3/32"],
+  ['36 5/8" in a plain cell is a length', "D6", ['36 5/8"'], 36.625, "36 5/8"],
+  ["a length typed in a plain cell and looked at stays what it is", "D5", ["<F2>"], 7.09375, "7 3/32"],
+  ["feet and inches stay text", "D7", ["3' 4\""], "3' 4\"", "3' 4\""],
+  ["boards 5/4 thick stay text", "D8", ["5/4"], "5/4", "5/4"],
+  ["1/2 in a cell of text stays text", "E1", ["1/2"], "1/2", "1/2"],
   ["12 in a plain cell is a number", "D2", ["12"], 12, "12"],
   ["an apostrophe makes text of 12", "D3", ["'12"], "12", "12"],
   ["1/2 in a cell of sixteenths is half an inch", "B1", ["1/2"], 0.5, "1/2"],
@@ -77,6 +86,33 @@ test.each([
 );
 
 test(
+  "lengths pasted as texts are numbers as when they are typed, into a cell of text they stay texts, and undo leaves nothing of them",
+  async () => {
+    const { page } = opened;
+    const pasted = async (text: string, at: string, last: string) => {
+      await page.evaluate((copied) => navigator.clipboard.writeText(copied), text);
+      await stand(page, at);
+      await page.keyboard.press("ControlOrMeta+v");
+      await page.waitForFunction((cell) => (globalThis as unknown as Shown).treadsheetBook.value("Bench", cell) !== null, last);
+    };
+    await pasted("7 9/16\t7-5/8\n3' 4\"\t3/32\n", "F30", "G31");
+    // By hand: 5/8 = 0.625, 3/32 = 0.09375. F30 is a cell of text, G31 one of sixteenths.
+    expect(await Promise.all(["F30", "G30", "F31", "G31"].map((at) => cell(page, at)))).toEqual([
+      { value: "7 9/16", shown: "7 9/16" },
+      { value: 7.625, shown: "7 5/8" },
+      { value: "3' 4\"", shown: "3' 4\"" },
+      { value: 0.09375, shown: "3/32" },
+    ]);
+    await pasted("7 9/16", "F40", "F40");
+    expect(await cell(page, "F40")).toEqual({ value: 7.5625, shown: "7 9/16" });
+    await page.keyboard.press("ControlOrMeta+z");
+    await page.waitForFunction(() => (globalThis as unknown as Shown).treadsheetBook.value("Bench", "F40") === null);
+    expect(await page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.format("Bench", "F40"))).toBe("General");
+  },
+  browserTime,
+);
+
+test(
   "pasted, 1/2 and 3-4 are no dates",
   async () => {
     const { page } = opened;
@@ -85,7 +121,7 @@ test(
     await page.keyboard.press("ControlOrMeta+v");
     await page.waitForFunction(() => (globalThis as unknown as Shown).treadsheetBook.value("Bench", "H1") !== null);
     expect([await cell(page, "F1"), await cell(page, "G1"), await cell(page, "H1")]).toEqual([
-      { value: "1/2", shown: "1/2" },
+      { value: 0.5, shown: "1/2" },
       { value: "3-4", shown: "3-4" },
       { value: 12, shown: "12" },
     ]);
@@ -107,7 +143,7 @@ test(
   browserTime,
 );
 
-const ENTERED = ["9' 14\"", "7-5/8", '=STAIR.TOINCHES("7 5/8")', "total rise", "=SUM(1,2)*2", "12.5", "=STAIR.STORYPOLE(31,4,,,,FALSE)"];
+const ENTERED = ["9' 14\"", "8-11-3/8", '=STAIR.TOINCHES("7 5/8")', "total rise", "=SUM(1,2)*2", "12.5", "=STAIR.STORYPOLE(31,4,,,,FALSE)"];
 
 /** What was entered into a cell, as text. */
 const entered = (page: Page, address: string): Promise<string> =>

@@ -59,6 +59,27 @@ test("an argument that is missing is named, and IFERROR catches an error", async
   expect(book.value("Bench", "A3")).toBeCloseTo(45, 9);
 });
 
+test("1/2 typed into a yellow cell formatted beforehand stays a half, and so it does in one of decimals or of nothing", async () => {
+  const book = await openedWorkbook({
+    Bench: {
+      A1: { value: 7.625, format: "# ??/16", style: "input" },
+      A2: { format: "# ??/16", style: "input" },
+      A3: { format: "0.000", style: "input" },
+      A4: { style: "input" },
+      B1: "=STAIR.TOINCHES(A1)+STAIR.TOINCHES(A2)+STAIR.TOINCHES(A3)+STAIR.TOINCHES(A4)",
+    },
+  });
+  const cells = ["A1", "A2", "A3", "A4"];
+  for (const cell of cells) book.setCell("Bench", cell, "1/2");
+  await book.settled();
+  expect(cells.map((cell) => [book.value("Bench", cell), book.shown("Bench", cell)])).toEqual([
+    [0.5, "1/2"], [0.5, "1/2"], [0.5, "0.500"], [0.5, "1/2"],
+  ]);
+  expect(cells.map((cell) => book.stored("Bench", cell)?.style)).toEqual(cells.map(() => "input"));
+  // By hand: four halves.
+  expect(book.value("Bench", "B1")).toBe(2);
+});
+
 test("text stays text: loaded, typed and worked out", async () => {
   const book = await openedWorkbook({
     Bench: {
@@ -76,9 +97,9 @@ test("text stays text: loaded, typed and worked out", async () => {
   });
   book.setCell("Bench", "A3", "1/2");
   book.setCell("Bench", "A4", "7-5/8");
-  book.setCell("Bench", "A6", "1/2");
+  book.setCell("Bench", "A6", "5/4");
   await book.settled();
-  expect(["A1", "A2", "A3", "A5", "A6"].map((cell) => book.value("Bench", cell))).toEqual(["1/2", "12", "1/2", "7-5/8", "1/2"]);
+  expect(["A1", "A2", "A3", "A5", "A6"].map((cell) => book.value("Bench", cell))).toEqual(["1/2", "12", "1/2", "7-5/8", "5/4"]);
   expect(["B1", "B2", "B3"].map((cell) => book.value("Bench", cell))).toEqual([true, true, true]);
   // Hand: 7 5/8 = 7.625, doubled 15.25.
   expect(book.value("Bench", "A4")).toBe(7.625);

@@ -1,6 +1,7 @@
 import type { Injector } from "@univerjs/core";
 import { ISheetClipboardService } from "@univerjs/preset-sheets-core";
 import { pastedRows } from "../pasted-rows";
+import { pastedLengths } from "./pasted-lengths";
 
 const ESCAPED: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;", "\n": "<br>" };
 
@@ -20,11 +21,14 @@ export const pastedTable = (injector: Injector): void => {
   const clipboard = injector.get(ISheetClipboardService);
   const byKey = clipboard.legacyPaste.bind(clipboard);
   const byMenu = clipboard.paste.bind(clipboard);
+  const withLengths = pastedLengths(injector);
   clipboard.legacyPaste = (html, text, files) => {
+    withLengths();
     const rows = html || files?.length || !text ? undefined : pastedRows(text);
     return rows === undefined ? byKey(html, text, files) : byKey(tableOf(rows), text, files);
   };
   clipboard.paste = async (item, kind) => {
+    withLengths();
     if (!item.types.includes(PLAIN) || item.types.length > 1) return byMenu(item, kind);
     const rows = pastedRows(await (await item.getType(PLAIN)).text());
     return byMenu(rows === undefined ? item : new ClipboardItem({ [HTML]: new Blob([tableOf(rows)], { type: HTML }) }), kind);

@@ -25,7 +25,10 @@ export interface SheetPage extends Workbook, Pick<Selection, "onSelection" | "se
 const mounted = (element: HTMLElement): Univer => {
   const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: words }, logLevel: LogLevel.WARN });
   const formula = { initialFormulaComputing: CalculationMode.FORCED };
-  const { plugins } = UniverSheetsCorePreset({ container: element, menu: menus, formula });
+  // A text is no fault of its cell: no flag in the corner, no warning.
+  const sheets = { disableForceStringMark: true, disableForceStringAlert: true };
+  const flags = { disableTextFormatMark: true, disableTextFormatAlert: true, sheets };
+  const { plugins } = UniverSheetsCorePreset({ container: element, menu: menus, formula, ...flags });
   for (const plugin of plugins) {
     if (Array.isArray(plugin)) univer.registerPlugin(plugin[0], plugin[1]);
     else univer.registerPlugin(plugin);
