@@ -10,7 +10,7 @@ import { excelSpills, noSpills } from "./spills";
 export type Supports = (set: string, version: string) => boolean;
 
 const CELLS: readonly OfficePart[] = ["run", "cells", "selection"];
-const SHEETS: readonly OfficePart[] = [...CELLS, "sheets"];
+const SHEETS: readonly OfficePart[] = [...CELLS, "sheets", "sheet-looks", "sheet-settings", "sheet-rules"];
 const MENDING: readonly OfficePart[] = [...CELLS, "mending"];
 
 /** The pane's host in Excel, as far as this Excel has what each part calls; what it lacks is stated in words. */
@@ -30,10 +30,13 @@ export const excelHost = (supports: Supports): Pick<PaneHost, "cells" | "sheets"
   )
     ? excelSpills
     : noSpills;
+  // Without them the same is set block by block.
+  const areas = versionNeeded("areas");
+  const hasAreas = areas === undefined || supports(EXCEL_API, areas);
   return {
     lacks,
     cells: { ...excelCells, ...excelSelection, ...spills },
-    ...(has(SHEETS, "Adding ready sheets is switched off.") ? { sheets: excelSheets } : {}),
+    ...(has(SHEETS, "Adding ready sheets is switched off.") ? { sheets: excelSheets(hasAreas) } : {}),
     ...(has(MENDING, "Mend is switched off.") ? { mending: excelMending } : {}),
   };
 };

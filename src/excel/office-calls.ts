@@ -5,7 +5,9 @@ export interface OfficeCall {
 }
 
 /** Files of this folder that call the platform. */
-export type OfficePart = "start" | "run" | "guards" | "cells" | "selection" | "spills" | "sheets" | "mending";
+export type OfficePart =
+  | "start" | "run" | "guards" | "cells" | "selection" | "spills"
+  | "sheets" | "sheet-looks" | "sheet-settings" | "sheet-rules" | "areas" | "mending";
 
 export const EXCEL_API = "ExcelApi";
 
@@ -80,22 +82,82 @@ export const officeCalls: Readonly<Record<OfficePart, readonly OfficeCall[]>> = 
       "Excel.Worksheet.name",
       "Excel.Worksheet.activate",
       "Excel.Worksheet.delete",
-      "Excel.Worksheet.getRange",
       "Excel.Range.formulas",
       "Excel.Range.numberFormat",
+    ),
+    ...since("1.7", "Excel.Worksheet.getRangeByIndexes"),
+  ],
+  "sheet-looks": [
+    ...since(
+      "1.1",
+      "Excel.Worksheet.getRange",
       "Excel.Range.format",
       "Excel.RangeFormat.font",
       "Excel.RangeFormat.fill",
+      "Excel.RangeFormat.borders",
       "Excel.RangeFormat.wrapText",
+      "Excel.RangeFormat.horizontalAlignment",
+      "Excel.RangeFormat.verticalAlignment",
       "Excel.RangeFont.bold",
       "Excel.RangeFont.italic",
+      "Excel.RangeFont.underline",
+      "Excel.RangeFont.name",
       "Excel.RangeFont.size",
       "Excel.RangeFont.color",
       "Excel.RangeFill.color",
+      "Excel.RangeBorderCollection.getItem",
+      "Excel.RangeBorder.style",
+      "Excel.RangeBorder.weight",
+      "Excel.RangeBorder.color",
     ),
-    ...since("1.2", "Excel.RangeFormat.columnWidth"),
-    ...since("1.7", "Excel.Worksheet.getRangeByIndexes", "Excel.Worksheet.freezePanes", "Excel.WorksheetFreezePanes.freezeRows"),
+    ...since("1.7", "Excel.RangeFormat.textOrientation"),
   ],
+  "sheet-settings": [
+    ...since("1.1", "Excel.Worksheet.getRange", "Excel.Worksheet.visibility", "Excel.Range.format"),
+    ...since(
+      "1.2",
+      "Excel.RangeFormat.columnWidth",
+      "Excel.RangeFormat.rowHeight",
+      "Excel.Range.rowHidden",
+      "Excel.Range.columnHidden",
+      "Excel.Range.merge",
+    ),
+    ...since(
+      "1.7",
+      "Excel.Worksheet.getRangeByIndexes",
+      "Excel.Worksheet.tabColor",
+      "Excel.Worksheet.freezePanes",
+      "Excel.WorksheetFreezePanes.freezeAt",
+      "Excel.WorksheetFreezePanes.freezeRows",
+      "Excel.WorksheetFreezePanes.freezeColumns",
+    ),
+    ...since("1.8", "Excel.Worksheet.showGridlines"),
+  ],
+  "sheet-rules": [
+    ...since("1.1", "Excel.Worksheet.getRange"),
+    ...since(
+      "1.6",
+      "Excel.Range.conditionalFormats",
+      "Excel.ConditionalFormatCollection.add",
+      "Excel.ConditionalFormat.custom",
+      "Excel.ConditionalFormat.stopIfTrue",
+      "Excel.CustomConditionalFormat.rule",
+      "Excel.CustomConditionalFormat.format",
+      "Excel.ConditionalFormatRule.formula",
+      "Excel.ConditionalFormatRule.formulaR1C1",
+      "Excel.ConditionalRangeFormat.numberFormat",
+      "Excel.ConditionalRangeFormat.fill",
+      "Excel.ConditionalRangeFormat.font",
+      "Excel.ConditionalRangeFill.color",
+      "Excel.ConditionalRangeFont.bold",
+      "Excel.ConditionalRangeFont.italic",
+      "Excel.ConditionalRangeFont.underline",
+      "Excel.ConditionalRangeFont.strikethrough",
+      "Excel.ConditionalRangeFont.color",
+    ),
+    ...since("1.8", "Excel.Range.dataValidation", "Excel.DataValidation.rule"),
+  ],
+  areas: since("1.9", "Excel.Worksheet.getRanges", "Excel.RangeAreas.conditionalFormats"),
   mending: [
     ...SYNC,
     ...everywhere(

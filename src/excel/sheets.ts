@@ -1,35 +1,11 @@
 import type { SheetsHost } from "../pane/host";
 import { cellPlace } from "../sheets/cell-address";
-import { cellLooks } from "../sheets/cell-looks";
-import type { OwnLook } from "../sheets/own-look";
 import type { CellData, SheetData } from "../sheets/sheet-data";
 import { enteredText } from "./cells";
 import { run } from "./run";
-
-/** Columns of the ready sheets are in pixels, 96 to the inch; Excel's are in points, 72 to the inch. */
-const POINTS_A_PIXEL = 72 / 96;
-
-/** Looks of cells that stand side by side in a row and are alike. */
-interface Stretch {
-  readonly row: number;
-  readonly column: number;
-  readonly columns: number;
-  readonly look: OwnLook;
-}
-
-const stretches = (cells: SheetData["cells"]): readonly Stretch[] => {
-  const found: Stretch[] = [];
-  const styled = Object.entries(cells)
-    .flatMap(([address, { style }]) => (style === undefined ? [] : [{ ...cellPlace(address), look: cellLooks[style] as OwnLook }]))
-    .sort((one, other) => one.row - other.row || one.column - other.column);
-  for (const { row, column, look } of styled) {
-    const last = found[found.length - 1];
-    if (last !== undefined && last.row === row && last.look === look && last.column + last.columns === column)
-      found[found.length - 1] = { ...last, columns: last.columns + 1 };
-    else found.push({ row, column, columns: 1, look });
-  }
-  return found;
-};
+import { showLooks } from "./sheet-looks";
+import { addRules } from "./sheet-rules";
+import { setUp } from "./sheet-settings";
 
 const put = ({ value, formula, format }: CellData) =>
   enteredText({
@@ -38,17 +14,8 @@ const put = ({ value, formula, format }: CellData) =>
     ...(format === undefined ? {} : { format }),
   });
 
-const show = (range: Excel.Range, { bold, italic, size, ink, fill, wrap }: OwnLook): void => {
-  const { format } = range;
-  if (bold) format.font.bold = true;
-  if (italic) format.font.italic = true;
-  if (size !== undefined) format.font.size = size;
-  if (ink !== undefined) format.font.color = ink;
-  if (fill !== undefined) format.fill.color = fill;
-  if (wrap) format.wrapText = true;
-};
-
-const filled = (sheet: Excel.Worksheet, { cells, columnWidths = {}, frozenRows = 0 }: SheetData): void => {
+const filled = (sheet: Excel.Worksheet, data: SheetData, hasAreas: boolean): void => {
+  const { cells } = data;
   const placed = Object.entries(cells).map(([address, cell]) => ({ ...cellPlace(address), cell }));
   const rows = Math.max(0, ...placed.map(({ row }) => row + 1));
   const columns = Math.max(0, ...placed.map(({ column }) => column + 1));
@@ -58,17 +25,18 @@ const filled = (sheet: Excel.Worksheet, { cells, columnWidths = {}, frozenRows =
     if (cell.format !== undefined) (formats[row] ?? [])[column] = cell.format;
     (entries[row] ?? [])[column] = put(cell);
   }
-  const range = sheet.getRangeByIndexes(0, 0, rows, columns);
-  range.numberFormat = formats;
-  range.formulas = entries;
-  for (const { row, column, columns: width, look } of stretches(cells)) show(sheet.getRangeByIndexes(row, column, 1, width), look);
-  for (const [column, pixels] of Object.entries(columnWidths))
-    sheet.getRange(`${column}:${column}`).format.columnWidth = pixels * POINTS_A_PIXEL;
-  if (frozenRows > 0) sheet.freezePanes.freezeRows(frozenRows);
+  if (placed.length > 0) {
+    const range = sheet.getRangeByIndexes(0, 0, rows, columns);
+    range.numberFormat = formats;
+    range.formulas = entries;
+  }
+  showLooks(sheet, data);
+  setUp(sheet, data);
+  addRules(sheet, data, hasAreas);
 };
 
-/** The sheets of the workbook in Excel. */
-export const excelSheets: SheetsHost = {
+/** The sheets of the workbook in Excel; `hasAreas` where it takes blocks of cells together. */
+export const excelSheets = (hasAreas: boolean): SheetsHost => ({
   names: () =>
     run({ asked: "to name the sheets", sheets: [] }, async (context) => {
       const { worksheets } = context.workbook;
@@ -85,7 +53,7 @@ export const excelSheets: SheetsHost = {
         // The last one first: a formula finds the sheets after its own worked out.
         for (const [index, sheet] of [...sheets.entries()].reverse()) {
           const made = added[index];
-          if (made !== undefined) filled(made, sheet);
+          if (made !== undefined) filled(made, sheet, hasAreas);
         }
         added[0]?.activate();
         await context.sync();
@@ -95,4 +63,4 @@ export const excelSheets: SheetsHost = {
         throw error;
       }
     }),
-};
+});

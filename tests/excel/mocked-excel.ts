@@ -1,5 +1,7 @@
 import { OfficeMockObject } from "office-addin-mock";
-import { cellPlace, columnPlace } from "../../src/sheets/cell-address";
+import { cellPlace } from "../../src/sheets/cell-address";
+import { blockAddress } from "../../src/sheets/cell-blocks";
+import { type MockedLooks, noLooks, rangeLooks } from "./mocked-looks";
 import { typedInto } from "./typed-into";
 
 /** A workbook as the mocked Excel holds it. Errors are given and answered by their text, such as #NAME?. */
@@ -40,16 +42,7 @@ interface Sheet {
   readonly isProtected: boolean;
   readonly cells: Map<string, Held>;
   readonly spills: Map<string, readonly [number, number]>;
-  readonly looks: {
-    readonly row: number;
-    readonly column: number;
-    readonly columns: number;
-    readonly bold?: boolean;
-    readonly fill?: string;
-    readonly ink?: string;
-  }[];
-  readonly widths: Record<string, number>;
-  frozenRows: number;
+  readonly looks: MockedLooks;
 }
 
 type Mock = OfficeMockObject & Record<string, unknown>;
@@ -69,7 +62,8 @@ const refused = (code: string): Error => Object.assign(new Error(code), { code }
 export interface MockedExcel {
   readonly sheetNames: () => readonly string[];
   readonly cell: (sheet: string, address: string) => Held;
-  readonly sheet: (name: string) => Pick<Sheet, "looks" | "widths" | "frozenRows">;
+  /** What was set of a sheet besides its cells. */
+  readonly sheet: (name: string) => MockedLooks;
   readonly select: (sheet: string, address: string) => void;
   /** What was written, a batch that went to Excel at once an entry: addresses of the cells whose content was set. */
   readonly batches: readonly (readonly string[])[];
@@ -92,9 +86,7 @@ export const mockedExcel = ({
   const sheets: Sheet[] = given.map(({ name, isProtected = false, cells = {}, spills = {} }) => ({
     name,
     isProtected,
-    looks: [],
-    widths: {},
-    frozenRows: 0,
+    looks: noLooks(),
     cells: new Map(
       Object.entries(cells).map(([address, { formula, value = 0, format = "General" }]) => {
         const { row, column } = cellPlace(address);
@@ -136,6 +128,8 @@ export const mockedExcel = ({
       members: Readonly<Record<string, unknown>> = {},
       sync: (mock: Mock) => void = () => undefined,
       set: Readonly<Record<string, (value: unknown) => void>> = {},
+      /** What is only set and never read. */
+      onlySet: Readonly<Record<string, unknown>> = {},
     ): Mock => {
       // The mock takes null for an object; what is really there comes with sync.
       const first = Object.fromEntries(Object.entries(fresh()).map(([name, value]) => [name, value ?? false]));
@@ -148,6 +142,8 @@ export const mockedExcel = ({
       }) as never;
       handed.push({ mock, fresh, loaded, sync: () => sync(mock) });
       return new Proxy(mock, {
+        get: (target, name, own) =>
+          typeof name === "string" && Object.hasOwn(onlySet, name) ? onlySet[name] : (Reflect.get(target, name, own) as unknown),
         set: (target, name, value: unknown) => {
           const instruction = set[String(name)];
           if (instruction !== undefined) queue.push(() => instruction(value));
@@ -243,12 +239,12 @@ export const mockedExcel = ({
           hasSpill: all.every(Boolean) ? true : all.some(Boolean) ? null : false,
         };
       };
+      const asBlock = blockAddress({ row, column, rows, columns });
       const anchor = sheet === undefined || rows * columns !== 1 ? undefined : spillAt(sheet, row, column);
       const isAnchor = anchor?.row === row && anchor.column === column;
       const made = object(
         fresh,
         {
-          format: { font: { bold: false, italic: false, size: 11, color: "" }, fill: { color: "" }, columnWidth: 0, wrapText: false },
           // "If it's not a spilled cell, this method returns an object with its isNullObject property set to true".
           getSpillParentOrNullObject: () =>
             sheet === undefined || anchor === undefined || isAnchor ? nothing() : range(sheet, anchor.row, anchor.column, 1, 1),
@@ -256,16 +252,7 @@ export const mockedExcel = ({
           getSpillingToRangeOrNullObject: () =>
             sheet === undefined || anchor === undefined || !isAnchor ? nothing() : range(sheet, row, column, anchor.rows, anchor.columns),
         },
-        (mock) => {
-          if (sheet === undefined) return;
-          const { font, fill } = mock["format"] as { font: Record<string, unknown>; fill: Record<string, unknown> };
-          const look = {
-            ...(font["bold"] === true ? { bold: true } : {}),
-            ...(typeof font["color"] === "string" && font["color"].startsWith("#") ? { ink: font["color"] } : {}),
-            ...(typeof fill["color"] === "string" && fill["color"].startsWith("#") ? { fill: fill["color"] } : {}),
-          };
-          if (Object.keys(look).length > 0) sheet.looks.push({ row, column, columns, ...look });
-        },
+        undefined,
         sheet === undefined
           ? {}
           : {
@@ -278,6 +265,7 @@ export const mockedExcel = ({
                 }),
               formulas: (entries) => each(entries, (entered, down, right) => write(sheet, row + down, column + right, entered)),
             },
+        sheet === undefined ? {} : { ...rangeLooks(sheet.looks, asBlock, (set) => queue.push(set)), asBlock },
       );
       return made;
     };
@@ -295,16 +283,20 @@ export const mockedExcel = ({
       const mock = object(() => ({ name }), {
         getRangeByIndexes: (row: number, column: number, rows: number, columns: number) => range(sheet, row, column, rows, columns),
         getRange: (address: string) => {
-          const [, letters = ""] = /^([A-Z]+):\1$/.exec(address) ?? [];
-          return object(
-            () => ({ isNullObject: false, columnIndex: columnPlace(letters) }),
-            { format: { columnWidth: 0 } },
-            (column) => {
-              const { columnWidth } = column["format"] as { columnWidth: unknown };
-              if (typeof columnWidth === "number" && sheet !== undefined) sheet.widths[letters] = columnWidth;
-            },
-          );
+          if (sheet === undefined) return nothing();
+          const [from = "", to = from] = address.split(":");
+          // "B:B", "3:3": whole columns and rows are taken for their sizes and to hide them.
+          const hide = (): void => void sheet.looks.hidden.push(from);
+          if (!/^[A-Z]+\d+$/.test(from)) {
+            return object(() => ({ isNullObject: false }), {}, undefined, {
+              rowHidden: hide, columnHidden: hide,
+            }, rangeLooks(sheet.looks, address, (set) => queue.push(set)));
+          }
+          const [first, last] = [cellPlace(from), cellPlace(to)];
+          return range(sheet, first.row, first.column, last.row - first.row + 1, last.column - first.column + 1);
         },
+        // "For example, \"A1:B2, A5:B5\"": Worksheet.getRanges.
+        getRanges: (addresses: string) => rangeLooks(sheet?.looks ?? noLooks(), addresses, (set) => queue.push(set)),
         getUsedRangeOrNullObject: () => {
           const held = [...(sheet?.cells ?? new Map<string, Held>())]
             .filter(([, { value, formula }]) => value !== "" || formula !== undefined)
@@ -315,14 +307,21 @@ export const mockedExcel = ({
           const [top, left] = [Math.min(...rows), Math.min(...columns)];
           return range(sheet, top, left, Math.max(...rows) - top + 1, Math.max(...columns) - left + 1);
         },
-        freezePanes: { freezeRows: (count: number) => void (sheet !== undefined && (sheet.frozenRows = count)) },
+        freezePanes: {
+          freezeRows: (count: number) => void (sheet !== undefined && (sheet.looks.frozen["rows"] = count)),
+          freezeColumns: (count: number) => void (sheet !== undefined && (sheet.looks.frozen["columns"] = count)),
+          // "The range provided corresponds to cells that will be frozen in the top- and left-most pane": WorksheetFreezePanes.freezeAt.
+          freezeAt: ({ asBlock }: { readonly asBlock: string }) => void (sheet !== undefined && (sheet.looks.frozen["at"] = asBlock)),
+        },
         activate: () => void activated.push(name),
         delete: () =>
           void sheets.splice(
             sheets.findIndex((one) => one.name === name),
             1,
           ),
-      });
+      }, undefined, sheet === undefined ? {} : Object.fromEntries(
+        ["showGridlines", "tabColor", "visibility"].map((name) => [name, (value: unknown) => void (sheet.looks.set[name] = value)]),
+      ));
       mock["protection"] = protection;
       sheetMocks.set(name, mock);
       return mock;
@@ -339,7 +338,7 @@ export const mockedExcel = ({
         // "name should be unique": WorksheetCollection.add; "ItemAlreadyExists: The resource being created already exists".
         if (sheets.some((one) => one.name.toLowerCase() === name.toLowerCase())) fail("ItemAlreadyExists");
         // "The worksheet will be added at the end of existing worksheets".
-        const sheet: Sheet = { name, isProtected: false, cells: new Map(), spills: new Map(), looks: [], widths: {}, frozenRows: 0 };
+        const sheet: Sheet = { name, isProtected: false, cells: new Map(), spills: new Map(), looks: noLooks() };
         sheets.push(sheet);
         return sheetMock(name, sheet);
       },
@@ -419,7 +418,7 @@ export const mockedExcel = ({
       const { row, column } = cellPlace(address);
       return named(name).cells.get(key(row, column)) ?? EMPTY;
     },
-    sheet: named,
+    sheet: (name) => named(name).looks,
     select: (sheet, address) => {
       current = [sheet, address];
       for (const told of selectionTold) void told();
