@@ -1,3 +1,4 @@
+const fs = require("node:fs");
 const path = require("node:path");
 const CopyPlugin = require("copy-webpack-plugin");
 const MinimizerPlugin = require("minimizer-webpack-plugin");
@@ -49,7 +50,10 @@ const withoutHyphenation = new NormalModuleReplacementPlugin(/^[.][/][\w-]+-[\w-
   if (/[\\/]engine-render[\\/]/.test(request.context)) request.request = path.resolve(__dirname, "src/workbook/no-hyphenation.ts");
 });
 
-const engineStyles = require.resolve("@univerjs/preset-sheets-core/lib/index.css");
+const [engineStyles, ...moreStyles] = ["preset-sheets-core", "sheets-data-validation-ui"].map((name) =>
+  require.resolve(`@univerjs/${name}/lib/index.css`),
+);
+const withMoreStyles = (first) => Buffer.concat([first, ...moreStyles.map((file) => fs.readFileSync(file))]);
 
 const minifiedWith = (minimizerOptions) => ({
   minimize: true,
@@ -89,7 +93,7 @@ module.exports = [
     entry: { taskpane: "./src/taskpane/main.ts", "stand-in": "./src/web/stand-in/main.ts" },
     output: { path: dist, filename: "[name].js", iife: true },
     optimization: minified,
-    copied: [engineStyles],
+    copied: [engineStyles, ...moreStyles],
     plugins: [
       new CopyPlugin({
         patterns: [
@@ -99,7 +103,7 @@ module.exports = [
           { from: "src/generate/document.css" },
           { from: "src/web/web.css" },
           { from: "src/web/index.html" },
-          { from: engineStyles, to: "engine.css" },
+          { from: engineStyles, to: "engine.css", transform: withMoreStyles },
           { from: "manifest.xml" },
         ],
       }),

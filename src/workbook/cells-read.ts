@@ -1,6 +1,7 @@
 import type { ICellData, IRange, Nullable, Worksheet } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { type CellPlace, cellPlace } from "../sheets/cell-address";
+import { wholeLook } from "./engine-look";
 import { plainValue } from "./engine-snapshot";
 import { errorCode, errorSentence } from "./error-sentence";
 import { GENERAL } from "./cells-written";
@@ -37,7 +38,7 @@ const blockOf = ({ startRow, startColumn, endRow, endColumn }: IRange): SpilledB
   columns: endColumn - startColumn + 1,
 });
 
-type Reads = Pick<Workbook, "value" | "shown" | "spill" | "spills" | "format" | "errorMessage" | "formula" | "copied">;
+type Reads = Pick<Workbook, "value" | "shown" | "look" | "spill" | "spills" | "format" | "errorMessage" | "formula" | "copied">;
 
 /** What the cells of a workbook hold and show, those that spilled among them. */
 export const cellsRead = ({ injector, current, sheetNamed, styleOf }: OpenBook): Reads => {
@@ -56,6 +57,10 @@ export const cellsRead = ({ injector, current, sheetNamed, styleOf }: OpenBook):
   return {
     value: (name, address) => valueOf(cellAt(sheetNamed(name), cellPlace(address))),
     shown: (name, address) => shownAt(sheetNamed(name), cellPlace(address)),
+    look: (name, address) => {
+      const { row, column } = cellPlace(address);
+      return wholeLook(styleOf(sheetNamed(name).getCell(row, column)) ?? {});
+    },
     spill: (name, address) => {
       const sheet = sheetNamed(name);
       const place = cellPlace(address);

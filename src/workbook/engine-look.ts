@@ -8,7 +8,7 @@ import type { CellData } from "./workbook-data";
 /** Sides of a cell as the engine names them. */
 const ENGINE_SIDES = { top: "t", right: "r", bottom: "b", left: "l" } as const;
 
-const lookStyle = (look: OwnLook): IStyleData => ({
+export const lookStyle = (look: OwnLook): IStyleData => ({
   ...(look.bold ? { bl: BooleanNumber.TRUE } : {}),
   ...(look.italic ? { it: BooleanNumber.TRUE } : {}),
   ...(look.underline ? { ul: { s: BooleanNumber.TRUE } } : {}),
@@ -58,7 +58,7 @@ const bordersIn = (borders: Nullable<IBorderData>): OwnLook["borders"] => {
 };
 
 /** Everything a cell's style says of its look, in our words; what it leaves open, or cannot be stored, is left out. */
-const wholeLook = (style: IStyleData): OwnLook => {
+export const wholeLook = (style: IStyleData): OwnLook => {
   const { tb: wrapping, tr: rotation } = style;
   const given: Record<string, unknown> = {
     bold: style.bl === BooleanNumber.TRUE || undefined,

@@ -1,20 +1,15 @@
-import { BooleanNumber, type IColumnData, type IRange, type IRowData, type IWorksheetData, type Nullable } from "@univerjs/core";
-import { cellAddress, cellPlace, columnName, columnPlace } from "../sheets/cell-address";
+import { BooleanNumber, type IColumnData, type IRowData, type IWorksheetData, type Nullable } from "@univerjs/core";
+import { columnName, columnPlace } from "../sheets/cell-address";
 import { isColour } from "../sheets/own-look";
+import { blockOfRange, rangeOf } from "./cell-range";
 import { type SheetData, WIDEST } from "./workbook-data";
 
 /** What a sheet has besides its name and its cells. */
-type SheetSettings = Omit<SheetData, "name" | "cells">;
-
-const mergedRange = (block: string): IRange => {
-  const [from, to] = block.split(":").map(cellPlace);
-  if (from === undefined || to === undefined) throw new Error(`merged: a block is written A1:C2, got "${block}"`);
-  return { startRow: from.row, startColumn: from.column, endRow: to.row, endColumn: to.column };
-};
+type SheetSettings = Omit<SheetData, "name" | "cells" | "rules" | "lists">;
 
 /** How many rows and columns a sheet must have for its settings, whatever its cells take up. */
 export const settingsExtent = (sheet: SheetSettings): { readonly rows: number; readonly columns: number } => {
-  const blocks = (sheet.merged ?? []).map(mergedRange);
+  const blocks = (sheet.merged ?? []).map(rangeOf);
   return {
     rows: blocks.reduce((most, { endRow }) => Math.max(most, endRow + 1), sheet.frozenRows ?? 0),
     columns: blocks.reduce((most, { endColumn }) => Math.max(most, endColumn + 1), sheet.frozenColumns ?? 0),
@@ -40,7 +35,7 @@ export const settingsSnapshot = (sheet: SheetSettings): Partial<IWorksheetData> 
     ...(sheet.tabColour === undefined ? {} : { tabColor: sheet.tabColour }),
     columnData,
     rowData,
-    mergeData: merged.map(mergedRange),
+    mergeData: merged.map(rangeOf),
     ...(frozenRows > 0 || frozenColumns > 0 ? { freeze } : {}),
   };
 };
@@ -69,9 +64,7 @@ export const storedSettings = (sheet: IWorksheetData): SheetSettings => {
   });
   const hiddenRows = rows.flatMap(([row, data]) => (isHidden(data) ? [Number(row) + 1] : []));
   const hiddenColumns = columns.flatMap(([column, data]) => (isHidden(data) ? [columnName(Number(column))] : []));
-  const merged = mergeData.map(({ startRow, startColumn, endRow, endColumn }) =>
-    [cellAddress({ row: startRow, column: startColumn }), cellAddress({ row: endRow, column: endColumn })].join(":"),
-  );
+  const merged = mergeData.map(blockOfRange);
   const { ySplit, xSplit } = freeze;
   return {
     ...given("columnWidths", Object.fromEntries(widths), widths.length),

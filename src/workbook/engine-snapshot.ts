@@ -10,6 +10,7 @@ import {
 } from "@univerjs/core";
 import { cellPlace } from "../sheets/cell-address";
 import { hasLook, storedLook, styleOf } from "./engine-look";
+import { ruleResources } from "./engine-rules";
 import { settingsExtent, settingsSnapshot } from "./engine-settings";
 import { roomFor } from "./sheet-room";
 import { TEXT_FORMAT } from "./cell-format";
@@ -60,7 +61,8 @@ export const engineSnapshot = (id: string, { sheets }: WorkbookData): IWorkbookD
     styles[key] ??= styleOf(cell);
     return key;
   };
-  const snapshots = sheets.map((sheet, index) => sheetSnapshot(`sheet-${index + 1}`, sheet, styleId));
+  const idOf = (index: number): string => `sheet-${index + 1}`;
+  const snapshots = sheets.map((sheet, index) => sheetSnapshot(idOf(index), sheet, styleId));
   return {
     id,
     name: "",
@@ -69,6 +71,7 @@ export const engineSnapshot = (id: string, { sheets }: WorkbookData): IWorkbookD
     sheetOrder: snapshots.map(({ id: sheet }) => sheet ?? ""),
     styles,
     sheets: Object.fromEntries(snapshots.map((snapshot) => [snapshot.id ?? "", snapshot])),
+    resources: ruleResources(sheets, idOf),
   };
 };
 

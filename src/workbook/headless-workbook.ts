@@ -1,6 +1,9 @@
 import { LocaleType, LogLevel, Univer } from "@univerjs/core";
 import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
+import { UniverDataValidationPlugin } from "@univerjs/data-validation";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
+import { UniverSheetsConditionalFormattingPlugin } from "@univerjs/sheets-conditional-formatting";
+import { UniverSheetsDataValidationPlugin } from "@univerjs/sheets-data-validation";
 import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import { UniverSheetsNumfmtPlugin } from "@univerjs/sheets-numfmt";
 import type { FunctionsJson } from "./function-metadata";
@@ -17,6 +20,9 @@ export const headlessWorkbook = (metadata: FunctionsJson, built: StandIn): Workb
   // What spills is not stored, so a loaded workbook is always worked out as a whole.
   univer.registerPlugin(UniverSheetsFormulaPlugin, { initialFormulaComputing: CalculationMode.FORCED });
   univer.registerPlugin(UniverSheetsNumfmtPlugin);
+  univer.registerPlugin(UniverSheetsConditionalFormattingPlugin);
+  univer.registerPlugin(UniverDataValidationPlugin);
+  univer.registerPlugin(UniverSheetsDataValidationPlugin);
   teachEngine(univer.__getInjector(), metadata, built);
   return liveWorkbook(univer);
 };

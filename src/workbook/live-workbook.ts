@@ -3,6 +3,7 @@ import { SetTriggerFormulaCalculationStartMutation } from "@univerjs/engine-form
 import { cellsRead } from "./cells-read";
 import { cellsWritten } from "./cells-written";
 import { openBook } from "./open-book";
+import { rulesKept } from "./rules-kept";
 import { refuseFormulas } from "./refused-formulas";
 import { settling } from "./settle-rule";
 import { sheetChanges } from "./sheet-changes";
@@ -19,9 +20,14 @@ export const liveWorkbook = (univer: Univer): Workbook => {
   refuseFormulas(book.injector);
   roomForAdded(book.injector);
 
+  // The engine makes what it keeps of rules with its first workbook.
+  let isSetUp = false;
+
   return {
     load: (data) => {
       book.load(data);
+      if (!isSetUp) rulesKept(book.injector);
+      isSetUp = true;
       rule.begin();
     },
     ...cellsWritten(book),

@@ -12,6 +12,7 @@ import {
   type Worksheet,
 } from "@univerjs/core";
 import { engineSnapshot } from "./engine-snapshot";
+import { forgetRules } from "./rules-kept";
 import { workbookData } from "./workbook-data";
 
 // The engine keeps the formulas it has read, with the functions in them, by workbook: no two in a process may go by one name.
@@ -53,7 +54,10 @@ export const openBook = (univer: Univer): OpenBook => {
     sheetNamed,
     load: (data) => {
       const checked = workbookData(data);
-      if (book !== undefined) injector.get(IUniverInstanceService).disposeUnit(book.getUnitId());
+      if (book !== undefined) {
+        forgetRules(injector, book.getUnitId());
+        injector.get(IUniverInstanceService).disposeUnit(book.getUnitId());
+      }
       loads += 1;
       const snapshot = engineSnapshot(`workbook-${loads}`, checked);
       book = univer.createUnit<IWorkbookData, EngineWorkbook>(UniverInstanceType.UNIVER_SHEET, snapshot);

@@ -1,17 +1,30 @@
-import { ICommandService } from "@univerjs/core";
-import { InsertSheetCommand, RemoveSheetCommand, SetWorksheetNameCommand } from "@univerjs/sheets";
+import { Direction, ICommandService, IUndoRedoService } from "@univerjs/core";
+import {
+  CopySheetCommand, InsertRowByRangeCommand, InsertSheetCommand, RemoveRowByRangeCommand, RemoveSheetCommand, SetWorksheetActiveOperation,
+  SetWorksheetNameCommand,
+} from "@univerjs/sheets";
 import { hasLook, styleOf } from "./engine-look";
 import { sheetSnapshot } from "./engine-snapshot";
 import type { OpenBook } from "./open-book";
+import { addRules } from "./rules-kept";
 import type { Workbook } from "./workbook";
 import { DATA_VERSION, workbookData } from "./workbook-data";
 
-type Changes = Pick<Workbook, "sheetNames" | "addSheets" | "renameSheet" | "removeSheet">;
+type Changes = Pick<
+  Workbook, "sheetNames" | "addSheets" | "renameSheet" | "removeSheet" | "duplicateSheet" | "insertRows" | "removeRows"
+>;
 
 /** The sheets of a workbook: which there are, added, renamed, taken away. */
-export const sheetChanges = ({ injector, current, newSheetId, onSheet }: OpenBook): Changes => {
+export const sheetChanges = ({ injector, current, sheetNamed, newSheetId, onSheet }: OpenBook): Changes => {
   const change = (command: string, name: string, params: object): void => {
     if (!onSheet(command, name, params)) throw new Error(`${name}: the sheet does not take this`);
+  };
+  // The engine moves formulas and rules by the sheet that is shown.
+  const rows = (command: string, name: string, from: number, count: number): void => {
+    change(SetWorksheetActiveOperation.id, name, {});
+    const range = { startRow: from - 1, endRow: from + count - 2, startColumn: 0, endColumn: sheetNamed(name).getColumnCount() - 1 };
+    // New rows take after the one above, where there is one.
+    change(command, name, { range, direction: from === 1 ? Direction.UP : Direction.DOWN });
   };
   return {
     sheetNames: () =>
@@ -23,12 +36,19 @@ export const sheetChanges = ({ injector, current, newSheetId, onSheet }: OpenBoo
       const unitId = current().getUnitId();
       const index = current().getSheets().length;
       // The last one first: a formula finds the sheets after its own when it comes.
+      const asOne = injector.get(IUndoRedoService).__tempBatchingUndoRedo(unitId);
       for (const sheet of [...checked].reverse()) {
-        const snapshot = sheetSnapshot(newSheetId(), sheet, (cell) => (hasLook(cell) ? styleOf(cell) : undefined));
+        const id = newSheetId();
+        const snapshot = sheetSnapshot(id, sheet, (cell) => (hasLook(cell) ? styleOf(cell) : undefined));
         injector.get(ICommandService).syncExecuteCommand(InsertSheetCommand.id, { unitId, index, sheet: snapshot });
+        addRules(injector, unitId, id, sheet);
       }
+      asOne.dispose();
     },
     renameSheet: (name, to) => change(SetWorksheetNameCommand.id, name, { name: to }),
     removeSheet: (name) => change(RemoveSheetCommand.id, name, {}),
+    duplicateSheet: (name) => change(CopySheetCommand.id, name, {}),
+    insertRows: (name, before, count) => rows(InsertRowByRangeCommand.id, name, before, count),
+    removeRows: (name, from, count) => rows(RemoveRowByRangeCommand.id, name, from, count),
   };
 };

@@ -2,6 +2,7 @@ import type { ICellData, Nullable, Worksheet } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { cellAddress, type CellPlace, cellPlace } from "../sheets/cell-address";
 import { storedSettings } from "./engine-settings";
+import { storedRules } from "./engine-rules";
 import { storedCell } from "./engine-snapshot";
 import type { OpenBook } from "./open-book";
 import type { Workbook } from "./workbook";
@@ -39,6 +40,7 @@ export const storedBook = ({ injector, current, sheetNamed, styleOf }: OpenBook)
           name: sheet.getName(),
           cells: cellsOf(sheet),
           ...storedSettings(sheet.getConfig()),
+          ...storedRules(injector, current().getUnitId(), sheet.getSheetId()),
         })),
     }),
   };

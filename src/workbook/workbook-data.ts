@@ -4,7 +4,7 @@ import { cellLooks, isStyleName } from "../sheets/cell-looks";
 import { isColour, lookFault, type OwnLook } from "../sheets/own-look";
 import { formulaFault } from "./formula-limits";
 
-export type { CellData, PlainValue, SheetData } from "../sheets/sheet-data";
+export type { CellData, ChoiceList, PlainValue, RuleLook, SheetData } from "../sheets/sheet-data";
 
 /** The version this program writes; it reads every version up to it. */
 export const DATA_VERSION = 1;
@@ -26,6 +26,8 @@ const LAST_CELL = "XFD1048576";
 export const WIDEST = 10_000;
 /** Each is compared with every other. */
 const MOST_MERGED = 10_000;
+/** Each is worked out with every calculation. */
+const MOST_RULED = 200_000;
 /** What is quoted of a wrong value. */
 const MOST_QUOTED = 60;
 const NOT_IN_NAME = /[\\/?*[\]:]/;
@@ -178,9 +180,23 @@ const choiceList = (where: string, raw: unknown): ChoiceList => {
   const given = bag(where, raw);
   onlyKnown(where, given, ["cells", "options"]);
   const options = list(`${where}, options`, given["options"], text);
+  if (options.length === 0) throw new Error(`${where}, options: must be one or more`);
   const joined = options.find((option) => option.includes(","));
   if (joined !== undefined) throw new Error(`${where}, options: none may hold a comma, got ${quoted(joined)}`);
   return { cells: block(`${where}, cells`, given["cells"]), options };
+};
+
+const sizeOf = (cells: string): number => {
+  const [from = "", to = from] = cells.split(":");
+  const [first, last] = [cellPlace(from), cellPlace(to)];
+  return (Math.abs(last.row - first.row) + 1) * (Math.abs(last.column - first.column) + 1);
+};
+
+const blocks = <Item extends { readonly cells: string }>(where: string, raw: unknown, read: (where: string, item: unknown) => Item) => {
+  const items = list(where, raw, read);
+  const count = items.reduce((sum, { cells }) => sum + sizeOf(cells), 0);
+  if (count > MOST_RULED) throw new Error(`${where}: must be over at most ${MOST_RULED} cells together, got ${count}`);
+  return items;
 };
 
 const sheetName = (where: string, name: unknown): string => {
@@ -199,8 +215,8 @@ const SETTINGS: { readonly [Name in keyof Omit<SheetData, "name" | "cells">]-?: 
   hiddenRows: (where, raw) => list(where, raw, row),
   hiddenColumns: (where, raw) => list(where, raw, column),
   merged,
-  rules: (where, raw) => list(where, raw, ruleLook),
-  lists: (where, raw) => list(where, raw, choiceList),
+  rules: (where, raw) => blocks(where, raw, ruleLook),
+  lists: (where, raw) => blocks(where, raw, choiceList),
   hidesGridLines: isTrue,
   isHidden: isTrue,
   tabColour: (where, raw) => {

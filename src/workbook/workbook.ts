@@ -1,3 +1,4 @@
+import type { OwnLook } from "../sheets/own-look";
 import type { TouchedCells } from "./touched-cells";
 import type { CellData, PlainValue, SheetData, WorkbookData } from "./workbook-data";
 
@@ -37,6 +38,11 @@ export interface Workbook {
   readonly addSheets: (sheets: readonly SheetData[]) => void;
   readonly renameSheet: (sheet: string, name: string) => void;
   readonly removeSheet: (sheet: string) => void;
+  /** Shows a sheet and adds empty rows in it, above the one of this number. */
+  readonly insertRows: (sheet: string, before: number, count: number) => void;
+  /** Shows a sheet and takes rows out of it, from the one of this number down. */
+  readonly removeRows: (sheet: string, from: number, count: number) => void;
+  readonly duplicateSheet: (sheet: string) => void;
   /** Takes back the last step. */
   readonly undo: () => void;
   /** Works every formula out once more. */
@@ -46,6 +52,8 @@ export interface Workbook {
   readonly value: (sheet: string, address: string) => CellValue;
   /** The text the cell shows, by its number format. */
   readonly shown: (sheet: string, address: string) => string;
+  /** The look the cell has, by itself and by the rules over it. */
+  readonly look: (sheet: string, address: string) => OwnLook;
   /** The block that spilled from the cell, row by row; the cell alone where nothing did. */
   readonly spill: (sheet: string, address: string) => readonly (readonly CellValue[])[];
   /** Every block that spilled on a sheet. */

@@ -1,4 +1,6 @@
 /** @jest-environment ./tests/workbook/engine-environment.cjs */
+import type { OwnLook } from "../../src/sheets/own-look";
+import type { Workbook } from "../../src/workbook/workbook";
 import type { WorkbookData } from "../../src/workbook/workbook-data";
 import { closeWorkbooks, openedData } from "./opened-workbook";
 
@@ -15,7 +17,7 @@ const data: WorkbookData = {
         A1: { value: "title", style: "title" },
         A2: { value: "title in the middle", style: "title", look: { across: "center", down: "middle" } },
         A3: { value: 7.5, format: "0.00", style: "input", look: { borders: { bottom: { line: "double", ink: "#7a4a1e" } } } },
-        A4: { value: "mine", look: { bold: true, underline: true, strike: true, font: "Arial", size: 13, ink: "#123456", fill: "#eee" } },
+        A4: { value: "mine", style: "label", look: { underline: true, strike: true, font: "Arial", size: 13, ink: "#123456", fill: "#eee" } },
         A5: { value: "turned", look: { italic: true, wrap: true, turned: 45, across: "right", down: "top" } },
         B5: { formula: "=A3*2", look: { clip: true, across: "left", down: "bottom" } },
         C7: { look: { fill: "#ffff00", borders: { top: thin, right: thin, bottom: thin, left: thin } } },
@@ -58,4 +60,84 @@ test("a sheet has room for what is merged and frozen, also where no cell is", as
   book.setCell("Far", "DA3002", 7);
   await book.settled();
   expect([book.value("Far", "DA3002"), book.data().sheets[0]?.merged]).toEqual([7, ["CZ3000:DA3001"]]);
+});
+
+const fails: OwnLook = { bold: true, ink: "#8c1d18", fill: "#fbe3df" };
+const passes: OwnLook = { ink: "#1f5a2d", fill: "#e4f1e3" };
+const rules = [
+  { cells: "A2:B5", when: '=LEFT($A2,1)="✗"', look: fails },
+  { cells: "A2:B5", when: '=OR(LEFT($A2,1)="✓",$A2=$D$1)', look: passes },
+  { cells: "C2", when: "=C1>Other!A1", look: { italic: true } },
+] as const;
+const lists = [{ cells: "D2:D9", options: ["left", "right", "both"] }, { cells: "E2", options: ["IRC 2021"] }] as const;
+const spilled = '=VSTACK("✗ FAIL","✓ pass","✓ pass","neither")';
+const ruled: WorkbookData = {
+  version: 1,
+  sheets: [
+    { name: "Check", cells: { A2: { formula: spilled }, C1: { value: 1 }, D1: { value: "neither" } }, rules, lists },
+    { name: "Other", cells: { A1: { value: 5 } } },
+  ],
+};
+
+const looksOf = (book: Workbook, ...addresses: readonly string[]) => addresses.map((address) => book.look("Check", address));
+
+test("looks by rule and lists of choices are stored as they were given, and shown on what spilled, the first rule that is true", async () => {
+  const book = await openedData(ruled);
+  expect(book.data()).toEqual(ruled);
+  expect(looksOf(book, "A1", "A2", "B3", "A4", "A5", "A6", "C2")).toEqual([{}, fails, passes, passes, passes, {}, {}]);
+  book.setCell("Check", "A2", '=VSTACK("✓ pass","✗ FAIL")');
+  book.setCell("Check", "C1", 9);
+  await book.settled();
+  expect(looksOf(book, "A2", "A3", "A4", "C2")).toEqual([passes, fails, {}, { italic: true }]);
+});
+
+test("an inserted row moves them, one within their cells belongs to them, and undo brings back those of deleted rows in their order", async () => {
+  const book = await openedData(ruled);
+  book.insertRows("Check", 1, 2);
+  book.insertRows("Check", 6, 1);
+  await book.settled();
+  const moved = [
+    { cells: "A4:B8", when: '=LEFT($A4,1)="✗"', look: fails },
+    { cells: "A4:B8", when: '=OR(LEFT($A4,1)="✓",$A4=$D$3)', look: passes },
+    { cells: "C4", when: "=C3>Other!A1", look: { italic: true } },
+  ];
+  const [check] = book.data().sheets;
+  expect([check?.rules, check?.lists]).toEqual([moved, [{ ...lists[0], cells: "D4:D12" }, { ...lists[1], cells: "E4" }]]);
+  expect(looksOf(book, "A4", "A5")).toEqual([fails, passes]);
+  book.removeRows("Check", 3, 20);
+  expect([book.data().sheets[0]?.rules, book.data().sheets[0]?.lists]).toEqual([undefined, undefined]);
+  for (let step = 0; step < 3; step += 1) book.undo();
+  await book.settled();
+  expect(book.data()).toEqual(ruled);
+  expect(looksOf(book, "A2", "A3", "A4", "A5")).toEqual([fails, passes, passes, passes]);
+});
+
+test("a sheet takes them along when it is added, copied, renamed or deleted, and undo brings them back", async () => {
+  const book = await openedData({ version: 1, sheets: [{ name: "First", cells: {} }] });
+  book.addSheets(ruled.sheets);
+  await book.settled();
+  expect(book.data().sheets.slice(1)).toEqual(ruled.sheets);
+  expect(looksOf(book, "A2", "A3")).toEqual([fails, passes]);
+  book.duplicateSheet("Check");
+  book.renameSheet("Other", "An other");
+  await book.settled();
+  const [, check, copy] = book.data().sheets;
+  const renamed = [...rules.slice(0, 2), { ...rules[2], when: "=C1>'An other'!A1" }];
+  expect([check?.rules, copy?.rules, copy?.lists]).toEqual([renamed, renamed, lists]);
+  book.removeSheet("Check");
+  book.undo();
+  book.undo();
+  book.undo();
+  await book.settled();
+  expect(book.data().sheets.slice(1)).toEqual(ruled.sheets);
+  expect(looksOf(book, "A2", "A3")).toEqual([fails, passes]);
+  book.undo();
+  expect(book.data().sheets).toEqual([{ name: "First", cells: {} }]);
+});
+
+test("a workbook that takes the place of another has its own rules alone", async () => {
+  const book = await openedData(ruled);
+  book.load({ version: 1, sheets: [{ name: "Check", cells: { A2: { value: "✗ FAIL" } } }] });
+  await book.settled();
+  expect([book.look("Check", "A2"), book.data().sheets[0]?.rules]).toEqual([{}, undefined]);
 });

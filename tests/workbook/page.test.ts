@@ -19,7 +19,11 @@ const data = {
         E1: { format: "@" },
         F30: { format: "@" },
         G31: sixteenths,
+        A10: { formula: '=VSTACK("✗ FAIL","✓ pass")' },
+        C10: { value: "left" },
       },
+      rules: [{ cells: "A10:A19", when: '=LEFT(A10,1)="✗"', look: { fill: "#fbe3df" } }],
+      lists: [{ cells: "C10:C11", options: ["left", "right"] }],
     },
   ],
 };
@@ -171,6 +175,58 @@ test(
     await page.keyboard.press("Enter");
     expect(await page.evaluate((name) => (globalThis as unknown as Shown).treadsheetBook.value(name, "AN9"), added)).toBe(5);
     await stand(page, "A1");
+  },
+  browserTime,
+);
+
+/** Whether a colour is to be seen on the sheet. */
+const isSeen = (page: Page, colour: readonly [number, number, number], is: boolean) =>
+  page.waitForFunction(
+    ([[red, green, blue], wanted]) =>
+      [...document.querySelectorAll<HTMLCanvasElement>("#sheet canvas")].some((canvas) => {
+        if (canvas.width === 0 || canvas.height === 0) return false;
+        const { data: pixels } = canvas.getContext("2d")?.getImageData(0, 0, canvas.width, canvas.height) ?? { data: [] };
+        for (let at = 0; at < pixels.length; at += 4)
+          if (pixels[at] === red && pixels[at + 1] === green && pixels[at + 2] === blue) return true;
+        return false;
+      }) === wanted,
+    [colour, is] as const,
+  );
+
+test(
+  "what spilled takes on the look of its rule as soon as it is true",
+  async () => {
+    const { page } = opened;
+    const fill = [0xfb, 0xe3, 0xdf] as const;
+    await stand(page, "A10");
+    await isSeen(page, fill, true);
+    await typed(page, "A10", '=VSTACK("✓ pass","✓ pass")');
+    await isSeen(page, fill, false);
+    await typed(page, "A10", '=VSTACK("✓ pass","✗ FAIL")');
+    await isSeen(page, fill, true);
+  },
+  browserTime,
+);
+
+test(
+  "an entry that is none of the choices is refused by a sentence that names them; then keys go to the cell, and an opened list closes by Escape",
+  async () => {
+    const { page } = opened;
+    await stand(page, "C10");
+    await page.keyboard.type("middle");
+    await page.keyboard.press("Enter");
+    await page.getByText("This cell takes one of these: “left”, “right”. The arrow in the cell shows them.").waitFor();
+    expect((await cell(page, "C10")).value).toBe("left");
+    await page.keyboard.press("Enter");
+    await page.waitForFunction(() => document.activeElement?.id.startsWith("__editor_"));
+    await page.keyboard.type("right");
+    await page.keyboard.press("Enter");
+    await page.waitForFunction(() => (globalThis as unknown as Shown).treadsheetBook.value("Bench", "C10") === "right");
+    await stand(page, "C11");
+    await page.keyboard.press("F2");
+    await page.locator("[data-u-comp=sheets-dropdown-list]").waitFor();
+    await page.keyboard.press("Escape");
+    await page.locator("[data-u-comp=sheets-dropdown-list]").waitFor({ state: "hidden" });
   },
   browserTime,
 );

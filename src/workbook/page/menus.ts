@@ -1,4 +1,4 @@
-/** What the engine offers that is not stored with a workbook: protecting ranges and sheets. */
+/** What the engine offers that is not stored with a workbook: protecting ranges and sheets, and checks of entries other than lists. */
 const NOT_STORED = [
   "sheet.contextMenu.permission",
   "sheet.command.add-range-protection-from-toolbar",
@@ -6,6 +6,7 @@ const NOT_STORED = [
   "sheet.command.view-sheet-permission-from-sheet-bar",
   "sheet.command.delete-worksheet-protection-from-sheet-bar",
   "sheet.command.change-sheet-protection-from-sheet-bar",
+  "sheet.menu.data-validation",
 ];
 
 /** The engine's toolbar and menus without what would be gone when the page is opened again. */

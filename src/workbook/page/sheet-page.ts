@@ -1,18 +1,24 @@
 import { type Injector, LocaleType, LogLevel, Univer } from "@univerjs/core";
+import { UniverDataValidationPlugin } from "@univerjs/data-validation";
 import { CalculationMode, IDescriptionService, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
-import words from "@univerjs/preset-sheets-core/locales/en-US";
+import { UniverSheetsConditionalFormattingPlugin } from "@univerjs/sheets-conditional-formatting";
+import { UniverSheetsDataValidationPlugin } from "@univerjs/sheets-data-validation";
+import { UniverSheetsDataValidationUIPlugin } from "@univerjs/sheets-data-validation-ui";
 import type { FunctionsJson } from "../function-metadata";
 import { liveWorkbook } from "../live-workbook";
 import type { StandIn } from "../stand-in";
 import { teachEngine } from "../taught-engine";
 import type { Workbook } from "../workbook";
+import { choiceLists } from "./choice-lists";
 import { showSentences } from "./error-alerts";
 import { functionHelp } from "./function-help";
+import { pageWords } from "./page-words";
 import { pastedTable } from "./pasted-table";
 import { takesKeys } from "./ready-for-keys";
 import { type Selection, selection } from "./selection";
 import { shortcutsInTime } from "./shortcuts-in-time";
 import { menus } from "./menus";
+import { redrawnLooks } from "./redrawn-looks";
 import { spilledCopies } from "./spilled-copies";
 import { tabChain } from "./tab-chain";
 import { editSizes, readTyping } from "./typing";
@@ -23,7 +29,7 @@ export type { SelectedCell } from "./selection";
 export interface SheetPage extends Workbook, Pick<Selection, "onSelection" | "select"> {}
 
 const mounted = (element: HTMLElement): Univer => {
-  const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: words }, logLevel: LogLevel.WARN });
+  const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: pageWords }, logLevel: LogLevel.WARN });
   const formula = { initialFormulaComputing: CalculationMode.FORCED };
   // A text is no fault of its cell: no flag in the corner, no warning.
   const sheets = { disableForceStringMark: true, disableForceStringAlert: true };
@@ -33,6 +39,10 @@ const mounted = (element: HTMLElement): Univer => {
     if (Array.isArray(plugin)) univer.registerPlugin(plugin[0], plugin[1]);
     else univer.registerPlugin(plugin);
   }
+  univer.registerPlugin(UniverSheetsConditionalFormattingPlugin);
+  univer.registerPlugin(UniverDataValidationPlugin);
+  univer.registerPlugin(UniverSheetsDataValidationPlugin);
+  univer.registerPlugin(UniverSheetsDataValidationUIPlugin, { showEditOnDropdown: false, showSearchOnDropdown: false });
   return univer;
 };
 
@@ -45,6 +55,8 @@ const mend = (injector: Injector, metadata: FunctionsJson, workbook: Workbook): 
   spilledCopies(injector, workbook);
   pastedTable(injector);
   tabChain(injector);
+  choiceLists(injector);
+  redrawnLooks(injector);
 };
 
 /** Mounts the sheet in an element of the page that has a height. */

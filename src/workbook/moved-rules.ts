@@ -1,0 +1,144 @@
+import {
+  AbsoluteRefType, type ICommandInfo, type IMutationInfo, type Injector, type IRange, IUniverInstanceService, type Nullable,
+  UniverInstanceType, type Workbook as EngineWorkbook,
+} from "@univerjs/core";
+import {
+  deserializeRangeWithSheet, ErrorType, generateStringWithSequence, LexerTreeBuilder, sequenceNodeType, serializeRange,
+  serializeRangeWithSheet,
+} from "@univerjs/engine-formula";
+import {
+  EffectRefRangId, getSheetCommandTarget, handleDefaultRangeChangeWithEffectRefCommands, type ISetWorksheetNameCommandParams,
+  type ISheetCommandSharedParams, SetWorksheetNameCommand, SheetInterceptorService,
+} from "@univerjs/sheets";
+import {
+  ConditionalFormattingRuleModel, DeleteConditionalRuleMutation, DeleteConditionalRuleMutationUndoFactory, SetConditionalRuleMutation,
+  setConditionalRuleMutationUndoFactory,
+} from "@univerjs/sheets-conditional-formatting";
+import { inReadingOrder, isLookRule, type LookRule } from "./engine-rules";
+
+interface Steps {
+  readonly redos: IMutationInfo[];
+  readonly undos: IMutationInfo[];
+}
+
+/** A reference as it is written from now on; undefined where it stays. */
+type Rewrite = (range: IRange, sheetName: string) => string | undefined;
+
+/** What becomes of a range of the sheet whose cells move. */
+type Moved = (range: IRange) => Nullable<IRange>;
+
+const MOVES: ReadonlySet<string> = new Set(Object.values(EffectRefRangId));
+
+/** Row and column of a corner by its distance from the top left. */
+interface Step {
+  readonly down: number;
+  readonly right: number;
+}
+
+const rewritten = (lexer: LexerTreeBuilder, formula: string, rewrite: Rewrite): string => {
+  const nodes = lexer.sequenceNodesBuilder(formula);
+  if (!nodes) return formula;
+  let isNew = false;
+  const next = nodes.map((node) => {
+    if (typeof node === "string" || node.nodeType !== sequenceNodeType.REFERENCE) return node;
+    const { range, sheetName } = deserializeRangeWithSheet(node.token);
+    const token = rewrite(range, sheetName);
+    if (token === undefined || token === node.token) return node;
+    isNew = true;
+    return { ...node, token };
+  });
+  return isNew ? `=${generateStringWithSequence(next)}` : formula;
+};
+
+const written = (range: IRange, sheetName: string): string =>
+  sheetName === "" ? serializeRange(range) : serializeRangeWithSheet(sheetName, range);
+
+const isFixed = (type: AbsoluteRefType | undefined, way: AbsoluteRefType): boolean => ((type ?? AbsoluteRefType.NONE) & way) !== 0;
+
+/**
+ * A reference of a rule once cells have moved. What is fixed ($A$1) moves as in any formula. What is not is read anew for each cell of the
+ * rule, so it keeps its distance from them, unless they are all in one row or one column, where it moves as in the formula of any of them.
+ */
+const movedReference = (range: IRange, from: Pick<LookRule, "ranges">, step: Step, moved: Moved): string | IRange => {
+  const goes = moved(range);
+  const isOneRow = from.ranges.length === 1 && from.ranges[0]?.startRow === from.ranges[0]?.endRow;
+  const isOneColumn = from.ranges.length === 1 && from.ranges[0]?.startColumn === from.ranges[0]?.endColumn;
+  const place = (type: AbsoluteRefType | undefined, way: AbsoluteRefType, isOne: boolean, was: number, is: number | undefined, by: number) =>
+    isFixed(type, way) || isOne ? is : was + by;
+  const { startAbsoluteRefType: start, endAbsoluteRefType: end } = range;
+  const { ROW, COLUMN } = AbsoluteRefType;
+  const corners = {
+    startRow: place(start, ROW, isOneRow, range.startRow, goes?.startRow, step.down),
+    startColumn: place(start, COLUMN, isOneColumn, range.startColumn, goes?.startColumn, step.right),
+    endRow: place(end, ROW, isOneRow, range.endRow, goes?.endRow, step.down),
+    endColumn: place(end, COLUMN, isOneColumn, range.endColumn, goes?.endColumn, step.right),
+  };
+  const places = Object.values(corners);
+  if (places.some((at) => at === undefined || at < 0)) return ErrorType.REF;
+  return { ...range, ...corners } as IRange;
+};
+
+const changed = (injector: Injector, unitId: string, subUnitId: string, rule: LookRule, ranges: readonly IRange[], value: string): Steps => {
+  if (ranges.length === 0) {
+    const params = { unitId, subUnitId, cfId: rule.cfId };
+    return {
+      redos: [{ id: DeleteConditionalRuleMutation.id, params }], undos: DeleteConditionalRuleMutationUndoFactory(injector, params),
+    };
+  }
+  if (value === rule.rule.value && JSON.stringify(ranges) === JSON.stringify(rule.ranges)) return { redos: [], undos: [] };
+  const params = { unitId, subUnitId, cfId: rule.cfId, rule: { ...rule, ranges: [...ranges], rule: { ...rule.rule, value } } };
+  return { redos: [{ id: SetConditionalRuleMutation.id, params }], undos: setConditionalRuleMutationUndoFactory(injector, params) };
+};
+
+/** Keeps rules over the cells that they were made for, and their formulas on the cells they read, when rows, columns and cells move. */
+export const moveRules = (injector: Injector, rules: ConditionalFormattingRuleModel): void => {
+  const instances = injector.get(IUniverInstanceService);
+  const lexer = injector.get(LexerTreeBuilder);
+
+  /** Every rule of a workbook as it is to be. */
+  const each = (unit: string, change: (rule: LookRule, sheet: string) => readonly [readonly IRange[], string]): Steps => {
+    const steps: Steps = { redos: [], undos: [] };
+    for (const [sheet, list] of rules.getUnitRules(unit) ?? [])
+      for (const rule of list.filter(isLookRule)) {
+        const { redos, undos } = changed(injector, unit, sheet, rule, ...change(rule, sheet));
+        steps.redos.push(...redos);
+        steps.undos.unshift(...undos);
+      }
+    return steps;
+  };
+
+  const afterMove = (unit: string, movedSheet: string, movedName: string, moved: Moved): Steps =>
+    each(unit, (rule, sheet) => {
+      const isThere = sheet === movedSheet;
+      const ranges = isThere ? rule.ranges.flatMap((range) => moved(range) ?? []) : rule.ranges;
+      const [was, is] = [inReadingOrder(rule.ranges)[0], inReadingOrder(ranges)[0]];
+      const step = { down: (is?.startRow ?? 0) - (was?.startRow ?? 0), right: (is?.startColumn ?? 0) - (was?.startColumn ?? 0) };
+      const value = rewritten(lexer, rule.rule.value, (range, name) => {
+        const next = (name === "" ? isThere : name === movedName) ? movedReference(range, rule, step, moved) : range;
+        return typeof next === "string" ? next : written(next, name);
+      });
+      return [ranges, value];
+    });
+
+  const afterRename = (unit: string, sheet: string, to: string): Steps => {
+    const from = instances.getUnit<EngineWorkbook>(unit, UniverInstanceType.UNIVER_SHEET)?.getSheetBySheetId(sheet)?.getName();
+    const inFormula: Rewrite = (range, name) => (name !== "" && name === from ? written(range, to) : undefined);
+    return each(unit, (rule) => [rule.ranges, rewritten(lexer, rule.rule.value, inFormula)]);
+  };
+
+  injector.get(SheetInterceptorService).interceptCommand({
+    getMutations: (command: ICommandInfo) => {
+      const target = getSheetCommandTarget(instances, command.params as Partial<ISheetCommandSharedParams> | undefined);
+      if (!target) return { redos: [], undos: [] };
+      const { unitId, subUnitId, worksheet } = target;
+      if (MOVES.has(command.id)) {
+        const { fromSubUnitId, toSubUnitId } = (command.params ?? {}) as Readonly<Record<string, unknown>>;
+        if (fromSubUnitId !== toSubUnitId) return { redos: [], undos: [] };
+        return afterMove(unitId, subUnitId, worksheet.getName(), (range) => handleDefaultRangeChangeWithEffectRefCommands(range, command));
+      }
+      if (command.id === SetWorksheetNameCommand.id)
+        return afterRename(unitId, subUnitId, (command.params as ISetWorksheetNameCommandParams).name);
+      return { redos: [], undos: [] };
+    },
+  });
+};
