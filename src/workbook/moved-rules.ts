@@ -63,8 +63,9 @@ const movedReference = (range: IRange, from: Pick<LookRule, "ranges">, step: Ste
   const goes = moved(range);
   const isOneRow = from.ranges.length === 1 && from.ranges[0]?.startRow === from.ranges[0]?.endRow;
   const isOneColumn = from.ranges.length === 1 && from.ranges[0]?.startColumn === from.ranges[0]?.endColumn;
-  const place = (type: AbsoluteRefType | undefined, way: AbsoluteRefType, isOne: boolean, was: number, is: number | undefined, by: number) =>
-    isFixed(type, way) || isOne ? is : was + by;
+  const place = (
+    type: AbsoluteRefType | undefined, way: AbsoluteRefType, isOne: boolean, was: number, is: number | undefined, by: number,
+  ) => (isFixed(type, way) || isOne ? is : was + by);
   const { startAbsoluteRefType: start, endAbsoluteRefType: end } = range;
   const { ROW, COLUMN } = AbsoluteRefType;
   const corners = {
@@ -78,7 +79,9 @@ const movedReference = (range: IRange, from: Pick<LookRule, "ranges">, step: Ste
   return { ...range, ...corners } as IRange;
 };
 
-const changed = (injector: Injector, unitId: string, subUnitId: string, rule: LookRule, ranges: readonly IRange[], value: string): Steps => {
+const changed = (
+  injector: Injector, unitId: string, subUnitId: string, rule: LookRule, ranges: readonly IRange[], value: string,
+): Steps => {
   if (ranges.length === 0) {
     const params = { unitId, subUnitId, cfId: rule.cfId };
     return {

@@ -9,8 +9,8 @@ import { moveRules } from "./moved-rules";
 import type { SheetData } from "./workbook-data";
 
 /**
- * Rules stay in the order in which they were given. The engine puts each on top of those there, so that a copied sheet has them upside down,
- * and finds the old place of one that comes back by undo only while those beside it stand.
+ * Rules stay in the order in which they were given. The engine puts each on top of those there, so that a copied sheet has them upside
+ * down, and finds the old place of one that comes back by undo only while those beside it stand.
  */
 const inOrder = (rules: ConditionalFormattingRuleModel): void => {
   const add = rules.addRule.bind(rules);

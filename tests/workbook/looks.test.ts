@@ -17,7 +17,7 @@ const data: WorkbookData = {
         A1: { value: "title", style: "title" },
         A2: { value: "title in the middle", style: "title", look: { across: "center", down: "middle" } },
         A3: { value: 7.5, format: "0.00", style: "input", look: { borders: { bottom: { line: "double", ink: "#7a4a1e" } } } },
-        A4: { value: "mine", style: "label", look: { underline: true, strike: true, font: "Arial", size: 13, ink: "#123456", fill: "#eee" } },
+        A4: { value: "mine", style: "label", look: { underline: true, strike: true, font: "Arial", size: 13, ink: "#345", fill: "#eee" } },
         A5: { value: "turned", look: { italic: true, wrap: true, turned: 45, across: "right", down: "top" } },
         B5: { formula: "=A3*2", look: { clip: true, across: "left", down: "bottom" } },
         C7: { look: { fill: "#ffff00", borders: { top: thin, right: thin, bottom: thin, left: thin } } },
@@ -81,7 +81,7 @@ const ruled: WorkbookData = {
 
 const looksOf = (book: Workbook, ...addresses: readonly string[]) => addresses.map((address) => book.look("Check", address));
 
-test("looks by rule and lists of choices are stored as they were given, and shown on what spilled, the first rule that is true", async () => {
+test("looks by rule and lists of choices are stored as given, and shown on what spilled, the first rule that is true", async () => {
   const book = await openedData(ruled);
   expect(book.data()).toEqual(ruled);
   expect(looksOf(book, "A1", "A2", "B3", "A4", "A5", "A6", "C2")).toEqual([{}, fails, passes, passes, passes, {}, {}]);
@@ -91,7 +91,7 @@ test("looks by rule and lists of choices are stored as they were given, and show
   expect(looksOf(book, "A2", "A3", "A4", "C2")).toEqual([passes, fails, {}, { italic: true }]);
 });
 
-test("an inserted row moves them, one within their cells belongs to them, and undo brings back those of deleted rows in their order", async () => {
+test("an inserted row moves them, one among their cells belongs to them, and undo brings back those of deleted rows in order", async () => {
   const book = await openedData(ruled);
   book.insertRows("Check", 1, 2);
   book.insertRows("Check", 6, 1);

@@ -209,7 +209,7 @@ test(
 );
 
 test(
-  "an entry that is none of the choices is refused by a sentence that names them; then keys go to the cell, and an opened list closes by Escape",
+  "an entry that is none of the choices is refused by a sentence that names them, then keys go to the cell; Escape closes a list",
   async () => {
     const { page } = opened;
     await stand(page, "C10");
