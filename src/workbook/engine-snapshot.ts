@@ -12,6 +12,7 @@ import { cellPlace } from "../sheets/cell-address";
 import { hasLook, storedLook, styleOf } from "./engine-look";
 import { ruleResources } from "./engine-rules";
 import { settingsExtent, settingsSnapshot } from "./engine-settings";
+import { SHEET_GRID } from "./sheet-grid";
 import { roomFor } from "./sheet-room";
 import { TEXT_FORMAT } from "./cell-format";
 import type { CellData, PlainValue, SheetData, WorkbookData } from "./workbook-data";
@@ -48,6 +49,7 @@ export const sheetSnapshot = (
     name,
     ...roomFor(rows, columns),
     cellData,
+    ...SHEET_GRID,
     ...settingsSnapshot(sheet),
   };
 };

@@ -6,6 +6,7 @@ import { type BaseFunction, FormulaDataModel } from "@univerjs/engine-formula";
 import {
   type IInsertSheetMutationParams, InsertSheetMutation, SetWorksheetColumnCountMutation, SetWorksheetRowCountMutation,
 } from "@univerjs/sheets";
+import { SHEET_GRID } from "./sheet-grid";
 
 // A sheet has room for what is in it, for what is typed below it, and for what spills.
 const LEAST_ROWS = 1000;
@@ -23,7 +24,7 @@ export const roomFor = (rows: number, columns: number): { readonly rowCount: num
   columnCount: Math.max(LEAST_COLUMNS, columns + SPARE_COLUMNS),
 });
 
-/** A sheet added by the + of the page has as much room as any other; the engine's own ends at column T. */
+/** A sheet added by the + of the page has as much room as any other, and looks as they do; the engine's own ends at column T. */
 export const roomForAdded = (injector: Injector): void =>
   void injector.get(ICommandService).beforeCommandExecuted(({ id, params }) => {
     if (id !== InsertSheetMutation.id) return;
@@ -31,6 +32,7 @@ export const roomForAdded = (injector: Injector): void =>
     const least = roomFor(0, 0);
     sheet.rowCount = Math.max(sheet.rowCount, least.rowCount);
     sheet.columnCount = Math.max(sheet.columnCount, least.columnCount);
+    Object.assign(sheet, SHEET_GRID);
   });
 
 /** SEQUENCE and RANDARRAY ask how large their sheet is, and answer #REF! for more, before it could grow. */

@@ -10,6 +10,7 @@ import type { StandIn } from "../stand-in";
 import { teachEngine } from "../taught-engine";
 import type { Workbook } from "../workbook";
 import { choiceLists } from "./choice-lists";
+import { followColourScheme, isDark } from "./colour-scheme";
 import { showSentences } from "./error-alerts";
 import { functionHelp } from "./function-help";
 import { pageWords } from "./page-words";
@@ -29,12 +30,13 @@ export type { SelectedCell } from "./selection";
 export interface SheetPage extends Workbook, Pick<Selection, "onSelection" | "select"> {}
 
 const mounted = (element: HTMLElement): Univer => {
-  const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: pageWords }, logLevel: LogLevel.WARN });
+  const locales = { [LocaleType.EN_US]: pageWords };
+  const univer = new Univer({ locale: LocaleType.EN_US, locales, logLevel: LogLevel.WARN, darkMode: isDark() });
   const formula = { initialFormulaComputing: CalculationMode.FORCED };
   // A text is no fault of its cell: no flag in the corner, no warning.
   const sheets = { disableForceStringMark: true, disableForceStringAlert: true };
   const flags = { disableTextFormatMark: true, disableTextFormatAlert: true, sheets };
-  const { plugins } = UniverSheetsCorePreset({ container: element, menu: menus, formula, ...flags });
+  const { plugins } = UniverSheetsCorePreset({ container: element, ribbonType: "simple", menu: menus, formula, ...flags });
   for (const plugin of plugins) {
     if (Array.isArray(plugin)) univer.registerPlugin(plugin[0], plugin[1]);
     else univer.registerPlugin(plugin);
@@ -57,6 +59,7 @@ const mend = (injector: Injector, metadata: FunctionsJson, workbook: Workbook): 
   tabChain(injector);
   choiceLists(injector);
   redrawnLooks(injector);
+  followColourScheme(injector);
 };
 
 /** Mounts the sheet in an element of the page that has a height. */
