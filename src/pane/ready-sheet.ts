@@ -1,5 +1,6 @@
 import { cellPlace } from "../sheets/cell-address";
-import { readyMarks, restsOn, sheetsReadBy, sheetsToAdd } from "../sheets/ready-sheets";
+import { readyMarks, restsOn, sheetsToAdd } from "../sheets/ready-sheets";
+import { sheetsReadBy } from "../sheets/renamed-sheets";
 import type { Block, CellHost, SheetsHost } from "./host";
 
 /**
@@ -18,7 +19,11 @@ const standing = async (wanted: readonly string[], names: readonly string[], cel
   const found = new Map<string, string>();
   let first = 0;
   for (const { ready, name, marks } of asked) {
-    const isReady = marks.every(({ starts }, mark) => held[first + mark]?.[0]?.[0]?.formula?.toUpperCase().startsWith(starts) === true);
+    const isReady = marks.every(({ holds }, mark) => {
+      const cell = held[first + mark]?.[0]?.[0];
+      const text = (cell?.formula ?? String(cell?.value ?? "")).toUpperCase();
+      return holds.every((part) => text.includes(part.toUpperCase()));
+    });
     first += marks.length;
     if (isReady) found.set(ready, name);
   }

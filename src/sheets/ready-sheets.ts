@@ -1,6 +1,6 @@
-import { cellPlace } from "./cell-address";
 import { demo } from "./demo/demo";
-import type { CellData, SheetData } from "./sheet-data";
+import { formulasOf, freeNames, namedIn, renamedSheets, sheetsReadBy } from "./renamed-sheets";
+import type { SheetData } from "./sheet-data";
 
 /** A ready sheet of the job, as it is offered. */
 export interface ReadySheet {
@@ -10,37 +10,26 @@ export interface ReadySheet {
   readonly reads: readonly string[];
 }
 
-/** A cell by which a ready sheet is known again, whatever it is called: where its function stands that others read. */
+/** A cell by which a ready sheet is known again, whatever it is called: the functions in it that others read, or else a name beside a cell. */
 export interface ReadyMark {
   readonly address: string;
-  /** How its formula starts: =STAIR.LAYOUT( */
-  readonly starts: string;
+  readonly holds: readonly string[];
 }
 
-const NAMED_SHEET = /"(?:[^"]|"")*"|(?:'((?:[^']|'')+)'|([\p{L}_][\p{L}\p{N}_.]*))!(\$?[A-Z]{1,3}\$?\d+)?/gu;
-const OUR_CALL = /^=STAIR\.[A-Z]+\(/;
-/** Sheet names are shorter than 32 characters: Excel specifications, Worksheet.name. */
-const LONGEST_NAME = 31;
+const OUR_CALL = /STAIR\.[A-Z]+\(/g;
+const JOB = "Job";
+/** What is known of the job, in its first two columns; the other sheets read nothing else of it. */
+const KNOWN = /^[AB](?:[12]|[7-9]|1\d)$/;
 
-interface Named {
-  readonly sheet: string;
-  readonly address: string | undefined;
-}
+/** Job without what it gathers from the other sheets, for a sheet that only needs the facts. */
+const jobFacts = ({ merged: _merged, rules: _rules, ...job }: SheetData): SheetData => ({
+  ...job,
+  cells: Object.fromEntries(Object.entries(job.cells).filter(([address]) => KNOWN.test(address))),
+});
 
-const formulasOf = ({ cells }: SheetData): readonly string[] => Object.values(cells).flatMap(({ formula }) => formula ?? []);
-
-const namedIn = (formula: string): Named[] =>
-  [...formula.matchAll(NAMED_SHEET)].flatMap(([found, quoted, plain, address]) =>
-    found.startsWith('"') ? [] : [{ sheet: quoted?.replaceAll("''", "'") ?? plain ?? "", address }],
-  );
-
-/** The sheets that formulas of a sheet name. */
-export const sheetsReadBy = (sheet: SheetData): ReadonlySet<string> =>
-  new Set(
-    formulasOf(sheet)
-      .flatMap(namedIn)
-      .map(({ sheet: name }) => name),
-  );
+/** The ready sheets, of Job its facts unless it is wanted itself. */
+const readyFor = (wanted: string): readonly SheetData[] =>
+  demo.map((sheet) => (sheet.name === JOB && wanted !== JOB ? jobFacts(sheet) : sheet));
 
 const readBy = (sheet: SheetData): readonly string[] => {
   const names = sheetsReadBy(sheet);
@@ -54,7 +43,7 @@ export const readySheets: readonly ReadySheet[] = demo.map((sheet) => ({
   reads: readBy(sheet),
 }));
 
-/** The cells of a ready sheet that the others read and that call a function of ours. */
+/** The cells of a ready sheet that the others read and that call a function of ours; where there is none, the names in its first column. */
 export const readyMarks = (name: string): readonly ReadyMark[] => {
   const sheet = demo.find((one) => one.name === name);
   const addresses = new Set(
@@ -62,54 +51,34 @@ export const readyMarks = (name: string): readonly ReadyMark[] => {
       .flatMap((other) => (other === sheet ? [] : formulasOf(other).flatMap(namedIn)))
       .flatMap((named) => (named.sheet === name ? (named.address ?? []) : [])),
   );
-  return [...addresses].flatMap((address) => {
-    const starts = OUR_CALL.exec(sheet?.cells[address]?.formula ?? "")?.[0];
-    return starts === undefined ? [] : [{ address, starts }];
+  const called = [...addresses].flatMap((address) => {
+    const holds = sheet?.cells[address]?.formula?.match(OUR_CALL) ?? [];
+    return holds.length === 0 ? [] : [{ address, holds: [...new Set(holds)] }];
   });
+  if (called.length > 0) return called;
+  return Object.entries(sheet?.cells ?? {}).flatMap(([address, { value, style }]) =>
+    /^A[89]$/.test(address) && typeof value === "string" && style === undefined ? [{ address, holds: [value] }] : [],
+  );
 };
 
 /** Every ready sheet that one rests on, nearest last, without those that stand in the workbook already and what only they rest on. */
-const missingFor = (name: string, standing: ReadonlyMap<string, string>, found = new Set<string>()): ReadonlySet<string> => {
-  for (const read of readySheets.find((one) => one.name === name)?.reads ?? []) {
-    if (standing.has(read) || found.has(read)) continue;
-    missingFor(read, standing, found);
-    found.add(read);
-  }
+const missingFor = (name: string, standing: ReadonlyMap<string, string>): ReadonlySet<string> => {
+  const ready = readyFor(name);
+  const found = new Set<string>();
+  const follow = (one: string): void => {
+    const sheet = ready.find((each) => each.name === one);
+    for (const read of sheet === undefined ? [] : readBy(sheet)) {
+      if (standing.has(read) || found.has(read) || read === name) continue;
+      found.add(read);
+      follow(read);
+    }
+  };
+  follow(name);
   return found;
 };
 
 /** The sheets, of those a ready sheet rests on, to look for in the workbook. */
 export const restsOn = (name: string): readonly string[] => [...missingFor(name, new Map())];
-
-const freeName = (wanted: string, taken: ReadonlySet<string>): string => {
-  if (!taken.has(wanted.toLowerCase())) return wanted;
-  for (let number = 2; ; number += 1) {
-    const name = `${wanted.slice(0, LONGEST_NAME - ` ${number}`.length)} ${number}`;
-    if (!taken.has(name.toLowerCase())) return name;
-  }
-};
-
-const sheetText = (name: string): string =>
-  /^[\p{L}_][\p{L}\p{N}_]*$/u.test(name) && !isAddress(name) ? name : `'${name.replaceAll("'", "''")}'`;
-
-const isAddress = (name: string): boolean => {
-  try {
-    cellPlace(name);
-    return true;
-  } catch {
-    return false;
-  }
-};
-
-/** The formula with its sheets under other names. */
-export const withSheetNames = (formula: string, names: ReadonlyMap<string, string>): string =>
-  formula.replace(NAMED_SHEET, (found: string, quoted?: string, plain?: string, address = "") => {
-    const name = names.get(quoted?.replaceAll("''", "'") ?? plain ?? "");
-    return name === undefined || found.startsWith('"') ? found : `${sheetText(name)}!${address}`;
-  });
-
-const renamed = (cell: CellData, names: ReadonlyMap<string, string>): CellData =>
-  cell.formula === undefined ? cell : { ...cell, formula: withSheetNames(cell.formula, names) };
 
 /**
  * A ready sheet for a workbook, with the ready sheets it rests on where they are missing there; it comes first, then they in the order of
@@ -119,21 +88,8 @@ const renamed = (cell: CellData, names: ReadonlyMap<string, string>): CellData =
  */
 export const sheetsToAdd = (name: string, taken: readonly string[], standing: ReadonlyMap<string, string>): readonly SheetData[] => {
   const missing = missingFor(name, standing);
-  const added = demo.filter((sheet) => sheet.name === name || missing.has(sheet.name));
-  const used = new Set(taken.map((one) => one.toLowerCase()));
-  const names = new Map(standing);
-  for (const sheet of added) {
-    const free = freeName(sheet.name, used);
-    used.add(free.toLowerCase());
-    names.set(sheet.name, free);
-  }
-  return added
-    .map((sheet): SheetData & { readonly isWanted: boolean } => ({
-      ...sheet,
-      name: names.get(sheet.name) ?? sheet.name,
-      cells: Object.fromEntries(Object.entries(sheet.cells).map(([address, cell]) => [address, renamed(cell, names)])),
-      isWanted: sheet.name === name,
-    }))
-    .sort((one, other) => Number(other.isWanted) - Number(one.isWanted))
-    .map(({ isWanted: _isWanted, ...sheet }) => sheet);
+  const added = readyFor(name).filter((sheet) => sheet.name === name || missing.has(sheet.name));
+  const names = new Map([...standing, ...freeNames(added.map((sheet) => sheet.name), taken)]);
+  const wanted = names.get(name);
+  return [...renamedSheets(added, names)].sort((one, other) => Number(other.name === wanted) - Number(one.name === wanted));
 };

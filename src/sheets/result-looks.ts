@@ -1,8 +1,10 @@
 import type { Columns, Table } from "../functions/columns";
 import type { Declaration, ResultColumns, ResultKind } from "../functions/declare";
+import type { Unit } from "../solver/length/length";
 import { words } from "../solver/words";
 import { cellAddress, cellPlace } from "./cell-address";
-import { ANGLE, MIXED, MILLIMETRES, MONEY, PERCENT, SIXTEENTHS, type Spill, type SpilledHeadings } from "./sheet-builder";
+import { ANGLE, DECIMALS, MILLIMETRES, MIXED, MONEY, PERCENT, SIXTEENTHS, type Spill, type SpilledHeadings } from "./sheet-builder";
+import type { StyleName } from "./sheet-data";
 
 const FORMATS: Readonly<Partial<Record<ResultKind, string>>> = {
   length: SIXTEENTHS,
@@ -12,6 +14,8 @@ const FORMATS: Readonly<Partial<Record<ResultKind, string>>> = {
   money: MONEY,
   value: MIXED,
 };
+
+const WORDS: readonly ResultKind[] = ["label", "text", "unit"];
 
 /** The number format of a kind of result; undefined where it is shown as it comes. */
 export const resultFormat = (kind: ResultKind, unit: string): string | undefined =>
@@ -31,22 +35,41 @@ export const placesOf = (declaration: Declaration, ...keys: readonly string[]): 
     return place + 1;
   });
 
+/** The columns of a spilled result, as a formula. */
+export const chosen = (declaration: Declaration, spilled: string, ...keys: readonly string[]): string =>
+  `CHOOSECOLS(${spilled},${placesOf(declaration, ...keys).join()})`;
+
 /**
- * What a call looks like where it spills: headings, and under them so many rows, each column in the format of its kind or the one given.
+ * What columns of a result look like where they spill: headings, and under them so many rows, each column in the format of its kind or
+ * the one given. Numbers stand right, words left.
  */
-export const spillOf = (
-  declaration: Declaration, at: string, rows: number, formats: Readonly<Record<string, string>> = {},
+export const viewOf = (
+  declaration: Declaration, keys: readonly string[], at: string, rows: number, unit: Unit = "in", formats: Readonly<Record<string, string>> = {},
 ): readonly (Spill | SpilledHeadings)[] => {
-  const columns = Object.entries(columnsOf(declaration));
-  placesOf(declaration, ...Object.keys(formats));
+  const columns = columnsOf(declaration);
+  placesOf(declaration, ...keys, ...Object.keys(formats));
   const { row, column } = cellPlace(at);
-  const shown = columns.flatMap(([key, { kind }], place) => {
-    const format = formats[key] ?? resultFormat(kind, "in");
+  const kinds = keys.map((key) => columns[key]?.kind ?? "text");
+  const shown = keys.flatMap((key, place) => {
+    const format = formats[key] ?? resultFormat(kinds[place] ?? "text", unit);
     return format === undefined ? [] : [[place, format] as const];
   });
-  return [{ at, headings: columns.length }, { at: cellAddress({ row: row + 1, column }), rows, formats: Object.fromEntries(shown) }];
+  const numbers = kinds.flatMap((kind, place) => (WORDS.includes(kind) ? [] : [place]));
+  const styles = kinds.flatMap((kind, place): (readonly [number, StyleName])[] => (kind === "value" ? [[place, "right"]] : []));
+  return [
+    { at, headings: keys.length, numbers },
+    { at: cellAddress({ row: row + 1, column }), rows, formats: Object.fromEntries(shown), styles: Object.fromEntries(styles) },
+  ];
 };
+
+/** The same of a whole result. */
+export const spillOf = (
+  declaration: Declaration, at: string, rows: number, unit: Unit = "in", formats: Readonly<Record<string, string>> = {},
+): readonly (Spill | SpilledHeadings)[] => viewOf(declaration, Object.keys(columnsOf(declaration)), at, rows, unit, formats);
 
 /** Headings over columns of a table that a user types. */
 export const headingsOf = <C extends Columns>(_table: Table<C>, ...keys: readonly (keyof C & string)[]): readonly string[] =>
   keys.map(words);
+
+/** Quantities as a person counts them. */
+export const COUNTED = { quantity: DECIMALS };

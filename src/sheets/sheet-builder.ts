@@ -1,45 +1,87 @@
-import { cellAddress, cellPlace } from "./cell-address";
-import type { CellData, PlainValue, SheetData, StyleName } from "./sheet-data";
+import { cellAddress, cellPlace, columnName, columnPlace } from "./cell-address";
+import { TOTAL_LOOK, VERDICT_LOOKS } from "./cell-looks";
+import type { CellData, ChoiceList, PlainValue, RuleLook, SheetData, StyleName } from "./sheet-data";
 
-/** Number formats of the ready sheets. Lengths that are typed are text, so that 1/2 or 7-5/8 never becomes a date. */
+/** Number formats of the ready sheets. A typed length is a number shown as on the tape; feet and inches together stay text. */
 export const TYPED_LENGTH = "@";
 export const SIXTEENTHS = "# ??/16";
+export const THIRTYSECONDS = "# ??/32";
+export const SIXTYFOURTHS = "# ??/64";
+export const MILLIMETRES = "0.0";
 export const MONEY = "#,##0.00";
-export const ANGLE = "0.00";
+export const SIGNED_MONEY = "+#,##0.00;-#,##0.00;0.00";
+export const ANGLE = '0.0"°"';
 export const DECIMALS = "0.00";
-export const THOUSANDTHS = "0.000";
+export const SIGNED = "+0.000;-0.000;0.000";
 export const PERCENT = "0.0%";
 /** Sizes of one column that holds lengths, counts and angles under one another. */
 export const MIXED = "0.0###";
-export const MILLIMETRES = "0.0";
 
-/** A text that starts with = is a formula; null leaves the cell alone. */
-type Entry = PlainValue | null;
+/** A text that starts with = is a formula; null leaves the cell alone, an empty text sets its look and nothing else. */
+export type Entry = PlainValue | null;
 
 export interface Block {
   /** Top left cell. */
   readonly at: string;
   readonly rows: readonly (readonly Entry[])[];
   readonly headings?: true;
-  /** The first column names what stands beside it. */
-  readonly labels?: true;
+  /** Columns, counted from 0, that hold numbers: their headings and typed cells stand right. */
+  readonly numbers?: readonly number[];
   /** Columns, counted from 0, that are typed by the user. */
   readonly inputs?: readonly number[];
   readonly formats?: Readonly<Record<number, string>>;
+  /** Of every cell. */
   readonly style?: StyleName;
+  readonly styles?: Readonly<Record<number, StyleName>>;
 }
 
-/** Number formats for the cells a formula spills into: columns counted from the first, rows from the anchor. */
+/** Looks of the cells a formula spills into: columns counted from the first, rows from the anchor. */
 export interface Spill {
   readonly at: string;
   readonly rows: number;
   readonly formats: Readonly<Record<number, string>>;
+  readonly styles?: Readonly<Record<number, StyleName>>;
 }
 
-/** The headings a formula spills above its rows: how many columns of them. */
+/** The headings a formula spills above its rows: how many columns of them, and which stand over numbers. */
 export interface SpilledHeadings {
   readonly at: string;
   readonly headings: number;
+  readonly numbers?: readonly number[];
+}
+
+/** One answer of the strip: its name, the formula that answers, and what the answer is in. Where there is none yet it shows a dash. */
+export interface Answer {
+  /** Its columns, first and last. */
+  readonly over: readonly [string, string];
+  readonly name: string;
+  /** Without the equals sign, as are the formulas of `under`. */
+  readonly value: string;
+  /** The cell the answer stands or falls by: where it is in error, or asks for something to be typed, the strip says "see" it. */
+  readonly from?: string;
+  readonly format?: string;
+  /** What stands below: a text, or a formula after an equals sign. */
+  readonly under?: string;
+  /** Words take a smaller size than figures. */
+  readonly isText?: true;
+}
+
+export interface Page {
+  readonly name: string;
+  readonly title: string;
+  readonly says: string;
+  readonly answers: readonly Answer[];
+  readonly blocks: readonly Block[];
+  readonly spills?: readonly (Spill | SpilledHeadings)[];
+  readonly widths: Readonly<Record<string, number>>;
+  readonly heights?: Readonly<Record<string, number>>;
+  readonly merged?: readonly string[];
+  readonly hidesGridLines?: true;
+  /** Cells of verdicts beside the strip's. */
+  readonly verdicts?: readonly string[];
+  readonly lists?: readonly ChoiceList[];
+  /** Where a row that begins with "total" stands out, wherever the spill ends. */
+  readonly totals?: readonly string[];
 }
 
 const addressAt = (at: string, down: number, right: number): string => {
@@ -47,60 +89,126 @@ const addressAt = (at: string, down: number, right: number): string => {
   return cellAddress({ row: row + down, column: column + right });
 };
 
-const styleOf = (block: Block, down: number, right: number, isFormula: boolean): StyleName | undefined => {
+const isFormula = (entry: Entry | undefined): entry is string => typeof entry === "string" && entry.startsWith("=");
+
+const held = (entry: Entry | undefined): CellData => {
+  if (entry === undefined || entry === null || entry === "") return {};
+  return isFormula(entry) ? { formula: entry } : { value: entry };
+};
+
+const styleOf = (block: Block, down: number, right: number, entry: Entry): StyleName | undefined => {
   if (block.style !== undefined) return block.style;
-  if (block.headings === true && down === 0) return "heading";
-  if (block.inputs?.includes(right) === true && !isFormula) return "input";
-  return block.labels === true && right === 0 ? "label" : undefined;
+  const isNumber = block.numbers?.includes(right) === true;
+  if (block.headings === true && down === 0) return isNumber ? "headingRight" : "heading";
+  if (block.inputs?.includes(right) === true && !isFormula(entry)) return isNumber ? "input" : "inputText";
+  return block.styles?.[right] ?? (isNumber ? "right" : undefined);
 };
 
 const blockCells = (block: Block): [string, CellData][] =>
   block.rows.flatMap((row, down) =>
     row.flatMap((entry, right): [string, CellData][] => {
       if (entry === null) return [];
-      const isFormula = typeof entry === "string" && entry.startsWith("=");
-      const style = styleOf(block, down, right, isFormula);
-      const isHeading = block.headings === true && down === 0;
-      // A formula in a cell of text would be taken for text when it is typed again.
-      const written = isHeading ? undefined : block.formats?.[right];
-      const format = isFormula && written === TYPED_LENGTH ? SIXTEENTHS : written;
-      return [
-        [
-          addressAt(block.at, down, right),
-          {
-            ...(isFormula ? { formula: entry } : { value: entry }),
-            ...(format === undefined ? {} : { format }),
-            ...(style === undefined ? {} : { style }),
-          },
-        ],
-      ];
+      const style = styleOf(block, down, right, entry);
+      const format = block.headings === true && down === 0 ? undefined : block.formats?.[right];
+      const looks = { ...(format === undefined ? {} : { format }), ...(style === undefined ? {} : { style }) };
+      return [[addressAt(block.at, down, right), { ...held(entry), ...looks }]];
+    }),
+  );
+
+const formatCells = ({ at, rows, formats, styles = {} }: Spill): [string, CellData][] =>
+  Array.from({ length: rows }, (_, down) => down).flatMap((down) =>
+    [...new Set([...Object.keys(formats), ...Object.keys(styles)].map(Number))].map((right): [string, CellData] => {
+      const [format, style] = [formats[right], styles[right]];
+      return [addressAt(at, down, right), { ...(format === undefined ? {} : { format }), ...(style === undefined ? {} : { style }) }];
     }),
   );
 
 const spillCells = (spill: Spill | SpilledHeadings): [string, CellData][] =>
   "headings" in spill
-    ? Array.from({ length: spill.headings }, (_, right): [string, CellData] => [addressAt(spill.at, 0, right), { style: "heading" }])
+    ? Array.from({ length: spill.headings }, (_, right): [string, CellData] => [
+        addressAt(spill.at, 0, right),
+        { style: spill.numbers?.includes(right) === true ? "headingRight" : "heading" },
+      ])
     : formatCells(spill);
 
-const formatCells = ({ at, rows, formats }: Spill): [string, CellData][] =>
-  Array.from({ length: rows }, (_, down) => down).flatMap((down) =>
-    Object.entries(formats).map(([right, format]): [string, CellData] => [addressAt(at, down, Number(right)), { format }]),
+/** Rows of the strip; what a sheet is filled with begins at row 7. */
+const [NAMES, ANSWERS, UNITS, GAP] = [3, 4, 5, 6];
+/** In pixels. */
+const HEIGHTS = { 1: 30, 2: 34, [NAMES]: 18, [ANSWERS]: 30, [UNITS]: 20, [GAP]: 4 };
+
+const columnsOver = ([first, last]: readonly [string, string]): readonly string[] =>
+  Array.from({ length: columnPlace(last) - columnPlace(first) + 1 }, (_, right) => columnName(columnPlace(first) + right));
+
+/** What asks for something to be typed begins so; whatever reads it passes it on instead of working with it. */
+export const ASKS = "– type";
+
+/** Whether a cell has no answer: it is in error, or asks for something to be typed. */
+export const lacks = (cell: string): string => `IFERROR(LEFT(${cell},${ASKS.length})="${ASKS}",TRUE)`;
+
+/** The call, or what the cell it rests on says where that has no answer. */
+export const passing = (cell: string, call: string): string => `IF(${lacks(cell)},${cell},${call})`;
+
+/** The call, or a request to type what it works with while there is nothing of it. */
+export const asking = (cells: string, what: string, call: string): string => `IF(COUNTA(${cells})=0,"${ASKS} ${what}",${call})`;
+
+const answerCells = ({ over, name, value, from, format, under = "", isText }: Answer): [string, CellData][] => {
+  const columns = columnsOver(over);
+  const [first = ""] = columns;
+  const answer = from === undefined ? `=IFERROR(${value},"–")` : `=IF(${lacks(from)},"–",IFERROR(${value},"–"))`;
+  const said = isFormula(under) ? `IFERROR(${under.slice(1)},"")` : `"${under}"`;
+  const unit = from === undefined ? (isFormula(under) ? `=${said}` : under) : `=IF(${first}${ANSWERS}="–","see ${from.replaceAll("'", "")}",${said})`;
+  const strip: [string, CellData][] = columns.flatMap((column): [string, CellData][] => [
+    [`${column}${NAMES}`, { style: "name" }],
+    [`${column}${ANSWERS}`, { style: isText === true ? "answerText" : "answer" }],
+    [`${column}${UNITS}`, { style: "answerUnit" }],
+  ]);
+  const shown = format === undefined ? {} : { format };
+  return [
+    ...strip,
+    [`${first}${NAMES}`, { value: name, style: "name" }],
+    [`${first}${ANSWERS}`, { formula: answer, ...shown, style: isText === true ? "answerText" : "answer" }],
+    [`${first}${UNITS}`, { ...held(unit), style: "answerUnit" }],
+  ];
+};
+
+const mergedAnswers = (answers: readonly Answer[]): readonly string[] =>
+  answers.flatMap(({ over: [first, last] }) =>
+    first === last ? [] : [NAMES, ANSWERS, UNITS].map((row) => `${first}${row}:${last}${row}`),
   );
 
-/** A ready sheet: its title, the line that says what to type and what comes out, its blocks, and formats for what spills. */
-export const sheet = (
-  name: string,
-  title: string,
-  says: string,
-  blocks: readonly Block[],
-  spills: readonly (Spill | SpilledHeadings)[] = [],
-  columnWidths: Readonly<Record<string, number>> = {},
-): SheetData => {
-  const cells = new Map<string, CellData>([
-    ["A1", { value: title, style: "title" }],
-    ["A2", { value: says, style: "says" }],
-  ]);
-  for (const [address, cell] of [...spills.flatMap(spillCells), ...blocks.flatMap(blockCells)])
+const verdictRules = (cells: string): readonly RuleLook[] => {
+  const [first = ""] = cells.split(":");
+  return VERDICT_LOOKS.map(({ mark, look }) => ({ cells, when: `=LEFT(${first},1)="${mark}"`, look }));
+};
+
+const totalRule = (cells: string): RuleLook => {
+  const [first = ""] = cells.split(":");
+  return { cells, when: `=$${first}="total"`, look: TOTAL_LOOK };
+};
+
+/**
+ * A ready sheet: its title, the line that says what to type and what comes out, the strip of its answers in rows 3 to 5, its blocks, and
+ * looks for what spills. Title, line and strip stay in view.
+ */
+export const page = (given: Page): SheetData => {
+  const { name, title, says, answers, blocks, spills = [], widths, heights = {}, merged = [], verdicts = [], lists, totals = [] } = given;
+  const last = answers[answers.length - 1]?.over[1] ?? "A";
+  const cells = new Map<string, CellData>();
+  for (const column of columnsOver(["A", last]))
+    for (const row of [NAMES, ANSWERS, UNITS]) cells.set(`${column}${row}`, { style: row === UNITS ? "answerUnit" : "strip" });
+  cells.set("A1", { ...held(title), style: "title" });
+  cells.set("A2", { value: says, style: "says" });
+  for (const [address, cell] of [...answers.flatMap(answerCells), ...spills.flatMap(spillCells), ...blocks.flatMap(blockCells)])
     cells.set(address, { ...cells.get(address), ...cell });
-  return { name, cells: Object.fromEntries(cells), columnWidths, frozenRows: 2 };
+  return {
+    name,
+    cells: Object.fromEntries(cells),
+    columnWidths: widths,
+    frozenRows: GAP,
+    rowHeights: { ...HEIGHTS, ...heights },
+    merged: [`A1:${last}1`, `A2:${last}2`, ...mergedAnswers(answers), ...merged],
+    rules: [...[`A${ANSWERS}:${last}${ANSWERS}`, ...verdicts].flatMap(verdictRules), ...totals.map(totalRule)],
+    ...(lists === undefined ? {} : { lists }),
+    ...(given.hidesGridLines === undefined ? {} : { hidesGridLines: given.hidesGridLines }),
+  };
 };

@@ -1,0 +1,135 @@
+import type { Filling } from "../job/filling";
+
+/**
+ * Rough rises of the invented stair, sub-tread to sub-tread, from the bottom; they add up to 106 1/8. The stringers were dropped by tread
+ * less floor, and the fifth sub-tread lies 3/8 low: packing mends it.
+ */
+const ROUGH_RISES = [7.3125, 7.5625, 7.5, 7.625, 7.25, 7.75, 7.6875, 7.5625, 7.625, 7.5625, 7.625, 7.625, 7.5625, 7.875];
+
+const SIZES = {
+  nosing: 1.25, "riser thickness": 0.75, overhang: 1.25, "return width": 1.25, "run past": 0.25, lap: 0.25, "skirt thickness": 0.75,
+  "skirt shows": 2, "skirt foot": 3, "skirt head": 4, "stringer board": 11.25, headroom: 80, opening: 123, "floor thickness": 11.25,
+  "handrail height": 36, guard: "yes", "guard height": 36, "open risers": "no",
+};
+
+/** Lean of the invented open skirt, in degrees; flare of the wall skirt, its angle in plan. */
+const LEAN = -1.5;
+const FLARE = -1.1;
+
+/** Readings of the next five treads; the diagonals close within a 1/16 tape. */
+const TREADS = [
+  [1, 10, 36.75, 36.625, 38.1875, 37.875],
+  [2, 10, 36.8125, 36.625, 38.125, 38],
+  [3, 10, 36.6875, 36.5, 38.0625, 37.8125],
+  [4, 10, 36.75, 36.6875, 38.1875, 37.9375],
+  [5, 10, 36.875, 36.6875, 38.1875, 38],
+].map((row) => [...row, LEAN]);
+
+/**
+ * Readings of the risers with the sub-treads packed: step, height, top, bottom, both diagonals. The height is the rough rise once packed,
+ * the first less and the last more by what tread and floors differ.
+ */
+const RISERS = [
+  [1, 7.3125, 36.5625, 36.75, 37.3125, 37.4375],
+  [2, 7.5625, 36.625, 36.875, 37.4375, 37.5625],
+  [3, 7.5625, 36.5, 36.6875, 37.25, 37.5],
+  [4, 7.5625, 36.6875, 36.875, 37.4375, 37.625],
+  [5, 7.5625, 36.625, 36.8125, 37.375, 37.5625],
+  [6, 7.5625, 36.5625, 36.8125, 37.375, 37.5625],
+  [7, 7.5625, 36.625, 36.8125, 37.375, 37.5625],
+  [8, 7.5625, 36.75, 36.9375, 37.5, 37.6875],
+  [9, 7.5625, 36.625, 36.875, 37.4375, 37.625],
+  [10, 7.5625, 36.5, 36.6875, 37.25, 37.5],
+  [11, 7.5625, 36.6875, 36.9375, 37.5, 37.6875],
+  [12, 7.5625, 36.5625, 36.75, 37.3125, 37.5],
+  [13, 7.5625, 36.625, 36.75, 37.3125, 37.5625],
+  [14, 7.8125, 36.5625, 36.75, 37.375, 37.5625],
+].map((row) => [...row, FLARE]);
+
+/**
+ * Hours for one of each item, what one costs, and the unit of both: an invented shop. What is work or goods included elsewhere says so in
+ * that word, since a bare 0 would be noted in every row.
+ */
+const ITEMS = [
+  ["tread without return", 0.45, "included", "each"],
+  ["tread with one return", 0.45, "included", "each"],
+  ["tread with two returns", 0.45, "included", "each"],
+  ["landing nosing", 0.4, "included", "each"],
+  ["riser", 0.25, "included", "each"],
+  ["open skirt", 1.5, "included", "each"],
+  ["closed skirt", 2, "included", "each"],
+  ["mitred return", 0.25, 6.75, "each"],
+  ["run past riser", 0.05, "included", "each"],
+  ["notch", 0.1, "included", "each"],
+  ["scribed end", 0.15, "included", "each"],
+  ["cove", 0.02, 1.15, "ft"],
+  ["screws", "included", 0.11, "each"],
+  ["nails", "included", 0.03, "each"],
+  ["adhesive bead", "included", "included", "ft"],
+  ["finish area", "included", "included", "sq ft"],
+  ["protection sheets", 0.1, 14, "each"],
+  ["adhesive", "included", 8.4, "each"],
+  ["labour", "included", 58, "hour"],
+];
+
+/** The demo's job: names, readings and prices are invented. Invoices: a blank spoiled and bought again dear, a board too many, one of two sent back. */
+export const inventedJob: Filling = {
+  unit: "in",
+  job: "Oak stair, open right (invented job)",
+  customer: "invented customer",
+  code: "irc-2021",
+  totalRise: 106.125,
+  risers: 14,
+  run: 10,
+  width: 36.75,
+  openEnd: "right",
+  handrails: "one",
+  roughRises: ROUGH_RISES,
+  floors: { treadThickness: 1, lowerBuildUp: 0.75, upperBuildUp: 0.75 },
+  sizes: SIZES,
+  balusterWidth: 1.25,
+  blanks: [
+    ["oak blank 36", 36, 11.5, 1, 46],
+    ["oak blank 42", 42, 11.5, 1, 54],
+    ["oak blank 48", 48, 11.5, 1, 61.5],
+    ["oak nosing 48", 48, 3.5, 1, 19.5],
+  ],
+  boards: [
+    ["rack 5 ft", "5'", 7.25, 0.75, "", 1, "yes", ""],
+    ["poplar 8 ft", "8'", 7.25, 0.75, 18, "any", "no", ""],
+    ["poplar 10 ft", "10'", 7.25, 0.75, 22.4, 2, "no", ""],
+    ["poplar 16 ft", "16'", 7.25, 0.75, 38, "any", "no", ""],
+    ["skirt 12 ft", "12'", 11.25, 0.75, 62, "any", "no", "skirt"],
+    ["skirt 16 ft", "16'", 11.25, 0.75, 88, "any", "no", "skirt"],
+    ["rail 12 ft", "12'", 2.25, 2.5, 81, "any", "no", "rail"],
+    ["rail 14 ft", "14'", 2.25, 2.5, 96, "any", "no", "rail"],
+    ["rail 16 ft", "16'", 2.25, 2.5, 112, "any", "no", "rail"],
+  ],
+  kerf: 0.125,
+  trim: 0.25,
+  keep: 12,
+  treads: TREADS,
+  risersRead: RISERS,
+  railHours: 3,
+  beadDiameter: 0.3125,
+  cartridge: "10.1 fl oz",
+  items: ITEMS,
+  overhead: 0.12,
+  profit: 0.15,
+  basis: "margin",
+  tax: 0.065,
+  invoices: [
+    ["oak blank 42", 13, 708.5],
+    ["oak blank 42", 1, 61],
+    ["oak nosing 48", 1, 19.5],
+    ["poplar 16 ft", 4, 152],
+    ["poplar 16 ft", -1, -38],
+    ["poplar 10 ft", 1, 21.5],
+    ["skirt 16 ft", 2, 176],
+    ["rail 14 ft", 1, 96],
+  ],
+  used: [["oak blank 42", 14], ["oak nosing 48", 1], ["poplar 16 ft", 2], ["poplar 10 ft", 1], ["skirt 16 ft", 2], ["rail 14 ft", 1]],
+  trial:
+    "Type what is known in the yellow cells; everything else on the nine other sheets follows. Try it: type 9 for the run (B13) and watch this " +
+    "line of answers. The job, people and prices are invented.",
+};

@@ -1,0 +1,94 @@
+import { BID } from "../../functions/bid/bid";
+import { EXTEND } from "../../functions/bid/extend";
+import { SELLINGPRICE } from "../../functions/bid/sellingprice";
+import { chosen, placesOf, spillOf, viewOf } from "../result-looks";
+import { type Answer, asking, type Block, DECIMALS, type Entry, lacks, MONEY, page, passing, PERCENT } from "../sheet-builder";
+import type { SheetData } from "../sheet-data";
+import { BID_FIRST, BID_ITEMS } from "./bid-places";
+import { call } from "./call";
+import type { Filling } from "./filling";
+import { JOB } from "./job";
+import { PRICED } from "./takeoff";
+
+/** Where the lines of every stair of the workbook are gathered; a further stair adds its own to this formula. */
+export const GATHERED = "AA8";
+const BID_AT = "AH8";
+const ROWS = 80;
+
+const pick = (label: string): string => `STAIR.PICK(${BID_AT}#,"${label}","cost")`;
+const lines = `DROP(${GATHERED}#,1)`;
+const hourly = (column: number): string => `SUM((CHOOSECOLS(${lines},3)="hour")*CHOOSECOLS(${lines},${column}))`;
+
+const ANSWERS: readonly Answer[] = [
+  { over: ["A", "A"], name: "price", value: pick("price"), from: BID_AT, format: MONEY, under: "$ before tax" },
+  { over: ["B", "C"], name: "tax", value: pick("tax"), from: BID_AT, format: MONEY, under: "$" },
+  { over: ["D", "D"], name: "total to the customer", value: pick("total"), from: BID_AT, format: MONEY, under: "$" },
+  { over: ["E", "F"], name: "hours", value: hourly(2), from: GATHERED, format: "0.0", under: "h" },
+  { over: ["G", "H"], name: "labour", value: hourly(5), from: GATHERED, format: MONEY, under: "$, at cost" },
+  { over: ["J", "J"], name: "profit", value: pick("profit"), from: BID_AT, format: MONEY, under: '="$, "&TEXT(J4/A4,"0.0%")&" of the price"' },
+  { over: ["K", "M"], name: "lines priced", value: `ROWS(${lines})`, from: GATHERED, under: "of every stair here" },
+];
+
+/** Rates that are typed as shares, and the words beside them. */
+const rates = ({ overhead, profit, basis, tax }: Filling): readonly (readonly Entry[])[] => [
+  ["overhead, of direct", overhead], ["profit", profit], ["profit is a", basis], ["tax, of the price", tax],
+];
+
+const blocks = (filling: Filling): readonly Block[] => {
+  const bid = call(BID, filling.unit, { costs: `${GATHERED}#`, overhead: "B8", profit: "B9", basis: "B10", tax: "B11" });
+  const spare = call(SELLINGPRICE, filling.unit, { cost: `IF(B23="",0,STAIR.PICK(${GATHERED}#,B23,"price"))`, rate: "B9", basis: "B10" });
+  const [cost = 5] = placesOf(EXTEND, "cost");
+  const items = Array.from({ length: BID_ITEMS }, (_, row) => {
+    const [item = "", hours = "", price = "", unit = ""] = filling.items[row] ?? [];
+    return [item, hours, price, unit];
+  });
+  return [
+    { at: "A7", style: "part", rows: [["Rates", ""]] },
+    { at: "A8", numbers: [1], inputs: [1], formats: { 1: PERCENT }, rows: rates(filling) },
+    { at: "A13", style: "part", rows: [["The bid, $", ""]] },
+    { at: "A14", rows: [[`=${passing(BID_AT, chosen(BID, `${BID_AT}#`, "label", "cost"))}`]] },
+    {
+      at: "A26", style: "caution",
+      rows: [[`=IF(${lacks(BID_AT)},"",TEXTJOIN("; ",TRUE,DROP(${chosen(BID, `${BID_AT}#`, "note")},1)))`]],
+    },
+    { at: "A22", style: "part", rows: [["One more, at the same profit", ""]] },
+    { at: "A23", numbers: [1], inputs: [1], rows: [["of", filling.blanks[1]?.[0] ?? ""]] },
+    { at: "A24", numbers: [1], formats: { 1: MONEY }, rows: [["sells at, $", `=IF(B23="","",${passing(GATHERED, spare)})`]] },
+    {
+      at: "D7", headings: true, numbers: [1, 3, 4],
+      rows: [
+        ["line", "quantity", "unit", "price, $", "cost, $"],
+        [`=${passing(GATHERED, `LET(b,${lines},FILTER(b,CHOOSECOLS(b,${cost})<>0))`)}`],
+      ],
+    },
+    { at: "J7", style: "part", rows: [["The shop's hours and prices, for one", "", "", ""]] },
+    {
+      at: `J${BID_FIRST - 1}`, headings: true, numbers: [1, 2], inputs: [0, 1, 2, 3], formats: { 1: DECIMALS, 2: MONEY },
+      rows: [["item", "hours", "price", "unit"], ...items],
+    },
+    { at: "AA7", style: "part", rows: [["Every line of every stair, gathered"]] },
+    { at: "AH7", style: "part", rows: [["The bid, in full"]] },
+    { at: BID_AT, rows: [[`=${passing(GATHERED, asking("B8:B9", "overhead and profit on the left", bid))}`]] },
+    { at: GATHERED, rows: [[`=VSTACK(Takeoff!${PRICED}#)`]] },
+  ];
+};
+
+/** The bid over every stair of the workbook, with the shop's hours, prices and rates. */
+export const bid = (filling: Filling): SheetData =>
+  page({
+    name: "Bid",
+    title: `="Bid: "&${JOB.job}&IF(${JOB.customer}="","",", for "&${JOB.customer})`,
+    says: "Type the shop's rates on the left, its hours for one and its prices on the right; write included where something costs nothing here. In between stands every line that costs something, of every stair in this workbook.",
+    answers: ANSWERS,
+    widths: { A: 144, B: 104, C: 12, D: 160, E: 68, F: 44, G: 72, H: 80, I: 10, J: 150, K: 66, L: 66, M: 54 },
+    lists: [{ cells: "B10", options: ["margin", "markup"] }],
+    merged: ["A26:B30"],
+    totals: ["A15:B21"],
+    blocks: blocks(filling),
+    spills: [
+      ...viewOf(BID, ["label", "cost"], "A14", 7, filling.unit),
+      ...spillOf(BID, BID_AT, 7, filling.unit),
+      { at: "D8", rows: ROWS, formats: { 1: "#,##0.00", 3: MONEY, 4: MONEY } },
+      ...spillOf(EXTEND, GATHERED, ROWS, filling.unit, { quantity: DECIMALS }),
+    ],
+  });

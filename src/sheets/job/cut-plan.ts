@@ -1,0 +1,172 @@
+import { RISERFIT } from "../../functions/fit/riserfit";
+import { ORDER } from "../../functions/order/order";
+import { pieces, stock } from "../../functions/tables";
+import { BUY } from "../../functions/yield/buy";
+import { CUTS } from "../../functions/yield/cuts";
+import { OFFCUTS } from "../../functions/yield/offcuts";
+import { PLAN } from "../../functions/yield/plan";
+import { chosen, headingsOf, placesOf, spillOf, viewOf } from "../result-looks";
+import { type Answer, asking, type Block, DECIMALS, type Entry, lacks, MONEY, page, passing } from "../sheet-builder";
+import type { SheetData } from "../sheet-data";
+import { call } from "./call";
+import { type Filling, lengthFormat, onTape } from "./filling";
+import { RISERS_FITTED } from "./fit";
+
+const FIRST = 9;
+/** Rows for the boards to be had. */
+const BOARDS = 14;
+const LAST = FIRST + BOARDS - 1;
+const STOCK = `A8:H${LAST}`;
+const LENGTHS = `B${FIRST}:B${LAST}`;
+/** Heading row of the saw and of the pieces below the boards. */
+const SAW = LAST + 2;
+const SAWN = { stock: STOCK, kerf: `B${SAW + 1}`, trim: `B${SAW + 2}`, keep: `B${SAW + 3}` };
+const PIECES = `D${SAW}:G${SAW + 3}`;
+const OFFCUT_ROW = SAW + 6;
+/** In full: what is bought for risers, and for skirts and rail; how good each plan is; the risers; and all to buy as the books read it. */
+const RISER_BUY = "AA8";
+const RISER_PLAN = "AA17";
+const RAIL_BUY = "AI8";
+const RAIL_PLAN = "AI17";
+const RISER_PIECES = "AQ8";
+export const ALL_BOUGHT = "BK8";
+const ROWS = 40;
+const BUY_VIEW = ["item", "length", "quantity", "price", "cost"] as const;
+/** What RECONCILE reads of what has a price. */
+const PLANNED = ["item", "quantity", "price", "net", "gross"] as const;
+
+const FITTED = `Fit!${RISERS_FITTED}`;
+
+/** The risers as they were read, or as designed while none were. */
+const risers = `=IF(${lacks(FITTED)},LET(b,Order!G8#,${passing("Order!G8", 'VSTACK(TAKE(b,1),FILTER(b,CHOOSECOLS(b,1)="riser"))')}),${FITTED}#)`;
+
+const cutting = (filling: Filling, declaration: typeof BUY | typeof CUTS | typeof PLAN | typeof OFFCUTS, what: "risers" | "rail"): string => {
+  const cut = call(declaration, filling.unit, { pieces: what === "risers" ? `${RISER_PIECES}#` : PIECES, ...SAWN });
+  return passing(what === "risers" ? RISER_PIECES : "Layout!AA7", asking(LENGTHS, "the boards to be had on the left", cut));
+};
+
+/** The verdict of a plan that no other beats. */
+const PROVEN = "best possible (proven)";
+
+const plan = (at: string, label: string): string => `STAIR.PICK(${at}#,"${label}")`;
+const planOf = (label: string): string => `${plan(RISER_PLAN, label)}+${plan(RAIL_PLAN, label)}`;
+
+const answers = ({ unit }: Filling): readonly Answer[] => [
+  { over: ["A", "B"], name: "cost of the boards", value: planOf("cost"), from: RISER_PLAN, format: MONEY, under: "$" },
+  { over: ["C", "D"], name: "boards to buy", value: `SUM(DROP(${chosen(BUY, `${RISER_BUY}#`, "quantity")},1))+SUM(DROP(${chosen(BUY, `${RAIL_BUY}#`, "quantity")},1))`, from: RISER_PLAN, under: `=IF(${lacks(FITTED)},"risers as designed","risers as taped")` },
+  { over: ["E", "H"], name: "yield: risers, skirts and rail", value: `TEXT(${plan(RISER_PLAN, "yield")},"0%")&", "&TEXT(${plan(RAIL_PLAN, "yield")},"0%")`, from: RISER_PLAN, under: "of what is cut into", isText: true },
+  {
+    over: ["J", "L"], name: "is there a cheaper plan?", from: RISER_PLAN, under: "for risers, and for skirts and rail", isText: true,
+    value:
+      `IF((${plan(RISER_PLAN, "verdict")}="${PROVEN}")*(${plan(RAIL_PLAN, "verdict")}="${PROVEN}"),"✓ no, proven",` +
+      `"○ "&TEXT(MAX(${plan(RISER_PLAN, "most still to save")},${plan(RAIL_PLAN, "most still to save")}),"0.0%")&" at most")`,
+  },
+  { over: ["M", "O"], name: "back to the rack", value: `${planOf("offcuts kept")}`, from: RISER_PLAN, under: `="pieces, "&${onTape(unit, `(${planOf("offcut length")})`)}&" in all"` },
+];
+
+const skirtsAndRail = (): readonly (readonly Entry[])[] => {
+  const skirt = (what: string): string => `=IFERROR(STAIR.PICK(Layout!N8#,"${what}"),"")`;
+  return [
+    ["open skirt", skirt("open skirt length"), skirt("open skirt width"), "skirt"],
+    ["closed skirt", skirt("closed skirt length"), skirt("closed skirt width"), "skirt"],
+    ["rail", '=IFERROR(STAIR.PICK(Layout!N17#,"rail length"),"")', `=IFERROR(INDEX(FILTER(C${FIRST}:C${LAST},H${FIRST}:H${LAST}="rail"),1),"")`, "rail"],
+  ];
+};
+
+/** Stick by stick: the risers, then skirts and rail, the sticks counted on. */
+const stickByStick = (filling: Filling): string => {
+  const [first, ...others] = placesOf(CUTS, "stick", "stock", "label", "length", "position", "leftOver");
+  const other = (places: readonly number[]): string => places.join();
+  const [stockAt, ...after] = others;
+  const label = `CHOOSECOLS(r,${other(after.slice(0, 1))})`;
+  const named = `IF(${label}="riser","riser",IF(${label}="","riser","riser "&${label}))`;
+  return (
+    `=${passing(RISER_PLAN, passing(RAIL_PLAN, `LET(r,DROP(${cutting(filling, CUTS, "risers")},1),s,DROP(${cutting(filling, CUTS, "rail")},1),` +
+      `n,MAX(CHOOSECOLS(r,${String(first)})),VSTACK(HSTACK(CHOOSECOLS(r,${other([stockAt ?? 2, first ?? 1])}),${named},CHOOSECOLS(r,${other(after.slice(1))})),` +
+      `HSTACK(CHOOSECOLS(s,${String(stockAt)}),CHOOSECOLS(s,${String(first)})+n,CHOOSECOLS(s,${other(after)}))))`))}`
+  );
+};
+
+/** Rows of ORDER that are blanks to buy. */
+const BLANKS = `FILTER(Order!A17#,ISNUMBER(INDEX(Order!A17#,0,${placesOf(ORDER, "price").join()})))`;
+
+const allToBuy = `=${passing("Order!A17", passing(RISER_BUY, passing(RAIL_BUY, `VSTACK(${chosen(ORDER, BLANKS, "item", "length", "quantity", "price", "cost")},DROP(${chosen(BUY, `${RISER_BUY}#`, ...BUY_VIEW)},1),DROP(${chosen(BUY, `${RAIL_BUY}#`, ...BUY_VIEW)},1))`)))}`;
+
+const planned = `=${passing("Order!A17", passing(RISER_BUY, passing(RAIL_BUY, `VSTACK(${chosen(ORDER, "TAKE(Order!A17#,1)", ...PLANNED)},${chosen(ORDER, BLANKS, ...PLANNED)},DROP(${chosen(BUY, `${RISER_BUY}#`, ...PLANNED)},1),DROP(${chosen(BUY, `${RAIL_BUY}#`, ...PLANNED)},1))`)))}`;
+
+const typedBlocks = (filling: Filling): readonly Block[] => {
+  const { unit } = filling;
+  const length = lengthFormat(unit);
+  const rows = Array.from({ length: BOARDS }, (_, row) => filling.boards[row] ?? Array.from({ length: 8 }, () => ""));
+  return [
+    { at: "A7", style: "part", rows: [[`Boards to be had; ${unit}, $ each`, "", "", "", "", "", "", ""]] },
+    {
+      at: "A8", headings: true, numbers: [1, 2, 3, 4, 5], inputs: [0, 1, 2, 3, 4, 5, 6, 7], formats: { 1: length, 2: length, 3: length, 4: MONEY },
+      rows: [headingsOf(stock, "label", "length", "width", "thickness", "price", "available", "owned", "grade"), ...rows],
+    },
+    {
+      at: `A${SAW}`, headings: true, numbers: [1], inputs: [1], formats: { 1: length },
+      rows: [["the saw", unit], ["kerf", filling.kerf], ["trim off an end", filling.trim], ["keep from", filling.keep]],
+    },
+    {
+      at: `D${SAW}`, headings: true, numbers: [1, 2], formats: { 1: length, 2: length },
+      rows: [headingsOf(pieces, "label", "length", "width", "grade"), ...skirtsAndRail()],
+    },
+    { at: `A${OFFCUT_ROW - 1}`, style: "part", rows: [["Ends worth the rack", "", "", "", "", "", "", ""]] },
+    {
+      at: `A${OFFCUT_ROW}`,
+      rows: [[`=${passing(RISER_PLAN, passing(RAIL_PLAN, `LET(r,${cutting(filling, OFFCUTS, "risers")},s,${cutting(filling, OFFCUTS, "rail")},VSTACK(r,DROP(s,1)))`))}`]],
+    },
+  ];
+};
+
+const blocks = (filling: Filling): readonly Block[] => {
+  const { unit } = filling;
+  const part = (at: string, text: string): Block => ({ at, style: "part", rows: [[text]] });
+  return [
+    ...typedBlocks(filling),
+    {
+      at: "J7", headings: true, numbers: [1, 3, 4, 5],
+      rows: [["stock", "stick", "piece", `length, ${unit}`, "from end", "left over"], [stickByStick(filling)]],
+    },
+    { at: "Q7", headings: true, numbers: [1, 2, 3, 4], rows: [["to buy", `length, ${unit}`, "how many", "price, $", "cost, $"], [allToBuy]] },
+    part("AA7", "Risers: what to buy, in full"),
+    { at: RISER_BUY, rows: [[`=${cutting(filling, BUY, "risers")}`]] },
+    part("AA16", "Risers: how good the plan is"),
+    { at: RISER_PLAN, rows: [[`=${cutting(filling, PLAN, "risers")}`]] },
+    part("AI7", "Skirts and rail: what to buy, in full"),
+    { at: RAIL_BUY, rows: [[`=${cutting(filling, BUY, "rail")}`]] },
+    part("AI16", "Skirts and rail: how good the plan is"),
+    { at: RAIL_PLAN, rows: [[`=${cutting(filling, PLAN, "rail")}`]] },
+    part("AQ7", "Risers to cut, as taped, or as designed while none are taped"),
+    { at: RISER_PIECES, rows: [[risers]] },
+    part("BK7", "All to buy, as Books reads it"),
+    { at: ALL_BOUGHT, rows: [[planned]] },
+  ];
+};
+
+/** What to buy, each stick in cutting order, what is left of it, and how good the plan is. */
+export const cutPlan = (filling: Filling): SheetData => {
+  const { unit } = filling;
+  const length = lengthFormat(unit);
+  const boardFeet = { net: DECIMALS, gross: DECIMALS };
+  return page({
+    name: "Cut plan",
+    title: "Cut plan: risers, skirts and rail",
+    says: "Type the boards to be had, the kerf, what is trimmed off an end and the shortest piece worth keeping. Out come what to buy, each stick in cutting order and what is left of it. What is owned costs nothing.",
+    answers: answers(filling),
+    widths: { A: 110, B: 62, C: 62, D: 92, E: 72, F: 74, G: 62, H: 58, I: 8, J: 98, K: 46, L: 90, M: 74, N: 72, O: 66, P: 12, Q: 112, R: 70, S: 74, T: 70, U: 76 },
+    lists: [{ cells: `G${FIRST}:G${LAST}`, options: ["yes", "no"] }],
+    blocks: blocks(filling),
+    spills: [
+      { at: "J8", rows: ROWS, formats: { 3: length, 4: length, 5: length }, styles: { 1: "right" } },
+      { at: "Q8", rows: 20, formats: { 1: length, 3: MONEY, 4: MONEY } },
+      ...spillOf(OFFCUTS, `A${OFFCUT_ROW}`, 8, unit),
+      ...[RISER_BUY, RAIL_BUY].flatMap((at) => spillOf(BUY, at, 7, unit, boardFeet)),
+      ...[RISER_PLAN, RAIL_PLAN].flatMap((at) => spillOf(PLAN, at, 12, unit)),
+      ...spillOf(RISERFIT, RISER_PIECES, 24, unit),
+      ...viewOf(ORDER, PLANNED, ALL_BOUGHT, 16, unit, boardFeet),
+    ],
+  });
+};
+

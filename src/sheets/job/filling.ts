@@ -1,0 +1,63 @@
+import type { Unit } from "../../solver/length/length";
+import type { Entry } from "../sheet-builder";
+
+type Rows = readonly (readonly Entry[])[];
+
+/**
+ * What the sheets of a job are filled with: the demo's invented figures, or for a job of one's own what was asked and nothing else. An
+ * empty text is a yellow cell still to be typed; lengths are numbers in the unit of the job.
+ */
+export interface Filling {
+  readonly unit: Unit;
+  readonly job: string;
+  readonly customer: string;
+  readonly code: string;
+  readonly totalRise: Entry;
+  /** undefined: as few as the code's greatest rise allows. */
+  readonly risers?: Entry;
+  readonly run: Entry;
+  readonly width: Entry;
+  readonly openEnd: string;
+  readonly handrails: Entry;
+  /** Rough rises from the bottom. */
+  readonly roughRises: readonly Entry[];
+  readonly floors: { readonly treadThickness: Entry; readonly lowerBuildUp: Entry; readonly upperBuildUp: Entry };
+  /** By their labels: what else is known of the stair. */
+  readonly sizes: Readonly<Record<string, Entry>>;
+  /** Label, length, width, thickness, price. */
+  readonly blanks: Rows;
+  /** Label, length, width, thickness, price, available, owned, grade. */
+  readonly boards: Rows;
+  readonly kerf: Entry;
+  readonly trim: Entry;
+  readonly keep: Entry;
+  /** Step, run, back, front, both diagonals, lean of the left skirt. */
+  readonly treads: Rows;
+  /** Step, height, top, bottom, both diagonals, flare of the left skirt. */
+  readonly risersRead: Rows;
+  readonly balusterWidth: Entry;
+  readonly railHours: Entry;
+  readonly beadDiameter: Entry;
+  readonly cartridge: Entry;
+  /** Item, hours for one, price of one, unit. */
+  readonly items: Rows;
+  readonly overhead: Entry;
+  readonly profit: Entry;
+  readonly basis: string;
+  readonly tax: Entry;
+  /** Item, quantity, cost. */
+  readonly invoices: Rows;
+  /** Item, quantity. */
+  readonly used: Rows;
+  /** One thing to try, said on Job; only the demo has one. */
+  readonly trial?: string;
+}
+
+/** The unit in a sentence. */
+export const UNIT_WORDS: Readonly<Record<Unit, string>> = { in: "inches", mm: "millimetres" };
+
+/** How a length is shown. */
+export const lengthFormat = (unit: Unit): string => (unit === "mm" ? "0.0" : "# ??/16");
+
+/** A length as a text that a person reads off a tape. */
+export const onTape = (unit: Unit, length: string): string => (unit === "mm" ? `TEXT(${length},"0.0")&" mm"` : `STAIR.TAPE(${length})`);

@@ -1,0 +1,190 @@
+import { NOTCH } from "../../functions/fit/notch";
+import { RISERFIT } from "../../functions/fit/riserfit";
+import { RISERHEIGHT } from "../../functions/fit/riserheight";
+import { TREADFIT } from "../../functions/fit/treadfit";
+import { riserReadings, treadReadings } from "../../functions/tables";
+import { chosen, headingsOf, spillOf, viewOf } from "../result-looks";
+import { ANGLE, type Answer, ASKS, type Block, type Entry, lacks, page, passing, SIXTYFOURTHS, THIRTYSECONDS } from "../sheet-builder";
+import type { SheetData } from "../sheet-data";
+import { call } from "./call";
+import { type Filling, lengthFormat, UNIT_WORDS } from "./filling";
+import { JOB } from "./job";
+import { sizeOf } from "./layout";
+
+/** Rows for readings of a job of one's own; a flight between two floors has no more. */
+const READINGS = 24;
+const TREADS = 9;
+
+/** Where each table stands: the risers below the treads. */
+interface Places {
+  readonly treads: number;
+  readonly lastTread: number;
+  readonly risers: number;
+  readonly lastRiser: number;
+}
+
+const placesIn = ({ treads, risersRead }: Filling): Places => {
+  const lastTread = TREADS + (treads.length || READINGS) - 1;
+  const risers = lastTread + 4;
+  return { treads: TREADS, lastTread, risers, lastRiser: risers + (risersRead.length || READINGS) - 1 };
+};
+
+/** Where RISERFIT spills, for the sheets that cut what it says. */
+export const RISERS_FITTED = "AA40";
+const NOTCH_AT = "AA70";
+
+const TREAD_VIEW = ["step", "length", "back", "front", "toe", "heelAtTheHook", "mitre"] as const;
+const RISER_VIEW = ["step", "length", "top", "bottom", "height"] as const;
+const SETS = ["leftSet", "rightSet"] as const;
+
+/** The readings down to the last that was taped, with their headings. */
+const taped = (heading: number, last: number, corner: string, asked: string, column: string): { typed: string; range: string } => {
+  const cells = `${column}${heading + 1}:${column}${last}`;
+  return {
+    typed: `COUNTA(${cells})=0,"${ASKS} the readings of the ${asked}"`,
+    range: `TAKE(A${heading}:${corner}${last},1+MAX((${cells}<>"")*SEQUENCE(${last - heading})))`,
+  };
+};
+
+const treadFit = (filling: Filling): string => {
+  const { treads, lastTread } = placesIn(filling);
+  const { typed, range } = taped(treads - 1, lastTread, "G", "treads", "C");
+  const fitted = call(TREADFIT, filling.unit, {
+    readings: range, nosing: sizeOf("nosing"), openEnd: sizeOf("open end"), overhang: sizeOf("overhang"),
+    returnWidth: sizeOf("return width"), thickness: sizeOf("tread thickness"),
+  });
+  return `=${passing("Layout!AA7", `IF(${typed},${fitted})`)}`;
+};
+
+const riserFit = (filling: Filling): string => {
+  const { risers, lastRiser } = placesIn(filling);
+  const { typed, range } = taped(risers - 1, lastRiser, "H", "risers", "C");
+  const fitted = call(RISERFIT, filling.unit, {
+    readings: range, openEnd: sizeOf("open end"), runPast: sizeOf("run past"), thickness: sizeOf("riser thickness"),
+  });
+  return `=${passing("Layout!AA7", `IF(${typed},${fitted})`)}`;
+};
+
+/** How high each riser is cut: from the rises once packed, or as designed while none were read. */
+const cutHeight = (filling: Filling): string => {
+  const rises = `IF(${lacks("Survey!E8")},STAIR.PICK(Layout!AA7#,"unit rise")+0*SEQUENCE(${JOB.risers}),Survey!E8#)`;
+  const heights = call(RISERHEIGHT, filling.unit, { rise: rises, treadThickness: 'STAIR.PICK(Layout!AA7#,"tread thickness")', lap: sizeOf("lap"), first: "1" });
+  return `=${passing("Layout!AA7", heights)}`;
+};
+
+const disagree = (cell: string, declaration: typeof TREADFIT | typeof RISERFIT): string =>
+  `IF(${lacks(cell)},0,SUM(--ISNUMBER(SEARCH("disagree",${chosen(declaration, `${cell}#`, "note")}))))`;
+
+const closures = (cell: string, declaration: typeof TREADFIT | typeof RISERFIT): string =>
+  `IF(${lacks(cell)},0,MAX(IFERROR(ABS(DROP(${chosen(declaration, `${cell}#`, "closure")},1)),0)))`;
+
+const read = (cell: string): string => `IF(ISERROR(${cell}),NA(),IF(${lacks(cell)},0,ROWS(${cell}#)-1))`;
+
+const answers = ({ unit }: Filling): readonly Answer[] => [
+  { over: ["A", "B"], name: "treads read", value: read("AA8"), under: "steps" },
+  { over: ["C", "C"], name: "risers read", value: read(RISERS_FITTED), under: "steps" },
+  {
+    over: ["D", "E"], name: "do the readings close?", under: "of treads and risers", isText: true,
+    value: `IF(A4+C4=0,"–",IF(${disagree("AA8", TREADFIT)}+${disagree(RISERS_FITTED, RISERFIT)}=0,"✓ close","✗ read again"))`,
+  },
+  {
+    over: ["F", "G"], name: "worst closure", under: unit, format: unit === "mm" ? "0.0" : SIXTYFOURTHS,
+    value: `IF(A4+C4=0,"–",MAX(${closures("AA8", TREADFIT)},${closures(RISERS_FITTED, RISERFIT)}))`,
+  },
+  { over: ["H", "K"], name: "longest tread", value: `MAX(DROP(${chosen(TREADFIT, "AA8#", "length")},1))`, from: "AA8", format: lengthFormat(unit), under: `${unit}, point to point` },
+  { over: ["L", "M"], name: "notch at the skirt, wide", value: `INDEX(${NOTCH_AT}#,1,1)`, from: NOTCH_AT, format: unit === "mm" ? "0.0" : THIRTYSECONDS, under: unit },
+  { over: ["N", "O"], name: "notch, high", value: `INDEX(${NOTCH_AT}#,1,2)`, from: NOTCH_AT, format: unit === "mm" ? "0.0" : THIRTYSECONDS, under: unit },
+];
+
+const empty = (columns: number): readonly Entry[] => Array.from({ length: columns }, () => "");
+
+const typedBlocks = (filling: Filling): readonly Block[] => {
+  const { unit } = filling;
+  const { treads, lastTread, risers, lastRiser } = placesIn(filling);
+  const length = lengthFormat(unit);
+  const lengths = { 1: length, 2: length, 3: length, 4: length, 5: length, 6: length };
+  const rowsOf = (rows: Filling["treads"], count: number, columns: number): readonly (readonly Entry[])[] =>
+    Array.from({ length: count }, (_, row) => rows[row] ?? [row + 1, ...empty(columns - 1)]);
+  return [
+    { at: "A7", style: "part", rows: [[`Treads as taped, ${unit}`, ...empty(6)]] },
+    {
+      at: `A${treads - 1}`, headings: true, numbers: [1, 2, 3, 4, 5, 6], inputs: [0, 1, 2, 3, 4, 5, 6], formats: { ...lengths, 6: ANGLE },
+      rows: [
+        headingsOf(treadReadings, "step", "run", "back", "front", "diagonal", "secondDiagonal", "leftLean"),
+        ...rowsOf(filling.treads, lastTread - treads + 1, 7),
+      ],
+    },
+    {
+      at: `A${lastTread + 1}`, style: "caution",
+      rows: [[`=IF(${lacks("AA8")},"",IF(COUNTIF(B${treads}:B${lastTread},"<>"&${JOB.run})>COUNTBLANK(B${treads}:B${lastTread}),"Some treads were read on another run than Job has now: read them again.",""))`]],
+    },
+    { at: `A${risers - 2}`, style: "part", rows: [[`Risers as taped, ${unit}`, ...empty(7)]] },
+    {
+      at: `A${risers - 1}`, headings: true, numbers: [1, 2, 3, 4, 5, 6, 7], inputs: [0, 1, 2, 3, 4, 5, 7], formats: { ...lengths, 7: ANGLE },
+      rows: [
+        headingsOf(riserReadings, "step", "height", "top", "bottom", "diagonal", "secondDiagonal", "cutHeight", "leftFlare"),
+        ...rowsOf(filling.risersRead, lastRiser - risers + 1, 7).map(([step = "", height = "", top = "", bottom = "", one = "", other = "", flare = ""], row) => [
+          step, height, top, bottom, one, other, row === 0 ? cutHeight(filling) : null, flare,
+        ]),
+      ],
+    },
+  ];
+};
+
+const blocks = (filling: Filling): readonly Block[] => {
+  const { unit } = filling;
+  const { treads, risers } = placesIn(filling);
+  const clearance = unit === "mm" ? "1" : '"1/32"';
+  const skirt = sizeOf("skirt thickness");
+  const notch = call(NOTCH, unit, { skirtThickness: skirt, runPast: sizeOf("run past"), lap: sizeOf("lap"), clearance });
+  return [
+    ...typedBlocks(filling),
+    { at: "I7", style: "part", rows: [["On the saw", ...empty(8)]] },
+    { at: `I${treads - 1}`, rows: [[`=${passing("AA8", chosen(TREADFIT, "AA8#", ...TREAD_VIEW))}`]] },
+    { at: `P${treads - 1}`, rows: [[`=${passing("AA8", chosen(TREADFIT, "AA8#", ...SETS))}`]] },
+    { at: `I${risers - 2}`, style: "part", rows: [["On the saw", ...empty(8)]] },
+    { at: `I${risers - 1}`, rows: [[`=${passing(RISERS_FITTED, chosen(RISERFIT, `${RISERS_FITTED}#`, ...RISER_VIEW))}`]] },
+    { at: `P${risers - 1}`, rows: [[`=${passing(RISERS_FITTED, chosen(RISERFIT, `${RISERS_FITTED}#`, ...SETS))}`]] },
+    { at: "AA7", style: "part", rows: [["Treads, in full"]] },
+    { at: "AA8", rows: [[treadFit(filling)]] },
+    { at: "AA39", style: "part", rows: [["Risers, in full"]] },
+    { at: RISERS_FITTED, rows: [[riserFit(filling)]] },
+    {
+      at: "AA69", headings: true, numbers: [0, 1],
+      rows: [
+        ["notch width", "notch height"],
+        [`=${passing("Layout!AA7", `IF(${skirt}="","${ASKS} the skirt thickness on Layout",${notch})`)}`],
+      ],
+    },
+  ];
+};
+
+/** The readings of treads and risers as taped, and on the same row what goes on the saw. */
+export const fit = (filling: Filling): SheetData => {
+  const { unit } = filling;
+  const { treads, lastTread, risers, lastRiser } = placesIn(filling);
+  const [treadRows, riserRows] = [lastTread - treads + 1, lastRiser - risers + 1];
+  const exact = { closure: unit === "mm" ? "0.00" : "0.000" };
+  const notch = unit === "mm" ? "0.0" : THIRTYSECONDS;
+  return page({
+    name: "Fit",
+    title: "Fit: the next treads and risers",
+    says: `Type the readings as taped at the sub-tread, lengths in ${UNIT_WORDS[unit]}, lean and flare in degrees. On the same row stands what goes on the saw: lengths, the marks of the return from the nose corner, and the set of each end in words.`,
+    answers: answers(filling),
+    heights: { [treads - 1]: 34, [risers - 1]: 34 },
+    widths: { A: 42, B: 60, C: 68, D: 68, E: 68, F: 68, G: 68, H: 56, I: 42, J: 68, K: 68, L: 68, M: 68, N: 68, O: 56, P: 190, Q: 190 },
+    merged: [`A${lastTread + 1}:H${lastTread + 1}`],
+    blocks: blocks(filling),
+    spills: [
+      { at: `G${risers}`, rows: riserRows, formats: { 0: lengthFormat(unit) }, styles: { 0: "right" } },
+      ...viewOf(TREADFIT, TREAD_VIEW, `I${treads - 1}`, treadRows, unit),
+      ...viewOf(TREADFIT, SETS, `P${treads - 1}`, treadRows, unit),
+      ...viewOf(RISERFIT, RISER_VIEW, `I${risers - 1}`, riserRows, unit),
+      ...viewOf(RISERFIT, SETS, `P${risers - 1}`, riserRows, unit),
+      ...spillOf(TREADFIT, "AA8", treadRows, unit, exact),
+      ...spillOf(RISERFIT, RISERS_FITTED, riserRows, unit, exact),
+      { at: NOTCH_AT, rows: 1, formats: { 0: notch, 1: notch } },
+    ],
+  });
+};
+

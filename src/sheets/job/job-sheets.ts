@@ -1,0 +1,16 @@
+import type { SheetData } from "../sheet-data";
+import { bid } from "./bid";
+import { books } from "./books";
+import { check } from "./check";
+import { cutPlan } from "./cut-plan";
+import type { Filling } from "./filling";
+import { fit } from "./fit";
+import { job } from "./job";
+import { layout } from "./layout";
+import { order } from "./order";
+import { survey } from "./survey";
+import { takeoff } from "./takeoff";
+
+/** The linked sheets of a job, in the order of the work. */
+export const jobSheets = (filling: Filling): readonly SheetData[] =>
+  [job, survey, layout, check, order, cutPlan, fit, takeoff, bid, books].map((sheet) => sheet(filling));

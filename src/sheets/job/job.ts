@@ -1,0 +1,139 @@
+import { LIMIT } from "../../functions/code/limit";
+import { RISERS } from "../../functions/layout/risers";
+import { PROFILES } from "../../solver/code/profiles";
+import { type Answer, type Block, type Entry, MONEY, page } from "../sheet-builder";
+import type { SheetData } from "../sheet-data";
+import { call } from "./call";
+import { type Filling, lengthFormat, onTape } from "./filling";
+
+/** Where the facts stand that other sheets read. */
+export const JOB = {
+  job: "Job!B8", customer: "Job!B9", code: "Job!B10", totalRise: "Job!B11", risers: "Job!B12", run: "Job!B13", width: "Job!B14",
+  openEnd: "Job!B15", handrails: "Job!B16", unit: "Job!B17",
+} as const;
+
+const local = (place: string): string => place.replace("Job!", "");
+
+/** As few risers as the greatest rise of the code allows; a limit of two figures ends with the greater. */
+const fewestRisers = (unit: Filling["unit"]): string => {
+  const limit = `INDEX(${call(LIMIT, unit, { code: local(JOB.code), item: '"riser height"' })},1,1)`;
+  const greatest = `IFERROR(LET(a,${limit},IFERROR(VALUE(MID(a,FIND(" to ",a)+4,9)),a)),"")`;
+  return `=${call(RISERS, unit, { totalRise: local(JOB.totalRise), maxRise: greatest })}`;
+};
+
+const known = (filling: Filling): readonly (readonly Entry[])[] => [
+  ["job", filling.job],
+  ["customer", filling.customer],
+  ["code", filling.code],
+  [`total rise, ${filling.unit}`, filling.totalRise],
+  ["risers", filling.risers ?? fewestRisers(filling.unit)],
+  [`run, ${filling.unit}`, filling.run],
+  [`width, ${filling.unit}`, filling.width],
+  ["open end", filling.openEnd],
+  ["handrails", filling.handrails],
+];
+
+const toSheet = (name: string): string => `=HYPERLINK("#${name.includes(" ") ? `'${name}'` : name}!A1","${name} ›")`;
+
+interface Asked {
+  readonly sheet: string;
+  readonly asks: string;
+  /** A cell of that sheet's strip that shows a dash where there is no answer. */
+  readonly from: string;
+  readonly answer: string;
+  readonly verdict: string;
+}
+
+/** The sheets of the job: what each is asked, what it answers, and its verdict. */
+const SHEETS = ({ unit }: Filling): readonly Asked[] => [
+  {
+    sheet: "Survey", asks: "Are the steps alike?", from: "Survey!A4", verdict: "Survey!E4",
+    answer: `${onTape(unit, "Survey!A4")}&" in "&Survey!C4&" steps, spread "&${onTape(unit, "Survey!D4")}`,
+  },
+  {
+    sheet: "Layout", asks: "Which sizes follow?", from: "Layout!A4", verdict: "Layout!I4",
+    answer: `Layout!A4&" on "&${onTape(unit, local(JOB.run))}&", pitch "&TEXT(Layout!E4,"0.0")&"°"`,
+  },
+  { sheet: "Check", asks: "Does it pass, as designed?", from: "Check!E4", answer: 'Check!E5', verdict: "Check!E4" },
+  {
+    sheet: "Order", asks: "Which blanks, at what cost?", from: "Order!C4", verdict: 'IF(Order!A4>0,"✓ in stock sizes","✗ nothing fits")',
+    answer: 'TEXT(Order!C4,"#,##0.00")&", "&TEXT(Order!G4,"#,##0.00")&" of it ripped off"',
+  },
+  {
+    sheet: "Cut plan", asks: "Which boards, cut how?", from: "'Cut plan'!A4", verdict: "'Cut plan'!J4",
+    answer: "'Cut plan'!C4&\" boards, \"&TEXT('Cut plan'!A4,\"#,##0.00\")",
+  },
+  { sheet: "Fit", asks: "What goes on the saw?", from: "Fit!A4", answer: 'Fit!A4&" treads, "&Fit!C4&" risers"', verdict: "Fit!D4" },
+  {
+    sheet: "Takeoff", asks: "What does it take?", from: "Takeoff!A4", verdict: '"cost "&TEXT(Takeoff!A4,"#,##0.00")',
+    answer: 'TEXT(Takeoff!C4,"0.0")&" hours, goods "&TEXT(Takeoff!D4,"#,##0.00")',
+  },
+  {
+    sheet: "Bid", asks: "What do we ask?", from: "Bid!A4", verdict: '"total "&TEXT(Bid!D4,"#,##0.00")',
+    answer: 'TEXT(Bid!A4,"#,##0.00")&" and "&TEXT(Bid!B4,"#,##0.00")&" tax"',
+  },
+  {
+    sheet: "Books", asks: "Did it come out so?", from: "Books!A4", verdict: "Books!K4",
+    answer: 'TEXT(ABS(Books!E4),"#,##0.00")&IF(Books!E4<0," under"," over")&" the plan"',
+  },
+];
+
+/** A dash where the sheet has no answer. */
+const unless = (from: string, answer: string): string => `=IFERROR(IF(${from}="–","–",${answer}),"–")`;
+
+const answers = ({ unit }: Filling): readonly Answer[] => [
+  { over: ["A", "A"], name: "rise", value: `${local(JOB.risers)}&" × "&Layout!A4`, from: "Layout!AA7", under: "risers × each; + is a little more" },
+  { over: ["B", "B"], name: "as designed", value: "Check!E4", from: "Check!A8", under: "=Check!E5", isText: true },
+  { over: ["C", "D"], name: "as framed", value: "Check!A4", from: "Check!A8", under: "=Check!A5", isText: true },
+  { over: ["E", "E"], name: "to buy", value: 'Order!A4&" blanks, "&\'Cut plan\'!C4&" boards"', from: "'Cut plan'!Q8", under: "listed below", isText: true },
+  { over: ["F", "F"], name: "wood to buy", value: "Order!C4+'Cut plan'!A4", from: "'Cut plan'!Q8", format: MONEY, under: "$" },
+  { over: ["G", "G"], name: "price", value: "Bid!A4+0", from: "Bid!A14", format: MONEY, under: "$ before tax" },
+  { over: ["H", "H"], name: "worst fit", value: "Fit!D4", from: "Fit!AA8", under: `="worst closure "&${unit === "mm" ? 'TEXT(Fit!E4,"0.0")&" mm"' : "STAIR.TAPE(Fit!E4,64)"}`, isText: true },
+];
+
+const FAILS =
+  '=IFERROR(LET(b,FILTER(Check!A8#,LEFT(CHOOSECOLS(Check!A8#,1))="✗"),HSTACK(CHOOSECOLS(b,2),CHOOSECOLS(b,3)&" found, limit "&CHOOSECOLS(b,4))),"–")';
+
+const blocks = (filling: Filling): readonly Block[] => [
+  { at: "A7", style: "part", rows: [["What is known", ""]] },
+  { at: "A8", numbers: [1], inputs: [1], rows: known(filling) },
+  { at: "A17", numbers: [1], rows: [["lengths are in", filling.unit]] },
+  { at: "D7", style: "part", rows: [["Sheet by sheet", "", "", "", ""]] },
+  {
+    at: "D8",
+    styles: { 0: "link", 4: "middle" },
+    rows: SHEETS(filling).map(({ sheet, asks, from, answer, verdict }) => [
+      toSheet(sheet), asks, unless(from, answer), null, unless(from, verdict),
+    ]),
+  },
+  { at: "A19", style: "part", rows: [["To buy", ""]] },
+  { at: "A20", rows: [["=IFERROR(HSTACK(CHOOSECOLS('Cut plan'!Q8#,3)&\" × \"&CHOOSECOLS('Cut plan'!Q8#,1),CHOOSECOLS('Cut plan'!Q8#,5)),\"–\")"]] },
+  { at: "D19", style: "part", rows: [["What fails as framed, and why", "", "", "", ""]] },
+  { at: "D20", rows: [[FAILS]] },
+];
+
+const OWN = "Type what is known in the yellow cells; the other sheets follow, and each has its answers in its first rows. Next: Survey, with the tape at the stair.";
+
+/** The first sheet: what is known of the job, and what all sheets answer. */
+export const job = (filling: Filling): SheetData =>
+  page({
+    name: "Job",
+    title: `=${local(JOB.job)}&IF(${local(JOB.customer)}="","",", "&${local(JOB.customer)})`,
+    says: filling.trial ?? OWN,
+    answers: answers(filling),
+    widths: { A: 150, B: 160, C: 12, D: 110, E: 190, F: 116, G: 116, H: 126 },
+    hidesGridLines: true,
+    verdicts: ["H8:H16"],
+    lists: [
+      { cells: "B10", options: PROFILES.map(({ id }) => id) },
+      { cells: "B15", options: ["none", "left", "right", "both"] },
+      { cells: "B16", options: ["none", "one", "both"] },
+    ],
+    blocks: blocks(filling),
+    spills: [
+      { at: "B11", rows: 1, formats: { 0: lengthFormat(filling.unit) } },
+      { at: "B13", rows: 2, formats: { 0: lengthFormat(filling.unit) } },
+      { at: "B20", rows: 14, formats: { 0: MONEY } },
+    ],
+  });
+

@@ -1,0 +1,141 @@
+import { BALUSTERS } from "../../functions/layout/balusters";
+import { LAYOUT } from "../../functions/layout/layout";
+import { RAIL } from "../../functions/layout/rail";
+import { SKIRT } from "../../functions/layout/skirt";
+import { STORYPOLE } from "../../functions/layout/storypole";
+import { placesOf, spillOf, viewOf } from "../result-looks";
+import { ANGLE, type Answer, type Block, DECIMALS, type Entry, page, passing } from "../sheet-builder";
+import type { SheetData } from "../sheet-data";
+import { call } from "./call";
+import { type Filling, lengthFormat, onTape } from "./filling";
+import { JOB } from "./job";
+
+const FIRST = 8;
+
+/** An empty cell elsewhere stays one here; a reference alone would read 0. */
+const linked = (place: string): string => `=IF(${place}="","",${place})`;
+
+/** What stands on Job and Survey already, by the labels of the stair table. */
+const LINKED: readonly (readonly [label: string, place: string])[] = [
+  ["total rise", JOB.totalRise], ["risers", JOB.risers], ["run", JOB.run], ["width", JOB.width], ["open end", JOB.openEnd],
+  ["handrails", JOB.handrails], ["tread thickness", "Survey!I8"], ["lower build up", "Survey!I9"], ["upper build up", "Survey!I10"],
+];
+
+/** What else a shop knows of a stair, in the order in which it is asked. */
+const TYPED = [
+  "nosing", "riser thickness", "overhang", "return width", "run past", "lap", "skirt thickness", "skirt shows", "skirt foot", "skirt head",
+  "stringer board", "headroom", "opening", "floor thickness", "handrail height", "guard", "guard height", "open risers",
+] as const;
+
+const TOTAL_RISE = `B${FIRST + 1}`;
+const RISERS = `B${FIRST + 2}`;
+const BALUSTERS_AT = "N28";
+const BALUSTER_WIDTH = "O25";
+
+/** What follows from others, and is still the user's to type over. */
+const FOLLOWING: readonly (readonly [label: string, formula: string])[] = [
+  ["fall height", `=IF(OR(${TOTAL_RISE}="",${RISERS}=""),"",${TOTAL_RISE}-${TOTAL_RISE}/${RISERS})`],
+  ["guard gap", `=IF(${BALUSTER_WIDTH}="","",INDEX(${BALUSTERS_AT}#,1,2))`],
+];
+
+const stairRows = ({ unit, sizes }: Filling): readonly (readonly Entry[])[] => [
+  ["unit", unit],
+  ...LINKED.map(([label, place]) => [label, linked(place)] as const),
+  ...TYPED.map((label) => [label, sizes[label] ?? ""] as const),
+  ...FOLLOWING,
+];
+
+const LAST = FIRST + LINKED.length + TYPED.length + FOLLOWING.length;
+/** Rows for labels the user adds. */
+const SPARE = 4;
+const TABLE = `A7:B${LAST + SPARE}`;
+
+/** Rows LAYOUT spills, with room for labels the user adds. */
+const LAYOUT_ROWS = 48;
+
+const pick = (label: string): string => `STAIR.PICK(AA7#,"${label}")`;
+
+/** A size of the layout for a formula of another sheet; nothing where it was not given, so that the function assumes and says so. */
+export const sizeOf = (label: string): string => `IFERROR(STAIR.PICK(Layout!AA7#,"${label}"),"")`;
+
+const ANSWERS = ({ unit }: Filling): readonly Answer[] => {
+  const length = lengthFormat(unit);
+  const rise = unit === "mm" ? `TEXT(${pick("unit rise")},"0.0")` : `STAIR.TAPE(${pick("unit rise")},16,FALSE,TRUE)`;
+  return [
+    { over: ["A", "A"], name: "unit rise", value: rise, from: "AA7", under: `="exact "&TEXT(${pick("unit rise")},"0.0000")&" ${unit}"` },
+    { over: ["B", "C"], name: "run", value: pick("run"), from: "AA7", format: length, under: unit },
+    { over: ["D", "D"], name: "total run", value: pick("total run"), from: "AA7", format: length, under: `="${unit}, "&${pick("treads")}&" treads"` },
+    { over: ["E", "F"], name: "pitch", value: pick("pitch"), from: "AA7", format: ANGLE, under: "from level" },
+    { over: ["G", "H"], name: "headroom", value: `${pick("headroom found")}+0`, from: "AA7", format: length, under: `=IFERROR("${unit}, asked "&${onTape(unit, `(${pick("headroom")}+0)`)},"")` },
+    { over: ["I", "J"], name: "enough?", value: `IF(${pick("headroom found")}+0>=${pick("headroom")}+0,"✓ headroom","✗ headroom")`, from: "AA7", under: "found against asked", isText: true },
+    { over: ["K", "L"], name: "throat of the stringer", value: pick("throat"), from: "AA7", format: length, under: `${unit}, left after the cut` },
+  ];
+};
+
+/** Every size that follows, a length as on the tape with + or - where it is a little over or under the mark, and exact beside it. */
+const SIZES = ({ unit }: Filling): string => {
+  const tape = unit === "mm" ? 'IF(u="mm",TEXT(v,"0.0"),"")' : 'IF((u="in")*ISNUMBER(v),STAIR.TAPE(v,16,FALSE,TRUE),"")';
+  return `=${passing("AA7", `LET(t,DROP(AA7#,1),v,CHOOSECOLS(t,2),u,CHOOSECOLS(t,3),HSTACK(CHOOSECOLS(t,1),${tape},IF(ISNUMBER(v),ROUND(v,4),v),u))`)}`;
+};
+
+const blocks = (filling: Filling): readonly Block[] => {
+  const { unit } = filling;
+  const length = lengthFormat(unit);
+  const pole = placesOf(STORYPOLE, "riser", "height", "mark", "riseBetweenMarks");
+  return [
+    { at: "A7", headings: true, numbers: [1], inputs: [1], formats: { 1: length }, rows: [["label", "value"], ...stairRows(filling)] },
+    {
+      at: `A${LAST + 1}`, inputs: [0, 1], numbers: [1], formats: { 1: length },
+      rows: Array.from({ length: SPARE }, () => ["", ""]),
+    },
+    { at: "D7", headings: true, numbers: [1, 2], rows: [["size", "on the tape", "exact", "unit"], [SIZES(filling)]] },
+    {
+      at: "I7", headings: true, numbers: [0, 1, 2, 3],
+      rows: [
+        ["riser", `height, ${unit}`, `mark, ${unit}`, `rise, ${unit}`],
+        [`=${passing("AA7", `LET(p,DROP(${call(STORYPOLE, unit, { totalRise: pick("total rise"), risers: pick("risers") })},1),CHOOSECOLS(p,${pole.join()}))`)}`],
+      ],
+    },
+    { at: "N7", style: "part", rows: [["Skirts", "", "", ""]] },
+    { at: "N8", rows: [[`=${passing("AA7", call(SKIRT, unit, { stair: "AA7#" }))}`]] },
+    { at: "N16", style: "part", rows: [["Rail", "", "", ""]] },
+    { at: "N17", rows: [[`=${passing("AA7", call(RAIL, unit, { stair: "AA7#" }))}`]] },
+    { at: "N24", style: "part", rows: [["Balusters", "", "", ""]] },
+    { at: "N25", numbers: [1], inputs: [1], formats: { 1: length }, rows: [[`width of one, ${unit}`, filling.balusterWidth]] },
+    {
+      at: "N27", headings: true, numbers: [0, 1],
+      rows: [
+        ["to a run", `clear gap, ${unit}`],
+        [`=IF(${BALUSTER_WIDTH}="","– type the width of one",${call(BALUSTERS, unit, { opening: JOB.run, width: BALUSTER_WIDTH, repeat: "TRUE" })})`],
+      ],
+    },
+    { at: "AA6", style: "part", rows: [["The layout as other sheets read it", "", "", ""]] },
+    { at: "AA7", rows: [[`=LET(t,${TABLE},${call(LAYOUT, unit, { stair: 'FILTER(t,CHOOSECOLS(t,2)<>"")' })})`]] },
+  ];
+};
+
+/** The stair as designed: every size that follows from what is typed here, on Job and on Survey. */
+export const layout = (filling: Filling): SheetData => {
+  const { unit } = filling;
+  const length = lengthFormat(unit);
+  return page({
+    name: "Layout",
+    title: "Layout: every size that follows",
+    says: "Type the sizes of the stair in the yellow cells; white ones come from Job and Survey. A size left empty is assumed where practice has one, and the list says so. + and - behind a size: a little over or under that mark; the exact size stands beside it.",
+    answers: ANSWERS(filling),
+    widths: { A: 136, B: 80, C: 10, D: 250, E: 92, F: 80, G: 42, H: 40, I: 52, J: 78, K: 78, L: 78, M: 12, N: 190, O: 90, P: 50, Q: 220 },
+    lists: [
+      { cells: `B${FIRST + 1 + LINKED.length + TYPED.indexOf("guard")}`, options: ["yes", "no"] },
+      { cells: `B${FIRST + 1 + LINKED.length + TYPED.indexOf("open risers")}`, options: ["yes", "no"] },
+    ],
+    blocks: blocks(filling),
+    spills: [
+      { at: "E8", rows: LAYOUT_ROWS, formats: { 1: "General" }, styles: { 0: "right", 1: "right" } },
+      { at: "I8", rows: 24, formats: { 1: lengthFormat(unit), 2: length, 3: length } },
+      ...spillOf(SKIRT, "N8", 6, unit, { value: DECIMALS }),
+      ...spillOf(RAIL, "N17", 6, unit, { value: DECIMALS }),
+      ...viewOf(LAYOUT, ["label", "value", "unit", "assumed"], "AA7", LAYOUT_ROWS, unit),
+      { at: "O28", rows: 1, formats: { 0: length } },
+    ],
+  });
+};

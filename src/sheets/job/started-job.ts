@@ -1,0 +1,50 @@
+import { freeNames, renamedSheets, sheetText } from "../renamed-sheets";
+import type { SheetData } from "../sheet-data";
+import { GATHERED } from "./bid";
+import { PLANNED } from "./books";
+import { ALL_BOUGHT } from "./cut-plan";
+import { type AskedJob, ownJob } from "./own-job";
+import { PRICED } from "./takeoff";
+
+/** Sheets that stand once in a workbook, for all its stairs. */
+const SHARED: readonly string[] = ["Bid", "Books"];
+
+/** A formula of the workbook that gathers every stair, and what a further stair adds to it. */
+export interface Gathering {
+  readonly sheet: string;
+  readonly address: string;
+  /** Without the equals sign: a table whose headings are left out. */
+  readonly adds: string;
+}
+
+export interface StartedJob {
+  readonly sheets: readonly SheetData[];
+  readonly gatherings: readonly Gathering[];
+}
+
+const gatheringsOf = (names: ReadonlyMap<string, string>): readonly Gathering[] => {
+  const dropped = (sheet: string, address: string): string => `DROP(${sheetText(names.get(sheet) ?? sheet)}!${address}#,1)`;
+  return [
+    { sheet: "Bid", address: GATHERED, adds: dropped("Takeoff", PRICED) },
+    { sheet: "Books", address: PLANNED, adds: dropped("Cut plan", ALL_BOUGHT) },
+  ];
+};
+
+/** Whether a workbook, by the formulas of its gathering cells, has a job to which a stair can be added. */
+export const canGather = (formula: string | undefined): formula is string => /^=VSTACK\(.*\)$/.test(formula ?? "");
+
+/** The gathering formula with a further stair in it. */
+export const gathering = (formula: string, adds: string): string => `${formula.slice(0, -1)},${adds})`;
+
+/** Where Bid and Books gather the stairs of a workbook. */
+export const GATHERING_CELLS: readonly { readonly sheet: string; readonly address: string }[] = gatheringsOf(new Map());
+
+/**
+ * The sheets of a job of one's own for a workbook: every one of them under a name that is free there; or, as a further stair, those of the
+ * stair, which read the Bid of the workbook, and what Bid and Books then gather.
+ */
+export const startedJob = (asked: AskedJob, taken: readonly string[], isFurther: boolean): StartedJob => {
+  const sheets = ownJob(asked).filter(({ name }) => !isFurther || !SHARED.includes(name));
+  const names = freeNames(sheets.map(({ name }) => name), taken);
+  return { sheets: renamedSheets(sheets, names), gatherings: isFurther ? gatheringsOf(names) : [] };
+};

@@ -1,0 +1,115 @@
+import { EXTEND } from "../../functions/bid/extend";
+import { ADHESIVE } from "../../functions/takeoff/adhesive";
+import { HOURS } from "../../functions/takeoff/hours";
+import { TAKEOFF } from "../../functions/takeoff/takeoff";
+import { quantities } from "../../functions/tables";
+import { headingsOf, placesOf, spillOf, viewOf } from "../result-looks";
+import { type Answer, ASKS, type Block, DECIMALS, MONEY, page, passing } from "../sheet-builder";
+import type { SheetData } from "../sheet-data";
+import { BID_HOURS, BID_PRICES, BID_TYPED } from "./bid-places";
+import { call } from "./call";
+import { type Filling, lengthFormat } from "./filling";
+
+/** Where every line of this stair stands, priced, for Bid to gather. */
+export const PRICED = "AY8";
+const TAKEN = "AA8";
+const HOURS_AT = "AG8";
+const PARTS = { taken: "AM8", hours: "AM28", blanks: "AM48", boards: "AM58", rail: "AM64", beside: "AM70" } as const;
+const BESIDE = "A13:C15";
+const ROWS = 60;
+const LINE = ["item", "quantity", "unit", "price", "cost"] as const;
+const COUNTED = { quantity: DECIMALS };
+
+const extended = (filling: Filling, table: string, prices: string = BID_PRICES): string =>
+  call(EXTEND, filling.unit, { quantities: table, prices });
+
+const hours = 'SUM(IFERROR((CHOOSECOLS(D8#,3)="hour")*CHOOSECOLS(D8#,2),0))';
+const labour = 'SUM(IFERROR((CHOOSECOLS(D8#,3)="hour")*CHOOSECOLS(D8#,5),0))';
+const all = "SUM(CHOOSECOLS(D8#,5))";
+
+const ANSWERS: readonly Answer[] = [
+  { over: ["A", "B"], name: "this stair costs", value: all, from: "D8", format: MONEY, under: "$, before overhead and profit" },
+  { over: ["C", "C"], name: "hours", value: hours, from: "D8", format: "0.0", under: "h" },
+  { over: ["D", "D"], name: "goods", value: `${all}-${labour}`, from: "D8", format: MONEY, under: "$" },
+  { over: ["E", "F"], name: "labour", value: labour, from: "D8", format: MONEY, under: "$" },
+  { over: ["G", "H"], name: "a riser", value: `${all}/STAIR.PICK(Layout!AA7#,"risers")`, from: "D8", format: MONEY, under: "$" },
+  { over: ["I", "J"], name: "lines", value: "ROWS(D8#)", from: "D8", under: "that cost something" },
+];
+
+/** Lines that cost something; what is included elsewhere is left out. */
+const lines = (): string => {
+  const [cost = 5] = placesOf(EXTEND, "cost");
+  return `=${passing(PRICED, `LET(b,DROP(${PRICED}#,1),FILTER(b,CHOOSECOLS(b,${cost})<>0))`)}`;
+};
+
+const gathered = (): string => {
+  const [first, ...others] = Object.values(PARTS);
+  const stacked =
+    `LET(b,VSTACK(CHOOSECOLS(${String(first)}#,1,2,3,4,5),${others.map((at) => `DROP(CHOOSECOLS(${at}#,1,2,3,4,5),1)`).join()}),` +
+    `bad,ISERROR(CHOOSECOLS(b,5)),IF(SUM(IF(bad,1,0))>0,"${ASKS} hours or a price on Bid for: "&TEXTJOIN(", ",TRUE,FILTER(CHOOSECOLS(b,1),bad)),b))`;
+  return `=${Object.values(PARTS).reduceRight((inner, at) => passing(at, inner), stacked)}`;
+};
+
+const blocks = (filling: Filling): readonly Block[] => {
+  const { unit } = filling;
+  const bead = '=IFERROR(STAIR.PICK(AA8#,"adhesive bead","quantity")&" "&STAIR.PICK(AA8#,"adhesive bead","unit"),"")';
+  const cartridges = `=IF(OR(B8="",B9="",B10=""),0,${call(ADHESIVE, unit, { beadLength: "B8", beadDiameter: "B9", cartridge: "B10" })})`;
+  const part = (at: string, text: string): Block => ({ at, style: "part", rows: [[text]] });
+  return [
+    { at: "A7", style: "part", rows: [["Adhesive", "", ""]] },
+    {
+      at: "A8", numbers: [1], inputs: [1], formats: { 1: lengthFormat(unit) },
+      rows: [["bead", bead], ["its diameter", filling.beadDiameter], ["a cartridge", filling.cartridge]],
+    },
+    { at: "A12", style: "part", rows: [["Beside the stair", "", ""]] },
+    {
+      at: "A13", headings: true, numbers: [1], inputs: [0, 1, 2],
+      rows: [headingsOf(quantities, "item", "quantity", "unit"), ["adhesive", cartridges, "each"], ["hang rail", filling.railHours, "hour"]],
+    },
+    {
+      at: "D7", headings: true, numbers: [1, 3, 4],
+      rows: [["line", "quantity", "unit", "price, $", "cost, $"], [lines()]],
+    },
+    { at: "J7", headings: true, numbers: [1], rows: [["what the stair takes", "quantity", "unit", "how it was counted"], [`=${passing(TAKEN, `CHOOSECOLS(DROP(${TAKEN}#,1),${placesOf(TAKEOFF, "item", "quantity", "unit", "howItWasCounted").join()})`)}`]] },
+    part("AA7", "What the stair takes, in full"),
+    { at: TAKEN, rows: [[`=${passing("Layout!AA7", call(TAKEOFF, unit, { stair: "Layout!AA7#" }))}`]] },
+    part("AG7", "Hours, in full"),
+    { at: HOURS_AT, rows: [[`=${passing(TAKEN, `IF(COUNTA(${BID_TYPED.hours})=0,"${ASKS} the shop's hours on Bid",${call(HOURS, unit, { work: `${TAKEN}#`, rates: BID_HOURS })})`)}`]] },
+    part("AM7", "What the stair takes, priced; what is included stands in Order or Cut plan"),
+    { at: PARTS.taken, rows: [[`=${passing(HOURS_AT, `IF(COUNTA(${BID_TYPED.prices})=0,"${ASKS} the shop's prices on Bid",${extended(filling, `${TAKEN}#`)})`)}`]] },
+    part("AM27", "Hours, priced"),
+    { at: PARTS.hours, rows: [[`=${passing(PARTS.taken, extended(filling, `${HOURS_AT}#`))}`]] },
+    part("AM47", "Blanks, from Order; rows without a price are cut from sticks"),
+    { at: PARTS.blanks, rows: [[`=${passing("Order!A17", extended(filling, "Order!A17#", "Order!A17#"))}`]] },
+    part("AM57", "Boards, from Cut plan"),
+    { at: PARTS.boards, rows: [[`=${passing("'Cut plan'!AA8", extended(filling, "'Cut plan'!AA8#", "'Cut plan'!AA8#"))}`]] },
+    part("AM63", "Skirts and rail, from Cut plan"),
+    { at: PARTS.rail, rows: [[`=${passing("'Cut plan'!AI8", extended(filling, "'Cut plan'!AI8#", "'Cut plan'!AI8#"))}`]] },
+    part("AM69", "Beside the stair, priced"),
+    { at: PARTS.beside, rows: [[`=${passing(PARTS.taken, extended(filling, BESIDE))}`]] },
+    part("AY7", "Every line of this stair, as Bid reads it"),
+    { at: PRICED, rows: [[gathered()]] },
+  ];
+};
+
+/** What the stair takes: pieces, hours and goods, each line priced with the shop's figures on Bid. */
+export const takeoff = (filling: Filling): SheetData => {
+  const { unit } = filling;
+  const money = { 3: MONEY, 4: MONEY };
+  return page({
+    name: "Takeoff",
+    title: "Takeoff: what the stair takes",
+    says: "Type what comes beside the stair itself: hours to hang the rail, adhesive. Every line that costs something stands in the middle, how each quantity was counted on the right. Hours for one and prices are typed on Bid.",
+    answers: ANSWERS,
+    widths: { A: 110, B: 90, C: 60, D: 160, E: 72, F: 48, G: 70, H: 80, I: 12, J: 160, K: 72, L: 48, M: 420 },
+    blocks: blocks(filling),
+    spills: [
+      { at: "D8", rows: ROWS, formats: { 1: "#,##0.00", ...money }, styles: {} },
+      { at: "J8", rows: 24, formats: { 1: "#,##0.00" } },
+      ...spillOf(TAKEOFF, TAKEN, 18, unit, COUNTED),
+      ...spillOf(HOURS, HOURS_AT, 18, unit, { quantity: DECIMALS, hoursEach: DECIMALS }),
+      ...Object.values(PARTS).flatMap((at) => spillOf(EXTEND, at, at === PARTS.taken || at === PARTS.hours ? 17 : 3, unit, COUNTED)),
+      ...viewOf(EXTEND, LINE, PRICED, ROWS, unit, COUNTED),
+    ],
+  });
+};
