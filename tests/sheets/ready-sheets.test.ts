@@ -1,5 +1,6 @@
 import { demo } from "../../src/sheets/demo/demo";
-import { readyMarks, readySheets, sheetsReadBy, sheetsToAdd, withSheetNames } from "../../src/sheets/ready-sheets";
+import { readyMarks, readySheets, sheetsToAdd } from "../../src/sheets/ready-sheets";
+import { sheetsReadBy, withSheetNames } from "../../src/sheets/renamed-sheets";
 import { isReadOtherwise } from "../../src/sheets/text-cell";
 
 const none: ReadonlyMap<string, string> = new Map();
@@ -8,20 +9,30 @@ const names = (name: string, taken: readonly string[], standing = none): readonl
 
 test("the ready sheets are the demo's, in the order of the job, and say what they read", () => {
   expect(readySheets.map(({ name, reads }) => [name, reads])).toEqual([
-    ["Survey", []],
-    ["Layout", ["Survey"]],
-    ["Check", ["Survey", "Layout"]],
+    ["Job", ["Survey", "Layout", "Check", "Order", "Cut plan", "Fit", "Takeoff", "Bid", "Books"]],
+    ["Survey", ["Job"]],
+    ["Layout", ["Job", "Survey"]],
+    ["Check", ["Job", "Survey", "Layout"]],
     ["Order", ["Layout"]],
-    ["Cut plan", ["Survey", "Layout"]],
-    ["Fit", ["Layout", "Cut plan"]],
-    ["Bid", ["Layout", "Order", "Cut plan"]],
-    ["Books", ["Order", "Cut plan"]],
+    ["Cut plan", ["Layout", "Order", "Fit"]],
+    ["Fit", ["Job", "Survey", "Layout"]],
+    ["Takeoff", ["Layout", "Order", "Cut plan", "Bid"]],
+    ["Bid", ["Job", "Takeoff"]],
+    ["Books", ["Job", "Cut plan"]],
   ]);
 });
 
 test("a sheet comes first, with what it rests on after it, in the order of the job", () => {
-  expect(names("Survey", [])).toEqual(["Survey"]);
-  expect(names("Bid", ["Sheet1"])).toEqual(["Bid", "Survey", "Layout", "Order", "Cut plan"]);
+  expect(names("Survey", [])).toEqual(["Survey", "Job"]);
+  expect(names("Bid", ["Sheet1"])).toEqual(["Bid", "Job", "Survey", "Layout", "Order", "Cut plan", "Fit", "Takeoff"]);
+  expect(names("Job", [])).toEqual(demo.map(({ name }) => name));
+});
+
+test("for a sheet that only reads its facts Job comes without what it gathers from the others", () => {
+  const [, job] = sheetsToAdd("Survey", [], none);
+  expect(job?.name).toBe("Job");
+  expect(Object.values(job?.cells ?? {}).filter(({ formula }) => formula?.includes("!"))).toEqual([]);
+  expect(job?.cells["B11"]?.value).toBe(106.125);
 });
 
 test("what stands in the workbook is not added again, nor what only that rests on", () => {
@@ -29,14 +40,14 @@ test("what stands in the workbook is not added again, nor what only that rests o
 });
 
 test("a name that is taken is not used again, in capitals either, and formulas follow", () => {
-  const [layout, survey] = sheetsToAdd("Layout", ["survey", "Survey 2", "LAYOUT"], none);
-  expect([layout?.name, survey?.name]).toEqual(["Layout 2", "Survey 3"]);
-  expect(layout?.cells["B5"]?.formula).toBe("='Survey 3'!B20");
+  const [layout, job, survey] = sheetsToAdd("Layout", ["survey", "Survey 2", "LAYOUT"], none);
+  expect([layout?.name, job?.name, survey?.name]).toEqual(["Layout 2", "Job", "Survey 3"]);
+  expect(layout?.cells["B15"]?.formula).toBe("=IF('Survey 3'!I8=\"\",\"\",'Survey 3'!I8)");
 });
 
 test("formulas read the sheet that stands for a ready one, whatever it is called", () => {
   const [order] = sheetsToAdd("Order", ["Smith's stair"], new Map([["Layout", "Smith's stair"]]));
-  expect(order?.cells["A15"]?.formula).toBe("=STAIR.ORDER('Smith''s stair'!D4#,A4:E8)");
+  expect(order?.cells["A17"]?.formula).toContain("STAIR.ORDER('Smith''s stair'!AA7#,A8:E14)");
 });
 
 test.each(demo.map(({ name }) => [name]))("no formula added with %s names a sheet that is neither there nor added", (name) => {
@@ -49,7 +60,14 @@ test.each(demo.map(({ name }) => [name]))("no formula added with %s names a shee
 test("every sheet that others read has a cell to know it by", () => {
   const read = new Set(readySheets.flatMap(({ reads }) => reads));
   for (const name of read) expect([name, readyMarks(name).length > 0]).toEqual([name, true]);
-  expect(readyMarks("Order")).toEqual([{ address: "A15", starts: "=STAIR.ORDER(" }]);
+  expect(readyMarks("Order")).toContainEqual({ address: "A17", holds: ["STAIR.ORDER("] });
+  expect(readyMarks("Job")).toEqual([{ address: "A8", holds: ["job"] }, { address: "A9", holds: ["customer"] }]);
+});
+
+test("a link leads to the sheet under its new name, and says that name", () => {
+  const names = new Map([["Cut plan", "Cut plan 2"], ["Fit", "Fit 2"]]);
+  expect(withSheetNames('=HYPERLINK("#\'Cut plan\'!A1","Cut plan ›")', names)).toBe('=HYPERLINK("#\'Cut plan 2\'!A1","Cut plan 2 ›")');
+  expect(withSheetNames('=HYPERLINK("#Fit!A1","Fit ›")', names)).toBe('=HYPERLINK("#\'Fit 2\'!A1","Fit 2 ›")');
 });
 
 test("a text in a formula is no sheet's name", () => {

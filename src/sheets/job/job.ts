@@ -88,7 +88,7 @@ const answers = ({ unit }: Filling): readonly Answer[] => [
   { over: ["E", "E"], name: "to buy", value: 'Order!A4&" blanks, "&\'Cut plan\'!C4&" boards"', from: "'Cut plan'!Q8", under: "listed below", isText: true },
   { over: ["F", "F"], name: "wood to buy", value: "Order!C4+'Cut plan'!A4", from: "'Cut plan'!Q8", format: MONEY, under: "$" },
   { over: ["G", "G"], name: "price", value: "Bid!A4+0", from: "Bid!A14", format: MONEY, under: "$ before tax" },
-  { over: ["H", "H"], name: "worst fit", value: "Fit!D4", from: "Fit!AA8", under: `="worst closure "&${unit === "mm" ? 'TEXT(Fit!E4,"0.0")&" mm"' : "STAIR.TAPE(Fit!E4,64)"}`, isText: true },
+  { over: ["H", "H"], name: "worst fit", value: "Fit!D4", from: "Fit!AA8", under: `="worst closure "&${unit === "mm" ? 'TEXT(Fit!F4,"0.0")&" mm"' : "STAIR.TAPE(Fit!F4,64)"}`, isText: true },
 ];
 
 const FAILS =

@@ -2,6 +2,7 @@
 import { demo } from "../../../src/sheets/demo/demo";
 import type { CellValue, Workbook } from "../../../src/workbook/workbook";
 import { workbookData } from "../../../src/workbook/workbook-data";
+import { associated } from "../../host/stand-in";
 import { builtFunctions, closeWorkbooks, openedData } from "../../workbook/opened-workbook";
 
 /** For the engine to open the demo and work it out on a busy machine, in milliseconds. */
@@ -23,6 +24,18 @@ const spilled = (sheet: string, anchor: string, label: string, heading: string):
 
 const cell = (sheet: string, address: string): CellValue => book.value(sheet, address);
 
+/** Rows of the check by their item. */
+const checked = (): readonly (readonly CellValue[])[] => book.spill("Check", "A8");
+const asDesigned = (item: string): CellValue => checked().find((row) => row[1] === item)?.[6] ?? null;
+const failing = (what: "as framed" | "as designed"): number =>
+  checked().filter((row) => String(row[what === "as framed" ? 0 : 6]).startsWith("✗")).length;
+
+/** What is left of the stick from which a piece is cut, by the list of sticks. */
+const leftOver = (piece: string): CellValue => book.spill("Cut plan", "J8").find((row) => row[2] === piece)?.[5] ?? null;
+
+const tape = associated().get("TAPE");
+const onTape = (inches: CellValue): string => String([tape?.(inches, 16)].flat(2)[0]);
+
 interface Named {
   readonly name: string;
   readonly read: () => CellValue;
@@ -34,92 +47,92 @@ interface Named {
 // The rise by hand: 106 1/8 / 14 = 849 / 112 = 7.580357; slopes hypot(7.580357, 10) = 12.548379 and hypot(7.580357, 9) = 11.766980.
 const NAMED: readonly Named[] = [
   // 7 5/16 + 1 - 3/4.
-  { name: "first finished rise", read: () => cell("Survey", "H5"), ten: 7.5625, nine: 7.5625 },
+  { name: "first finished rise", read: () => cell("Survey", "C8"), ten: 7.5625, nine: 7.5625 },
   // 7 7/8 + 3/4 - 1.
-  { name: "last finished rise", read: () => cell("Survey", "H18"), ten: 7.625, nine: 7.625 },
+  { name: "last finished rise", read: () => cell("Survey", "C21"), ten: 7.625, nine: 7.625 },
   // In sixteenths: 117 + 4 x 121 + 120 + 4 x 122 + 116 + 124 + 123 + 126 = 1698.
-  { name: "total rise", read: () => cell("Survey", "B20"), ten: 106.125, nine: 106.125 },
+  { name: "total rise", read: () => cell("Survey", "A4"), ten: 106.125, nine: 106.125 },
   // 849 / 112 - 7 9/16 = 2 / 112.
-  { name: "packing under the first sub-tread", read: () => cell("Survey", "M5"), ten: 2 / 112, nine: 2 / 112 },
+  { name: "packing under the first sub-tread", read: () => cell("Survey", "D8"), ten: 2 / 112, nine: 2 / 112 },
   // 5 x 849 / 112 - (7 9/16 + 7 9/16 + 7 1/2 + 7 5/8 + 7 1/4) = (4245 - 4200) / 112, a good 3/8.
-  { name: "packing under the fifth sub-tread", read: () => cell("Survey", "M9"), ten: 45 / 112, nine: 45 / 112 },
-  { name: "fifth rise, once packed", read: () => cell("Survey", "S9"), ten: 849 / 112, nine: 849 / 112 },
-  { name: "unit rise", read: () => spilled("Layout", "D4", "unit rise", "value"), ten: 849 / 112, nine: 849 / 112 },
+  { name: "packing under the fifth sub-tread", read: () => cell("Survey", "D12"), ten: 45 / 112, nine: 45 / 112 },
+  { name: "fifth rise, once packed", read: () => cell("Survey", "E12"), ten: 849 / 112, nine: 849 / 112 },
+  { name: "unit rise", read: () => spilled("Layout", "AA7", "unit rise", "value"), ten: 849 / 112, nine: 849 / 112 },
   // 10 + 1 1/4; 9 + 1 1/4.
-  { name: "board depth", read: () => spilled("Layout", "D4", "board depth", "value"), ten: 11.25, nine: 10.25 },
+  { name: "board depth", read: () => spilled("Layout", "AA7", "board depth", "value"), ten: 11.25, nine: 10.25 },
   // 13 treads.
-  { name: "total run", read: () => spilled("Layout", "D4", "total run", "value"), ten: 130, nine: 117 },
+  { name: "total run", read: () => spilled("Layout", "AA7", "total run", "value"), ten: 130, nine: 117 },
   // 13 slopes less 1/4 x 7.580357 / slope: 163.12893 - 0.15102; 152.97074 - 0.16105.
-  { name: "open skirt length", read: () => spilled("Layout", "P4", "open skirt length", "value"), ten: 162.9779, nine: 152.8097 },
+  { name: "open skirt length", read: () => spilled("Layout", "N8", "open skirt length", "value"), ten: 162.9779, nine: 152.8097 },
   // (130 + 3 + 4) x 12.548379 / 10 + 0.7580357 x (2 + 6.040904 - 1.812273); (117 + 7) x 11.766980 / 9 + 0.8422619 x (2 + 5.797848 -
   // 1.932616).
-  { name: "closed skirt length", read: () => spilled("Layout", "P4", "closed skirt length", "value"), ten: 176.6343, nine: 167.0629 },
-  { name: "rail length", read: () => spilled("Layout", "P12", "rail length", "value"), ten: 163.1289, nine: 152.9707 },
+  { name: "closed skirt length", read: () => spilled("Layout", "N8", "closed skirt length", "value"), ten: 176.6343, nine: 167.0629 },
+  { name: "rail length", read: () => spilled("Layout", "N17", "rail length", "value"), ten: 163.1289, nine: 152.9707 },
   // Two balusters of 1 1/4: (10 - 2 1/2) / 2; (9 - 2 1/2) / 2.
-  { name: "gap between balusters", read: () => cell("Layout", "Q20"), ten: 3.75, nine: 3.25 },
+  { name: "gap between balusters", read: () => cell("Layout", "O28"), ten: 3.75, nine: 3.25 },
   // IRC 2021 R311.7.5.2: at least 10 in.
-  { name: "tread depth in the check", read: () => spilled("Check", "A8", "tread depth", "verdict"), ten: "pass", nine: "fail" },
-  { name: "fails, as designed", read: () => cell("Check", "E4"), ten: 0, nine: 1 },
+  { name: "tread depth in the check", read: () => asDesigned("tread depth"), ten: "✓ pass", nine: "✗ FAIL" },
+  { name: "fails, as designed", read: () => failing("as designed"), ten: 0, nine: 1 },
   // 7 3/4 less 7 1/4 is 1/2, over 3/8; on 9 in the tread depth too.
-  { name: "fails, as framed", read: () => cell("Check", "E5"), ten: 1, nine: 2 },
-  { name: "fails, once packed", read: () => cell("Check", "E6"), ten: 0, nine: 1 },
+  { name: "fails, as framed", read: () => failing("as framed"), ten: 1, nine: 2 },
+  { name: "fails, once packed", read: () => cell("Check", "AA7"), ten: 0, nine: 1 },
   // 13 x 54 + 19.50.
-  { name: "cost of the blanks", read: () => cell("Order", "B11"), ten: 721.5, nine: 721.5 },
+  { name: "cost of the blanks", read: () => cell("Order", "C4"), ten: 721.5, nine: 721.5 },
   // 702 x 1/4 / 11 1/2 and 19.50 x 1 1/2 / 3 1/2 in cents, 15.26 + 8.36; 702 x 1 1/4 / 11 1/2 is 76.30, and 8.36.
-  { name: "rip cost", read: () => cell("Order", "B12"), ten: 23.62, nine: 84.66 },
+  { name: "rip cost", read: () => cell("Order", "G4"), ten: 23.62, nine: 84.66 },
   // Two skirts of 16 ft and a rail of 14: 2 x 88 + 96.
-  { name: "skirts and rail", read: () => spilled("Cut plan", "R27", "cost", "value"), ten: 272, nine: 272 },
+  { name: "skirts and rail", read: () => spilled("Cut plan", "AI17", "cost", "value"), ten: 272, nine: 272 },
   // 192 - 2 x 1/4 - 162 63/64 - 1/8: the open skirt, marked up to a 64th; on 9 in 192 - 2 x 1/4 - 152 13/16 - 1/8.
-  { name: "end of a skirt worth keeping", read: () => cell("Cut plan", "A40"), ten: 28.390625, nine: 38.5625 },
+  { name: "end of a skirt worth keeping", read: () => leftOver("open skirt"), ten: 28.390625, nine: 38.5625 },
   // One riser off the rack, one board of 10 ft, two of 16: 22.40 + 76.
-  { name: "riser boards", read: () => spilled("Cut plan", "J27", "cost", "value"), ten: 98.4, nine: 98.4 },
+  { name: "riser boards", read: () => spilled("Cut plan", "AA17", "cost", "value"), ten: 98.4, nine: 98.4 },
   // First tread by its diagonals: 38.1146, see the one-stair job; 38 1/8 on the tape.
-  { name: "first tread on the ticket", read: () => cell("Fit", "B22"), ten: '38 1/8"', nine: '38 1/8"' },
+  { name: "first tread on the ticket", read: () => onTape(cell("Fit", "J9")), ten: '38 1/8"', nine: '38 1/8"' },
   // The treads were read on a run of 10.
   {
     name: "word on the readings of the treads",
-    read: () => cell("Fit", "A10"),
+    read: () => cell("Fit", "A14"),
     ten: "",
-    nine: "These treads were read on another run than Layout has now: read them again.",
+    nine: "Some treads were read on another run than Job has now: read them again.",
   },
   // 849 / 112 - 1 with no lap; a lap of 1/4 on all others.
-  { name: "first riser height", read: () => cell("Fit", "B29"), ten: 737 / 112, nine: 737 / 112 },
-  { name: "second riser height", read: () => cell("Fit", "B30"), ten: 765 / 112, nine: 765 / 112 },
+  { name: "first riser height", read: () => cell("Fit", "G17"), ten: 737 / 112, nine: 737 / 112 },
+  { name: "second riser height", read: () => cell("Fit", "G18"), ten: 765 / 112, nine: 765 / 112 },
   // 13 treads x 4; 14 risers that run past at one end, the first over no tread.
-  { name: "screws", read: () => spilled("Bid", "E4", "screws", "quantity"), ten: 52, nine: 52 },
-  { name: "notches", read: () => spilled("Bid", "E4", "notch", "quantity"), ten: 13, nine: 13 },
+  { name: "screws", read: () => spilled("Takeoff", "AA8", "screws", "quantity"), ten: 52, nine: 52 },
+  { name: "notches", read: () => spilled("Takeoff", "AA8", "notch", "quantity"), ten: 13, nine: 13 },
   // (13 x 11 1/4 + 106 1/8) x 36 3/4 / 144 = 64.41 sq ft over 32; on 9 in 61.09.
-  { name: "protection sheets", read: () => spilled("Bid", "E4", "protection sheets", "quantity"), ten: 3, nine: 2 },
+  { name: "protection sheets", read: () => spilled("Takeoff", "AA8", "protection sheets", "quantity"), ten: 3, nine: 2 },
   // 13 notches x 0.1 h; 13 x (36 3/4 + 11 1/4) / 12 x 0.02 h, with 10 1/4 on 9 in.
-  { name: "hours of notching", read: () => spilled("Bid", "E24", "notch", "quantity"), ten: 1.3, nine: 1.3 },
-  { name: "hours of cove", read: () => spilled("Bid", "E24", "cove", "quantity"), ten: 1.04, nine: 1.01833 },
+  { name: "hours of notching", read: () => spilled("Takeoff", "AG8", "notch", "quantity"), ten: 1.3, nine: 1.3 },
+  { name: "hours of cove", read: () => spilled("Takeoff", "AG8", "cove", "quantity"), ten: 1.04, nine: 1.01833 },
   // 13 x (3 x 10 + 36 3/4) / 12; 13 x (27 + 36 3/4) / 12.
-  { name: "bead of adhesive", read: () => cell("Bid", "B10"), ten: "72.3125 ft", nine: "69.0625 ft" },
+  { name: "bead of adhesive", read: () => cell("Takeoff", "B8"), ten: "72.3125 ft", nine: "69.0625 ft" },
   // pi / 4 x (5/16)² x bead x 1.1 / 18.227 = 4.02, so 5; 3.84, so 4.
-  { name: "cartridges", read: () => cell("Bid", "B16"), ten: 5, nine: 4 },
+  { name: "cartridges", read: () => cell("Takeoff", "B14"), ten: 5, nine: 4 },
   // Goods 721.50 + 98.40 + 272, returns 87.75, cove 59.80, screws 5.72, nails 2.52, sheets 42, adhesive 42; 24.79 h x 58 = 1,437.82.
   // On 9 in: adhesive 8.40, a sheet 14 and its 0.1 h 5.80, cove 58.55 and 59.06.
-  { name: "direct cost", read: () => spilled("Bid", "A21", "direct", "cost"), ten: 2769.51, nine: 2738.8 },
+  { name: "direct cost", read: () => spilled("Bid", "AH8", "direct", "cost"), ten: 2769.51, nine: 2738.8 },
   // 332.34 overhead, 3,101.85 / 0.85 = 3,649.24, tax 237.20; 328.66, 3,067.46 / 0.85 = 3,608.78, 234.57.
-  { name: "total of the bid", read: () => spilled("Bid", "A21", "total", "cost"), ten: 3886.44, nine: 3843.35 },
+  { name: "total of the bid", read: () => spilled("Bid", "AH8", "total", "cost"), ten: 3886.44, nine: 3843.35 },
   // 721.50 + 98.40 + 272: blanks, riser boards, skirts and rail.
-  { name: "planned in the books", read: () => spilled("Books", "A15", "total", "planned cost"), ten: 1091.9, nine: 1091.9 },
+  { name: "planned in the books", read: () => spilled("Books", "AH8", "total", "planned cost"), ten: 1091.9, nine: 1091.9 },
   // 708.50 + 61 - 14 x 54 + 21.50 - 22.40; (14 - 13) x 54; (3 - 2) x 38.
-  { name: "price variance", read: () => spilled("Books", "A15", "total", "price variance"), ten: 12.6, nine: 12.6 },
-  { name: "usage variance", read: () => spilled("Books", "A15", "total", "usage variance"), ten: 54, nine: 54 },
-  { name: "on the rack", read: () => spilled("Books", "A15", "total", "on the rack"), ten: 38, nine: 38 },
-  { name: "spent over plan", read: () => cell("Books", "B24"), ten: 104.6, nine: 104.6 },
+  { name: "price variance", read: () => spilled("Books", "AH8", "total", "price variance"), ten: 12.6, nine: 12.6 },
+  { name: "usage variance", read: () => spilled("Books", "AH8", "total", "usage variance"), ten: 54, nine: 54 },
+  { name: "on the rack", read: () => spilled("Books", "AH8", "total", "on the rack"), ten: 38, nine: 38 },
+  { name: "spent over plan", read: () => cell("Books", "E4"), ten: 104.6, nine: 104.6 },
   // The story of the run: 14 blanks of 11 1/2 x 42 x 54.00, of which 11 1/4 x 38 or 10 1/4 x 38 is tread; the count never moves.
-  { name: "blanks used", read: () => spilled("Books", "A15", "oak blank 42", "used"), ten: 14, nine: 14 },
+  { name: "blanks used", read: () => spilled("Books", "AH8", "oak blank 42", "used"), ten: 14, nine: 14 },
   {
     name: "board feet in the treads",
-    read: () => spilled("Books", "A15", "oak blank 42", "net"),
+    read: () => spilled("Books", "AH8", "oak blank 42", "net"),
     ten: (14 * 11.25 * 38) / 144,
     nine: (14 * 10.25 * 38) / 144,
   },
   {
     name: "wood paid for and ripped or cut off",
-    read: () => spilled("Books", "A15", "oak blank 42", "waste cost"),
+    read: () => spilled("Books", "AH8", "oak blank 42", "waste cost"),
     ten: 86.87,
     nine: 146.35,
   },
@@ -134,39 +147,49 @@ const check = (found: CellValue, wanted: number | string): void => {
 
 test("the demo is a workbook as it is stored, and says on every sheet what to type and what comes out", () => {
   expect(workbookData({ version: 1, sheets: demo }).sheets.map(({ name }) => name)).toEqual([
-    "Survey",
-    "Layout",
-    "Check",
-    "Order",
-    "Cut plan",
-    "Fit",
-    "Bid",
-    "Books",
+    "Job", "Survey", "Layout", "Check", "Order", "Cut plan", "Fit", "Takeoff", "Bid", "Books",
   ]);
-  for (const { cells } of demo) {
+  for (const { name, cells, frozenRows } of demo) {
     expect(cells["A1"]?.style).toBe("title");
-    expect(String(cells["A2"]?.value)).toMatch(/^Type .*; out come/);
+    expect([name, frozenRows]).toEqual([name, 6]);
+    if (name !== "Check") expect(String(cells["A2"]?.value)).toMatch(/^Type /);
   }
-  expect(String(demo[0]?.cells["A1"]?.value)).toContain("invented");
+  expect(String(demo[0]?.cells["B8"]?.value)).toContain("invented job");
+  expect(String(demo[0]?.cells["A2"]?.value)).toContain("invented");
 });
 
-test("lengths that are typed are cells of text, so that 1/2 never becomes a date", () => {
-  const inputs = demo.flatMap(({ name, cells }) =>
-    Object.entries(cells)
-      .filter(([, each]) => each.style === "input")
-      .map(([address, each]) => ({ name, address, ...each })),
+test("lengths that are typed are numbers in cells of fractions, so that 1/2 typed over one stays a half", () => {
+  const inputs = demo.flatMap(({ cells }) => Object.values(cells).filter(({ style }) => style === "input"));
+  const lengths = inputs.filter(({ format }) => format === "# ??/16");
+  expect(lengths.filter(({ value }) => typeof value === "number").length).toBeGreaterThan(150);
+  // Feet stay text, as a person writes them; a typed number elsewhere is a count, money, hours, a share or an angle.
+  for (const { value } of lengths) if (typeof value === "string") expect(value).toMatch(/^\d+'$|^(yes|no|none|one|right)$|fl oz$|^in$/);
+});
+
+/** An answer of a strip, in words: its name, what it shows, and what stands under it. */
+const strips = (): readonly (readonly [place: string, shown: CellValue, under: CellValue])[] =>
+  demo.flatMap(({ name, cells }) =>
+    Object.keys(cells).flatMap((address) => {
+      const [, letters = "", row = ""] = /^([A-Z]+)(\d+)$/.exec(address) ?? [];
+      return row === "4" && cells[address]?.formula !== undefined
+        ? [[`${name}!${address}`, cell(name, address), cell(name, `${letters}5`)] as const]
+        : [];
+    }),
   );
-  expect(inputs.length).toBeGreaterThan(150);
-  for (const { value, format } of inputs)
-    if (typeof value === "string" && /\d/.test(value) && !/[a-z]{3}/.test(value)) expect(format).toBe("@");
+
+test("every sheet answers in its first rows, and every answer says what it is in", () => {
+  const shown = strips();
+  expect(new Set(shown.map(([place]) => place.split("!")[0])).size).toBe(demo.length);
+  for (const [place, answer, under] of shown) {
+    expect([place, answer]).not.toEqual([place, "–"]);
+    expect([place, String(under ?? "").length > 0]).toEqual([place, true]);
+  }
 });
 
 test("the ends worth keeping are the ends of the cut list beside them", () => {
-  const [headings = [], ...cuts] = book.spill("Cut plan", "R38");
-  const column = (name: string): number => headings.indexOf(name);
-  const ends = new Map(cuts.map((row) => [row[column("stick")], Number(row[column("left over")])]));
+  const ends = new Map(book.spill("Cut plan", "J8").map((row) => [row[1], Number(row[5])]));
   const kept = [...ends.values()].filter((end) => end >= 12).sort((one, other) => one - other);
-  const [shown = [], ...rows] = book.spill("Cut plan", "A39");
+  const [shown = [], ...rows] = book.spill("Cut plan", "A30");
   const offered = rows.flatMap((row) =>
     Array.from({ length: Number(row[shown.indexOf("available")]) }, () => Number(row[shown.indexOf("length")])),
   );
@@ -174,30 +197,41 @@ test("the ends worth keeping are the ends of the cut list beside them", () => {
   expect(offered.sort((one, other) => one - other)).toEqual(kept);
 });
 
-test("the counts beside the checks are the verdicts that stand in them", () => {
-  for (const [anchor, row] of [["A8", 4], ["J8", 5]] as const) {
-    const [headings = [], ...rows] = book.spill("Check", anchor);
-    const verdicts = rows
-      .map((cells) => String(cells[headings.indexOf("verdict")] ?? "").replace(/:.*/, ""))
-      .filter((verdict) => !["", "pass", "does not apply"].includes(verdict));
-    const counted = ["E", "F", "G", "H", "I", "J"].map(
-      (column) => [cell("Check", `${column}3`), Number(cell("Check", `${column}${row}`))] as const,
-    );
-    for (const [word, count] of counted) expect([word, count]).toEqual([word, verdicts.filter((verdict) => verdict === word).length]);
-    expect(counted.reduce((sum, [, count]) => sum + count, 0)).toBe(verdicts.length);
+test("the counts in the strip of the check are the verdicts that stand under it, failures first", () => {
+  for (const [at, place] of [["A", 0], ["E", 6]] as const) {
+    const marks = checked().map((row) => String(row[place]).slice(0, 1));
+    const count = (mark: string): number => marks.filter((one) => one === mark).length;
+    const fails = count("✗");
+    expect(cell("Check", `${at}4`)).toBe(fails === 0 ? "✓ none fail" : `✗ ${fails} FAIL`);
+    expect(cell("Check", `${at}5`)).toBe(`${count("○")} to give or look up`);
   }
+  const order = checked().map((row) => "✗○✓–".indexOf(String(row[0]).slice(0, 1) || "–"));
+  expect(order).toEqual([...order].sort((one, other) => one - other));
 });
 
 test.each(NAMED)("$name on a 10 in run", ({ read, ten }) => check(read(), ten));
 
 describe("9 typed for the run", () => {
   beforeAll(async () => {
-    book.setCell("Layout", "B7", "9");
+    book.setCell("Job", "B13", "9");
     await book.settled();
   }, ENGINE_TIME);
 
   test.each(NAMED)("$name on a 9 in run", ({ read, nine }) => check(read(), nine));
 });
+
+test("a strip over an error shows a dash and names the cell; nothing says none fail", async () => {
+  book.setCell("Layout", "B18", "1 1/4 x");
+  await book.settled();
+  expect(cell("Layout", "A4")).toBe("–");
+  expect(cell("Layout", "A5")).toBe("see AA7");
+  expect([cell("Check", "A4"), cell("Check", "E4"), cell("Job", "B4")]).toEqual(["–", "–", "–"]);
+  expect(cell("Job", "G5")).toBe("see Bid!A14");
+  expect(book.errorMessage("Layout", "AA7")).toContain("nosing");
+  book.setCell("Layout", "B18", "1 1/4");
+  await book.settled();
+  expect(cell("Check", "E4")).toBe("✗ 1 FAIL");
+}, ENGINE_TIME);
 
 test("no formula of the demo is in error", () => {
   const wrong = demo.flatMap(({ name, cells }) =>
