@@ -1,11 +1,12 @@
 import { ICommandService, type ICellData, type Injector, type Nullable, ObjectMatrix } from "@univerjs/core";
-import { type BaseFunction, IFunctionService, Lexer, ValueObjectFactory } from "@univerjs/engine-formula";
+import { type BaseFunction, IFunctionService, Lexer, LexerNode, ValueObjectFactory } from "@univerjs/engine-formula";
 import { type ISetRangeValuesMutationParams, SetRangeValuesMutation } from "@univerjs/sheets";
 import { anchorArrayFormula } from "./anchor-array-formula";
 import { compareByValue } from "./compared-values";
 import { asOperator, withExactMode } from "./comparison-operators";
 import { keepEmptyTexts } from "./empty-text";
 import type { FunctionsJson } from "./function-metadata";
+import { ownTree } from "./own-tree";
 import { refusedOverSheets, severalSheets } from "./several-sheets";
 import { withRoomToGrow } from "./sheet-room";
 import { spillFunctions, withSpillTexts } from "./spill-reference";
@@ -28,7 +29,8 @@ const withSpillReferences = (injector: Injector): void => {
   const treeBuilder = lexer.treeBuilder.bind(lexer);
   lexer.treeBuilder = (formula: string, ...rest) => {
     const onSheets = formula.includes(":") ? refusedOverSheets(formula) : formula;
-    return treeBuilder(onSheets.includes("#") ? anchorArrayFormula(onSheets) : onSheets, ...rest);
+    const tree = treeBuilder(onSheets.includes("#") ? anchorArrayFormula(onSheets) : onSheets, ...rest);
+    return tree instanceof LexerNode ? ownTree(tree) : tree;
   };
 };
 

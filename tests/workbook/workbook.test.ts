@@ -242,3 +242,12 @@ test("a sheet or a cell that is not there is named", async () => {
   expect(() => book.value("Shelf", "A1")).toThrow('sheet: there is no "Shelf"; there are Bench');
   expect(() => book.setCell("Bench", "A", 1)).toThrow('address: must be one cell such as B7, got "A"');
 });
+
+test("a formula with names of its own comes out right in the next workbook that has the same one", async () => {
+  const formula = "=LET(n,COUNTA(B1:B5),SUM(TAKE(B1:B5,n)))";
+  const workbook = await openedWorkbook({ A: { B1: 1, B2: 2, D1: formula } });
+  expect(workbook.value("A", "D1")).toBe(3);
+  workbook.load({ version: 1, sheets: [{ name: "A", cells: { B1: { value: 10 }, B2: { value: 20 }, B3: { value: 30 }, D1: { formula } } }] });
+  await workbook.settled();
+  expect(workbook.value("A", "D1")).toBe(60);
+});
