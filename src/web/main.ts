@@ -9,10 +9,12 @@ import type { StandIn } from "../workbook/stand-in";
 import { DATA_VERSION, type WorkbookData } from "../workbook/workbook-data";
 import { cellLine } from "./cell-line";
 import { fileButtons } from "./file-buttons";
+import { isInvented } from "./is-invented";
 import { keptWorkbooks } from "./kept-workbooks";
 import { localHost } from "./local-host";
 import { openedShelf } from "./opened-shelf";
 import { place } from "./place";
+import { startJob } from "./start-job";
 import { ticketPrinting } from "./ticket-printing";
 
 const DEMO: WorkbookData = { version: DATA_VERSION, sheets: demo };
@@ -28,20 +30,22 @@ const solve: Solve = (id, args) => {
 
 const say = (text: string): void => void (place("status").textContent = text);
 
-const workbooks = async (book: SheetPage): Promise<void> => {
+const workbooks = async (book: SheetPage, host: ReturnType<typeof localHost>): Promise<void> => {
   const { shelf, fault } = await openedShelf(() => indexedDB, DEMO);
   const open = await keptWorkbooks(book, shelf, fault, DEMO_NAME, say);
   fileButtons(book, open, shelf, DEMO_NAME, say);
+  startJob({ ...host, settled: book.settled }, open, shelf, solve, () => isInvented(book.data()), say);
 };
 
 const start = async (): Promise<void> => {
   const shown = shownFunctions();
   const metadata = (await (await fetch("functions.json")).json()) as FunctionsJson;
   const book = sheetPage(place("sheet"), metadata, built);
-  await workbooks(book);
+  const host = localHost(book);
+  await workbooks(book, host);
   ticketPrinting(book, solve, [shown.sawCaution, shown.caution], say);
   cellLine(book);
-  pane(document, place("pane"), shown, { place: "beside this sheet", lacks: [], solve, ...localHost(book) });
+  pane(document, place("pane"), shown, { place: "beside this sheet", lacks: [], solve, ...host });
   await book.settled();
   document.documentElement.dataset["ready"] = "yes";
   Object.assign(globalThis, { treadsheetBook: book });

@@ -20,13 +20,13 @@ const lines = `DROP(${GATHERED}#,1)`;
 const hourly = (column: number): string => `SUM((CHOOSECOLS(${lines},3)="hour")*CHOOSECOLS(${lines},${column}))`;
 
 const ANSWERS: readonly Answer[] = [
-  { over: ["A", "A"], name: "price", value: pick("price"), from: BID_AT, format: MONEY, under: "$ before tax" },
-  { over: ["B", "C"], name: "tax", value: pick("tax"), from: BID_AT, format: MONEY, under: "$" },
-  { over: ["D", "D"], name: "total to the customer", value: pick("total"), from: BID_AT, format: MONEY, under: "$" },
-  { over: ["E", "F"], name: "hours", value: hourly(2), from: GATHERED, format: "0.0", under: "h" },
-  { over: ["G", "H"], name: "labour", value: hourly(5), from: GATHERED, format: MONEY, under: "$, at cost" },
-  { over: ["J", "J"], name: "profit", value: pick("profit"), from: BID_AT, format: MONEY, under: '="$, "&TEXT(J4/A4,"0.0%")&" of the price"' },
-  { over: ["K", "M"], name: "lines priced", value: `ROWS(${lines})`, from: GATHERED, under: "of every stair here" },
+  { over: ["A", "A"], name: "price", value: pick("price"), from: "A14", format: MONEY, under: "$ before tax" },
+  { over: ["B", "C"], name: "tax", value: pick("tax"), from: "A14", format: MONEY, under: "$" },
+  { over: ["D", "D"], name: "total to the customer", value: pick("total"), from: "A14", format: MONEY, under: "$" },
+  { over: ["E", "F"], name: "hours", value: hourly(2), from: "D8", format: "0.0", under: "h" },
+  { over: ["G", "H"], name: "labour", value: hourly(5), from: "D8", format: MONEY, under: "$, at cost" },
+  { over: ["J", "J"], name: "profit", value: pick("profit"), from: "A14", format: MONEY, under: '="$, "&TEXT(J4/A4,"0.0%")&" of the price"' },
+  { over: ["K", "M"], name: "lines priced", value: `ROWS(${lines})`, from: "D8", under: "of every stair here" },
 ];
 
 /** Rates that are typed as shares, and the words beside them. */

@@ -24,17 +24,17 @@ const over = `(${total("spent")}-${total("planned cost")})`;
 const explained = ["price variance", "usage variance", "scope", "on the rack"].map(total).join("+");
 
 const ANSWERS: readonly Answer[] = [
-  { over: ["A", "A"], name: "planned", value: total("planned cost"), from: RECONCILED, format: MONEY, under: "$" },
-  { over: ["B", "D"], name: "spent", value: total("spent"), from: RECONCILED, format: MONEY, under: "$" },
-  { over: ["E", "E"], name: "spent over the plan", value: over, from: RECONCILED, format: SIGNED_MONEY, under: "$, plus is against you" },
-  { over: ["F", "G"], name: "by price", value: total("price variance"), from: RECONCILED, format: SIGNED_MONEY, under: "$" },
-  { over: ["H", "I"], name: "by usage", value: total("usage variance"), from: RECONCILED, format: SIGNED_MONEY, under: "$" },
-  { over: ["J", "J"], name: "on the rack", value: total("on the rack"), from: RECONCILED, format: SIGNED_MONEY, under: "$, bought, not used" },
+  { over: ["A", "A"], name: "planned", value: total("planned cost"), from: "E8", format: MONEY, under: "$" },
+  { over: ["B", "D"], name: "spent", value: total("spent"), from: "E8", format: MONEY, under: "$" },
+  { over: ["E", "E"], name: "spent over the plan", value: over, from: "E8", format: SIGNED_MONEY, under: "$, plus is against you" },
+  { over: ["F", "G"], name: "by price", value: total("price variance"), from: "E8", format: SIGNED_MONEY, under: "$" },
+  { over: ["H", "I"], name: "by usage", value: total("usage variance"), from: "E8", format: SIGNED_MONEY, under: "$" },
+  { over: ["J", "J"], name: "on the rack", value: total("on the rack"), from: "E8", format: SIGNED_MONEY, under: "$, bought, not used" },
   {
-    over: ["K", "M"], name: "do they add up?", from: RECONCILED, under: "price + usage + scope + rack", isText: true,
+    over: ["K", "M"], name: "do they add up?", from: "E8", under: "price + usage + scope + rack", isText: true,
     value: `IF(ABS(${over}-(${explained}))<0.005,"✓ to the cent","✗ "&TEXT(${over}-(${explained}),"0.00")&" out")`,
   },
-  { over: ["N", "O"], name: "wood paid for, not used", value: total("waste cost"), from: RECONCILED, format: MONEY, under: "$" },
+  { over: ["N", "O"], name: "wood paid for, not used", value: total("waste cost"), from: "E8", format: MONEY, under: "$" },
 ];
 
 const filled = (rows: Filling["invoices"], count: number, columns: number): readonly (readonly Entry[])[] =>

@@ -52,16 +52,16 @@ const plan = (at: string, label: string): string => `STAIR.PICK(${at}#,"${label}
 const planOf = (label: string): string => `${plan(RISER_PLAN, label)}+${plan(RAIL_PLAN, label)}`;
 
 const answers = ({ unit }: Filling): readonly Answer[] => [
-  { over: ["A", "B"], name: "cost of the boards", value: planOf("cost"), from: RISER_PLAN, format: MONEY, under: "$" },
-  { over: ["C", "D"], name: "boards to buy", value: `SUM(DROP(${chosen(BUY, `${RISER_BUY}#`, "quantity")},1))+SUM(DROP(${chosen(BUY, `${RAIL_BUY}#`, "quantity")},1))`, from: RISER_PLAN, under: `=IF(${lacks(FITTED)},"risers as designed","risers as taped")` },
-  { over: ["E", "H"], name: "yield: risers, skirts and rail", value: `TEXT(${plan(RISER_PLAN, "yield")},"0%")&", "&TEXT(${plan(RAIL_PLAN, "yield")},"0%")`, from: RISER_PLAN, under: "of what is cut into", isText: true },
+  { over: ["A", "B"], name: "cost of the boards", value: planOf("cost"), from: "J8", format: MONEY, under: "$" },
+  { over: ["C", "D"], name: "boards to buy", value: `SUM(DROP(${chosen(BUY, `${RISER_BUY}#`, "quantity")},1))+SUM(DROP(${chosen(BUY, `${RAIL_BUY}#`, "quantity")},1))`, from: "J8", under: `=IF(${lacks(FITTED)},"risers as designed","risers as taped")` },
+  { over: ["E", "H"], name: "yield: risers, skirts and rail", value: `TEXT(${plan(RISER_PLAN, "yield")},"0%")&", "&TEXT(${plan(RAIL_PLAN, "yield")},"0%")`, from: "J8", under: "of what is cut into", isText: true },
   {
-    over: ["J", "L"], name: "is there a cheaper plan?", from: RISER_PLAN, under: "for risers, and for skirts and rail", isText: true,
+    over: ["J", "L"], name: "is there a cheaper plan?", from: "J8", under: "for risers, and for skirts and rail", isText: true,
     value:
       `IF((${plan(RISER_PLAN, "verdict")}="${PROVEN}")*(${plan(RAIL_PLAN, "verdict")}="${PROVEN}"),"✓ no, proven",` +
       `"○ "&TEXT(MAX(${plan(RISER_PLAN, "most still to save")},${plan(RAIL_PLAN, "most still to save")}),"0.0%")&" at most")`,
   },
-  { over: ["M", "O"], name: "back to the rack", value: `${planOf("offcuts kept")}`, from: RISER_PLAN, under: `="pieces, "&${onTape(unit, `(${planOf("offcut length")})`)}&" in all"` },
+  { over: ["M", "O"], name: "back to the rack", value: `${planOf("offcuts kept")}`, from: "J8", under: `="pieces, "&${onTape(unit, `(${planOf("offcut length")})`)}&" in all"` },
 ];
 
 const skirtsAndRail = (): readonly (readonly Entry[])[] => {

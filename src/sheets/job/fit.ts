@@ -91,7 +91,7 @@ const answers = ({ unit }: Filling): readonly Answer[] => [
     over: ["F", "G"], name: "worst closure", under: unit, format: unit === "mm" ? "0.0" : SIXTYFOURTHS,
     value: `IF(A4+C4=0,"–",MAX(${closures("AA8", TREADFIT)},${closures(RISERS_FITTED, RISERFIT)}))`,
   },
-  { over: ["H", "K"], name: "longest tread", value: `MAX(DROP(${chosen(TREADFIT, "AA8#", "length")},1))`, from: "AA8", format: lengthFormat(unit), under: `${unit}, point to point` },
+  { over: ["H", "K"], name: "longest tread", value: `MAX(DROP(${chosen(TREADFIT, "AA8#", "length")},1))`, from: "I8", format: lengthFormat(unit), under: `${unit}, point to point` },
   { over: ["L", "M"], name: "notch at the skirt, wide", value: `INDEX(${NOTCH_AT}#,1,1)`, from: NOTCH_AT, format: unit === "mm" ? "0.0" : THIRTYSECONDS, under: unit },
   { over: ["N", "O"], name: "notch, high", value: `INDEX(${NOTCH_AT}#,1,2)`, from: NOTCH_AT, format: unit === "mm" ? "0.0" : THIRTYSECONDS, under: unit },
 ];

@@ -1,6 +1,6 @@
 import { LIMIT } from "../../functions/code/limit";
 import { RISERS } from "../../functions/layout/risers";
-import { PROFILES } from "../../solver/code/profiles";
+import { CODE_CHOICES } from "./code-choices";
 import { type Answer, type Block, type Entry, MONEY, page } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
 import { call } from "./call";
@@ -82,13 +82,13 @@ const SHEETS = ({ unit }: Filling): readonly Asked[] => [
 const unless = (from: string, answer: string): string => `=IFERROR(IF(${from}="–","–",${answer}),"–")`;
 
 const answers = ({ unit }: Filling): readonly Answer[] => [
-  { over: ["A", "A"], name: "rise", value: `${local(JOB.risers)}&" × "&Layout!A4`, from: "Layout!AA7", under: "risers × each; + is a little more" },
+  { over: ["A", "A"], name: "rise", value: `${local(JOB.risers)}&" × "&Layout!A4`, from: "Layout!D8", under: "risers × each; + is a little more" },
   { over: ["B", "B"], name: "as designed", value: "Check!E4", from: "Check!A8", under: "=Check!E5", isText: true },
   { over: ["C", "D"], name: "as framed", value: "Check!A4", from: "Check!A8", under: "=Check!A5", isText: true },
   { over: ["E", "E"], name: "to buy", value: 'Order!A4&" blanks, "&\'Cut plan\'!C4&" boards"', from: "'Cut plan'!Q8", under: "listed below", isText: true },
   { over: ["F", "F"], name: "wood to buy", value: "Order!C4+'Cut plan'!A4", from: "'Cut plan'!Q8", format: MONEY, under: "$" },
   { over: ["G", "G"], name: "price", value: "Bid!A4+0", from: "Bid!A14", format: MONEY, under: "$ before tax" },
-  { over: ["H", "H"], name: "worst fit", value: "Fit!D4", from: "Fit!AA8", under: `="worst closure "&${unit === "mm" ? 'TEXT(Fit!F4,"0.0")&" mm"' : "STAIR.TAPE(Fit!F4,64)"}`, isText: true },
+  { over: ["H", "H"], name: "worst fit", value: "Fit!D4", from: "Fit!I8", under: `="worst closure "&${unit === "mm" ? 'TEXT(Fit!F4,"0.0")&" mm"' : "STAIR.TAPE(Fit!F4,64)"}`, isText: true },
 ];
 
 const FAILS =
@@ -125,7 +125,7 @@ export const job = (filling: Filling): SheetData =>
     hidesGridLines: true,
     verdicts: ["H8:H16"],
     lists: [
-      { cells: "B10", options: PROFILES.map(({ id }) => id) },
+      { cells: "B10", options: CODE_CHOICES.map(({ id }) => id) },
       { cells: "B15", options: ["none", "left", "right", "both"] },
       { cells: "B16", options: ["none", "one", "both"] },
     ],

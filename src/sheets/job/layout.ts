@@ -62,13 +62,13 @@ const ANSWERS = ({ unit }: Filling): readonly Answer[] => {
   const length = lengthFormat(unit);
   const rise = unit === "mm" ? `TEXT(${pick("unit rise")},"0.0")` : `STAIR.TAPE(${pick("unit rise")},16,FALSE,TRUE)`;
   return [
-    { over: ["A", "A"], name: "unit rise", value: rise, from: "AA7", under: `="exact "&TEXT(${pick("unit rise")},"0.0000")&" ${unit}"` },
-    { over: ["B", "C"], name: "run", value: pick("run"), from: "AA7", format: length, under: unit },
-    { over: ["D", "D"], name: "total run", value: pick("total run"), from: "AA7", format: length, under: `="${unit}, "&${pick("treads")}&" treads"` },
-    { over: ["E", "F"], name: "pitch", value: pick("pitch"), from: "AA7", format: ANGLE, under: "from level" },
-    { over: ["G", "H"], name: "headroom", value: `${pick("headroom found")}+0`, from: "AA7", format: length, under: `=IFERROR("${unit}, asked "&${onTape(unit, `(${pick("headroom")}+0)`)},"")` },
-    { over: ["I", "J"], name: "enough?", value: `IF(${pick("headroom found")}+0>=${pick("headroom")}+0,"✓ headroom","✗ headroom")`, from: "AA7", under: "found against asked", isText: true },
-    { over: ["K", "L"], name: "throat of the stringer", value: pick("throat"), from: "AA7", format: length, under: `${unit}, left after the cut` },
+    { over: ["A", "A"], name: "unit rise", value: rise, from: "D8", under: `="exact "&TEXT(${pick("unit rise")},"0.0000")&" ${unit}"` },
+    { over: ["B", "C"], name: "run", value: pick("run"), from: "D8", format: length, under: unit },
+    { over: ["D", "D"], name: "total run", value: pick("total run"), from: "D8", format: length, under: `="${unit}, "&${pick("treads")}&" treads"` },
+    { over: ["E", "F"], name: "pitch", value: pick("pitch"), from: "D8", format: ANGLE, under: "from level" },
+    { over: ["G", "H"], name: "headroom", value: `${pick("headroom found")}+0`, from: "D8", format: length, under: `=IFERROR("${unit}, asked "&${onTape(unit, `(${pick("headroom")}+0)`)},"")` },
+    { over: ["I", "J"], name: "enough?", value: `IF(${pick("headroom found")}+0>=${pick("headroom")}+0,"✓ headroom","✗ headroom")`, from: "D8", under: "found against asked", isText: true },
+    { over: ["K", "L"], name: "throat of the stringer", value: pick("throat"), from: "D8", format: length, under: `${unit}, left after the cut` },
   ];
 };
 

@@ -224,7 +224,7 @@ test("a strip over an error shows a dash and names the cell; nothing says none f
   book.setCell("Layout", "B18", "1 1/4 x");
   await book.settled();
   expect(cell("Layout", "A4")).toBe("–");
-  expect(cell("Layout", "A5")).toBe("see AA7");
+  expect(cell("Layout", "A5")).toBe("see D8");
   expect([cell("Check", "A4"), cell("Check", "E4"), cell("Job", "B4")]).toEqual(["–", "–", "–"]);
   expect(cell("Job", "G5")).toBe("see Bid!A14");
   expect(book.errorMessage("Layout", "AA7")).toContain("nosing");
