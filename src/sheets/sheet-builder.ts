@@ -156,7 +156,7 @@ const answerCells = ({ over, name, value, from, format, under = "", isText }: An
   const [first = ""] = columns;
   const answer = from === undefined ? `=IFERROR(${value},"–")` : `=IF(${lacks(from)},"–",IFERROR(${value},"–"))`;
   const said = isFormula(under) ? `IFERROR(${under.slice(1)},"")` : `"${under}"`;
-  const unit = from === undefined ? (isFormula(under) ? `=${said}` : under) : `=IF(${first}${ANSWERS}="–","see ${from.replaceAll("'", "")}",${said})`;
+  const unit = from === undefined ? (isFormula(under) ? `=${said}` : under) : `=IF(${lacks(from)},"see ${from.replaceAll("'", "")}",${said})`;
   const strip: [string, CellData][] = columns.flatMap((column): [string, CellData][] => [
     [`${column}${NAMES}`, { style: "name" }],
     [`${column}${ANSWERS}`, { style: isText === true ? "answerText" : "answer" }],

@@ -30,19 +30,21 @@ const solve: Solve = (id, args) => {
 
 const say = (text: string): void => void (place("status").textContent = text);
 
-const workbooks = async (book: SheetPage, host: ReturnType<typeof localHost>): Promise<void> => {
+const workbooks = async (book: SheetPage): Promise<ReturnType<typeof localHost>> => {
   const { shelf, fault } = await openedShelf(() => indexedDB, DEMO);
   const open = await keptWorkbooks(book, shelf, fault, DEMO_NAME, say);
   fileButtons(book, open, shelf, DEMO_NAME, say);
+  // What the pane asks of the workbook can be asked once there is one.
+  const host = localHost(book);
   startJob({ ...host, settled: book.settled }, open, shelf, solve, () => isInvented(book.data()), say);
+  return host;
 };
 
 const start = async (): Promise<void> => {
   const shown = shownFunctions();
   const metadata = (await (await fetch("functions.json")).json()) as FunctionsJson;
   const book = sheetPage(place("sheet"), metadata, built);
-  const host = localHost(book);
-  await workbooks(book, host);
+  const host = await workbooks(book);
   ticketPrinting(book, solve, [shown.sawCaution, shown.caution], say);
   cellLine(book);
   pane(document, place("pane"), shown, { place: "beside this sheet", lacks: [], solve, ...host });

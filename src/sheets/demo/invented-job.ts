@@ -75,7 +75,7 @@ const ITEMS = [
 /** The demo's job: names, readings and prices are invented. Invoices: a blank spoiled and bought again dear, a board too many, one of two sent back. */
 export const inventedJob: Filling = {
   unit: "in",
-  job: "Oak stair, open right (invented job)",
+  job: "Oak stair (invented job)",
   customer: "invented customer",
   code: "irc-2021",
   totalRise: 106.125,

@@ -26,7 +26,7 @@ const ANSWERS: readonly Answer[] = [
   { over: ["E", "F"], name: "hours", value: hourly(2), from: "D8", format: "0.0", under: "h" },
   { over: ["G", "H"], name: "labour", value: hourly(5), from: "D8", format: MONEY, under: "$, at cost" },
   { over: ["J", "J"], name: "profit", value: pick("profit"), from: "A14", format: MONEY, under: '="$, "&TEXT(J4/A4,"0.0%")&" of the price"' },
-  { over: ["K", "M"], name: "lines priced", value: `ROWS(${lines})`, from: "D8", under: "of every stair here" },
+  { over: ["K", "M"], name: "lines priced", value: `ROWS(${lines})`, from: "D8", under: "of all stairs" },
 ];
 
 /** Rates that are typed as shares, and the words beside them. */
@@ -58,7 +58,7 @@ const blocks = (filling: Filling): readonly Block[] => {
       at: "D7", headings: true, numbers: [1, 3, 4],
       rows: [
         ["line", "quantity", "unit", "price, $", "cost, $"],
-        [`=${passing(GATHERED, `LET(b,${lines},FILTER(b,CHOOSECOLS(b,${cost})<>0))`)}`],
+        [`=${passing(GATHERED, `LET(b,${lines},f,FILTER(b,CHOOSECOLS(b,${cost})<>0),HSTACK(CHOOSECOLS(f,1),ROUND(CHOOSECOLS(f,2),2),CHOOSECOLS(f,3,4,5)))`)}`],
       ],
     },
     { at: "J7", style: "part", rows: [["The shop's hours and prices, for one", "", "", ""]] },
@@ -80,7 +80,7 @@ export const bid = (filling: Filling): SheetData =>
     title: `="Bid: "&${JOB.job}&IF(${JOB.customer}="","",", for "&${JOB.customer})`,
     says: "Type the shop's rates on the left, its hours for one and its prices on the right; write included where something costs nothing here. In between stands every line that costs something, of every stair in this workbook.",
     answers: ANSWERS,
-    widths: { A: 144, B: 104, C: 12, D: 160, E: 68, F: 44, G: 72, H: 80, I: 10, J: 150, K: 66, L: 66, M: 54 },
+    widths: { A: 134, B: 92, C: 8, D: 160, E: 70, F: 46, G: 62, H: 74, I: 6, J: 160, K: 62, L: 62, M: 48 },
     lists: [{ cells: "B10", options: ["margin", "markup"] }],
     merged: ["A26:B30"],
     totals: ["A15:B21"],
@@ -88,7 +88,7 @@ export const bid = (filling: Filling): SheetData =>
     spills: [
       ...viewOf(BID, ["label", "cost"], "A14", 7, filling.unit),
       ...spillOf(BID, BID_AT, 7, filling.unit),
-      { at: "D8", rows: ROWS, formats: { 1: "#,##0.00", 3: MONEY, 4: MONEY } },
+      { at: "D8", rows: ROWS, formats: { 3: MONEY, 4: MONEY }, styles: { 1: "right" } },
       ...spillOf(EXTEND, GATHERED, ROWS, filling.unit, { quantity: DECIMALS }),
     ],
   });

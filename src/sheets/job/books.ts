@@ -26,15 +26,15 @@ const explained = ["price variance", "usage variance", "scope", "on the rack"].m
 const ANSWERS: readonly Answer[] = [
   { over: ["A", "A"], name: "planned", value: total("planned cost"), from: "E8", format: MONEY, under: "$" },
   { over: ["B", "D"], name: "spent", value: total("spent"), from: "E8", format: MONEY, under: "$" },
-  { over: ["E", "E"], name: "spent over the plan", value: over, from: "E8", format: SIGNED_MONEY, under: "$, plus is against you" },
+  { over: ["E", "E"], name: "over the plan", value: over, from: "E8", format: SIGNED_MONEY, under: "$, + costs you" },
   { over: ["F", "G"], name: "by price", value: total("price variance"), from: "E8", format: SIGNED_MONEY, under: "$" },
   { over: ["H", "I"], name: "by usage", value: total("usage variance"), from: "E8", format: SIGNED_MONEY, under: "$" },
-  { over: ["J", "J"], name: "on the rack", value: total("on the rack"), from: "E8", format: SIGNED_MONEY, under: "$, bought, not used" },
+  { over: ["J", "J"], name: "on the rack", value: total("on the rack"), from: "E8", format: SIGNED_MONEY, under: "$, not used" },
   {
     over: ["K", "M"], name: "do they add up?", from: "E8", under: "price + usage + scope + rack", isText: true,
     value: `IF(ABS(${over}-(${explained}))<0.005,"✓ to the cent","✗ "&TEXT(${over}-(${explained}),"0.00")&" out")`,
   },
-  { over: ["N", "O"], name: "wood paid for, not used", value: total("waste cost"), from: "E8", format: MONEY, under: "$" },
+  { over: ["N", "O"], name: "paid, not used", value: total("waste cost"), from: "E8", format: MONEY, under: "$ of wood" },
 ];
 
 const filled = (rows: Filling["invoices"], count: number, columns: number): readonly (readonly Entry[])[] =>
@@ -72,7 +72,8 @@ export const books = (filling: Filling): SheetData =>
     title: `="Books: "&${JOB.job}`,
     says: "Type a row for each line of an invoice, what goes back with a minus, and what was fitted. The rest says why more was spent than planned: price, usage, or boards still on the rack. The rip is wood you have paid for.",
     answers: ANSWERS,
-    widths: { A: 120, B: 66, C: 76, D: 10, E: 120, F: 64, G: 64, H: 56, I: 76, J: 80, K: 72, L: 72, M: 66, N: 72, O: 76 },
+    heights: { 8: 34 },
+    widths: { A: 104, B: 68, C: 66, D: 6, E: 104, F: 68, G: 64, H: 48, I: 72, J: 72, K: 72, L: 72, M: 54, N: 56, O: 66 },
     totals: [`E9:O${8 + ROWS}`],
     blocks: blocks(filling),
     spills: [

@@ -58,10 +58,10 @@ const failing = (cells: string): string => `IF(COUNTIF(${cells},"✗*")=0,"✓ n
 const isTaped = `NOT(${lacks("Survey!C8")})`;
 
 const ANSWERS: readonly Answer[] = [
-  { over: ["A", "A"], name: "as framed", value: `IF(${isTaped},${failing(FRAMED)},"○ not taped")`, from: "A8", under: `=IF(${isTaped},COUNTIF(${FRAMED},"○*")&" to give or look up","see Survey")`, isText: true },
+  { over: ["A", "A"], name: "as framed", value: `IF(${isTaped},${failing(FRAMED)},"○ not taped")`, from: "A8", under: `=IF(${isTaped},COUNTIF(${FRAMED},"○*")&" to settle","see Survey")`, isText: true },
   { over: ["B", "B"], name: "first to mend", value: 'IF(LEFT(A8,1)="✗",B8,IF(LEFT(G8,1)="✗",B8,"none"))', from: "A8", under: '=IF(LEFT(A8,1)="✗","as framed",IF(LEFT(G8,1)="✗","as designed",""))', isText: true },
   { over: ["C", "D"], name: "once packed", value: `IF(AA7=0,"✓ none fail","✗ "&AA7&" FAIL")`, from: "AA7", under: "with the packing of Survey", isText: true },
-  { over: ["E", "F"], name: "as designed", value: failing(DESIGNED), from: "A8", under: `=COUNTIF(${DESIGNED},"○*")&" to give or look up"`, isText: true },
+  { over: ["E", "F"], name: "as designed", value: failing(DESIGNED), from: "A8", under: `=COUNTIF(${DESIGNED},"○*")&" to settle"`, isText: true },
   { over: ["G", "H"], name: "code", value: JOB.code, from: "A8", under: "typed on Job", isText: true },
 ];
 

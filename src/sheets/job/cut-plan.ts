@@ -155,7 +155,8 @@ export const cutPlan = (filling: Filling): SheetData => {
     title: "Cut plan: risers, skirts and rail",
     says: "Type the boards to be had, the kerf, what is trimmed off an end and the shortest piece worth keeping. Out come what to buy, each stick in cutting order and what is left of it. What is owned costs nothing.",
     answers: answers(filling),
-    widths: { A: 110, B: 62, C: 62, D: 92, E: 72, F: 74, G: 62, H: 58, I: 8, J: 98, K: 46, L: 90, M: 74, N: 72, O: 66, P: 12, Q: 112, R: 70, S: 74, T: 70, U: 76 },
+    heights: { 7: 34 },
+    widths: { A: 100, B: 54, C: 62, D: 82, E: 62, F: 76, G: 60, H: 50, I: 6, J: 96, K: 46, L: 86, M: 72, N: 74, O: 58, P: 10, Q: 112, R: 70, S: 78, T: 70, U: 76 },
     lists: [{ cells: `G${FIRST}:G${LAST}`, options: ["yes", "no"] }],
     blocks: blocks(filling),
     spills: [

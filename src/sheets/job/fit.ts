@@ -84,7 +84,7 @@ const answers = ({ unit }: Filling): readonly Answer[] => [
   { over: ["A", "B"], name: "treads read", value: read("AA8"), under: "steps" },
   { over: ["C", "C"], name: "risers read", value: read(RISERS_FITTED), under: "steps" },
   {
-    over: ["D", "E"], name: "do the readings close?", under: "of treads and risers", isText: true,
+    over: ["D", "E"], name: "do they close?", under: "of treads and risers", isText: true,
     value: `IF(A4+C4=0,"–",IF(${disagree("AA8", TREADFIT)}+${disagree(RISERS_FITTED, RISERFIT)}=0,"✓ close","✗ read again"))`,
   },
   {
@@ -92,7 +92,7 @@ const answers = ({ unit }: Filling): readonly Answer[] => [
     value: `IF(A4+C4=0,"–",MAX(${closures("AA8", TREADFIT)},${closures(RISERS_FITTED, RISERFIT)}))`,
   },
   { over: ["H", "K"], name: "longest tread", value: `MAX(DROP(${chosen(TREADFIT, "AA8#", "length")},1))`, from: "I8", format: lengthFormat(unit), under: `${unit}, point to point` },
-  { over: ["L", "M"], name: "notch at the skirt, wide", value: `INDEX(${NOTCH_AT}#,1,1)`, from: NOTCH_AT, format: unit === "mm" ? "0.0" : THIRTYSECONDS, under: unit },
+  { over: ["L", "M"], name: "notch, wide", value: `INDEX(${NOTCH_AT}#,1,1)`, from: NOTCH_AT, format: unit === "mm" ? "0.0" : THIRTYSECONDS, under: unit },
   { over: ["N", "O"], name: "notch, high", value: `INDEX(${NOTCH_AT}#,1,2)`, from: NOTCH_AT, format: unit === "mm" ? "0.0" : THIRTYSECONDS, under: unit },
 ];
 
@@ -172,7 +172,7 @@ export const fit = (filling: Filling): SheetData => {
     says: `Type the readings as taped at the sub-tread, lengths in ${UNIT_WORDS[unit]}, lean and flare in degrees. On the same row stands what goes on the saw: lengths, the marks of the return from the nose corner, and the set of each end in words.`,
     answers: answers(filling),
     heights: { [treads - 1]: 34, [risers - 1]: 34 },
-    widths: { A: 42, B: 60, C: 68, D: 68, E: 68, F: 68, G: 68, H: 56, I: 42, J: 68, K: 68, L: 68, M: 68, N: 68, O: 56, P: 190, Q: 190 },
+    widths: { A: 40, B: 60, C: 72, D: 72, E: 74, F: 74, G: 66, H: 50, I: 40, J: 72, K: 72, L: 72, M: 72, N: 76, O: 56, P: 200, Q: 200 },
     merged: [`A${lastTread + 1}:H${lastTread + 1}`],
     blocks: blocks(filling),
     spills: [

@@ -48,10 +48,10 @@ interface Asked {
 const SHEETS = ({ unit }: Filling): readonly Asked[] => [
   {
     sheet: "Survey", asks: "Are the steps alike?", from: "Survey!A4", verdict: "Survey!E4",
-    answer: `${onTape(unit, "Survey!A4")}&" in "&Survey!C4&" steps, spread "&${onTape(unit, "Survey!D4")}`,
+    answer: `Survey!C4&" steps, spread "&${onTape(unit, "Survey!D4")}`,
   },
   {
-    sheet: "Layout", asks: "Which sizes follow?", from: "Layout!A4", verdict: "Layout!I4",
+    sheet: "Layout", asks: "Which sizes follow?", from: "Layout!A4", verdict: "Layout!J4",
     answer: `Layout!A4&" on "&${onTape(unit, local(JOB.run))}&", pitch "&TEXT(Layout!E4,"0.0")&"°"`,
   },
   { sheet: "Check", asks: "Does it pass, as designed?", from: "Check!E4", answer: 'Check!E5', verdict: "Check!E4" },
@@ -63,7 +63,7 @@ const SHEETS = ({ unit }: Filling): readonly Asked[] => [
     sheet: "Cut plan", asks: "Which boards, cut how?", from: "'Cut plan'!A4", verdict: "'Cut plan'!J4",
     answer: "'Cut plan'!C4&\" boards, \"&TEXT('Cut plan'!A4,\"#,##0.00\")",
   },
-  { sheet: "Fit", asks: "What goes on the saw?", from: "Fit!A4", answer: 'Fit!A4&" treads, "&Fit!C4&" risers"', verdict: "Fit!D4" },
+  { sheet: "Fit", asks: "What goes on the saw?", from: "Fit!A4", answer: 'IF(Fit!A4+Fit!C4=0,"none read yet",Fit!A4&" treads, "&Fit!C4&" risers")', verdict: "Fit!D4" },
   {
     sheet: "Takeoff", asks: "What does it take?", from: "Takeoff!A4", verdict: '"cost "&TEXT(Takeoff!A4,"#,##0.00")',
     answer: 'TEXT(Takeoff!C4,"0.0")&" hours, goods "&TEXT(Takeoff!D4,"#,##0.00")',
@@ -82,7 +82,7 @@ const SHEETS = ({ unit }: Filling): readonly Asked[] => [
 const unless = (from: string, answer: string): string => `=IFERROR(IF(${from}="–","–",${answer}),"–")`;
 
 const answers = ({ unit }: Filling): readonly Answer[] => [
-  { over: ["A", "A"], name: "rise", value: `${local(JOB.risers)}&" × "&Layout!A4`, from: "Layout!D8", under: "risers × each; + is a little more" },
+  { over: ["A", "A"], name: "rise", value: `${local(JOB.risers)}&" × "&Layout!A4`, from: "Layout!D8", under: "risers × rise" },
   { over: ["B", "B"], name: "as designed", value: "Check!E4", from: "Check!A8", under: "=Check!E5", isText: true },
   { over: ["C", "D"], name: "as framed", value: "Check!A4", from: "Check!A8", under: "=Check!A5", isText: true },
   { over: ["E", "E"], name: "to buy", value: 'Order!A4&" blanks, "&\'Cut plan\'!C4&" boards"', from: "'Cut plan'!Q8", under: "listed below", isText: true },
@@ -121,7 +121,7 @@ export const job = (filling: Filling): SheetData =>
     title: `=${local(JOB.job)}&IF(${local(JOB.customer)}="","",", "&${local(JOB.customer)})`,
     says: filling.trial ?? OWN,
     answers: answers(filling),
-    widths: { A: 150, B: 160, C: 12, D: 110, E: 190, F: 116, G: 116, H: 126 },
+    widths: { A: 160, B: 150, C: 10, D: 84, E: 204, F: 120, G: 120, H: 126 },
     hidesGridLines: true,
     verdicts: ["H8:H16"],
     lists: [

@@ -66,9 +66,9 @@ const ANSWERS = ({ unit }: Filling): readonly Answer[] => {
     { over: ["B", "C"], name: "run", value: pick("run"), from: "D8", format: length, under: unit },
     { over: ["D", "D"], name: "total run", value: pick("total run"), from: "D8", format: length, under: `="${unit}, "&${pick("treads")}&" treads"` },
     { over: ["E", "F"], name: "pitch", value: pick("pitch"), from: "D8", format: ANGLE, under: "from level" },
-    { over: ["G", "H"], name: "headroom", value: `${pick("headroom found")}+0`, from: "D8", format: length, under: `=IFERROR("${unit}, asked "&${onTape(unit, `(${pick("headroom")}+0)`)},"")` },
-    { over: ["I", "J"], name: "enough?", value: `IF(${pick("headroom found")}+0>=${pick("headroom")}+0,"✓ headroom","✗ headroom")`, from: "D8", under: "found against asked", isText: true },
-    { over: ["K", "L"], name: "throat of the stringer", value: pick("throat"), from: "D8", format: length, under: `${unit}, left after the cut` },
+    { over: ["G", "I"], name: "headroom", value: `${pick("headroom found")}+0`, from: "D8", format: length, under: `=IFERROR("${unit}, asked "&${onTape(unit, `(${pick("headroom")}+0)`)},"opening not given")` },
+    { over: ["J", "K"], name: "enough?", value: `IF(${pick("headroom found")}+0>=${pick("headroom")}+0,"✓ headroom","✗ headroom")`, from: "D8", under: "found against asked", isText: true },
+    { over: ["L", "M"], name: "throat", value: pick("throat"), from: "D8", format: length, under: `${unit}, after the cut` },
   ];
 };
 
@@ -123,7 +123,8 @@ export const layout = (filling: Filling): SheetData => {
     title: "Layout: every size that follows",
     says: "Type the sizes of the stair in the yellow cells; white ones come from Job and Survey. A size left empty is assumed where practice has one, and the list says so. + and - behind a size: a little over or under that mark; the exact size stands beside it.",
     answers: ANSWERS(filling),
-    widths: { A: 136, B: 80, C: 10, D: 250, E: 92, F: 80, G: 42, H: 40, I: 52, J: 78, K: 78, L: 78, M: 12, N: 190, O: 90, P: 50, Q: 220 },
+    heights: { 7: 34 },
+    widths: { A: 130, B: 78, C: 8, D: 256, E: 86, F: 76, G: 42, H: 8, I: 50, J: 76, K: 76, L: 76, M: 12, N: 190, O: 90, P: 50, Q: 220 },
     lists: [
       { cells: `B${FIRST + 1 + LINKED.length + TYPED.indexOf("guard")}`, options: ["yes", "no"] },
       { cells: `B${FIRST + 1 + LINKED.length + TYPED.indexOf("open risers")}`, options: ["yes", "no"] },

@@ -24,7 +24,7 @@ const ANSWERS: readonly Answer[] = [
   { over: ["F", "F"], name: "yield", value: `SUM(${column("net")})/SUM(${column("gross")})`, from: "A17", format: "0%", under: "net of gross" },
   { over: ["G", "H"], name: "paid for what is ripped off", value: total("rip cost"), from: "A17", format: MONEY, under: "$, part of the cost" },
   {
-    over: ["I", "L"], name: "without a blank", from: "A17", under: "no blank of the yard: cut from sticks, see Cut plan", isText: true,
+    over: ["I", "L"], name: "without a blank", from: "A17", under: "cut from sticks: see Cut plan", isText: true,
     value: `TEXTJOIN(", ",TRUE,FILTER(${column("item")},(${column("price")}="")*(${column("quantity")}<>"")*(${column("item")}<>"total"),"none"))`,
   },
 ];
@@ -53,7 +53,7 @@ export const order = (filling: Filling): SheetData =>
     title: "Order of blanks",
     says: "Type the blanks the yard has. Out come which to buy, what is ripped and cut off each, and what that costs: the blank is paid for whole. Pieces without a blank (returns, risers) are cut from sticks: see Cut plan.",
     answers: ANSWERS,
-    widths: { A: 140, B: 74, C: 74, D: 74, E: 74, F: 74, G: 120, H: 74, I: 74, J: 74, K: 74, L: 80 },
+    widths: { A: 132, B: 70, C: 70, D: 82, E: 66, F: 72, G: 112, H: 70, I: 72, J: 82, K: 76, L: 80 },
     totals: [`A18:L${17 + ROWS}`],
     blocks: blocks(filling),
     spills: [

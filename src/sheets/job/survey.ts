@@ -46,8 +46,8 @@ const verdictOf = (cell: string): string =>
 
 const answers = ({ unit }: Filling): readonly Answer[] => [
   { over: ["A", "B"], name: "steps add up to", value: "SUM(C8#)", from: "C8", format: lengthFormat(unit), under: `=IF(ABS(A4-${JOB.totalRise})<=${unit === "mm" ? 3 : "1/8"},"${unit}, as on Job","✗ on Job: "&${onTape(unit, JOB.totalRise)})` },
-  { over: ["C", "C"], name: "steps", value: "ROWS(C8#)", from: "C8", under: `="read; "&${JOB.risers}&" risers on Job"` },
-  { over: ["D", "D"], name: "spread", value: 'STAIR.PICK(H13#,"spread","value")', from: "H13", format: lengthFormat(unit), under: `${unit}, largest less least` },
+  { over: ["C", "C"], name: "steps", value: "ROWS(C8#)", from: "C8", under: `=${JOB.risers}&" on Job"` },
+  { over: ["D", "D"], name: "spread", value: 'STAIR.PICK(H13#,"spread","value")', from: "H13", format: lengthFormat(unit), under: `${unit} apart` },
   { over: ["E", "F"], name: "as framed", value: verdictOf("H13"), from: "H13", under: '="worst neighbours: steps "&STAIR.PICK(H13#,"worst neighbours","where")', isText: true },
   { over: ["G", "J"], name: "once packed", value: verdictOf("H20"), from: "H20", under: `="spread "&${onTape(unit, 'STAIR.PICK(H20#,"spread","value")')}`, isText: true },
 ];
@@ -97,7 +97,8 @@ export const survey = (filling: Filling): SheetData => {
     title: "Survey: how high, and how alike",
     says: "Type the rough rise of each step, sub-tread to sub-tread from the bottom, and the floors still to be laid. Each row then says the finished rise, what to pack under that sub-tread, and the rise once packed.",
     answers: answers(filling),
-    widths: { A: 50, B: 96, C: 104, D: 100, E: 104, F: 176, G: 12, H: 160, I: 80, J: 70 },
+    heights: { 7: 34 },
+    widths: { A: 46, B: 92, C: 92, D: 92, E: 98, F: 170, G: 10, H: 150, I: 76, J: 84 },
     verdicts: ["C8"],
     blocks: blocks(filling),
     spills: [

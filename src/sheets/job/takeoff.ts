@@ -39,7 +39,7 @@ const ANSWERS: readonly Answer[] = [
 /** Lines that cost something; what is included elsewhere is left out. */
 const lines = (): string => {
   const [cost = 5] = placesOf(EXTEND, "cost");
-  return `=${passing(PRICED, `LET(b,DROP(${PRICED}#,1),FILTER(b,CHOOSECOLS(b,${cost})<>0))`)}`;
+  return `=${passing(PRICED, `LET(b,DROP(${PRICED}#,1),f,FILTER(b,CHOOSECOLS(b,${cost})<>0),HSTACK(CHOOSECOLS(f,1),ROUND(CHOOSECOLS(f,2),2),CHOOSECOLS(f,3,4,5)))`)}`;
 };
 
 const gathered = (): string => {
@@ -52,7 +52,8 @@ const gathered = (): string => {
 
 const blocks = (filling: Filling): readonly Block[] => {
   const { unit } = filling;
-  const bead = '=IFERROR(STAIR.PICK(AA8#,"adhesive bead","quantity")&" "&STAIR.PICK(AA8#,"adhesive bead","unit"),"")';
+  const [item = 1, quantity = 2, unitAt = 3, counted = 4] = placesOf(TAKEOFF, "item", "quantity", "unit", "howItWasCounted");
+  const bead = '=IFERROR(ROUND(STAIR.PICK(AA8#,"adhesive bead","quantity"),4)&" "&STAIR.PICK(AA8#,"adhesive bead","unit"),"")';
   const cartridges = `=IF(OR(B8="",B9="",B10=""),0,${call(ADHESIVE, unit, { beadLength: "B8", beadDiameter: "B9", cartridge: "B10" })})`;
   const part = (at: string, text: string): Block => ({ at, style: "part", rows: [[text]] });
   return [
@@ -70,7 +71,7 @@ const blocks = (filling: Filling): readonly Block[] => {
       at: "D7", headings: true, numbers: [1, 3, 4],
       rows: [["line", "quantity", "unit", "price, $", "cost, $"], [lines()]],
     },
-    { at: "J7", headings: true, numbers: [1], rows: [["what the stair takes", "quantity", "unit", "how it was counted"], [`=${passing(TAKEN, `CHOOSECOLS(DROP(${TAKEN}#,1),${placesOf(TAKEOFF, "item", "quantity", "unit", "howItWasCounted").join()})`)}`]] },
+    { at: "J7", headings: true, numbers: [1], rows: [["what the stair takes", "quantity", "unit", "how it was counted"], [`=${passing(TAKEN, `LET(t,DROP(${TAKEN}#,1),HSTACK(CHOOSECOLS(t,${item}),ROUND(CHOOSECOLS(t,${quantity}),2),CHOOSECOLS(t,${unitAt},${counted})))`)}`]] },
     part("AA7", "What the stair takes, in full"),
     { at: TAKEN, rows: [[`=${passing("Layout!AA7", call(TAKEOFF, unit, { stair: "Layout!AA7#" }))}`]] },
     part("AG7", "Hours, in full"),
@@ -101,11 +102,11 @@ export const takeoff = (filling: Filling): SheetData => {
     title: "Takeoff: what the stair takes",
     says: "Type what comes beside the stair itself: hours to hang the rail, adhesive. Every line that costs something stands in the middle, how each quantity was counted on the right. Hours for one and prices are typed on Bid.",
     answers: ANSWERS,
-    widths: { A: 110, B: 90, C: 60, D: 160, E: 72, F: 48, G: 70, H: 80, I: 12, J: 160, K: 72, L: 48, M: 420 },
+    widths: { A: 100, B: 90, C: 56, D: 164, E: 70, F: 48, G: 66, H: 76, I: 8, J: 166, K: 70, L: 50, M: 420 },
     blocks: blocks(filling),
     spills: [
-      { at: "D8", rows: ROWS, formats: { 1: "#,##0.00", ...money }, styles: {} },
-      { at: "J8", rows: 24, formats: { 1: "#,##0.00" } },
+      { at: "D8", rows: ROWS, formats: money, styles: { 1: "right" } },
+      { at: "J8", rows: 24, formats: {}, styles: { 1: "right" } },
       ...spillOf(TAKEOFF, TAKEN, 18, unit, COUNTED),
       ...spillOf(HOURS, HOURS_AT, 18, unit, { quantity: DECIMALS, hoursEach: DECIMALS }),
       ...Object.values(PARTS).flatMap((at) => spillOf(EXTEND, at, at === PARTS.taken || at === PARTS.hours ? 17 : 3, unit, COUNTED)),

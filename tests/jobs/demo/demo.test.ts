@@ -203,7 +203,7 @@ test("the counts in the strip of the check are the verdicts that stand under it,
     const count = (mark: string): number => marks.filter((one) => one === mark).length;
     const fails = count("✗");
     expect(cell("Check", `${at}4`)).toBe(fails === 0 ? "✓ none fail" : `✗ ${fails} FAIL`);
-    expect(cell("Check", `${at}5`)).toBe(`${count("○")} to give or look up`);
+    expect(cell("Check", `${at}5`)).toBe(`${count("○")} to settle`);
   }
   const order = checked().map((row) => "✗○✓–".indexOf(String(row[0]).slice(0, 1) || "–"));
   expect(order).toEqual([...order].sort((one, other) => one - other));
