@@ -44,7 +44,7 @@ const chosen = <Key extends string>(page: Document, options: Readonly<Record<Key
 
 /** What a length was read as; what is wrong with it otherwise, for a person who sees only the field. */
 const lengthIn = (typed: string, unit: AskedJob["unit"], solve: Solve): number | string => {
-  if (typed.trim() === "") return unit === "in" ? 'is empty; type a length such as 106 1/8 or 8\' 10 1/8"' : "is empty; type a length such as 2700";
+  if (typed.trim() === "") return `is empty; type a length such as ${unit === "in" ? "106 1/8 or 8' 10 1/8\"" : "2700"}`;
   try {
     const answer: unknown = [solve(READ[unit], [typed, unit])].flat(2)[0];
     return typeof answer === "number" && answer > 0 ? answer : `must be over 0, got ${typed}`;
@@ -84,7 +84,9 @@ interface Control<Kind extends HTMLInputElement | HTMLSelectElement = HTMLInputE
 }
 
 const controls = (page: Document, places: readonly JobPlace[]) => {
-  const made = <Kind extends HTMLInputElement | HTMLSelectElement>(id: string, label: string, control: Kind, hint?: string): Control<Kind> => ({
+  const made = <Kind extends HTMLInputElement | HTMLSelectElement>(
+    id: string, label: string, control: Kind, hint?: string,
+  ): Control<Kind> => ({
     control,
     ...field(page, `job-${id}`, label, control, hint),
   });
@@ -96,7 +98,9 @@ const controls = (page: Document, places: readonly JobPlace[]) => {
     unit: made("unit", "Lengths in", chosen(page, UNITS)),
     lengths: { totalRise: length("totalRise"), run: length("run"), width: length("width") },
     openEnd: made("open-end", "Open side", chosen(page, OPEN_ENDS)),
-    code: made("code", "Code", chosen(page, Object.fromEntries(CODE_CHOICES.map(({ id, title }) => [id, title])), "choose the code in force")),
+    code: made(
+      "code", "Code", chosen(page, Object.fromEntries(CODE_CHOICES.map(({ id, title }) => [id, title])), "choose the code in force"),
+    ),
   };
 };
 
@@ -111,7 +115,9 @@ export const jobForm = (
   job.control.setAttribute("maxlength", "80");
   const start = element(page, "button", "Start");
   const rows = [job, unit, lengths.totalRise, lengths.run, lengths.width, openEnd, code].map(({ row }) => row);
-  const form = element(page, "form", [...rows, ...(places.length > 1 ? [where.row] : []), element(page, "div", [start], "answers")], "job-form");
+  const form = element(
+    page, "form", [...rows, ...(places.length > 1 ? [where.row] : []), element(page, "div", [start], "answers")], "job-form",
+  );
   form.noValidate = true;
   const read = (): AskedJob | undefined => {
     const inUnit = unit.control.value === "mm" ? "mm" : "in";

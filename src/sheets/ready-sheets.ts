@@ -10,7 +10,7 @@ export interface ReadySheet {
   readonly reads: readonly string[];
 }
 
-/** A cell by which a ready sheet is known again, whatever it is called: the functions in it that others read, or else a name beside a cell. */
+/** A cell by which a ready sheet is known again, whatever it is called: the functions in it that others read, or else a label. */
 export interface ReadyMark {
   readonly address: string;
   readonly holds: readonly string[];

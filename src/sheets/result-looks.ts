@@ -44,7 +44,8 @@ export const chosen = (declaration: Declaration, spilled: string, ...keys: reado
  * the one given. Numbers stand right, words left.
  */
 export const viewOf = (
-  declaration: Declaration, keys: readonly string[], at: string, rows: number, unit: Unit = "in", formats: Readonly<Record<string, string>> = {},
+  declaration: Declaration, keys: readonly string[], at: string, rows: number, unit: Unit = "in",
+  formats: Readonly<Record<string, string>> = {},
 ): readonly (Spill | SpilledHeadings)[] => {
   const columns = columnsOf(declaration);
   placesOf(declaration, ...keys, ...Object.keys(formats));

@@ -139,6 +139,10 @@ const HEIGHTS = { 1: 30, 2: 34, [NAMES]: 18, [ANSWERS]: 30, [UNITS]: 20, [GAP]: 
 const columnsOver = ([first, last]: readonly [string, string]): readonly string[] =>
   Array.from({ length: columnPlace(last) - columnPlace(first) + 1 }, (_, right) => columnName(columnPlace(first) + right));
 
+/** Lines of a table that cost something; quantities to two decimals. */
+export const costing = (lines: string, cost: number): string =>
+  `LET(b,${lines},f,FILTER(b,CHOOSECOLS(b,${cost})<>0),HSTACK(CHOOSECOLS(f,1),ROUND(CHOOSECOLS(f,2),2),CHOOSECOLS(f,3,4,5)))`;
+
 /** What asks for something to be typed begins so; whatever reads it passes it on instead of working with it. */
 export const ASKS = "– type";
 
@@ -156,7 +160,8 @@ const answerCells = ({ over, name, value, from, format, under = "", isText }: An
   const [first = ""] = columns;
   const answer = from === undefined ? `=IFERROR(${value},"–")` : `=IF(${lacks(from)},"–",IFERROR(${value},"–"))`;
   const said = isFormula(under) ? `IFERROR(${under.slice(1)},"")` : `"${under}"`;
-  const unit = from === undefined ? (isFormula(under) ? `=${said}` : under) : `=IF(${lacks(from)},"see ${from.replaceAll("'", "")}",${said})`;
+  const plain = isFormula(under) ? `=${said}` : under;
+  const unit = from === undefined ? plain : `=IF(${lacks(from)},"see ${from.replaceAll("'", "")}",${said})`;
   const strip: [string, CellData][] = columns.flatMap((column): [string, CellData][] => [
     [`${column}${NAMES}`, { style: "name" }],
     [`${column}${ANSWERS}`, { style: isText === true ? "answerText" : "answer" }],

@@ -19,7 +19,7 @@ export interface CellData {
   readonly look?: OwnLook;
 }
 
-/** A look that cells take on where a formula is true, written for the first of them as in a conditional format; the first that is true holds. */
+/** A look that cells take on where a formula is true, written for the first of them as in a conditional format. */
 export interface RuleLook {
   /** A8:A70. */
   readonly cells: string;

@@ -54,7 +54,10 @@ export const startJob = (
     form.querySelector(".answers")?.prepend(leave);
     dialog.append(
       title,
-      element(document, "p", "Ten linked sheets, from the tape to the books, with your job's name and no number but those you type here.", "quiet"),
+      element(
+        document, "p", "Ten linked sheets, from the tape to the books, with your job's name and no number but those you type here.",
+        "quiet",
+      ),
       form,
       fault,
     );

@@ -49,9 +49,15 @@ describe.each([["inches", ASKED], ["millimetres", METRIC]])("a job of one's own,
   test("has no cell in error, and asks for what is to be typed", async () => {
     const book = await openedData({ version: 1, sheets });
     const shown = sheets.flatMap(({ name, cells }) =>
-      Object.entries(cells).flatMap(([address, { formula }]) => (formula === undefined ? [] : [{ name, address, block: book.spill(name, address).flat() }])),
+      Object.entries(cells).flatMap(
+        ([address, { formula }]) => (formula === undefined ? [] : [{ name, address, block: book.spill(name, address).flat() }])
+      ),
     );
-    expect(shown.filter(({ block }) => block.some((cell) => typeof cell === "object" && cell !== null)).map(({ name, address }) => `${name}!${address}`)).toEqual([]);
+    expect(
+      shown
+        .filter(({ block }) => block.some((cell) => typeof cell === "object" && cell !== null))
+        .map(({ name, address }) => [name, address]),
+    ).toEqual([]);
     expect(book.value("Order", "A17")).toBe("– type the blanks the yard has above");
     expect([book.value("Job", "G4"), book.value("Job", "G5")]).toEqual(["–", "see Bid!A14"]);
     // 106 1/8 / 7 3/4 = 13.7 and 2700 / 220 = 12.3: the greatest rises of IRC R311.7.5.1 and of Approved Document K, Table 1.1.
@@ -62,7 +68,9 @@ describe.each([["inches", ASKED], ["millimetres", METRIC]])("a job of one's own,
 
 test("names that are taken are not used again, and formulas and links follow", () => {
   const { sheets } = startedJob(ASKED, ["job", "Check"], false);
-  expect(sheets.map(({ name }) => name)).toEqual(["Job 2", "Survey", "Layout", "Check 2", "Order", "Cut plan", "Fit", "Takeoff", "Bid", "Books"]);
+  expect(sheets.map(({ name }) => name)).toEqual([
+    "Job 2", "Survey", "Layout", "Check 2", "Order", "Cut plan", "Fit", "Takeoff", "Bid", "Books",
+  ]);
   expect(sheets[0]?.cells["D10"]?.formula).toBe('=HYPERLINK("#\'Check 2\'!A1","Check 2 ›")');
   expect(sheets[3]?.cells["A1"]?.formula).toBe("=\"Code check: \"&'Job 2'!B10");
 });
@@ -70,7 +78,9 @@ test("names that are taken are not used again, and formulas and links follow", (
 test("one more stair has linked sheets of its own, and Bid and Books gather both", async () => {
   const book = await openedData({ version: 1, sheets: demo });
   const { sheets, gatherings } = startedJob(ASKED, book.sheetNames(), true);
-  expect(sheets.map(({ name }) => name)).toEqual(["Job 2", "Survey 2", "Layout 2", "Check 2", "Order 2", "Cut plan 2", "Fit 2", "Takeoff 2"]);
+  expect(sheets.map(({ name }) => name)).toEqual([
+    "Job 2", "Survey 2", "Layout 2", "Check 2", "Order 2", "Cut plan 2", "Fit 2", "Takeoff 2",
+  ]);
   book.addSheets(sheets);
   for (const { sheet, address, adds } of gatherings) {
     const formula = book.formula(sheet, address);

@@ -72,7 +72,10 @@ const ITEMS = [
   ["labour", "included", 58, "hour"],
 ];
 
-/** The demo's job: names, readings and prices are invented. Invoices: a blank spoiled and bought again dear, a board too many, one of two sent back. */
+/**
+ * The demo's job: names, readings and prices are invented. Invoices: a blank spoiled and bought again dear, a board too many, one of two
+ * sent back.
+ */
 export const inventedJob: Filling = {
   unit: "in",
   job: "Oak stair (invented job)",
@@ -130,6 +133,6 @@ export const inventedJob: Filling = {
   ],
   used: [["oak blank 42", 14], ["oak nosing 48", 1], ["poplar 16 ft", 2], ["poplar 10 ft", 1], ["skirt 16 ft", 2], ["rail 14 ft", 1]],
   trial:
-    "Type what is known in the yellow cells; everything else on the nine other sheets follows. Try it: type 9 for the run (B13) and watch this " +
-    "line of answers. The job, people and prices are invented.",
+    "Type what is known in the yellow cells; everything else on the nine other sheets follows. Try it: type 9 for the run (B13) and " +
+    "watch this line of answers. The job, people and prices are invented.",
 };

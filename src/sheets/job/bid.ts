@@ -2,7 +2,7 @@ import { BID } from "../../functions/bid/bid";
 import { EXTEND } from "../../functions/bid/extend";
 import { SELLINGPRICE } from "../../functions/bid/sellingprice";
 import { chosen, placesOf, spillOf, viewOf } from "../result-looks";
-import { type Answer, asking, type Block, DECIMALS, type Entry, lacks, MONEY, page, passing, PERCENT } from "../sheet-builder";
+import { type Answer, asking, type Block, costing, DECIMALS, type Entry, lacks, MONEY, page, passing, PERCENT } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
 import { BID_FIRST, BID_ITEMS } from "./bid-places";
 import { call } from "./call";
@@ -25,7 +25,10 @@ const ANSWERS: readonly Answer[] = [
   { over: ["D", "D"], name: "total to the customer", value: pick("total"), from: "A14", format: MONEY, under: "$" },
   { over: ["E", "F"], name: "hours", value: hourly(2), from: "D8", format: "0.0", under: "h" },
   { over: ["G", "H"], name: "labour", value: hourly(5), from: "D8", format: MONEY, under: "$, at cost" },
-  { over: ["J", "J"], name: "profit", value: pick("profit"), from: "A14", format: MONEY, under: '="$, "&TEXT(J4/A4,"0.0%")&" of the price"' },
+  {
+    over: ["J", "J"], name: "profit", value: pick("profit"), from: "A14", format: MONEY,
+    under: '="$, "&TEXT(J4/A4,"0.0%")&" of the price"',
+  },
   { over: ["K", "M"], name: "lines priced", value: `ROWS(${lines})`, from: "D8", under: "of all stairs" },
 ];
 
@@ -58,7 +61,9 @@ const blocks = (filling: Filling): readonly Block[] => {
       at: "D7", headings: true, numbers: [1, 3, 4],
       rows: [
         ["line", "quantity", "unit", "price, $", "cost, $"],
-        [`=${passing(GATHERED, `LET(b,${lines},f,FILTER(b,CHOOSECOLS(b,${cost})<>0),HSTACK(CHOOSECOLS(f,1),ROUND(CHOOSECOLS(f,2),2),CHOOSECOLS(f,3,4,5)))`)}`],
+        [
+          `=${passing(GATHERED, costing(lines, cost))}`,
+        ],
       ],
     },
     { at: "J7", style: "part", rows: [["The shop's hours and prices, for one", "", "", ""]] },
@@ -78,7 +83,9 @@ export const bid = (filling: Filling): SheetData =>
   page({
     name: "Bid",
     title: `="Bid: "&${JOB.job}&IF(${JOB.customer}="","",", for "&${JOB.customer})`,
-    says: "Type the shop's rates on the left, its hours for one and its prices on the right; write included where something costs nothing here. In between stands every line that costs something, of every stair in this workbook.",
+    says:
+      "Type the shop's rates on the left, its hours for one and its prices on the right; write included where something costs " +
+      "nothing here. In between stands every line that costs something, of every stair in this workbook.",
     answers: ANSWERS,
     widths: { A: 134, B: 92, C: 8, D: 160, E: 70, F: 46, G: 62, H: 74, I: 6, J: 160, K: 62, L: 62, M: 48 },
     lists: [{ cells: "B10", options: ["margin", "markup"] }],

@@ -17,7 +17,9 @@ const LAST = FIRST + INVOICES - 1;
 const USED = LAST + 2;
 const USED_ROWS = 12;
 const ROWS = 14;
-const WHY = ["item", "planned", "bought", "used", "plannedCost", "spent", "priceVariance", "usageVariance", "scope", "onTheRack", "wasteCost"] as const;
+const WHY = [
+  "item", "planned", "bought", "used", "plannedCost", "spent", "priceVariance", "usageVariance", "scope", "onTheRack", "wasteCost",
+] as const;
 
 const total = (heading: string): string => `STAIR.PICK(${RECONCILED}#,"total","${heading}")`;
 const over = `(${total("spent")}-${total("planned cost")})`;
@@ -70,7 +72,9 @@ export const books = (filling: Filling): SheetData =>
   page({
     name: "Books",
     title: `="Books: "&${JOB.job}`,
-    says: "Type a row for each line of an invoice, what goes back with a minus, and what was fitted. The rest says why more was spent than planned: price, usage, or boards still on the rack. The rip is wood you have paid for.",
+    says:
+      "Type a row for each line of an invoice, what goes back with a minus, and what was fitted. The rest says why more was spent " +
+      "than planned: price, usage, or boards still on the rack. The rip is wood you have paid for.",
     answers: ANSWERS,
     heights: { 8: 34 },
     widths: { A: 104, B: 68, C: 66, D: 6, E: 104, F: 68, G: 64, H: 48, I: 72, J: 72, K: 72, L: 72, M: 54, N: 56, O: 66 },

@@ -13,12 +13,15 @@ const LAST = 7 + ROWS;
 
 /** A verdict with its mark; what begins otherwise is to be given or looked up. */
 const marked = (verdict: string): string =>
-  `IF(${verdict}="pass","✓ pass",IF(${verdict}="fail","✗ FAIL",IF(${verdict}="does not apply","– n/a",IF(${verdict}="","","○ "&${verdict}))))`;
+  `IF(${verdict}="pass","✓ pass",IF(${verdict}="fail","✗ FAIL",IF(${verdict}="does not apply","– n/a",IF(${verdict}="","","○ ` +
+    `"&${verdict}))))`;
 
 /** Failures first, then what was not given, then what passes. */
 const rank = (mark: string): string => `XMATCH(LEFT(${mark},1),{"✗","○","✓","–",""})`;
 
-const [ITEM, GIVEN, LIMIT, MARGIN, VERDICT, CLAUSE, NOTE] = placesOf(CHECK, "item", "given", "limit", "margin", "verdict", "clause", "note");
+const [ITEM, GIVEN, LIMIT, MARGIN, VERDICT, CLAUSE, NOTE] = placesOf(
+  CHECK, "item", "given", "limit", "margin", "verdict", "clause", "note",
+);
 const column = (table: string, place: number | undefined): string => `CHOOSECOLS(${table},${String(place)})`;
 
 /** Items whose figures are no lengths: slopes, counts, areas. */
@@ -43,12 +46,13 @@ const checked = (filling: Filling, rises?: string): string =>
 /** Both checks in one table, row by row: the steps as framed, and the stair as designed. */
 const both = (filling: Filling): string => {
   const designed = column("d", VERDICT);
+  const found = (table: string, place: number | undefined): string => figure(filling.unit, table, place);
   const framed = `IF(isTaped,${column("f", VERDICT)},IF(${designed}="","","not taped"))`;
   return (
-    `=${passing("Layout!AA7", `LET(k,{${NO_LENGTHS.map((item) => `"${item}"`).join()}},d,DROP(${checked(filling)},1),isTaped,NOT(${lacks("Survey!C8")}),f,IF(isTaped,DROP(${checked(filling, "C8")},1),d),` +
-      `m,${marked(framed)},g,${marked(designed)},` +
-      `SORTBY(HSTACK(m,${column("f", ITEM)},${figure(filling.unit, "f", GIVEN)},${figure(filling.unit, "f", LIMIT)},${column("f", MARGIN)},${figure(filling.unit, "d", GIVEN)},g,` +
-      `${column("f", CLAUSE)},${column("f", NOTE)}),IF(isTaped,${rank("m")},${rank("g")}),1,${rank("g")},1))`)}`
+    `LET(k,{${NO_LENGTHS.map((item) => `"${item}"`).join()}},d,DROP(${checked(filling)},1),isTaped,NOT(${lacks("Survey!C8")}),` +
+    `f,IF(isTaped,DROP(${checked(filling, "C8")},1),d),m,${marked(framed)},g,${marked(designed)},` +
+    `SORTBY(HSTACK(m,${column("f", ITEM)},${found("f", GIVEN)},${found("f", LIMIT)},${column("f", MARGIN)},${found("d", GIVEN)},g,` +
+    `${column("f", CLAUSE)},${column("f", NOTE)}),IF(isTaped,${rank("m")},${rank("g")}),1,${rank("g")},1))`
   );
 };
 
@@ -58,10 +62,22 @@ const failing = (cells: string): string => `IF(COUNTIF(${cells},"✗*")=0,"✓ n
 const isTaped = `NOT(${lacks("Survey!C8")})`;
 
 const ANSWERS: readonly Answer[] = [
-  { over: ["A", "A"], name: "as framed", value: `IF(${isTaped},${failing(FRAMED)},"○ not taped")`, from: "A8", under: `=IF(${isTaped},COUNTIF(${FRAMED},"○*")&" to settle","see Survey")`, isText: true },
-  { over: ["B", "B"], name: "first to mend", value: 'IF(LEFT(A8,1)="✗",B8,IF(LEFT(G8,1)="✗",B8,"none"))', from: "A8", under: '=IF(LEFT(A8,1)="✗","as framed",IF(LEFT(G8,1)="✗","as designed",""))', isText: true },
-  { over: ["C", "D"], name: "once packed", value: `IF(AA7=0,"✓ none fail","✗ "&AA7&" FAIL")`, from: "AA7", under: "with the packing of Survey", isText: true },
-  { over: ["E", "F"], name: "as designed", value: failing(DESIGNED), from: "A8", under: `=COUNTIF(${DESIGNED},"○*")&" to settle"`, isText: true },
+  {
+    over: ["A", "A"], name: "as framed", value: `IF(${isTaped},${failing(FRAMED)},"○ not taped")`, from: "A8",
+    under: `=IF(${isTaped},COUNTIF(${FRAMED},"○*")&" to settle","see Survey")`, isText: true,
+  },
+  {
+    over: ["B", "B"], name: "first to mend", value: 'IF(LEFT(A8,1)="✗",B8,IF(LEFT(G8,1)="✗",B8,"none"))', from: "A8",
+    under: '=IF(LEFT(A8,1)="✗","as framed",IF(LEFT(G8,1)="✗","as designed",""))', isText: true,
+  },
+  {
+    over: ["C", "D"], name: "once packed", value: `IF(AA7=0,"✓ none fail","✗ "&AA7&" FAIL")`, from: "AA7",
+    under: "with the packing of Survey", isText: true,
+  },
+  {
+    over: ["E", "F"], name: "as designed", value: failing(DESIGNED), from: "A8", under: `=COUNTIF(${DESIGNED},"○*")&" to settle"`,
+    isText: true,
+  },
   { over: ["G", "H"], name: "code", value: JOB.code, from: "A8", under: "typed on Job", isText: true },
 ];
 
@@ -72,14 +88,20 @@ export const check = (filling: Filling): SheetData => {
   return page({
     name: "Check",
     title: `="Code check: "&${JOB.code}`,
-    says: `Failures first, then what is to be given or looked up, then what passes. Each row stands for the steps as framed (Survey) beside the stair as designed (Layout). In ${UNIT_WORDS[unit]} unless the row says otherwise. The building official has the last word.`,
+    says:
+      `Failures first, then what is to be given or looked up, then what passes. Each row stands for the steps as framed (Survey) ` +
+      `beside the stair as designed (Layout). In ${UNIT_WORDS[unit]} unless the row says otherwise. The building official has the ` +
+      `last word.`,
     answers: ANSWERS,
     widths: { A: 140, B: 216, C: 76, D: 92, E: 76, F: 80, G: 140, H: 110, I: 520 },
     verdicts: [FRAMED, DESIGNED],
     blocks: [
       {
         at: "A7", headings: true, numbers: [2, 3, 4, 5],
-        rows: [["as framed", "item", "found", "limit", "margin", "designed", "as designed", "clause", "note"], [both(filling)]],
+        rows: [
+          ["as framed", "item", "found", "limit", "margin", "designed", "as designed", "clause", "note"],
+          [`=${passing("Layout!AA7", both(filling))}`],
+        ],
       },
       { at: "AA6", style: "part", rows: [["Limits that fail once packed"]] },
       { at: "AA7", rows: [[`=${passing("Survey!E8", packed)}`]] },

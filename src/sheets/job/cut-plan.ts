@@ -38,9 +38,12 @@ const PLANNED = ["item", "quantity", "price", "net", "gross"] as const;
 const FITTED = `Fit!${RISERS_FITTED}`;
 
 /** The risers as they were read, or as designed while none were. */
-const risers = `=IF(${lacks(FITTED)},LET(b,Order!G8#,${passing("Order!G8", 'VSTACK(TAKE(b,1),FILTER(b,CHOOSECOLS(b,1)="riser"))')}),${FITTED}#)`;
+const AS_DESIGNED = passing("Order!G8", 'LET(b,Order!G8#,VSTACK(TAKE(b,1),FILTER(b,CHOOSECOLS(b,1)="riser")))');
+const risers = `=IF(${lacks(FITTED)},${AS_DESIGNED},${FITTED}#)`;
 
-const cutting = (filling: Filling, declaration: typeof BUY | typeof CUTS | typeof PLAN | typeof OFFCUTS, what: "risers" | "rail"): string => {
+const cutting = (
+  filling: Filling, declaration: typeof BUY | typeof CUTS | typeof PLAN | typeof OFFCUTS, what: "risers" | "rail",
+): string => {
   const cut = call(declaration, filling.unit, { pieces: what === "risers" ? `${RISER_PIECES}#` : PIECES, ...SAWN });
   return passing(what === "risers" ? RISER_PIECES : "Layout!AA7", asking(LENGTHS, "the boards to be had on the left", cut));
 };
@@ -53,15 +56,26 @@ const planOf = (label: string): string => `${plan(RISER_PLAN, label)}+${plan(RAI
 
 const answers = ({ unit }: Filling): readonly Answer[] => [
   { over: ["A", "B"], name: "cost of the boards", value: planOf("cost"), from: "J8", format: MONEY, under: "$" },
-  { over: ["C", "D"], name: "boards to buy", value: `SUM(DROP(${chosen(BUY, `${RISER_BUY}#`, "quantity")},1))+SUM(DROP(${chosen(BUY, `${RAIL_BUY}#`, "quantity")},1))`, from: "J8", under: `=IF(${lacks(FITTED)},"risers as designed","risers as taped")` },
-  { over: ["E", "H"], name: "yield: risers, skirts and rail", value: `TEXT(${plan(RISER_PLAN, "yield")},"0%")&", "&TEXT(${plan(RAIL_PLAN, "yield")},"0%")`, from: "J8", under: "of what is cut into", isText: true },
+  {
+    over: ["C", "D"], name: "boards to buy",
+    value: `SUM(DROP(${chosen(BUY, `${RISER_BUY}#`, "quantity")},1))+SUM(DROP(${chosen(BUY, `${RAIL_BUY}#`, "quantity")},1))`, from: "J8",
+    under: `=IF(${lacks(FITTED)},"risers as designed","risers as taped")`,
+  },
+  {
+    over: ["E", "H"], name: "yield: risers, skirts and rail",
+    value: `TEXT(${plan(RISER_PLAN, "yield")},"0%")&", "&TEXT(${plan(RAIL_PLAN, "yield")},"0%")`, from: "J8",
+    under: "of what is cut into", isText: true,
+  },
   {
     over: ["J", "L"], name: "is there a cheaper plan?", from: "J8", under: "for risers, and for skirts and rail", isText: true,
     value:
       `IF((${plan(RISER_PLAN, "verdict")}="${PROVEN}")*(${plan(RAIL_PLAN, "verdict")}="${PROVEN}"),"✓ no, proven",` +
       `"○ "&TEXT(MAX(${plan(RISER_PLAN, "most still to save")},${plan(RAIL_PLAN, "most still to save")}),"0.0%")&" at most")`,
   },
-  { over: ["M", "O"], name: "back to the rack", value: `${planOf("offcuts kept")}`, from: "J8", under: `="pieces, "&${onTape(unit, `(${planOf("offcut length")})`)}&" in all"` },
+  {
+    over: ["M", "O"], name: "back to the rack", value: `${planOf("offcuts kept")}`, from: "J8",
+    under: `="pieces, "&${onTape(unit, `(${planOf("offcut length")})`)}&" in all"`,
+  },
 ];
 
 const skirtsAndRail = (): readonly (readonly Entry[])[] => {
@@ -69,9 +83,15 @@ const skirtsAndRail = (): readonly (readonly Entry[])[] => {
   return [
     ["open skirt", skirt("open skirt length"), skirt("open skirt width"), "skirt"],
     ["closed skirt", skirt("closed skirt length"), skirt("closed skirt width"), "skirt"],
-    ["rail", '=IFERROR(STAIR.PICK(Layout!N17#,"rail length"),"")', `=IFERROR(INDEX(FILTER(C${FIRST}:C${LAST},H${FIRST}:H${LAST}="rail"),1),"")`, "rail"],
+    [
+      "rail", '=IFERROR(STAIR.PICK(Layout!N17#,"rail length"),"")',
+      `=IFERROR(INDEX(FILTER(C${FIRST}:C${LAST},H${FIRST}:H${LAST}="rail"),1),"")`, "rail",
+    ],
   ];
 };
+
+/** A table of both plans, once both have an answer. */
+const bothPlans = (table: string): string => `=${passing(RISER_PLAN, passing(RAIL_PLAN, table))}`;
 
 /** Stick by stick: the risers, then skirts and rail, the sticks counted on. */
 const stickByStick = (filling: Filling): string => {
@@ -81,18 +101,28 @@ const stickByStick = (filling: Filling): string => {
   const label = `CHOOSECOLS(r,${other(after.slice(0, 1))})`;
   const named = `IF(${label}="riser","riser",IF(${label}="","riser","riser "&${label}))`;
   return (
-    `=${passing(RISER_PLAN, passing(RAIL_PLAN, `LET(r,DROP(${cutting(filling, CUTS, "risers")},1),s,DROP(${cutting(filling, CUTS, "rail")},1),` +
-      `n,MAX(CHOOSECOLS(r,${String(first)})),VSTACK(HSTACK(CHOOSECOLS(r,${other([stockAt ?? 2, first ?? 1])}),${named},CHOOSECOLS(r,${other(after.slice(1))})),` +
-      `HSTACK(CHOOSECOLS(s,${String(stockAt)}),CHOOSECOLS(s,${String(first)})+n,CHOOSECOLS(s,${other(after)}))))`))}`
+    `LET(r,DROP(${cutting(filling, CUTS, "risers")},1),s,DROP(${cutting(filling, CUTS, "rail")},1),` +
+    `n,MAX(CHOOSECOLS(r,${String(first)})),VSTACK(` +
+    `HSTACK(CHOOSECOLS(r,${other([stockAt ?? 2, first ?? 1])}),${named},CHOOSECOLS(r,${other(after.slice(1))})),` +
+    `HSTACK(CHOOSECOLS(s,${String(stockAt)}),CHOOSECOLS(s,${String(first)})+n,CHOOSECOLS(s,${other(after)}))))`
   );
 };
 
 /** Rows of ORDER that are blanks to buy. */
 const BLANKS = `FILTER(Order!A17#,ISNUMBER(INDEX(Order!A17#,0,${placesOf(ORDER, "price").join()})))`;
 
-const allToBuy = `=${passing("Order!A17", passing(RISER_BUY, passing(RAIL_BUY, `VSTACK(${chosen(ORDER, BLANKS, "item", "length", "quantity", "price", "cost")},DROP(${chosen(BUY, `${RISER_BUY}#`, ...BUY_VIEW)},1),DROP(${chosen(BUY, `${RAIL_BUY}#`, ...BUY_VIEW)},1))`)))}`;
+/** What is bought of everything, once Order and both plans have an answer. */
+const bought = (table: string): string => `=${passing("Order!A17", passing(RISER_BUY, passing(RAIL_BUY, table)))}`;
 
-const planned = `=${passing("Order!A17", passing(RISER_BUY, passing(RAIL_BUY, `VSTACK(${chosen(ORDER, "TAKE(Order!A17#,1)", ...PLANNED)},${chosen(ORDER, BLANKS, ...PLANNED)},DROP(${chosen(BUY, `${RISER_BUY}#`, ...PLANNED)},1),DROP(${chosen(BUY, `${RAIL_BUY}#`, ...PLANNED)},1))`)))}`;
+const allToBuy = bought(
+  `VSTACK(${chosen(ORDER, BLANKS, ...BUY_VIEW)},DROP(${chosen(BUY, `${RISER_BUY}#`, ...BUY_VIEW)},1),` +
+    `DROP(${chosen(BUY, `${RAIL_BUY}#`, ...BUY_VIEW)},1))`,
+);
+
+const planned = bought(
+  `VSTACK(${chosen(ORDER, "TAKE(Order!A17#,1)", ...PLANNED)},${chosen(ORDER, BLANKS, ...PLANNED)},` +
+    `DROP(${chosen(BUY, `${RISER_BUY}#`, ...PLANNED)},1),DROP(${chosen(BUY, `${RAIL_BUY}#`, ...PLANNED)},1))`,
+);
 
 const typedBlocks = (filling: Filling): readonly Block[] => {
   const { unit } = filling;
@@ -101,7 +131,9 @@ const typedBlocks = (filling: Filling): readonly Block[] => {
   return [
     { at: "A7", style: "part", rows: [[`Boards to be had; ${unit}, $ each`, "", "", "", "", "", "", ""]] },
     {
-      at: "A8", headings: true, numbers: [1, 2, 3, 4, 5], inputs: [0, 1, 2, 3, 4, 5, 6, 7], formats: { 1: length, 2: length, 3: length, 4: MONEY },
+      at: "A8", headings: true, numbers: [1, 2, 3, 4, 5], inputs: [0, 1, 2, 3, 4, 5, 6, 7], formats: {
+        1: length, 2: length, 3: length, 4: MONEY,
+      },
       rows: [headingsOf(stock, "label", "length", "width", "thickness", "price", "available", "owned", "grade"), ...rows],
     },
     {
@@ -115,7 +147,11 @@ const typedBlocks = (filling: Filling): readonly Block[] => {
     { at: `A${OFFCUT_ROW - 1}`, style: "part", rows: [["Ends worth the rack", "", "", "", "", "", "", ""]] },
     {
       at: `A${OFFCUT_ROW}`,
-      rows: [[`=${passing(RISER_PLAN, passing(RAIL_PLAN, `LET(r,${cutting(filling, OFFCUTS, "risers")},s,${cutting(filling, OFFCUTS, "rail")},VSTACK(r,DROP(s,1)))`))}`]],
+      rows: [
+        [
+          bothPlans(`VSTACK(${cutting(filling, OFFCUTS, "risers")},DROP(${cutting(filling, OFFCUTS, "rail")},1))`),
+        ],
+      ],
     },
   ];
 };
@@ -127,9 +163,12 @@ const blocks = (filling: Filling): readonly Block[] => {
     ...typedBlocks(filling),
     {
       at: "J7", headings: true, numbers: [1, 3, 4, 5],
-      rows: [["stock", "stick", "piece", `length, ${unit}`, "from end", "left over"], [stickByStick(filling)]],
+      rows: [["stock", "stick", "piece", `length, ${unit}`, "from end", "left over"], [bothPlans(stickByStick(filling))]],
     },
-    { at: "Q7", headings: true, numbers: [1, 2, 3, 4], rows: [["to buy", `length, ${unit}`, "how many", "price, $", "cost, $"], [allToBuy]] },
+    {
+      at: "Q7", headings: true, numbers: [1, 2, 3, 4],
+      rows: [["to buy", `length, ${unit}`, "how many", "price, $", "cost, $"], [allToBuy]],
+    },
     part("AA7", "Risers: what to buy, in full"),
     { at: RISER_BUY, rows: [[`=${cutting(filling, BUY, "risers")}`]] },
     part("AA16", "Risers: how good the plan is"),
@@ -153,10 +192,15 @@ export const cutPlan = (filling: Filling): SheetData => {
   return page({
     name: "Cut plan",
     title: "Cut plan: risers, skirts and rail",
-    says: "Type the boards to be had, the kerf, what is trimmed off an end and the shortest piece worth keeping. Out come what to buy, each stick in cutting order and what is left of it. What is owned costs nothing.",
+    says:
+      "Type the boards to be had, the kerf, what is trimmed off an end and the shortest piece worth keeping. Out come what to buy, " +
+      "each stick in cutting order and what is left of it. What is owned costs nothing.",
     answers: answers(filling),
     heights: { 7: 34 },
-    widths: { A: 100, B: 54, C: 62, D: 82, E: 62, F: 76, G: 60, H: 50, I: 6, J: 96, K: 46, L: 86, M: 72, N: 74, O: 58, P: 10, Q: 112, R: 70, S: 78, T: 70, U: 76 },
+    widths: {
+      A: 100, B: 54, C: 62, D: 82, E: 62, F: 76, G: 60, H: 50, I: 6, J: 96, K: 46, L: 86, M: 72, N: 74, O: 58, P: 10, Q: 112, R: 70,
+      S: 78, T: 70, U: 76,
+    },
     lists: [{ cells: `G${FIRST}:G${LAST}`, options: ["yes", "no"] }],
     blocks: blocks(filling),
     spills: [

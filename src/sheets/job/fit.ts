@@ -68,7 +68,10 @@ const riserFit = (filling: Filling): string => {
 /** How high each riser is cut: from the rises once packed, or as designed while none were read. */
 const cutHeight = (filling: Filling): string => {
   const rises = `IF(${lacks("Survey!E8")},STAIR.PICK(Layout!AA7#,"unit rise")+0*SEQUENCE(${JOB.risers}),Survey!E8#)`;
-  const heights = call(RISERHEIGHT, filling.unit, { rise: rises, treadThickness: 'STAIR.PICK(Layout!AA7#,"tread thickness")', lap: sizeOf("lap"), first: "1" });
+  const heights = call(
+    RISERHEIGHT, filling.unit,
+    { rise: rises, treadThickness: 'STAIR.PICK(Layout!AA7#,"tread thickness")', lap: sizeOf("lap"), first: "1" },
+  );
   return `=${passing("Layout!AA7", heights)}`;
 };
 
@@ -91,9 +94,18 @@ const answers = ({ unit }: Filling): readonly Answer[] => [
     over: ["F", "G"], name: "worst closure", under: unit, format: unit === "mm" ? "0.0" : SIXTYFOURTHS,
     value: `IF(A4+C4=0,"–",MAX(${closures("AA8", TREADFIT)},${closures(RISERS_FITTED, RISERFIT)}))`,
   },
-  { over: ["H", "K"], name: "longest tread", value: `MAX(DROP(${chosen(TREADFIT, "AA8#", "length")},1))`, from: "I8", format: lengthFormat(unit), under: `${unit}, point to point` },
-  { over: ["L", "M"], name: "notch, wide", value: `INDEX(${NOTCH_AT}#,1,1)`, from: NOTCH_AT, format: unit === "mm" ? "0.0" : THIRTYSECONDS, under: unit },
-  { over: ["N", "O"], name: "notch, high", value: `INDEX(${NOTCH_AT}#,1,2)`, from: NOTCH_AT, format: unit === "mm" ? "0.0" : THIRTYSECONDS, under: unit },
+  {
+    over: ["H", "K"], name: "longest tread", value: `MAX(DROP(${chosen(TREADFIT, "AA8#", "length")},1))`, from: "I8",
+    format: lengthFormat(unit), under: `${unit}, point to point`,
+  },
+  {
+    over: ["L", "M"], name: "notch, wide", value: `INDEX(${NOTCH_AT}#,1,1)`, from: NOTCH_AT,
+    format: unit === "mm" ? "0.0" : THIRTYSECONDS, under: unit,
+  },
+  {
+    over: ["N", "O"], name: "notch, high", value: `INDEX(${NOTCH_AT}#,1,2)`, from: NOTCH_AT,
+    format: unit === "mm" ? "0.0" : THIRTYSECONDS, under: unit,
+  },
 ];
 
 const empty = (columns: number): readonly Entry[] => Array.from({ length: columns }, () => "");
@@ -116,14 +128,22 @@ const typedBlocks = (filling: Filling): readonly Block[] => {
     },
     {
       at: `A${lastTread + 1}`, style: "caution",
-      rows: [[`=IF(${lacks("AA8")},"",IF(COUNTIF(B${treads}:B${lastTread},"<>"&${JOB.run})>COUNTBLANK(B${treads}:B${lastTread}),"Some treads were read on another run than Job has now: read them again.",""))`]],
+      rows: [
+        [
+          `=IF(${lacks("AA8")},"",IF(COUNTIF(B${treads}:B${lastTread},"<>"&${JOB.run})>COUNTBLANK(B${treads}:B${lastTread}),"Some ` +
+            `treads were read on another run than Job has now: read them again.",""))`,
+        ],
+      ],
     },
     { at: `A${risers - 2}`, style: "part", rows: [[`Risers as taped, ${unit}`, ...empty(7)]] },
     {
-      at: `A${risers - 1}`, headings: true, numbers: [1, 2, 3, 4, 5, 6, 7], inputs: [0, 1, 2, 3, 4, 5, 7], formats: { ...lengths, 7: ANGLE },
+      at: `A${risers - 1}`, headings: true, numbers: [1, 2, 3, 4, 5, 6, 7], inputs: [0, 1, 2, 3, 4, 5, 7],
+      formats: { ...lengths, 7: ANGLE },
       rows: [
         headingsOf(riserReadings, "step", "height", "top", "bottom", "diagonal", "secondDiagonal", "cutHeight", "leftFlare"),
-        ...rowsOf(filling.risersRead, lastRiser - risers + 1, 7).map(([step = "", height = "", top = "", bottom = "", one = "", other = "", flare = ""], row) => [
+        ...rowsOf(filling.risersRead, lastRiser - risers + 1, 7).map((
+          [step = "", height = "", top = "", bottom = "", one = "", other = "", flare = ""], row,
+        ) => [
           step, height, top, bottom, one, other, row === 0 ? cutHeight(filling) : null, flare,
         ]),
       ],
@@ -169,7 +189,9 @@ export const fit = (filling: Filling): SheetData => {
   return page({
     name: "Fit",
     title: "Fit: the next treads and risers",
-    says: `Type the readings as taped at the sub-tread, lengths in ${UNIT_WORDS[unit]}, lean and flare in degrees. On the same row stands what goes on the saw: lengths, the marks of the return from the nose corner, and the set of each end in words.`,
+    says:
+      `Type the readings as taped at the sub-tread, lengths in ${UNIT_WORDS[unit]}, lean and flare in degrees. On the same row ` +
+      `stands what goes on the saw: lengths, the marks of the return from the nose corner, and the set of each end in words.`,
     answers: answers(filling),
     heights: { [treads - 1]: 34, [risers - 1]: 34 },
     widths: { A: 40, B: 60, C: 72, D: 72, E: 74, F: 74, G: 66, H: 50, I: 40, J: 72, K: 72, L: 72, M: 72, N: 76, O: 56, P: 200, Q: 200 },

@@ -63,7 +63,10 @@ const SHEETS = ({ unit }: Filling): readonly Asked[] => [
     sheet: "Cut plan", asks: "Which boards, cut how?", from: "'Cut plan'!A4", verdict: "'Cut plan'!J4",
     answer: "'Cut plan'!C4&\" boards, \"&TEXT('Cut plan'!A4,\"#,##0.00\")",
   },
-  { sheet: "Fit", asks: "What goes on the saw?", from: "Fit!A4", answer: 'IF(Fit!A4+Fit!C4=0,"none read yet",Fit!A4&" treads, "&Fit!C4&" risers")', verdict: "Fit!D4" },
+  {
+    sheet: "Fit", asks: "What goes on the saw?", from: "Fit!A4",
+    answer: 'IF(Fit!A4+Fit!C4=0,"none read yet",Fit!A4&" treads, "&Fit!C4&" risers")', verdict: "Fit!D4",
+  },
   {
     sheet: "Takeoff", asks: "What does it take?", from: "Takeoff!A4", verdict: '"cost "&TEXT(Takeoff!A4,"#,##0.00")',
     answer: 'TEXT(Takeoff!C4,"0.0")&" hours, goods "&TEXT(Takeoff!D4,"#,##0.00")',
@@ -85,14 +88,21 @@ const answers = ({ unit }: Filling): readonly Answer[] => [
   { over: ["A", "A"], name: "rise", value: `${local(JOB.risers)}&" × "&Layout!A4`, from: "Layout!D8", under: "risers × rise" },
   { over: ["B", "B"], name: "as designed", value: "Check!E4", from: "Check!A8", under: "=Check!E5", isText: true },
   { over: ["C", "D"], name: "as framed", value: "Check!A4", from: "Check!A8", under: "=Check!A5", isText: true },
-  { over: ["E", "E"], name: "to buy", value: 'Order!A4&" blanks, "&\'Cut plan\'!C4&" boards"', from: "'Cut plan'!Q8", under: "listed below", isText: true },
+  {
+    over: ["E", "E"], name: "to buy", value: 'Order!A4&" blanks, "&\'Cut plan\'!C4&" boards"', from: "'Cut plan'!Q8",
+    under: "listed below", isText: true,
+  },
   { over: ["F", "F"], name: "wood to buy", value: "Order!C4+'Cut plan'!A4", from: "'Cut plan'!Q8", format: MONEY, under: "$" },
   { over: ["G", "G"], name: "price", value: "Bid!A4+0", from: "Bid!A14", format: MONEY, under: "$ before tax" },
-  { over: ["H", "H"], name: "worst fit", value: "Fit!D4", from: "Fit!I8", under: `="worst closure "&${unit === "mm" ? 'TEXT(Fit!F4,"0.0")&" mm"' : "STAIR.TAPE(Fit!F4,64)"}`, isText: true },
+  {
+    over: ["H", "H"], name: "worst fit", value: "Fit!D4", from: "Fit!I8",
+    under: `="worst closure "&${unit === "mm" ? 'TEXT(Fit!F4,"0.0")&" mm"' : "STAIR.TAPE(Fit!F4,64)"}`, isText: true,
+  },
 ];
 
 const FAILS =
-  '=IFERROR(LET(b,FILTER(Check!A8#,LEFT(CHOOSECOLS(Check!A8#,1))="✗"),HSTACK(CHOOSECOLS(b,2),CHOOSECOLS(b,3)&" found, limit "&CHOOSECOLS(b,4))),"–")';
+  '=IFERROR(LET(b,FILTER(Check!A8#,LEFT(CHOOSECOLS(Check!A8#,1))="✗"),HSTACK(CHOOSECOLS(b,2),CHOOSECOLS(b,3)&" found, limit ' +
+    '"&CHOOSECOLS(b,4))),"–")';
 
 const blocks = (filling: Filling): readonly Block[] => [
   { at: "A7", style: "part", rows: [["What is known", ""]] },
@@ -107,12 +117,17 @@ const blocks = (filling: Filling): readonly Block[] => [
     ]),
   },
   { at: "A19", style: "part", rows: [["To buy", ""]] },
-  { at: "A20", rows: [["=IFERROR(HSTACK(CHOOSECOLS('Cut plan'!Q8#,3)&\" × \"&CHOOSECOLS('Cut plan'!Q8#,1),CHOOSECOLS('Cut plan'!Q8#,5)),\"–\")"]] },
+  {
+    at: "A20",
+    rows: [["=IFERROR(HSTACK(CHOOSECOLS('Cut plan'!Q8#,3)&\" × \"&CHOOSECOLS('Cut plan'!Q8#,1),CHOOSECOLS('Cut plan'!Q8#,5)),\"–\")"]],
+  },
   { at: "D19", style: "part", rows: [["What fails as framed, and why", "", "", "", ""]] },
   { at: "D20", rows: [[FAILS]] },
 ];
 
-const OWN = "Type what is known in the yellow cells; the other sheets follow, and each has its answers in its first rows. Next: Survey, with the tape at the stair.";
+const OWN =
+  "Type what is known in the yellow cells; the other sheets follow, and each has its answers in its first rows. Next: Survey, with the " +
+  "tape at the stair.";
 
 /** The first sheet: what is known of the job, and what all sheets answer. */
 export const job = (filling: Filling): SheetData =>

@@ -64,10 +64,19 @@ const ANSWERS = ({ unit }: Filling): readonly Answer[] => {
   return [
     { over: ["A", "A"], name: "unit rise", value: rise, from: "D8", under: `="exact "&TEXT(${pick("unit rise")},"0.0000")&" ${unit}"` },
     { over: ["B", "C"], name: "run", value: pick("run"), from: "D8", format: length, under: unit },
-    { over: ["D", "D"], name: "total run", value: pick("total run"), from: "D8", format: length, under: `="${unit}, "&${pick("treads")}&" treads"` },
+    {
+      over: ["D", "D"], name: "total run", value: pick("total run"), from: "D8", format: length,
+      under: `="${unit}, "&${pick("treads")}&" treads"`,
+    },
     { over: ["E", "F"], name: "pitch", value: pick("pitch"), from: "D8", format: ANGLE, under: "from level" },
-    { over: ["G", "I"], name: "headroom", value: `${pick("headroom found")}+0`, from: "D8", format: length, under: `=IFERROR("${unit}, asked "&${onTape(unit, `(${pick("headroom")}+0)`)},"opening not given")` },
-    { over: ["J", "K"], name: "enough?", value: `IF(${pick("headroom found")}+0>=${pick("headroom")}+0,"✓ headroom","✗ headroom")`, from: "D8", under: "found against asked", isText: true },
+    {
+      over: ["G", "I"], name: "headroom", value: `${pick("headroom found")}+0`, from: "D8", format: length,
+      under: `=IFERROR("${unit}, asked "&${onTape(unit, `(${pick("headroom")}+0)`)},"opening not given")`,
+    },
+    {
+      over: ["J", "K"], name: "enough?", value: `IF(${pick("headroom found")}+0>=${pick("headroom")}+0,"✓ headroom","✗ headroom")`,
+      from: "D8", under: "found against asked", isText: true,
+    },
     { over: ["L", "M"], name: "throat", value: pick("throat"), from: "D8", format: length, under: `${unit}, after the cut` },
   ];
 };
@@ -75,12 +84,14 @@ const ANSWERS = ({ unit }: Filling): readonly Answer[] => {
 /** Every size that follows, a length as on the tape with + or - where it is a little over or under the mark, and exact beside it. */
 const SIZES = ({ unit }: Filling): string => {
   const tape = unit === "mm" ? 'IF(u="mm",TEXT(v,"0.0"),"")' : 'IF((u="in")*ISNUMBER(v),STAIR.TAPE(v,16,FALSE,TRUE),"")';
-  return `=${passing("AA7", `LET(t,DROP(AA7#,1),v,CHOOSECOLS(t,2),u,CHOOSECOLS(t,3),HSTACK(CHOOSECOLS(t,1),${tape},IF(ISNUMBER(v),ROUND(v,4),v),u))`)}`;
+  const sizes = `LET(t,DROP(AA7#,1),v,CHOOSECOLS(t,2),u,CHOOSECOLS(t,3),HSTACK(CHOOSECOLS(t,1),${tape},IF(ISNUMBER(v),ROUND(v,4),v),u))`;
+  return `=${passing("AA7", sizes)}`;
 };
 
 const blocks = (filling: Filling): readonly Block[] => {
   const { unit } = filling;
   const length = lengthFormat(unit);
+  const marks = call(STORYPOLE, unit, { totalRise: pick("total rise"), risers: pick("risers") });
   const pole = placesOf(STORYPOLE, "riser", "height", "mark", "riseBetweenMarks");
   return [
     { at: "A7", headings: true, numbers: [1], inputs: [1], formats: { 1: length }, rows: [["label", "value"], ...stairRows(filling)] },
@@ -93,7 +104,9 @@ const blocks = (filling: Filling): readonly Block[] => {
       at: "I7", headings: true, numbers: [0, 1, 2, 3],
       rows: [
         ["riser", `height, ${unit}`, `mark, ${unit}`, `rise, ${unit}`],
-        [`=${passing("AA7", `LET(p,DROP(${call(STORYPOLE, unit, { totalRise: pick("total rise"), risers: pick("risers") })},1),CHOOSECOLS(p,${pole.join()}))`)}`],
+        [
+          `=${passing("AA7", `CHOOSECOLS(DROP(${marks},1),${pole.join()})`)}`,
+        ],
       ],
     },
     { at: "N7", style: "part", rows: [["Skirts", "", "", ""]] },
@@ -106,7 +119,10 @@ const blocks = (filling: Filling): readonly Block[] => {
       at: "N27", headings: true, numbers: [0, 1],
       rows: [
         ["to a run", `clear gap, ${unit}`],
-        [`=IF(${BALUSTER_WIDTH}="","– type the width of one",${call(BALUSTERS, unit, { opening: JOB.run, width: BALUSTER_WIDTH, repeat: "TRUE" })})`],
+        [
+          `=IF(${BALUSTER_WIDTH}="","– type the width of one",` +
+            `${call(BALUSTERS, unit, { opening: JOB.run, width: BALUSTER_WIDTH, repeat: "TRUE" })})`,
+        ],
       ],
     },
     { at: "AA6", style: "part", rows: [["The layout as other sheets read it", "", "", ""]] },
@@ -121,7 +137,10 @@ export const layout = (filling: Filling): SheetData => {
   return page({
     name: "Layout",
     title: "Layout: every size that follows",
-    says: "Type the sizes of the stair in the yellow cells; white ones come from Job and Survey. A size left empty is assumed where practice has one, and the list says so. + and - behind a size: a little over or under that mark; the exact size stands beside it.",
+    says:
+      "Type the sizes of the stair in the yellow cells; white ones come from Job and Survey. A size left empty is assumed where " +
+      "practice has one, and the list says so. + and - behind a size: a little over or under that mark; the exact size stands beside " +
+      "it.",
     answers: ANSWERS(filling),
     heights: { 7: 34 },
     widths: { A: 130, B: 78, C: 8, D: 256, E: 86, F: 76, G: 42, H: 8, I: 50, J: 76, K: 76, L: 76, M: 12, N: 190, O: 90, P: 50, Q: 220 },

@@ -19,19 +19,31 @@ const total = (heading: string): string => `STAIR.PICK(A17#,"total","${heading}"
 const column = (heading: string): string => `DROP(INDEX(A17#,0,XMATCH("${heading}",TAKE(A17#,1))),1)`;
 
 const ANSWERS: readonly Answer[] = [
-  { over: ["A", "B"], name: "blanks to buy", value: `SUM(FILTER(${column("quantity")},ISNUMBER(${column("price")}),0))`, from: "A17", under: "pieces" },
+  {
+    over: ["A", "B"], name: "blanks to buy", value: `SUM(FILTER(${column("quantity")},ISNUMBER(${column("price")}),0))`, from: "A17",
+    under: "pieces",
+  },
   { over: ["C", "E"], name: "cost of the blanks", value: total("cost"), from: "A17", format: MONEY, under: "$" },
-  { over: ["F", "F"], name: "yield", value: `SUM(${column("net")})/SUM(${column("gross")})`, from: "A17", format: "0%", under: "net of gross" },
-  { over: ["G", "H"], name: "paid for what is ripped off", value: total("rip cost"), from: "A17", format: MONEY, under: "$, part of the cost" },
+  {
+    over: ["F", "F"], name: "yield", value: `SUM(${column("net")})/SUM(${column("gross")})`, from: "A17", format: "0%",
+    under: "net of gross",
+  },
+  {
+    over: ["G", "H"], name: "paid for what is ripped off", value: total("rip cost"), from: "A17", format: MONEY,
+    under: "$, part of the cost",
+  },
   {
     over: ["I", "L"], name: "without a blank", from: "A17", under: "cut from sticks: see Cut plan", isText: true,
-    value: `TEXTJOIN(", ",TRUE,FILTER(${column("item")},(${column("price")}="")*(${column("quantity")}<>"")*(${column("item")}<>"total"),"none"))`,
+    value:
+      `TEXTJOIN(", ",TRUE,FILTER(${column("item")},(${column("price")}="")*(${column("quantity")}<>"")*(${column("item")}<>"total"),` +
+      `"none"))`,
   },
 ];
 
 const blocks = (filling: Filling): readonly Block[] => {
   const { unit } = filling;
   const length = lengthFormat(unit);
+  const ordered = call(ORDER, unit, { stair: "Layout!AA7#", stock: YARD });
   const rows = Array.from({ length: BLANKS }, (_, row) => filling.blanks[row] ?? ["", "", "", "", ""]);
   return [
     { at: "A7", style: "part", rows: [[`Blanks the yard has; ${unit}, $ each`, "", "", "", ""]] },
@@ -41,8 +53,23 @@ const blocks = (filling: Filling): readonly Block[] => {
     },
     { at: "G7", style: "part", rows: [[`Sizes needed, ${unit}`, "", "", "", ""]] },
     { at: "G8", rows: [[`=${passing("Layout!AA7", chosen(BLANK, call(BLANK, unit, { stair: "Layout!AA7#" }), ...SIZES))}`]] },
-    { at: "A16", style: "part", rows: [[`What to buy; lengths in ${UNIT_WORDS[unit]}, net and gross in board feet, money in $`, "", "", "", "", "", "", "", "", "", "", ""]] },
-    { at: "A17", rows: [[`=${passing("Layout!AA7", asking(TYPED, "the blanks the yard has above", call(ORDER, unit, { stair: "Layout!AA7#", stock: YARD })))}`]] },
+    {
+      at: "A16", style: "part",
+      rows: [
+        [
+          `What to buy; lengths in ${UNIT_WORDS[unit]}, net and gross in board feet, money in $`, "", "", "", "", "", "", "", "", "", "",
+          "",
+        ],
+      ],
+    },
+    {
+      at: "A17",
+      rows: [
+        [
+          `=${passing("Layout!AA7", asking(TYPED, "the blanks the yard has above", ordered))}`,
+        ],
+      ],
+    },
   ];
 };
 
@@ -51,7 +78,9 @@ export const order = (filling: Filling): SheetData =>
   page({
     name: "Order",
     title: "Order of blanks",
-    says: "Type the blanks the yard has. Out come which to buy, what is ripped and cut off each, and what that costs: the blank is paid for whole. Pieces without a blank (returns, risers) are cut from sticks: see Cut plan.",
+    says:
+      "Type the blanks the yard has. Out come which to buy, what is ripped and cut off each, and what that costs: the blank is paid " +
+      "for whole. Pieces without a blank (returns, risers) are cut from sticks: see Cut plan.",
     answers: ANSWERS,
     widths: { A: 132, B: 70, C: 70, D: 82, E: 66, F: 72, G: 112, H: 70, I: 72, J: 82, K: 76, L: 80 },
     totals: [`A18:L${17 + ROWS}`],

@@ -18,7 +18,9 @@ export interface AskedJob {
 
 /** The items a shop has hours and prices for, with their units; the figures are the shop's own. */
 const items = (unit: Unit): Filling["items"] => [
-  ...Object.entries(TAKEOFF_ITEMS).map(([key, { counts }]) => [words(key), "", "", counts === "each" ? "each" : TAKEOFF_UNITS[unit][counts]]),
+  ...Object.entries(TAKEOFF_ITEMS).map(
+    ([key, { counts }]) => [words(key), "", "", counts === "each" ? "each" : TAKEOFF_UNITS[unit][counts]]
+  ),
   ["adhesive", "", "", "each"],
   ["labour", "", "", "hour"],
 ];

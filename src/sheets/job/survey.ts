@@ -3,7 +3,7 @@ import { EQUALIZE } from "../../functions/survey/equalize";
 import { FINISHED } from "../../functions/survey/finished";
 import { UNIFORMITY } from "../../functions/survey/uniformity";
 import { viewOf, placesOf, spillOf } from "../result-looks";
-import { type Answer, ASKS, type Block, lacks, page, passing } from "../sheet-builder";
+import { type Answer, ASKS, type Block, page, passing } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
 import { call } from "./call";
 import { type Filling, lengthFormat, onTape } from "./filling";
@@ -45,11 +45,23 @@ const verdictOf = (cell: string): string =>
   `SWITCH(STAIR.PICK(${cell}#,"verdict","value"),"pass","✓ alike","fail","✗ not alike","○ no limit on file")`;
 
 const answers = ({ unit }: Filling): readonly Answer[] => [
-  { over: ["A", "B"], name: "steps add up to", value: "SUM(C8#)", from: "C8", format: lengthFormat(unit), under: `=IF(ABS(A4-${JOB.totalRise})<=${unit === "mm" ? 3 : "1/8"},"${unit}, as on Job","✗ on Job: "&${onTape(unit, JOB.totalRise)})` },
+  {
+    over: ["A", "B"], name: "steps add up to", value: "SUM(C8#)", from: "C8", format: lengthFormat(unit),
+    under: `=IF(ABS(A4-${JOB.totalRise})<=${unit === "mm" ? 3 : "1/8"},"${unit}, as on Job","✗ on Job: "&${onTape(unit, JOB.totalRise)})`,
+  },
   { over: ["C", "C"], name: "steps", value: "ROWS(C8#)", from: "C8", under: `=${JOB.risers}&" on Job"` },
-  { over: ["D", "D"], name: "spread", value: 'STAIR.PICK(H13#,"spread","value")', from: "H13", format: lengthFormat(unit), under: `${unit} apart` },
-  { over: ["E", "F"], name: "as framed", value: verdictOf("H13"), from: "H13", under: '="worst neighbours: steps "&STAIR.PICK(H13#,"worst neighbours","where")', isText: true },
-  { over: ["G", "J"], name: "once packed", value: verdictOf("H20"), from: "H20", under: `="spread "&${onTape(unit, 'STAIR.PICK(H20#,"spread","value")')}`, isText: true },
+  {
+    over: ["D", "D"], name: "spread", value: 'STAIR.PICK(H13#,"spread","value")', from: "H13", format: lengthFormat(unit),
+    under: `${unit} apart`,
+  },
+  {
+    over: ["E", "F"], name: "as framed", value: verdictOf("H13"), from: "H13",
+    under: '="worst neighbours: steps "&STAIR.PICK(H13#,"worst neighbours","where")', isText: true,
+  },
+  {
+    over: ["G", "J"], name: "once packed", value: verdictOf("H20"), from: "H20",
+    under: `="spread "&${onTape(unit, 'STAIR.PICK(H20#,"spread","value")')}`, isText: true,
+  },
 ];
 
 const blocks = (filling: Filling): readonly Block[] => {
@@ -66,7 +78,10 @@ const blocks = (filling: Filling): readonly Block[] => {
       at: "C7", headings: true, numbers: [0, 1, 2],
       rows: [
         [`finished rise, ${unit}`, `pack under, ${unit}`, `once packed, ${unit}`, "what to do"],
-        [finished(filling), `=${passing("AA8", `TAKE(CHOOSECOLS(DROP(AA8#,1),${packing}),ROWS(C8#))`)}`, PACKED, `=${passing("AA8", `TAKE(CHOOSECOLS(DROP(AA8#,1),${note}),ROWS(C8#))`)}`],
+        [
+          finished(filling), `=${passing("AA8", `TAKE(CHOOSECOLS(DROP(AA8#,1),${packing}),ROWS(C8#))`)}`, PACKED,
+          `=${passing("AA8", `TAKE(CHOOSECOLS(DROP(AA8#,1),${note}),ROWS(C8#))`)}`,
+        ],
       ],
     },
     {
@@ -95,7 +110,9 @@ export const survey = (filling: Filling): SheetData => {
   return page({
     name: "Survey",
     title: "Survey: how high, and how alike",
-    says: "Type the rough rise of each step, sub-tread to sub-tread from the bottom, and the floors still to be laid. Each row then says the finished rise, what to pack under that sub-tread, and the rise once packed.",
+    says:
+      "Type the rough rise of each step, sub-tread to sub-tread from the bottom, and the floors still to be laid. Each row then says " +
+      "the finished rise, what to pack under that sub-tread, and the rise once packed.",
     answers: answers(filling),
     heights: { 7: 34 },
     widths: { A: 46, B: 92, C: 92, D: 92, E: 98, F: 170, G: 10, H: 150, I: 76, J: 84 },

@@ -4,7 +4,7 @@ import { HOURS } from "../../functions/takeoff/hours";
 import { TAKEOFF } from "../../functions/takeoff/takeoff";
 import { quantities } from "../../functions/tables";
 import { headingsOf, placesOf, spillOf, viewOf } from "../result-looks";
-import { type Answer, ASKS, type Block, DECIMALS, MONEY, page, passing } from "../sheet-builder";
+import { type Answer, asking, ASKS, type Block, costing, DECIMALS, MONEY, page, passing } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
 import { BID_HOURS, BID_PRICES, BID_TYPED } from "./bid-places";
 import { call } from "./call";
@@ -39,23 +39,29 @@ const ANSWERS: readonly Answer[] = [
 /** Lines that cost something; what is included elsewhere is left out. */
 const lines = (): string => {
   const [cost = 5] = placesOf(EXTEND, "cost");
-  return `=${passing(PRICED, `LET(b,DROP(${PRICED}#,1),f,FILTER(b,CHOOSECOLS(b,${cost})<>0),HSTACK(CHOOSECOLS(f,1),ROUND(CHOOSECOLS(f,2),2),CHOOSECOLS(f,3,4,5)))`)}`;
+  return `=${passing(PRICED, costing(`DROP(${PRICED}#,1)`, cost))}`;
 };
 
 const gathered = (): string => {
   const [first, ...others] = Object.values(PARTS);
   const stacked =
     `LET(b,VSTACK(CHOOSECOLS(${String(first)}#,1,2,3,4,5),${others.map((at) => `DROP(CHOOSECOLS(${at}#,1,2,3,4,5),1)`).join()}),` +
-    `bad,ISERROR(CHOOSECOLS(b,5)),IF(SUM(IF(bad,1,0))>0,"${ASKS} hours or a price on Bid for: "&TEXTJOIN(", ",TRUE,FILTER(CHOOSECOLS(b,1),bad)),b))`;
+    `bad,ISERROR(CHOOSECOLS(b,5)),IF(SUM(IF(bad,1,0))>0,"${ASKS} hours or a price on Bid for: "&TEXTJOIN(", ",TRUE,` +
+      `FILTER(CHOOSECOLS(b,1),bad)),b))`;
   return `=${Object.values(PARTS).reduceRight((inner, at) => passing(at, inner), stacked)}`;
 };
 
-const blocks = (filling: Filling): readonly Block[] => {
+/** What the stair takes, and how each quantity was counted. */
+const counted = (): string => {
+  const [item = 1, quantity = 2, unitAt = 3, how = 4] = placesOf(TAKEOFF, "item", "quantity", "unit", "howItWasCounted");
+  const columns = `CHOOSECOLS(t,${item}),ROUND(CHOOSECOLS(t,${quantity}),2),CHOOSECOLS(t,${unitAt},${how})`;
+  return `=${passing(TAKEN, `LET(t,DROP(${TAKEN}#,1),HSTACK(${columns}))`)}`;
+};
+
+const typedBlocks = (filling: Filling): readonly Block[] => {
   const { unit } = filling;
-  const [item = 1, quantity = 2, unitAt = 3, counted = 4] = placesOf(TAKEOFF, "item", "quantity", "unit", "howItWasCounted");
   const bead = '=IFERROR(ROUND(STAIR.PICK(AA8#,"adhesive bead","quantity"),4)&" "&STAIR.PICK(AA8#,"adhesive bead","unit"),"")';
   const cartridges = `=IF(OR(B8="",B9="",B10=""),0,${call(ADHESIVE, unit, { beadLength: "B8", beadDiameter: "B9", cartridge: "B10" })})`;
-  const part = (at: string, text: string): Block => ({ at, style: "part", rows: [[text]] });
   return [
     { at: "A7", style: "part", rows: [["Adhesive", "", ""]] },
     {
@@ -65,19 +71,48 @@ const blocks = (filling: Filling): readonly Block[] => {
     { at: "A12", style: "part", rows: [["Beside the stair", "", ""]] },
     {
       at: "A13", headings: true, numbers: [1], inputs: [0, 1, 2],
-      rows: [headingsOf(quantities, "item", "quantity", "unit"), ["adhesive", cartridges, "each"], ["hang rail", filling.railHours, "hour"]],
+      rows: [
+        headingsOf(quantities, "item", "quantity", "unit"), ["adhesive", cartridges, "each"], ["hang rail", filling.railHours, "hour"],
+      ],
     },
     {
       at: "D7", headings: true, numbers: [1, 3, 4],
       rows: [["line", "quantity", "unit", "price, $", "cost, $"], [lines()]],
     },
-    { at: "J7", headings: true, numbers: [1], rows: [["what the stair takes", "quantity", "unit", "how it was counted"], [`=${passing(TAKEN, `LET(t,DROP(${TAKEN}#,1),HSTACK(CHOOSECOLS(t,${item}),ROUND(CHOOSECOLS(t,${quantity}),2),CHOOSECOLS(t,${unitAt},${counted})))`)}`]] },
+    {
+      at: "J7", headings: true, numbers: [1],
+      rows: [
+        ["what the stair takes", "quantity", "unit", "how it was counted"],
+        [counted()],
+      ],
+    },
+  ];
+};
+
+/** In full: what is counted, its hours, and each part priced. */
+const pricedBlocks = (filling: Filling): readonly Block[] => {
+  const { unit } = filling;
+  const hoursOf = call(HOURS, unit, { work: `${TAKEN}#`, rates: BID_HOURS });
+  const part = (at: string, text: string): Block => ({ at, style: "part", rows: [[text]] });
+  return [
     part("AA7", "What the stair takes, in full"),
     { at: TAKEN, rows: [[`=${passing("Layout!AA7", call(TAKEOFF, unit, { stair: "Layout!AA7#" }))}`]] },
     part("AG7", "Hours, in full"),
-    { at: HOURS_AT, rows: [[`=${passing(TAKEN, `IF(COUNTA(${BID_TYPED.hours})=0,"${ASKS} the shop's hours on Bid",${call(HOURS, unit, { work: `${TAKEN}#`, rates: BID_HOURS })})`)}`]] },
+    {
+      at: HOURS_AT,
+      rows: [
+        [
+          `=${passing(TAKEN, asking(BID_TYPED.hours, "the shop's hours on Bid", hoursOf))}`,
+        ],
+      ],
+    },
     part("AM7", "What the stair takes, priced; what is included stands in Order or Cut plan"),
-    { at: PARTS.taken, rows: [[`=${passing(HOURS_AT, `IF(COUNTA(${BID_TYPED.prices})=0,"${ASKS} the shop's prices on Bid",${extended(filling, `${TAKEN}#`)})`)}`]] },
+    {
+      at: PARTS.taken,
+      rows: [
+        [`=${passing(HOURS_AT, asking(BID_TYPED.prices, "the shop's prices on Bid", extended(filling, `${TAKEN}#`)))}`],
+      ],
+    },
     part("AM27", "Hours, priced"),
     { at: PARTS.hours, rows: [[`=${passing(PARTS.taken, extended(filling, `${HOURS_AT}#`))}`]] },
     part("AM47", "Blanks, from Order; rows without a price are cut from sticks"),
@@ -100,10 +135,12 @@ export const takeoff = (filling: Filling): SheetData => {
   return page({
     name: "Takeoff",
     title: "Takeoff: what the stair takes",
-    says: "Type what comes beside the stair itself: hours to hang the rail, adhesive. Every line that costs something stands in the middle, how each quantity was counted on the right. Hours for one and prices are typed on Bid.",
+    says:
+      "Type what comes beside the stair itself: hours to hang the rail, adhesive. Every line that costs something stands in the " +
+      "middle, how each quantity was counted on the right. Hours for one and prices are typed on Bid.",
     answers: ANSWERS,
     widths: { A: 100, B: 90, C: 56, D: 164, E: 70, F: 48, G: 66, H: 76, I: 8, J: 166, K: 70, L: 50, M: 420 },
-    blocks: blocks(filling),
+    blocks: [...typedBlocks(filling), ...pricedBlocks(filling)],
     spills: [
       { at: "D8", rows: ROWS, formats: money, styles: { 1: "right" } },
       { at: "J8", rows: 24, formats: {}, styles: { 1: "right" } },

@@ -165,7 +165,9 @@ const FIGURES: Readonly<Record<string, () => readonly Figure[]>> = {
   ],
   "prices planned": () => [[...ordered("price"), ...bought("price")], column("Books", "AA8", "price")],
   "cost of the blanks": () => [cell("Order", "C4"), sum(ordered("cost")), sum(column("Takeoff", "AM48", "cost"))],
-  "cost of riser boards": () => [at("Cut plan", "AA17", "cost"), sum(column("Cut plan", "AA8", "cost")), sum(column("Takeoff", "AM58", "cost"))],
+  "cost of riser boards": () => [
+    at("Cut plan", "AA17", "cost"), sum(column("Cut plan", "AA8", "cost")), sum(column("Takeoff", "AM58", "cost")),
+  ],
   "cost of skirts and rail": () => [
     at("Cut plan", "AI17", "cost"),
     sum(column("Cut plan", "AI8", "cost")),
