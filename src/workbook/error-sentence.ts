@@ -33,7 +33,8 @@ export const errorSentence = (cell: Nullable<ICellData>): string | undefined => 
 /** A cell a formula refers to, an error with its sentence. */
 export const cellObject = (reference: BaseReferenceObject, row: number, column: number): BaseValueObject => {
   const cell = reference.getCellData(row, column);
-  if (cell?.v === undefined || cell.v === null) return NullValueObject.create();
+  // The text of a link is in a document of its own.
+  if (!cell || ((cell.v === undefined || cell.v === null) && !cell.p)) return NullValueObject.create();
   const says = errorSentence(cell);
   return says === undefined ? reference.getCellValueObject(cell) : errorObject(cell.v, says);
 };

@@ -5,6 +5,7 @@ import { anchorArrayFormula } from "./anchor-array-formula";
 import { compareByValue } from "./compared-values";
 import { asOperator, withExactMode } from "./comparison-operators";
 import { keepEmptyTexts } from "./empty-text";
+import { withoutFetching } from "./no-pictures";
 import type { FunctionsJson } from "./function-metadata";
 import { ownTree } from "./own-tree";
 import { refusedOverSheets, severalSheets } from "./several-sheets";
@@ -84,6 +85,7 @@ const ofACopy = (sort: BaseFunction): void => {
 
 const MENDS: Readonly<Record<string, (executor: BaseFunction, injector: Injector) => void>> = {
   COMPARE: asOperator,
+  IMAGE: withoutFetching,
   INDIRECT: withSpillTexts,
   RANDARRAY: withRoomToGrow,
   SEQUENCE: withRoomToGrow,

@@ -21,6 +21,10 @@ const data = {
         G31: sixteenths,
         A10: { formula: '=VSTACK("✗ FAIL","✓ pass")' },
         C10: { value: "left" },
+        B5: { formula: '=HYPERLINK("#Bench!D9","there")' },
+        B6: { formula: '=HYPERLINK("#\'Long gone\'!A1","nowhere")' },
+        B7: { formula: '=HYPERLINK("https://example.com/","out")' },
+        B8: { formula: '=IMAGE("https://example.com/a.png")' },
       },
       rules: [{ cells: "A10:A19", when: '=LEFT(A10,1)="✗"', look: { fill: "#fbe3df" } }],
       lists: [{ cells: "C10:C11", options: ["left", "right"] }],
@@ -243,6 +247,36 @@ test(
       await page.emulateMedia({ colorScheme });
       await isSeen(page, FAIL_FILL, colorScheme === "light");
     }
+  },
+  browserTime,
+);
+
+/** Clicks on a cell near the top left of a sheet whose columns and rows are as they come. */
+const click = async (page: Page, column: number, row: number): Promise<void> => {
+  const canvases = await page.locator("#sheet canvas").all();
+  const boxes = await Promise.all(canvases.map((canvas) => canvas.boundingBox()));
+  const [sheet] = boxes.sort((one, other) => (other?.height ?? 0) - (one?.height ?? 0));
+  // 46 and 20 px of headings, 88 px a column, 22 px a row.
+  await page.mouse.click((sheet?.x ?? 0) + 46 + 88 * column + 40, (sheet?.y ?? 0) + 20 + 22 * row + 11);
+};
+
+test(
+  "a click on a link goes to its place; one that leads nowhere, or out, says so and asks for nothing",
+  async () => {
+    const { page } = opened;
+    await stand(page, "A1");
+    await click(page, 1, 4);
+    await page.waitForFunction(() => {
+      let address: string | undefined;
+      (globalThis as unknown as Shown).treadsheetBook.onSelection((cell) => (address = cell?.address))();
+      return address === "D9";
+    });
+    await click(page, 1, 5);
+    await page.getByText("There is no sheet “Long gone” in this workbook: the link leads nowhere.").waitFor();
+    await click(page, 1, 6);
+    await page.getByText("“https://example.com/” is no place in this workbook, and addresses outside it are not opened here.").waitFor();
+    expect((await cell(page, "B8")).value).toEqual({ error: "#VALUE!" });
+    expect([opened.faults, page.context().pages().length]).toEqual([[], 1]);
   },
   browserTime,
 );

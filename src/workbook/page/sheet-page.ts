@@ -13,6 +13,7 @@ import { choiceLists } from "./choice-lists";
 import { followColourScheme, isDark } from "./colour-scheme";
 import { showSentences } from "./error-alerts";
 import { functionHelp } from "./function-help";
+import { followLinks } from "./links";
 import { pageWords } from "./page-words";
 import { pastedTable } from "./pasted-table";
 import { takesKeys } from "./ready-for-keys";
@@ -78,6 +79,7 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
     if (isSetUp) return;
     isSetUp = true;
     mend(injector, metadata, workbook);
+    followLinks(injector, select);
     follow();
   };
 
