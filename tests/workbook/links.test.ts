@@ -8,6 +8,7 @@ test.each([
   ["#Survey!A1", { sheet: "Survey", row: 0, column: 0 }],
   ["#'Cut plan'!$B$2:C9", { sheet: "Cut plan", row: 1, column: 1 }],
   ["#'Sam''s'!b7", { sheet: "Sam's", row: 6, column: 1 }],
+  ["#gid=sheet-1&range=D9", { sheet: undefined, sheetId: "sheet-1", row: 8, column: 3 }],
   ["#AA10", { sheet: undefined, row: 9, column: 26 }],
   ["https://example.com/#A1", undefined],
   ["#Survey", undefined],

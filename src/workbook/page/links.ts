@@ -1,8 +1,11 @@
-import { type ICellData, type Injector, IUniverInstanceService, type Nullable, UniverInstanceType, type Workbook as EngineWorkbook } from "@univerjs/core";
+import {
+  type ICellData, type Injector, IUniverInstanceService, type Nullable, UniverInstanceType, type Workbook as EngineWorkbook, type Worksheet,
+} from "@univerjs/core";
 import { HoverManagerService, IEditorBridgeService, IMessageService } from "@univerjs/preset-sheets-core";
 import { cellAddress } from "../../sheets/cell-address";
-import { linkTarget } from "../link-target";
+import { type LinkTarget, linkTarget } from "../link-target";
 
+const NO_WAIT = 0;
 /** Milliseconds that a sentence stays on the screen. */
 const READ_IN = 6000;
 
@@ -11,9 +14,18 @@ const linkIn = (cell: Nullable<ICellData>): string | undefined => {
   return links?.find((link) => typeof link === "string");
 };
 
+const sheetOf = ({ sheet, sheetId }: LinkTarget, book: EngineWorkbook, from: Worksheet): Nullable<Worksheet> => {
+  if (sheetId !== undefined) return book.getSheetBySheetId(sheetId);
+  const named = sheet?.toLowerCase();
+  return named === undefined ? from : book.getSheets().find((one) => one.getName().toLowerCase() === named);
+};
+
 /** A click on a cell that links to a place of the workbook goes there. */
 export const followLinks = (injector: Injector, show: (sheet: string, address: string) => Promise<void>): void => {
   const say = (content: string): void => void injector.get(IMessageService).show({ content, duration: READ_IN });
+  let isDown = false;
+  window.addEventListener("pointerdown", () => void (isDown = true), true);
+  window.addEventListener("pointerup", () => void (isDown = false), true);
   injector.get(HoverManagerService).currentClickedCell$.subscribe(({ location: { unitId, subUnitId, row, col } }) => {
     // In a formula being typed the click names the cell.
     if (injector.get(IEditorBridgeService).isVisible().visible) return;
@@ -23,11 +35,15 @@ export const followLinks = (injector: Injector, show: (sheet: string, address: s
     if (!book || !from || link === undefined) return;
     const target = linkTarget(link);
     if (target === undefined) return say(`“${link}” is no place in this workbook, and addresses outside it are not opened here.`);
-    const named = target.sheet?.toLowerCase();
-    const sheet = named === undefined ? from : book.getSheets().find((one) => one.getName().toLowerCase() === named);
-    if (sheet === undefined) return say(`There is no sheet “${target.sheet}” in this workbook: the link leads nowhere.`);
+    const sheet = sheetOf(target, book, from);
+    const which = target.sheet === undefined ? "The sheet of this link is no longer" : `There is no sheet “${target.sheet}”`;
+    if (!sheet) return say(`${which} in this workbook: the link leads nowhere.`);
     const address = cellAddress(target);
-    if (target.row >= sheet.getRowCount() || target.column >= sheet.getColumnCount()) return say(`${sheet.getName()} has no cell ${address}.`);
-    void show(sheet.getName(), address);
+    const name = sheet.getName();
+    if (target.row >= sheet.getRowCount() || target.column >= sheet.getColumnCount()) return say(`${name} has no cell ${address}.`);
+    // The engine speaks of a click when the button goes down; what is selected stands once it is up.
+    const goTo = (): void => void setTimeout(() => void show(name, address), NO_WAIT);
+    if (isDown) window.addEventListener("pointerup", goTo, { once: true });
+    else goTo();
   });
 };
