@@ -112,7 +112,10 @@ test("looks by rule hold in their order, the first that is true alone; choices s
         stopIfTrue: true,
       },
     },
-    { cells: "A1:A9", type: "Custom", set: { custom: { rule: { formula: '=A1<>""' }, format: { font: { italic: true } } }, stopIfTrue: true } },
+    {
+      cells: "A1:A9", type: "Custom",
+      set: { custom: { rule: { formula: '=A1<>""' }, format: { font: { italic: true } } }, stopIfTrue: true },
+    },
   ]);
   // The second list is longer than Excel takes: its cells go without one, and nothing else is lost.
   expect(lists).toEqual([{ cells: "B1:B4", set: { rule: { list: { inCellDropDown: true, source: "in,mm" } } } }]);
@@ -132,7 +135,9 @@ const inches: SheetData = {
 test("lengths of one format are shown as on a tape by one set of rules, above the looks by rule and without stopping them", async () => {
   const { rules } = await added(inches);
   const formats = (cells: string) =>
-    rules.filter((rule) => rule.cells === cells).map(({ set }) => (set["custom"] as { format: { numberFormat?: string } }).format.numberFormat);
+    rules
+      .filter((rule) => rule.cells === cells)
+      .map(({ set }) => (set["custom"] as { format: { numberFormat?: string } }).format.numberFormat);
   expect(formats("A1:B2,A3,D9").sort()).toEqual(["# ?/2", "# ?/4", "# ?/8", "0", "0;0"]);
   expect(formats("E1").sort()).toEqual(["# ?/2", "# ?/4", "# ?/8", "# ??/16", "0", "0;0"]);
   expect(rules.map(({ set }) => set["stopIfTrue"])).toEqual([...Array<boolean>(11).fill(false), true]);

@@ -247,7 +247,8 @@ test("a formula with names of its own comes out right in the next workbook that 
   const formula = "=LET(n,COUNTA(B1:B5),SUM(TAKE(B1:B5,n)))";
   const workbook = await openedWorkbook({ A: { B1: 1, B2: 2, D1: formula } });
   expect(workbook.value("A", "D1")).toBe(3);
-  workbook.load({ version: 1, sheets: [{ name: "A", cells: { B1: { value: 10 }, B2: { value: 20 }, B3: { value: 30 }, D1: { formula } } }] });
+  const cells = { B1: { value: 10 }, B2: { value: 20 }, B3: { value: 30 }, D1: { formula } };
+  workbook.load({ version: 1, sheets: [{ name: "A", cells }] });
   await workbook.settled();
   expect(workbook.value("A", "D1")).toBe(60);
 });
