@@ -152,6 +152,10 @@ export const lacks = (cell: string): string => `IFERROR(LEFT(${cell},${ASKS.leng
 /** The call, or what the cell it rests on says where that has no answer. */
 export const passing = (cell: string, call: string): string => `IF(${lacks(cell)},${cell},${call})`;
 
+/** One call while nothing is typed in a cell's table yet, another once there is an answer; an error stays one. */
+export const whileAsking = (cell: string, asks: string, answers: string): string =>
+  `IF(ISERROR(${cell}),${cell},IF(LEFT(${cell},${ASKS.length})="${ASKS}",${asks},${answers}))`;
+
 /** The call, or a request to type what it works with while there is nothing of it. */
 export const asking = (cells: string, what: string, call: string): string => `IF(COUNTA(${cells})=0,"${ASKS} ${what}",${call})`;
 

@@ -2,12 +2,10 @@ import type { Solve } from "../pane/answer";
 import { ticketTape } from "../sheets/ticket-tape";
 import { tickets } from "../sheets/tickets";
 import type { Workbook } from "../workbook/workbook";
+import { fitCall } from "./fit-call";
 import { measuredIn } from "./measured-in";
 import { place } from "./place";
 import { ticketPages } from "./ticket-pages";
-
-/** Formulas whose results go to the saw. */
-const FITS = /^=STAIR\.(TREADFIT|RISERFIT)\(/i;
 
 /** Prints a ticket of every fit in the workbook, or says why there is none. */
 export const ticketPrinting = (book: Workbook, solve: Solve, cautions: readonly string[], say: (text: string) => void): void => {
@@ -18,10 +16,10 @@ export const ticketPrinting = (book: Workbook, solve: Solve, cautions: readonly 
   const fitsOf = () =>
     book.data().sheets.flatMap(({ name, cells }) =>
       Object.entries(cells).flatMap(([address, { formula = "" }]) => {
-        const [, kind] = FITS.exec(formula) ?? [];
-        if (kind === undefined) return [];
-        const pieces = kind.toUpperCase() === "TREADFIT" ? "treads" : "risers";
-        return [{ name, address, pieces, measuring: measuredIn(book, name, formula, solve) }];
+        const call = fitCall(formula);
+        // One row is a sentence of what is still to be typed.
+        if (call === undefined || book.spill(name, address).length < 2) return [];
+        return [{ name, address, pieces: call.pieces, measuring: measuredIn(book, name, call.formula, solve) }];
       }),
     );
   place("print").addEventListener("click", () => {

@@ -88,7 +88,8 @@ const styleName = (look: OwnLook): StyleName | undefined => {
   const parts = new Map(partsOf(look));
   const within = (Object.keys(cellLooks) as StyleName[])
     .map((name) => ({ name, named: partsOf(cellLooks[name]) }))
-    .filter(({ named }) => named.every(([part, value]) => parts.get(part) === value));
+    // Borders of one's own stand in the place of the style's.
+    .filter(({ named }) => named.every(([part, value]) => parts.get(part) === value || (part === "borders" && parts.has(part))));
   return within.sort((one, other) => other.named.length - one.named.length)[0]?.name;
 };
 
@@ -99,6 +100,6 @@ export const storedLook = (engineStyle: Nullable<IStyleData>): Pick<CellData, "s
   const style = styleName(whole);
   if (style === undefined) return Object.keys(whole).length === 0 ? {} : { look: whole };
   const named = new Map(partsOf(cellLooks[style]));
-  const look: OwnLook = Object.fromEntries(Object.entries(whole).filter(([part]) => !named.has(part)));
+  const look: OwnLook = Object.fromEntries(Object.entries(whole).filter(([part, value]) => named.get(part) !== JSON.stringify(value)));
   return { style, ...(Object.keys(look).length === 0 ? {} : { look }) };
 };

@@ -162,10 +162,10 @@ describe("add a ready sheet", () => {
     const mine = { A1: { value: "mine" }, B7: { formula: "=A1", value: "mine" } };
     const { excel: book, cells, sheets } = opened({ sheets: [{ name: "layout", cells: mine }] });
     const says = await readySheetAdded("Layout", cells, sheets);
-    expect(says).toBe("Added Layout 2, and Survey, which it reads. Its numbers are an invented example: type yours over the yellow cells.");
-    expect(book.sheetNames()).toEqual(["layout", "Layout 2", "Survey"]);
+    expect(says).toBe("Added Layout 2, and Job and Survey, which it reads. Its numbers are an invented example: type yours over the yellow cells.");
+    expect(book.sheetNames()).toEqual(["layout", "Layout 2", "Job", "Survey"]);
     expect([book.cell("layout", "A1").value, book.cell("layout", "B7").formula]).toEqual(["mine", "=A1"]);
-    const [, layout] = demo;
+    const layout = demo.find(({ name }) => name === "Layout");
     for (const [address, cell] of Object.entries(layout?.cells ?? {})) {
       const held = book.cell("Layout 2", address);
       expect([address, held.formula]).toEqual([address, cell.formula]);
@@ -174,7 +174,7 @@ describe("add a ready sheet", () => {
     }
     const { looks, widths, frozen } = book.sheet("Layout 2");
     // Typed cells are yellow: src/sheets/cell-looks.ts. By hand: a pixel is 0.75 points.
-    expect(looks.some(({ format }) => (format["fill"] as { readonly color?: string } | undefined)?.color === "#fff8dc")).toBe(true);
+    expect(looks.some(({ format }) => (format["fill"] as { readonly color?: string } | undefined)?.color === "#fff6d6")).toBe(true);
     expect(widths["A"]).toBe((layout?.columnWidths?.["A"] ?? 0) * 0.75);
     expect(frozen["rows"]).toBe(layout?.frozenRows);
     expect(book.activated).toEqual(["Layout 2"]);
@@ -189,18 +189,19 @@ describe("add a ready sheet", () => {
       sheets: [
         {
           name: "Smith",
-          cells: {
-            D4: { formula: "=STAIR.LAYOUT(A4:B40)", value: "label" },
-            P4: { formula: "=STAIR.SKIRT(D4#)", value: "label" },
-            P12: { formula: "=STAIR.RAIL(D4#)", value: "label" },
-          },
+          // As the ready sheet stands under another name.
+          cells: Object.fromEntries(
+            Object.entries(demo.find(({ name }) => name === "Layout")?.cells ?? {}).flatMap(([address, { formula }]) =>
+              formula === undefined ? [] : [[address, { formula, value: "label" }]],
+            ),
+          ),
         },
       ],
     });
     expect(await readySheetAdded("Order", cells, sheets)).toBe(
       "Added Order. It reads Smith of this workbook. Its numbers are an invented example: type yours over the yellow cells.",
     );
-    expect(book.cell("Order", "A15").formula).toBe("=STAIR.ORDER(Smith!D4#,A4:E8)");
+    expect(book.cell("Order", "A17").formula).toContain("STAIR.ORDER(Smith!AA7#,A8:E14)");
     expect(book.sheetNames()).toEqual(["Smith", "Order"]);
   });
 });

@@ -31,15 +31,23 @@ test("looks come as they are, cells that share one together", async () => {
       D2: { value: "up", look: { turned: 45, italic: true, fill: "#eeeeee" } },
     },
   });
+  // What input and title stand for: src/sheets/cell-looks.ts.
+  const under = { style: "Continuous", weight: "Thin", color: "#e6d48f" };
   expect(looks).toEqual([
-    { cells: "A1", format: { font: { bold: true, size: 14 } } },
+    { cells: "A1", format: { font: { bold: true, size: 15, color: "#3b2a1a" } } },
     {
       cells: "A2",
       format: {
         font: { underline: "Single", name: "Arial" }, wrapText: true, horizontalAlignment: "Right", verticalAlignment: "Center",
       },
     },
-    { cells: "A3:B4", format: { font: { color: "#123f7a" }, fill: { color: "#fff8dc" } } },
+    {
+      cells: "A3:B4",
+      format: {
+        font: { color: "#123f7a" }, fill: { color: "#fff6d6" }, horizontalAlignment: "Right",
+        borders: { EdgeBottom: under, InsideHorizontal: under },
+      },
+    },
     // "180 for vertically-oriented text": RangeFormat.textOrientation.
     { cells: "D1", format: { textOrientation: 180 } },
     { cells: "D2", format: { font: { italic: true }, fill: { color: "#eeeeee" }, textOrientation: 45 } },

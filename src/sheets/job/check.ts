@@ -100,7 +100,7 @@ export const check = (filling: Filling): SheetData => {
         at: "A7", headings: true, numbers: [2, 3, 4, 5],
         rows: [
           ["as framed", "item", "found", "limit", "margin", "designed", "as designed", "clause", "note"],
-          [`=${passing("Layout!AA7", both(filling))}`],
+          [`=IF(ISERROR(Survey!C8),Survey!C8,${passing("Layout!AA7", both(filling))})`],
         ],
       },
       { at: "AA6", style: "part", rows: [["Limits that fail once packed"]] },

@@ -6,7 +6,7 @@ import { CUTS } from "../../functions/yield/cuts";
 import { OFFCUTS } from "../../functions/yield/offcuts";
 import { PLAN } from "../../functions/yield/plan";
 import { chosen, headingsOf, placesOf, spillOf, viewOf } from "../result-looks";
-import { type Answer, asking, type Block, DECIMALS, type Entry, lacks, MONEY, page, passing } from "../sheet-builder";
+import { type Answer, asking, type Block, DECIMALS, type Entry, lacks, MONEY, page, passing, whileAsking } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
 import { call } from "./call";
 import { type Filling, lengthFormat, onTape } from "./filling";
@@ -39,7 +39,7 @@ const FITTED = `Fit!${RISERS_FITTED}`;
 
 /** The risers as they were read, or as designed while none were. */
 const AS_DESIGNED = passing("Order!G8", 'LET(b,Order!G8#,VSTACK(TAKE(b,1),FILTER(b,CHOOSECOLS(b,1)="riser")))');
-const risers = `=IF(${lacks(FITTED)},${AS_DESIGNED},${FITTED}#)`;
+const risers = `=${whileAsking(FITTED, AS_DESIGNED, `${FITTED}#`)}`;
 
 const cutting = (
   filling: Filling, declaration: typeof BUY | typeof CUTS | typeof PLAN | typeof OFFCUTS, what: "risers" | "rail",

@@ -4,7 +4,7 @@ import { RISERHEIGHT } from "../../functions/fit/riserheight";
 import { TREADFIT } from "../../functions/fit/treadfit";
 import { riserReadings, treadReadings } from "../../functions/tables";
 import { chosen, headingsOf, spillOf, viewOf } from "../result-looks";
-import { ANGLE, type Answer, ASKS, type Block, type Entry, lacks, page, passing, SIXTYFOURTHS, THIRTYSECONDS } from "../sheet-builder";
+import { ANGLE, type Answer, ASKS, type Block, type Entry, lacks, page, passing, SIXTYFOURTHS, THIRTYSECONDS, whileAsking } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
 import { call } from "./call";
 import { type Filling, lengthFormat, UNIT_WORDS } from "./filling";
@@ -67,7 +67,7 @@ const riserFit = (filling: Filling): string => {
 
 /** How high each riser is cut: from the rises once packed, or as designed while none were read. */
 const cutHeight = (filling: Filling): string => {
-  const rises = `IF(${lacks("Survey!E8")},STAIR.PICK(Layout!AA7#,"unit rise")+0*SEQUENCE(${JOB.risers}),Survey!E8#)`;
+  const rises = whileAsking("Survey!E8", `STAIR.PICK(Layout!AA7#,"unit rise")+0*SEQUENCE(${JOB.risers})`, "Survey!E8#");
   const heights = call(
     RISERHEIGHT, filling.unit,
     { rise: rises, treadThickness: 'STAIR.PICK(Layout!AA7#,"tread thickness")', lap: sizeOf("lap"), first: "1" },

@@ -1,5 +1,6 @@
-import type { IDisposable, Injector } from "@univerjs/core";
+import { type IDisposable, type Injector, IUniverInstanceService, UniverInstanceType, type Workbook } from "@univerjs/core";
 import { IDialogService, ILayoutService, ISheetCellDropdownManagerService, SheetsSelectionsService } from "@univerjs/preset-sheets-core";
+import { SheetsDataValidationValidatorService } from "@univerjs/sheets-data-validation";
 
 const NO_WAIT = 0;
 
@@ -14,11 +15,23 @@ const keepingChosen = (given: Dropdown): Dropdown => {
   return { ...given, props: { ...given.props, onChange: keeping } };
 };
 
+/** The engine looks at entries again in an idle moment, when their workbook may have made way for another. */
+const onlyWhatIsThere = (injector: Injector): void => {
+  const instances = injector.get(IUniverInstanceService);
+  const validator = injector.get(SheetsDataValidationValidatorService);
+  const validated = validator.validatorRanges.bind(validator);
+  validator.validatorRanges = async (unitId, subUnitId, ranges) => {
+    const sheet = instances.getUnit<Workbook>(unitId, UniverInstanceType.UNIVER_SHEET)?.getSheetBySheetId(subUnitId);
+    return sheet ? validated(unitId, subUnitId, ranges) : [];
+  };
+};
+
 /**
  * An opened list of choices closes by Escape and when another cell is selected, be it one with a list of its own; and once the sentence
  * about a wrong entry is read, keys go to the cell again.
  */
 export const choiceLists = (injector: Injector): void => {
+  onlyWhatIsThere(injector);
   const dropdowns = injector.get(ISheetCellDropdownManagerService);
   const showDropdown = dropdowns.showDropdown.bind(dropdowns);
   let open: { readonly at: string; readonly shown: IDisposable } | undefined;
