@@ -18,7 +18,7 @@ const data: WorkbookData = {
         A2: { value: "title in the middle", style: "title", look: { across: "center", down: "middle" } },
         A3: { value: 7.5, format: "0.00", style: "input", look: { borders: { bottom: { line: "double", ink: "#7a4a1e" } } } },
         A4: { value: "mine", style: "label", look: { underline: true, strike: true, font: "Arial", size: 13, ink: "#345", fill: "#eee" } },
-        A5: { value: "turned", look: { italic: true, wrap: true, turned: 45, across: "right", down: "top" } },
+        A5: { value: "turned", look: { italic: true, wrap: true, turned: 45, across: "left", down: "top" } },
         B5: { formula: "=A3*2", look: { clip: true, across: "left", down: "bottom" } },
         C7: { look: { fill: "#ffff00", borders: { top: thin, right: thin, bottom: thin, left: thin } } },
       },
