@@ -16,6 +16,8 @@ export interface Block extends Place {
 /** An error as a cell shows it: #VALUE!, #NAME? and the like. */
 export interface ShownError {
   readonly error: string;
+  /** The function's own sentence, where the host keeps it with the cell. */
+  readonly says?: string;
 }
 
 /** A cell as it stands: null for an empty one. */

@@ -6,7 +6,7 @@ import type { Block, CellHost, HeldCell, Place } from "./host";
 import { placeText } from "./place-text";
 
 /** Cells in error are followed back so far, and no more of them in one formula. */
-const DEEPEST = 6;
+const DEEPEST = 12;
 const MOST_ERRORS = 12;
 
 /** What an error says where the formula itself has no sentence for it. */
@@ -26,6 +26,11 @@ const GENERAL: Readonly<Record<string, string>> = {
 
 const errorOf = (cell: HeldCell | undefined): string | undefined =>
   typeof cell?.value === "object" && cell.value !== null ? cell.value.error : undefined;
+/** The sentence that came with the error; one that only repeats a code came along from another cell. */
+const keptOf = (cell: HeldCell | undefined): string | undefined => {
+  const says = typeof cell?.value === "object" && cell.value !== null ? cell.value.says : undefined;
+  return says === undefined || says.startsWith("#") ? undefined : says;
+};
 const oneCell = (place: Place): Block => ({ sheet: place.sheet, row: place.row, column: place.column, rows: 1, columns: 1 });
 const key = ({ sheet, row, column }: Place): string => [sheet, row, column].join("\n");
 
@@ -47,11 +52,28 @@ const blockOf = (part: CellsPart, own: string): Block => ({
   sheet: part.sheet ?? own, ...part.from, rows: part.to.row - part.from.row + 1, columns: part.to.column - part.from.column + 1,
 });
 
+/** How one cell after another is followed back. */
+interface Following {
+  readonly host: CellHost;
+  readonly solve: Solve;
+  /** What was found of each cell: a formula may name one many times. */
+  readonly found: Map<string, Found>;
+}
+
+const explained = async (place: Place, following: Following, seen: ReadonlySet<string>): Promise<Found> => {
+  const known = following.found.get(key(place));
+  if (known !== undefined) return known;
+  const found = await explainedAnew(place, following, seen);
+  following.found.set(key(place), found);
+  return found;
+};
+
 /** Explains error cells with the functions of the bundle, from the formulas and values of the workbook. */
-const explained = async (place: Place, host: CellHost, solve: Solve, seen: ReadonlySet<string>): Promise<Found> => {
+const explainedAnew = async (place: Place, following: Following, seen: ReadonlySet<string>): Promise<Found> => {
+  const { host, solve } = following;
   const [spill] = await host.spills([place]);
   const anchor: Place = spill ?? place;
-  const [[[held] = []] = []] = await host.read([oneCell(anchor)]);
+  const [[[held] = []] = [], [[own] = []] = []] = await host.read([oneCell(anchor), oneCell(place)]);
   const tree = held?.formula === undefined ? undefined : formulaTree(held.formula);
   if (tree === undefined) return { says: undefined };
   const parts = treeParts(tree).filter((part): part is CellsPart => part.kind === "cells");
@@ -77,8 +99,8 @@ const explained = async (place: Place, host: CellHost, solve: Solve, seen: Reado
         const at: Place = { sheet: block.sheet, row: block.row + down, column: block.column + right };
         errors += 1;
         const from =
-          isDeep || errors > MOST_ERRORS || seen.has(key(at)) ? undefined : await explained(at, host, solve, new Set([...seen, key(at)]));
-        const says = from?.says ?? `${placeText(at)} shows ${code}`;
+          isDeep || errors > MOST_ERRORS || seen.has(key(at)) ? undefined : await explained(at, following, new Set([...seen, key(at)]));
+        const says = from?.says ?? keptOf(cell) ?? `${placeText(at)} shows ${code}`;
         begins ??= from?.begins ?? (from?.says === undefined ? undefined : { at, says: from.says });
         worked.push({ code, message: says });
       }
@@ -88,7 +110,10 @@ const explained = async (place: Place, host: CellHost, solve: Solve, seen: Reado
     index += 1;
   }
   const offset = { row: place.row - anchor.row, column: place.column - anchor.column };
-  return { ...sentenceOf(tree, (part) => cells.get(part), solve, offset), ...(begins === undefined ? {} : { begins }) };
+  const found = sentenceOf(tree, (part) => cells.get(part), solve, offset);
+  // Where only the spreadsheet works the formula out, the sentence that came with the error speaks.
+  const says = found.says ?? (found.answers === undefined ? keptOf(own) : undefined);
+  return { ...found, says, ...(begins === undefined ? {} : { begins }) };
 };
 
 /** The blocks that parts of a formula name; a spill is asked for, undefined where there is none. */
@@ -131,7 +156,7 @@ export const why = async (place: Place, host: CellHost, solve: Solve): Promise<s
   if (code === undefined) return undefined;
   // The spreadsheet's own words for these say more than the call would: it was not made, or its answer not shown.
   const isHosts = code === "#NAME?" || code === "#SPILL!" || code === "#BUSY!";
-  const found: Found = isHosts ? { says: undefined } : await explained(place, host, solve, new Set([key(place)]));
+  const found: Found = isHosts ? { says: undefined } : await explained(place, { host, solve, found: new Map() }, new Set([key(place)]));
   const where = `${placeText(place)} shows ${code}: `;
   const { begins } = found;
   if (found.says !== undefined)

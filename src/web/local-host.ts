@@ -35,9 +35,11 @@ const usedOn = (sheet: string, addresses: readonly string[]): Block | undefined 
 export const localHost = (book: SheetPage): { readonly cells: CellHost; readonly sheets: SheetsHost; readonly mending: MendingHost } => {
   const held = (place: Place): HeldCell => {
     const address = cellAddress(place);
+    const value = book.value(place.sheet, address);
+    const says = book.errorMessage(place.sheet, address);
     return {
       formula: book.formula(place.sheet, address),
-      value: book.value(place.sheet, address),
+      value: typeof value === "object" && value !== null && says !== undefined ? { ...value, says } : value,
       format: book.format(place.sheet, address),
     };
   };
