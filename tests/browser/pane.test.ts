@@ -100,20 +100,20 @@ test(
     await page.getByLabel(FIND).fill("pitch");
     await page.locator("#function-PITCH > summary").click();
     const before = await data(page);
-    await goTo(page, "Survey", "A26");
+    await goTo(page, "Survey", "H8");
     const insert = page.getByRole("button", { name: "Insert PITCH at the selected cell" });
     await insert.click();
     await page
-      .getByRole("dialog", { name: /^PITCH takes Survey A26:B28\. Survey A26 is not empty\. Replace what stands there\?$/ })
+      .getByRole("dialog", { name: /^PITCH takes Survey H8:I10\. Survey H8 is not empty\. Replace what stands there\?$/ })
       .waitFor();
     expect(await seriousFaults(page, "dialog")).toEqual([]);
     await page.keyboard.press("Escape");
-    await said(page, "PITCH was not inserted: what stands at Survey A26 was left.");
+    await said(page, "PITCH was not inserted: what stands at Survey H8 was left.");
     expect(await data(page)).toEqual(before);
     await insert.click();
     await page.getByRole("button", { name: "Replace it" }).click();
-    await said(page, "PITCH inserted at Survey A26:B28");
-    expect(await value(page, "Survey", "A28")).toBe("PITCH");
+    await said(page, "PITCH inserted at Survey H8:I10");
+    expect(await value(page, "Survey", "H10")).toBe("PITCH");
     await page.getByRole("button", { name: "Undo insert of PITCH" }).click();
     await said(page, "is as it was.");
     expect(await data(page)).toEqual(before);
@@ -132,15 +132,15 @@ test(
     });
     await page.getByRole("tab", { name: "Sheets" }).click();
     await page.getByRole("button", { name: "Add Order" }).click();
-    await said(page, "Added Order, and Survey and Layout 2, which it reads. Its numbers are an invented example");
+    await said(page, "Added Order, and Job, Survey and Layout 2, which it reads. Its numbers are an invented example");
     const { sheets } = await data(page);
-    expect(sheets.map(({ name }) => name)).toEqual(["Layout", "Order", "Survey", "Layout 2"]);
+    expect(sheets.map(({ name }) => name)).toEqual(["Layout", "Order", "Job", "Survey", "Layout 2"]);
     expect(sheets[0]?.cells).toEqual({ A1: { value: "mine" } });
     // By hand: 13 blanks at 54 and one nosing at 19.50.
-    expect(await value(page, "Order", "B11")).toBe(721.5);
+    expect(await value(page, "Order", "C4")).toBe(721.5);
     await page.getByRole("button", { name: "Add Books" }).click();
-    await said(page, "Added Books, and Cut plan, which it reads. They read Survey, Layout 2 and Order of this workbook.");
-    expect(await value(page, "Books", "B5")).toBe(13);
+    await said(page, "Added Books, and Cut plan and Fit, which it reads. They read");
+    expect(await value(page, "Books", "AB9")).toBe(13);
     expect(faults).toEqual([]);
   },
   browserTime,
@@ -150,18 +150,18 @@ test(
   "Why? follows the selection from error to error, and goes when the input is put right",
   async () => {
     const { page } = await opened();
-    await setCell(page, "Survey", "E5", "9' 14\"");
+    await setCell(page, "Survey", "I8", "9' 14\"");
     const why = page.locator(".why [role=status]");
-    await goTo(page, "Survey", "H5");
-    await page.locator(".why .sentence", { hasText: "Survey H5 shows #VALUE!: treadThickness: read \"9' 14\"\"" }).waitFor();
-    await goTo(page, "Order", "A15");
-    await page.locator(".why .sentence", { hasText: "Order A15 shows #VALUE!" }).waitFor();
-    expect(await why.textContent()).toContain("It begins at Survey H5: treadThickness");
-    await goTo(page, "Survey", "B5");
+    await goTo(page, "Survey", "C8");
+    await page.locator(".why .sentence", { hasText: "Survey C8 shows #VALUE!: treadThickness: read \"9' 14\"\"" }).waitFor();
+    await goTo(page, "Order", "A17");
+    await page.locator(".why .sentence", { hasText: "Order A17 shows #VALUE!" }).waitFor();
+    expect(await why.textContent()).toContain("tread thickness: read \"9' 14\"\"");
+    await goTo(page, "Survey", "B8");
     await page.locator(".why .quiet", { hasText: "Select a cell with an error" }).waitFor();
-    await goTo(page, "Survey", "H5");
+    await goTo(page, "Survey", "C8");
     await page.locator(".why .sentence").waitFor();
-    await setCell(page, "Survey", "E5", "1");
+    await setCell(page, "Survey", "I8", "1");
     await page.locator(".why .quiet").waitFor();
   },
   browserTime,
@@ -179,7 +179,7 @@ test(
     await page.locator(".mended", { hasText: "Still #NAME?: Books T3." }).waitFor();
     await page.getByRole("button", { name: "Recalculate all" }).click();
     await said(page, "Every formula is recalculated.");
-    expect(await value(page, "Order", "B11")).toBe(721.5);
+    expect(await value(page, "Order", "C4")).toBe(721.5);
   },
   browserTime,
 );
@@ -188,8 +188,8 @@ test(
   "text of the user's own goes into the pane as text",
   async () => {
     const { page } = await opened();
-    await setCell(page, "Survey", "E5", "<img src=x onerror=alert(1)>");
-    await goTo(page, "Survey", "H5");
+    await setCell(page, "Survey", "I8", "<img src=x onerror=alert(1)>");
+    await goTo(page, "Survey", "C8");
     await page.locator(".why .sentence", { hasText: "<img src=x onerror=alert(1)>" }).waitFor();
     expect(await page.locator("#pane img").count()).toBe(0);
   },
@@ -202,8 +202,8 @@ test.each([["light", "all"], ["dark", "color"]] as const)(
   async (colorScheme, rules) => {
     const { page } = await opened();
     await page.emulateMedia({ colorScheme });
-    await setCell(page, "Survey", "E5", "9' 14\"");
-    await goTo(page, "Survey", "H5");
+    await setCell(page, "Survey", "I8", "9' 14\"");
+    await goTo(page, "Survey", "C8");
     await page.locator(".why .sentence").waitFor();
     for (const tab of ["Functions", "Sheets", "Mend", "About"]) {
       await page.getByRole("tab", { name: tab }).click();

@@ -75,8 +75,9 @@ test(
     expect(offered.filter((one) => one?.includes("protection"))).toEqual([]);
     await killed(page);
     const again = await opened(context);
-    const look = await again.page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.stored("Books", "T1")?.look);
-    expect(look).toMatchObject({ bold: true, italic: true, underline: true });
+    const stored = await again.page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.stored("Books", "T1"));
+    // A label is bold: src/sheets/cell-looks.ts.
+    expect(stored).toMatchObject({ style: "label", look: { italic: true, underline: true } });
     // Whether every key arrives is another test's.
     expect(typedRows).toContain(ROWS * 7);
     expect(await rows(again.page, "T")).toEqual(typedRows);
@@ -115,18 +116,18 @@ test(
     const context = await pages.context();
     const { page } = await opened(context);
     expect(await page.textContent("#status")).toBe("The demo. What you change is kept in this browser.");
-    await typed(page, "Layout", "B7", "9");
+    await typed(page, "Job", "B13", "9");
     await page.getByText("Kept in this browser.", { exact: true }).waitFor();
     const second = await opened(context);
-    expect(await value(second.page, "Layout", "B7")).toBe("9");
+    expect(await value(second.page, "Job", "B13")).toBe(9);
     expect(await second.page.textContent("#status")).toBe("Your sheets, as you left them in this browser.");
-    await typed(second.page, "Layout", "B7", "9 1/2");
-    await typed(page, "Layout", "B7", "11");
+    await typed(second.page, "Job", "B13", "9.5");
+    await typed(page, "Job", "B13", "11");
     const notice = page.getByRole("alert");
     await notice.getByText("Another tab has changed “Demo”.").waitFor();
     expect(await notice.textContent()).toContain("What was typed in this tab is kept as “Demo 2”; nothing of either is lost.");
     // It stays while one goes on, and what one goes on with is kept.
-    await typed(page, "Layout", "B7", "12");
+    await typed(page, "Job", "B13", "12");
     expect(await notice.count()).toBe(1);
     expect(await seriousFaults(page, "#notices")).toEqual([]);
     await killed(page);
@@ -134,10 +135,10 @@ test(
     const third = await opened(context);
     await fromList(third.page, "Demo 2");
     await named(third.page, "Demo 2");
-    expect(await value(third.page, "Layout", "B7")).toBe("12");
+    expect(await value(third.page, "Job", "B13")).toBe(12);
     await fromList(third.page, "Demo");
     await named(third.page, "Demo");
-    expect(await value(third.page, "Layout", "B7")).toBe("9 1/2");
+    expect(await value(third.page, "Job", "B13")).toBe(9.5);
     await context.close();
   },
   browserTime,
@@ -148,26 +149,26 @@ test(
   async () => {
     const context = await pages.context();
     const [mine, theirs] = [await opened(context), await opened(context)];
-    await typed(theirs.page, "Layout", "B7", "9");
+    await typed(theirs.page, "Job", "B13", "9");
     await theirs.page.getByText("Kept in this browser.", { exact: true }).waitFor();
-    await typed(mine.page, "Layout", "B7", "11");
+    await typed(mine.page, "Job", "B13", "11");
     await mine.page.getByRole("button", { name: "Take the other tab's version" }).click();
     await named(mine.page, "Demo");
-    expect(await value(mine.page, "Layout", "B7")).toBe("9");
+    expect(await value(mine.page, "Job", "B13")).toBe(9);
     await mine.page.getByRole("alert").waitFor({ state: "detached" });
     // What was given up is among the deleted, and comes back.
     await fromList(mine.page, "Put back Demo 2", "Demo 2");
     await named(mine.page, "Demo 2");
-    expect(await value(mine.page, "Layout", "B7")).toBe("11");
+    expect(await value(mine.page, "Job", "B13")).toBe(11);
 
     await fromList(mine.page, "Demo");
     await named(mine.page, "Demo");
-    await typed(mine.page, "Layout", "B7", "8");
+    await typed(mine.page, "Job", "B13", "8");
     await mine.page.getByText("Kept in this browser.", { exact: true }).waitFor();
-    await typed(theirs.page, "Layout", "B7", "13");
+    await typed(theirs.page, "Job", "B13", "13");
     await theirs.page.getByRole("button", { name: "Keep mine as a copy" }).click();
     await theirs.page.getByRole("alert").waitFor({ state: "detached" });
-    expect([await theirs.page.textContent("#name"), await value(theirs.page, "Layout", "B7")]).toEqual(["Demo 3", "13"]);
+    expect([await theirs.page.textContent("#name"), await value(theirs.page, "Job", "B13")]).toEqual(["Demo 3", 13]);
     expect([...mine.faults, ...theirs.faults]).toEqual([]);
     await context.close();
   },
@@ -232,7 +233,7 @@ test(
       "This browser's store cannot be used: it does not answer. The page works, but what you type is gone when it is closed or reloaded: " +
       "save it as a file.";
     expect(await page.getByRole("alert").textContent()).toBe(sentence);
-    await typed(page, "Layout", "B7", "9 1/4");
+    await typed(page, "Job", "B13", "9.25");
     expect(await page.textContent("#status")).toBe("Not kept in this browser.");
     const download = page.waitForEvent("download");
     await page.getByRole("button", { name: "Save as file" }).click();
@@ -240,7 +241,7 @@ test(
     expect(saved.suggestedFilename()).toMatch(/^Demo \d{4}-\d{2}-\d{2}\.json$/);
     await page.setInputFiles("#file", { name: "Kitchen.json", mimeType: "application/json", buffer: readFileSync(await saved.path()) });
     await page.getByText("Opened Kitchen.json as “Kitchen”.").waitFor();
-    expect(await value(page, "Layout", "B7")).toBe("9 1/4");
+    expect(await value(page, "Job", "B13")).toBe(9.25);
     expect(await page.getByRole("alert").textContent()).toBe(sentence);
     expect(faults).toEqual([]);
     await context.close();
@@ -256,7 +257,7 @@ test(
   async () => {
     const context = await pages.context();
     const { page, faults } = await opened(context);
-    await typed(page, "Layout", "B7", "9");
+    await typed(page, "Job", "B13", "9");
     await page.setInputFiles("#file", asFile("Barn 2026-11-29.json", oneCell({ A1: { value: "barn" } })));
     await named(page, "Barn");
     // One's own numbers are not called invented, the demo's are.
@@ -265,10 +266,10 @@ test(
     await page.getByRole("button", { name: "Open demo" }).click();
     await named(page, "Demo 2");
     expect(await invented.isVisible()).toBe(true);
-    expect(await value(page, "Layout", "B7")).toBe("10");
+    expect(await value(page, "Job", "B13")).toBe(10);
     await fromList(page, "Demo");
     await named(page, "Demo");
-    expect(await value(page, "Layout", "B7")).toBe("9");
+    expect(await value(page, "Job", "B13")).toBe(9);
 
     await fromList(page, "Rename Barn");
     const dialog = page.getByRole("dialog");
