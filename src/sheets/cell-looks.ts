@@ -8,7 +8,7 @@ const BAND = "#f4efe7";
 const under = (ink: string): OwnLook => ({ borders: { bottom: { line: "thin", ink } } });
 const LINE = under("#c9bfb1");
 const INPUT: OwnLook = { ink: "#123f7a", fill: "#fff6d6", ...under("#e6d48f") };
-const HEADING: OwnLook = { bold: true, size: 10, ink: QUIET, fill: BAND, wrap: true, ...LINE };
+const HEADING: OwnLook = { bold: true, size: 9, ink: QUIET, fill: BAND, wrap: true, ...LINE };
 
 /**
  * What a style name in the workbook data stands for. Colours are written #rrggbb in lower case. Every look differs from every other, since

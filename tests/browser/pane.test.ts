@@ -99,21 +99,22 @@ test(
     const { page } = await opened();
     await page.getByLabel(FIND).fill("pitch");
     await page.locator("#function-PITCH > summary").click();
+    await setCell(page, "Survey", "L30", "mine");
     const before = await data(page);
-    await goTo(page, "Survey", "H8");
+    await goTo(page, "Survey", "L30");
     const insert = page.getByRole("button", { name: "Insert PITCH at the selected cell" });
     await insert.click();
     await page
-      .getByRole("dialog", { name: /^PITCH takes Survey H8:I10\. Survey H8 is not empty\. Replace what stands there\?$/ })
+      .getByRole("dialog", { name: /^PITCH takes Survey L30:M32\. Survey L30 is not empty\. Replace what stands there\?$/ })
       .waitFor();
     expect(await seriousFaults(page, "dialog")).toEqual([]);
     await page.keyboard.press("Escape");
-    await said(page, "PITCH was not inserted: what stands at Survey H8 was left.");
+    await said(page, "PITCH was not inserted: what stands at Survey L30 was left.");
     expect(await data(page)).toEqual(before);
     await insert.click();
     await page.getByRole("button", { name: "Replace it" }).click();
-    await said(page, "PITCH inserted at Survey H8:I10");
-    expect(await value(page, "Survey", "H10")).toBe("PITCH");
+    await said(page, "PITCH inserted at Survey L30:M32");
+    expect(await value(page, "Survey", "L32")).toBe("PITCH");
     await page.getByRole("button", { name: "Undo insert of PITCH" }).click();
     await said(page, "is as it was.");
     expect(await data(page)).toEqual(before);

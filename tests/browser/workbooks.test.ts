@@ -337,3 +337,41 @@ test(
   },
   browserTime,
 );
+
+test(
+  "Start my job asks what it needs, makes a workbook of its own without an invented number, and offers one more stair there",
+  async () => {
+    const context = await pages.context();
+    const { page, faults } = await opened(context);
+    const dialog = page.getByRole("dialog");
+    const start = dialog.getByRole("button", { name: "Start", exact: true });
+    await page.getByRole("button", { name: "Start my job" }).click();
+    // The demo is not a job to add a stair to.
+    expect(await dialog.getByLabel("Goes into").count()).toBe(0);
+    await dialog.getByLabel("Name of the job").fill("Hall stair");
+    await dialog.getByLabel("Total rise").fill("8' 14\"");
+    await start.click();
+    // Nothing is begun while a length cannot be read, and each fault stands beside its field.
+    await dialog.getByText("inches after feet stay under 12").waitFor();
+    expect(await dialog.getByRole("alert").filter({ hasText: "is empty; type a length" }).count()).toBe(2);
+    expect(await seriousFaults(page, "dialog")).toEqual([]);
+    await dialog.getByLabel("Total rise").fill("8' 10 1/8\"");
+    await dialog.getByLabel("Run", { exact: true }).fill("10");
+    await dialog.getByLabel("Width").fill("36 3/4");
+    await dialog.getByLabel("Open side").selectOption("right");
+    await dialog.getByLabel("Code").selectOption("irc-2021");
+    await start.click();
+    await named(page, "Hall stair");
+    await settled(page);
+    // By hand: 8 x 12 + 10 1/8; 106.125 / 7.75 = 13.7, so 14; 13 x 10.
+    const shown = [await value(page, "Job", "B11"), await value(page, "Job", "B12"), await value(page, "Layout", "D4")];
+    expect(shown).toEqual([106.125, 14, 130]);
+    expect(await page.getByText("The demo's job, people and prices are invented.").isVisible()).toBe(false);
+    await page.getByRole("button", { name: "Start my job" }).click();
+    expect(await dialog.getByLabel("Goes into").locator("option").count()).toBe(2);
+    await dialog.getByRole("button", { name: "Cancel" }).click();
+    expect(faults).toEqual([]);
+    await context.close();
+  },
+  browserTime,
+);

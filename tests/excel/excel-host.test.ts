@@ -162,7 +162,9 @@ describe("add a ready sheet", () => {
     const mine = { A1: { value: "mine" }, B7: { formula: "=A1", value: "mine" } };
     const { excel: book, cells, sheets } = opened({ sheets: [{ name: "layout", cells: mine }] });
     const says = await readySheetAdded("Layout", cells, sheets);
-    expect(says).toBe("Added Layout 2, and Job and Survey, which it reads. Its numbers are an invented example: type yours over the yellow cells.");
+    expect(says).toBe(
+      "Added Layout 2, and Job and Survey, which it reads. Its numbers are an invented example: type yours over the yellow cells.",
+    );
     expect(book.sheetNames()).toEqual(["layout", "Layout 2", "Job", "Survey"]);
     expect([book.cell("layout", "A1").value, book.cell("layout", "B7").formula]).toEqual(["mine", "=A1"]);
     const layout = demo.find(({ name }) => name === "Layout");

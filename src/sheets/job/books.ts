@@ -77,7 +77,7 @@ export const books = (filling: Filling): SheetData =>
       "than planned: price, usage, or boards still on the rack. The rip is wood you have paid for.",
     answers: ANSWERS,
     heights: { 8: 34 },
-    widths: { A: 104, B: 68, C: 66, D: 6, E: 104, F: 68, G: 64, H: 48, I: 72, J: 72, K: 72, L: 72, M: 54, N: 56, O: 66 },
+    widths: { A: 112, B: 72, C: 68, D: 6, E: 112, F: 70, G: 66, H: 50, I: 80, J: 80, K: 74, L: 74, M: 56, N: 60, O: 66 },
     totals: [`E9:O${8 + ROWS}`],
     blocks: blocks(filling),
     spills: [

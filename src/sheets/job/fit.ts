@@ -193,8 +193,8 @@ export const fit = (filling: Filling): SheetData => {
       `Type the readings as taped at the sub-tread, lengths in ${UNIT_WORDS[unit]}, lean and flare in degrees. On the same row ` +
       `stands what goes on the saw: lengths, the marks of the return from the nose corner, and the set of each end in words.`,
     answers: answers(filling),
-    heights: { [treads - 1]: 34, [risers - 1]: 34 },
-    widths: { A: 40, B: 60, C: 72, D: 72, E: 74, F: 74, G: 66, H: 50, I: 40, J: 72, K: 72, L: 72, M: 72, N: 76, O: 56, P: 200, Q: 200 },
+    heights: { [treads - 1]: 40, [risers - 1]: 40 },
+    widths: { A: 44, B: 58, C: 72, D: 72, E: 74, F: 74, G: 66, H: 50, I: 44, J: 72, K: 72, L: 72, M: 72, N: 76, O: 56, P: 200, Q: 200 },
     merged: [`A${lastTread + 1}:H${lastTread + 1}`],
     blocks: blocks(filling),
     spills: [

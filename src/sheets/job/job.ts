@@ -101,8 +101,8 @@ const answers = ({ unit }: Filling): readonly Answer[] => [
 ];
 
 const FAILS =
-  '=IFERROR(LET(b,FILTER(Check!A8#,LEFT(CHOOSECOLS(Check!A8#,1))="✗"),HSTACK(CHOOSECOLS(b,2),CHOOSECOLS(b,3)&" found, limit ' +
-    '"&CHOOSECOLS(b,4))),"–")';
+  '=IFERROR(LET(b,FILTER(Check!A8#,LEFT(CHOOSECOLS(Check!A8#,1))="✗"),' +
+  'CHOOSECOLS(b,2)&": "&CHOOSECOLS(b,3)&" found, limit "&CHOOSECOLS(b,4)),"–")';
 
 const blocks = (filling: Filling): readonly Block[] => [
   { at: "A7", style: "part", rows: [["What is known", ""]] },
