@@ -34,7 +34,7 @@ const ANSWERS: readonly Answer[] = [
 
 /** Rates that are typed as shares, and the words beside them. */
 const rates = ({ overhead, profit, basis, tax }: Filling): readonly (readonly Entry[])[] => [
-  ["overhead, of direct", overhead], ["profit", profit], ["profit is a", basis], ["tax, of the price", tax],
+  ["overhead", overhead], ["profit", profit], ["profit is a", basis], ["tax, of the price", tax],
 ];
 
 const blocks = (filling: Filling): readonly Block[] => {
@@ -54,7 +54,7 @@ const blocks = (filling: Filling): readonly Block[] => {
       at: "A26", style: "caution",
       rows: [[`=IF(${lacks(BID_AT)},"",TEXTJOIN("; ",TRUE,DROP(${chosen(BID, `${BID_AT}#`, "note")},1)))`]],
     },
-    { at: "A22", style: "part", rows: [["One more, at the same profit", ""]] },
+    { at: "A22", style: "part", rows: [["One more", ""]] },
     { at: "A23", numbers: [1], inputs: [1], rows: [["of", filling.blanks[1]?.[0] ?? ""]] },
     { at: "A24", numbers: [1], formats: { 1: MONEY }, rows: [["sells at, $", `=IF(B23="","",${passing(GATHERED, spare)})`]] },
     {
@@ -87,7 +87,7 @@ export const bid = (filling: Filling): SheetData =>
       "Type the shop's rates on the left, its hours for one and its prices on the right; write included where something costs " +
       "nothing here. In between stands every line that costs something, of every stair in this workbook.",
     answers: ANSWERS,
-    widths: { A: 134, B: 92, C: 8, D: 160, E: 70, F: 46, G: 62, H: 74, I: 6, J: 160, K: 62, L: 62, M: 48 },
+    widths: { A: 124, B: 92, C: 8, D: 168, E: 70, F: 48, G: 62, H: 76, I: 6, J: 168, K: 74, L: 74, M: 50 },
     lists: [{ cells: "B10", options: ["margin", "markup"] }],
     merged: ["A26:B30"],
     totals: ["A15:B21"],
