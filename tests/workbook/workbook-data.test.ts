@@ -86,7 +86,8 @@ test.each([
   [cellsOf({ A1: { colour: "red" } }), 'sheet "Layout", A1: has no "colour"; it may have value, formula, format, style, look'],
   [
     cellsOf({ A1: { style: "fancy" } }),
-    'sheet "Layout", A1, style: must be one of title, says, heading, input, label, total, caution, got "fancy"',
+    'sheet "Layout", A1, style: must be one of title, says, heading, headingRight, input, inputText, label, total, caution, name, ' +
+      'answer, answerText, answerUnit, strip, part, right, middle, link, got "fancy"',
   ],
 ])("%j is refused with the place and what would do", (raw, says) => {
   expect(() => workbookData(raw)).toThrow(says);
