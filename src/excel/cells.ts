@@ -1,8 +1,8 @@
 import type { Block, CellHost, HeldCell, HeldCells, PutBlock, PutCell } from "../pane/host";
+import { TEXT_FORMAT } from "../sheets/cell-format";
 import { isReadOtherwise } from "../sheets/text-cell";
 import { run } from "./run";
-
-const TEXT_FORMAT = "@";
+import { POINTS_A_PIXEL } from "./sheet-settings";
 
 /** The cells of a block. */
 export const rangeOf = (context: Excel.RequestContext, { sheet, row, column, rows, columns }: Block): Excel.Range =>
@@ -40,7 +40,7 @@ const matrix = (cells: PutBlock["cells"], part: (cell: PutCell) => unknown): unk
 };
 
 /** Reading and writing cells in Excel. */
-export const excelCells: Pick<CellHost, "read" | "write"> = {
+export const excelCells: Pick<CellHost, "read" | "write" | "widths"> = {
   read: (blocks) =>
     run({ asked: `to read ${sheetsOf(blocks).join(", ")}`, sheets: sheetsOf(blocks) }, async (context): Promise<readonly HeldCells[]> => {
       const ranges = blocks.map((block) => rangeOf(context, block));
@@ -58,7 +58,11 @@ export const excelCells: Pick<CellHost, "read" | "write"> = {
     run(
       { asked: `to write to ${sheetsOf(blocks.map(({ at }) => at)).join(", ")}`, sheets: sheetsOf(blocks.map(({ at }) => at)) },
       async (context) => {
-        for (const { at, cells } of blocks) {
+        for (const { at, cells, widths = [] } of blocks) {
+          for (const [column, width] of widths.entries()) {
+            if (width === undefined) continue;
+            rangeOf(context, { ...at, column: at.column + column, rows: 1, columns: 1 }).format.columnWidth = width * POINTS_A_PIXEL;
+          }
           const range = rangeOf(context, { ...at, rows: cells.length, columns: Math.max(...cells.map((row) => row.length)) });
           // The format first: a text that comes into a cell of another format might be taken for a date.
           if (cells.flat().some((cell) => cell?.format !== undefined)) range.numberFormat = matrix(cells, ({ format }) => format);
@@ -68,4 +72,12 @@ export const excelCells: Pick<CellHost, "read" | "write"> = {
         await context.sync();
       },
     ),
+  widths: (block) =>
+    run({ asked: `to read ${block.sheet}`, sheets: [block.sheet] }, async (context) => {
+      const formats = Array.from({ length: block.columns }, (_, column) =>
+        rangeOf(context, { ...block, column: block.column + column, rows: 1, columns: 1 }).format);
+      for (const format of formats) format.load("columnWidth");
+      await context.sync();
+      return formats.map(({ columnWidth }) => columnWidth / POINTS_A_PIXEL);
+    }),
 };

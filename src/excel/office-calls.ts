@@ -40,7 +40,7 @@ export const officeCalls: Readonly<Record<OfficePart, readonly OfficeCall[]>> = 
   ],
   cells: [
     ...SYNC,
-    ...everywhere("Excel.Range.load"),
+    ...everywhere("Excel.Range.load", "Excel.RangeFormat.load"),
     ...since(
       "1.1",
       "Excel.Workbook.worksheets",
@@ -49,7 +49,9 @@ export const officeCalls: Readonly<Record<OfficePart, readonly OfficeCall[]>> = 
       "Excel.Range.values",
       "Excel.Range.valueTypes",
       "Excel.Range.numberFormat",
+      "Excel.Range.format",
     ),
+    ...since("1.2", "Excel.RangeFormat.columnWidth"),
     ...since("1.7", "Excel.Worksheet.getRangeByIndexes"),
   ],
   selection: [

@@ -45,6 +45,8 @@ export interface PutCell {
 export interface PutBlock {
   readonly at: Place;
   readonly cells: readonly (readonly (PutCell | undefined)[])[];
+  /** Widths of the columns from `at` on, in pixels; undefined leaves one as it is. */
+  readonly widths?: readonly (number | undefined)[];
 }
 
 /** The cells of the workbook. Every call is refused with an Error whose message is a plain sentence. */
@@ -54,6 +56,8 @@ export interface CellHost {
   readonly onSelection: (tell: () => void) => Promise<void>;
   readonly read: (blocks: readonly Block[]) => Promise<readonly HeldCells[]>;
   readonly write: (blocks: readonly PutBlock[]) => Promise<void>;
+  /** How wide the columns of a block are, in pixels. */
+  readonly widths: (block: Block) => Promise<readonly number[]>;
   /** The block that each cell spilled or is spilled into, its anchor first; undefined for a cell that stands for itself. */
   readonly spills: (places: readonly Place[]) => Promise<readonly (Block | undefined)[]>;
   /** Whether a cell of the block belongs to something spilled. */

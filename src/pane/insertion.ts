@@ -58,7 +58,7 @@ const lacksPlace = async (id: string, block: Block, host: CellHost): Promise<str
 export const inserted = async (declaration: Declaration, host: CellHost, ask: Ask): Promise<Done<Insertion>> => {
   const at = await host.selected();
   if (at === undefined) return { says: "No cell is selected: select an empty cell of a sheet, then insert again." };
-  const { cells, formula } = laidOut(declaration, at);
+  const { cells, formula, widths: needed } = laidOut(declaration, at);
   const block: Block = { ...at, rows: cells.length, columns: Math.max(...cells.map((row) => row.length)) };
   const lacking = await lacksPlace(declaration.id, block, host);
   if (lacking !== undefined) return { says: lacking };
@@ -79,8 +79,12 @@ export const inserted = async (declaration: Declaration, host: CellHost, ask: As
       return { says: `${declaration.id} was not inserted: what stands at ${first ?? ""} was left.` };
     }
   }
+  // Columns that are wide enough stay as they are.
+  const wide = await host.widths(block);
+  const isWider = (width: number, column: number): boolean => width > (wide[column] ?? width);
   const before: PutBlock = {
     at,
+    widths: needed.map((width, column) => (isWider(width, column) ? wide[column] : undefined)),
     cells: cells.map((row, down) =>
       row.map((cell, right) => {
         const there = held[down]?.[right];
@@ -90,7 +94,7 @@ export const inserted = async (declaration: Declaration, host: CellHost, ask: As
   };
   // A cell that only spills is emptied where the user agreed, so that nothing blocks it.
   const put = cells.map((row) => row.map((cell) => (cell === undefined || hasContents(cell) ? cell : { ...cell, value: null })));
-  await host.write([{ at, cells: put }]);
+  await host.write([{ at, cells: put, widths: needed.map((width, column) => (isWider(width, column) ? width : undefined)) }]);
   const now = only(await host.read([block]));
   const result = now[formula.row - at.row]?.[formula.column - at.column]?.value;
   const isBlocked = typeof result === "object" && result !== null && result.error === "#SPILL!";

@@ -6,16 +6,21 @@ import { resultHeadings } from "../functions/describe";
 import { NAMESPACE } from "../functions/formula";
 import { isLengthKind } from "../functions/kinds";
 import { cellAddress, type CellPlace } from "../sheets/cell-address";
+import { TEXT_FORMAT } from "../sheets/cell-format";
 import { resultFormat } from "../sheets/result-looks";
-import { TYPED_LENGTH } from "../sheets/sheet-builder";
+import { DECIMALS, MILLIMETRES, MIXED, SIXTEENTHS } from "../sheets/sheet-builder";
 import type { PlainValue } from "../sheets/sheet-data";
 import { isReadOtherwise } from "../sheets/text-cell";
+import { typedLength } from "../sheets/typed-length";
+import { drawnWidth, widestShown } from "./drawn-width";
 import type { PutCell } from "./host";
 
 /** A call with its arguments laid out: cells from the selected one on, and where among them the formula stands. */
 export interface LaidOut {
   readonly cells: readonly (readonly (PutCell | undefined)[])[];
   readonly formula: CellPlace;
+  /** How wide each column must be at least, in pixels, so that its names and numbers are read whole. */
+  readonly widths: readonly number[];
 }
 
 type Rows = readonly (readonly (PlainValue | null)[])[];
@@ -41,15 +46,28 @@ const lengthColumns = (parameter: Parameter, [headings = []]: Rows): readonly bo
   );
 };
 
-const argumentCell = (value: PlainValue | null, isTyped: boolean): PutCell => {
-  if (value === null || value === "") return { value: null, format: isTyped ? TYPED_LENGTH : GENERAL };
-  if (isTyped && typeof value === "number") return { value: String(value), format: TYPED_LENGTH };
-  return { value, format: isTyped || (typeof value === "string" && isReadOtherwise(value)) ? TYPED_LENGTH : GENERAL };
+/** The format of a cell in which a length is typed: its own length is seen as it is, and 1/2 typed over it stays a half. */
+const lengthFormat = (size: number, unit: string): string =>
+  unit === "mm" ? MILLIMETRES : (typedLength(`${size}"`, undefined)?.format ?? MIXED);
+
+const lengthCell = (value: PlainValue | null, unit: string): PutCell => {
+  const typed = unit === "in" && typeof value === "string" ? typedLength(value, undefined)?.size : undefined;
+  const held = typed ?? (value === "" ? null : value);
+  return { value: held, format: typeof held === "number" ? lengthFormat(held, unit) : unit === "mm" ? MILLIMETRES : SIXTEENTHS };
 };
 
-const argumentCells = (parameter: Parameter, rows: Rows): PutCell[][] => {
-  const isTyped = lengthColumns(parameter, rows);
-  return rows.map((row) => row.map((value, column) => argumentCell(value, isTyped[column] === true)));
+const argumentCell = (value: PlainValue | null): PutCell => {
+  // The divisions of a tape are declared as the words 2 to 64.
+  if (typeof value === "string" && /^\d+$/.test(value)) return { value: Number(value), format: GENERAL };
+  return { value: value === "" ? null : value, format: typeof value === "string" && isReadOtherwise(value) ? TEXT_FORMAT : GENERAL };
+};
+
+const argumentCells = (parameter: Parameter, rows: Rows, unit: string): PutCell[][] => {
+  const isLength = lengthColumns(parameter, rows);
+  const isHeading = (row: number): boolean => parameter.kind === "table" && row === 0;
+  return rows.map((cells, row) =>
+    cells.map((value, column) => (isLength[column] === true && !isHeading(row) ? lengthCell(value, unit) : argumentCell(value))),
+  );
 };
 
 const unitOf = (parameters: readonly (readonly [Parameter, Rows])[]): string => {
@@ -68,7 +86,19 @@ const kindsOf = ({ result }: Declaration): readonly ResultKind[] | ResultKind =>
   return result.kind === "cell" ? "value" : result.kind;
 };
 
-const resultCells = (declaration: Declaration, args: readonly (Rows | undefined)[], unit: string): PutCell[][] => {
+/** The format of a cell of a result: of its kind, and a plain number where there is nothing behind the point to show. */
+const formatOf = (kind: ResultKind, cell: unknown, unit: string, isWhole: boolean): string => {
+  if (kind === "number") return isWhole ? GENERAL : DECIMALS;
+  if (kind === "value" && Number.isInteger(cell)) return GENERAL;
+  return resultFormat(kind, unit) ?? GENERAL;
+};
+
+interface ResultCell {
+  readonly put: PutCell;
+  readonly value: unknown;
+}
+
+const resultCells = (declaration: Declaration, args: readonly (Rows | undefined)[], unit: string): ResultCell[][] => {
   const answer = call(declaration, args.map((rows) => (rows?.length === 1 && rows[0]?.length === 1 ? rows[0][0] : rows)));
   const rows = Array.isArray(answer) ? answer : [[answer]];
   const kinds = kindsOf(declaration);
@@ -76,11 +106,46 @@ const resultCells = (declaration: Declaration, args: readonly (Rows | undefined)
   const hasHeadings =
     declaration.result.kind === "table" && resultHeadings(declaration).every((heading, column) => first?.[column] === heading);
   return rows.map((row, line) =>
-    row.map((cell, column): PutCell => {
+    row.map((cell, column): ResultCell => {
       const kind = typeof kinds === "string" ? kinds : (kinds[column] ?? "text");
       const isNumber = typeof cell === "number" || isFailed(cell) || typeof kinds !== "string";
-      return { format: hasHeadings && line === 0 || !isNumber ? GENERAL : (resultFormat(kind, unit) ?? GENERAL) };
+      const isWhole = rows.every((other) => typeof other[column] !== "number" || Number.isInteger(other[column]));
+      return { put: { format: (hasHeadings && line === 0) || !isNumber ? GENERAL : formatOf(kind, cell, unit, isWhole) }, value: cell };
     }),
+  );
+};
+
+/** A sentence runs on over free cells beside it; no column is made wider than this for one, in pixels. */
+const WIDEST = 280;
+
+const isShown = (value: unknown): value is PlainValue =>
+  (typeof value === "string" && value !== "") || typeof value === "number" || typeof value === "boolean";
+
+interface ShownCell {
+  readonly value: unknown;
+  readonly format?: string | undefined;
+}
+
+/** What one row asks of each of its columns: all of a text that something stands beside, and would cut off. */
+const rowWidths = (row: readonly (ShownCell | undefined)[]): readonly number[] => {
+  const isCut = (column: number): boolean => row.slice(column + 1).some((cell) => isShown(cell?.value));
+  return Array.from(row, (cell, column) => {
+    if (!isShown(cell?.value)) return 0;
+    const whole = drawnWidth(widestShown(cell.value, cell.format ?? GENERAL));
+    return isCut(column) ? whole : Math.min(WIDEST, whole);
+  });
+};
+
+const widthsOf = (cells: LaidOut["cells"], formula: CellPlace, results: readonly (readonly ResultCell[])[]): readonly number[] => {
+  const rows = cells.map((row, down) =>
+    Array.from(row, (put, column): ShownCell => {
+      const result = results[down - formula.row]?.[column - formula.column];
+      return result === undefined ? { value: put?.value, format: put?.format } : { value: result.value, format: result.put.format };
+    }),
+  );
+  const wanted = rows.map(rowWidths);
+  return Array.from({ length: Math.max(...cells.map((row) => row.length)) }, (_, column) =>
+    Math.max(...wanted.map((row) => row[column] ?? 0)),
   );
 };
 
@@ -94,10 +159,11 @@ export const laidOut = (declaration: Declaration, at: CellPlace): LaidOut => {
     name, parameter, rows: valueOf(parameter, (example.given as Readonly<Record<string, ExampleCell | undefined>>)[name]),
   }));
   const cells: (PutCell | undefined)[][] = [];
+  const unit = unitOf(shown.flatMap(({ parameter, rows }) => (rows === undefined ? [] : [[parameter, rows] as const])));
   const references = shown.map(({ name, parameter, rows }) => {
     if (rows === undefined) return "";
     const label: PutCell = { value: name, format: GENERAL };
-    const values = argumentCells(parameter, rows);
+    const values = argumentCells(parameter, rows, unit);
     const isOneCell = values.length === 1 && values[0]?.length === 1;
     const row = at.row + cells.length + (isOneCell ? 0 : 1);
     const column = at.column + (isOneCell ? 1 : 0);
@@ -106,21 +172,18 @@ export const laidOut = (declaration: Declaration, at: CellPlace): LaidOut => {
     return isOneCell ? cellAddress({ row, column }) : `${cellAddress({ row, column })}:${cellAddress(last)}`;
   });
   while (references[references.length - 1] === "") references.pop();
-  const args = shown.map(({ rows }) => rows);
-  const results = resultCells(
-    declaration,
-    args,
-    unitOf(shown.flatMap(({ parameter, rows }) => (rows === undefined ? [] : [[parameter, rows] as const]))),
-  );
-  const anchor: PutCell = { ...results[0]?.[0], formula: `=${NAMESPACE}.${declaration.id}(${references.join(",")})` };
+  const results = resultCells(declaration, shown.map(({ rows }) => rows), unit);
+  const puts = results.map((row) => row.map(({ put }) => put));
+  const anchor: PutCell = { ...puts[0]?.[0], formula: `=${NAMESPACE}.${declaration.id}(${references.join(",")})` };
   // What spills needs the rows below free of labels, so it stands under its own name; one value stands beside it.
   const isBeside = cells.length > 0 && results.length === 1 && results[0]?.length === 1;
   const label: PutCell = { value: declaration.id, format: GENERAL };
   const formula = { row: at.row + cells.length + (isBeside || cells.length === 0 ? 0 : 1), column: at.column + (isBeside ? 1 : 0) };
-  const [, ...below] = results;
-  const block = [[anchor, ...(results[0]?.slice(1) ?? [])], ...below];
+  const [, ...below] = puts;
+  const block = [[anchor, ...(puts[0]?.slice(1) ?? [])], ...below];
   if (cells.length === 0) cells.push(...block);
   else if (isBeside) cells.push([label, anchor]);
   else cells.push([label], ...block);
-  return { cells, formula };
+  const inBlock = { row: formula.row - at.row, column: formula.column - at.column };
+  return { cells, formula, widths: widthsOf(cells, inBlock, results) };
 };

@@ -55,7 +55,8 @@ export const localHost = (book: SheetPage): { readonly cells: CellHost; readonly
       onSelection: async (tell) => void listeners.push(tell),
       read: async (blocks) => blocks.map((block) => places(block).map((row) => row.map(held))),
       write: async (blocks) => {
-        for (const { at, cells } of blocks) {
+        for (const { at, cells, widths = [] } of blocks) {
+          book.setColumnWidths(at.sheet, at.column, widths);
           const put: Record<string, CellPut> = {};
           for (const [down, row] of cells.entries()) {
             for (const [right, cell] of row.entries())
@@ -65,6 +66,7 @@ export const localHost = (book: SheetPage): { readonly cells: CellHost; readonly
         }
         await book.settled();
       },
+      widths: async ({ sheet, column, columns }) => book.columnWidths(sheet, column, columns),
       spills: async (asked) => asked.map((place) => {
         const block = book.spills(place.sheet).find((one) => isWithin(place, one));
         return block === undefined ? undefined : { sheet: place.sheet, ...block };

@@ -14,7 +14,7 @@ import { ruleResources } from "./engine-rules";
 import { settingsExtent, settingsSnapshot } from "./engine-settings";
 import { SHEET_GRID } from "./sheet-grid";
 import { roomFor } from "./sheet-room";
-import { TEXT_FORMAT } from "./cell-format";
+import { TEXT_FORMAT } from "../sheets/cell-format";
 import type { CellData, PlainValue, SheetData, WorkbookData } from "./workbook-data";
 
 const isNumberText = (text: string): boolean => text.trim() !== "" && !Number.isNaN(Number(text));

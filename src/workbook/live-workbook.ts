@@ -2,6 +2,7 @@ import { ICommandService, IUndoRedoService, IUniverInstanceService, UndoCommand,
 import { SetTriggerFormulaCalculationStartMutation } from "@univerjs/engine-formula";
 import { cellsRead } from "./cells-read";
 import { cellsWritten } from "./cells-written";
+import { columnWidths } from "./column-widths";
 import { openBook } from "./open-book";
 import { rulesKept } from "./rules-kept";
 import { refuseFormulas } from "./refused-formulas";
@@ -31,6 +32,7 @@ export const liveWorkbook = (univer: Univer): Workbook => {
       rule.begin();
     },
     ...cellsWritten(book),
+    ...columnWidths(book),
     ...sheetChanges(book),
     ...cellsRead(book),
     ...storedBook(book),

@@ -1,5 +1,5 @@
-import { isDateFormat, isGeneral, TEXT_FORMAT, withoutQuoted } from "./cell-format";
-import { typedLength } from "./typed-length";
+import { isDateFormat, isGeneral, TEXT_FORMAT, withoutQuoted } from "../sheets/cell-format";
+import { typedLength } from "../sheets/typed-length";
 import type { PlainValue } from "./workbook-data";
 
 /** What typing into a cell puts there: nothing, a formula, or a value and the number format that comes with the way it was typed. */

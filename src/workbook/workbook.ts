@@ -33,6 +33,10 @@ export interface Workbook {
   readonly setCell: (sheet: string, address: string, input: PlainValue) => void;
   /** Puts cells by their address, all of them in one step that the sheet's own undo takes back. */
   readonly put: (sheet: string, cells: Readonly<Record<string, CellPut>>) => void;
+  /** Widths in pixels of so many columns from one on, counted from 0. */
+  readonly columnWidths: (sheet: string, first: number, columns: number) => readonly number[];
+  /** Gives columns from one on these widths; undefined leaves one as it is. */
+  readonly setColumnWidths: (sheet: string, first: number, widths: readonly (number | undefined)[]) => void;
   readonly sheetNames: () => readonly string[];
   /** Adds sheets after the last one. */
   readonly addSheets: (sheets: readonly SheetData[]) => void;

@@ -85,15 +85,30 @@ describe("entries are read as Excel reads them", () => {
 });
 
 describe("insert", () => {
-  test("arguments stand under their names, lengths in text cells; the formula has its namespace, the spill its formats", async () => {
+  test("arguments stand under their names, lengths as numbers; the formula has its namespace, the spill its formats", async () => {
     const { excel: book, cells } = opened({ sheets: [{ name: "Mine" }], selected: ["Mine", "B2"] });
     const { says } = await inserted(declared("STORYPOLE"), cells, never);
     expect(says).toMatch(/^STORYPOLE inserted at Mine B2:F\d+: its arguments, and the formula in Mine B8\.$/);
     expect(["B2", "B3"].map((address) => book.cell("Mine", address).value)).toEqual(["totalRise", "risers"]);
-    expect(book.cell("Mine", "C2").format).toBe("@");
-    expect(typeof book.cell("Mine", "C2").value).toBe("string");
+    expect(book.cell("Mine", "C2").format).toBe("# ??/16");
+    expect(typeof book.cell("Mine", "C2").value).toBe("number");
     expect(book.cell("Mine", "B8").formula).toBe("=STAIR.STORYPOLE(C2,C3,,C4,C5,C6)");
     expect(book.cell("Mine", "C9").format).toBe("# ??/16");
+    // The names of the arguments are wider than a column of 64 pixels, which is 48 points; by hand: "totalRise" has 9 letters.
+    expect(Number(book.sheet("Mine").widths["B"])).toBeGreaterThan(48);
+  });
+
+  test("columns that were made wider are as wide as before after undo, and wide ones were left", async () => {
+    const { excel: book, cells } = opened({ sheets: [{ name: "Mine" }], selected: ["Mine", "B2"] });
+    const block = { sheet: "Mine", row: 0, column: 0, rows: 1, columns: 3 };
+    await cells.write([{ at: { sheet: "Mine", row: 0, column: 0 }, cells: [], widths: [undefined, undefined, 400] }]);
+    const { left } = await inserted(declared("STORYPOLE"), cells, never);
+    // By hand: 400 pixels are 300 points.
+    expect(book.sheet("Mine").widths["C"]).toBe(300);
+    expect((await cells.widths(block))[1]).toBeGreaterThan(64);
+    if (left === undefined) throw new Error("nothing to undo");
+    await takenBack(left, cells, never);
+    expect(await cells.widths(block)).toEqual([64, 64, 400]);
   });
 
   test("what stands there is asked about, and undo puts back formula, text and format as they were", async () => {

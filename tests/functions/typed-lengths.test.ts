@@ -4,7 +4,7 @@ import type { Columns } from "../../src/functions/columns";
 import type { Declaration, Parameter } from "../../src/functions/declare";
 import { argumentsOf, formula } from "../../src/functions/formula";
 import { isLengthKind } from "../../src/functions/kinds";
-import { typedLength } from "../../src/workbook/typed-length";
+import { typedLength } from "../../src/sheets/typed-length";
 import { associated, type WorksheetFunction } from "../host/stand-in";
 
 const functions = associated();

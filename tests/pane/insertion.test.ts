@@ -15,6 +15,12 @@ const AT = { row: 1, column: 1 };
 
 afterEach(closeWorkbooks);
 
+/** The width of the engine's columns in pixels, where nobody has set one. */
+const USUAL = 88;
+
+/** What is stored but for widths: a column that was made wider says how wide it is again. */
+const cellsOf = (workbook: Workbook) => workbook.data().sheets.map(({ columnWidths: _, ...sheet }) => sheet);
+
 const declared = (id: string): Declaration => {
   const found = catalogue.find((one) => one.id === id);
   if (found === undefined) throw new Error(`no function ${id}`);
@@ -31,12 +37,35 @@ const resultOf = (workbook: Workbook, declaration: Declaration): unknown[][] => 
   return workbook.spill("Mine", cellAddress(formula)).map((row) => row.map(rounded));
 };
 
+/** Columns as wide as their names and numbers, no length as text where it is a number, no long tail of decimals. */
+const readsWell = (workbook: Workbook, declaration: Declaration): void => {
+  const { cells, widths } = laidOut(declaration, AT);
+  expect(workbook.columnWidths("Mine", 1, widths.length)).toEqual(widths.map((width) => Math.max(width, USUAL)));
+  for (const [down, row] of cells.entries()) {
+    for (const column of row.keys()) {
+      const address = cellAddress({ row: AT.row + down, column: AT.column + column });
+      const shown = workbook.shown("Mine", address).trim();
+      const held = row[column]?.value;
+      const [value, ...beside] = [...row.keys()].slice(column).map((right) =>
+        workbook.value("Mine", cellAddress({ row: AT.row + down, column: AT.column + right })));
+      // What something stands beside is cut off where its column ends; sentences of Arial have some 0.45 of the size of the type a letter.
+      if (typeof value === "string" && value.length > 20 && beside.some((one) => one !== null && one !== ""))
+        expect([value, value.length * 0.45 * 14.67 <= (widths[column] ?? 0)]).toEqual([value, true]);
+      if (typeof held === "string") expect([held, /^\d+(?:[ -]\d+\/\d+)?"?$/.test(held)]).toEqual([held, false]);
+      if (typeof workbook.value("Mine", address) !== "number" || workbook.format("Mine", address) === "General") continue;
+      // Digits of Arial are 0.556 of the size of the type, 11 points or 14.67 pixels, and a point half of that; 6 pixels are free.
+      expect([shown, shown.length * 0.5 * 14.67 + 6 <= (widths[column] ?? 0)]).toEqual([shown, true]);
+      expect(shown).not.toMatch(/\.\d{5}/);
+    }
+  }
+};
+
 describe(
   "inserted with its arguments laid out, the first example that answers comes out as it is " + "stated, and undone nothing is left of it:",
   () => {
     test.each(catalogue.map((declaration) => [declaration.id, declaration] as const))("%s", async (_, declaration) => {
       const workbook = await openedWorkbook({ Mine: { A1: "mine" } });
-      const before = workbook.data();
+      const before = cellsOf(workbook);
       const { cells } = standingHost(workbook, "Mine", "B2");
       const { says, left } = await inserted(declaration, cells, never);
       expect(says).toMatch(new RegExp(`^${declaration.id} inserted at Mine B2`));
@@ -53,9 +82,10 @@ describe(
           );
         }
       }
+      readsWell(workbook, declaration);
       if (left === undefined) throw new Error("nothing to undo");
       expect((await takenBack(left, cells, never)).says).toMatch(new RegExp(`^The insert of ${declaration.id} is undone`));
-      expect(workbook.data()).toEqual(before);
+      expect(cellsOf(workbook)).toEqual(before);
     });
   },
 );
@@ -66,7 +96,7 @@ test("each argument stands under its name, lengths take 1/2 as a length, and wha
   const names = ["B2", "B3", "B4", "B5", "B6", "B7"].map((address) => workbook.value("Mine", address));
   // The declaration's own order; denominator has no default and is left out.
   expect(names).toEqual(["totalRise", "risers", "below", "unit", "headings", "STORYPOLE"]);
-  expect(workbook.format("Mine", "C2")).toBe("@");
+  expect([workbook.format("Mine", "C2"), workbook.format("Mine", "C5")]).toEqual(["# ??/16", "General"]);
   expect(workbook.formula("Mine", "B8")).toBe("=STAIR.STORYPOLE(C2,C3,,C4,C5,C6)");
   // Height of the first mark, under the headings.
   expect([workbook.format("Mine", "C8"), workbook.format("Mine", "C9")]).toEqual(["General", "# ??/16"]);
@@ -74,7 +104,7 @@ test("each argument stands under its name, lengths take 1/2 as a length, and wha
 
 test("what stands in the way is asked about once, left on no, and put back by undo after yes", async () => {
   const workbook = await openedWorkbook({ Mine: { C2: { value: "7-5/8", format: "@" }, D9: "=1+1", Z1: 5 } });
-  const before = workbook.data();
+  const before = cellsOf(workbook);
   const { cells } = standingHost(workbook, "Mine", "B2");
   const asked: string[] = [];
   const answer = (yes: boolean): Ask => async (text) => {
@@ -83,7 +113,7 @@ test("what stands in the way is asked about once, left on no, and put back by un
   };
   const refused = await inserted(declared("STORYPOLE"), cells, answer(false));
   expect(refused).toEqual({ says: "STORYPOLE was not inserted: what stands at Mine C2 was left." });
-  expect(workbook.data()).toEqual(before);
+  expect(cellsOf(workbook)).toEqual(before);
   const { left } = await inserted(declared("STORYPOLE"), cells, answer(true));
   expect(asked).toEqual(
     Array(2).fill(
@@ -95,7 +125,8 @@ test("what stands in the way is asked about once, left on no, and put back by un
   expect(workbook.value("Mine", "B7")).toBe("STORYPOLE");
   if (left === undefined) throw new Error("nothing to undo");
   await takenBack(left, cells, never);
-  expect(workbook.data()).toEqual(before);
+  expect(cellsOf(workbook)).toEqual(before);
+  expect(workbook.columnWidths("Mine", 1, 3)).toEqual([USUAL, USUAL, USUAL]);
   expect(workbook.value("Mine", "D9")).toBe(2);
 });
 
@@ -114,7 +145,7 @@ test("an argument changed since is not lost to undo without a question", async (
   // The formula's own cell shows another value, not another formula.
   expect(asked).toEqual(["Mine C2 changed since PITCH was inserted. Put back what was there before the insert?"]);
   expect(kept).toEqual({ says: "The insert of PITCH stays.", left });
-  expect(workbook.value("Mine", "C2")).toBe("7 1/2");
+  expect(workbook.value("Mine", "C2")).toBe(7.5);
 });
 
 test("nothing is put into a spilled table, nor past the end of the sheet, nor without a cell", async () => {

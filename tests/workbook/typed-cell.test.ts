@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { isFractionFormat } from "../../src/workbook/cell-format";
+import { isFractionFormat } from "../../src/sheets/cell-format";
 import { shownFraction } from "../../src/workbook/shown-fraction";
 import { typedCell } from "../../src/workbook/typed-cell";
 

@@ -3,7 +3,7 @@ import {
 } from "@univerjs/core";
 import { ISheetClipboardService, PREDEFINED_HOOK_NAME_PASTE } from "@univerjs/preset-sheets-core";
 import { type ISetRangeValuesMutationParams, SetRangeValuesMutation, SetRangeValuesUndoMutationFactory } from "@univerjs/sheets";
-import { typedLength } from "../typed-length";
+import { typedLength } from "../../sheets/typed-length";
 
 type Hook = ReturnType<ISheetClipboardService["getClipboardHooks"]>[number];
 type Target = Parameters<NonNullable<Hook["onPasteCells"]>>[1];

@@ -1,7 +1,7 @@
 import { CellValueType, type Injector, type IStyleData, type Nullable } from "@univerjs/core";
 import { AFTER_CELL_EDIT, BEFORE_CELL_EDIT, SheetInterceptorService } from "@univerjs/preset-sheets-core";
 import { valueCell } from "../engine-snapshot";
-import { isFractionFormat } from "../cell-format";
+import { isFractionFormat } from "../../sheets/cell-format";
 import { typedCell } from "../typed-cell";
 
 // Before the sheet's own reading of what was typed.
