@@ -1,6 +1,7 @@
 import type { ICellData, IRange, Nullable, Worksheet } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
 import { type CellPlace, cellPlace } from "../sheets/cell-address";
+import { isGeneral } from "../sheets/cell-format";
 import { wholeLook } from "./engine-look";
 import { plainValue } from "./engine-snapshot";
 import { errorCode, errorSentence } from "./error-sentence";
@@ -8,6 +9,9 @@ import { GENERAL } from "./cells-written";
 import type { OpenBook } from "./open-book";
 import { spillSentence } from "./spill-sentence";
 import type { CellValue, SpilledBlock, Workbook } from "./workbook";
+
+/** Digits that a spreadsheet keeps of a number ("Excel specifications and limits": number precision). */
+const DIGITS = 15;
 
 const valueOf = (cell: Nullable<ICellData>): CellValue => {
   const error = errorCode(cell);
@@ -21,11 +25,11 @@ const shownAt = (sheet: Worksheet, { row, column }: CellPlace): string => {
   return plain === undefined ? "" : typeof plain === "boolean" ? String(plain).toUpperCase() : String(plain);
 };
 
-const copied = (sheet: Worksheet, first: CellPlace, last: CellPlace): string => {
+const copied = (textAt: (place: CellPlace) => string, first: CellPlace, last: CellPlace): string => {
   const lines: string[] = [];
   for (let row = first.row; row <= last.row; row += 1) {
     const texts: string[] = [];
-    for (let column = first.column; column <= last.column; column += 1) texts.push(shownAt(sheet, { row, column }));
+    for (let column = first.column; column <= last.column; column += 1) texts.push(textAt({ row, column }));
     lines.push(texts.join("\t"));
   }
   return lines.join("\n");
@@ -91,6 +95,15 @@ export const cellsRead = ({ injector, current, sheetNamed, styleOf }: OpenBook):
       const { row, column } = cellPlace(address);
       return model.getFormulaStringByCell(row, column, sheetNamed(name).getSheetId(), current().getUnitId()) ?? undefined;
     },
-    copied: (name, from, to) => copied(sheetNamed(name), cellPlace(from), cellPlace(to)),
+    copied: (name, from, to) => {
+      const sheet = sheetNamed(name);
+      // A plain cell shows of a number what fits; what is copied is the number, as far as a spreadsheet keeps it.
+      const textAt = (place: CellPlace): string => {
+        const value = valueOf(cellAt(sheet, place));
+        const isPlain = isGeneral(styleOf(sheet.getCellRaw(place.row, place.column))?.n?.pattern ?? undefined);
+        return typeof value === "number" && isPlain ? String(Number(value.toPrecision(DIGITS))) : shownAt(sheet, place);
+      };
+      return copied(textAt, cellPlace(from), cellPlace(to));
+    },
   };
 };

@@ -84,38 +84,15 @@ test.each([
   ["text that looks like a date, looked at, stays text", "A2", ["<F2>"], "1/2", "1/2"],
   ["text after an apostrophe, looked at, stays text", "D3", ["<F2>"], "12", "12"],
   ["25% is a quarter", "D4", ["25%"], 0.25, "25%"],
+  // A column is 88 pixels wide: by hand (88 - 8) / 8.15 is 9 digits, the point among them.
+  ["a long number shows what fits", "D9", ["64.40820312"], 64.40820312, "64.408203"],
+  ["a long number looked at stays what it is", "D9", ["<F2>"], 64.40820312, "64.408203"],
+  ["a formula shows what fits of a long number", "D10", ["=D9/2"], 32.20410156, "32.204102"],
 ])(
   "by keyboard, %s",
   async (_, address, keys, value, shown) => {
     await typed(opened.page, address, ...keys);
     expect(await cell(opened.page, address)).toEqual({ value, shown });
-  },
-  browserTime,
-);
-
-test(
-  "lengths pasted as texts are numbers as when they are typed, into a cell of text they stay texts, and undo leaves nothing of them",
-  async () => {
-    const { page } = opened;
-    const pasted = async (text: string, at: string, last: string) => {
-      await page.evaluate((copied) => navigator.clipboard.writeText(copied), text);
-      await stand(page, at);
-      await page.keyboard.press("ControlOrMeta+v");
-      await page.waitForFunction((cell) => (globalThis as unknown as Shown).treadsheetBook.value("Bench", cell) !== null, last);
-    };
-    await pasted("7 9/16\t7-5/8\n3' 4\"\t3/32\n", "F30", "G31");
-    // By hand: 5/8 = 0.625, 3/32 = 0.09375. F30 is a cell of text, G31 one of sixteenths.
-    expect(await Promise.all(["F30", "G30", "F31", "G31"].map((at) => cell(page, at)))).toEqual([
-      { value: "7 9/16", shown: "7 9/16" },
-      { value: 7.625, shown: "7 5/8" },
-      { value: "3' 4\"", shown: "3' 4\"" },
-      { value: 0.09375, shown: "3/32" },
-    ]);
-    await pasted("7 9/16", "F40", "F40");
-    expect(await cell(page, "F40")).toEqual({ value: 7.5625, shown: "7 9/16" });
-    await page.keyboard.press("ControlOrMeta+z");
-    await page.waitForFunction(() => (globalThis as unknown as Shown).treadsheetBook.value("Bench", "F40") === null);
-    expect(await page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.format("Bench", "F40"))).toBe("General");
   },
   browserTime,
 );
@@ -396,6 +373,46 @@ test(
       }),
     ).toBe("9' 14\"");
     await context.close();
+  },
+  browserTime,
+);
+
+test(
+  "what spills shows what fits too, and is copied whole",
+  async () => {
+    const { page } = opened;
+    await typed(page, "M1", "=SEQUENCE(2,1,64.40820312)");
+    expect(await cell(page, "M2")).toEqual({ value: 65.40820312, shown: "65.408203" });
+    expect(await page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.copied("Bench", "M1", "M2"))).toBe(
+      "64.40820312\n65.40820312",
+    );
+  },
+  browserTime,
+);
+
+test(
+  "lengths pasted as texts are numbers as when they are typed, into a cell of text they stay texts, and undo leaves nothing of them",
+  async () => {
+    const { page } = opened;
+    const pasted = async (text: string, at: string, last: string) => {
+      await page.evaluate((copied) => navigator.clipboard.writeText(copied), text);
+      await stand(page, at);
+      await page.keyboard.press("ControlOrMeta+v");
+      await page.waitForFunction((cell) => (globalThis as unknown as Shown).treadsheetBook.value("Bench", cell) !== null, last);
+    };
+    await pasted("7 9/16\t7-5/8\n3' 4\"\t3/32\n", "F30", "G31");
+    // By hand: 5/8 = 0.625, 3/32 = 0.09375. F30 is a cell of text, G31 one of sixteenths.
+    expect(await Promise.all(["F30", "G30", "F31", "G31"].map((at) => cell(page, at)))).toEqual([
+      { value: "7 9/16", shown: "7 9/16" },
+      { value: 7.625, shown: "7 5/8" },
+      { value: "3' 4\"", shown: "3' 4\"" },
+      { value: 0.09375, shown: "3/32" },
+    ]);
+    await pasted("7 9/16", "F40", "F40");
+    expect(await cell(page, "F40")).toEqual({ value: 7.5625, shown: "7 9/16" });
+    await page.keyboard.press("ControlOrMeta+z");
+    await page.waitForFunction(() => (globalThis as unknown as Shown).treadsheetBook.value("Bench", "F40") === null);
+    expect(await page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.format("Bench", "F40"))).toBe("General");
   },
   browserTime,
 );

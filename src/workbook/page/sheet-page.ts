@@ -13,6 +13,7 @@ import { choiceLists } from "./choice-lists";
 import { followColourScheme, isDark } from "./colour-scheme";
 import { showSentences } from "./error-alerts";
 import { functionHelp } from "./function-help";
+import { generalNumbers } from "./general-numbers";
 import { followLinks } from "./links";
 import { pageWords } from "./page-words";
 import { pastedTable } from "./pasted-table";
@@ -53,6 +54,7 @@ const mend = (injector: Injector, metadata: FunctionsJson, workbook: Workbook): 
   injector.get(IDescriptionService).registerDescriptions(metadata.functions.map(functionHelp));
   readTyping(injector);
   editSizes(injector);
+  generalNumbers(injector);
   showSentences(injector, workbook);
   shortcutsInTime(injector);
   spilledCopies(injector, workbook);

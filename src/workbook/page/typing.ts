@@ -1,7 +1,7 @@
 import { CellValueType, type Injector, type IStyleData, type Nullable } from "@univerjs/core";
 import { AFTER_CELL_EDIT, BEFORE_CELL_EDIT, SheetInterceptorService } from "@univerjs/preset-sheets-core";
 import { valueCell } from "../engine-snapshot";
-import { isFractionFormat } from "../../sheets/cell-format";
+import { isFractionFormat, isGeneral } from "../../sheets/cell-format";
 import { typedCell } from "../typed-cell";
 
 // Before the sheet's own reading of what was typed.
@@ -35,7 +35,8 @@ export const readTyping = (injector: Injector): void => {
 };
 
 /**
- * A cell in sixteenths shows 7.96 as 7 15/16; edited so, it would come out of a mere look as 7.9375. What is edited is the size itself.
+ * A cell in sixteenths shows 7.96 as 7 15/16, a plain one as much of a number as fits; edited so, it would come out of a mere look as
+ * 7.9375. What is edited is the number itself.
  */
 export const editSizes = (injector: Injector): void => {
   injector.get(SheetInterceptorService).writeCellInterceptor.intercept(BEFORE_CELL_EDIT, {
@@ -43,7 +44,8 @@ export const editSizes = (injector: Injector): void => {
     handler: (cell, where, next) => {
       const stored = where.worksheet.getCellRaw(where.row, where.col);
       const style = where.workbook.getStyles().getStyleByCell(stored) as Nullable<IStyleData>;
-      if (stored?.t !== CellValueType.NUMBER || stored.f || !isFractionFormat(style?.n?.pattern)) return next(cell);
+      const isRounded = isFractionFormat(style?.n?.pattern) || isGeneral(style?.n?.pattern ?? undefined);
+      if (stored?.t !== CellValueType.NUMBER || stored.f || !isRounded) return next(cell);
       const shown = typedCell(String(where.worksheet.getCell(where.row, where.col)?.v ?? "").trim(), style?.n?.pattern);
       return shown.kind === "value" && shown.value === stored.v ? next(cell) : { ...stored, v: String(stored.v) };
     },
