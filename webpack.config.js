@@ -118,6 +118,13 @@ module.exports = [
     plugins: [withoutHyphenation],
     optimization: minifiedWithNames,
   }),
+  // For hosts alone: they lie with the tools, which nothing on loopback hands out.
+  config("on site", {
+    target: "es2022",
+    entry: { "on-site": "./src/web/on-site/main.ts", worker: "./src/on-site/main.ts" },
+    output: { path: path.join(dist, "tools", "on-site"), filename: "[name].js", iife: true, chunkFormat: false, chunkLoading: false },
+    optimization: minified,
+  }),
   config("tools", {
     ...onNode,
     entry: { serve: "./src/serve/main.ts", generate: "./src/generate/main.ts", licences: "./src/licences/main.ts" },

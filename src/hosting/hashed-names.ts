@@ -1,9 +1,9 @@
 export type Files = ReadonlyMap<string, Buffer>;
 
-// The manifest gives Excel this name, and the pane loads the same file.
-const NAMED_BY_MANIFEST: readonly string[] = ["functions.js"];
+// The manifest gives Excel these names, and the pane loads the same file.
+const NAMED_BY_MANIFEST: readonly string[] = ["functions.js", "functions.json"];
 
-const IN_PAGE = /\b(src|href)="([\w./-]+[.](?:js|css))"/g;
+const IN_PAGE = /(?<=\s)(src|href|data-functions)="([\w./-]+[.](?:js|css|json))"/g;
 const IN_STYLES = /(@import url)\("([\w./-]+[.]css)"\)/g;
 
 const named = (name: string, hash: string): string => name.replace(/([.][^.]+)$/, `.${hash}$1`);
@@ -37,4 +37,12 @@ export const withHashedNames = (files: Files, hashOf: (content: Buffer) => strin
   const others = [...files].map(([name, content]) => [name, rewritten(name, content)] as const);
   const replaced = new Map(done);
   return new Map(others.map(([name, content]) => replaced.get(name) ?? ([name, content] as const)));
+};
+
+/** What a page loads, and the styles that its styles load. */
+export const loadedBy = (files: Files, page: string): readonly string[] => {
+  const names = (name: string): readonly string[] =>
+    [...(files.get(name)?.toString("utf8") ?? "").matchAll(name.endsWith(".html") ? IN_PAGE : IN_STYLES)].map(([, , to = ""]) => to);
+  const within = (name: string): readonly string[] => (/[.](html|css)$/.test(name) ? names(name).flatMap((to) => [to, ...within(to)]) : []);
+  return [...new Set(within(page))];
 };

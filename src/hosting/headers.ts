@@ -3,7 +3,7 @@ import { mediaType } from "../serve/media-type";
 export type Headers = Readonly<Record<string, string>>;
 
 const POLICY = /<meta http-equiv="Content-Security-Policy" content="([^"]*)">/;
-const HASHED = /[.][0-9a-f]{16}[.](js|css)$/;
+const HASHED = /[.][0-9a-f]{16}[.](js|css|json)$/;
 
 const ONE_HOUR = 3600;
 const ONE_YEAR = 31_536_000;

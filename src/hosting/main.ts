@@ -6,7 +6,9 @@ import { withHashedNames } from "./hashed-names";
 import { headersOf } from "./headers";
 import { hostedManifest, manifestVersion } from "./hosted-manifest";
 import { hostedNames } from "./hosted-names";
+import { withHostedSheet } from "./hosted-sheet";
 import { hostingText } from "./hosting-text";
+import { WORKER, workerFile } from "./worker-file";
 
 const HASH_LENGTH = 16;
 
@@ -17,16 +19,18 @@ const namesIn = (folder: string, before = ""): readonly string[] =>
     entry.isDirectory() ? namesIn(folder, `${before}${entry.name}/`) : [`${before}${entry.name}`],
   );
 
+const hashOf = (content: Buffer): string => createHash("sha256").update(content).digest("hex").slice(0, HASH_LENGTH);
+
 const hosted = (address: string): ReadonlyMap<string, Buffer> => {
-  const hashOf = (content: Buffer): string => createHash("sha256").update(content).digest("hex").slice(0, HASH_LENGTH);
   const copied = new Map(hostedNames(namesIn(dist)).map((name) => [name, readFileSync(path.join(dist, name))] as const));
   const manifest = hostedManifest(copied.get("manifest.xml")?.toString("utf8") ?? "", address);
   copied.set("manifest.xml", Buffer.from(manifest));
-  // Whoever opens the address itself reads how to put the add-in into Excel.
-  copied.set("index.html", copied.get("install.html") ?? Buffer.alloc(0));
-  const files = new Map([...withHashedNames(copied, hashOf)].sort(([first], [second]) => (first < second ? -1 : 1)));
-  const headers = [...files].map(([name, content]) => [name, headersOf(name, content.toString("utf8"))] as const);
-  return files.set("hosting.txt", Buffer.from(hostingText({ address, version: manifestVersion(manifest), files: headers })));
+  const onSite = (name: string): Buffer => readFileSync(path.join(__dirname, "on-site", name));
+  const files = new Map(withHashedNames(withHostedSheet(copied, onSite("on-site.js")), hashOf));
+  files.set(WORKER, workerFile(files, onSite(WORKER), hashOf));
+  const sorted = new Map([...files].sort(([first], [second]) => (first < second ? -1 : 1)));
+  const headers = [...sorted].map(([name, content]) => [name, headersOf(name, content.toString("utf8"))] as const);
+  return sorted.set("hosting.txt", Buffer.from(hostingText({ address, version: manifestVersion(manifest), files: headers })));
 };
 
 const [, , address = "", folder = "hosted"] = process.argv;

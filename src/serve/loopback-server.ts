@@ -4,22 +4,8 @@ import { createServer, type IncomingMessage, type OutgoingHttpHeaders, type Serv
 import path from "node:path";
 import { mediaType } from "./media-type";
 import { isWorthPacking, packedFiles, takesGzip } from "./packed-file";
+import { pagePolicy, sheetPolicy, unframed } from "./page-policy";
 
-const policy = (styles: string, images: string): string =>
-  [
-    "default-src 'none'",
-    "script-src 'self'",
-    `style-src ${styles}`,
-    "connect-src 'self'",
-    `img-src ${images}`,
-    "base-uri 'none'",
-    "form-action 'none'",
-    "frame-ancestors 'none'",
-  ].join("; ");
-
-const pagePolicy = policy("'self'", "'self'");
-// The sheet engine writes its theme and its grid's pattern into the page as it starts.
-const sheetPolicy = policy("'self' 'unsafe-inline'", "'self' data:");
 const sheetPages: readonly string[] = ["index.html"];
 
 // The pane brings its own policy in its page, because it also loads the platform's script and Excel frames it.
@@ -87,7 +73,7 @@ const headersOf = (page: string): OutgoingHttpHeaders => {
     // Excel does not show an icon that must not be stored (Office add-in XML manifest overview, image requirements).
     "Cache-Control": extension === ".png" ? "max-age=3600" : "no-cache",
     ...(extension === ".html" && !pagesWithOwnPolicy.includes(page)
-      ? { "Content-Security-Policy": sheetPages.includes(page) ? sheetPolicy : pagePolicy }
+      ? { "Content-Security-Policy": (sheetPages.includes(page) ? sheetPolicy : pagePolicy) + unframed }
       : {}),
   };
 };

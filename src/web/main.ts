@@ -42,7 +42,8 @@ const workbooks = async (book: SheetPage): Promise<ReturnType<typeof localHost>>
 
 const start = async (): Promise<void> => {
   const shown = shownFunctions();
-  const metadata = (await (await fetch("functions.json")).json()) as FunctionsJson;
+  // A host names the file by its content.
+  const metadata = (await (await fetch(document.documentElement.dataset["functions"] ?? "functions.json")).json()) as FunctionsJson;
   const book = sheetPage(place("sheet"), metadata, built);
   const host = await workbooks(book);
   ticketPrinting(book, solve, [shown.sawCaution, shown.caution], say);

@@ -12,6 +12,7 @@ const mayImport = {
   excel: ["pane", "sheets"],
   taskpane: ["pane", "excel"],
   web: ["pane", "sheets", "workbook"],
+  "on-site": [],
   serve: [],
   sideload: ["serve"],
   licences: [],

@@ -88,11 +88,11 @@ const found = (): Found => {
 };
 
 /** A running browser: the one CHROME_PATH names, else an installed one, else (Linux, x64) the packaged one. */
-export const startedBrowser = (): Promise<Browser> => {
+export const startedBrowser = (more: readonly string[] = []): Promise<Browser> => {
   const { executablePath, env } = found();
   return chromium.launch({
     executablePath,
-    args: ["--no-sandbox", "--font-render-hinting=none"],
+    args: ["--no-sandbox", "--font-render-hinting=none", ...more],
     env: Object.fromEntries(Object.entries(env).filter((entry): entry is [string, string] => entry[1] !== undefined)),
   });
 };

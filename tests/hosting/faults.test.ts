@@ -1,5 +1,5 @@
 import { faults } from "../../src/hosting/faults";
-import { withHashedNames } from "../../src/hosting/hashed-names";
+import { loadedBy, withHashedNames } from "../../src/hosting/hashed-names";
 import { hostedNames } from "../../src/hosting/hosted-names";
 
 const files = (texts: Readonly<Record<string, string>>): ReadonlyMap<string, Buffer> =>
@@ -40,8 +40,41 @@ test("names get the hash of what stands in the file in the end, down to the styl
   });
 });
 
-test("tools and the live sheet stay at home", () => {
+test("the live sheet names its copies of the functions by their content, and Excel's own keep their names", () => {
+  const named = withHashedNames(
+    files({
+      "index.html": '<html data-functions="mine.json"><script src="mine.js"></script><script src="functions.js"></script>',
+      "mine.json": "1",
+      "mine.js": "22",
+      "functions.js": "333",
+      "functions.json": "4444",
+    }),
+    (content) => String(content.length),
+  );
+  expect([...named.keys()]).toEqual(["index.html", "mine.1.json", "mine.2.js", "functions.js", "functions.json"]);
+  expect(named.get("index.html")?.toString()).toBe(
+    '<html data-functions="mine.1.json"><script src="mine.2.js"></script><script src="functions.js"></script>',
+  );
+});
+
+test("what a page loads is told down to the styles that styles load, and pages it leads to are not", () => {
+  const given = files({
+    "page.html": '<link href="outer.css"><script src="page.js"></script><a href="other.html">',
+    "outer.css": '@import url("inner.css");',
+    "inner.css": "a{}",
+    "page.js": 'x = " src=\"no.js\""',
+  });
+  expect(loadedBy(given, "page.html")).toEqual(["outer.css", "inner.css", "page.js"]);
+});
+
+test("tools stay at home", () => {
   expect(
-    hostedNames(["tools/serve.js", "index.html", "web.js", "engine.css", "assets/icon-16.png", "taskpane.html", "reference.html"]),
-  ).toEqual(["assets/icon-16.png", "taskpane.html", "reference.html"]);
+    hostedNames(["tools/serve.js", "tools/on-site/worker.js", "index.html", "web.js", "assets/icon-16.png", "taskpane.html"]),
+  ).toEqual(["index.html", "web.js", "assets/icon-16.png", "taskpane.html"]);
+});
+
+test("the sheet engine knows a link to this machine when it is typed, and the page asks whether it is on it: no fault", () => {
+  expect(faults(files({ "web.0123456789abcdef.js": "localhost", "on-site.js": "localhost", "webb.js": "localhost" }))).toEqual([
+    "webb.js names localhost, which is another machine for everyone who opens it.",
+  ]);
 });

@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { version } from "../../package.json";
 import { manifestFaults } from "../manifest/manifest-faults";
@@ -39,8 +39,9 @@ describe.each(addresses)("the folder for %s", (address) => {
     for (const part of [/<Id>.*<\/Id>/, /<Version>.*<\/Version>/]) expect(at(address).text("manifest.xml")).toContain(part.exec(own)?.[0]);
   });
 
-  test("names this machine in no file", () => {
-    expect(at(address).names.filter((name) => /localhost|127\.0\.0\.1/i.test(at(address).text(name)))).toEqual([]);
+  test("names this machine in no file but where the page asks whether it is on it, and the engine knows a link by it", () => {
+    const naming = at(address).names.filter((name) => /localhost|127\.0\.0\.1/i.test(at(address).text(name)));
+    expect(naming.filter((name) => !/^(on-site|web)[.][0-9a-f]{16}[.]js$/.test(name))).toEqual([]);
   });
 
   test("is told of, with the file to read first", () => {
@@ -53,19 +54,60 @@ describe("in the folder for a host", () => {
   const hosted = (): HostedFolder => at(addresses[0]);
   const pages = (): readonly string[] => hosted().names.filter((name) => name.endsWith(".html"));
 
-  test("there are no tools of ours, no live sheet and nothing of it", () => {
-    expect(hosted().names.filter((name) => /^tools|^web|^engine|^stand-in/.test(name))).toEqual([]);
+  test("there are no tools of ours", () => {
+    expect(hosted().names.filter((name) => /^tools|serve|hosting[.]js|generate|sideload|licences/.test(name))).toEqual([]);
     expect(hosted().names).toEqual(
       expect.arrayContaining([
         "functions.js",
         "functions.json",
         "hosting.txt",
+        "index.html",
+        "install.html",
         "manifest.xml",
         "reference.html",
         "taskpane.html",
         "third-party-notices.txt",
+        "worker.js",
       ]),
     );
+  });
+
+  test("the live sheet loads nothing but files named by their content", () => {
+    const page = hosted().text("index.html");
+    const loaded = [...page.matchAll(/\s(?:src|href|data-functions)="([^"]+)"/g)].map(([, name = ""]) => name);
+    expect(loaded.map((name) => name.replace(/[0-9a-f]{16}/, "…")).sort()).toEqual([
+      "assets/icon-32.png",
+      "engine.….css",
+      "on-site.….js",
+      "pane.….css",
+      "sheet-functions.….js",
+      "sheet-functions.….json",
+      "stand-in.….js",
+      "web.….css",
+      "web.….js",
+    ]);
+    for (const kind of ["js", "json"]) {
+      const copy = loaded.find((name) => name.startsWith("sheet-functions") && name.endsWith(`.${kind}`)) ?? "";
+      expect(hosted().text(copy)).toBe(hosted().text(`functions.${kind}`));
+    }
+  });
+
+  test("the worker is told each file of the live sheet with its content, and nothing of the pane", () => {
+    const told = /^self[.]treadsheetKept = (.*);\n/.exec(hosted().text("worker.js"))?.[1] ?? "";
+    const { files } = JSON.parse(told) as { readonly files: readonly (readonly [string, string])[] };
+    const content = (name: string): Buffer => readFileSync(path.join(hosted().folder, name === "./" ? "index.html" : name));
+    expect(files.filter(([name, sum]) => sum !== `sha256-${createHash("sha256").update(content(name)).digest("base64")}`)).toEqual([]);
+    const page = hosted().text("index.html");
+    expect(files.map(([name]) => name).filter((name) => name !== "./" && !page.includes(`"${name}"`))).toEqual([]);
+    expect(files.length).toBe(9);
+  });
+
+  test("dist itself, which loopback hands out, has no worker and none is asked for", () => {
+    const dist = path.join(project, "dist");
+    expect(readdirSync(dist).filter((name) => /worker|on-site/.test(name))).toEqual([]);
+    expect(readFileSync(path.join(dist, "index.html"), "utf8")).not.toMatch(/worker|on-site/);
+    expect(readFileSync(path.join(dist, "taskpane.html"), "utf8")).not.toMatch(/worker|on-site/);
+    expect(readFileSync(path.join(dist, "web.js"), "utf8")).not.toContain("serviceWorker");
   });
 
   test("every file that a page or a style loads or leads to is there", () => {
@@ -85,8 +127,8 @@ describe("in the folder for a host", () => {
     ).toEqual([]);
   });
 
-  test("a name with a hash is the hash of what is in the file, and every script and style but functions.js has one", () => {
-    const built = hosted().names.filter((name) => /[.](js|css)$/.test(name) && name !== "functions.js");
+  test("a name with a hash is the hash of what is in the file, and every script and style has one but functions.js and the worker", () => {
+    const built = hosted().names.filter((name) => /[.](js|css)$/.test(name) && !["functions.js", "worker.js"].includes(name));
     expect(built.length).toBeGreaterThan(2);
     expect(
       built.filter((name) => {
@@ -125,6 +167,8 @@ describe("in the folder for a host", () => {
   test.each([
     ["manifest.xml", "no-cache"],
     ["taskpane.html", "no-cache"],
+    ["index.html", "no-cache"],
+    ["worker.js", "no-cache"],
     ["functions.js", "no-cache"],
     ["functions.json", "no-cache"],
     ["reference.html", "no-cache"],

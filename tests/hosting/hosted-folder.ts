@@ -13,11 +13,11 @@ export interface HostedFolder {
   readonly remove: () => void;
 }
 
-/** The folder for a host, made of dist as `npm run build -- --origin` makes it. */
-export const hostedFolder = (address: string): HostedFolder => {
+/** The folder for a host, made of dist (or a folder like it) as `npm run build -- --origin` makes it. */
+export const hostedFolder = (address: string, dist = path.join(project, "dist")): HostedFolder => {
   const parent = mkdtempSync(path.join(tmpdir(), "treadsheet-hosted-"));
   const folder = path.join(parent, "hosted");
-  const { status, stdout, stderr } = spawnSync(process.execPath, [path.join(project, "dist/tools/hosting.js"), address, folder], {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [path.join(dist, "tools/hosting.js"), address, folder], {
     encoding: "utf8",
   });
   if (status !== 0) throw new Error(stderr);

@@ -65,9 +65,13 @@ test.each([
 });
 
 test("no script for Excel asks any machine for anything, or runs text as code", () => {
-  const scripts = hosted.names.filter((name) => name.endsWith(".js"));
-  expect(scripts.length).toBeGreaterThan(1);
+  const scripts = hosted.names.filter((name) => /^(functions|taskpane[.][0-9a-f]{16})[.]js$/.test(name));
+  expect(scripts.length).toBe(2);
   expect(scripts.flatMap((name) => requestsIn(hosted.text(name)).map((found) => `${name}: ${found}`))).toEqual([]);
+});
+
+test("the worker, where there is one, loads no other script and runs no text as code", () => {
+  expect([...new Set(requestsIn(hosted.text("worker.js")))]).toEqual(["fetch"]);
 });
 
 test("pages and styles load nothing from elsewhere but the platform's script in the pane", () => {
