@@ -104,7 +104,7 @@ describe("what the pages say of Treadsheet is so:", () => {
       [...cell.matchAll(/`([^`]+)`/g)].map(([, file = ""]) => file),
     );
     expect(listed.length).toBeGreaterThan(5);
-    const built = [...readdirSync(path.join(project, "dist")), "hosting.txt"];
+    const built = [...readdirSync(path.join(project, "dist")), "hosting.txt", "worker.js"];
     expect(listed.filter((file) => !built.includes(file))).toEqual([]);
   });
 });
