@@ -1,6 +1,7 @@
 import type { ResultColumns, ResultKind } from "../functions/declare";
 import { RISERFIT } from "../functions/fit/riserfit";
 import { TREADFIT } from "../functions/fit/treadfit";
+import { READ_AGAIN, saysDisagreeing } from "../solver/fit/closure-notes";
 import { words } from "../solver/words";
 import { columnsOf } from "./result-looks";
 import type { PlainValue } from "./sheet-data";
@@ -59,12 +60,15 @@ const PRINTED: readonly { readonly heading: string; readonly kind: ResultKind }[
 /** A saw is set to a tenth of a degree at best. */
 const ANGLE_DECIMALS = 1;
 
+/** In the place of a size that does not hold. */
+const NO_SIZE = "–";
+
 const isText = (cell: FitCell | undefined): cell is PlainValue =>
   cell !== null && cell !== undefined && typeof cell !== "object" && cell !== "";
 
 /**
  * Tickets of one fit, its heading row first, in batches, its lengths as they are read on the tape. Columns with nothing in them are left
- * out.
+ * out. A step whose readings disagree shows no size: it would be cut.
  */
 export const tickets = (title: string, fit: readonly (readonly FitCell[])[], tape: TicketTape): readonly Ticket[] => {
   const [headings = [], ...rows] = fit;
@@ -79,6 +83,15 @@ export const tickets = (title: string, fit: readonly (readonly FitCell[])[], tap
     if (typeof cell !== "number" || kind === "label") return String(cell);
     return kind === "angle" ? `${cell.toFixed(ANGLE_DECIMALS)}°` : tape.text(cell);
   };
+  const cellsOf = (row: readonly FitCell[]): readonly string[] => {
+    const isDisagreeing = typeof row[note] === "string" && saysDisagreeing(row[note]);
+    let sizes = 0;
+    return columns.map(({ kind, column }) => {
+      if (!isDisagreeing || column === step) return text(kind, row[column]);
+      sizes += 1;
+      return sizes === 1 ? READ_AGAIN : NO_SIZE;
+    });
+  };
   return Array.from({ length: Math.ceil(rows.length / STEPS_A_TICKET) }, (_, batch): Ticket => {
     const batched = rows.slice(batch * STEPS_A_TICKET, (batch + 1) * STEPS_A_TICKET);
     const [first, last] = [batched[0]?.[step], batched[batched.length - 1]?.[step]];
@@ -87,7 +100,7 @@ export const tickets = (title: string, fit: readonly (readonly FitCell[])[], tap
       title: `${title}${steps}`,
       measure: tape.says,
       headings: columns.map(({ heading }) => heading),
-      rows: batched.map((row) => columns.map(({ kind, column }) => text(kind, row[column]))),
+      rows: batched.map(cellsOf),
       notes: batched.flatMap((row) => (isText(row[note]) ? [`step ${String(row[step] ?? "")}: ${String(row[note])}`] : [])),
     };
   });

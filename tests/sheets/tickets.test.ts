@@ -52,6 +52,19 @@ test("a row that failed keeps its step and its sentence", () => {
   expect(first?.notes).toEqual(["step 1: back in step 1: is empty or 0; give a value"]);
 });
 
+// What the readings say cannot be, nobody should cut.
+test.each([
+  "the diagonals disagree: read this step again",
+  "every step is off by the same amount: is run the distance between the lines you measured?",
+])(
+  "a step whose readings disagree shows no size beside its sentence: %s",
+  (note) => {
+    const [first] = tickets("Treads", [["step", "length", "mitre", "toe", "note"], [1, 36, 44, 35, note], [2, 37, 45, 36, ""]], tape);
+    expect(first?.rows).toEqual([["1", "read this step again", "–", "–"], ["2", "37 on the tape", "36 on the tape", "45.0°"]]);
+    expect(first?.notes).toEqual([`step 1: ${note}`]);
+  },
+);
+
 describe("lengths as they are read on the tape they were measured with", () => {
   const tapeText = (inches: number, divisions: number): string => `${inches} in ${divisions}`;
 

@@ -19,6 +19,13 @@ const GAUGE = 0.25;
 /** A quarter of the closure on either edge is the least-squares answer to one step whose four lengths are read alike. */
 const SHARE_OF_AN_EDGE = 0.25;
 
+/** What is to be done about readings that disagree: until then no size of the step is to be cut. */
+export const READ_AGAIN = "read this step again";
+const EVERY_STEP = "every step is off by the same amount: is run the distance between the lines you measured?";
+
+/** Whether a note says that the readings of the step disagree, so that none of its sizes holds. */
+export const saysDisagreeing = (note: string): boolean => note.includes(READ_AGAIN) || note.includes(EVERY_STEP);
+
 const DIAGONALS_FIX = "the diagonals fix the end";
 const FRONT_MISSING = "the length it runs to is missing";
 const UNUSED: Readonly<Record<UnusedReading, (found: Checked) => string>> = {
@@ -62,13 +69,9 @@ export const closureNotes = (found: readonly (Checked | undefined)[], limits: Cl
     const notes = one.unused.map((name) => UNUSED[name](one));
     if (one.closure === undefined) notes.push(unchecked(one));
     else if (isTooLarge(one, limits)) {
-      if (one.closedBy === "angles") notes.push("the lengths and the angles disagree: read this step again");
+      if (one.closedBy === "angles") notes.push(`the lengths and the angles disagree: ${READ_AGAIN}`);
       else
-        notes.push(
-          everyStep
-            ? "every step is off by the same amount: is run the distance between the lines you measured?"
-            : "the diagonals disagree: read this step again",
-        );
+        notes.push(everyStep ? EVERY_STEP : `the diagonals disagree: ${READ_AGAIN}`);
     }
     return notes.join("; ");
   });
