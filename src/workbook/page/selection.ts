@@ -1,6 +1,7 @@
 import { ICommandService, type Injector, IUniverInstanceService, UniverInstanceType, type Workbook as EngineWorkbook } from "@univerjs/core";
 import {
-  ILayoutService, SelectRangeCommand, SetFormulaCalculationResultMutation, SetWorksheetActivateCommand, SheetsSelectionsService,
+  ILayoutService, SelectRangeCommand, SetFormulaCalculationResultMutation, SetSelectionsOperation, SetWorksheetActivateCommand,
+  SetWorksheetActiveOperation, SetWorksheetNameMutation, SheetsSelectionsService,
 } from "@univerjs/preset-sheets-core";
 import { cellAddress, cellPlace } from "../../sheets/cell-address";
 import type { CellValue, Workbook } from "../workbook";
@@ -17,6 +18,8 @@ export interface SelectedCell {
 type Listener = (cell: SelectedCell | undefined) => void;
 
 export interface Selection {
+  /** Where the user stands now. */
+  readonly selected: () => SelectedCell | undefined;
   /** Calls at once, when another cell is selected, and when the cell selected has another value. Answers how to stop. */
   readonly onSelection: (tell: Listener) => () => void;
   /** Shows a sheet and stands on one of its cells. */
@@ -30,6 +33,14 @@ export interface Selection {
 }
 
 const NO_WAIT = 0;
+
+/**
+ * What moves the user, or changes what is said of the cell: a click on a tab and a move by the name box set another selection too, of which
+ * the engine's own stream of moves says nothing.
+ */
+const TELLING: ReadonlySet<string> = new Set(
+  [SetFormulaCalculationResultMutation, SetSelectionsOperation, SetWorksheetActiveOperation, SetWorksheetNameMutation].map(({ id }) => id),
+);
 
 const bookShown = (injector: Injector) =>
   injector.get(IUniverInstanceService).getCurrentUnitOfType<EngineWorkbook>(UniverInstanceType.UNIVER_SHEET);
@@ -69,12 +80,23 @@ export const selection = (injector: Injector, workbook: Workbook, isLoading: () 
     const cell = selectedCell(injector, workbook);
     for (const listener of listeners) listener(cell);
   };
+  let isAsked = false;
+  // Once for all steps of one move: between them the sheet is shown and nothing is selected on it yet.
+  const tellSoon = (): void => {
+    if (isAsked) return;
+    isAsked = true;
+    setTimeout(() => {
+      isAsked = false;
+      tell();
+    }, NO_WAIT);
+  };
   return {
+    selected: () => selectedCell(injector, workbook),
     tell,
     follow: () => {
       injector.get(SheetsSelectionsService).selectionMoveEnd$.subscribe(tell);
       injector.get(ICommandService).onCommandExecuted(({ id }) => {
-        if (id === SetFormulaCalculationResultMutation.id) setTimeout(tell, NO_WAIT);
+        if (TELLING.has(id)) tellSoon();
       });
     },
     onSelection: (listener) => {

@@ -25,11 +25,12 @@ import { redrawnLooks } from "./redrawn-looks";
 import { spilledCopies } from "./spilled-copies";
 import { tabChain } from "./tab-chain";
 import { editSizes, readTyping } from "./typing";
+import { typingKept } from "./typing-kept";
 
 export type { SelectedCell } from "./selection";
 
 /** The workbook in the page, with what only a page has. */
-export interface SheetPage extends Workbook, Pick<Selection, "onSelection" | "select"> {}
+export interface SheetPage extends Workbook, Pick<Selection, "selected" | "onSelection" | "select"> {}
 
 const mounted = (element: HTMLElement): Univer => {
   const locales = { [LocaleType.EN_US]: pageWords };
@@ -57,6 +58,7 @@ const mend = (injector: Injector, metadata: FunctionsJson, workbook: Workbook): 
   generalNumbers(injector);
   showSentences(injector, workbook);
   shortcutsInTime(injector);
+  typingKept(injector);
   spilledCopies(injector, workbook);
   pastedTable(injector);
   tabChain(injector);
@@ -74,7 +76,7 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
   let isSetUp = false;
   let isLoading = false;
   let isNew = false;
-  const { onSelection, select, takeKeys, tell, follow } = selection(injector, workbook, () => isLoading);
+  const { selected, onSelection, select, takeKeys, tell, follow } = selection(injector, workbook, () => isLoading);
 
   // What is mended is there once the first workbook is.
   const setUp = (): void => {
@@ -106,6 +108,7 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
       setUp();
       tell();
     },
+    selected,
     onSelection,
     select,
   };
