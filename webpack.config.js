@@ -102,6 +102,7 @@ module.exports = [
           { from: "src/pane/*.css", to: "[name][ext]" },
           { from: "src/generate/document.css" },
           { from: "src/web/web.css" },
+          { from: "src/web/print.css" },
           { from: "src/web/index.html" },
           { from: engineStyles, to: "engine.css", transform: withMoreStyles },
           { from: "manifest.xml" },

@@ -81,6 +81,7 @@ export const officeCalls: Readonly<Record<OfficePart, readonly OfficeCall[]>> = 
       "1.1",
       "Excel.Workbook.worksheets",
       "Excel.WorksheetCollection.add",
+      "Excel.WorksheetCollection.getItem",
       "Excel.Worksheet.name",
       "Excel.Worksheet.activate",
       "Excel.Worksheet.delete",

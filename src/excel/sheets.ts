@@ -44,6 +44,11 @@ export const excelSheets = (hasAreas: boolean): SheetsHost => ({
       await context.sync();
       return worksheets.items.map(({ name }) => name);
     }),
+  show: (name) =>
+    run({ asked: `to show ${name}`, sheets: [name] }, async (context) => {
+      context.workbook.worksheets.getItem(name).activate();
+      await context.sync();
+    }),
   add: (sheets) =>
     run({ asked: `to add ${sheets.map(({ name }) => name).join(", ")}`, sheets: [] }, async (context) => {
       const { worksheets } = context.workbook;

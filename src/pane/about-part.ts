@@ -21,7 +21,7 @@ const link = (page: Document, address: string, words: string): HTMLElement => {
 /** Version, cautions, where the arithmetic comes from, and the licences. */
 export const aboutPart = (
   page: Document,
-  { version, licence, caution, cautions, codes, functions }: ShownCatalogue,
+  { version, licence, cautions, codes, functions }: ShownCatalogue,
   place: string,
   examples?: string,
 ): readonly HTMLElement[] => [
@@ -37,7 +37,7 @@ export const aboutPart = (
   element(
     page,
     "ul",
-    [caution, ...cautions].map((text) => element(page, "li", text)),
+    cautions.map((text) => element(page, "li", text)),
   ),
   element(page, "h3", "Sources"),
   element(

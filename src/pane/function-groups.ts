@@ -143,6 +143,12 @@ const helpText = (shown: ShownFunction): string =>
 /** The words of a text in one spelling and the singular. */
 const inOneSpelling = (text: string): string => text.split(/[^\p{L}\p{N}+]+/u).map(folded).join(" ");
 
+const NOTATION = "Notation";
+
+/** How lengths are read and written serves every step, and is no step itself: it comes last. */
+const notationLast = <Step extends { readonly name: string }>(steps: readonly Step[]): readonly Step[] =>
+  [...steps.filter(({ name }) => name !== NOTATION), ...steps.filter(({ name }) => name === NOTATION)];
+
 /** Every function under its step of the job, with arguments, result and examples. */
 export const functionGroups = (page: Document, functions: readonly ShownFunction[], settings: GroupSettings): FunctionGroups => {
   let differences = 0;
@@ -151,7 +157,7 @@ export const functionGroups = (page: Document, functions: readonly ShownFunction
     readonly members: readonly { readonly part: HTMLElement; readonly text: string; readonly words: string }[];
     readonly opens: boolean;
   }[] = [];
-  for (const [index, step] of jobSteps(functions).entries()) {
+  for (const [index, step] of notationLast(jobSteps(functions)).entries()) {
     const members = step.functions.map((shown) => ({
       ...functionPart(page, shown, settings),
       text: helpText(shown),

@@ -64,9 +64,21 @@ export interface CellHost {
   readonly touchesSpill: (block: Block) => Promise<boolean>;
 }
 
+/** What to do next in the workbook, and the cell where. */
+export interface ToDo {
+  readonly says: string;
+  readonly at?: { readonly sheet: string; readonly address: string };
+}
+
 /** The sheets of the workbook. */
 export interface SheetsHost {
   readonly names: () => Promise<readonly string[]>;
+  /** Shows a sheet, and stands on one of its cells where one is named. */
+  readonly show: (name: string, address?: string) => Promise<void>;
+  /** What to do next, where the host can tell. */
+  readonly toDo?: () => Promise<ToDo>;
+  /** Calls after sheets came or went, or what stands in them changed, where the host can tell. */
+  readonly onChange?: (tell: () => void) => void;
   /** Adds sheets after the last one and shows the first of them; all of them or none. */
   readonly add: (sheets: readonly SheetData[]) => Promise<void>;
 }
@@ -89,6 +101,8 @@ export interface MendingHost {
 export interface PaneHost {
   /** Where the pane stands, in words. */
   readonly place: string;
+  /** Whether the page around the pane says its name already. */
+  readonly hasTitle?: boolean;
   /** Whether the host is dark; undefined where it does not say and the system does. */
   readonly isDark?: boolean;
   /** Calls a worksheet function of the bundle that the workbook uses. */

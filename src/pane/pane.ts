@@ -3,6 +3,7 @@ import { element } from "./element";
 import { functionGroups, type FunctionGroups } from "./function-groups";
 import type { PaneHost } from "./host";
 import { inserting, undoButton } from "./inserting";
+import { jobPart } from "./job-part";
 import { mended } from "./mend";
 import { mendPart } from "./mend-part";
 import { question } from "./question";
@@ -36,8 +37,16 @@ const functionsPart = (page: Document, groups: FunctionGroups): readonly HTMLEle
   ];
 };
 
+/** Version and caution, once, at the foot. */
+const footPart = (page: Document, { version, caution }: ShownCatalogue, { place }: PaneHost): HTMLElement =>
+  element(page, "footer", [
+    element(page, "p", `Version ${version} · ${place}`, "quiet"),
+    element(page, "p", caution, "caution"),
+  ], "foot");
+
 /**
- * Puts the pane's content into a place on the page: why, functions, ready sheets, mending and about, as far as the host has what they need.
+ * Puts the pane's content into a place on the page: the job, functions, ready sheets, mending and about, as far as the host has what they
+ * need.
  */
 export const pane = (page: Document, into: HTMLElement, shown: ShownCatalogue, host: PaneHost): void => {
   if (host.isDark === undefined) delete page.documentElement.dataset["theme"];
@@ -63,7 +72,14 @@ export const pane = (page: Document, into: HTMLElement, shown: ShownCatalogue, h
         return "Every formula is recalculated.";
       }),
   };
-  const add = cells && sheets && ((name: string): void => heard.act(() => readySheetAdded(name, cells, sheets)));
+  const add = cells && sheets && ((name: string): void =>
+    heard.act(async () => {
+      const says = await readySheetAdded(name, cells, sheets);
+      job.draw();
+      return says;
+    }));
+  const job = jobPart(page, sheets && add && { sheets, add, act: heard.act });
+  sheets?.onChange?.(job.draw);
 
   const groups = functionGroups(page, shown.functions, {
     open: "first",
@@ -72,17 +88,16 @@ export const pane = (page: Document, into: HTMLElement, shown: ShownCatalogue, h
   });
 
   into.replaceChildren(
-    element(page, "h1", "Treadsheet"),
-    element(page, "p", `Version ${shown.version} · ${host.place}`, "quiet"),
+    ...(host.hasTitle === true ? [] : [element(page, "h1", "Treadsheet")]),
     ...host.lacks.map((lack) => element(page, "p", lack, "lack")),
-    element(page, "p", shown.caution, "caution"),
-    ...whyPart(page, cells, solve),
     ...tabs(page, "Parts of the pane", [
+      { name: "Job", content: [...job.parts, ...whyPart(page, cells, solve)], shown: job.draw },
       { name: "Functions", content: functionsPart(page, groups) },
       { name: "Sheets", content: sheetsPart(page, add) },
       { name: "Mend", content: mendPart(page, mend, mendSays) },
       { name: "About", content: aboutPart(page, shown, host.place, solve === undefined ? undefined : examplesSay(groups)) },
     ]),
+    footPart(page, shown, host),
     heard.part,
   );
 };

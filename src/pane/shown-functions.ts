@@ -130,6 +130,7 @@ export const shownFunctions = (): ShownCatalogue => ({
       from: example.from,
     })),
     source: declaration.source,
-    caution: declaration.caution ?? "",
+    // The general one stands at the foot, once.
+    caution: declaration.caution === CAUTION ? "" : (declaration.caution ?? ""),
   })),
 });

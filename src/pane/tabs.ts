@@ -4,6 +4,8 @@ import { element } from "./element";
 export interface Tab {
   readonly name: string;
   readonly content: readonly HTMLElement[];
+  /** Called when it is shown by its tab. */
+  readonly shown?: () => void;
 }
 
 const STEPS: Readonly<Record<string, (place: number, count: number) => number>> = {
@@ -36,6 +38,7 @@ export const tabs = (page: Document, label: string, given: readonly Tab[]): read
       button.tabIndex = place === shown ? 0 : -1;
     }
     for (const [place, part] of parts.entries()) part.hidden = place !== shown;
+    given[shown]?.shown?.();
   };
   for (const [place, button] of buttons.entries()) {
     button.addEventListener("click", () => show(place));

@@ -1,18 +1,12 @@
-import { element } from "../pane/element";
 import { messageOf } from "../pane/message-of";
 import type { Workbook } from "../workbook/workbook";
 import type { OpenWorkbook } from "./open-workbook";
 import { place } from "./place";
+import { savedFile } from "./saved-file";
 import { backupName, backupText, fileName, workbooksIn } from "./workbook-files";
 import type { WorkbookShelf } from "./workbook-shelf";
 
-const saveAs = (name: string, text: string): void => {
-  const link = element(document, "a");
-  link.href = URL.createObjectURL(new Blob([text], { type: "application/json" }));
-  link.download = name;
-  link.click();
-  URL.revokeObjectURL(link.href);
-};
+const saveAs = (name: string, text: string): void => savedFile(name, text, "application/json");
 
 /** Saves every workbook of this browser as one file; answers its name. */
 export const saveAll = async (open: OpenWorkbook, shelf: WorkbookShelf): Promise<string> => {

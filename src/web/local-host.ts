@@ -2,6 +2,8 @@ import type { Block, CellHost, HeldCell, MendingHost, Place, SheetsHost } from "
 import { cellAddress, cellPlace } from "../sheets/cell-address";
 import type { SheetPage } from "../workbook/page/sheet-page";
 import type { CellPut, SpilledBlock } from "../workbook/workbook";
+import { isInvented } from "./is-invented";
+import { nextCell, type Trial } from "./next-cell";
 
 const isWithin = ({ row, column }: Place, block: SpilledBlock): boolean =>
   row >= block.row && row < block.row + block.rows && column >= block.column && column < block.column + block.columns;
@@ -31,8 +33,46 @@ const usedOn = (sheet: string, addresses: readonly string[]): Block | undefined 
   };
 };
 
-/** What the pane asks of a workbook, answered by the local sheet. */
-export const localHost = (book: SheetPage): { readonly cells: CellHost; readonly sheets: SheetsHost; readonly mending: MendingHost } => {
+/** After the last edit, in milliseconds: what to do next need not follow each key. */
+const REST = 400;
+
+/** Calls once there is a pause. */
+const afterRest = (act: () => void): (() => void) => {
+  let waiting: ReturnType<typeof setTimeout> | undefined;
+  return () => {
+    clearTimeout(waiting);
+    waiting = setTimeout(act, REST);
+  };
+};
+
+const localSheets = (book: SheetPage, trial: Trial): SheetsHost => ({
+  names: async () => book.sheetNames(),
+  show: (name, address = "A1") => book.select(name, address),
+  toDo: async () => {
+    const data = book.data();
+    return nextCell(data.sheets, isInvented(data) ? trial : undefined);
+  },
+  onChange: (tell) => {
+    const soon = afterRest(tell);
+    book.onChange(soon);
+    book.onSelection(soon);
+  },
+  add: async (sheets) => {
+    book.addSheets(sheets);
+    await book.settled();
+    const [first] = sheets;
+    if (first !== undefined) await book.select(first.name, "A1");
+  },
+});
+
+interface LocalHost {
+  readonly cells: CellHost;
+  readonly sheets: SheetsHost;
+  readonly mending: MendingHost;
+}
+
+/** What the pane asks of a workbook, answered by the local sheet; `trial` is what there is to try in the demo. */
+export const localHost = (book: SheetPage, trial: Trial): LocalHost => {
   const held = (place: Place): HeldCell => {
     const address = cellAddress(place);
     const value = book.value(place.sheet, address);
@@ -43,16 +83,14 @@ export const localHost = (book: SheetPage): { readonly cells: CellHost; readonly
       format: book.format(place.sheet, address),
     };
   };
-  let selected: Place | undefined;
-  const listeners: (() => void)[] = [];
-  book.onSelection((cell) => {
-    selected = cell === undefined ? undefined : { sheet: cell.sheet, ...cellPlace(cell.address) };
-    for (const tell of listeners) tell();
-  });
+  const selected = (): Place | undefined => {
+    const cell = book.selected();
+    return cell === undefined ? undefined : { sheet: cell.sheet, ...cellPlace(cell.address) };
+  };
   return {
     cells: {
-      selected: async () => selected,
-      onSelection: async (tell) => void listeners.push(tell),
+      selected: async () => selected(),
+      onSelection: async (tell) => void book.onSelection(() => tell()),
       read: async (blocks) => blocks.map((block) => places(block).map((row) => row.map(held))),
       write: async (blocks) => {
         for (const { at, cells, widths = [] } of blocks) {
@@ -73,15 +111,7 @@ export const localHost = (book: SheetPage): { readonly cells: CellHost; readonly
       }),
       touchesSpill: async (block) => book.spills(block.sheet).some((one) => doMeet(block, one)),
     },
-    sheets: {
-      names: async () => book.sheetNames(),
-      add: async (sheets) => {
-        book.addSheets(sheets);
-        await book.settled();
-        const [first] = sheets;
-        if (first !== undefined) await book.select(first.name, "A1");
-      },
-    },
+    sheets: localSheets(book, trial),
     mending: {
       uses: async () => book.data().sheets.map(({ name, cells }) => ({ name, isProtected: false, used: usedOn(name, Object.keys(cells)) })),
       recalculate: async () => {

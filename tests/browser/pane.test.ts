@@ -1,6 +1,7 @@
 import type { Page } from "playwright-core";
+import { readySheets } from "../../src/sheets/ready-sheets";
 import type { WorkbookData } from "../../src/workbook/workbook-data";
-import type { SheetPage } from "../../src/workbook/page/sheet-page";
+import type { SelectedCell, SheetPage } from "../../src/workbook/page/sheet-page";
 import type { CellValue } from "../../src/workbook/workbook";
 import { openedPages, type Opened, type OpenedPage } from "./opened-page";
 import { seriousFaults } from "./serious-faults";
@@ -33,7 +34,7 @@ const opened = async (): Promise<OpenedPage> => {
     book.load(demo);
     await book.settled();
   }, shared.demo);
-  await page.getByRole("tab", { name: "Functions" }).click();
+  await page.locator("#pane").getByRole("tab", { name: "Functions" }).click();
   await page.getByLabel(FIND).fill("");
   await page.evaluate(() => {
     for (const part of document.querySelectorAll("details")) part.open = false;
@@ -58,6 +59,15 @@ const setCell = (page: Page, sheet: string, address: string, text: string): Prom
     book.setCell(name, cell, input);
     await book.settled();
   }, [sheet, address, text]);
+
+const selected = (page: Page): Promise<SelectedCell | undefined> =>
+  page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.selected());
+
+/** A thickness of the treads that cannot be read, and on a free place of its sheet a formula of ours that reads it. */
+const broken = async (page: Page, thickness: string): Promise<void> => {
+  await setCell(page, "Survey", "I8", thickness);
+  await setCell(page, "Survey", "T1", "=STAIR.FINISHED(B8:B21,I8)");
+};
 
 const said = (page: Page, text: string): Promise<void> => page.locator(".report [role=status]", { hasText: text }).waitFor();
 
@@ -89,6 +99,99 @@ test(
     expect(await data(page)).toEqual(before);
     expect(await page.getByRole("button", { name: /^Undo insert/ }).isVisible()).toBe(false);
     expect(faults).toEqual([]);
+  },
+  browserTime,
+);
+
+test(
+  "Insert and Why? follow a click on a tab and a move by the name box",
+  async () => {
+    const { page } = await opened();
+    await broken(page, "9' 14\"");
+    await page.getByLabel(FIND).fill("pitch");
+    await page.locator("#function-PITCH > summary").click();
+    await goTo(page, "Books", "T3");
+    await goTo(page, "Survey", "T1");
+    await page.locator("#cell", { hasText: "Survey T1" }).waitFor();
+    await page.locator("[data-u-comp=slide-tab-item]", { hasText: "Books" }).click();
+    await page.locator("#cell").waitFor({ state: "hidden" });
+    const insert = page.getByRole("button", { name: "Insert PITCH at the selected cell" });
+    await insert.click();
+    await said(page, "PITCH inserted at Books T3:U5");
+    const name = page.locator("[data-u-comp=defined-name] input");
+    await name.fill("T9");
+    await name.press("Enter");
+    await insert.click();
+    await said(page, "PITCH inserted at Books T9:U11");
+    expect(await value(page, "Books", "T11")).toBe("PITCH");
+    await page.locator("[data-u-comp=slide-tab-item]", { hasText: "Survey" }).click();
+    await page.locator("#cell", { hasText: "Survey T1" }).waitFor();
+    await page.locator("#pane").getByRole("tab", { name: "Job" }).click();
+    await page.locator(".why .sentence", { hasText: "Survey T1 shows #VALUE!" }).waitFor();
+    await name.fill("B5");
+    await name.press("Enter");
+    await page.locator(".why .quiet", { hasText: "Select a cell with an error" }).waitFor();
+  },
+  browserTime,
+);
+
+test(
+  "the pane opens on what to do: in the demo a trial that can be shown, then the steps, each of which shows its sheet",
+  async () => {
+    const { page, faults } = await opened();
+    expect(await page.locator("#pane").getByRole("tab").allTextContents()).toEqual(["Job", "Functions", "Sheets", "Mend", "About"]);
+    await page.locator("#pane").getByRole("tab", { name: "Job" }).click();
+    await page.locator("#part-job", { hasText: "Try it: type 9 in" }).waitFor();
+    expect(await page.locator("#part-job .steps > li button").allTextContents()).toEqual(readySheets.map(({ name }) => name));
+    await page.locator("#part-job .steps").getByRole("button", { name: "Order", exact: true }).click();
+    await said(page, "Order is shown.");
+    expect((await selected(page))?.sheet).toBe("Order");
+    const show = page.locator("#part-job").getByRole("button", { name: /^Show / });
+    const where = ((await show.textContent()) ?? "").replace("Show ", "");
+    await show.click();
+    await said(page, `${where} is selected.`);
+    const cell = await selected(page);
+    expect(`${cell?.sheet} ${cell?.address}`).toBe(where);
+    // What the pane promises is what comes.
+    const says = (await page.locator("#part-job").textContent()) ?? "";
+    const shown = (sheet: string, address: string): Promise<string> =>
+      page.evaluate(([name, at]) => (globalThis as unknown as Shown).treadsheetBook.shown(name ?? "", at ?? ""), [sheet, address]);
+    expect(says).toContain(`price goes from ${await shown("Bid", "A4")} to `);
+    expect(says).toContain(`instead of ${await shown("Order", "G4")},`);
+    await setCell(page, cell?.sheet ?? "", cell?.address ?? "", "9");
+    expect(says).toContain(` to ${await shown("Bid", "A4")}.`);
+    expect(says).toContain(`cost ${await shown("Order", "C4")}, of which ${await shown("Order", "G4")} is ripped off`);
+    expect([await shown("Check", "E4"), await shown("Check", "A4")]).toEqual(["✗ 1 FAIL", "✗ 2 FAIL"]);
+    expect(faults).toEqual([]);
+  },
+  browserTime,
+);
+
+test(
+  "an empty workbook says what to do first; in one's own job the next yellow cell without an entry is named, by its row and its heading",
+  async () => {
+    const { page } = await opened();
+    await page.locator("#pane").getByRole("tab", { name: "Job" }).click();
+    await page.evaluate(() =>
+      (globalThis as unknown as Shown).treadsheetBook.load({ version: 1, sheets: [{ name: "Sheet1", cells: {} }] }));
+    const part = page.locator("#part-job");
+    await part.getByText("This workbook is empty. Add the sheet of a step below").waitFor();
+    expect(await part.locator(".steps").getByRole("button", { name: /^Add / }).count()).toBe(readySheets.length);
+    await page.evaluate(() =>
+      (globalThis as unknown as Shown).treadsheetBook.load({
+        version: 1,
+        sheets: [{
+          name: "Layout 2",
+          cells: {
+            A1: { value: "step", style: "heading" }, B1: { value: "rise", style: "heading" },
+            A2: { value: 1 }, B2: { value: 7.5, style: "input" }, A3: { value: 2 }, B3: { style: "input" },
+          },
+        }],
+      }));
+    await part.getByText("Next yellow cell without an entry: Layout 2 B3 (rise, row 2).").waitFor();
+    await part.locator(".steps").getByRole("button", { name: "Layout 2" }).waitFor();
+    await setCell(page, "Layout 2", "B3", "7.5");
+    await part.getByText("Every yellow cell has an entry.").waitFor();
   },
   browserTime,
 );
@@ -131,7 +234,7 @@ test(
       book.load({ version: 1, sheets: [{ name: "Layout", cells: { A1: { value: "mine" } } }] });
       await book.settled();
     });
-    await page.getByRole("tab", { name: "Sheets" }).click();
+    await page.locator("#pane").getByRole("tab", { name: "Sheets" }).click();
     await page.getByRole("button", { name: "Add Order" }).click();
     await said(page, "Added Order, and Job, Survey and Layout 2, which it reads. Its numbers are an invented example");
     const { sheets } = await data(page);
@@ -151,6 +254,7 @@ test(
   "Why? follows the selection from error to error, and goes when the input is put right",
   async () => {
     const { page } = await opened();
+    await page.locator("#pane").getByRole("tab", { name: "Job" }).click();
     await setCell(page, "Survey", "I8", "9' 14\"");
     const why = page.locator(".why [role=status]");
     await goTo(page, "Survey", "C8");
@@ -172,7 +276,7 @@ test(
   "Mend says what it found, and Recalculate all works everything out",
   async () => {
     const { page } = await opened();
-    await page.getByRole("tab", { name: "Mend" }).click();
+    await page.locator("#pane").getByRole("tab", { name: "Mend" }).click();
     await page.getByRole("button", { name: "Mend cells that show #NAME?" }).click();
     await said(page, "No cell with a function of STAIR shows #NAME?.");
     await setCell(page, "Books", "T3", "=STAIR.RISRES(108)");
@@ -189,6 +293,7 @@ test(
   "text of the user's own goes into the pane as text",
   async () => {
     const { page } = await opened();
+    await page.locator("#pane").getByRole("tab", { name: "Job" }).click();
     await setCell(page, "Survey", "I8", "<img src=x onerror=alert(1)>");
     await goTo(page, "Survey", "C8");
     await page.locator(".why .sentence", { hasText: "<img src=x onerror=alert(1)>" }).waitFor();
@@ -203,11 +308,12 @@ test.each([["light", "all"], ["dark", "color"]] as const)(
   async (colorScheme, rules) => {
     const { page } = await opened();
     await page.emulateMedia({ colorScheme });
+    await page.locator("#pane").getByRole("tab", { name: "Job" }).click();
     await setCell(page, "Survey", "I8", "9' 14\"");
     await goTo(page, "Survey", "C8");
     await page.locator(".why .sentence").waitFor();
-    for (const tab of ["Functions", "Sheets", "Mend", "About"]) {
-      await page.getByRole("tab", { name: tab }).click();
+    for (const tab of ["Job", "Functions", "Sheets", "Mend", "About"]) {
+      await page.locator("#pane").getByRole("tab", { name: tab }).click();
       expect([tab, await seriousFaults(page, "#pane", rules)]).toEqual([tab, []]);
     }
     await page.emulateMedia({ colorScheme: null });
@@ -220,8 +326,8 @@ test(
   async () => {
     const { page } = await opened();
     await page.setViewportSize({ width: 320, height: 900 });
-    for (const tab of ["Functions", "Sheets", "Mend", "About"]) {
-      await page.getByRole("tab", { name: tab }).click();
+    for (const tab of ["Job", "Functions", "Sheets", "Mend", "About"]) {
+      await page.locator("#pane").getByRole("tab", { name: tab }).click();
       const [needed, there] = await page.evaluate(() => {
         for (const part of document.querySelectorAll("details")) part.open = true;
         const part = document.querySelector("#pane");

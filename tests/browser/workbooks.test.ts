@@ -103,6 +103,7 @@ const typed = async (page: Page, sheet: string, address: string, text: string): 
 
 /** Takes a name out of the list of workbooks by its button. */
 const fromList = async (page: Page, ...pressed: readonly string[]): Promise<void> => {
+  await page.getByRole("button", { name: "Open …" }).click();
   await page.getByRole("button", { name: "Workbooks", exact: true }).click();
   for (const name of pressed) await page.getByRole("dialog").getByRole("button", { name, exact: true }).click();
 };
@@ -261,8 +262,9 @@ test(
     await page.setInputFiles("#file", asFile("Barn 2026-11-29.json", oneCell({ A1: { value: "barn" } })));
     await named(page, "Barn");
     // One's own numbers are not called invented, the demo's are.
-    const invented = page.getByText("The demo's job, people and prices are invented.");
+    const invented = page.getByText("Demo: job, people and prices are invented.");
     expect(await invented.isVisible()).toBe(false);
+    await page.getByRole("button", { name: "Open …" }).click();
     await page.getByRole("button", { name: "Open demo" }).click();
     await named(page, "Demo 2");
     expect(await invented.isVisible()).toBe(true);

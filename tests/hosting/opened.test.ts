@@ -23,7 +23,7 @@ test(
   "the pane of a hosted folder shows every function, under the names with a hash, and asks nobody else for anything",
   async () => {
     const { page, faults } = await pages.open("taskpane.html");
-    await page.waitForSelector(".function");
+    await page.waitForSelector(".function", { state: "attached" });
     expect(await page.locator(".function").count()).toBe(catalogue.length);
     expect(faults).toEqual([]);
   },

@@ -7,8 +7,9 @@ export const standingHost = (workbook: Workbook, sheet: string, address: string)
     ...workbook,
     onChange: () => undefined,
     select: async () => undefined,
+    selected: () => ({ sheet, address, value: null, formula: undefined, error: undefined }),
     onSelection: (tell) => {
       tell({ sheet, address, value: null, formula: undefined, error: undefined });
       return () => undefined;
     },
-  });
+  }, { name: "", type: "", says: "" });

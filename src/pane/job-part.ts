@@ -1,0 +1,90 @@
+import { type ReadySheet, readySheets } from "../sheets/ready-sheets";
+import { element } from "./element";
+import type { SheetsHost, ToDo } from "./host";
+import { messageOf } from "./message-of";
+
+const GENERAL: ToDo = {
+  says: "Fill in the yellow cells, sheet by sheet in the order below. Everything else follows from them.",
+};
+
+const escaped = (name: string): string => name.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
+
+/** The sheets of a workbook that go by the name of a ready one: Layout, and of a second stair Layout 2. */
+const sheetsOf = (ready: string, names: readonly string[]): readonly string[] => {
+  const wanted = new RegExp(`^${escaped(ready)}(?: \\d+)?$`, "i");
+  return names.filter((name) => wanted.test(name));
+};
+
+/** What a step is for, without what there is to try in it. */
+const firstSentence = (says: string): string => /^.*?[.](?= |$)/.exec(says)?.[0] ?? says;
+
+const button = (page: Document, words: string, act: () => void): HTMLButtonElement => {
+  const made = element(page, "button", words);
+  made.type = "button";
+  made.addEventListener("click", act);
+  return made;
+};
+
+/** What the parts of the job need of whoever shows them. */
+interface Acting {
+  readonly sheets: SheetsHost;
+  readonly add: (name: string) => void;
+  readonly act: (work: () => Promise<string>) => void;
+}
+
+const stepItem = (page: Document, ready: ReadySheet, names: readonly string[], { sheets, add, act }: Acting): HTMLElement => {
+  const show = (name: string): HTMLButtonElement =>
+    button(page, name, () => act(async () => {
+      await sheets.show(name);
+      return `${name} is shown.`;
+    }));
+  const found = sheetsOf(ready.name, names);
+  const here = found.length === 0
+    ? [element(page, "b", ready.name), button(page, `Add ${ready.name}`, () => add(ready.name))]
+    : found.map(show);
+  return element(page, "li", [element(page, "p", here, "here"), element(page, "p", firstSentence(ready.says), "quiet")]);
+};
+
+/** The parts, and how to show them as they are now. */
+export interface JobPart {
+  readonly parts: readonly HTMLElement[];
+  readonly draw: () => void;
+}
+
+/** What to do in the workbook, and the steps of the job, each with its sheet. */
+export const jobPart = (page: Document, acting: Acting | undefined): JobPart => {
+  const todo = element(page, "div");
+  const steps = element(page, "ol", [], "steps");
+  const parts = [
+    element(page, "section", [element(page, "h2", "What to do"), todo]),
+    element(page, "section", [element(page, "h2", "Steps of the job"), steps]),
+  ];
+  const showTodo = ({ says, at }: ToDo): void => {
+    const go = at === undefined || acting === undefined ? [] : [
+      button(page, `Show ${at.sheet} ${at.address}`, () => acting.act(async () => {
+        await acting.sheets.show(at.sheet, at.address);
+        return `${at.sheet} ${at.address} is selected.`;
+      })),
+    ];
+    todo.replaceChildren(element(page, "p", says), ...go);
+  };
+  let drawn = "";
+  const drawNow = async (): Promise<void> => {
+    const [names, next] = await Promise.all([acting?.sheets.names() ?? [], acting?.sheets.toDo?.() ?? GENERAL]);
+    // What a person is about to press must not be taken away while nothing has changed.
+    const now = JSON.stringify([names, next]);
+    if (now === drawn) return;
+    drawn = now;
+    showTodo(next);
+    steps.replaceChildren(
+      ...readySheets.map((ready) =>
+        acting === undefined
+          ? element(page, "li", [element(page, "b", ready.name), element(page, "p", firstSentence(ready.says), "quiet")])
+          : stepItem(page, ready, names, acting),
+      ),
+    );
+  };
+  const draw = (): void => void drawNow().catch((error: unknown) => showTodo({ says: messageOf(error) }));
+  draw();
+  return { parts, draw };
+};

@@ -1,0 +1,104 @@
+import type { Solve } from "../pane/answer";
+import { element } from "../pane/element";
+import { ticketTape } from "../sheets/ticket-tape";
+import { type Ticket, tickets } from "../sheets/tickets";
+import type { SheetPage } from "../workbook/page/sheet-page";
+import { chosenTickets } from "./chosen-tickets";
+import { fitCall } from "./fit-call";
+import { isInvented } from "./is-invented";
+import { measuredIn } from "./measured-in";
+import { pageMarks } from "./page-marks";
+import { place } from "./place";
+import { printedPage } from "./printed-page";
+import { sheetPages } from "./sheet-pages";
+import { ticketPages } from "./ticket-pages";
+import { dayOf } from "./workbook-files";
+
+const INVENTED = "The demo's job, people and prices are invented.";
+
+/** What the page prints from, and where it says what came of it. */
+export interface Printed {
+  readonly book: SheetPage;
+  readonly solve: Solve;
+  /** The name of the workbook. */
+  readonly name: () => string;
+  /** Of the saw, and of every verdict. */
+  readonly sawCaution: string;
+  readonly caution: string;
+  readonly say: (text: string) => void;
+}
+
+/** The tickets of every fit in the workbook, or why there are none. */
+const ticketsOf = ({ book, solve }: Printed): readonly Ticket[] | string => {
+  const tapeText = (inches: number, divisions: number): string => {
+    const answer = solve("TAPE", [inches, divisions]);
+    return String(Array.isArray(answer) ? (answer as unknown[][])[0]?.[0] : answer);
+  };
+  const fits = book.data().sheets.flatMap(({ name, cells }) =>
+    Object.entries(cells).flatMap(([address, { formula = "" }]) => {
+      const call = fitCall(formula);
+      // One row is a sentence of what is still to be typed.
+      if (call === undefined || book.spill(name, address).length < 2) return [];
+      return [{ name, address, pieces: call.pieces, measuring: measuredIn(book, name, call.formula, solve) }];
+    }),
+  );
+  const unclear = fits.find(({ measuring }) => measuring === undefined);
+  if (unclear !== undefined) {
+    return (
+      `${unclear.name} ${unclear.address}: the unit or the tape of the fit cannot be read from its formula; write it there, as ` +
+      `in "mm", or name a cell that holds it.`
+    );
+  }
+  const found = fits.flatMap(({ name, address, pieces, measuring }) =>
+    measuring === undefined ? [] : tickets(`${name}: ${pieces}`, book.spill(name, address), ticketTape(measuring, tapeText)),
+  );
+  return found.length === 0 ? "No sheet has a TREADFIT or RISERFIT to print a ticket of." : found;
+};
+
+/** Each page says whose it is and of which day; the demo's, that it is invented. */
+const withJob = (section: HTMLElement, { name, book }: Printed): HTMLElement => {
+  section.prepend(element(document, "p", `${name()} · ${dayOf(new Date())}`, "job"));
+  if (isInvented(book.data())) section.append(element(document, "p", INVENTED, "demo"));
+  return section;
+};
+
+const sheetSections = (printed: Printed, names: readonly string[]): readonly HTMLElement[] =>
+  printed.book.data().sheets.filter(({ name, isHidden }) => names.includes(name) && isHidden !== true).flatMap((sheet) => {
+    const section = sheetPages(document, printed.book, sheet);
+    if (section === undefined) return [];
+    section.append(element(document, "p", printed.caution, "caution"));
+    return [withJob(section, printed)];
+  });
+
+/** The menu under Print: tickets by chosen batch, this sheet or all of them; as a page where nothing can be printed. */
+export const printing = (printed: Printed): void => {
+  const { book, say, name } = printed;
+  const title = (): string => `${name()} ${dayOf(new Date())}`;
+  const marks = element(document, "style");
+  document.head.append(marks);
+  const save = (sections: readonly HTMLElement[]): void => say(`Saved as ${printedPage(title(), sections)}. Open it to print it.`);
+  const print = (sections: readonly HTMLElement[]): void => {
+    if (typeof window.print !== "function") return save(sections);
+    marks.textContent = pageMarks(title());
+    place("tickets").replaceChildren(...sections);
+    window.print();
+  };
+  const sheets = (names: () => readonly string[], act: (sections: readonly HTMLElement[]) => void) => (): void => {
+    const sections = sheetSections(printed, names());
+    if (sections.length === 0) say("There is nothing on it to print.");
+    else act(sections);
+  };
+  const shown = (): readonly string[] => [book.selected()?.sheet ?? ""];
+
+  place("print").addEventListener("click", () => {
+    const found = ticketsOf(printed);
+    if (typeof found === "string") return say(found);
+    const sections = (chosen: readonly Ticket[]): readonly HTMLElement[] =>
+      ticketPages(document, chosen, [printed.sawCaution, printed.caution]).map((section) => withJob(section, printed));
+    chosenTickets(found, { print: (chosen) => print(sections(chosen)), save: (chosen) => save(sections(chosen)) });
+  });
+  place("print-sheet").addEventListener("click", sheets(shown, print));
+  place("print-all").addEventListener("click", sheets(book.sheetNames, print));
+  place("page-sheet").addEventListener("click", sheets(shown, save));
+  place("page-all").addEventListener("click", sheets(book.sheetNames, save));
+};
