@@ -70,6 +70,13 @@ export interface ToDo {
   readonly at?: { readonly sheet: string; readonly address: string };
 }
 
+/** An answer in the first rows of a sheet, as it shows. */
+export interface ShownAnswer {
+  readonly name: string;
+  readonly answer: string;
+  readonly unit: string;
+}
+
 /** The sheets of the workbook. */
 export interface SheetsHost {
   readonly names: () => Promise<readonly string[]>;
@@ -77,6 +84,8 @@ export interface SheetsHost {
   readonly show: (name: string, address?: string) => Promise<void>;
   /** What to do next, where the host can tell. */
   readonly toDo?: () => Promise<ToDo>;
+  /** The answers of the sheet shown, where the host can tell: a small screen has no room for all of them beside one another. */
+  readonly answers?: () => Promise<readonly ShownAnswer[]>;
   /** Calls after sheets came or went, or what stands in them changed, where the host can tell. */
   readonly onChange?: (tell: () => void) => void;
   /** Adds sheets after the last one and shows the first of them; all of them or none. */

@@ -1,6 +1,6 @@
 import { type ReadySheet, readySheets } from "../sheets/ready-sheets";
 import { element } from "./element";
-import type { SheetsHost, ToDo } from "./host";
+import type { SheetsHost, ShownAnswer, ToDo } from "./host";
 import { messageOf } from "./message-of";
 
 const GENERAL: ToDo = {
@@ -45,6 +45,13 @@ const stepItem = (page: Document, ready: ReadySheet, names: readonly string[], {
   return element(page, "li", [element(page, "p", here, "here"), element(page, "p", firstSentence(ready.says), "quiet")]);
 };
 
+/** One under another, for a screen on which they do not stand beside one another. */
+const answerList = (page: Document, answers: readonly ShownAnswer[]): HTMLElement =>
+  element(page, "dl", answers.flatMap(({ name, answer, unit }) => [
+    element(page, "dt", name),
+    element(page, "dd", [element(page, "b", answer), ` ${unit}`]),
+  ]), "shown-answers");
+
 /** The parts, and how to show them as they are now. */
 export interface JobPart {
   readonly parts: readonly HTMLElement[];
@@ -55,8 +62,9 @@ export interface JobPart {
 export const jobPart = (page: Document, acting: Acting | undefined): JobPart => {
   const todo = element(page, "div");
   const steps = element(page, "ol", [], "steps");
+  const answers = element(page, "div");
   const parts = [
-    element(page, "section", [element(page, "h2", "What to do"), todo]),
+    element(page, "section", [element(page, "h2", "What to do"), todo, answers]),
     element(page, "section", [element(page, "h2", "Steps of the job"), steps]),
   ];
   const showTodo = ({ says, at }: ToDo): void => {
@@ -70,12 +78,14 @@ export const jobPart = (page: Document, acting: Acting | undefined): JobPart => 
   };
   let drawn = "";
   const drawNow = async (): Promise<void> => {
-    const [names, next] = await Promise.all([acting?.sheets.names() ?? [], acting?.sheets.toDo?.() ?? GENERAL]);
+    const sheets = acting?.sheets;
+    const [names, next, shown] = await Promise.all([sheets?.names() ?? [], sheets?.toDo?.() ?? GENERAL, sheets?.answers?.() ?? []]);
     // What a person is about to press must not be taken away while nothing has changed.
-    const now = JSON.stringify([names, next]);
+    const now = JSON.stringify([names, next, shown]);
     if (now === drawn) return;
     drawn = now;
     showTodo(next);
+    answers.replaceChildren(...(shown.length === 0 ? [] : [answerList(page, shown)]));
     steps.replaceChildren(
       ...readySheets.map((ready) =>
         acting === undefined

@@ -4,6 +4,7 @@ import type { SheetPage } from "../workbook/page/sheet-page";
 import type { CellPut, SpilledBlock } from "../workbook/workbook";
 import { isInvented } from "./is-invented";
 import { nextCell, type Trial } from "./next-cell";
+import { shownAnswers } from "./shown-answers";
 
 const isWithin = ({ row, column }: Place, block: SpilledBlock): boolean =>
   row >= block.row && row < block.row + block.rows && column >= block.column && column < block.column + block.columns;
@@ -52,6 +53,7 @@ const localSheets = (book: SheetPage, trial: Trial): SheetsHost => ({
     const data = book.data();
     return nextCell(data.sheets, isInvented(data) ? trial : undefined);
   },
+  answers: async () => shownAnswers(book),
   onChange: (tell) => {
     const soon = afterRest(tell);
     book.onChange(soon);

@@ -1,4 +1,5 @@
 import type { Solve } from "../pane/answer";
+import type { SheetsHost } from "../pane/host";
 import { messageOf } from "../pane/message-of";
 import { pane } from "../pane/pane";
 import { shownFunctions } from "../pane/shown-functions";
@@ -8,6 +9,7 @@ import { type SheetPage, sheetPage } from "../workbook/page/sheet-page";
 import type { StandIn } from "../workbook/stand-in";
 import { DATA_VERSION, type WorkbookData } from "../workbook/workbook-data";
 import { cellLine } from "./cell-line";
+import { drawer } from "./drawer";
 import { fileButtons } from "./file-buttons";
 import { isInvented } from "./is-invented";
 import { keptWorkbooks } from "./kept-workbooks";
@@ -60,7 +62,16 @@ const start = async (): Promise<void> => {
   printing({ book, solve, name: open.name, sawCaution: shown.sawCaution, caution: shown.caution, say });
   cellLine(book);
   menus();
-  pane(document, place("pane"), shown, { place: "beside this sheet", hasTitle: true, lacks: [], solve, ...host });
+  const closeDrawer = drawer();
+  const sheets: SheetsHost = {
+    ...host.sheets,
+    show: async (name, address) => {
+      await host.sheets.show(name, address);
+      // On a small screen what is shown lies under the drawer.
+      closeDrawer();
+    },
+  };
+  pane(document, place("pane"), shown, { place: "beside this sheet", hasTitle: true, lacks: [], solve, ...host, sheets });
   await book.settled();
   document.documentElement.dataset["ready"] = "yes";
   Object.assign(globalThis, { treadsheetBook: book });

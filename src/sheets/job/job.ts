@@ -56,7 +56,7 @@ const SHEETS = ({ unit }: Filling): readonly Asked[] => [
   },
   { sheet: "Check", asks: "Does it pass, as designed?", from: "Check!E4", answer: 'Check!E5', verdict: "Check!E4" },
   {
-    sheet: "Order", asks: "Which blanks, at what cost?", from: "Order!C4", verdict: 'IF(Order!A4>0,"✓ in stock sizes","✗ nothing fits")',
+    sheet: "Order", asks: "Which blanks, what cost?", from: "Order!C4", verdict: 'IF(Order!A4>0,"✓ in stock sizes","✗ nothing fits")',
     answer: 'TEXT(Order!C4,"#,##0.00")&", "&TEXT(Order!G4,"#,##0.00")&" of it ripped off"',
   },
   {

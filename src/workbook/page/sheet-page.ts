@@ -24,6 +24,7 @@ import { menus } from "./menus";
 import { redrawnLooks } from "./redrawn-looks";
 import { spilledCopies } from "./spilled-copies";
 import { tabChain } from "./tab-chain";
+import { touch } from "./touch";
 import { editSizes, readTyping } from "./typing";
 import { typingKept } from "./typing-kept";
 
@@ -84,6 +85,7 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
     isSetUp = true;
     mend(injector, metadata, workbook);
     followLinks(injector, select);
+    touch(element, injector);
     follow();
   };
 
