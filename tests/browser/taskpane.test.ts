@@ -195,7 +195,7 @@ test.each([
   ["light", "dark"],
 ] as const)("a %s theme of Excel goes before a system that is %s", async (theme, colorScheme) => {
   const { page } = await pages.open("taskpane.html", { viewport: paneSize, colorScheme, platform: inExcel(theme === "dark", 7) });
-  await page.getByText("in Excel").first().waitFor();
+  await page.locator(".foot", { hasText: "in Excel" }).waitFor();
   const ground = await page.evaluate(() => getComputedStyle(document.body).backgroundColor);
   // The two grounds of pane.css.
   expect(ground).toBe(theme === "dark" ? "rgb(32, 29, 26)" : "rgb(251, 250, 248)");
