@@ -112,6 +112,8 @@ export interface PaneHost {
   readonly place: string;
   /** Whether the page around the pane says its name already. */
   readonly hasTitle?: boolean;
+  /** Whether the page around the pane starts a job itself. */
+  readonly hasStart?: boolean;
   /** Whether the host is dark; undefined where it does not say and the system does. */
   readonly isDark?: boolean;
   /** Calls a worksheet function of the bundle that the workbook uses. */

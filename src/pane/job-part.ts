@@ -30,6 +30,8 @@ interface Acting {
   readonly sheets: SheetsHost;
   readonly add: (name: string) => void;
   readonly act: (work: () => Promise<string>) => void;
+  /** Asks for a job of one's own and begins it; missing where something else does. */
+  readonly start?: () => void;
 }
 
 const stepItem = (page: Document, ready: ReadySheet, names: readonly string[], { sheets, add, act }: Acting): HTMLElement => {
@@ -63,8 +65,9 @@ export const jobPart = (page: Document, acting: Acting | undefined): JobPart => 
   const todo = element(page, "div");
   const steps = element(page, "ol", [], "steps");
   const answers = element(page, "div");
+  const start = acting?.start === undefined ? [] : [element(page, "p", [button(page, "Start my job", acting.start)], "starting")];
   const parts = [
-    element(page, "section", [element(page, "h2", "What to do"), todo, answers]),
+    element(page, "section", [element(page, "h2", "What to do"), ...start, todo, answers]),
     element(page, "section", [element(page, "h2", "Steps of the job"), steps]),
   ];
   const showTodo = ({ says, at }: ToDo): void => {

@@ -1,11 +1,16 @@
 import { aboutPart } from "./about-part";
 import { element } from "./element";
 import { functionGroups, type FunctionGroups } from "./function-groups";
-import type { PaneHost } from "./host";
+import type { Solve } from "./answer";
+import type { CellHost, PaneHost, SheetsHost } from "./host";
 import { inserting, undoButton } from "./inserting";
+import { jobDialog } from "./job-dialog";
+import type { JobPlace } from "./job-form";
 import { jobPart } from "./job-part";
+import { jobStarted, takesStairs } from "./job-started";
 import { mended } from "./mend";
 import { mendPart } from "./mend-part";
+import { messageOf } from "./message-of";
 import { question } from "./question";
 import { readySheetAdded } from "./ready-sheet";
 import { report } from "./report";
@@ -35,6 +40,18 @@ const functionsPart = (page: Document, groups: FunctionGroups): readonly HTMLEle
     groups.nothing,
     ...groups.parts,
   ];
+};
+
+/** Asks for a job of one's own, whose sheets go after those of the workbook, or as one more stair of its job. */
+const startedJobs = async (
+  page: Document, cells: CellHost, sheets: SheetsHost, solve: Solve, say: (text: string) => void,
+): Promise<void> => {
+  try {
+    const places: readonly JobPlace[] = (await takesStairs(cells, sheets)) ? ["one more stair", "this workbook"] : ["this workbook"];
+    jobDialog(page, places, solve, (asked, where) => jobStarted(asked, where === "one more stair", cells, sheets), say);
+  } catch (error) {
+    say(messageOf(error));
+  }
 };
 
 /** Version and caution, once, at the foot. */
@@ -78,7 +95,13 @@ export const pane = (page: Document, into: HTMLElement, shown: ShownCatalogue, h
       job.draw();
       return says;
     }));
-  const job = jobPart(page, sheets && add && { sheets, add, act: heard.act });
+  const start = cells && sheets && solve && host.hasStart !== true
+    ? { start: (): void => void startedJobs(page, cells, sheets, solve, (says) => {
+        heard.say(says);
+        job.draw();
+      }) }
+    : {};
+  const job = jobPart(page, sheets && add && { sheets, add, act: heard.act, ...start });
   sheets?.onChange?.(job.draw);
 
   const groups = functionGroups(page, shown.functions, {

@@ -71,7 +71,7 @@ const start = async (): Promise<void> => {
       closeDrawer();
     },
   };
-  pane(document, place("pane"), shown, { place: "beside this sheet", hasTitle: true, lacks: [], solve, ...host, sheets });
+  pane(document, place("pane"), shown, { place: "beside this sheet", hasTitle: true, hasStart: true, lacks: [], solve, ...host, sheets });
   await book.settled();
   document.documentElement.dataset["ready"] = "yes";
   Object.assign(globalThis, { treadsheetBook: book });

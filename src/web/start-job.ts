@@ -1,7 +1,7 @@
 import type { Solve } from "../pane/answer";
-import { element } from "../pane/element";
 import type { CellHost, SheetsHost } from "../pane/host";
-import { jobForm, type JobPlace } from "../pane/job-form";
+import { jobDialog } from "../pane/job-dialog";
+import type { JobPlace } from "../pane/job-form";
 import { jobStarted, takesStairs } from "../pane/job-started";
 import { messageOf } from "../pane/message-of";
 import type { AskedJob } from "../sheets/job/own-job";
@@ -32,38 +32,8 @@ export const startJob = (
   const ask = async (): Promise<void> => {
     const places: JobPlace[] = ["own workbook"];
     if (!isDemo() && (await takesStairs(host.cells, host.sheets))) places.push("one more stair");
-    const dialog = element(document, "dialog", [], "start-job");
-    const title = element(document, "h2", "Start my job");
-    title.id = "start-job";
-    dialog.setAttribute("aria-labelledby", title.id);
-    const fault = element(document, "p", "", "fault");
-    fault.setAttribute("role", "alert");
-    const form = jobForm(document, places, solve, (asked, where) => {
-      const begun = where === "one more stair" ? jobStarted(asked, true, host.cells, host.sheets) : ownWorkbook(asked, host, open, shelf);
-      begun.then(
-        (says) => {
-          dialog.close();
-          say(says);
-        },
-        (error: unknown) => void (fault.textContent = messageOf(error)),
-      );
-    });
-    const leave = element(document, "button", "Cancel");
-    leave.type = "button";
-    leave.addEventListener("click", () => dialog.close());
-    form.querySelector(".answers")?.prepend(leave);
-    dialog.append(
-      title,
-      element(
-        document, "p", "Ten linked sheets, from the tape to the books, with your job's name and no number but those you type here.",
-        "quiet",
-      ),
-      form,
-      fault,
-    );
-    dialog.addEventListener("close", () => dialog.remove());
-    document.body.append(dialog);
-    dialog.showModal();
+    jobDialog(document, places, solve, (asked, where) =>
+      where === "one more stair" ? jobStarted(asked, true, host.cells, host.sheets) : ownWorkbook(asked, host, open, shelf), say);
   };
   place("start").addEventListener("click", () => void ask().catch((error: unknown) => say(messageOf(error))));
 };

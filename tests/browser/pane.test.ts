@@ -326,6 +326,8 @@ test(
   async () => {
     const { page } = await opened();
     await page.setViewportSize({ width: 320, height: 900 });
+    // So narrow the pane is a drawer.
+    await page.getByRole("button", { name: "Help" }).click();
     for (const tab of ["Job", "Functions", "Sheets", "Mend", "About"]) {
       await page.locator("#pane").getByRole("tab", { name: tab }).click();
       const [needed, there] = await page.evaluate(() => {

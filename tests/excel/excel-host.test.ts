@@ -1,6 +1,7 @@
 import { catalogue } from "../../src/functions/catalogue";
 import { excelHost } from "../../src/excel/excel-host";
 import { type Ask, inserted, takenBack } from "../../src/pane/insertion";
+import { jobStarted, takesStairs } from "../../src/pane/job-started";
 import { mended } from "../../src/pane/mend";
 import { readySheetAdded } from "../../src/pane/ready-sheet";
 import { why } from "../../src/pane/why";
@@ -220,6 +221,28 @@ describe("add a ready sheet", () => {
     );
     expect(book.cell("Order", "A17").formula).toContain("STAIR.ORDER(Smith!AA7#,A8:E14)");
     expect(book.sheetNames()).toEqual(["Smith", "Order"]);
+  });
+});
+
+describe("start a job of one's own", () => {
+  const asked = { job: "Hall stair", unit: "in", code: "irc-2021", totalRise: 106.125, run: 10, width: 36.75, openEnd: "right" } as const;
+
+  test("its sheets go after those that are there, and one more stair is taken in by Bid and Books", async () => {
+    const { excel: book, cells, sheets } = opened({ sheets: [{ name: "Mine", cells: { A1: { value: "mine" } } }] });
+    expect(await takesStairs(cells, sheets)).toBe(false);
+    await expect(jobStarted(asked, true, cells, sheets)).rejects.toThrow("This workbook has no Bid and Books that gather stairs");
+    const says = await jobStarted(asked, false, cells, sheets);
+    expect(says).toBe(
+      "Added Job, Survey, Layout, Check, Order, Cut plan, Fit, Takeoff, Bid and Books. Type what is known in the yellow cells.",
+    );
+    expect([book.cell("Mine", "A1").value, book.cell("Job", "B8").value, book.cell("Job", "B11").value]).toEqual([
+      "mine", "Hall stair", 106.125,
+    ]);
+    expect(await takesStairs(cells, sheets)).toBe(true);
+    await jobStarted({ ...asked, job: "Cellar stair" }, true, cells, sheets);
+    expect(book.cell("Job 2", "B8").value).toBe("Cellar stair");
+    expect(book.cell("Bid", "AA8").formula).toMatch(/^=VSTACK\(.*,DROP\('Takeoff 2'!AY8#,1\)\)$/);
+    expect(book.cell("Books", "AA8").formula).toMatch(/^=VSTACK\(.*,DROP\('Cut plan 2'!BK8#,1\)\)$/);
   });
 });
 
