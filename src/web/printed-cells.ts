@@ -78,7 +78,8 @@ export const printedCells = (
         text,
         isNumber,
         stored,
-        covers: coversOf(row, column, text, isNumber),
+        // A heading stays over its own column, or two tables beside one another would be one.
+        covers: coversOf(row, column, text, isNumber || style.startsWith("heading")),
         isLine: LINES.has(style),
         isHeading: style.startsWith("heading") || style === "name",
       }];

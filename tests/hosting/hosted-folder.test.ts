@@ -80,6 +80,7 @@ describe("in the folder for a host", () => {
       "engine.….css",
       "on-site.….js",
       "pane.….css",
+      "print.….css",
       "sheet-functions.….js",
       "sheet-functions.….json",
       "stand-in.….js",
@@ -99,7 +100,7 @@ describe("in the folder for a host", () => {
     expect(files.filter(([name, sum]) => sum !== `sha256-${createHash("sha256").update(content(name)).digest("base64")}`)).toEqual([]);
     const page = hosted().text("index.html");
     expect(files.map(([name]) => name).filter((name) => name !== "./" && !page.includes(`"${name}"`))).toEqual([]);
-    expect(files.length).toBe(9);
+    expect(files.length).toBe(10);
   });
 
   test("dist itself, which loopback hands out, has no worker and none is asked for", () => {

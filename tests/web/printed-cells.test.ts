@@ -1,0 +1,30 @@
+import { cellPlace } from "../../src/sheets/cell-address";
+import type { SheetData } from "../../src/sheets/sheet-data";
+import { printedCells } from "../../src/web/printed-cells";
+
+const SHEET: SheetData = {
+  name: "Mine",
+  cells: {
+    A1: { value: "left over, in", style: "heading" },
+    C1: { value: "to buy", style: "heading" },
+    A2: { value: "a text that runs on over what is empty" },
+    C2: { value: 7 },
+    AA2: { value: "in full" },
+  },
+  columnWidths: { A: 40, B: 8, C: 60 },
+};
+
+const BOOK = {
+  value: (_sheet: string, address: string) => SHEET.cells[address]?.value ?? null,
+  shown: (_sheet: string, address: string) => String(SHEET.cells[address]?.value ?? ""),
+  spills: () => [],
+};
+
+test("a heading keeps to its column, a text runs on to the next one that is filled, and what other sheets read is not printed", () => {
+  const cells = printedCells(BOOK, SHEET);
+  const coversAt = (address: string): number | undefined => {
+    const { row, column } = cellPlace(address);
+    return cells.get(row)?.get(column)?.covers;
+  };
+  expect(["A1", "C1", "A2", "C2", "AA2"].map(coversAt)).toEqual([1, 1, 2, 1, undefined]);
+});
