@@ -131,6 +131,11 @@ test(
     await name.fill("B5");
     await name.press("Enter");
     await page.locator(".why .quiet", { hasText: "Select a cell with an error" }).waitFor();
+    // A name would be gone when the page is opened again: it is refused in words, and the box says the cell.
+    await name.fill("wall_height");
+    await name.press("Enter");
+    await page.getByText("Names are not kept with a workbook of this page").waitFor();
+    expect(await name.inputValue()).toBe("B5");
   },
   browserTime,
 );

@@ -21,6 +21,7 @@ import { takesKeys } from "./ready-for-keys";
 import { type Selection, selection } from "./selection";
 import { shortcutsInTime } from "./shortcuts-in-time";
 import { menus } from "./menus";
+import { refusedNames } from "./refused-names";
 import { redrawnLooks } from "./redrawn-looks";
 import { spilledCopies } from "./spilled-copies";
 import { tabChain } from "./tab-chain";
@@ -65,6 +66,7 @@ const mend = (injector: Injector, metadata: FunctionsJson, workbook: Workbook): 
   tabChain(injector);
   choiceLists(injector);
   redrawnLooks(injector);
+  refusedNames(injector);
   followColourScheme(injector);
 };
 
