@@ -4,7 +4,9 @@ import type { SheetsHost, ShownAnswer, ToDo } from "./host";
 import { messageOf } from "./message-of";
 
 const GENERAL: ToDo = {
-  says: "Fill in the yellow cells, sheet by sheet in the order below. Everything else follows from them.",
+  says:
+    "Start a job of your own, or add the sheet of a step below; the sheets that it reads come with it. Then fill in the yellow cells, sheet " +
+    "by sheet in this order. Everything else follows from them.",
 };
 
 const escaped = (name: string): string => name.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
