@@ -386,7 +386,7 @@ const bevelFigure: Figure = {
     shape([0, 0], [12, 0], [12, 4], [1.4, 4]),
     dashed([0, 0], [0, 4]),
     distance([0, 4], [1.4, 4], "opening", -8),
-    distance([12, 0], [12, 4], "thickness", 10),
+    distance([12, 0], [12, 4], "thickness", -14),
     caption([0.4, 1.6], "bevel", "right"),
   ],
 };

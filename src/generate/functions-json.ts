@@ -1,9 +1,12 @@
 import type { Declaration, Parameter } from "../functions/declare";
 import { defaultSaid, isMatrix, isOmissible, spills } from "../functions/describe";
 
+// A host shows a description as it stands: what is code on a page is between quotation marks there.
+const plain = (text: string): string => text.replace(/`([^`]+)`/g, '"$1"');
+
 const described = (parameter: Parameter): string => {
   const value = defaultSaid(parameter);
-  return value === "" ? parameter.says : `${parameter.says} Left out: ${value}.`;
+  return plain(value === "" ? parameter.says : `${parameter.says} Left out: ${value}.`);
 };
 
 /**
@@ -16,7 +19,7 @@ export const functionsJson = (catalogue: readonly Declaration[]): unknown => ({
   functions: catalogue.map((declaration) => ({
     id: declaration.id,
     name: declaration.id,
-    description: declaration.says,
+    description: plain(declaration.says),
     parameters: Object.entries(declaration.parameters).map(([name, parameter]) => ({
       name,
       description: described(parameter),

@@ -1,3 +1,7 @@
+import { readdirSync } from "node:fs";
+import path from "node:path";
+import type { Page } from "playwright-core";
+import { FIGURES } from "../../src/drawing/figures";
 import { catalogue } from "../../src/functions/catalogue";
 import { PROFILES } from "../../src/solver/code/profiles";
 import { openedPages, type Opened } from "./opened-page";
@@ -49,6 +53,102 @@ test(
     const viewport = { width: 360, height: 700 };
     const { page } = await pages.open("reference.html", { viewport });
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(viewport.width);
+  },
+  browserTime,
+);
+
+const documents = readdirSync(path.resolve(__dirname, "../../docs")).filter((name) => name.endsWith(".md"));
+const generated = ["reference.html", "codes.html", ...documents.map((name) => name.replace(/[.]md$/, ".html"))];
+
+/** Backticks, words on two lines, pictures that cannot be read or are cut, and how far the page reaches to the right. */
+const looked = (page: Page) =>
+  page.evaluate(() => {
+    const [ticks, broken, pictures]: [string[], string[], string[]] = [[], [], []];
+    const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    const range = document.createRange();
+    let words = 0;
+    for (let node = texts.nextNode(); node !== null; node = texts.nextNode()) {
+      const text = node.nodeValue ?? "";
+      if (text.includes("`") && node.parentElement?.closest("pre, code") === null) ticks.push(text);
+      // A name of a code is one word; an address may part at its hyphens, and a compound in a sentence.
+      const isCell = node.parentElement?.closest("td, th") !== null && !text.includes("-".repeat(2));
+      for (const { 0: word, index } of text.matchAll(isCell ? /[\p{L}\p{N}][\p{L}\p{N}.'-]*/gu : /[\p{L}\p{N}][\p{L}\p{N}.']*/gu)) {
+        const long = text.slice(text.lastIndexOf(" ", index) + 1).split(/\s/)[0] ?? "";
+        range.setStart(node, index);
+        range.setEnd(node, index + word.length);
+        words += 1;
+        const isInAddress = word.includes("-") && word.length > 24;
+        if (!isInAddress && new Set([...range.getClientRects()].map(({ top }) => top)).size > 1) broken.push(`${word} in ${long}`);
+      }
+    }
+    const isInside = (inner: DOMRect, outer: { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number }) =>
+      inner.left >= outer.left && inner.right <= outer.right && inner.top >= outer.top && inner.bottom <= outer.bottom;
+    for (const drawn of document.querySelectorAll("svg")) {
+      const says = drawn.getAttribute("aria-label") ?? "";
+      const box = drawn.getBoundingClientRect();
+      if (drawn.getAttribute("role") !== "img" || says === "") pictures.push(`no words: ${drawn.outerHTML.slice(0, 80)}`);
+      if (box.left < 0 || box.right > document.documentElement.clientWidth) pictures.push(`beyond the page: ${says}`);
+      if (getComputedStyle(drawn).stroke !== getComputedStyle(document.body).color) pictures.push(`not in the page's ink: ${says}`);
+      for (const word of drawn.querySelectorAll("text"))
+        if (!isInside(word.getBoundingClientRect(), box)) pictures.push(`cut: ${word.textContent} in ${says}`);
+    }
+    return { words, ticks, broken, pictures, width: document.documentElement.scrollWidth };
+  });
+
+test.each([
+  [1366, 768, "light"],
+  [390, 844, "dark"],
+] as const)(
+  "at %i by %i, %s, no page shows a backtick, parts a word, cuts a picture or is wider than the screen",
+  async (width, height, colorScheme) => {
+    const context = await pages.context({ viewport: { width, height }, colorScheme });
+    for (const file of generated) {
+      const { page } = await pages.open(file, { context });
+      const { words, ...faults } = await looked(page);
+      expect(words).toBeGreaterThan(100);
+      expect([file, faults]).toEqual([file, { ticks: [], broken: [], pictures: [], width }]);
+      await page.close();
+    }
+    await context.close();
+  },
+  browserTime,
+);
+
+/** What 12 mm margins leave of the smaller sheet, A4 upright and Letter lying, at 96 dots to the inch: 186 mm and 255 mm. */
+const UPRIGHT = 703;
+const LYING = 965;
+
+test.each([
+  ["reference.html", UPRIGHT],
+  ["codes.html", LYING],
+])(
+  "%s printed fits its sheet, with no word parted and no picture cut",
+  async (file, width) => {
+    const { page } = await pages.open(file, { viewport: { width, height: 900 }, colorScheme: "dark" });
+    await page.emulateMedia({ media: "print" });
+    const { words, ...faults } = await looked(page);
+    expect(words).toBeGreaterThan(100);
+    expect(faults).toEqual({ ticks: [], broken: [], pictures: [], width });
+    const orientation = await page.evaluate(() => getComputedStyle(document.querySelector("main") as Element).getPropertyValue("page"));
+    expect(orientation).toBe(width === LYING ? "lying" : "auto");
+  },
+  browserTime,
+);
+
+test(
+  "a function that has pictures shows them in its part, each with its words below it",
+  async () => {
+    const { page } = await pages.open("reference.html");
+    const shown = await page.evaluate(() => {
+      const found: Record<string, (string | null)[]> = {};
+      let part = "";
+      for (const each of document.querySelectorAll("h2, h3, figcaption")) {
+        if (each.tagName !== "FIGCAPTION") part = each.id;
+        else (found[part] ??= []).push(each.textContent);
+      }
+      return found;
+    });
+    expect(shown).toEqual(Object.fromEntries(Object.entries(FIGURES).map(([id, figures]) => [id, figures.map(({ says }) => says)])));
   },
   browserTime,
 );
