@@ -424,7 +424,7 @@ const holdingTheTape: Figure = {
       thin([edge, 0], [edge, 5]),
       thin([edge + thick, 0], [edge + thick, 6.6]),
       caption([edge + thick + NOSING, TREAD / 2], "tread", "right"),
-      caption([edge + thick, -4], "riser in front", "right"),
+      caption([edge + thick / 2, -6], "riser in front", "below"),
       caption([edge - 1, -4], "sub-tread", "left"),
       caption([-1, 3], "rough riser", "left"),
     ];

@@ -8,7 +8,8 @@ const OWN_LINK = /(<a href="[\w-]+)[.]md(?=["#])/g;
 const markdownReader = new Marked({ renderer: { codespan: ({ text }) => `<code>${plainHtml(text)}</code>` } });
 
 // A table wider than the screen is moved by itself, without the page.
-const sideways = (html: string): string => html.replaceAll("<table>", '<div class="sideways"><table>').replaceAll("</table>", "</table></div>");
+const sideways = (html: string): string =>
+  html.replaceAll("<table>", '<div class="sideways"><table>').replaceAll("</table>", "</table></div>");
 
 const STYLES = ["reference.css", "document.css"];
 

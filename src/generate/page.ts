@@ -86,13 +86,13 @@ export const PAGE_POLICY = "default-src 'none'; style-src 'self'; img-src 'self'
 const policy = `<meta http-equiv="Content-Security-Policy" content="${PAGE_POLICY}">`;
 
 /** A page of our own style around what stands in it, which is HTML already. */
-export const htmlPage = (title: string, body: string, styles: readonly string[] = ["reference.css"], isLying = false): string =>
+export const htmlPage = (title: string, body: string, styles: readonly string[] = ["reference.css"]): string =>
   `<!doctype html>\n<html lang="en"><head><meta charset="utf-8">${policy}` +
   `<meta name="viewport" content="width=device-width, initial-scale=1"><title>${escaped(title)}</title>` +
-  `${styles.map((file) => `<link rel="stylesheet" href="${file}">`).join("")}</head><body><main${isLying ? ' class="lying"' : ""}>\n${body}\n</main></body></html>\n`;
+  `${styles.map((file) => `<link rel="stylesheet" href="${file}">`).join("")}</head><body><main>\n${body}\n</main></body></html>\n`;
 
 /** Blocks as a page in our own style, and as Markdown. */
 export const page = (title: string, blocks: readonly Block[]): Page => ({
-  html: htmlPage(title, blocks.map(htmlBlock).join("\n"), undefined, blocks.some(isWide)),
+  html: htmlPage(title, blocks.map(htmlBlock).join("\n")),
   markdown: `${blocks.map(markdownBlock).join("\n\n")}\n`,
 });

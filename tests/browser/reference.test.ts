@@ -62,7 +62,7 @@ const generated = ["reference.html", "codes.html", ...documents.map((name) => na
 
 /** Backticks, words on two lines, pictures that cannot be read or are cut, and how far the page reaches to the right. */
 const looked = (page: Page) =>
-  page.evaluate(() => {
+  page.evaluate((longestName) => {
     const [ticks, broken, pictures]: [string[], string[], string[]] = [[], [], []];
     const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
     const range = document.createRange();
@@ -70,18 +70,18 @@ const looked = (page: Page) =>
     for (let node = texts.nextNode(); node !== null; node = texts.nextNode()) {
       const text = node.nodeValue ?? "";
       if (text.includes("`") && node.parentElement?.closest("pre, code") === null) ticks.push(text);
-      // A name of a code is one word; an address may part at its hyphens, and a compound in a sentence.
-      const isCell = node.parentElement?.closest("td, th") !== null && !text.includes("-".repeat(2));
-      for (const { 0: word, index } of text.matchAll(isCell ? /[\p{L}\p{N}][\p{L}\p{N}.'-]*/gu : /[\p{L}\p{N}][\p{L}\p{N}.']*/gu)) {
-        const long = text.slice(text.lastIndexOf(" ", index) + 1).split(/\s/)[0] ?? "";
-        range.setStart(node, index);
-        range.setEnd(node, index + word.length);
-        words += 1;
-        const isInAddress = word.includes("-") && word.length > 24;
-        if (!isInAddress && new Set([...range.getClientRects()].map(({ top }) => top)).size > 1) broken.push(`${word} in ${long}`);
+      // In a cell a word as long as the name of a code is one with its hyphens; what is longer, and a sentence's compound, part at them.
+      const isCell = node.parentElement?.closest("td, th") !== null;
+      for (const { 0: joined, index: start } of text.matchAll(/[\p{L}\p{N}][\p{L}\p{N}.'-]*/gu)) {
+        for (const { 0: word, index } of joined.matchAll(isCell && joined.length <= longestName ? /.+/g : /[^-]+/g)) {
+          range.setStart(node, start + index);
+          range.setEnd(node, start + index + word.length);
+          words += 1;
+          if (new Set([...range.getClientRects()].map(({ top }) => top)).size > 1) broken.push(`${word} in ${text}`);
+        }
       }
     }
-    const isInside = (inner: DOMRect, outer: { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number }) =>
+    const isInside = (inner: DOMRect, outer: DOMRect): boolean =>
       inner.left >= outer.left && inner.right <= outer.right && inner.top >= outer.top && inner.bottom <= outer.bottom;
     for (const drawn of document.querySelectorAll("svg")) {
       const says = drawn.getAttribute("aria-label") ?? "";
@@ -93,7 +93,7 @@ const looked = (page: Page) =>
         if (!isInside(word.getBoundingClientRect(), box)) pictures.push(`cut: ${word.textContent} in ${says}`);
     }
     return { words, ticks, broken, pictures, width: document.documentElement.scrollWidth };
-  });
+  }, Math.max(...PROFILES.map(({ id }) => id.length)));
 
 test.each([
   [1366, 768, "light"],
