@@ -50,9 +50,9 @@ const withoutHyphenation = new NormalModuleReplacementPlugin(/^[.][/][\w-]+-[\w-
   if (/[\\/]engine-render[\\/]/.test(request.context)) request.request = path.resolve(__dirname, "src/workbook/no-hyphenation.ts");
 });
 
-const [engineStyles, ...moreStyles] = ["preset-sheets-core", "sheets-data-validation-ui"].map((name) =>
-  require.resolve(`@univerjs/${name}/lib/index.css`),
-);
+const [engineStyles, ...moreStyles] = [
+  "preset-sheets-core", "sheets-data-validation-ui", "find-replace", "sheets-sort-ui",
+].map((name) => require.resolve(`@univerjs/${name}/lib/index.css`));
 const withMoreStyles = (first) => Buffer.concat([first, ...moreStyles.map((file) => fs.readFileSync(file))]);
 
 const minifiedWith = (minimizerOptions) => ({

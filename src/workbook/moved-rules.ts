@@ -2,10 +2,7 @@ import {
   AbsoluteRefType, type ICommandInfo, type IMutationInfo, type Injector, type IRange, IUniverInstanceService, type Nullable,
   UniverInstanceType, type Workbook as EngineWorkbook,
 } from "@univerjs/core";
-import {
-  deserializeRangeWithSheet, ErrorType, generateStringWithSequence, LexerTreeBuilder, sequenceNodeType, serializeRange,
-  serializeRangeWithSheet,
-} from "@univerjs/engine-formula";
+import { ErrorType, LexerTreeBuilder, serializeRange, serializeRangeWithSheet } from "@univerjs/engine-formula";
 import {
   EffectRefRangId, getSheetCommandTarget, handleDefaultRangeChangeWithEffectRefCommands, type ISetWorksheetNameCommandParams,
   type ISheetCommandSharedParams, SetWorksheetNameCommand, SheetInterceptorService,
@@ -15,14 +12,12 @@ import {
   setConditionalRuleMutationUndoFactory,
 } from "@univerjs/sheets-conditional-formatting";
 import { inReadingOrder, isLookRule, type LookRule } from "./engine-rules";
+import { type Rewrite, rewritten } from "./rewritten-formula";
 
 interface Steps {
   readonly redos: IMutationInfo[];
   readonly undos: IMutationInfo[];
 }
-
-/** A reference as it is written from now on; undefined where it stays. */
-type Rewrite = (range: IRange, sheetName: string) => string | undefined;
 
 /** What becomes of a range of the sheet whose cells move. */
 type Moved = (range: IRange) => Nullable<IRange>;
@@ -34,21 +29,6 @@ interface Step {
   readonly down: number;
   readonly right: number;
 }
-
-const rewritten = (lexer: LexerTreeBuilder, formula: string, rewrite: Rewrite): string => {
-  const nodes = lexer.sequenceNodesBuilder(formula);
-  if (!nodes) return formula;
-  let isNew = false;
-  const next = nodes.map((node) => {
-    if (typeof node === "string" || node.nodeType !== sequenceNodeType.REFERENCE) return node;
-    const { range, sheetName } = deserializeRangeWithSheet(node.token);
-    const token = rewrite(range, sheetName);
-    if (token === undefined || token === node.token) return node;
-    isNew = true;
-    return { ...node, token };
-  });
-  return isNew ? `=${generateStringWithSequence(next)}` : formula;
-};
 
 const written = (range: IRange, sheetName: string): string =>
   sheetName === "" ? serializeRange(range) : serializeRangeWithSheet(sheetName, range);

@@ -73,6 +73,13 @@ test(
     const offered = await buttons.evaluateAll((all) => all.map((one) => one.getAttribute("data-u-command")));
     expect(offered).toContain("sheet.command.set-range-bold");
     expect(offered.filter((one) => one?.includes("protection"))).toEqual([]);
+    // The table typed is sorted as one, whatever stands beside it on the sheet.
+    const box = page.locator("[data-u-comp=defined-name] input");
+    await box.fill(`T1:U${ROWS}`);
+    await box.press("Enter");
+    await page.locator("[data-u-command='sheet.menu.sheets-sort']:visible").click();
+    await page.getByText("Down: 9 to 1, Z to A").click();
+    await page.getByText(`Sorted T1:U${ROWS}, by column T.`).waitFor();
     await killed(page);
     const again = await opened(context);
     const stored = await again.page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.stored("Books", "T1"));

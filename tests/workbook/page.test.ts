@@ -21,6 +21,9 @@ const data = {
         G31: sixteenths,
         A10: { formula: '=VSTACK("✗ FAIL","✓ pass")' },
         C10: { value: "left" },
+        R110: { value: "newel post" },
+        R112: { value: "newel" },
+        R114: { value: "Newels" },
         B5: { formula: '=HYPERLINK("#Bench!D9","there")' },
         B6: { formula: '=HYPERLINK("#\'Long gone\'!A1","nowhere")' },
         B7: { formula: '=HYPERLINK("https://example.com/","out")' },
@@ -139,6 +142,117 @@ const entered = (page: Page, address: string): Promise<string> =>
 
 const stand = (page: Page, address: string): Promise<void> =>
   page.evaluate((at) => (globalThis as unknown as Shown).treadsheetBook.select("Bench", at), address);
+
+test(
+  "Ctrl+F finds what cells show, spilled ones too, from the selected one on, and selects it; nothing is offered to be replaced",
+  async () => {
+    const { page, faults } = opened;
+    const dialog = page.locator("[data-u-comp=find-replace-dialog]");
+    const isSelected = (address: string): Promise<unknown> =>
+      page.waitForFunction((at) => (globalThis as unknown as Shown).treadsheetBook.selected()?.address === at, address);
+    await stand(page, "R111");
+    await page.keyboard.press("ControlOrMeta+f");
+    await dialog.waitFor();
+    await page.keyboard.type("newel");
+    await isSelected("R112");
+    await page.keyboard.press("Enter");
+    await isSelected("R114");
+    await page.keyboard.press("Enter");
+    await isSelected("R110");
+    await page.keyboard.press("Shift+Enter");
+    await isSelected("R114");
+    await dialog.locator("input").fill("pass");
+    await isSelected("A11");
+    await dialog.getByText("1/1").waitFor();
+    await dialog.locator("input").fill("balustrade");
+    await dialog.getByText("Not found").waitFor();
+    await page.keyboard.press("Escape");
+    await dialog.waitFor({ state: "hidden" });
+    await stand(page, "C9");
+    await page.keyboard.press("ControlOrMeta+h");
+    await dialog.waitFor();
+    expect([await dialog.locator("input").count(), await dialog.getByText("Replace").isVisible()]).toEqual([1, false]);
+    await page.keyboard.press("Escape");
+    await dialog.waitFor({ state: "hidden" });
+    await page.locator("[data-u-command='ui.operation.open-find-dialog']:visible").click();
+    await dialog.waitFor();
+    await page.keyboard.press("Escape");
+    await dialog.waitFor({ state: "hidden" });
+    expect(faults).toEqual([]);
+  },
+  browserTime,
+);
+
+const TABLE = {
+  R90: { value: "mark", look: { bold: true } },
+  S90: { value: "run", look: { bold: true } },
+  T90: { value: "twice", look: { bold: true } },
+  R91: { value: "T10", look: { italic: true } },
+  S91: { value: 3 },
+  T91: { formula: "=S91*2" },
+  R92: { value: "T2" },
+  S92: { value: 1.5, format: "# ?/2" },
+  T92: { formula: "=S92*2" },
+  R93: { value: "t1" },
+  S93: { value: 2 },
+  T93: { formula: "=S93*$S$90" },
+  // What reads a sorted cell from outside reads its place.
+  V90: { formula: "=R91" },
+  R96: { value: 1 },
+  S96: { value: 5 },
+  R97: { value: 2 },
+  S97: { formula: "=S96+R97" },
+  R100: { value: "b" },
+  S100: { formula: '=VSTACK("x","y")' },
+  R101: { value: "a" },
+};
+
+const sorted = async (page: Page, address: string, way: string): Promise<void> => {
+  await stand(page, address);
+  await page.locator("[data-u-command='sheet.menu.sheets-sort']:visible").click();
+  await page.getByText(way).click();
+};
+
+test(
+  "Sort moves the rows of a table under its headings with their looks and formulas, is undone, and refuses what it would tear",
+  async () => {
+    const { page, faults } = opened;
+    const before = await page.evaluate(async (cells) => {
+      const { treadsheetBook } = globalThis as unknown as Shown;
+      const known = treadsheetBook.data();
+      treadsheetBook.load({ ...known, sheets: known.sheets.map((sheet) => ({ ...sheet, cells: { ...sheet.cells, ...cells } })) } as never);
+      await treadsheetBook.settled();
+      return treadsheetBook.data();
+    }, TABLE);
+    const stored = (): Promise<unknown> => page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.data());
+    const up = "Up: 1 to 9, A to Z";
+    await sorted(page, "R92", up);
+    await page.getByText("Sorted R91:T93, under its headings, by column R.").waitFor();
+    const cells = {
+      ...before.sheets[0]?.cells,
+      R91: TABLE.R93,
+      S91: TABLE.S93,
+      T91: { formula: "=S91*$S$90" },
+      R93: TABLE.R91,
+      S93: TABLE.S91,
+      T93: { formula: "=S93*2" },
+    };
+    expect(await stored()).toEqual({ ...before, sheets: [{ ...before.sheets[0], cells }, ...before.sheets.slice(1)] });
+    await page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.settled());
+    // By hand: 3 x 2.
+    expect([(await cell(page, "T93")).value, (await cell(page, "V90")).value]).toEqual([6, "t1"]);
+    await page.keyboard.press("ControlOrMeta+z");
+    await page.waitForFunction(() => (globalThis as unknown as Shown).treadsheetBook.value("Bench", "R91") === "T10");
+    expect(await stored()).toEqual(before);
+    await sorted(page, "R97", "Down: 9 to 1, Z to A");
+    await page.getByText("S97 reads another row of what is to be sorted, so it would come to something else.").waitFor();
+    await sorted(page, "R101", up);
+    await page.getByText("R100:S101 holds cells that the formula in S100 fills; only typed cells can be sorted.").waitFor();
+    expect(await stored()).toEqual(before);
+    expect(faults).toEqual([]);
+  },
+  browserTime,
+);
 
 test(
   "a sheet added by + has room to the right of column T",

@@ -1,9 +1,13 @@
 import { type Injector, LocaleType, LogLevel, Univer } from "@univerjs/core";
 import { UniverDataValidationPlugin } from "@univerjs/data-validation";
+import { UniverFindReplacePlugin } from "@univerjs/find-replace";
 import { CalculationMode, IDescriptionService, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
 import { UniverSheetsConditionalFormattingPlugin } from "@univerjs/sheets-conditional-formatting";
 import { UniverSheetsDataValidationPlugin } from "@univerjs/sheets-data-validation";
 import { UniverSheetsDataValidationUIPlugin } from "@univerjs/sheets-data-validation-ui";
+import { UniverSheetsFindReplacePlugin } from "@univerjs/sheets-find-replace";
+import { UniverSheetsSortPlugin } from "@univerjs/sheets-sort";
+import { UniverSheetsSortUIPlugin } from "@univerjs/sheets-sort-ui";
 import type { FunctionsJson } from "../function-metadata";
 import { liveWorkbook } from "../live-workbook";
 import type { StandIn } from "../stand-in";
@@ -12,6 +16,7 @@ import type { Workbook } from "../workbook";
 import { choiceLists } from "./choice-lists";
 import { followColourScheme, isDark } from "./colour-scheme";
 import { showSentences } from "./error-alerts";
+import { finding } from "./finding";
 import { functionHelp } from "./function-help";
 import { generalNumbers } from "./general-numbers";
 import { followLinks } from "./links";
@@ -20,9 +25,10 @@ import { pastedTable } from "./pasted-table";
 import { takesKeys } from "./ready-for-keys";
 import { type Selection, selection } from "./selection";
 import { shortcutsInTime } from "./shortcuts-in-time";
-import { menus } from "./menus";
+import { findWithinReach, menus } from "./menus";
 import { refusedNames } from "./refused-names";
 import { redrawnLooks } from "./redrawn-looks";
+import { sorting } from "./sorting";
 import { spilledCopies } from "./spilled-copies";
 import { tabChain } from "./tab-chain";
 import { touch } from "./touch";
@@ -50,6 +56,10 @@ const mounted = (element: HTMLElement): Univer => {
   univer.registerPlugin(UniverDataValidationPlugin);
   univer.registerPlugin(UniverSheetsDataValidationPlugin);
   univer.registerPlugin(UniverSheetsDataValidationUIPlugin, { showEditOnDropdown: false, showSearchOnDropdown: false });
+  univer.registerPlugin(UniverFindReplacePlugin);
+  univer.registerPlugin(UniverSheetsFindReplacePlugin);
+  univer.registerPlugin(UniverSheetsSortPlugin);
+  univer.registerPlugin(UniverSheetsSortUIPlugin);
   return univer;
 };
 
@@ -67,6 +77,9 @@ const mend = (injector: Injector, metadata: FunctionsJson, workbook: Workbook): 
   choiceLists(injector);
   redrawnLooks(injector);
   refusedNames(injector);
+  findWithinReach(injector);
+  finding(injector);
+  sorting(injector, workbook);
   followColourScheme(injector);
 };
 
