@@ -5,8 +5,8 @@ import { messageOf } from "./message-of";
 
 const GENERAL: ToDo = {
   says:
-    "Start a job of your own, or add the sheet of a step below; the sheets that it reads come with it. Then fill in the yellow cells, sheet " +
-    "by sheet in this order. Everything else follows from them.",
+    "Start a job of your own, or add the sheet of a step below; the sheets that it reads come with it. Then fill in the yellow cells, " +
+    "sheet by sheet in this order. Everything else follows from them.",
 };
 
 const escaped = (name: string): string => name.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
