@@ -193,7 +193,7 @@ test(
     await context.route("https://appsforoffice.microsoft.com/**", (route) => route.abort());
     host.asked();
     await page.goto(own("taskpane.html"));
-    await page.waitForSelector(".function");
+    await page.waitForSelector(".function", { state: "attached" });
     expect(host.asked()).toEqual(expect.arrayContaining(["taskpane.html", "functions.js"]));
     await withoutSignal(context);
     await expect(page.reload()).rejects.toThrow(/ERR_/);
