@@ -1,4 +1,5 @@
 import { RISERFIT } from "../../functions/fit/riserfit";
+import { BLANK } from "../../functions/order/blank";
 import { ORDER } from "../../functions/order/order";
 import { pieces, stock } from "../../functions/tables";
 import { BUY } from "../../functions/yield/buy";
@@ -37,9 +38,28 @@ const PLANNED = ["item", "quantity", "price", "net", "gross"] as const;
 
 const FITTED = `Fit!${RISERS_FITTED}`;
 
-/** The risers as they were read, or as designed while none were. */
-const AS_DESIGNED = passing("Order!G8", 'LET(b,Order!G8#,VSTACK(TAKE(b,1),FILTER(b,CHOOSECOLS(b,1)="riser")))');
-const risers = `=${whileAsking(FITTED, AS_DESIGNED, `${FITTED}#`)}`;
+const DESIGNED_PLACES = placesOf(BLANK, "item", "length", "width", "thickness", "quantity");
+const [ITEM, ...SIZES] = DESIGNED_PLACES;
+const DESIGNED = `FILTER(Order!G8#,CHOOSECOLS(Order!G8#,${String(ITEM)})="riser")`;
+const [LENGTH_AT, WIDTH_AT, THICKNESS_AT, QUANTITY_AT] = SIZES.map(String);
+
+/** The risers as designed while none were read. */
+const AS_DESIGNED = passing("Order!G8", `VSTACK(TAKE(Order!G8#,1),${DESIGNED})`);
+
+/** The risers that were read, and as designed those that were not: every riser of the stair is cut and paid for. */
+const AS_READ = passing(
+  "Order!G8",
+  `LET(f,DROP(${FITTED}#,1),n,ROWS(f),d,${DESIGNED},t,INDEX(d,1,${THICKNESS_AT}),unread,INDEX(d,1,${QUANTITY_AT})-n,` +
+    `read,HSTACK(${chosen(RISERFIT, "f", "step", "length", "height")},SEQUENCE(n,1,t,0),SEQUENCE(n,1,1,0)),` +
+    `VSTACK({${headingsOf(pieces, "label", "length", "width", "thickness", "quantity").map((one) => `"${one}"`).join()}},` +
+    `IF(unread>0,VSTACK(read,HSTACK("as designed",INDEX(d,1,${LENGTH_AT}),INDEX(d,1,${WIDTH_AT}),t,unread)),read)))`,
+);
+const risers = `=${whileAsking(FITTED, AS_DESIGNED, AS_READ)}`;
+
+/** Which of the two the plan rests on, and how many were read where not all were. */
+const WHICH =
+  `=IF(${lacks(FITTED)},"risers as designed",LET(n,ROWS(${FITTED}#)-1,all,INDEX(${DESIGNED},1,${QUANTITY_AT}),` +
+  `IF(n<all,n&" of "&all&" risers taped","risers as taped")))`;
 
 const cutting = (
   filling: Filling, declaration: typeof BUY | typeof CUTS | typeof PLAN | typeof OFFCUTS, what: "risers" | "rail",
@@ -59,7 +79,7 @@ const answers = ({ unit }: Filling): readonly Answer[] => [
   {
     over: ["C", "D"], name: "boards to buy",
     value: `SUM(DROP(${chosen(BUY, `${RISER_BUY}#`, "quantity")},1))+SUM(DROP(${chosen(BUY, `${RAIL_BUY}#`, "quantity")},1))`, from: "J8",
-    under: `=IF(${lacks(FITTED)},"risers as designed","risers as taped")`,
+    under: WHICH,
   },
   {
     over: ["E", "H"], name: "yield: risers, skirts and rail",
@@ -177,7 +197,7 @@ const blocks = (filling: Filling): readonly Block[] => {
     { at: RAIL_BUY, rows: [[`=${cutting(filling, BUY, "rail")}`]] },
     part("AI16", "Skirts and rail: how good the plan is"),
     { at: RAIL_PLAN, rows: [[`=${cutting(filling, PLAN, "rail")}`]] },
-    part("AQ7", "Risers to cut, as taped, or as designed while none are taped"),
+    part("AQ7", "Risers to cut: as taped, and as designed those that are not taped"),
     { at: RISER_PIECES, rows: [[risers]] },
     part("BK7", "All to buy, as Books reads it"),
     { at: ALL_BOUGHT, rows: [[planned]] },
@@ -209,7 +229,7 @@ export const cutPlan = (filling: Filling): SheetData => {
       ...spillOf(OFFCUTS, `A${OFFCUT_ROW}`, 8, unit),
       ...[RISER_BUY, RAIL_BUY].flatMap((at) => spillOf(BUY, at, 7, unit, boardFeet)),
       ...[RISER_PLAN, RAIL_PLAN].flatMap((at) => spillOf(PLAN, at, 12, unit)),
-      ...spillOf(RISERFIT, RISER_PIECES, 24, unit),
+      ...spillOf(BLANK, RISER_PIECES, 24, unit),
       ...viewOf(ORDER, PLANNED, ALL_BOUGHT, 16, unit, boardFeet),
     ],
   });

@@ -220,6 +220,27 @@ describe("9 typed for the run", () => {
   test.each(NAMED)("$name on a 9 in run", ({ read, nine }) => check(read(), nine));
 });
 
+test("risers that are not read are cut and paid for as designed, beside those that are", async () => {
+  const { cells = {} } = demo.find(({ name }) => name === "Fit") ?? {};
+  // Risers stand below the treads, two heading rows between them: what is typed of the third riser and on is taken out.
+  const [third = 0] = Object.entries(cells).flatMap(([address, { value }]) =>
+    /^A\d+$/.test(address) && value === 3 ? [Number(address.slice(1))] : []).slice(-1);
+  const fewer = demo.map((sheet) => (sheet.name !== "Fit" ? sheet : {
+    ...sheet,
+    cells: Object.fromEntries(Object.entries(sheet.cells).filter(([address, { formula }]) =>
+      formula !== undefined || !/^[B-H]\d+$/.test(address) || Number(address.slice(1)) < third)),
+  }));
+  const twoRead = await openedData({ version: 1, sheets: fewer }, builtFunctions());
+  expect(twoRead.value("Cut plan", "C5")).toBe("2 of 14 risers taped");
+  const cut = twoRead.spill("Cut plan", "J8").map((row) => row[2]);
+  expect(cut.filter((piece) => piece === "riser as designed")).toHaveLength(12);
+  expect(cut).toEqual(expect.arrayContaining(["riser 1", "riser 2"]));
+  // By hand: 192 - 2 x 1/4 holds five of 37 with four kerfs, so 5 + 5 + 3 + 1: two at 38, one at 22.40, the rack; skirts 2 x 88, rail 96.
+  expect(twoRead.value("Cut plan", "A4")).toBeCloseTo(370.4, 9);
+  // By hand, with every riser paid for: 2,769.51 x 1.12 / 0.85.
+  expect(twoRead.value("Bid", "A4")).toBe(3649.24);
+}, ENGINE_TIME);
+
 test("a strip over an error shows a dash and names the cell; nothing says none fail", async () => {
   book.setCell("Layout", "B18", "1 1/4 x");
   await book.settled();
