@@ -1,4 +1,5 @@
-import type { Block, CellHost, HeldCell, HeldCells, PutBlock, PutCell } from "../pane/host";
+import type { Block, CellHost, HeldCell, HeldCells, Place, PutBlock, PutCell } from "../pane/host";
+import { cellBlocks } from "../sheets/cell-blocks";
 import { TEXT_FORMAT } from "../sheets/cell-format";
 import { isReadOtherwise } from "../sheets/text-cell";
 import { run } from "./run";
@@ -39,8 +40,36 @@ const matrix = (cells: PutBlock["cells"], part: (cell: PutCell) => unknown): unk
   );
 };
 
+const oneCell = (context: Excel.RequestContext, { sheet, row, column }: Place): Excel.Range =>
+  rangeOf(context, { sheet, row, column, rows: 1, columns: 1 });
+
+/** A part of the format of each place. */
+const formatsOf = (places: readonly Place[], part: "columnWidth" | "rowHeight" | "wrapText"): Promise<readonly Excel.RangeFormat[]> =>
+  run({ asked: `to read ${sheetsOf(places).join(", ")}`, sheets: sheetsOf(places) }, async (context) => {
+    const formats = places.map((place) => oneCell(context, place).format);
+    for (const format of formats) format.load(part);
+    await context.sync();
+    return formats;
+  });
+
+const resize = (context: Excel.RequestContext, { at, widths = [], heights = [] }: PutBlock): void => {
+  for (const [column, width] of widths.entries())
+    if (width !== undefined) oneCell(context, { ...at, column: at.column + column }).format.columnWidth = width * POINTS_A_PIXEL;
+  // Not left to Excel to fit: when this arrives there, what the functions answer has not.
+  for (const [row, height] of heights.entries())
+    if (height !== undefined) oneCell(context, { ...at, row: at.row + row }).format.rowHeight = height * POINTS_A_PIXEL;
+};
+
+const wrap = (context: Excel.RequestContext, { at, cells }: PutBlock): void => {
+  for (const wraps of [true, false]) {
+    const places = cells.flatMap((row, down) =>
+      row.flatMap((cell, right) => (cell?.wraps === wraps ? [{ row: at.row + down, column: at.column + right }] : [])));
+    for (const block of cellBlocks(places)) rangeOf(context, { ...block, sheet: at.sheet }).format.wrapText = wraps;
+  }
+};
+
 /** Reading and writing cells in Excel. */
-export const excelCells: Pick<CellHost, "read" | "write" | "widths"> = {
+export const excelCells: Pick<CellHost, "read" | "write" | "widths" | "heights" | "wraps"> = {
   read: (blocks) =>
     run({ asked: `to read ${sheetsOf(blocks).join(", ")}`, sheets: sheetsOf(blocks) }, async (context): Promise<readonly HeldCells[]> => {
       const ranges = blocks.map((block) => rangeOf(context, block));
@@ -58,26 +87,26 @@ export const excelCells: Pick<CellHost, "read" | "write" | "widths"> = {
     run(
       { asked: `to write to ${sheetsOf(blocks.map(({ at }) => at)).join(", ")}`, sheets: sheetsOf(blocks.map(({ at }) => at)) },
       async (context) => {
-        for (const { at, cells, widths = [] } of blocks) {
-          for (const [column, width] of widths.entries()) {
-            if (width === undefined) continue;
-            rangeOf(context, { ...at, column: at.column + column, rows: 1, columns: 1 }).format.columnWidth = width * POINTS_A_PIXEL;
-          }
+        for (const block of blocks) {
+          resize(context, block);
+          const { at, cells } = block;
           const range = rangeOf(context, { ...at, rows: cells.length, columns: Math.max(...cells.map((row) => row.length)) });
           // The format first: a text that comes into a cell of another format might be taken for a date.
           if (cells.flat().some((cell) => cell?.format !== undefined)) range.numberFormat = matrix(cells, ({ format }) => format);
           if (cells.flat().some((cell) => cell?.formula !== undefined || cell?.value !== undefined))
             range.formulas = matrix(cells, enteredText);
+          wrap(context, block);
         }
         await context.sync();
       },
     ),
-  widths: (block) =>
-    run({ asked: `to read ${block.sheet}`, sheets: [block.sheet] }, async (context) => {
-      const formats = Array.from({ length: block.columns }, (_, column) =>
-        rangeOf(context, { ...block, column: block.column + column, rows: 1, columns: 1 }).format);
-      for (const format of formats) format.load("columnWidth");
-      await context.sync();
-      return formats.map(({ columnWidth }) => columnWidth / POINTS_A_PIXEL);
-    }),
+  widths: async (block) => {
+    const columns = Array.from({ length: block.columns }, (_, column) => ({ ...block, column: block.column + column }));
+    return (await formatsOf(columns, "columnWidth")).map(({ columnWidth }) => columnWidth / POINTS_A_PIXEL);
+  },
+  heights: async (block) => {
+    const rows = Array.from({ length: block.rows }, (_, row) => ({ ...block, row: block.row + row }));
+    return (await formatsOf(rows, "rowHeight")).map(({ rowHeight }) => rowHeight / POINTS_A_PIXEL);
+  },
+  wraps: async (places) => (await formatsOf(places, "wrapText")).map(({ wrapText }) => wrapText),
 };

@@ -1,5 +1,6 @@
 import type { PaneHost } from "../pane/host";
 import { excelCells } from "./cells";
+import { insertedTape } from "./inserted-tape";
 import { excelMending } from "./mending";
 import { EXCEL_API, type OfficePart, versionNeeded } from "./office-calls";
 import { excelSelection } from "./selection";
@@ -9,7 +10,7 @@ import { excelSpills, noSpills } from "./spills";
 /** Whether the host has a requirement set in a version. */
 export type Supports = (set: string, version: string) => boolean;
 
-const CELLS: readonly OfficePart[] = ["run", "cells", "selection"];
+const CELLS: readonly OfficePart[] = ["run", "cells", "selection", "shown-tape", "inserted-tape"];
 const SHEETS: readonly OfficePart[] = [...CELLS, "sheets", "sheet-looks", "sheet-settings", "sheet-rules"];
 const MENDING: readonly OfficePart[] = [...CELLS, "mending"];
 
@@ -35,7 +36,7 @@ export const excelHost = (supports: Supports): Pick<PaneHost, "cells" | "sheets"
   const hasAreas = areas === undefined || supports(EXCEL_API, areas);
   return {
     lacks,
-    cells: { ...excelCells, ...excelSelection, ...spills },
+    cells: { ...excelCells, ...excelSelection, ...insertedTape(hasAreas), ...spills },
     ...(has(SHEETS, "Adding ready sheets is switched off.") ? { sheets: excelSheets(hasAreas) } : {}),
     ...(has(MENDING, "Mend is switched off.") ? { mending: excelMending } : {}),
   };

@@ -7,7 +7,7 @@ export interface OfficeCall {
 /** Files of this folder that call the platform. */
 export type OfficePart =
   | "start" | "run" | "guards" | "cells" | "selection" | "spills"
-  | "sheets" | "sheet-looks" | "sheet-settings" | "sheet-rules" | "areas" | "mending";
+  | "sheets" | "sheet-looks" | "sheet-settings" | "sheet-rules" | "shown-tape" | "inserted-tape" | "areas" | "mending";
 
 export const EXCEL_API = "ExcelApi";
 
@@ -50,8 +50,9 @@ export const officeCalls: Readonly<Record<OfficePart, readonly OfficeCall[]>> = 
       "Excel.Range.valueTypes",
       "Excel.Range.numberFormat",
       "Excel.Range.format",
+      "Excel.RangeFormat.wrapText",
     ),
-    ...since("1.2", "Excel.RangeFormat.columnWidth"),
+    ...since("1.2", "Excel.RangeFormat.columnWidth", "Excel.RangeFormat.rowHeight"),
     ...since("1.7", "Excel.Worksheet.getRangeByIndexes"),
   ],
   selection: [
@@ -147,8 +148,6 @@ export const officeCalls: Readonly<Record<OfficePart, readonly OfficeCall[]>> = 
       "Excel.CustomConditionalFormat.rule",
       "Excel.CustomConditionalFormat.format",
       "Excel.ConditionalFormatRule.formula",
-      "Excel.ConditionalFormatRule.formulaR1C1",
-      "Excel.ConditionalRangeFormat.numberFormat",
       "Excel.ConditionalRangeFormat.fill",
       "Excel.ConditionalRangeFormat.font",
       "Excel.ConditionalRangeFill.color",
@@ -159,6 +158,36 @@ export const officeCalls: Readonly<Record<OfficePart, readonly OfficeCall[]>> = 
       "Excel.ConditionalRangeFont.color",
     ),
     ...since("1.8", "Excel.Range.dataValidation", "Excel.DataValidation.rule"),
+  ],
+  "shown-tape": [
+    ...since("1.1", "Excel.Worksheet.getRange"),
+    ...since(
+      "1.6",
+      "Excel.Range.conditionalFormats",
+      "Excel.ConditionalFormatCollection.add",
+      "Excel.ConditionalFormat.custom",
+      "Excel.ConditionalFormat.stopIfTrue",
+      "Excel.CustomConditionalFormat.rule",
+      "Excel.CustomConditionalFormat.format",
+      "Excel.ConditionalFormatRule.formulaR1C1",
+      "Excel.ConditionalRangeFormat.numberFormat",
+    ),
+  ],
+  "inserted-tape": [
+    ...SYNC,
+    ...everywhere(
+      "Excel.ConditionalFormat.load",
+      "Excel.ConditionalFormatCollection.load",
+      "Excel.ConditionalFormatCollection.items",
+    ),
+    ...since("1.1", "Excel.Workbook.worksheets", "Excel.WorksheetCollection.getItem"),
+    ...since(
+      "1.6",
+      "Excel.Range.conditionalFormats",
+      "Excel.ConditionalFormat.id",
+      "Excel.ConditionalFormat.type",
+      "Excel.ConditionalFormat.delete",
+    ),
   ],
   areas: since("1.9", "Excel.Worksheet.getRanges", "Excel.RangeAreas.conditionalFormats"),
   mending: [

@@ -22,6 +22,20 @@ const DIGITS = 9;
 export const drawnWidth = (text: string): number =>
   Math.ceil([...text].reduce((sum, letter) => sum + (SHARES.find(([of]) => of.test(letter))?.[1] ?? OTHERS), 0) * TYPE_SIZE) + ROOM;
 
+/** How many lines a text takes in a column of this width: it parts between words. */
+export const drawnLines = (text: string, width: number): number => {
+  let lines = 1;
+  let line = "";
+  for (const word of text.split(" ")) {
+    const longer = line === "" ? word : `${line} ${word}`;
+    if (line !== "" && drawnWidth(longer) > width) {
+      lines += 1;
+      line = word;
+    } else line = longer;
+  }
+  return lines;
+};
+
 const grouped = (value: number, decimals: number): string =>
   value.toLocaleString("en-US", { minimumFractionDigits: decimals, maximumFractionDigits: decimals });
 

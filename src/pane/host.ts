@@ -39,6 +39,8 @@ export interface PutCell {
   readonly formula?: string;
   readonly value?: PlainValue | null;
   readonly format?: string;
+  /** Whether a text longer than its cell goes on in further lines of it. */
+  readonly wraps?: boolean;
 }
 
 /** Cells put from `at` on, row by row; undefined leaves a cell alone. */
@@ -47,6 +49,8 @@ export interface PutBlock {
   readonly cells: readonly (readonly (PutCell | undefined)[])[];
   /** Widths of the columns from `at` on, in pixels; undefined leaves one as it is. */
   readonly widths?: readonly (number | undefined)[];
+  /** Heights of the rows from `at` on, alike. */
+  readonly heights?: readonly (number | undefined)[];
 }
 
 /** The cells of the workbook. Every call is refused with an Error whose message is a plain sentence. */
@@ -58,6 +62,15 @@ export interface CellHost {
   readonly write: (blocks: readonly PutBlock[]) => Promise<void>;
   /** How wide the columns of a block are, in pixels. */
   readonly widths: (block: Block) => Promise<readonly number[]>;
+  /** How high the rows of a block are, in pixels. */
+  readonly heights: (block: Block) => Promise<readonly number[]>;
+  /** Whether the text of each cell goes on in further lines of it. */
+  readonly wraps: (places: readonly Place[]) => Promise<readonly boolean[]>;
+  /**
+   * Has lengths shown by the coarsest mark they lie on where the number format alone does not reduce them, by the formats of what is put;
+   * answers what takes that back. Left out where the format reduces.
+   */
+  readonly showTape?: (block: PutBlock) => Promise<() => Promise<void>>;
   /** The block that each cell spilled or is spilled into, its anchor first; undefined for a cell that stands for itself. */
   readonly spills: (places: readonly Place[]) => Promise<readonly (Block | undefined)[]>;
   /** Whether a cell of the block belongs to something spilled. */

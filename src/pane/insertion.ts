@@ -1,7 +1,7 @@
 import type { Declaration } from "../functions/declare";
 import { blockText, placeText } from "./place-text";
-import type { Block, CellHost, HeldCell, PutBlock, PutCell } from "./host";
-import { laidOut } from "./laid-out";
+import type { Block, CellHost, HeldCell, Place, PutBlock, PutCell } from "./host";
+import { type LaidOut, laidOut } from "./laid-out";
 
 /** Asks the user whether to go on. */
 export type Ask = (text: string, yes: string, no: string) => Promise<boolean>;
@@ -13,6 +13,8 @@ export interface Insertion {
   readonly before: PutBlock;
   /** Contents of the cells that were written, as they stood when that was done; a change since then is the user's. */
   readonly after: readonly (readonly (string | undefined)[])[];
+  /** Takes back how lengths are shown. */
+  readonly hideTape: () => Promise<void>;
 }
 
 export interface Done<Left> {
@@ -54,11 +56,46 @@ const lacksPlace = async (id: string, block: Block, host: CellHost): Promise<str
     : undefined;
 };
 
+type Sizes = Pick<LaidOut, "widths" | "heights">;
+
+/** The sizes that are wanted where they are larger than what is there: columns and rows that are large enough stay as they are. */
+const grown = ({ widths, heights }: Sizes, there: Sizes): Pick<PutBlock, "widths" | "heights"> => {
+  const larger = (wanted: number | undefined, there: number | undefined): number | undefined =>
+    wanted !== undefined && there !== undefined && wanted > there ? wanted : undefined;
+  return {
+    widths: widths.map((width, column) => larger(width, there.widths[column])),
+    heights: heights.map((height, row) => larger(height, there.heights[row])),
+  };
+};
+
+/** What there is of the size, and of the look, of what is to be written. */
+const heldBefore = async (
+  { at, cells, widths = [], heights = [] }: PutBlock, held: readonly (readonly HeldCell[])[], there: Sizes, host: CellHost,
+): Promise<PutBlock> => {
+  const place = (down: number, right: number): Place => ({ ...at, row: at.row + down, column: at.column + right });
+  const wrapping = cells.flatMap((row, down) => row.flatMap((cell, right) => (cell?.wraps === undefined ? [] : [place(down, right)])));
+  const wraps = await host.wraps(wrapping);
+  const wrapOf = new Map(wrapping.map((one, index) => [placeText(one), wraps[index] ?? false]));
+  return {
+    at,
+    widths: widths.map((width, column) => (width === undefined ? undefined : there.widths[column])),
+    heights: heights.map((height, row) => (height === undefined ? undefined : there.heights[row])),
+    cells: cells.map((row, down) =>
+      row.map((cell, right) => {
+        const before = held[down]?.[right];
+        if (cell === undefined || before === undefined) return undefined;
+        const wrap = wrapOf.get(placeText(place(down, right)));
+        return { ...contents(before), format: before.format, ...(wrap === undefined ? {} : { wraps: wrap }) };
+      }),
+    ),
+  };
+};
+
 /** Puts a call with its arguments laid out at the selected cell, after asking where something stands. */
 export const inserted = async (declaration: Declaration, host: CellHost, ask: Ask): Promise<Done<Insertion>> => {
   const at = await host.selected();
   if (at === undefined) return { says: "No cell is selected: select an empty cell of a sheet, then insert again." };
-  const { cells, formula, widths: needed } = laidOut(declaration, at);
+  const { cells, formula, ...needed } = laidOut(declaration, at);
   const block: Block = { ...at, rows: cells.length, columns: Math.max(...cells.map((row) => row.length)) };
   const lacking = await lacksPlace(declaration.id, block, host);
   if (lacking !== undefined) return { says: lacking };
@@ -79,22 +116,13 @@ export const inserted = async (declaration: Declaration, host: CellHost, ask: As
       return { says: `${declaration.id} was not inserted: what stands at ${first ?? ""} was left.` };
     }
   }
-  // Columns that are wide enough stay as they are.
-  const wide = await host.widths(block);
-  const isWider = (width: number, column: number): boolean => width > (wide[column] ?? width);
-  const before: PutBlock = {
-    at,
-    widths: needed.map((width, column) => (isWider(width, column) ? wide[column] : undefined)),
-    cells: cells.map((row, down) =>
-      row.map((cell, right) => {
-        const there = held[down]?.[right];
-        return cell === undefined || there === undefined ? undefined : { ...contents(there), format: there.format };
-      }),
-    ),
-  };
   // A cell that only spills is emptied where the user agreed, so that nothing blocks it.
   const put = cells.map((row) => row.map((cell) => (cell === undefined || hasContents(cell) ? cell : { ...cell, value: null })));
-  await host.write([{ at, cells: put, widths: needed.map((width, column) => (isWider(width, column) ? width : undefined)) }]);
+  const there: Sizes = { widths: await host.widths(block), heights: await host.heights(block) };
+  const whole: PutBlock = { at, cells: put, ...grown(needed, there) };
+  const before = await heldBefore(whole, held, there, host);
+  await host.write([whole]);
+  const hideTape = (await host.showTape?.(whole)) ?? (async () => undefined);
   const now = only(await host.read([block]));
   const result = now[formula.row - at.row]?.[formula.column - at.column]?.value;
   const isBlocked = typeof result === "object" && result !== null && result.error === "#SPILL!";
@@ -107,6 +135,7 @@ export const inserted = async (declaration: Declaration, host: CellHost, ask: As
       id: declaration.id,
       block,
       before,
+      hideTape,
       after: now.map((row, down) => row.map((cell, right) => (hasContents(cells[down]?.[right]) ? contentText(cell) : undefined))),
     },
   };
@@ -115,7 +144,8 @@ export const inserted = async (declaration: Declaration, host: CellHost, ask: As
 /**
  * Takes an insert back: what was there before is there again, its number formats too. Asks where the user has changed what was inserted.
  */
-export const takenBack = async ({ id, block, before, after }: Insertion, host: CellHost, ask: Ask): Promise<Done<Insertion>> => {
+export const takenBack = async (insertion: Insertion, host: CellHost, ask: Ask): Promise<Done<Insertion>> => {
+  const { id, block, before, after } = insertion;
   const now = only(await host.read([block]));
   const changed = after.flatMap((row, down) =>
     row.flatMap((content, right) => {
@@ -133,8 +163,9 @@ export const takenBack = async ({ id, block, before, after }: Insertion, host: C
       "Keep it",
     ))
   ) {
-    return { says: `The insert of ${id} stays.`, left: { id, block, before, after } };
+    return { says: `The insert of ${id} stays.`, left: insertion };
   }
+  await insertion.hideTape();
   await host.write([before]);
   return { says: `The insert of ${id} is undone: ${blockText(block)} is as it was.` };
 };

@@ -12,7 +12,7 @@ import { DECIMALS, MILLIMETRES, MIXED, SIXTEENTHS } from "../sheets/sheet-builde
 import type { PlainValue } from "../sheets/sheet-data";
 import { isReadOtherwise } from "../sheets/text-cell";
 import { typedLength } from "../sheets/typed-length";
-import { drawnWidth, widestShown } from "./drawn-width";
+import { drawnLines, drawnWidth, widestShown } from "./drawn-width";
 import type { PutCell } from "./host";
 
 /** A call with its arguments laid out: cells from the selected one on, and where among them the formula stands. */
@@ -21,6 +21,8 @@ export interface LaidOut {
   readonly formula: CellPlace;
   /** How wide each column must be at least, in pixels, so that its names and numbers are read whole. */
   readonly widths: readonly number[];
+  /** How high each row must be at least, in pixels, so that wrapped texts are read whole; undefined where it has one line. */
+  readonly heights: readonly (number | undefined)[];
 }
 
 type Rows = readonly (readonly (PlainValue | null)[])[];
@@ -93,6 +95,22 @@ const formatOf = (kind: ResultKind, cell: unknown, unit: string, isWhole: boolea
   return resultFormat(kind, unit) ?? GENERAL;
 };
 
+/** A sentence runs on over free cells beside it, or in further lines; no column is made wider than this for one, in pixels. */
+const WIDEST = 280;
+/** A column of notes is at least this wide, in pixels: what is noted for other numbers may be longer than in the example. */
+const READABLE = 200;
+/** Of a line of the usual size, in pixels: 15 points, a row's usual height in Excel (Excel specifications: standard height). */
+const LINE = 20;
+const NOTE = "note";
+
+/** Which columns of a result hold sentences: notes, and words that are too long for one line. */
+const wrappingColumns = ({ result }: Declaration, rows: readonly (readonly unknown[])[]): readonly boolean[] => {
+  if (result.kind !== "table") return [];
+  return Object.keys(result.columns).map(
+    (key, column) => key === NOTE || rows.some((row) => typeof row[column] === "string" && drawnWidth(row[column]) > WIDEST),
+  );
+};
+
 interface ResultCell {
   readonly put: PutCell;
   readonly value: unknown;
@@ -105,18 +123,19 @@ const resultCells = (declaration: Declaration, args: readonly (Rows | undefined)
   const [first] = rows;
   const hasHeadings =
     declaration.result.kind === "table" && resultHeadings(declaration).every((heading, column) => first?.[column] === heading);
+  const wraps = wrappingColumns(declaration, rows);
   return rows.map((row, line) =>
     row.map((cell, column): ResultCell => {
       const kind = typeof kinds === "string" ? kinds : (kinds[column] ?? "text");
       const isNumber = typeof cell === "number" || isFailed(cell) || typeof kinds !== "string";
       const isWhole = rows.every((other) => typeof other[column] !== "number" || Number.isInteger(other[column]));
-      return { put: { format: (hasHeadings && line === 0) || !isNumber ? GENERAL : formatOf(kind, cell, unit, isWhole) }, value: cell };
+      const isHeading = hasHeadings && line === 0;
+      const format = isHeading || !isNumber ? GENERAL : formatOf(kind, cell, unit, isWhole);
+      return { put: wraps[column] === true && !isHeading ? { format, wraps: true } : { format }, value: cell };
     }),
   );
 };
 
-/** A sentence runs on over free cells beside it; no column is made wider than this for one, in pixels. */
-const WIDEST = 280;
 
 const isShown = (value: unknown): value is PlainValue =>
   (typeof value === "string" && value !== "") || typeof value === "number" || typeof value === "boolean";
@@ -124,34 +143,48 @@ const isShown = (value: unknown): value is PlainValue =>
 interface ShownCell {
   readonly value: unknown;
   readonly format?: string | undefined;
+  readonly wraps?: boolean | undefined;
 }
+
+const sentence = ({ value }: ShownCell): string => (typeof value === "string" ? value : "");
 
 /** What one row asks of each of its columns: all of a text that something stands beside, and would cut off. */
 const rowWidths = (row: readonly (ShownCell | undefined)[]): readonly number[] => {
   const isCut = (column: number): boolean => row.slice(column + 1).some((cell) => isShown(cell?.value));
   return Array.from(row, (cell, column) => {
+    if (cell?.wraps === true) return Math.max(READABLE, Math.min(WIDEST, drawnWidth(sentence(cell))));
     if (!isShown(cell?.value)) return 0;
     const whole = drawnWidth(widestShown(cell.value, cell.format ?? GENERAL));
     return isCut(column) ? whole : Math.min(WIDEST, whole);
   });
 };
 
-const widthsOf = (cells: LaidOut["cells"], formula: CellPlace, results: readonly (readonly ResultCell[])[]): readonly number[] => {
+/** How high a row is in which a text takes more lines than one. */
+const rowHeight = (row: readonly ShownCell[], widths: readonly number[]): number | undefined => {
+  const lines = row.map((cell, column) => (cell.wraps === true ? drawnLines(sentence(cell), widths[column] ?? WIDEST) : 1));
+  const most = Math.max(1, ...lines);
+  return most === 1 ? undefined : most * LINE;
+};
+
+type Sizes = Pick<LaidOut, "widths" | "heights">;
+
+const sizesOf = (cells: LaidOut["cells"], formula: CellPlace, results: readonly (readonly ResultCell[])[]): Sizes => {
   const rows = cells.map((row, down) =>
     Array.from(row, (put, column): ShownCell => {
       const result = results[down - formula.row]?.[column - formula.column];
-      return result === undefined ? { value: put?.value, format: put?.format } : { value: result.value, format: result.put.format };
+      return result === undefined ? { value: put?.value, format: put?.format } : { ...result.put, value: result.value };
     }),
   );
   const wanted = rows.map(rowWidths);
-  return Array.from({ length: Math.max(...cells.map((row) => row.length)) }, (_, column) =>
+  const widths = Array.from({ length: Math.max(...cells.map((row) => row.length)) }, (_, column) =>
     Math.max(...wanted.map((row) => row[column] ?? 0)),
   );
+  return { widths, heights: rows.map((row) => rowHeight(row, widths)) };
 };
 
 /**
  * The first example of a function that answers, as it is inserted at a place: each argument under its name with the example's value or its
- * default, the formula under them reading those cells, and number formats for all it spills.
+ * default, the formula under them reading those cells, number formats for all it spills, and its sentences in as many lines as they take.
  */
 export const laidOut = (declaration: Declaration, at: CellPlace): LaidOut => {
   const example = declaration.examples.find((one) => !("fails" in one)) ?? declaration.examples[0];
@@ -185,5 +218,5 @@ export const laidOut = (declaration: Declaration, at: CellPlace): LaidOut => {
   else if (isBeside) cells.push([label, anchor]);
   else cells.push([label], ...block);
   const inBlock = { row: formula.row - at.row, column: formula.column - at.column };
-  return { cells, formula, widths: widthsOf(cells, inBlock, results) };
+  return { cells, formula, ...sizesOf(cells, inBlock, results) };
 };

@@ -95,8 +95,9 @@ export const localHost = (book: SheetPage, trial: Trial): LocalHost => {
       onSelection: async (tell) => void book.onSelection(() => tell()),
       read: async (blocks) => blocks.map((block) => places(block).map((row) => row.map(held))),
       write: async (blocks) => {
-        for (const { at, cells, widths = [] } of blocks) {
+        for (const { at, cells, widths = [], heights = [] } of blocks) {
           book.setColumnWidths(at.sheet, at.column, widths);
+          book.setRowHeights(at.sheet, at.row, heights);
           const put: Record<string, CellPut> = {};
           for (const [down, row] of cells.entries()) {
             for (const [right, cell] of row.entries())
@@ -107,6 +108,8 @@ export const localHost = (book: SheetPage, trial: Trial): LocalHost => {
         await book.settled();
       },
       widths: async ({ sheet, column, columns }) => book.columnWidths(sheet, column, columns),
+      heights: async ({ sheet, row, rows }) => book.rowHeights(sheet, row, rows),
+      wraps: async (asked) => asked.map((place) => book.look(place.sheet, cellAddress(place)).wrap === true),
       spills: async (asked) => asked.map((place) => {
         const block = book.spills(place.sheet).find((one) => isWithin(place, one));
         return block === undefined ? undefined : { sheet: place.sheet, ...block };

@@ -1,4 +1,4 @@
-import type { ICellData } from "@univerjs/core";
+import { type ICellData, type IStyleData, WrapStrategy } from "@univerjs/core";
 import { SetRangeValuesCommand } from "@univerjs/sheets";
 import { type CellPlace, cellPlace } from "../sheets/cell-address";
 import { valueCell } from "./engine-snapshot";
@@ -16,7 +16,12 @@ const cellOf = (typed: TypedCell): ICellData => {
   return { ...EMPTY, ...valueCell(typed.value), ...(typed.format === undefined ? {} : { s: { n: { pattern: typed.format } } }) };
 };
 
-const putCell = ({ formula, value, format }: CellPut): ICellData => ({
+const putStyle = (format: string | undefined, wraps: boolean | undefined): IStyleData => ({
+  ...(format === undefined ? {} : { n: format === GENERAL ? null : { pattern: format } }),
+  ...(wraps === undefined ? {} : { tb: wraps ? WrapStrategy.WRAP : null }),
+});
+
+const putCell = ({ formula, value, format, wraps }: CellPut): ICellData => ({
   ...(formula === undefined
     ? value === undefined
       ? {}
@@ -24,7 +29,7 @@ const putCell = ({ formula, value, format }: CellPut): ICellData => ({
         ? EMPTY
         : { ...EMPTY, ...valueCell(value, format) }
     : { ...EMPTY, f: formula }),
-  ...(format === undefined ? {} : { s: { n: format === GENERAL ? null : { pattern: format } } }),
+  ...(format === undefined && wraps === undefined ? {} : { s: putStyle(format, wraps) }),
 });
 
 const rangeOf = ({ row, column }: CellPlace) => ({ startRow: row, endRow: row, startColumn: column, endColumn: column });

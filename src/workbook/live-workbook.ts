@@ -2,11 +2,11 @@ import { ICommandService, IUndoRedoService, IUniverInstanceService, UndoCommand,
 import { SetTriggerFormulaCalculationStartMutation } from "@univerjs/engine-formula";
 import { cellsRead } from "./cells-read";
 import { cellsWritten } from "./cells-written";
-import { columnWidths } from "./column-widths";
 import { openBook } from "./open-book";
 import { rulesKept } from "./rules-kept";
 import { refuseFormulas } from "./refused-formulas";
 import { settling } from "./settle-rule";
+import { sheetSizes } from "./sheet-sizes";
 import { sheetChanges } from "./sheet-changes";
 import { roomForAdded } from "./sheet-room";
 import { storedBook } from "./stored-book";
@@ -32,7 +32,7 @@ export const liveWorkbook = (univer: Univer): Workbook => {
       rule.begin();
     },
     ...cellsWritten(book),
-    ...columnWidths(book),
+    ...sheetSizes(book),
     ...sheetChanges(book),
     ...cellsRead(book),
     ...storedBook(book),

@@ -15,6 +15,8 @@ export interface CellPut {
   readonly formula?: string;
   readonly value?: PlainValue | null;
   readonly format?: string;
+  /** Whether a text longer than its cell goes on in further lines of it. */
+  readonly wraps?: boolean;
 }
 
 /** Cells that spilled, counted from 0, the formula's own first. */
@@ -37,6 +39,10 @@ export interface Workbook {
   readonly columnWidths: (sheet: string, first: number, columns: number) => readonly number[];
   /** Gives columns from one on these widths; undefined leaves one as it is. */
   readonly setColumnWidths: (sheet: string, first: number, widths: readonly (number | undefined)[]) => void;
+  /** Heights in pixels of so many rows from one on, counted from 0. */
+  readonly rowHeights: (sheet: string, first: number, rows: number) => readonly number[];
+  /** Gives rows from one on these heights; undefined leaves one as it is. */
+  readonly setRowHeights: (sheet: string, first: number, heights: readonly (number | undefined)[]) => void;
   readonly sheetNames: () => readonly string[];
   /** Adds sheets after the last one. */
   readonly addSheets: (sheets: readonly SheetData[]) => void;

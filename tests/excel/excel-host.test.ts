@@ -5,8 +5,10 @@ import { jobStarted, takesStairs } from "../../src/pane/job-started";
 import { mended } from "../../src/pane/mend";
 import { readySheetAdded } from "../../src/pane/ready-sheet";
 import { why } from "../../src/pane/why";
-import { cellPlace } from "../../src/sheets/cell-address";
+import { laidOut } from "../../src/pane/laid-out";
+import { cellAddress, cellPlace } from "../../src/sheets/cell-address";
 import { demo } from "../../src/sheets/demo/demo";
+import { columnsOf } from "../../src/sheets/result-looks";
 import { associated } from "../host/stand-in";
 import { type MockedExcel, mockedExcel, type MockedWorkbook } from "./mocked-excel";
 
@@ -112,6 +114,51 @@ describe("insert", () => {
     expect(await cells.widths(block)).toEqual([64, 64, 400]);
   });
 
+  test("notes wrap in rows as high as they need, and undone neither is left", async () => {
+    const { excel: book, cells } = opened({ sheets: [{ name: "Mine" }], selected: ["Mine", "B2"] });
+    const { left } = await inserted(declared("ORDER"), cells, never);
+    const { looks, heights } = book.sheet("Mine");
+    const { formula, heights: wanted } = laidOut(declared("ORDER"), { row: 1, column: 1 });
+    const note = formula.column + Object.keys(columnsOf(declared("ORDER"))).indexOf("note");
+    // One row under the headings at least, and nothing beside the notes.
+    const [wrapped] = looks.filter(({ format }) => format["wrapText"] === true);
+    expect(wrapped?.cells.startsWith(cellAddress({ row: formula.row + 1, column: note }))).toBe(true);
+    // By hand: pixels of 96 to the inch are 0.75 points.
+    const higher = wanted.flatMap((height, row) => (height === undefined ? [] : [[String(row + 2), height * 0.75] as const]));
+    expect(higher.length).toBeGreaterThan(0);
+    expect(heights).toEqual(Object.fromEntries(higher));
+    if (left === undefined) throw new Error("nothing to undo");
+    await takenBack(left, cells, never);
+    const place = { sheet: "Mine", row: formula.row + 1, column: note };
+    expect(await cells.wraps([place])).toEqual([false]);
+    // 15 points: 20 pixels.
+    expect(new Set(await cells.heights({ ...place, rows: 5, columns: 1 }))).toEqual(new Set([20]));
+  });
+
+  test.each([["blocks of cells together", 17], ["one block after the other", 8]])(
+    "what is inserted shows lengths as on a tape (%s); undone, the rules for it are gone and others stay", async (_, newest) => {
+    excel = mockedExcel({ sheets: [{ name: "Mine" }], selected: ["Mine", "B2"] });
+    const { cells, sheets } = excelHost((__, version) => Number(version.split(".")[1]) <= newest);
+    if (cells === undefined) throw new Error("no cells");
+    await sheets?.add([{ name: "Other", cells: {}, rules: [{ cells: "B2:C9", when: "=B2>7", look: { bold: true } }] }]);
+    const { rules: others } = excel.sheet("Other");
+    excel.select("Other", "B2");
+    const [mine] = others;
+    const { left } = await inserted(declared("STORYPOLE"), cells, never);
+    const { rules } = excel.sheet("Other");
+    const inSixteenths = rules.filter(({ set }) => JSON.stringify(set).includes("ROUND(RC*16,0)"));
+    // 0, a whole, a half, a quarter and an eighth.
+    expect(new Set(inSixteenths.map(({ set }) => (set["custom"] as RuleSet).format.numberFormat))).toEqual(
+      new Set(["0;0", "0", "# ?/2", "# ?/4", "# ?/8"]),
+    );
+    const covered = inSixteenths.flatMap((rule) => rule.cells.split(","));
+    // The total rise, which is typed, and the heights that spill.
+    expect(["C2", "C9"].map((cell) => covered.some((block) => block.startsWith(cell)))).toEqual([true, true]);
+    if (left === undefined) throw new Error("nothing to undo");
+    await takenBack(left, cells, never);
+    expect(excel.sheet("Other").rules).toEqual([mine]);
+  });
+
   test("what stands there is asked about, and undo puts back formula, text and format as they were", async () => {
     const { excel: book, cells } = opened({
       sheets: [
@@ -172,6 +219,11 @@ describe("insert", () => {
     );
   });
 });
+
+/** A rule that shows a number, as it was set. */
+interface RuleSet {
+  readonly format: { readonly numberFormat: string };
+}
 
 describe("add a ready sheet", () => {
   test("it comes with what it rests on, after the others, with formats, looks, widths and frozen rows; what is there stays", async () => {

@@ -1,3 +1,5 @@
+import { type CellPlace, cellPlace } from "../../src/sheets/cell-address";
+
 /** What was set of an object of the platform and of what it holds, by the platform's own names. */
 export type Set = Record<string, unknown>;
 
@@ -26,6 +28,7 @@ export const recorder = (into: Set, queue: Queue, methods: Readonly<Record<strin
 
 /** A conditional format of a sheet, as it was set. */
 export interface MockedRule {
+  readonly id: string;
   readonly cells: string;
   readonly type: string;
   readonly set: Set;
@@ -52,6 +55,42 @@ export const noLooks = (): MockedLooks => ({
 
 /** Of a column nobody has set, in points: 8.43 characters, 64 pixels (Change the column width and row height, Microsoft support). */
 const STANDARD_WIDTH = 48;
+/** Of a row nobody has set, in points: "Row height: 0 to 409 points, default 15" (Change the column width and row height). */
+const STANDARD_HEIGHT = 15;
+
+let rulesAdded = 0;
+
+const isWithin = (cells: string, block: string): boolean => {
+  const [[from, to], [first, last]] = [cells, block].map((text) => {
+    const [one = "", other = one] = text.split(":");
+    return [cellPlace(one), cellPlace(other)] as const;
+  }) as [readonly [CellPlace, CellPlace], readonly [CellPlace, CellPlace]];
+  return from.row <= last.row && first.row <= to.row && from.column <= last.column && first.column <= to.column;
+};
+
+/** The conditional formats of a range. */
+const conditionalFormats = (looks: MockedLooks, cells: string, queue: Queue): unknown => {
+  let isAsked = false;
+  return {
+    // "Adds a new conditional format to the collection at the first/top priority": ConditionalFormatCollection.add.
+    add: (type: string) => {
+      rulesAdded += 1;
+      const rule: MockedRule = { id: `rule ${rulesAdded}`, cells, type, set: {} };
+      queue(() => void looks.rules.unshift(rule));
+      return recorder(rule.set, queue, { load: () => undefined, id: rule.id });
+    },
+    load: () => void (isAsked = true),
+    // "The collection of ConditionalFormats that intersect the range": Range.conditionalFormats.
+    get items() {
+      if (!isAsked) throw new Error("the items were not loaded");
+      return looks.rules.filter((rule) => rule.cells.split(",").some((block) => isWithin(block, cells))).map(({ id, type }) => ({
+        id, type,
+        // "Deletes this conditional format": ConditionalFormat.delete.
+        delete: () => queue(() => void looks.rules.splice(looks.rules.findIndex((one) => one.id === id), 1)),
+      }));
+    },
+  };
+};
 
 /** What a range of a sheet takes: its format, conditional formats and list of choices, whether it is merged or hidden. */
 export const rangeLooks = (looks: MockedLooks, cells: string, queue: Queue): Readonly<Record<string, unknown>> => {
@@ -61,6 +100,7 @@ export const rangeLooks = (looks: MockedLooks, cells: string, queue: Queue): Rea
   const known = (): void => void (looks.looks.includes(found) || looks.looks.push(found));
   const list = { cells, set: {} };
   const column = /^[A-Z]*/.exec(cells)?.[0] ?? "";
+  const row = /^[A-Z]*(\d*)/.exec(cells)?.[1] ?? "";
   let isLoaded = false;
   return {
     format: new Proxy(recorder(format, (instruction) => queue(() => (instruction(), known())), {
@@ -76,26 +116,23 @@ export const rangeLooks = (looks: MockedLooks, cells: string, queue: Queue): Rea
       get: (target, name, own) => {
         // "You must call context.sync() before reading the properties": RangeFormat.load.
         if (name === "load") return () => queue(() => void (isLoaded = true));
-        if (name !== "columnWidth") return Reflect.get(target, name, own) as unknown;
-        if (!isLoaded) throw new Error("the width was not loaded");
-        return looks.widths[column] ?? STANDARD_WIDTH;
+        if (!["columnWidth", "rowHeight", "wrapText"].includes(String(name))) return Reflect.get(target, name, own) as unknown;
+        if (!isLoaded) throw new Error(`${String(name)} was not loaded`);
+        if (name === "columnWidth") return looks.widths[column] ?? STANDARD_WIDTH;
+        if (name === "rowHeight") return looks.heights[row] ?? STANDARD_HEIGHT;
+        // "Specifies if Excel wraps the text in the object": RangeFormat.wrapText; the last that was set for the cell holds.
+        const last = [...looks.looks].reverse().find((one) => "wrapText" in one.format && isWithin(one.cells, cells));
+        return last?.format["wrapText"] ?? false;
       },
       set: (target, name, value) => {
         // "Specifies the width of all columns within the range", "the height of all rows in the range": RangeFormat.
         if (name === "columnWidth") queue(() => void (looks.widths[column] = value));
-        else if (name === "rowHeight") queue(() => void (looks.heights[cells.split(":")[0] ?? ""] = value));
+        else if (name === "rowHeight") queue(() => void (looks.heights[row] = value));
         else return Reflect.set(target, name, value);
         return true;
       },
     }),
-    conditionalFormats: {
-      // "Adds a new conditional format to the collection at the first/top priority": ConditionalFormatCollection.add.
-      add: (type: string) => {
-        const rule: MockedRule = { cells, type, set: {} };
-        queue(() => void looks.rules.unshift(rule));
-        return recorder(rule.set, queue);
-      },
-    },
+    conditionalFormats: conditionalFormats(looks, cells, queue),
     dataValidation: recorder(list.set, (instruction) => queue(() => {
       instruction();
       if (!looks.lists.includes(list)) looks.lists.push(list);

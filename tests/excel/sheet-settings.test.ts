@@ -108,7 +108,7 @@ test("looks by rule hold in their order, the first that is true alone; choices s
       { cells: "C1", options: Array.from({ length: 60 }, (_, index) => `code ${index}`) },
     ],
   });
-  expect(rules).toEqual([
+  expect(rules.map(({ id: _, ...rule }) => rule)).toEqual([
     {
       cells: "A1:A9",
       type: "Custom",

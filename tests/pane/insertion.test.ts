@@ -2,6 +2,7 @@
 import { catalogue } from "../../src/functions/catalogue";
 import type { Declaration } from "../../src/functions/declare";
 import { words } from "../../src/solver/words";
+import { columnsOf } from "../../src/sheets/result-looks";
 import { cellAddress } from "../../src/sheets/cell-address";
 import type { Ask } from "../../src/pane/insertion";
 import { inserted, takenBack } from "../../src/pane/insertion";
@@ -18,8 +19,11 @@ afterEach(closeWorkbooks);
 /** The width of the engine's columns in pixels, where nobody has set one. */
 const USUAL = 88;
 
-/** What is stored but for widths: a column that was made wider says how wide it is again. */
-const cellsOf = (workbook: Workbook) => workbook.data().sheets.map(({ columnWidths: _, ...sheet }) => sheet);
+/** The height of its rows, alike. */
+const USUAL_HEIGHT = 22;
+
+/** What is stored but for sizes: a column that was made wider says how wide it is again. */
+const cellsOf = (workbook: Workbook) => workbook.data().sheets.map(({ columnWidths: _, rowHeights: __, ...sheet }) => sheet);
 
 const declared = (id: string): Declaration => {
   const found = catalogue.find((one) => one.id === id);
@@ -49,14 +53,31 @@ const readsWell = (workbook: Workbook, declaration: Declaration): void => {
       const [value, ...beside] = [...row.keys()].slice(column).map((right) =>
         workbook.value("Mine", cellAddress({ row: AT.row + down, column: AT.column + right })));
       // What something stands beside is cut off where its column ends; sentences of Arial have some 0.45 of the size of the type a letter.
-      if (typeof value === "string" && value.length > 20 && beside.some((one) => one !== null && one !== ""))
-        expect([value, value.length * 0.45 * 14.67 <= (widths[column] ?? 0)]).toEqual([value, true]);
+      const lines = workbook.look("Mine", address).wrap ? Math.floor((workbook.rowHeights("Mine", AT.row + down, 1)[0] ?? 0) / 20) : 1;
+      const isAlone = beside.every((one) => one === null || one === "");
+      if (typeof value === "string" && value.length > 20 && (lines > 1 || !isAlone))
+        expect([value, value.length * 0.45 * 14.67 <= lines * (widths[column] ?? 0)]).toEqual([value, true]);
       if (typeof held === "string") expect([held, /^\d+(?:[ -]\d+\/\d+)?"?$/.test(held)]).toEqual([held, false]);
       if (typeof workbook.value("Mine", address) !== "number" || workbook.format("Mine", address) === "General") continue;
       // Digits of Arial are 0.556 of the size of the type, 11 points or 14.67 pixels, and a point half of that; 6 pixels are free.
       expect([shown, shown.length * 0.5 * 14.67 + 6 <= (widths[column] ?? 0)]).toEqual([shown, true]);
       expect(shown).not.toMatch(/\.\d{5}/);
     }
+  }
+};
+
+/** A column of notes is at least 200 pixels wide and its cells wrap, the heading does not; no other column is wider than 280 for words. */
+const notesWrap = (workbook: Workbook, declaration: Declaration): void => {
+  if (declaration.result.kind !== "table") return;
+  const { formula } = laidOut(declaration, AT);
+  const rows = workbook.spill("Mine", cellAddress(formula));
+  for (const [column, key] of Object.keys(declaration.result.columns).entries()) {
+    const [width = 0] = workbook.columnWidths("Mine", formula.column + column, 1);
+    if (key === "note") expect([declaration.id, width >= 200]).toEqual([declaration.id, true]);
+    const doWrap = rows.map((_, row) =>
+      workbook.look("Mine", cellAddress({ row: formula.row + row, column: formula.column + column })).wrap === true);
+    const isLong = rows.some((row) => String(row[column]).length > 60);
+    if (key === "note" || isLong) expect([declaration.id, key, doWrap.slice(1)]).toEqual([declaration.id, key, doWrap.slice(1).fill(true)]);
   }
 };
 
@@ -83,12 +104,37 @@ describe(
         }
       }
       readsWell(workbook, declaration);
+      notesWrap(workbook, declaration);
       if (left === undefined) throw new Error("nothing to undo");
       expect((await takenBack(left, cells, never)).says).toMatch(new RegExp(`^The insert of ${declaration.id} is undone`));
       expect(cellsOf(workbook)).toEqual(before);
+      expect(new Set(workbook.rowHeights("Mine", 0, 60))).toEqual(new Set([USUAL_HEIGHT]));
     });
   },
 );
+
+test("a note of 90 letters has three lines or more, its row their height, and the rows beside it are left", async () => {
+  const workbook = await openedWorkbook({ Mine: { A1: "mine" } });
+  const { left } = await inserted(declared("ORDER"), standingHost(workbook, "Mine", "B2").cells, never);
+  const { formula, cells, widths } = laidOut(declared("ORDER"), AT);
+  const column = Object.keys(columnsOf(declared("ORDER"))).indexOf("note");
+  // A column of 280 pixels takes 42 letters of 0.45 times 14.67 pixels.
+  expect(widths[column]).toBe(280);
+  const notes = workbook.spill("Mine", cellAddress(formula)).map((row) => String(row[column] ?? ""));
+  const heights = workbook.rowHeights("Mine", formula.row, notes.length);
+  expect(notes.some((note) => note.length > 42)).toBe(true);
+  for (const [row, note] of notes.entries()) {
+    if (note.length > 60) expect([note, (heights[row] ?? 0) >= 2 * 18]).toEqual([note, true]);
+    if (note.length < 20) expect([note, heights[row]]).toEqual([note, USUAL_HEIGHT]);
+  }
+  // A row that is higher already stays as it is.
+  if (left === undefined) throw new Error("nothing to undo");
+  await takenBack(left, standingHost(workbook, "Mine", "B2").cells, never);
+  workbook.setRowHeights("Mine", formula.row, notes.map(() => 300));
+  await inserted(declared("ORDER"), standingHost(workbook, "Mine", "B2").cells, never);
+  expect(new Set(workbook.rowHeights("Mine", formula.row, notes.length))).toEqual(new Set([300]));
+  expect(cells.length).toBe(formula.row - AT.row + notes.length);
+});
 
 test("each argument stands under its name, lengths take 1/2 as a length, and what spills has the formats of its columns", async () => {
   const workbook = await openedWorkbook({ Mine: { A1: "mine" } });
