@@ -62,7 +62,7 @@ export const CUTTING_PROBLEMS = {
   },
   "no-stock-available": {
     cell: "#N/A",
-    says: "available: piece {piece} ({length}) has no stock: of every row of its grade 0 are available; write how many there are, or `any`",
+    says: 'available: piece {piece} ({length}) has no stock: of every row of its grade 0 are available; write how many there are, or "any"',
   },
   "no-stock-of-grade": {
     cell: "#N/A",
@@ -118,13 +118,13 @@ export const CUTTING_PROBLEMS = {
     cell: "#N/A",
     says:
       "available: the stock cannot hold all pieces; piece {piece} ({length}) is without a stick, and the longest stick gives " +
-      "{longest}; add stock, or write `any`",
+      '{longest}; add stock, or write "any"',
   },
   "no-plan-found": {
     cell: "#N/A",
     says:
       "available: no plan was found that gives every piece a stick; piece {piece} ({length}) is without one, and the longest stick " +
-      "gives {longest}; add stock, or write `any`",
+      'gives {longest}; add stock, or write "any"',
   },
 } as const;
 

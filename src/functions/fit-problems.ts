@@ -10,7 +10,7 @@ export const FIT_PROBLEMS = {
   },
   "nothing-fixes-the-end": {
     cell: "#VALUE!",
-    says: "diagonal: is missing; give a diagonal, a left offset or an angle, and write `square` for a measured zero",
+    says: 'diagonal: is missing; give a diagonal, a left offset or an angle, and write "square" for a measured zero',
   },
   "diagonal-on-the-wrong-side": {
     cell: "#VALUE!",

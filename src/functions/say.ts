@@ -5,6 +5,7 @@ import { tapeText } from "../solver/length/tape-text";
 import { lettersApart, nearestWord } from "../solver/nearest-word";
 import type { Details, Problem } from "../solver/problem";
 import { folded, type Given, isFailed } from "./cells";
+import { plainText } from "./plain-text";
 
 /** Decimals of an inch or a millimetre in a sentence: finer than any tape. */
 const DECIMALS = 4;
@@ -94,7 +95,8 @@ const MALFORMED: Readonly<Record<MalformedLength, string>> = {
 export const say = {
   malformedLength: (name: string, found: Problem<MalformedLength>): string =>
     `${name}: ${sentence(MALFORMED[found.problem] ?? "", { ...found.details, text: quoted(String(found.details["text"])) }, "in")}`,
-  missing: (name: string, what: string): string => `${name}: is missing; give ${what.charAt(0).toLowerCase()}${what.slice(1)}`,
+  missing: (name: string, what: string): string =>
+    `${name}: is missing; give ${what.charAt(0).toLowerCase()}${plainText(what.slice(1))}`,
   emptyOrZero: (name: string): string => `${name}: is empty or 0; give a value`,
   mustBe: (name: string, rule: string, got: Given): string => `${name}: must be ${rule}, got ${shown(got)}`,
   oneValue: (name: string, rows: number, columns: number): string => `${name}: takes one value, got a range of ${rows} x ${columns} cells`,

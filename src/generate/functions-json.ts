@@ -1,12 +1,10 @@
 import type { Declaration, Parameter } from "../functions/declare";
 import { defaultSaid, isMatrix, isOmissible, spills } from "../functions/describe";
-
-// A host shows a description as it stands: what is code on a page is between quotation marks there.
-const plain = (text: string): string => text.replace(/`([^`]+)`/g, '"$1"');
+import { plainText } from "../functions/plain-text";
 
 const described = (parameter: Parameter): string => {
   const value = defaultSaid(parameter);
-  return plain(value === "" ? parameter.says : `${parameter.says} Left out: ${value}.`);
+  return plainText(value === "" ? parameter.says : `${parameter.says} Left out: ${value}.`);
 };
 
 /**
@@ -19,7 +17,7 @@ export const functionsJson = (catalogue: readonly Declaration[]): unknown => ({
   functions: catalogue.map((declaration) => ({
     id: declaration.id,
     name: declaration.id,
-    description: plain(declaration.says),
+    description: plainText(declaration.says),
     parameters: Object.entries(declaration.parameters).map(([name, parameter]) => ({
       name,
       description: described(parameter),

@@ -101,6 +101,8 @@ export interface SheetsHost {
   readonly answers?: () => Promise<readonly ShownAnswer[]>;
   /** Calls after sheets came or went, or what stands in them changed, where the host can tell. */
   readonly onChange?: (tell: () => void) => void;
+  /** Calls after another workbook took the place of the one shown, where that can happen. */
+  readonly onOther?: (tell: () => void) => void;
   /** Adds sheets after the last one and shows the first of them; all of them or none. */
   readonly add: (sheets: readonly SheetData[]) => Promise<void>;
 }

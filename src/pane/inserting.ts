@@ -12,8 +12,15 @@ export const undoButton = (page: Document): HTMLButtonElement => {
   return undo;
 };
 
-/** Inserts the function of an id as the report's work, and makes the button take back one insert after the other. */
-export const inserting = (undo: HTMLButtonElement, heard: Report, cells: CellHost, ask: Ask): ((id: string) => void) => {
+export interface Inserting {
+  /** Inserts the function of an id as the report's work. */
+  readonly insert: (id: string) => void;
+  /** Leaves nothing to undo. */
+  readonly forget: () => void;
+}
+
+/** Inserts functions, and makes the button take back one insert after the other. */
+export const inserting = (undo: HTMLButtonElement, heard: Report, cells: CellHost, ask: Ask): Inserting => {
   const insertions: Insertion[] = [];
   const showUndo = (): void => {
     const last = insertions[insertions.length - 1];
@@ -33,13 +40,19 @@ export const inserting = (undo: HTMLButtonElement, heard: Report, cells: CellHos
       }
     }),
   );
-  return (id) =>
-    heard.act(async () => {
-      const declaration = catalogue.find((one) => one.id === id);
-      if (declaration === undefined) throw new Error(`There is no function ${id}.`);
-      const { says, left } = await inserted(declaration, cells, ask);
-      if (left !== undefined) insertions.push(left);
+  return {
+    insert: (id) =>
+      heard.act(async () => {
+        const declaration = catalogue.find((one) => one.id === id);
+        if (declaration === undefined) throw new Error(`There is no function ${id}.`);
+        const { says, left } = await inserted(declaration, cells, ask);
+        if (left !== undefined) insertions.push(left);
+        showUndo();
+        return says;
+      }),
+    forget: () => {
+      insertions.length = 0;
       showUndo();
-      return says;
-    });
+    },
+  };
 };

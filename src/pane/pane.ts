@@ -73,7 +73,12 @@ export const pane = (page: Document, into: HTMLElement, shown: ShownCatalogue, h
 
   const undo = undoButton(page);
   const heard = report(page, undo);
-  const insert = cells && inserting(undo, heard, cells, ask);
+  const inserts = cells && inserting(undo, heard, cells, ask);
+  sheets?.onOther?.(() => {
+    // Both speak of cells of the workbook before.
+    inserts?.forget();
+    heard.clear();
+  });
 
   const mendSays = element(page, "ul", [], "mended");
   const mend = cells && mending && {
@@ -107,7 +112,7 @@ export const pane = (page: Document, into: HTMLElement, shown: ShownCatalogue, h
   const groups = functionGroups(page, shown.functions, {
     open: "first",
     ...(solve === undefined ? {} : { solve }),
-    ...(insert === undefined ? {} : { insert }),
+    ...(inserts === undefined ? {} : { insert: inserts.insert }),
   });
 
   into.replaceChildren(

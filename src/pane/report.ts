@@ -5,6 +5,8 @@ import { messageOf } from "./message-of";
 export interface Report {
   readonly part: HTMLElement;
   readonly say: (text: string) => void;
+  /** Takes away what was said: it is of no use any more. */
+  readonly clear: () => void;
   /** Does something that may be refused, and says what came of it; nothing while something else is under way. */
   readonly act: (work: () => Promise<string>) => void;
 }
@@ -23,6 +25,9 @@ export const report = (page: Document, ...beside: readonly HTMLElement[]): Repor
   return {
     part,
     say,
+    clear: () => {
+      if (!isBusy) part.hidden = true;
+    },
     act: (work) => {
       if (isBusy) return;
       isBusy = true;

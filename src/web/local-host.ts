@@ -59,6 +59,7 @@ const localSheets = (book: SheetPage, trial: Trial): SheetsHost => ({
     book.onChange(soon);
     book.onSelection(soon);
   },
+  onOther: (tell) => book.onLoad(tell),
   add: async (sheets) => {
     book.addSheets(sheets);
     await book.settled();

@@ -104,6 +104,29 @@ test(
 );
 
 test(
+  "another workbook takes what the pane said of the one before, and the undo of its inserts, away",
+  async () => {
+    const { page } = await opened();
+    await goTo(page, "Books", "T3");
+    await page.getByLabel(FIND).fill("pitch");
+    await page.locator("#function-PITCH > summary").click();
+    await page.getByRole("button", { name: "Insert PITCH at the selected cell" }).click();
+    await said(page, "PITCH inserted at Books T3:U5");
+    const undo = page.getByRole("button", { name: "Undo insert of PITCH" });
+    expect(await undo.isVisible()).toBe(true);
+    await page.evaluate(async () => {
+      const book = (globalThis as unknown as Shown).treadsheetBook;
+      book.load(book.data());
+      await book.settled();
+    });
+    await page.locator(".report").waitFor({ state: "hidden" });
+    expect(await page.locator("#pane").getByText("Undo insert of PITCH").count()).toBe(0);
+    expect(await page.locator("body").innerText()).not.toMatch(/\b(sheets|docs|ui)(-[a-z]+)*\.[a-z]/);
+  },
+  browserTime,
+);
+
+test(
   "Insert and Why? follow a click on a tab and a move by the name box",
   async () => {
     const { page } = await opened();

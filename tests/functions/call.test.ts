@@ -143,7 +143,7 @@ describe("empty and 0 are one thing in a table", () => {
         "note",
       );
     expect(noted(0)).toEqual(noted(null));
-    expect(noted(0)).toEqual(["diagonal: is missing; give a diagonal, a left offset or an angle, and write `square` for a measured zero"]);
+    expect(noted(0)).toEqual(['diagonal: is missing; give a diagonal, a left offset or an angle, and write "square" for a measured zero']);
     expect(noted("square")).toEqual(["unchecked: one more diagonal would check this step"]);
   });
 });

@@ -81,7 +81,7 @@ test("a front may be left out where both angles are given, and only there", () =
       ]),
       "note",
     ),
-  ).toBe("front: is missing; give front, or left angle and right angle (`square` for a measured zero, as 0 counts as empty)");
+  ).toBe('front: is missing; give front, or left angle and right angle ("square" for a measured zero, as 0 counts as empty)');
   expect(
     cellOf(
       answered("RISERFIT", [
@@ -90,7 +90,7 @@ test("a front may be left out where both angles are given, and only there", () =
       ]),
       "note",
     ),
-  ).toBe("bottom: is missing; give bottom, or left angle and right angle (`square` for a measured zero, as 0 counts as empty)");
+  ).toBe('bottom: is missing; give bottom, or left angle and right angle ("square" for a measured zero, as 0 counts as empty)');
 });
 
 test("a gap of a step stands in for the flight's, and none is written as a word", () => {

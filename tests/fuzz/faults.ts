@@ -5,7 +5,8 @@ import type { WorksheetFunction } from "../host/stand-in";
 import { type Arguments, MOST_CHARACTERS } from "./random-calls";
 
 const ERRORS: readonly string[] = ["#VALUE!", "#N/A", "#DIV/0!", "#NUM!", "#NULL!"];
-const NOT_WORDS = /\bundefined\b|\bNaN\b|\bInfinity\b|\[object /;
+/** What is no word of ours: a value that ran through, or the mark of code on a page, which a cell shows as it stands. */
+const NOT_WORDS = /\bundefined\b|\bNaN\b|\bInfinity\b|\[object |`/;
 
 /** Text of the call's own cells, which an answer may repeat whatever it says. */
 const textOf = (given: unknown): string => (Array.isArray(given) ? given.map(textOf).join("\n") : typeof given === "string" ? given : "");
@@ -30,7 +31,7 @@ const errorOf = (cell: unknown): { readonly code: string; readonly message: stri
 const faultOfText = (text: string, given: string): string | undefined => {
   if (text.length > MOST_CHARACTERS) return `a text of ${text.length} characters, more than a cell holds`;
   const found = NOT_WORDS.exec(text)?.[0];
-  return found !== undefined && !given.includes(found) ? `the word "${found}" in ${JSON.stringify(text.slice(0, 200))}` : undefined;
+  return found !== undefined && !given.includes(found) ? `"${found}" in ${JSON.stringify(text.slice(0, 200))}` : undefined;
 };
 
 const faultOfCell = (cell: unknown, given: string): string | undefined => {

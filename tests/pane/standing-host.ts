@@ -6,6 +6,7 @@ export const standingHost = (workbook: Workbook, sheet: string, address: string)
   localHost({
     ...workbook,
     onChange: () => undefined,
+    onLoad: () => undefined,
     select: async () => undefined,
     selected: () => ({ sheet, address, value: null, formula: undefined, error: undefined }),
     onSelection: (tell) => {

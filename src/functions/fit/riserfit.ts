@@ -88,7 +88,7 @@ export const RISERFIT = declare({
     ...FIT_PROBLEMS,
     "nothing-gives-the-far-line": {
       cell: "#VALUE!",
-      says: "bottom: is missing; give bottom, or left angle and right angle (`square` for a measured zero, as 0 counts as empty)",
+      says: 'bottom: is missing; give bottom, or left angle and right angle ("square" for a measured zero, as 0 counts as empty)',
     },
   },
   examples: [
@@ -146,7 +146,7 @@ export const RISERFIT = declare({
         ],
       },
       shows: [
-        { step: 3, note: "diagonal: is missing; give a diagonal, a left offset or an angle, and write `square` for a measured zero" },
+        { step: 3, note: 'diagonal: is missing; give a diagonal, a left offset or an angle, and write "square" for a measured zero' },
       ],
       from: "by hand: two lengths alone leave the ends free to lean together",
     },

@@ -150,7 +150,7 @@ export const TREADFIT = declare({
     ...FIT_PROBLEMS,
     "nothing-gives-the-far-line": {
       cell: "#VALUE!",
-      says: "front: is missing; give front, or left angle and right angle (`square` for a measured zero, as 0 counts as empty)",
+      says: 'front: is missing; give front, or left angle and right angle ("square" for a measured zero, as 0 counts as empty)',
     },
     tapered: {
       cell: "#VALUE!",

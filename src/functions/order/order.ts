@@ -65,7 +65,7 @@ export const ORDER = declare({
       cell: "#VALUE!",
       says:
         "available: {missing} x tread without a blank; each needs {length} x {width}, and no more that cover it are available; add " +
-        "stock, or write `any`",
+        'stock, or write "any"',
     },
     "no-blank-covers": {
       cell: "#VALUE!",

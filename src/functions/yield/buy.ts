@@ -102,7 +102,7 @@ export const BUY = declare({
       fails: "#N/A",
       says:
         'available: the stock cannot hold all pieces; piece tread (60") is without a stick, and the longest stick gives 96"; add ' +
-        "stock, or write `any`",
+        'stock, or write "any"',
       from: "by hand: one 60 to a stick, and there are two sticks",
     },
   ],

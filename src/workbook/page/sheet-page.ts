@@ -1,4 +1,4 @@
-import { type Injector, LocaleType, LogLevel, Univer } from "@univerjs/core";
+import { type Injector, LocaleService, LocaleType, LogLevel, Univer } from "@univerjs/core";
 import { UniverDataValidationPlugin } from "@univerjs/data-validation";
 import { UniverFindReplacePlugin } from "@univerjs/find-replace";
 import { CalculationMode, IDescriptionService, UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
@@ -20,6 +20,7 @@ import { finding } from "./finding";
 import { functionHelp } from "./function-help";
 import { generalNumbers } from "./general-numbers";
 import { followLinks } from "./links";
+import { noRawKeys } from "./no-raw-keys";
 import { pageWords } from "./page-words";
 import { pastedTable } from "./pasted-table";
 import { takesKeys } from "./ready-for-keys";
@@ -38,11 +39,15 @@ import { typingKept } from "./typing-kept";
 export type { SelectedCell } from "./selection";
 
 /** The workbook in the page, with what only a page has. */
-export interface SheetPage extends Workbook, Pick<Selection, "selected" | "onSelection" | "select"> {}
+export interface SheetPage extends Workbook, Pick<Selection, "selected" | "onSelection" | "select"> {
+  /** Calls after another workbook was loaded. */
+  readonly onLoad: (tell: () => void) => void;
+}
 
 const mounted = (element: HTMLElement): Univer => {
   const locales = { [LocaleType.EN_US]: pageWords };
   const univer = new Univer({ locale: LocaleType.EN_US, locales, logLevel: LogLevel.WARN, darkMode: isDark() });
+  noRawKeys(univer.__getInjector().get(LocaleService));
   const formula = { initialFormulaComputing: CalculationMode.FORCED };
   // A text is no fault of its cell: no flag in the corner, no warning.
   const sheets = { disableForceStringMark: true, disableForceStringAlert: true };
@@ -92,6 +97,7 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
   let isSetUp = false;
   let isLoading = false;
   let isNew = false;
+  const loaded: (() => void)[] = [];
   const { selected, onSelection, select, takeKeys, tell, follow } = selection(injector, workbook, () => isLoading);
 
   // What is mended is there once the first workbook is.
@@ -124,7 +130,9 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
       isNew = true;
       setUp();
       tell();
+      for (const hears of loaded) hears();
     },
+    onLoad: (hears) => void loaded.push(hears),
     selected,
     onSelection,
     select,
