@@ -1,7 +1,7 @@
 import { blockAddress, cellBlocks } from "../sheets/cell-blocks";
 import type { CellPlace } from "../sheets/cell-address";
 import { formatsOfAreas } from "./areas";
-import { tapeRules } from "./tape-rules";
+import { tapeRules } from "../sheets/tape-rules";
 
 /** Excel takes no longer text for the addresses of several blocks (from memory). */
 const LONGEST = 255;

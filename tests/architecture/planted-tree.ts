@@ -18,7 +18,7 @@ export const plantedTree = (files: Readonly<Record<string, string>>): PlantedTre
   }
   // Only packages are shared: what a tool writes to node_modules/.cache stays in the planted tree.
   mkdirSync(path.join(folder, "node_modules"));
-  for (const name of ["decimal.js", "fastest-levenshtein", "marked"]) {
+  for (const name of ["decimal.js", "fastest-levenshtein", "fflate", "marked"]) {
     symlinkSync(path.join(project, "node_modules", name), path.join(folder, "node_modules", name), "junction");
   }
   for (const [name, text] of Object.entries(files)) {

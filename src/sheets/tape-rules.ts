@@ -3,6 +3,8 @@ export interface TapeRule {
   /** True where it holds, written for whichever cell it is asked of: RC is that cell. */
   readonly formula: string;
   readonly numberFormat: string;
+  /** The same of a number at hand. */
+  readonly holdsFor: (value: number) => boolean;
 }
 
 /** "# ??/16": how the whole is written, the division of the tape, and what is printed behind it. */
@@ -23,17 +25,27 @@ export const tapeRules = (format: string): readonly TapeRule[] => {
   if (whole === undefined || behind === undefined) return [];
   const parts = Number(division);
   const counted = `ROUND(RC*${parts},0)`;
+  // Halves go away from 0, as ROUND takes them.
+  const count = (value: number): number => Math.round(Math.abs(value) * parts);
   const fractions: TapeRule[] = [];
   for (let mark = 2; mark < parts; mark *= 2) {
     const each = parts / mark;
     const places = mark < TWO_DIGITS ? "?" : "??";
     // An odd number of these marks: an even one is so many of the next coarser.
-    fractions.push({ formula: holds(`MOD(${counted},${2 * each})=${each}`), numberFormat: `${whole}${places}/${mark}${behind}` });
+    fractions.push({
+      formula: holds(`MOD(${counted},${2 * each})=${each}`),
+      numberFormat: `${whole}${places}/${mark}${behind}`,
+      holdsFor: (value) => count(value) % (2 * each) === each,
+    });
   }
   return [
     // Less than half a part on either side: 0, and no minus before it.
-    { formula: holds(`${counted}=0`), numberFormat: `0${behind};0${behind}` },
-    { formula: holds(`AND(${counted}<>0,MOD(${counted},${parts})=0)`), numberFormat: `${whole.trim().replace(/#$/, "0")}${behind}` },
+    { formula: holds(`${counted}=0`), numberFormat: `0${behind};0${behind}`, holdsFor: (value) => count(value) === 0 },
+    {
+      formula: holds(`AND(${counted}<>0,MOD(${counted},${parts})=0)`),
+      numberFormat: `${whole.trim().replace(/#$/, "0")}${behind}`,
+      holdsFor: (value) => count(value) !== 0 && count(value) % parts === 0,
+    },
     ...fractions,
   ];
 };

@@ -1,5 +1,5 @@
 /** @jest-environment ./tests/workbook/engine-environment.cjs */
-import { tapeRules } from "../../src/excel/tape-rules";
+import { tapeRules } from "../../src/sheets/tape-rules";
 import { format } from "../../src/workbook/fraction-format";
 import type { CellValue } from "../../src/workbook/workbook";
 import type { PlainValue } from "../../src/workbook/workbook-data";

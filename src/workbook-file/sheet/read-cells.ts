@@ -1,0 +1,159 @@
+import { cellAddress, cellPlace, type CellPlace } from "../../sheets/cell-address";
+import type { CellBlock } from "../../sheets/cell-blocks";
+import { isDateFormat } from "../../sheets/cell-format";
+import type { CellData } from "../../sheets/sheet-data";
+import { DAYS_TO_1904 } from "../date-number";
+import { fileFault } from "../file-fault";
+import { COLUMNS, ROWS } from "../formula/formula-tokens";
+import type { Standing } from "../formula/names-in-place";
+import { type Named, sheetFormula } from "../formula/sheet-formula";
+import { shiftedFormula } from "../formula/shifted-formula";
+import type { FileStyles } from "../look/read-styles";
+import { childOf, childrenOf, countOf, isSet, MOST_ELEMENTS, numberOf, type Work, type XmlElement } from "../xml-tree";
+import { plainText } from "../xml-text";
+import { cellValue, isStoredError, type StoredValue } from "./cell-value";
+import { fileBlock } from "./file-block";
+import type { SharedText } from "./shared-strings";
+
+/** What the cells of a sheet are read with. */
+export interface CellReading {
+  readonly sheet: string;
+  readonly strings: readonly SharedText[];
+  readonly styles: FileStyles;
+  readonly named: (standing: Standing) => Named;
+  readonly countsFrom1904: boolean;
+  /** Why a live sheet cannot take a formula; undefined for one it can. */
+  readonly refuses: (formula: string) => string | undefined;
+  readonly work: Work;
+}
+
+/** A formula that stays in the file and shows what it came to when it was last worked out. */
+export interface KeptFormula {
+  readonly address: string;
+  readonly formula: string;
+  readonly why: string;
+}
+
+export interface ReadCells {
+  readonly cells: Readonly<Record<string, CellData>>;
+  readonly hiddenRows: readonly number[];
+  readonly rowHeights: Readonly<Record<string, number>>;
+  /** What formulas came to when the file was saved. */
+  readonly stored: Readonly<Record<string, StoredValue>>;
+  readonly kept: readonly KeptFormula[];
+  readonly hasLooksInTexts: boolean;
+  readonly rows: number;
+  readonly columns: number;
+}
+
+interface SharedFormula extends CellPlace {
+  readonly formula: string;
+}
+
+interface Growing {
+  readonly cells: Record<string, CellData>;
+  readonly stored: Record<string, StoredValue>;
+  readonly kept: KeptFormula[];
+  readonly shared: Map<string, SharedFormula>;
+  /** Blocks that spilled and reach to the row that is read, or further. */
+  spilled: CellBlock[];
+  hasLooksInTexts: boolean;
+  rows: number;
+  columns: number;
+}
+
+/** A pixel is three quarters of a point at the 96 dots an inch that files are measured for (ECMA-376-1, 18.3.1.13). */
+export const POINTS = 0.75;
+const MOST_PIXELS = 10_000;
+
+type Formula = { readonly text: string } | { readonly why: string; readonly text: string };
+
+const formulaText = (element: XmlElement, { row, column }: CellPlace, shared: Map<string, SharedFormula>): Formula | undefined => {
+  const { t: kind, si } = element.attributes;
+  const text = plainText(element.text).replace(/^=/, "");
+  if (kind === "dataTable") return { text: "TABLE()", why: "is a what-if table" };
+  if (kind !== "shared" || si === undefined) return text === "" ? undefined : { text };
+  if (text !== "") shared.set(si, { row, column, formula: text });
+  const first = shared.get(si);
+  return first && { text: shiftedFormula(first.formula, row - first.row, column - first.column) };
+};
+
+const dated = (value: StoredValue | undefined, format: string | undefined, reading: CellReading): StoredValue | undefined =>
+  reading.countsFrom1904 && typeof value === "number" && format !== undefined && isDateFormat(format) ? value + DAYS_TO_1904 : value;
+
+const plainCell = (value: StoredValue | undefined): CellData =>
+  value === undefined ? {} : isStoredError(value) ? { formula: `=${value.error}` } : { value };
+
+/** What a cell says, without its look. */
+const content = (element: XmlElement, place: CellPlace, reading: CellReading, growing: Growing, format: string | undefined): CellData => {
+  const value = dated(cellValue(element, reading.strings), format, reading);
+  const formula = childOf(element, "f");
+  const found = formula && formulaText(formula, place, growing.shared);
+  if (formula === undefined || found === undefined) return plainCell(value);
+  const address = cellAddress(place);
+  if (value !== undefined) growing.stored[address] = value;
+  const text = "why" in found ? { unshown: found.why } : sheetFormula(found.text, reading.named({ ...place, sheet: reading.sheet }));
+  const why = typeof text === "string" ? reading.refuses(`=${text}`) : text.unshown;
+  const block = formula.attributes["t"] === "array" ? fileBlock(formula.attributes["ref"] ?? "") : undefined;
+  if (why === undefined && block !== undefined && block.rows * block.columns > 1) growing.spilled.push(block);
+  if (why === undefined && typeof text === "string") return { formula: `=${text}` };
+  growing.kept.push({ address, formula: `=${found.text}`, why: why ?? "" });
+  return plainCell(value);
+};
+
+/** Whether a cell shows what a formula in another one came to. */
+const isSpilled = ({ row, column }: CellPlace, blocks: readonly CellBlock[]): boolean =>
+  blocks.some((block) =>
+    (row !== block.row || column !== block.column) &&
+    row >= block.row && row < block.row + block.rows && column >= block.column && column < block.column + block.columns);
+
+const readCell = (element: XmlElement, place: CellPlace, reading: CellReading, growing: Growing): void => {
+  const style = reading.styles.cell(countOf(element.attributes["s"]));
+  reading.work.elements += growing.spilled.length;
+  if (reading.work.elements > MOST_ELEMENTS) throw fileFault("too-large");
+  const said = isSpilled(place, growing.spilled) ? {} : content(element, place, reading, growing, style.format);
+  const cell: CellData = { ...said, ...style };
+  const text = element.attributes["t"] === "s" ? countOf(childOf(element, "v")?.text) : undefined;
+  if (reading.strings[text ?? -1]?.hasLooks) growing.hasLooksInTexts = true;
+  growing.rows = Math.max(growing.rows, place.row + 1);
+  growing.columns = Math.max(growing.columns, place.column + 1);
+  if (Object.keys(cell).length > 0) growing.cells[cellAddress(place)] = cell;
+};
+
+const ADDRESS = /^[A-Z]{1,3}[1-9]\d{0,6}$/;
+
+/** Where a cell stands: by its address, or behind the one before it. */
+const placeOf = (element: XmlElement, row: number, column: number): CellPlace | undefined => {
+  const { r: address } = element.attributes;
+  if (address === undefined) return column < COLUMNS ? { row, column } : undefined;
+  if (!ADDRESS.test(address)) return undefined;
+  const place = cellPlace(address);
+  return place.row < ROWS && place.column < COLUMNS ? place : undefined;
+};
+
+/** The rows of a sheet with their cells. */
+export const readCells = (sheetData: XmlElement | undefined, reading: CellReading): ReadCells => {
+  const growing: Growing = {
+    cells: {}, stored: {}, kept: [], shared: new Map(), spilled: [], hasLooksInTexts: false, rows: 0, columns: 0,
+  };
+  const hiddenRows = new Set<number>();
+  const rowHeights: Record<string, number> = {};
+  let number = 0;
+  for (const row of childrenOf(sheetData, "row")) {
+    number = countOf(row.attributes["r"]) ?? number + 1;
+    if (number < 1 || number > ROWS) throw fileFault("broken");
+    if (isSet(row.attributes["hidden"])) hiddenRows.add(number);
+    const height = (numberOf(row.attributes["ht"]) ?? 0) / POINTS;
+    if (isSet(row.attributes["customHeight"]) && height > 0) rowHeights[number] = Math.min(height, MOST_PIXELS);
+    growing.spilled = growing.spilled.filter((block) => block.row + block.rows >= number);
+    let column = 0;
+    for (const cell of childrenOf(row, "c")) {
+      const place = placeOf(cell, number - 1, column);
+      if (place === undefined) throw fileFault("broken");
+      readCell(cell, place, reading, growing);
+      column = place.column + 1;
+    }
+  }
+  const { cells, stored, kept, hasLooksInTexts, rows, columns } = growing;
+  return { cells, hiddenRows: [...hiddenRows], rowHeights, stored, kept, hasLooksInTexts, rows, columns };
+};

@@ -1,0 +1,73 @@
+import { blockAddress, type CellBlock } from "../../sheets/cell-blocks";
+import type { ChoiceList } from "../../sheets/sheet-data";
+import { sheetFormula } from "../formula/sheet-formula";
+import { childOf, childrenOf, type XmlElement } from "../xml-tree";
+import { plainText } from "../xml-text";
+import { fileBlock, fileBlocks, within } from "./file-block";
+import type { CellReading } from "./read-cells";
+
+export interface ReadLists {
+  readonly lists: readonly ChoiceList[];
+  /** How many checks of what is typed the live sheet does not have. */
+  readonly notShown: number;
+}
+
+/** Texts of the cells of a block on a sheet, row by row. */
+export type TextsOf = (sheet: string, block: CellBlock) => readonly string[];
+
+/** Choices of one list that a person can look through. */
+const MOST_CHOICES = 5000;
+const REFERENCE = /^(?:('(?:[^']|'')*'|[^'!]+)!)?([$A-Z\d:]+)$/i;
+
+/** Choices written where they are used; spaces around one are none of it. */
+const inlineChoices = (text: string): readonly string[] =>
+  text.slice(1, -1).replaceAll('""', '"').split(",").map((choice) => choice.trim()).filter((choice) => choice !== "");
+
+const choicesOf = (formula: string, block: CellBlock, reading: CellReading, textsOf: TextsOf): readonly string[] | undefined => {
+  const text = /^"(?:[^"]|"")*"$/.test(formula) ? formula : sheetFormula(formula, reading.named({ ...block, sheet: reading.sheet }));
+  if (typeof text !== "string") return undefined;
+  if (text.startsWith('"')) return inlineChoices(text);
+  const [, sheet = reading.sheet, cells = ""] = REFERENCE.exec(text) ?? [];
+  const found = fileBlock(cells);
+  if (found === undefined || found.rows * found.columns > MOST_CHOICES) return undefined;
+  return textsOf(sheet.replace(/^'|'$/g, "").replaceAll("''", "'"), found);
+};
+
+interface Validation {
+  readonly kind: string;
+  readonly formula: string;
+  readonly cells: string;
+}
+
+/** Validations in the first form, and in the later one for lists that stand on another sheet ([MS-XLSX] 2.6.42). */
+const validations = (sheet: XmlElement): readonly Validation[] => {
+  const first = childrenOf(childOf(sheet, "dataValidations"), "dataValidation").map((one) => ({
+    kind: one.attributes["type"] ?? "none", formula: plainText(childOf(one, "formula1")?.text ?? ""), cells: one.attributes["sqref"] ?? "",
+  }));
+  const later = childrenOf(childOf(sheet, "extLst"), "ext").flatMap((ext) => childrenOf(childOf(ext, "dataValidations"), "dataValidation"));
+  return [...first, ...later.map((one) => ({
+    kind: one.attributes["type"] ?? "none",
+    formula: plainText(childOf(childOf(one, "formula1"), "f")?.text ?? ""),
+    cells: childOf(one, "sqref")?.text ?? "",
+  }))];
+};
+
+/** Lists of choices of a sheet. */
+export const readLists = (sheet: XmlElement, rows: number, columns: number, reading: CellReading, textsOf: TextsOf): ReadLists => {
+  const lists: ChoiceList[] = [];
+  let notShown = 0;
+  for (const { kind, formula, cells } of validations(sheet)) {
+    const blocks = fileBlocks(cells);
+    const [first] = blocks;
+    const options = kind === "list" && first !== undefined ? choicesOf(formula, first, reading, textsOf) : undefined;
+    // An empty or a torn list would refuse whatever is typed.
+    const isSound = options !== undefined && options.length > 0 && options.every((option) => option !== "" && !option.includes(","));
+    if (!isSound) notShown += kind === "none" ? 0 : 1;
+    else
+      lists.push(...blocks.flatMap((one) => {
+        const part = within(one, rows, columns);
+        return part === undefined ? [] : [{ cells: blockAddress(part), options }];
+      }));
+  }
+  return { lists, notShown };
+};
