@@ -77,10 +77,23 @@ export interface CellHost {
   readonly touchesSpill: (block: Block) => Promise<boolean>;
 }
 
-/** What to do next in the workbook, and the cell where. */
+/** A cell of the workbook. */
+interface CellAt {
+  readonly sheet: string;
+  readonly address: string;
+}
+
+/** A cell that a sheet waits for, and what is to be typed there. */
+export interface AskedCell {
+  readonly at: CellAt;
+  readonly says: string;
+}
+
+/** What to do next in the workbook, and the cell where; or the cells that its sheets wait for. */
 export interface ToDo {
   readonly says: string;
-  readonly at?: { readonly sheet: string; readonly address: string };
+  readonly at?: CellAt;
+  readonly asks?: readonly AskedCell[];
 }
 
 /** An answer in the first rows of a sheet, as it shows. */

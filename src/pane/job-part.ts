@@ -1,6 +1,6 @@
 import { type ReadySheet, readySheets } from "../sheets/ready-sheets";
 import { element } from "./element";
-import type { SheetsHost, ShownAnswer, ToDo } from "./host";
+import type { AskedCell, SheetsHost, ShownAnswer, ToDo } from "./host";
 import { messageOf } from "./message-of";
 
 const GENERAL: ToDo = {
@@ -56,6 +56,22 @@ const answerList = (page: Document, answers: readonly ShownAnswer[]): HTMLElemen
     element(page, "dd", [element(page, "b", answer), ` ${unit}`]),
   ]), "shown-answers");
 
+/** A button that selects a cell. */
+const goTo = (page: Document, { sheets, act }: Acting, words: string, { sheet, address }: AskedCell["at"]): HTMLButtonElement =>
+  button(page, words, () => act(async () => {
+    await sheets.show(sheet, address);
+    return `${sheet} ${address} is selected.`;
+  }));
+
+/** The cells that sheets wait for, sheet after sheet. */
+const askedList = (page: Document, acting: Acting | undefined, asks: readonly AskedCell[]): HTMLElement =>
+  element(page, "ul", asks.map(({ at, says }) => {
+    const words = `${at.sheet} ${at.address}`;
+    return element(page, "li", [
+      acting === undefined ? element(page, "b", words) : goTo(page, acting, words, at), says === "" ? "" : ` ${says}`,
+    ]);
+  }), "asked");
+
 /** The parts, and how to show them as they are now. */
 export interface JobPart {
   readonly parts: readonly HTMLElement[];
@@ -72,14 +88,9 @@ export const jobPart = (page: Document, acting: Acting | undefined): JobPart => 
     element(page, "section", [element(page, "h2", "What to do"), ...start, todo, answers]),
     element(page, "section", [element(page, "h2", "Steps of the job"), steps]),
   ];
-  const showTodo = ({ says, at }: ToDo): void => {
-    const go = at === undefined || acting === undefined ? [] : [
-      button(page, `Show ${at.sheet} ${at.address}`, () => acting.act(async () => {
-        await acting.sheets.show(at.sheet, at.address);
-        return `${at.sheet} ${at.address} is selected.`;
-      })),
-    ];
-    todo.replaceChildren(element(page, "p", says), ...go);
+  const showTodo = ({ says, at, asks = [] }: ToDo): void => {
+    const go = at === undefined || acting === undefined ? [] : [goTo(page, acting, `Show ${at.sheet} ${at.address}`, at)];
+    todo.replaceChildren(element(page, "p", says), ...go, ...(asks.length === 0 ? [] : [askedList(page, acting, asks)]));
   };
   let drawn = "";
   const drawNow = async (): Promise<void> => {

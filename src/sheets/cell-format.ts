@@ -9,5 +9,7 @@ export const isFractionFormat = (format: string | undefined): boolean =>
 
 export const isDateFormat = (format: string): boolean => /[dy]/i.test(withoutQuoted(format));
 
+export const isPercentFormat = (format: string | undefined): boolean => format !== undefined && withoutQuoted(format).includes("%");
+
 export const isGeneral = (format: string | undefined): boolean =>
   format === undefined || format === "" || format.toLowerCase() === "general";

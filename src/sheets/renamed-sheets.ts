@@ -68,11 +68,21 @@ const withLinks = (formula: string, names: ReadonlyMap<string, string>): string 
     return name === undefined ? found : `"#${sheetText(name)}!${address}","${name} ›"`;
   });
 
+/** A text of a formula that sends its reader to a cell of a sheet: "– type in Cut plan A9", "see Bid!A14"; the row can follow it. */
+const SENDING = /^"(– type in |see )(.+?)([ !][A-Z]{1,3}\d*(?:: [^"]*)?)"$/;
+
+const sentTo = (text: string, names: ReadonlyMap<string, string>): string =>
+  text.replace(SENDING, (found: string, begins: string, sheet: string, rest: string) => {
+    const name = names.get(sheet);
+    return name === undefined ? found : `"${begins}${name.replaceAll('"', '""')}${rest}"`;
+  });
+
 /** The formula with its sheets under other names. */
 export const withSheetNames = (formula: string, names: ReadonlyMap<string, string>): string => {
   const renamed = formula.replace(NAMED_SHEET, (found: string, quoted?: string, plain?: string, address = "") => {
+    if (found.startsWith('"')) return sentTo(found, names);
     const name = names.get(quoted?.replaceAll("''", "'") ?? plain ?? "");
-    return name === undefined || found.startsWith('"') ? found : `${sheetText(name)}!${address}`;
+    return name === undefined ? found : `${sheetText(name)}!${address}`;
   });
   return renamed.startsWith("=HYPERLINK(") ? withLinks(renamed, names) : renamed;
 };

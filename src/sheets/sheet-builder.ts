@@ -146,6 +146,9 @@ export const costing = (lines: string, cost: number): string =>
 /** What asks for something to be typed begins so; whatever reads it passes it on instead of working with it. */
 export const ASKS = "– type";
 
+/** Asks for what belongs in a cell, named with its sheet where another sheet passes it on: short, for it stands in narrow columns. */
+export const asksFor = (cell: string): string => `"${ASKS} in ${cell}"`;
+
 /** Whether a cell has no answer: it is in error, or asks for something to be typed. */
 export const lacks = (cell: string): string => `IFERROR(LEFT(${cell},${ASKS.length})="${ASKS}",TRUE)`;
 
@@ -156,8 +159,17 @@ export const passing = (cell: string, call: string): string => `IF(${lacks(cell)
 export const whileAsking = (cell: string, asks: string, answers: string): string =>
   `IF(ISERROR(${cell}),${cell},IF(LEFT(${cell},${ASKS.length})="${ASKS}",${asks},${answers}))`;
 
-/** The call, or a request to type what it works with while there is nothing of it. */
-export const asking = (cells: string, what: string, call: string): string => `IF(COUNTA(${cells})=0,"${ASKS} ${what}",${call})`;
+/** The call, or a request to type what it works with while there is nothing of it; `cell` is where to begin. */
+export const asking = (cells: string, cell: string, call: string): string => `IF(COUNTA(${cells})=0,${asksFor(cell)},${call})`;
+
+/** As many characters of a request as fit under a narrow answer. */
+const SHORT_REQUEST = 24;
+
+/** Where there is no answer: the request itself where it is short, otherwise the cell to look at. */
+const missing = (from: string): string => {
+  const see = `"see ${from.replaceAll("'", "")}"`;
+  return `IFERROR(IF(LEN(${from})<${SHORT_REQUEST},MID(${from},3,${SHORT_REQUEST}),${see}),${see})`;
+};
 
 const answerCells = ({ over, name, value, from, format, under = "", isText }: Answer): [string, CellData][] => {
   const columns = columnsOver(over);
@@ -165,7 +177,7 @@ const answerCells = ({ over, name, value, from, format, under = "", isText }: An
   const answer = from === undefined ? `=IFERROR(${value},"–")` : `=IF(${lacks(from)},"–",IFERROR(${value},"–"))`;
   const said = isFormula(under) ? `IFERROR(${under.slice(1)},"")` : `"${under}"`;
   const plain = isFormula(under) ? `=${said}` : under;
-  const unit = from === undefined ? plain : `=IF(${lacks(from)},"see ${from.replaceAll("'", "")}",${said})`;
+  const unit = from === undefined ? plain : `=IF(${lacks(from)},${missing(from)},${said})`;
   const strip: [string, CellData][] = columns.flatMap((column): [string, CellData][] => [
     [`${column}${NAMES}`, { style: "name" }],
     [`${column}${ANSWERS}`, { style: isText === true ? "answerText" : "answer" }],

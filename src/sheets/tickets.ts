@@ -57,6 +57,9 @@ const PRINTED: readonly { readonly heading: string; readonly kind: ResultKind }[
   return { heading: words(key), kind: column.kind };
 });
 
+/** Of a tread that ends in a mitre these are no marks, and less than what is cut. */
+const BETWEEN_SKIRTS: readonly string[] = [words("longPoint"), words("shortPoint")];
+
 /** A saw is set to a tenth of a degree at best. */
 const ANGLE_DECIMALS = 1;
 
@@ -68,14 +71,16 @@ const isText = (cell: FitCell | undefined): cell is PlainValue =>
 
 /**
  * Tickets of one fit, its heading row first, in batches, its lengths as they are read on the tape. Columns with nothing in them are left
- * out. A step whose readings disagree shows no size: it would be cut.
+ * out. A step whose readings disagree shows no size: it would be cut. `says` is what the sheet says over the readings.
  */
-export const tickets = (title: string, fit: readonly (readonly FitCell[])[], tape: TicketTape): readonly Ticket[] => {
+export const tickets = (
+  title: string, fit: readonly (readonly FitCell[])[], tape: TicketTape, says?: string,
+): readonly Ticket[] => {
   const [headings = [], ...rows] = fit;
-  const columns = PRINTED.flatMap(({ heading, kind }) => {
-    const column = headings.indexOf(heading);
-    return column >= 0 && rows.some((row) => isText(row[column])) ? [{ heading, kind, column }] : [];
-  });
+  const isGiven = (heading: string): boolean => rows.some((row) => isText(row[headings.indexOf(heading)]));
+  const left = isGiven("toe") ? BETWEEN_SKIRTS : [];
+  const columns = PRINTED.flatMap(({ heading, kind }) =>
+    isGiven(heading) && !left.includes(heading) ? [{ heading, kind, column: headings.indexOf(heading) }] : []);
   const note = headings.indexOf("note");
   const step = headings.indexOf("step");
   const text = (kind: ResultKind, cell: FitCell | undefined): string => {
@@ -101,7 +106,7 @@ export const tickets = (title: string, fit: readonly (readonly FitCell[])[], tap
       measure: tape.says,
       headings: columns.map(({ heading }) => heading),
       rows: batched.map(cellsOf),
-      notes: batched.flatMap((row) => (isText(row[note]) ? [`step ${String(row[step] ?? "")}: ${String(row[note])}`] : [])),
+      notes: [...(says === undefined ? [] : [says]), ...batched.flatMap((row) => (isText(row[note]) ? [`step ${String(row[step] ?? "")}: ${String(row[note])}`] : []))],
     };
   });
 };

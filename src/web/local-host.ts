@@ -51,7 +51,7 @@ const localSheets = (book: SheetPage, trial: Trial): SheetsHost => ({
   show: (name, address = "A1") => book.select(name, address),
   toDo: async () => {
     const data = book.data();
-    return nextCell(data.sheets, isInvented(data) ? trial : undefined);
+    return nextCell(data.sheets, (sheet, address) => book.value(sheet, address), isInvented(data) ? trial : undefined);
   },
   answers: async () => shownAnswers(book),
   onChange: (tell) => {

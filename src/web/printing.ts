@@ -6,6 +6,7 @@ import type { SheetPage } from "../workbook/page/sheet-page";
 import { chosenTickets } from "./chosen-tickets";
 import { fitCall } from "./fit-call";
 import { isInvented } from "./is-invented";
+import { lineOver } from "./line-over";
 import { measuredIn } from "./measured-in";
 import { pageMarks } from "./page-marks";
 import { place } from "./place";
@@ -39,7 +40,7 @@ const ticketsOf = ({ book, solve }: Printed): readonly Ticket[] | string => {
       const call = fitCall(formula);
       // One row is a sentence of what is still to be typed.
       if (call === undefined || book.spill(name, address).length < 2) return [];
-      return [{ name, address, pieces: call.pieces, measuring: measuredIn(book, name, call.formula, solve) }];
+      return [{ name, address, pieces: call.pieces, formula: call.formula, measuring: measuredIn(book, name, call.formula, solve) }];
     }),
   );
   const unclear = fits.find(({ measuring }) => measuring === undefined);
@@ -49,8 +50,10 @@ const ticketsOf = ({ book, solve }: Printed): readonly Ticket[] | string => {
       `in "mm", or name a cell that holds it.`
     );
   }
-  const found = fits.flatMap(({ name, address, pieces, measuring }) =>
-    measuring === undefined ? [] : tickets(`${name}: ${pieces}`, book.spill(name, address), ticketTape(measuring, tapeText)),
+  const found = fits.flatMap(({ name, address, pieces, formula, measuring }) =>
+    measuring === undefined
+      ? []
+      : tickets(`${name}: ${pieces}`, book.spill(name, address), ticketTape(measuring, tapeText), lineOver(book, name, formula)),
   );
   return found.length === 0 ? "No sheet has a TREADFIT or RISERFIT to print a ticket of." : found;
 };

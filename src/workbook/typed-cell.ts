@@ -1,4 +1,4 @@
-import { isDateFormat, isGeneral, TEXT_FORMAT, withoutQuoted } from "../sheets/cell-format";
+import { isDateFormat, isGeneral, isPercentFormat, TEXT_FORMAT, withoutQuoted } from "../sheets/cell-format";
 import { typedLength } from "../sheets/typed-length";
 import type { PlainValue } from "./workbook-data";
 
@@ -29,7 +29,10 @@ const typedNumber = (text: string, format: string | undefined): TypedCell | unde
   const [, inBrackets] = IN_BRACKETS.exec(text) ?? [];
   const [matched, sign, dollar, whole = "", decimals = "", power = "", percent] = NUMBER.exec(inBrackets ?? text) ?? [];
   if (matched === undefined || !/\d/.test(whole + decimals)) return undefined;
-  const size = Number(`${whole.replaceAll(",", "") || "0"}${decimals}${power}`) / (percent === undefined ? 1 : HUNDRED);
+  const digits = Number(`${whole.replaceAll(",", "") || "0"}${decimals}${power}`);
+  // In a cell of percentages 10 and 0.1 are both 10 % (Microsoft, Format numbers as percentages).
+  const isPercent = percent !== undefined || (isPercentFormat(format) && digits >= 1);
+  const size = digits / (isPercent ? HUNDRED : 1);
   if (!Number.isFinite(size)) return undefined;
   const number = sign === "-" || inBrackets !== undefined ? -size : size;
   if (!isGeneral(format)) return value(number);

@@ -288,7 +288,7 @@ test(
       '38 1/8"',
     );
     expect(await page.locator(".ticket").first().locator("tr", { hasText: "left set" }).locator("td").first().textContent()).toBe(
-      "right 1.29, underside longer 1.50",
+      "right 1.29°, underside longer 1.50°",
     );
     for (const format of ["Letter", "A4"]) expect(pageCount(await page.pdf({ format }))).toBe(4);
     expect(await page.locator(".ticket .job").allTextContents()).toEqual(Array(4).fill(expect.stringMatching(JOB_AND_DAY)));

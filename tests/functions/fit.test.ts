@@ -134,7 +134,7 @@ test("an undercut is not negative, and the way round is a word", () => {
       degrees,
     );
   expect(undercut(-2)).toMatchObject({ failed: "#VALUE!", says: "undercut: must be 0 or more, got -2" });
-  expect(cellOf(undercut(2), "left set")).toBe("left 0.52, face longer 0.28");
+  expect(cellOf(undercut(2), "left set")).toBe("left 0.52°, face longer 0.28°");
 });
 
 test("more rows than are promised are refused by count", () => {
@@ -166,5 +166,5 @@ test("a riser's flare is not called a lean: the old heading is refused, not pass
   const flare = answered("RISERFIT", [["height", "top", "bottom", "left offset", "left flare"], [7.5, 36, 36, "square", -1.5]]);
   // By hand: 3/4 x tan 1.5 = 0.0196 less on the face, and the back is the longer.
   expect(cellOf(flare, "top")).toBeCloseTo(35.9804, 4);
-  expect(cellOf(flare, "left set")).toBe("square, back longer 1.50");
+  expect(cellOf(flare, "left set")).toBe("square, back longer 1.50°");
 });

@@ -14,12 +14,23 @@ test("the ready sheets are the demo's, in the order of the job, and say what the
     ["Layout", ["Job", "Survey"]],
     ["Check", ["Job", "Survey", "Layout"]],
     ["Order", ["Layout"]],
-    ["Cut plan", ["Layout", "Order", "Fit"]],
-    ["Fit", ["Job", "Survey", "Layout"]],
+    ["Cut plan", ["Job", "Layout", "Order", "Fit"]],
+    ["Fit", ["Job", "Survey", "Layout", "Order"]],
     ["Takeoff", ["Layout", "Order", "Cut plan", "Bid"]],
     ["Bid", ["Job", "Takeoff"]],
     ["Books", ["Job", "Cut plan"]],
   ]);
+});
+
+test("a text that sends its reader to a sheet follows the sheet's new name, with or without a row and what belongs there", () => {
+  const names = new Map([["Cut plan", "Cut plan 2"], ["Bid", "Bid 2"]]);
+  const renamed = (text: string): string => withSheetNames(`=IF(A1="",${text},"")`, names);
+  expect(renamed('"– type in Cut plan A9"')).toBe('=IF(A1="","– type in Cut plan 2 A9","")');
+  expect(renamed('"– type in Cut plan A"&7')).toBe('=IF(A1="","– type in Cut plan 2 A"&7,"")');
+  expect(renamed('"– type in Bid J9: hours or a price for "&A1')).toBe('=IF(A1="","– type in Bid 2 J9: hours or a price for "&A1,"")');
+  expect(renamed('"see Bid!A14"')).toBe('=IF(A1="","see Bid 2!A14","")');
+  expect(renamed('"– type in B8"')).toBe('=IF(A1="","– type in B8","")');
+  expect(renamed('"Bid is what we ask"')).toBe('=IF(A1="","Bid is what we ask","")');
 });
 
 test("a sheet comes first, with what it rests on after it, in the order of the job", () => {

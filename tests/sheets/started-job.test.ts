@@ -3,6 +3,7 @@ import { demo } from "../../src/sheets/demo/demo";
 import type { AskedJob } from "../../src/sheets/job/own-job";
 import { canGather, gathering, startedJob } from "../../src/sheets/job/started-job";
 import type { SheetData } from "../../src/sheets/sheet-data";
+import { nextCell } from "../../src/web/next-cell";
 import type { CellValue, Workbook } from "../../src/workbook/workbook";
 import { workbookData } from "../../src/workbook/workbook-data";
 import { closeWorkbooks, openedData } from "../workbook/opened-workbook";
@@ -58,8 +59,8 @@ describe.each([["inches", ASKED], ["millimetres", METRIC]])("a job of one's own,
         .filter(({ block }) => block.some((cell) => typeof cell === "object" && cell !== null))
         .map(({ name, address }) => [name, address]),
     ).toEqual([]);
-    expect(book.value("Order", "A17")).toBe("– type the blanks the yard has above");
-    expect([book.value("Job", "G4"), book.value("Job", "G5")]).toEqual(["–", "see Bid!A14"]);
+    expect(book.value("Order", "A17")).toBe("– type in Order A9");
+    expect([book.value("Job", "G4"), book.value("Job", "G5")]).toEqual(["–", "type in Bid K9"]);
     // 106 1/8 / 7 3/4 = 13.7 and 2700 / 220 = 12.3: the greatest rises of IRC R311.7.5.1 and of Approved Document K, Table 1.1.
     expect(book.value("Job", "B12")).toBe(asked.unit === "in" ? 14 : 13);
     expect(book.value("Layout", "D4")).toBe(asked.unit === "in" ? 130 : 3000);
@@ -90,6 +91,7 @@ test("one more stair has linked sheets of its own, and Bid and Books gather both
   await book.settled();
   // Nothing priced yet: the bid has no answer rather than the price of one stair.
   expect(book.value("Bid", "A4")).toBe("–");
+  expect(book.value("Order 2", "A17")).toBe("– type in Order 2 A9");
   // The second stair is the first over again, its risers as designed: 14 of 37 in, five to a board of 16 ft, three to one of 10, one off
   // the rack, so the same boards.
   const alike = new Map(sheets.map(({ name, cells }) => [name, cells]));
@@ -105,3 +107,59 @@ test("one more stair has linked sheets of its own, and Bid and Books gather both
   expect(spilled(book, "Books", "AH8", "total", "planned cost")).toBeCloseTo(2183.8, 4);
   expect(book.value("Takeoff 2", "A4")).toBeCloseTo(2769.51, 4);
 }, ENGINE_TIME);
+
+describe("what a job of one's own waits for", () => {
+  const filledIn = async (typed: Readonly<Record<string, Readonly<Record<string, number | string>>>>): Promise<Workbook> => {
+    const book = await openedData({ version: 1, sheets: startedJob(ASKED, [], false).sheets });
+    for (const [sheet, cells] of Object.entries(typed)) {
+      book.put(sheet, Object.fromEntries(Object.entries(cells).map(([address, value]) => [address, { value }])));
+    }
+    await book.settled();
+    return book;
+  };
+  const waited = (book: Workbook) => {
+    const { asks = [] } = nextCell(book.data().sheets, (sheet, address) => book.value(sheet, address), undefined);
+    return asks.map(({ at, says }) => `${at.sheet} ${at.address}: ${says}`);
+  };
+  const SAW = { B25: 0.125, B26: 0.25, B27: 12 };
+  const POPLAR = { A9: "poplar", B9: 96, C9: 7.25, D9: 0.75, E9: 18 };
+  const SKIRT = { A10: "skirt", B10: 192, C10: 11.25, D10: 0.75, E10: 88, H10: "skirt" };
+  const STRIP = { A11: "strip", B11: 96, C11: 1.25, D11: 1, E11: 8, F11: 2, H11: "return" };
+
+  test("is named sheet after sheet, and nothing optional with it", async () => {
+    expect(waited(await filledIn({}))).toEqual([
+      "Survey B8: rough rise, in, row 1", "Layout B24: skirt thickness", "Layout O25: width of one, in", "Order A9: Blanks the yard has",
+      "Cut plan A9: Boards to be had", "Fit C9: Treads as taped: back, row 1", "Fit C36: top, row 1", "Bid K9: hours, tread without return",
+    ]);
+  }, ENGINE_TIME);
+
+  test("follows what is typed: the next step below the floor, the tread thickness, a board of each wood that is cut", async () => {
+    const book = await filledIn({
+      Survey: { B8: 7.5, B9: 7.5 },
+      "Cut plan": { ...SAW, ...POPLAR },
+    });
+    expect(waited(book)).toEqual(expect.arrayContaining([
+      "Survey I8: tread thickness", "Cut plan A10: a board of grade skirt and one of grade rail and one of grade return",
+    ]));
+    book.put("Survey", { I8: { value: 1 } });
+    await book.settled();
+    expect(waited(book)).toContain("Survey B10: rough rise, in, row 3");
+    book.put("Survey", { B11: { value: 7.5 } });
+    await book.settled();
+    expect(waited(book)).toContain("Survey B10: rough rise, in, row 3");
+  }, ENGINE_TIME);
+
+  test("a board without a number is to be had in any, and returns are cut and paid for", async () => {
+    const book = await filledIn({
+      Job: { B16: "none" },
+      "Cut plan": { ...SAW, ...POPLAR, ...SKIRT, ...STRIP },
+      Order: { A9: "oak", B9: 42, C9: 11.5, D9: 1, E9: 54, A10: "nosing", B10: 48, C10: 3.5, D10: 1, E10: 19.5 },
+    });
+    // By hand: 96 - 2 x 1/4 holds two risers of 37 and seven returns of 12 1/2 with their kerfs, so 7 boards for 14 risers and 2 strips
+    // for 13 returns; the two skirts are longer than half of 16 ft: 7 x 18 + 2 x 88 + 2 x 8.
+    expect(book.value("Cut plan", "A4")).toBe(318);
+    const cut = book.spill("Cut plan", "J8");
+    expect(cut.filter((row) => row[2] === "return").map((row) => row[3])).toEqual(Array.from({ length: 13 }, () => 12.5));
+    expect(book.spill("Cut plan", "BK8").map((row) => row.slice(0, 2))).toEqual(expect.arrayContaining([["strip", 2]]));
+  }, ENGINE_TIME);
+});

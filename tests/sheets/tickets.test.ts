@@ -2,7 +2,7 @@ import { ticketTape } from "../../src/sheets/ticket-tape";
 import { tickets } from "../../src/sheets/tickets";
 
 const HEADINGS = ["step", "length", "left angle", "left tilt", "heel", "heel at the hook", "mitre", "left set", "left mitre", "note"];
-const SET = "right 0.50, underside longer 1.72";
+const SET = "right 0.50°, underside longer 1.72°";
 const fit = (count: number) => [
   HEADINGS,
   ...Array.from({ length: count }, (_, index) => [
@@ -85,4 +85,17 @@ describe("lengths as they are read on the tape they were measured with", () => {
     // 38.1119 to a thousandth.
     expect([tenths?.text(38.1119), tenths?.says]).toEqual(["38.112 in", "Lengths in inches, worked out from readings to 1/10 in."]);
   });
+});
+
+test("a mitred tread has no points between the skirts on its ticket, a tread between walls has", () => {
+  const headings = ["step", "length", "long point", "short point", "toe", "note"];
+  const [mitred] = tickets("Treads", [headings, [1, 38.0625, 36.8125, 36.75, 38.0625, ""]], tape);
+  expect(mitred?.headings).toEqual(["step", "length", "toe"]);
+  const [walled] = tickets("Treads", [headings, [1, 36.8125, 36.8125, 36.75, "", ""]], tape);
+  expect(walled?.headings).toEqual(["step", "length", "long point", "short point"]);
+});
+
+test("what the sheet says over the readings stands first among the notes", () => {
+  const [first] = tickets("Risers", fit(2), tape, "cut height as designed");
+  expect(first?.notes).toEqual(["cut height as designed", "step 2: unchecked"]);
 });

@@ -20,6 +20,13 @@ test.each([
   expect(typedCell(text, sixteenths)).toEqual(typed(inches));
 });
 
+// Microsoft, Format numbers as percentages: in empty cells so formatted, 10 and 0.1 both give 10.00 %.
+test.each([
+  ["10", 0.1], ["0.1", 0.1], ["15", 0.15], ["1", 0.01], ["-15", -0.15], ["15%", 0.15], ["0.5%", 0.005], ["0.99", 0.99], ["150", 1.5],
+])("in a cell of percentages %s is %d", (text, share) => {
+  for (const format of ["0%", "0.0%", "0.00 %"]) expect(typedCell(text, format)).toEqual(typed(share));
+});
+
 test.each(["9' 1 1/2\"", "2781 mm", "1/0", "about 7"])("in a cell that shows sixteenths, %s stays text", (text) => {
   expect(typedCell(text, sixteenths)).toEqual(typed(text));
 });

@@ -130,8 +130,8 @@ export const RISERFIT = declare({
           length: 36.75,
           leftTilt: 45,
           rightTilt: -45,
-          leftSet: "square, face longer 45.00",
-          rightSet: "square, back longer 45.00",
+          leftSet: "square, face longer 45.00°",
+          rightSet: "square, back longer 45.00°",
         },
       ],
       from:

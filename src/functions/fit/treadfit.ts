@@ -208,7 +208,7 @@ export const TREADFIT = declare({
         ],
         openEnd: "right",
       },
-      shows: [{ step: 4, depth: 11.25, leftSet: "left 0.52, underside longer 1.72", rightSet: "right 1.27, upright", note: "" }],
+      shows: [{ step: 4, depth: 11.25, leftSet: "left 0.52°, underside longer 1.72°", rightSet: "right 1.27°, upright", note: "" }],
       from:
         "by hand: legs 36.9197 and 36.7902, so the front left corner lies 0.0915 left of the back one: atan(0.00915) = 0.52 deg; " +
         "the right one 0.2210 right: 1.27 deg; atan(tan 1.72 x cos 0.52) = 1.72",
@@ -259,8 +259,8 @@ export const TREADFIT = declare({
           back: 35.9375,
           front: 35.9375,
           depth: 11.125,
-          leftSet: "square, face longer 2.00",
-          rightSet: "square, face longer 2.00",
+          leftSet: "square, face longer 2.00°",
+          rightSet: "square, face longer 2.00°",
         },
       ],
       from: "by hand: two gaps of 1/32 off 36; 11 1/4 less 1/8; the underside is relieved by 2 degrees, the face stays",

@@ -2,6 +2,9 @@ import { equalizedRises } from "../../solver/survey/equalized-rises";
 import { declare, headings } from "../declare";
 import { LAYERS } from "../survey-arguments";
 
+/** Half of the sixteenth to which a tape is read, in inches: common practice, no source. */
+const LEAST_LOWERED = -1 / 32;
+
 export const EQUALIZE = declare({
   id: "EQUALIZE",
   group: "Survey",
@@ -29,7 +32,7 @@ export const EQUALIZE = declare({
         says: "What goes under the sub-tread; negative where the sub-tread is too high by so much. In the last row the least spread.",
       },
       unit: { kind: "unit", says: "in; mm where all lengths given are metric text." },
-      note: { kind: "text", says: "Says what must come down." },
+      note: { kind: "text", says: "Says what must come down; less than 1/32 in is within what a tape reads and is left." },
     },
   },
   problems: {},
@@ -57,6 +60,11 @@ export const EQUALIZE = declare({
       from: "by hand: finished rises of 7 3/4, 7 3/4, 7 3/4",
     },
     {
+      given: { roughRises: [[6.77], [7.79], [8.69]], treadThickness: 1 },
+      shows: [{ step: 1, packing: -0.02, note: "" }, { step: 2, packing: -0.06, note: "must come down" }],
+      from: "by hand: rises of 23 1/4 / 3 = 7 3/4; heights 7.77 and 15.56 against 7 3/4 and 15 1/2; 0.02 is less than 1/32, 0.06 is not",
+    },
+    {
       given: { roughRises: [["x"]], treadThickness: 1 },
       fails: "#VALUE!",
       says: 'roughRises, row 1: read "x", which is not a length; write 7 5/8", 9\' 1 1/2" or "2781 mm"',
@@ -71,7 +79,7 @@ export const EQUALIZE = declare({
         step,
         asFound,
         packing,
-        note: packing === undefined ? "ends on the upper floor" : packing.isNegative() && !packing.isZero() ? "must come down" : "",
+        note: packing === undefined ? "ends on the upper floor" : packing.toNumber() < LEAST_LOWERED ? "must come down" : "",
       })),
       { step: "least spread", packing: leastSpread, note: "the best that packing can reach with nothing taken down" },
     ];

@@ -107,6 +107,7 @@ export const inventedJob: Filling = {
     ["rail 12 ft", "12'", 2.25, 2.5, 81, "any", "no", "rail"],
     ["rail 14 ft", "14'", 2.25, 2.5, 96, "any", "no", "rail"],
     ["rail 16 ft", "16'", 2.25, 2.5, 112, "any", "no", "rail"],
+    ["strip 8 ft", "8'", 1.25, 1, "", 2, "yes", "return"],
   ],
   kerf: 0.125,
   trim: 0.25,

@@ -15,6 +15,9 @@ export const GATHERED = "AA8";
 const BID_AT = "AH8";
 const ROWS = 80;
 
+/** BID says the same of its first such row, by a number that is shown nowhere here. */
+const ZERO_COST = "cost is 0 or empty";
+
 const pick = (label: string): string => `STAIR.PICK(${BID_AT}#,"${label}","cost")`;
 const lines = `DROP(${GATHERED}#,1)`;
 const hourly = (column: number): string => `SUM((CHOOSECOLS(${lines},3)="hour")*CHOOSECOLS(${lines},${column}))`;
@@ -29,13 +32,25 @@ const ANSWERS: readonly Answer[] = [
     over: ["J", "J"], name: "profit", value: pick("profit"), from: "A14", format: MONEY,
     under: '="$, "&TEXT(J4/A4,"0.0%")&" of the price"',
   },
-  { over: ["K", "M"], name: "lines priced", value: `ROWS(${lines})`, from: "D8", under: "of all stairs" },
+  { over: ["K", "M"], name: "lines priced", value: `SUM(--(CHOOSECOLS(${lines},5)<>0))`, from: "D8", under: "that cost something" },
 ];
 
 /** Rates that are typed as shares, and the words beside them. */
 const rates = ({ overhead, profit, basis, tax }: Filling): readonly (readonly Entry[])[] => [
   ["overhead", overhead], ["profit", profit], ["profit is a", basis], ["tax, of the price", tax],
 ];
+
+/** Lines that have no cost and are not written off as included, by name; then what else BID has to say. */
+const cautions = (): string => {
+  const [item, price, cost] = placesOf(EXTEND, "item", "price", "cost");
+  const column = (place: number | undefined): string => `CHOOSECOLS(${lines},${String(place)})`;
+  const others = `LET(n,DROP(${chosen(BID, `${BID_AT}#`, "note")},1),IF(LEFT(n,${ZERO_COST.length})="${ZERO_COST}","",n))`;
+  return (
+    `=IF(${lacks(BID_AT)},"",LET(z,FILTER(${column(item)},(${column(cost)}=0)*(${column(price)}<>"included"),""),TEXTJOIN(" ",TRUE,` +
+    `IF(INDEX(z,1,1)="","","No cost yet for "&INDEX(z,1,1)&IF(ROWS(z)>1," and "&ROWS(z)-1&" more","")&": type a price on the right, ` +
+    `or included."),${others})))`
+  );
+};
 
 const blocks = (filling: Filling): readonly Block[] => {
   const bid = call(BID, filling.unit, { costs: `${GATHERED}#`, overhead: "B8", profit: "B9", basis: "B10", tax: "B11" });
@@ -52,7 +67,7 @@ const blocks = (filling: Filling): readonly Block[] => {
     { at: "A14", rows: [[`=${passing(BID_AT, chosen(BID, `${BID_AT}#`, "label", "cost"))}`]] },
     {
       at: "A26", style: "caution",
-      rows: [[`=IF(${lacks(BID_AT)},"",TEXTJOIN("; ",TRUE,DROP(${chosen(BID, `${BID_AT}#`, "note")},1)))`]],
+      rows: [[cautions()]],
     },
     { at: "A22", style: "part", rows: [["One more", ""]] },
     { at: "A23", numbers: [1], inputs: [1], rows: [["of", filling.blanks[1]?.[0] ?? ""]] },
@@ -73,7 +88,7 @@ const blocks = (filling: Filling): readonly Block[] => {
     },
     { at: "AA7", style: "part", rows: [["Every line of every stair, gathered"]] },
     { at: "AH7", style: "part", rows: [["The bid, in full"]] },
-    { at: BID_AT, rows: [[`=${passing(GATHERED, asking("B8:B9", "overhead and profit on the left", bid))}`]] },
+    { at: BID_AT, rows: [[`=${passing(GATHERED, asking("B8:B9", "Bid B8", bid))}`]] },
     { at: GATHERED, rows: [[`=VSTACK(Takeoff!${PRICED}#)`]] },
   ];
 };

@@ -63,7 +63,7 @@ const blocks = (filling: Filling): readonly Block[] => {
     { at: "AA7", style: "part", rows: [["Planned, of every stair: all that Order and Cut plan buy"]] },
     { at: PLANNED, rows: [[`=VSTACK('Cut plan'!${ALL_BOUGHT}#)`]] },
     { at: "AH7", style: "part", rows: [["Reconciled, in full"]] },
-    { at: RECONCILED, rows: [[`=${passing(PLANNED, asking(`C${FIRST}:C${LAST}`, "the invoices on the left", reconciled))}`]] },
+    { at: RECONCILED, rows: [[`=${passing(PLANNED, asking(`C${FIRST}:C${LAST}`, `Books A${FIRST}`, reconciled))}`]] },
   ];
 };
 

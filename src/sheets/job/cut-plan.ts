@@ -7,31 +7,36 @@ import { CUTS } from "../../functions/yield/cuts";
 import { OFFCUTS } from "../../functions/yield/offcuts";
 import { PLAN } from "../../functions/yield/plan";
 import { chosen, headingsOf, placesOf, spillOf, viewOf } from "../result-looks";
-import { type Answer, asking, type Block, DECIMALS, type Entry, lacks, MONEY, page, passing, whileAsking } from "../sheet-builder";
+import { type Answer, asking, ASKS, type Block, DECIMALS, type Entry, lacks, MONEY, page, passing, whileAsking } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
 import { call } from "./call";
 import { type Filling, lengthFormat, onTape } from "./filling";
 import { RISERS_FITTED } from "./fit";
+import { JOB } from "./job";
 
 const FIRST = 9;
 /** Rows for the boards to be had. */
 const BOARDS = 14;
 const LAST = FIRST + BOARDS - 1;
-const STOCK = `A8:H${LAST}`;
 const LENGTHS = `B${FIRST}:B${LAST}`;
 /** Heading row of the saw and of the pieces below the boards. */
 const SAW = LAST + 2;
-const SAWN = { stock: STOCK, kerf: `B${SAW + 1}`, trim: `B${SAW + 2}`, keep: `B${SAW + 3}` };
-const PIECES = `D${SAW}:G${SAW + 3}`;
-const OFFCUT_ROW = SAW + 6;
-/** In full: what is bought for risers, and for skirts and rail; how good each plan is; the risers; and all to buy as the books read it. */
-const RISER_BUY = "AA8";
-const RISER_PLAN = "AA17";
-const RAIL_BUY = "AI8";
-const RAIL_PLAN = "AI17";
+/** Skirts, rail and returns, a row each, and under them what boards are still asked for. */
+const OTHER_PIECES = 4;
+const PIECES = `FILTER(D${SAW}:H${SAW + OTHER_PIECES},E${SAW}:E${SAW + OTHER_PIECES}<>"")`;
+const REQUEST = `A${SAW + OTHER_PIECES + 1}`;
+const OFFCUT_ROW = SAW + OTHER_PIECES + 4;
+/** In full: what is bought for risers, and for the rest; how good each plan is; the risers; all to buy as the books read it; the boards. */
+export const RISER_BUY = "AA8";
+const RISER_PLAN = "AA26";
+export const RAIL_BUY = "AI8";
+const RAIL_PLAN = "AI26";
 const RISER_PIECES = "AQ8";
 export const ALL_BOUGHT = "BK8";
-const ROWS = 40;
+const STOCK_READ = "BR8";
+const SAWN = { stock: `${STOCK_READ}#`, kerf: `B${SAW + 1}`, trim: `B${SAW + 2}`, keep: `B${SAW + 3}` };
+/** Risers, returns, skirts and rail of a long flight, a row each. */
+const ROWS = 80;
 const BUY_VIEW = ["item", "length", "quantity", "price", "cost"] as const;
 /** What RECONCILE reads of what has a price. */
 const PLANNED = ["item", "quantity", "price", "net", "gross"] as const;
@@ -65,7 +70,26 @@ const cutting = (
   filling: Filling, declaration: typeof BUY | typeof CUTS | typeof PLAN | typeof OFFCUTS, what: "risers" | "rail",
 ): string => {
   const cut = call(declaration, filling.unit, { pieces: what === "risers" ? `${RISER_PIECES}#` : PIECES, ...SAWN });
-  return passing(what === "risers" ? RISER_PIECES : "Layout!AA7", asking(LENGTHS, "the boards to be had on the left", cut));
+  return passing(what === "risers" ? RISER_PIECES : "Layout!AA7", asking(LENGTHS, `Cut plan A${FIRST}`, passing(REQUEST, cut)));
+};
+
+/** The boards as the plans read them: where nothing is typed for how many there are, any number. */
+const boardsRead = (): string => {
+  const [lengths, available] = [`B8:B${LAST}`, `F8:F${LAST}`];
+  return `=HSTACK(A8:E${LAST},IF((${available}="")*(${lengths}<>""),"any",${available}),G8:H${LAST})`;
+};
+
+/** A board of each grade that is cut here, and one without for the risers, before anything is planned. */
+const request = (): string => {
+  const [lengths, grades] = [`E${SAW + 1}:E${SAW + OTHER_PIECES}`, `G${SAW + 1}:G${SAW + OTHER_PIECES}`];
+  const boards = `H${FIRST}:H${LAST}`;
+  const row = `${FIRST - 1}+IFERROR(XMATCH("",${LENGTHS}&""),1)`;
+  return (
+    `=IF(COUNTA(${LENGTHS})=0,"",LET(isMissing,ISNUMBER(${lengths})*ISNA(XMATCH(${grades},${boards})),` +
+    `isPlainMissing,SUM((${LENGTHS}<>"")*(${boards}=""))=0,missing,UNIQUE(FILTER(${grades},isMissing,"")),` +
+    `IF((SUM(isMissing)=0)*NOT(isPlainMissing),"","${ASKS} in Cut plan A"&${row}&": a board "&` +
+    `IF(isPlainMissing,"without a grade for the risers","of grade "&TEXTJOIN(" and one of grade ",TRUE,missing)))))`
+  );
 };
 
 /** The verdict of a plan that no other beats. */
@@ -82,12 +106,12 @@ const answers = ({ unit }: Filling): readonly Answer[] => [
     under: WHICH,
   },
   {
-    over: ["E", "H"], name: "yield: risers, skirts and rail",
+    over: ["E", "H"], name: "yield: risers, all else",
     value: `TEXT(${plan(RISER_PLAN, "yield")},"0%")&", "&TEXT(${plan(RAIL_PLAN, "yield")},"0%")`, from: "J8",
     under: "of what is cut into", isText: true,
   },
   {
-    over: ["J", "L"], name: "is there a cheaper plan?", from: "J8", under: "for risers, and for skirts and rail", isText: true,
+    over: ["J", "L"], name: "is there a cheaper plan?", from: "J8", under: "for risers, and for all else", isText: true,
     value:
       `IF((${plan(RISER_PLAN, "verdict")}="${PROVEN}")*(${plan(RAIL_PLAN, "verdict")}="${PROVEN}"),"✓ no, proven",` +
       `"○ "&TEXT(MAX(${plan(RISER_PLAN, "most still to save")},${plan(RAIL_PLAN, "most still to save")}),"0.0%")&" at most")`,
@@ -98,22 +122,25 @@ const answers = ({ unit }: Filling): readonly Answer[] => [
   },
 ];
 
-const skirtsAndRail = (): readonly (readonly Entry[])[] => {
+const otherPieces = (): readonly (readonly Entry[])[] => {
   const skirt = (what: string): string => `=IFERROR(STAIR.PICK(Layout!N8#,"${what}"),"")`;
+  const returns = (place: string | undefined): string =>
+    `=IFERROR(INDEX(FILTER(Order!G8#,CHOOSECOLS(Order!G8#,${String(ITEM)})="return"),1,${String(place)}),"")`;
   return [
-    ["open skirt", skirt("open skirt length"), skirt("open skirt width"), "skirt"],
-    ["closed skirt", skirt("closed skirt length"), skirt("closed skirt width"), "skirt"],
+    ["open skirt", skirt("open skirt length"), skirt("open skirt width"), "skirt", 1],
+    ["closed skirt", skirt("closed skirt length"), skirt("closed skirt width"), "skirt", 1],
     [
-      "rail", '=IFERROR(STAIR.PICK(Layout!N17#,"rail length"),"")',
-      `=IFERROR(INDEX(FILTER(C${FIRST}:C${LAST},H${FIRST}:H${LAST}="rail"),1),"")`, "rail",
+      "rail", `=IF(${JOB.handrails}="none","",IFERROR(STAIR.PICK(Layout!N17#,"rail length"),""))`,
+      `=IFERROR(INDEX(FILTER(C${FIRST}:C${LAST},H${FIRST}:H${LAST}="rail"),1),"")`, "rail", 1,
     ],
+    ["return", returns(LENGTH_AT), returns(WIDTH_AT), "return", returns(QUANTITY_AT)],
   ];
 };
 
 /** A table of both plans, once both have an answer. */
 const bothPlans = (table: string): string => `=${passing(RISER_PLAN, passing(RAIL_PLAN, table))}`;
 
-/** Stick by stick: the risers, then skirts and rail, the sticks counted on. */
+/** Stick by stick: the risers, then all else, the sticks counted on. */
 const stickByStick = (filling: Filling): string => {
   const [first, ...others] = placesOf(CUTS, "stick", "stock", "label", "length", "position", "leftOver");
   const other = (places: readonly number[]): string => places.join();
@@ -149,7 +176,7 @@ const typedBlocks = (filling: Filling): readonly Block[] => {
   const length = lengthFormat(unit);
   const rows = Array.from({ length: BOARDS }, (_, row) => filling.boards[row] ?? Array.from({ length: 8 }, () => ""));
   return [
-    { at: "A7", style: "part", rows: [[`Boards to be had; ${unit}, $ each`, "", "", "", "", "", "", ""]] },
+    { at: "A7", style: "part", rows: [[`Boards to be had; ${unit}, $ each; without a grade: for risers`, "", "", "", "", "", "", ""]] },
     {
       at: "A8", headings: true, numbers: [1, 2, 3, 4, 5], inputs: [0, 1, 2, 3, 4, 5, 6, 7], formats: {
         1: length, 2: length, 3: length, 4: MONEY,
@@ -158,12 +185,13 @@ const typedBlocks = (filling: Filling): readonly Block[] => {
     },
     {
       at: `A${SAW}`, headings: true, numbers: [1], inputs: [1], formats: { 1: length },
-      rows: [["the saw", unit], ["kerf", filling.kerf], ["trim off an end", filling.trim], ["keep from", filling.keep]],
+      rows: [["the saw", unit], ["kerf", filling.kerf], ["trim per end", filling.trim], ["keep from", filling.keep]],
     },
     {
-      at: `D${SAW}`, headings: true, numbers: [1, 2], formats: { 1: length, 2: length },
-      rows: [headingsOf(pieces, "label", "length", "width", "grade"), ...skirtsAndRail()],
+      at: `D${SAW}`, headings: true, numbers: [1, 2, 4], formats: { 1: length, 2: length },
+      rows: [headingsOf(pieces, "label", "length", "width", "grade", "quantity"), ...otherPieces()],
     },
+    { at: REQUEST, style: "caution", rows: [[request()]] },
     { at: `A${OFFCUT_ROW - 1}`, style: "part", rows: [["Ends worth the rack", "", "", "", "", "", "", ""]] },
     {
       at: `A${OFFCUT_ROW}`,
@@ -191,16 +219,18 @@ const blocks = (filling: Filling): readonly Block[] => {
     },
     part("AA7", "Risers: what to buy, in full"),
     { at: RISER_BUY, rows: [[`=${cutting(filling, BUY, "risers")}`]] },
-    part("AA16", "Risers: how good the plan is"),
+    part("AA25", "Risers: how good the plan is"),
     { at: RISER_PLAN, rows: [[`=${cutting(filling, PLAN, "risers")}`]] },
-    part("AI7", "Skirts and rail: what to buy, in full"),
+    part("AI7", "Skirts, rail and returns: what to buy, in full"),
     { at: RAIL_BUY, rows: [[`=${cutting(filling, BUY, "rail")}`]] },
-    part("AI16", "Skirts and rail: how good the plan is"),
+    part("AI25", "Skirts, rail and returns: how good the plan is"),
     { at: RAIL_PLAN, rows: [[`=${cutting(filling, PLAN, "rail")}`]] },
     part("AQ7", "Risers to cut: as taped, and as designed those that are not taped"),
     { at: RISER_PIECES, rows: [[risers]] },
     part("BK7", "All to buy, as Books reads it"),
     { at: ALL_BOUGHT, rows: [[planned]] },
+    part("BR7", "The boards as the plans read them"),
+    { at: STOCK_READ, rows: [[boardsRead()]] },
   ];
 };
 
@@ -211,26 +241,30 @@ export const cutPlan = (filling: Filling): SheetData => {
   const boardFeet = { net: DECIMALS, gross: DECIMALS };
   return page({
     name: "Cut plan",
-    title: "Cut plan: risers, skirts and rail",
+    title: "Cut plan: risers, skirts, rail and returns",
     says:
-      "Type the boards to be had, the kerf, what is trimmed off an end and the shortest piece worth keeping. Out come what to buy, " +
-      "each stick in cutting order and what is left of it. What is owned costs nothing.",
+      "Type the boards to be had, with the grade skirt, rail or return for those, and the kerf, what is trimmed off an end and the " +
+      "shortest piece to keep. Out come what to buy and each stick in cutting order. Owned costs nothing; available left empty is any.",
     answers: answers(filling),
     heights: { 7: 34 },
     widths: {
-      A: 100, B: 54, C: 62, D: 82, E: 62, F: 76, G: 60, H: 50, I: 6, J: 96, K: 46, L: 86, M: 72, N: 74, O: 58, P: 10, Q: 112, R: 70,
+      A: 98, B: 60, C: 54, D: 84, E: 58, F: 68, G: 60, H: 70, I: 4, J: 96, K: 44, L: 82, M: 72, N: 72, O: 60, P: 10, Q: 112, R: 70,
       S: 78, T: 70, U: 76,
     },
-    lists: [{ cells: `G${FIRST}:G${LAST}`, options: ["yes", "no"] }],
+    lists: [
+      { cells: `G${FIRST}:G${LAST}`, options: ["yes", "no"] },
+      { cells: `H${FIRST}:H${LAST}`, options: ["skirt", "rail", "return"] },
+    ],
+    merged: [`${REQUEST}:H${SAW + OTHER_PIECES + 1}`],
     blocks: blocks(filling),
     spills: [
       { at: "J8", rows: ROWS, formats: { 3: length, 4: length, 5: length }, styles: { 1: "right" } },
       { at: "Q8", rows: 20, formats: { 1: length, 3: MONEY, 4: MONEY } },
       ...spillOf(OFFCUTS, `A${OFFCUT_ROW}`, 8, unit),
-      ...[RISER_BUY, RAIL_BUY].flatMap((at) => spillOf(BUY, at, 7, unit, boardFeet)),
+      ...[RISER_BUY, RAIL_BUY].flatMap((at) => spillOf(BUY, at, BOARDS + 1, unit, boardFeet)),
       ...[RISER_PLAN, RAIL_PLAN].flatMap((at) => spillOf(PLAN, at, 12, unit)),
       ...spillOf(BLANK, RISER_PIECES, 24, unit),
-      ...viewOf(ORDER, PLANNED, ALL_BOUGHT, 16, unit, boardFeet),
+      ...viewOf(ORDER, PLANNED, ALL_BOUGHT, 24, unit, boardFeet),
     ],
   });
 };

@@ -4,12 +4,13 @@ import { RISERHEIGHT } from "../../functions/fit/riserheight";
 import { TREADFIT } from "../../functions/fit/treadfit";
 import { riserReadings, treadReadings } from "../../functions/tables";
 import { chosen, headingsOf, spillOf, viewOf } from "../result-looks";
-import { ANGLE, type Answer, ASKS, type Block, type Entry, lacks, page, passing, SIXTYFOURTHS, THIRTYSECONDS, whileAsking } from "../sheet-builder";
+import { ANGLE, type Answer, asksFor, type Block, type Entry, lacks, page, passing, SIXTYFOURTHS, THIRTYSECONDS, whileAsking } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
 import { call } from "./call";
 import { type Filling, lengthFormat, UNIT_WORDS } from "./filling";
 import { JOB } from "./job";
-import { sizeOf } from "./layout";
+import { sizeOf, typedPlace } from "./layout";
+import { TOO_LARGE, treadsTooLarge } from "./treads-too-large";
 
 /** Rows for readings of a job of one's own; a flight between two floors has no more. */
 const READINGS = 24;
@@ -38,17 +39,17 @@ const RISER_VIEW = ["step", "length", "top", "bottom", "height"] as const;
 const SETS = ["leftSet", "rightSet"] as const;
 
 /** The readings down to the last that was taped, with their headings. */
-const taped = (heading: number, last: number, corner: string, asked: string, column: string): { typed: string; range: string } => {
+const taped = (heading: number, last: number, corner: string, column: string): { typed: string; range: string } => {
   const cells = `${column}${heading + 1}:${column}${last}`;
   return {
-    typed: `COUNTA(${cells})=0,"${ASKS} the readings of the ${asked}"`,
+    typed: `COUNTA(${cells})=0,${asksFor(`Fit ${column}${heading + 1}`)}`,
     range: `TAKE(A${heading}:${corner}${last},1+MAX((${cells}<>"")*SEQUENCE(${last - heading})))`,
   };
 };
 
 const treadFit = (filling: Filling): string => {
   const { treads, lastTread } = placesIn(filling);
-  const { typed, range } = taped(treads - 1, lastTread, "G", "treads", "C");
+  const { typed, range } = taped(treads - 1, lastTread, "G", "C");
   const fitted = call(TREADFIT, filling.unit, {
     readings: range, nosing: sizeOf("nosing"), openEnd: sizeOf("open end"), overhang: sizeOf("overhang"),
     returnWidth: sizeOf("return width"), thickness: sizeOf("tread thickness"),
@@ -58,7 +59,7 @@ const treadFit = (filling: Filling): string => {
 
 const riserFit = (filling: Filling): string => {
   const { risers, lastRiser } = placesIn(filling);
-  const { typed, range } = taped(risers - 1, lastRiser, "H", "risers", "C");
+  const { typed, range } = taped(risers - 1, lastRiser, "H", "C");
   const fitted = call(RISERFIT, filling.unit, {
     readings: range, openEnd: sizeOf("open end"), runPast: sizeOf("run past"), thickness: sizeOf("riser thickness"),
   });
@@ -73,6 +74,16 @@ const cutHeight = (filling: Filling): string => {
     { rise: rises, treadThickness: 'STAIR.PICK(Layout!AA7#,"tread thickness")', lap: sizeOf("lap"), first: "1" },
   );
   return `=${passing("Layout!AA7", heights)}`;
+};
+
+/** Runs further from the one on Job than runs of a flight may differ: 3/8 in, IRC R311.7.5.2. */
+const farRuns = (filling: Filling): string => {
+  const { treads, lastTread } = placesIn(filling);
+  const runs = `B${treads}:B${lastTread}`;
+  const far = `(${runs}<>"")*IFERROR(--(ABS(${runs}-${JOB.run})>${filling.unit === "mm" ? "9.5" : "3/8"}),0)`;
+  const steps = `TEXTJOIN(", ",TRUE,IF(${far},A${treads}:A${lastTread},""))`;
+  const says = `"Read on another run than Job has: step "&${steps}&"; read again, or mend Job."`;
+  return `IF(SUM(${far})=0,"",${says})`;
 };
 
 const disagree = (cell: string, declaration: typeof TREADFIT | typeof RISERFIT): string =>
@@ -96,7 +107,7 @@ const answers = ({ unit }: Filling): readonly Answer[] => [
   },
   {
     over: ["H", "K"], name: "longest tread", value: `MAX(DROP(${chosen(TREADFIT, "AA8#", "length")},1))`, from: "I8",
-    format: lengthFormat(unit), under: `${unit}, point to point`,
+    format: lengthFormat(unit), under: `${unit}, with its return`,
   },
   {
     over: ["L", "M"], name: "notch, wide", value: `INDEX(${NOTCH_AT}#,1,1)`, from: NOTCH_AT,
@@ -107,6 +118,10 @@ const answers = ({ unit }: Filling): readonly Answer[] => [
     format: unit === "mm" ? "0.0" : THIRTYSECONDS, under: unit,
   },
 ];
+
+/** What of a fit goes on the saw; the request without its sheet, for the columns are narrow and nothing reads it on. */
+const viewed = (fits: string, first: string, view: string): string =>
+  `=IF(${lacks(fits)},IF(ISERROR(${fits}),${fits},${asksFor(first)}),${view})`;
 
 const empty = (columns: number): readonly Entry[] => Array.from({ length: columns }, () => "");
 
@@ -130,12 +145,20 @@ const typedBlocks = (filling: Filling): readonly Block[] => {
       at: `A${lastTread + 1}`, style: "caution",
       rows: [
         [
-          `=IF(${lacks("AA8")},"",IF(COUNTIF(B${treads}:B${lastTread},"<>"&${JOB.run})>COUNTBLANK(B${treads}:B${lastTread}),"Some ` +
-            `treads were read on another run than Job has now: read them again.",""))`,
+          `=IF(${lacks("AA8")},"",TEXTJOIN(" ",TRUE,${farRuns(filling)},IF(${TOO_LARGE}="","","Larger than the blank on Order: step ` +
+            `"&${TOO_LARGE}&"; order a larger one.")))`,
         ],
       ],
     },
-    { at: `A${risers - 2}`, style: "part", rows: [[`Risers as taped, ${unit}`, ...empty(7)]] },
+    {
+      at: `A${risers - 2}`, style: "part",
+      rows: [
+        [
+          `="Risers as taped, ${unit}; cut heights "&IF(${lacks("Survey!E8")},"as designed","from Survey")`,
+          ...empty(7),
+        ],
+      ],
+    },
     {
       at: `A${risers - 1}`, headings: true, numbers: [1, 2, 3, 4, 5, 6, 7], inputs: [0, 1, 2, 3, 4, 5, 7],
       formats: { ...lengths, 7: ANGLE },
@@ -160,20 +183,21 @@ const blocks = (filling: Filling): readonly Block[] => {
   return [
     ...typedBlocks(filling),
     { at: "I7", style: "part", rows: [["On the saw", ...empty(8)]] },
-    { at: `I${treads - 1}`, rows: [[`=${passing("AA8", chosen(TREADFIT, "AA8#", ...TREAD_VIEW))}`]] },
-    { at: `P${treads - 1}`, rows: [[`=${passing("AA8", chosen(TREADFIT, "AA8#", ...SETS))}`]] },
+    { at: `I${treads - 1}`, rows: [[viewed("AA8", `C${treads}`, chosen(TREADFIT, "AA8#", ...TREAD_VIEW))]] },
+    { at: `P${treads - 1}`, rows: [[viewed("AA8", `C${treads}`, chosen(TREADFIT, "AA8#", ...SETS))]] },
     { at: `I${risers - 2}`, style: "part", rows: [["On the saw", ...empty(8)]] },
-    { at: `I${risers - 1}`, rows: [[`=${passing(RISERS_FITTED, chosen(RISERFIT, `${RISERS_FITTED}#`, ...RISER_VIEW))}`]] },
-    { at: `P${risers - 1}`, rows: [[`=${passing(RISERS_FITTED, chosen(RISERFIT, `${RISERS_FITTED}#`, ...SETS))}`]] },
+    { at: `I${risers - 1}`, rows: [[viewed(RISERS_FITTED, `C${risers}`, chosen(RISERFIT, `${RISERS_FITTED}#`, ...RISER_VIEW))]] },
+    { at: `P${risers - 1}`, rows: [[viewed(RISERS_FITTED, `C${risers}`, chosen(RISERFIT, `${RISERS_FITTED}#`, ...SETS))]] },
     { at: "AA7", style: "part", rows: [["Treads, in full"]] },
     { at: "AA8", rows: [[treadFit(filling)]] },
+    { at: "AD69", headings: true, rows: [["treads larger than their blank"], [treadsTooLarge("AA8")]] },
     { at: "AA39", style: "part", rows: [["Risers, in full"]] },
     { at: RISERS_FITTED, rows: [[riserFit(filling)]] },
     {
       at: "AA69", headings: true, numbers: [0, 1],
       rows: [
         ["notch width", "notch height"],
-        [`=${passing("Layout!AA7", `IF(${skirt}="","${ASKS} the skirt thickness on Layout",${notch})`)}`],
+        [`=${passing("Layout!AA7", `IF(${skirt}="",${asksFor(typedPlace("skirt thickness"))},${notch})`)}`],
       ],
     },
   ];
@@ -194,7 +218,7 @@ export const fit = (filling: Filling): SheetData => {
       `stands what goes on the saw: lengths, the marks of the return from the nose corner, and the set of each end in words.`,
     answers: answers(filling),
     heights: { [treads - 1]: 40, [risers - 1]: 40 },
-    widths: { A: 44, B: 58, C: 72, D: 72, E: 74, F: 74, G: 66, H: 50, I: 44, J: 72, K: 72, L: 72, M: 72, N: 76, O: 56, P: 200, Q: 200 },
+    widths: { A: 44, B: 58, C: 72, D: 72, E: 74, F: 74, G: 66, H: 50, I: 48, J: 72, K: 72, L: 72, M: 72, N: 76, O: 56, P: 200, Q: 200 },
     merged: [`A${lastTread + 1}:H${lastTread + 1}`],
     blocks: blocks(filling),
     spills: [

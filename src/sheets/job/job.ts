@@ -1,6 +1,7 @@
 import { LIMIT } from "../../functions/code/limit";
 import { RISERS } from "../../functions/layout/risers";
 import { CODE_CHOICES } from "./code-choices";
+import { TOO_LARGE } from "./treads-too-large";
 import { type Answer, type Block, type Entry, MONEY, page } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
 import { call } from "./call";
@@ -56,7 +57,8 @@ const SHEETS = ({ unit }: Filling): readonly Asked[] => [
   },
   { sheet: "Check", asks: "Does it pass, as designed?", from: "Check!E4", answer: 'Check!E5', verdict: "Check!E4" },
   {
-    sheet: "Order", asks: "Which blanks, what cost?", from: "Order!C4", verdict: 'IF(Order!A4>0,"✓ in stock sizes","✗ nothing fits")',
+    sheet: "Order", asks: "Which blanks, what cost?", from: "Order!C4",
+    verdict: `IF(Order!A4=0,"✗ nothing fits",IF(IFERROR(Fit!${TOO_LARGE},"")="","✓ in stock sizes","✗ too small: Fit"))`,
     answer: 'TEXT(Order!C4,"#,##0.00")&", "&TEXT(Order!G4,"#,##0.00")&" of it ripped off"',
   },
   {
@@ -95,7 +97,7 @@ const answers = ({ unit }: Filling): readonly Answer[] => [
   { over: ["F", "F"], name: "wood to buy", value: "Order!C4+'Cut plan'!A4", from: "'Cut plan'!Q8", format: MONEY, under: "$" },
   { over: ["G", "G"], name: "price", value: "Bid!A4+0", from: "Bid!A14", format: MONEY, under: "$ before tax" },
   {
-    over: ["H", "H"], name: "worst fit", value: "Fit!D4", from: "Fit!I8",
+    over: ["H", "H"], name: "worst fit", value: "Fit!D4", from: "Fit!AA8",
     under: `="worst closure "&${unit === "mm" ? 'TEXT(Fit!F4,"0.0")&" mm"' : "STAIR.TAPE(Fit!F4,64)"}`, isText: true,
   },
 ];
@@ -136,7 +138,7 @@ export const job = (filling: Filling): SheetData =>
     title: `=${local(JOB.job)}&IF(${local(JOB.customer)}="","",", "&${local(JOB.customer)})`,
     says: filling.trial ?? OWN,
     answers: answers(filling),
-    widths: { A: 160, B: 150, C: 10, D: 84, E: 204, F: 120, G: 120, H: 126 },
+    widths: { A: 146, B: 150, C: 10, D: 98, E: 204, F: 120, G: 120, H: 126 },
     hidesGridLines: true,
     verdicts: ["H8:H16"],
     lists: [

@@ -4,7 +4,7 @@ import { RAIL } from "../../functions/layout/rail";
 import { SKIRT } from "../../functions/layout/skirt";
 import { STORYPOLE } from "../../functions/layout/storypole";
 import { placesOf, spillOf, viewOf } from "../result-looks";
-import { ANGLE, type Answer, type Block, DECIMALS, type Entry, page, passing } from "../sheet-builder";
+import { ANGLE, type Answer, asksFor, type Block, DECIMALS, type Entry, page, passing } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
 import { call } from "./call";
 import { type Filling, lengthFormat, onTape } from "./filling";
@@ -54,6 +54,9 @@ const TABLE = `A7:B${LAST + SPARE}`;
 const LAYOUT_ROWS = 48;
 
 const pick = (label: string): string => `STAIR.PICK(AA7#,"${label}")`;
+
+/** Where a size is typed that a sheet further on cannot do without, for its request. */
+export const typedPlace = (label: (typeof TYPED)[number]): string => `Layout B${FIRST + 1 + LINKED.length + TYPED.indexOf(label)}`;
 
 /** A size of the layout for a formula of another sheet; nothing where it was not given, so that the function assumes and says so. */
 export const sizeOf = (label: string): string => `IFERROR(STAIR.PICK(Layout!AA7#,"${label}"),"")`;
@@ -120,7 +123,7 @@ const blocks = (filling: Filling): readonly Block[] => {
       rows: [
         ["to a run", `clear gap, ${unit}`],
         [
-          `=IF(${BALUSTER_WIDTH}="","– type the width of one",` +
+          `=IF(${BALUSTER_WIDTH}="",${asksFor(BALUSTER_WIDTH)},` +
             `${call(BALUSTERS, unit, { opening: JOB.run, width: BALUSTER_WIDTH, repeat: "TRUE" })})`,
         ],
       ],
@@ -143,7 +146,7 @@ export const layout = (filling: Filling): SheetData => {
       "it.",
     answers: ANSWERS(filling),
     heights: { 7: 34 },
-    widths: { A: 130, B: 78, C: 8, D: 256, E: 86, F: 76, G: 42, H: 8, I: 50, J: 76, K: 76, L: 76, M: 12, N: 190, O: 90, P: 50, Q: 220 },
+    widths: { A: 126, B: 72, C: 8, D: 256, E: 82, F: 72, G: 48, H: 8, I: 58, J: 76, K: 76, L: 84, M: 12, N: 190, O: 90, P: 50, Q: 220 },
     lists: [
       { cells: `B${FIRST + 1 + LINKED.length + TYPED.indexOf("guard")}`, options: ["yes", "no"] },
       { cells: `B${FIRST + 1 + LINKED.length + TYPED.indexOf("open risers")}`, options: ["yes", "no"] },

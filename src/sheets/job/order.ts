@@ -18,6 +18,10 @@ const SIZES = ["item", "length", "width", "thickness", "quantity"] as const;
 const total = (heading: string): string => `STAIR.PICK(A17#,"total","${heading}")`;
 const column = (heading: string): string => `DROP(INDEX(A17#,0,XMATCH("${heading}",TAKE(A17#,1))),1)`;
 
+/** What no blank of the yard is for; returns and risers are cut from sticks. */
+const BLANKLESS =
+  `FILTER(${column("item")},(${column("price")}="")*(${column("quantity")}<>"")*(${column("item")}<>"total"),"none")`;
+
 const ANSWERS: readonly Answer[] = [
   {
     over: ["A", "B"], name: "blanks to buy", value: `SUM(FILTER(${column("quantity")},ISNUMBER(${column("price")}),0))`, from: "A17",
@@ -33,10 +37,8 @@ const ANSWERS: readonly Answer[] = [
     under: "$, part of the cost",
   },
   {
-    over: ["I", "L"], name: "without a blank", from: "A17", under: "cut from sticks: see Cut plan", isText: true,
-    value:
-      `TEXTJOIN(", ",TRUE,FILTER(${column("item")},(${column("price")}="")*(${column("quantity")}<>"")*(${column("item")}<>"total"),` +
-      `"none"))`,
+    over: ["I", "L"], name: "without a blank", from: "A17", isText: true, value: `TEXTJOIN(", ",TRUE,${BLANKLESS})`,
+    under: `=IF(SUM(--ISNA(XMATCH(${BLANKLESS},{"none","return","riser"})))=0,"cut from sticks: see Cut plan","✗ give it a blank on the left")`,
   },
 ];
 
@@ -66,7 +68,7 @@ const blocks = (filling: Filling): readonly Block[] => {
       at: "A17",
       rows: [
         [
-          `=${passing("Layout!AA7", asking(TYPED, "the blanks the yard has above", ordered))}`,
+          `=${passing("Layout!AA7", asking(TYPED, `Order A${FIRST}`, ordered))}`,
         ],
       ],
     },

@@ -3,7 +3,7 @@ import { EQUALIZE } from "../../functions/survey/equalize";
 import { FINISHED } from "../../functions/survey/finished";
 import { UNIFORMITY } from "../../functions/survey/uniformity";
 import { viewOf, placesOf, spillOf } from "../result-looks";
-import { type Answer, ASKS, type Block, page, passing } from "../sheet-builder";
+import { type Answer, ASKS, asksFor, type Block, page, passing } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
 import { call } from "./call";
 import { type Filling, lengthFormat, onTape } from "./filling";
@@ -21,19 +21,22 @@ const readingsOf = ({ roughRises }: Filling): { readonly count: number; readonly
 
 const FLOORS = { treadThickness: "I8", lowerBuildUp: "I9", upperBuildUp: "I10" };
 
-/** The readings follow one another from the first riser on; one left out between is asked for. */
+/** The readings follow one another from the first riser up to the floor; one left out, and the next below the floor, is asked for. */
 const finished = (filling: Filling): string => {
   const { cells, count } = readingsOf(filling);
   const taken = call(FINISHED, filling.unit, { roughRises: `TAKE(${cells},n)`, ...FLOORS });
   const between = `MAX((${cells}<>"")*SEQUENCE(${count}))>n`;
+  const leftOut = `"${ASKS} in B"&${FIRST - 1}+XMATCH("",${cells}&"")`;
+  // Half a rise from the floor no step is left out, whatever Job says of their number.
+  const short = `(n<${JOB.risers})*(SUM(${taken})<${JOB.totalRise}*(1-0.5/${JOB.risers}))`;
+  const next = `IF(IFERROR(${short},0),"${ASKS} in B"&${FIRST}+n,${taken})`;
   return (
-    `=LET(n,COUNTA(${cells}),IF(n=0,"${ASKS} the rough rises",IF(I8="","${ASKS} the tread thickness in I8",` +
-    `IF(${between},"${ASKS} the reading that is missing between",${taken}))))`
+    `=LET(n,COUNTA(${cells}),IF(n=0,${asksFor(`B${FIRST}`)},IF(I8="",${asksFor("I8")},IF(${between},${leftOut},${next}))))`
   );
 };
 
-/** Packing under a sub-tread raises its own rise and lowers the next; the upper floor is not packed. */
-const PACKED = `=${passing("AA8", "LET(p,IF(ISNUMBER(D8#),D8#,0),C8#+p-VSTACK(0,DROP(p,-1)))")}`;
+/** Packing under a sub-tread raises its own rise and lowers the next; the upper floor is not packed, and packing takes nothing down. */
+const PACKED = `=${passing("AA8", "LET(p,IF(ISNUMBER(D8#),IF(D8#>0,D8#,0),0),C8#+p-VSTACK(0,DROP(p,-1)))")}`;
 
 const tolerance = (filling: Filling): string =>
   `IFERROR(INDEX(${call(LIMIT, filling.unit, { code: JOB.code, item: '"riser uniformity"' })},1,1),"")`;

@@ -6,15 +6,16 @@ import { quantities } from "../../functions/tables";
 import { headingsOf, placesOf, spillOf, viewOf } from "../result-looks";
 import { type Answer, asking, ASKS, type Block, costing, DECIMALS, MONEY, page, passing } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
-import { BID_HOURS, BID_PRICES, BID_TYPED } from "./bid-places";
+import { BID_FIRST, BID_HOURS, BID_PRICES, BID_TYPED } from "./bid-places";
 import { call } from "./call";
+import { RAIL_BUY, RISER_BUY } from "./cut-plan";
 import { type Filling, lengthFormat } from "./filling";
 
 /** Where every line of this stair stands, priced, for Bid to gather. */
 export const PRICED = "AY8";
 const TAKEN = "AA8";
 const HOURS_AT = "AG8";
-const PARTS = { taken: "AM8", hours: "AM28", blanks: "AM48", boards: "AM58", rail: "AM64", beside: "AM70" } as const;
+const PARTS = { taken: "AM8", hours: "AM28", blanks: "AM48", boards: "AM66", rail: "AM84", beside: "AM102" } as const;
 const BESIDE = "A13:C15";
 const ROWS = 60;
 const LINE = ["item", "quantity", "unit", "price", "cost"] as const;
@@ -22,6 +23,15 @@ const COUNTED = { quantity: DECIMALS };
 
 const extended = (filling: Filling, table: string, prices: string = BID_PRICES): string =>
   call(EXTEND, filling.unit, { quantities: table, prices });
+
+/** What Order buys or has no blank for; returns and risers are bought on Cut plan. */
+const BLANKS = 'LET(o,Order!A17#,i,CHOOSECOLS(o,1),FILTER(o,(i<>"return")*(i<>"riser")))';
+
+/** What Cut plan buys, at its own prices. */
+const boardsFrom = (filling: Filling, at: string): string => {
+  const bought = `'Cut plan'!${at}`;
+  return passing(bought, extended(filling, `${bought}#`, `${bought}#`));
+};
 
 const hours = 'SUM(IFERROR((CHOOSECOLS(D8#,3)="hour")*CHOOSECOLS(D8#,2),0))';
 const labour = 'SUM(IFERROR((CHOOSECOLS(D8#,3)="hour")*CHOOSECOLS(D8#,5),0))';
@@ -46,7 +56,7 @@ const gathered = (): string => {
   const [first, ...others] = Object.values(PARTS);
   const stacked =
     `LET(b,VSTACK(CHOOSECOLS(${String(first)}#,1,2,3,4,5),${others.map((at) => `DROP(CHOOSECOLS(${at}#,1,2,3,4,5),1)`).join()}),` +
-    `bad,ISERROR(CHOOSECOLS(b,5)),IF(SUM(IF(bad,1,0))>0,"${ASKS} hours or a price on Bid for: "&TEXTJOIN(", ",TRUE,` +
+    `bad,ISERROR(CHOOSECOLS(b,5)),IF(SUM(IF(bad,1,0))>0,"${ASKS} in Bid J${BID_FIRST}: hours or a price for "&TEXTJOIN(", ",TRUE,` +
       `FILTER(CHOOSECOLS(b,1),bad)),b))`;
   return `=${Object.values(PARTS).reduceRight((inner, at) => passing(at, inner), stacked)}`;
 };
@@ -66,7 +76,7 @@ const typedBlocks = (filling: Filling): readonly Block[] => {
     { at: "A7", style: "part", rows: [["Adhesive", "", ""]] },
     {
       at: "A8", numbers: [1], inputs: [1], formats: { 1: lengthFormat(unit) },
-      rows: [["bead", bead], ["its diameter", filling.beadDiameter], ["a cartridge", filling.cartridge]],
+      rows: [["bead", bead], [`its diameter, ${unit}`, filling.beadDiameter], [`a cartridge, ${unit === "mm" ? "ml" : "fl oz"}`, filling.cartridge]],
     },
     { at: "A12", style: "part", rows: [["Beside the stair", "", ""]] },
     {
@@ -102,7 +112,7 @@ const pricedBlocks = (filling: Filling): readonly Block[] => {
       at: HOURS_AT,
       rows: [
         [
-          `=${passing(TAKEN, asking(BID_TYPED.hours, "the shop's hours on Bid", hoursOf))}`,
+          `=${passing(TAKEN, asking(BID_TYPED.hours, `Bid K${BID_FIRST}`, hoursOf))}`,
         ],
       ],
     },
@@ -110,18 +120,18 @@ const pricedBlocks = (filling: Filling): readonly Block[] => {
     {
       at: PARTS.taken,
       rows: [
-        [`=${passing(HOURS_AT, asking(BID_TYPED.prices, "the shop's prices on Bid", extended(filling, `${TAKEN}#`)))}`],
+        [`=${passing(HOURS_AT, asking(BID_TYPED.prices, `Bid L${BID_FIRST}`, extended(filling, `${TAKEN}#`)))}`],
       ],
     },
     part("AM27", "Hours, priced"),
     { at: PARTS.hours, rows: [[`=${passing(PARTS.taken, extended(filling, `${HOURS_AT}#`))}`]] },
     part("AM47", "Blanks, from Order; rows without a price are cut from sticks"),
-    { at: PARTS.blanks, rows: [[`=${passing("Order!A17", extended(filling, "Order!A17#", "Order!A17#"))}`]] },
-    part("AM57", "Boards, from Cut plan"),
-    { at: PARTS.boards, rows: [[`=${passing("'Cut plan'!AA8", extended(filling, "'Cut plan'!AA8#", "'Cut plan'!AA8#"))}`]] },
-    part("AM63", "Skirts and rail, from Cut plan"),
-    { at: PARTS.rail, rows: [[`=${passing("'Cut plan'!AI8", extended(filling, "'Cut plan'!AI8#", "'Cut plan'!AI8#"))}`]] },
-    part("AM69", "Beside the stair, priced"),
+    { at: PARTS.blanks, rows: [[`=${passing("Order!A17", extended(filling, BLANKS, "Order!A17#"))}`]] },
+    part("AM65", "Boards, from Cut plan"),
+    { at: PARTS.boards, rows: [[`=${boardsFrom(filling, RISER_BUY)}`]] },
+    part("AM83", "Skirts, rail and returns, from Cut plan"),
+    { at: PARTS.rail, rows: [[`=${boardsFrom(filling, RAIL_BUY)}`]] },
+    part("AM101", "Beside the stair, priced"),
     { at: PARTS.beside, rows: [[`=${passing(PARTS.taken, extended(filling, BESIDE))}`]] },
     part("AY7", "Every line of this stair, as Bid reads it"),
     { at: PRICED, rows: [[gathered()]] },
@@ -146,7 +156,7 @@ export const takeoff = (filling: Filling): SheetData => {
       { at: "J8", rows: 24, formats: {}, styles: { 1: "right" } },
       ...spillOf(TAKEOFF, TAKEN, 18, unit, COUNTED),
       ...spillOf(HOURS, HOURS_AT, 18, unit, { quantity: DECIMALS, hoursEach: DECIMALS }),
-      ...Object.values(PARTS).flatMap((at) => spillOf(EXTEND, at, at === PARTS.taken || at === PARTS.hours ? 17 : 3, unit, COUNTED)),
+      ...Object.values(PARTS).flatMap((at) => spillOf(EXTEND, at, at === PARTS.taken || at === PARTS.hours ? 17 : 14, unit, COUNTED)),
       ...viewOf(EXTEND, LINE, PRICED, ROWS, unit, COUNTED),
     ],
   });

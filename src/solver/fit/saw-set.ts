@@ -4,8 +4,9 @@ export type OtherSide = "underside" | "back";
 /** Digits of a degree a setting is printed with: finer than any saw, so that it can be checked against the column of numbers. */
 const DIGITS = 2;
 
-const degreesText = (degrees: number): string => Math.abs(degrees).toFixed(DIGITS);
-const isNothing = (degrees: number): boolean => Number(degreesText(degrees)) === 0;
+const rounded = (degrees: number): string => Math.abs(degrees).toFixed(DIGITS);
+const degreesText = (degrees: number): string => `${rounded(degrees)}°`;
+const isNothing = (degrees: number): boolean => Number(rounded(degrees)) === 0;
 
 /**
  * A saw setting in words, with no number below 0. The piece lies face up, nose (a riser's bottom) toward the operator: the near end of the

@@ -1,11 +1,15 @@
 import { CellValueType, type Injector, type IStyleData, type Nullable } from "@univerjs/core";
 import { AFTER_CELL_EDIT, BEFORE_CELL_EDIT, SheetInterceptorService } from "@univerjs/preset-sheets-core";
 import { valueCell } from "../engine-snapshot";
-import { isFractionFormat, isGeneral } from "../../sheets/cell-format";
+import { isFractionFormat, isGeneral, isPercentFormat } from "../../sheets/cell-format";
 import { typedCell } from "../typed-cell";
 
 // Before the sheet's own reading of what was typed.
 const FIRST = 1000;
+
+const HUNDRED = 100;
+/** Digits a number holds for certain. */
+const DIGITS = 15;
 
 /** What is typed is read by our rules, not by the sheet's own, which take 1/2 for a date. */
 export const readTyping = (injector: Injector): void => {
@@ -36,7 +40,7 @@ export const readTyping = (injector: Injector): void => {
 
 /**
  * A cell in sixteenths shows 7.96 as 7 15/16, a plain one as much of a number as fits; edited so, it would come out of a mere look as
- * 7.9375. What is edited is the number itself.
+ * 7.9375. What is edited is the number itself; of a percentage the number with its sign, without which 1.5 would be taken for 1.5 %.
  */
 export const editSizes = (injector: Injector): void => {
   injector.get(SheetInterceptorService).writeCellInterceptor.intercept(BEFORE_CELL_EDIT, {
@@ -44,6 +48,8 @@ export const editSizes = (injector: Injector): void => {
     handler: (cell, where, next) => {
       const stored = where.worksheet.getCellRaw(where.row, where.col);
       const style = where.workbook.getStyles().getStyleByCell(stored) as Nullable<IStyleData>;
+      if (stored?.t === CellValueType.NUMBER && !stored.f && isPercentFormat(style?.n?.pattern ?? undefined))
+        return { ...stored, v: `${Number((Number(stored.v) * HUNDRED).toPrecision(DIGITS))}%` };
       const isRounded = isFractionFormat(style?.n?.pattern) || isGeneral(style?.n?.pattern ?? undefined);
       if (stored?.t !== CellValueType.NUMBER || stored.f || !isRounded) return next(cell);
       const shown = typedCell(String(where.worksheet.getCell(where.row, where.col)?.v ?? "").trim(), style?.n?.pattern);

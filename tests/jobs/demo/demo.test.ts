@@ -81,11 +81,11 @@ const NAMED: readonly Named[] = [
   // 702 x 1/4 / 11 1/2 and 19.50 x 1 1/2 / 3 1/2 in cents, 15.26 + 8.36; 702 x 1 1/4 / 11 1/2 is 76.30, and 8.36.
   { name: "rip cost", read: () => cell("Order", "G4"), ten: 23.62, nine: 84.66 },
   // Two skirts of 16 ft and a rail of 14: 2 x 88 + 96.
-  { name: "skirts and rail", read: () => spilled("Cut plan", "AI17", "cost", "value"), ten: 272, nine: 272 },
+  { name: "skirts and rail", read: () => spilled("Cut plan", "AI26", "cost", "value"), ten: 272, nine: 272 },
   // 192 - 2 x 1/4 - 162 63/64 - 1/8: the open skirt, marked up to a 64th; on 9 in 192 - 2 x 1/4 - 152 13/16 - 1/8.
   { name: "end of a skirt worth keeping", read: () => leftOver("open skirt"), ten: 28.390625, nine: 38.5625 },
   // One riser off the rack, one board of 10 ft, two of 16: 22.40 + 76.
-  { name: "riser boards", read: () => spilled("Cut plan", "AA17", "cost", "value"), ten: 98.4, nine: 98.4 },
+  { name: "riser boards", read: () => spilled("Cut plan", "AA26", "cost", "value"), ten: 98.4, nine: 98.4 },
   // First tread by its diagonals: 38.1146, see the one-stair job; 38 1/8 on the tape.
   { name: "first tread on the ticket", read: () => onTape(cell("Fit", "J9")), ten: '38 1/8"', nine: '38 1/8"' },
   // The treads were read on a run of 10.
@@ -93,7 +93,7 @@ const NAMED: readonly Named[] = [
     name: "word on the readings of the treads",
     read: () => cell("Fit", "A14"),
     ten: "",
-    nine: "Some treads were read on another run than Job has now: read them again.",
+    nine: "Read on another run than Job has: step 1, 2, 3, 4, 5; read again, or mend Job.",
   },
   // 849 / 112 - 1 with no lap; a lap of 1/4 on all others.
   { name: "first riser height", read: () => cell("Fit", "G17"), ten: 737 / 112, nine: 737 / 112 },
@@ -189,13 +189,34 @@ test("every sheet answers in its first rows, and every answer says what it is in
 test("the ends worth keeping are the ends of the cut list beside them", () => {
   const ends = new Map(book.spill("Cut plan", "J8").map((row) => [row[1], Number(row[5])]));
   const kept = [...ends.values()].filter((end) => end >= 12).sort((one, other) => one - other);
-  const [shown = [], ...rows] = book.spill("Cut plan", "A30");
+  const [shown = [], ...rows] = book.spill("Cut plan", "A32");
   const offered = rows.flatMap((row) =>
     Array.from({ length: Number(row[shown.indexOf("available")]) }, () => Number(row[shown.indexOf("length")])),
   );
   expect(kept.length).toBeGreaterThan(0);
   expect(offered.sort((one, other) => one - other)).toEqual(kept);
 });
+
+test("returns are cut from the strips on hand: 13 of 12 1/2, seven to a strip of 8 ft, at no cost", () => {
+  const strips = book.spill("Cut plan", "J8").filter((row) => row[2] === "return");
+  expect(strips.map((row) => [row[0], row[3]])).toEqual(Array.from({ length: 13 }, () => ["strip 8 ft", 12.5]));
+  // By hand: 96 - 2 x 1/4 - 7 x (12 1/2 + 1/8) = 7 1/8, and with six 19 3/4.
+  expect([...new Set(strips.map((row) => row[5]))].sort()).toEqual([19.75, 7.125]);
+  expect(book.spill("Cut plan", "Q8").map(([item]) => item)).not.toContain("strip 8 ft");
+});
+
+test("a tread longer or deeper than its blank is named on Fit and on Job, and a price that is missing on Bid", async () => {
+  const other = await openedData({ version: 1, sheets: demo }, builtFunctions());
+  expect([other.value("Fit", "AD70"), other.value("Job", "H11"), other.value("Bid", "A26")]).toEqual(["", "✓ in stock sizes", ""]);
+  // Blanks of exactly 11 1/4: the third tread, on a run of 10 1/16 with its nosing of 1 1/4, is 11 5/16 deep.
+  for (const address of ["C9", "C10", "C11"]) other.put("Order", { [address]: { value: 11.25 } });
+  other.put("Fit", { B11: { value: 10.0625 } });
+  other.put("Bid", { L20: { value: "" } });
+  await other.settled();
+  expect(other.value("Fit", "A14")).toBe("Larger than the blank on Order: step 3; order a larger one.");
+  expect(other.value("Job", "H11")).toBe("✗ too small: Fit");
+  expect(other.value("Bid", "A26")).toContain("No cost yet for cove: type a price on the right, or included.");
+}, ENGINE_TIME);
 
 test("the counts in the strip of the check are the verdicts that stand under it, failures first", () => {
   for (const [at, place] of [["A", 0], ["E", 6]] as const) {

@@ -166,17 +166,17 @@ const FIGURES: Readonly<Record<string, () => readonly Figure[]>> = {
   "prices planned": () => [[...ordered("price"), ...bought("price")], column("Books", "AA8", "price")],
   "cost of the blanks": () => [cell("Order", "C4"), sum(ordered("cost")), sum(column("Takeoff", "AM48", "cost"))],
   "cost of riser boards": () => [
-    at("Cut plan", "AA17", "cost"), sum(column("Cut plan", "AA8", "cost")), sum(column("Takeoff", "AM58", "cost")),
+    at("Cut plan", "AA26", "cost"), sum(column("Cut plan", "AA8", "cost")), sum(column("Takeoff", "AM66", "cost")),
   ],
   "cost of skirts and rail": () => [
-    at("Cut plan", "AI17", "cost"),
+    at("Cut plan", "AI26", "cost"),
     sum(column("Cut plan", "AI8", "cost")),
-    sum(column("Takeoff", "AM64", "cost")),
+    sum(column("Takeoff", "AM84", "cost")),
   ],
   "cost of all that is planned": () => [
-    Number(cell("Order", "C4")) + Number(at("Cut plan", "AA17", "cost")) + Number(at("Cut plan", "AI17", "cost")),
+    Number(cell("Order", "C4")) + Number(at("Cut plan", "AA26", "cost")) + Number(at("Cut plan", "AI26", "cost")),
     at("Books", "AH8", "total", "planned cost"),
-    sum(["AM48", "AM58", "AM64"].flatMap((anchor) => column("Takeoff", anchor, "cost"))),
+    sum(["AM48", "AM66", "AM84"].flatMap((anchor) => column("Takeoff", anchor, "cost"))),
   ],
   "board feet planned": () => [sum([...ordered("gross"), ...bought("gross")]), sum(column("Books", "AA8", "gross"))],
   "rip cost": () => [cell("Order", "G4"), sum(ordered("rip cost"))],
@@ -186,10 +186,10 @@ const FIGURES: Readonly<Record<string, () => readonly Figure[]>> = {
     cell("Takeoff", "B8"),
     `${String(at("Takeoff", "AA8", "adhesive bead", "quantity"))} ${String(at("Takeoff", "AA8", "adhesive bead", "unit"))}`,
   ],
-  cartridges: () => [cell("Takeoff", "B14"), at("Takeoff", "AM70", "adhesive", "quantity")],
+  cartridges: () => [cell("Takeoff", "B14"), at("Takeoff", "AM102", "adhesive", "quantity")],
   "direct cost": () => [
     at("Bid", "AH8", "direct", "cost"),
-    sum(["AM8", "AM28", "AM48", "AM58", "AM64", "AM70"].flatMap((anchor) => column("Takeoff", anchor, "cost"))),
+    sum(["AM8", "AM28", "AM48", "AM66", "AM84", "AM102"].flatMap((anchor) => column("Takeoff", anchor, "cost"))),
   ],
   "spent over plan": () => [
     cell("Books", "E4"),

@@ -142,7 +142,7 @@ describe("one invented stair in millimetres from survey to ticket, by hand besid
     expect(cell(job, "riser cuts", 1, "left angle")).toBeCloseTo(0.6569, 3);
     expect(cell(job, "riser cuts", 1, "right angle")).toBeCloseTo(-0.0059, 3);
     expect(cell(job, "riser cuts", 1, "top")).toBeCloseTo(927.1792, 3);
-    expect(cell(job, "riser cuts", 1, "left set")).toBe("left 0.66, upright");
+    expect(cell(job, "riser cuts", 1, "left set")).toBe("left 0.66°, upright");
     expect(rowsOf(job, "riser cuts").slice(1).map((row) => row[row.length - 1])).toEqual(Array.from({ length: 15 }, () => ""));
   });
 
@@ -170,8 +170,8 @@ describe("one invented stair in millimetres from survey to ticket, by hand besid
     // 944.66906.
     expect(first("length")).toBeCloseTo(948.04855, 4);
     // Both ends swing to the left: the wall end's nose is longer, the open end's back. Tilt atan(tan 1 deg x cos 0.70408 deg) = 0.99992.
-    expect(first("left set")).toBe("left 0.70, underside longer 1.00");
-    expect(first("right set")).toBe("left 0.25, upright");
+    expect(first("left set")).toBe("left 0.70°, underside longer 1.00°");
+    expect(first("right set")).toBe("left 0.25°, upright");
   });
 
   test("the ticket says millimetres, in tenths", () => {
@@ -189,7 +189,7 @@ describe("one invented stair in millimetres from survey to ticket, by hand besid
       "922.4 mm",
       "300.0 mm",
     ]);
-    expect([row("left set"), row("right set"), row("mitre")]).toEqual(["left 0.70, underside longer 1.00", "left 0.25, upright", "45.1°"]);
+    expect([row("left set"), row("right set"), row("mitre")]).toEqual(["left 0.70°, underside longer 1.00°", "left 0.25°, upright", "45.1°"]);
     expect([page?.rows, page?.notes].flat(2).join("; ")).not.toMatch(/"|inch|\d in\b/);
   });
 

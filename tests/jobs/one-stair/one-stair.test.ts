@@ -76,7 +76,7 @@ describe("one invented stair from tape to price, by hand beside every figure", (
     expect(cell(job, "tread cuts", 1, "toe")).toBeCloseTo(37.8359, 3);
     expect(cell(job, "tread cuts", 1, "heel")).toBeCloseTo(36.5734, 3);
     expect(cell(job, "tread cuts", 1, "heel at the hook")).toBeCloseTo(36.6015, 3);
-    expect(cell(job, "tread cuts", 1, "left set")).toBe("right 1.29, underside longer 1.50");
+    expect(cell(job, "tread cuts", 1, "left set")).toBe("right 1.29°, underside longer 1.50°");
   });
 
   test("the notch takes skirt, reveal and lap with a 32nd of room", () => {

@@ -188,7 +188,7 @@ test("top and both angles are a full reading, and a riser's angle is the tread's
   const [tread] = treadFits([read], piece);
   if (tread === undefined || "bad" in tread) throw new Error("a tread");
   expect([tread.leftTilt, tread.rightTilt]).toEqual([expect.closeTo(-riser.leftAngle, 9), expect.closeTo(-riser.rightAngle, 9)]);
-  expect([tread.leftSet, riser.leftSet]).toEqual(["square, underside longer 1.00", "left 1.00, upright"]);
+  expect([tread.leftSet, riser.leftSet]).toEqual(["square, underside longer 1.00°", "left 1.00°, upright"]);
 });
 
 test("a riser cut lower than the opening is cut from the top down", () => {

@@ -355,7 +355,7 @@ describe("a worked step, by coordinates", () => {
   });
 
   test("said as it is set at the saw", () => {
-    expect([fit.leftSet, fit.rightSet]).toEqual(["left 0.52, underside longer 1.72", "right 1.27, upright"]);
+    expect([fit.leftSet, fit.rightSet]).toEqual(["left 0.52°, underside longer 1.72°", "right 1.27°, upright"]);
   });
 });
 
@@ -467,12 +467,12 @@ describe("bevel gauge, template, clearance, undercut on purpose", () => {
     expect(fit.back).toBeCloseTo(35.9549, 4);
     expect(fit.front).toBeCloseTo(36.5441, 3);
     expect([fit.leftTilt.toFixed(2), fit.rightTilt.toFixed(2)]).toEqual(["4.00", "1.00"]);
-    expect([fit.leftSet, fit.rightSet]).toEqual(["left 1.00, face longer 4.00", "right 2.00, face longer 1.00"]);
+    expect([fit.leftSet, fit.rightSet]).toEqual(["left 1.00°, face longer 4.00°", "right 2.00°, face longer 1.00°"]);
     expect(fit.note).toBe("unchecked: a length along the other line would check this step");
     // A lean of 1.72 the other way eats up 1.72 of an undercut of 2 first.
     const leaning = one({ run: 10, back: 36, leftAngle: 0, rightAngle: 0, leftLean: -1.72, rightLean: 0 }, { undercut: 2 });
-    expect(leaning.leftSet).toBe("square, face longer 0.28");
-    expect(leaning.rightSet).toBe("square, face longer 2.00");
+    expect(leaning.leftSet).toBe("square, face longer 0.28°");
+    expect(leaning.rightSet).toBe("square, face longer 2.00°");
   });
 
   test("the tilt is square to the cut, the lean along the nose: the same on a nearly square end, less on a skewed one", () => {
