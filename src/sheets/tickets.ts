@@ -106,7 +106,10 @@ export const tickets = (
       measure: tape.says,
       headings: columns.map(({ heading }) => heading),
       rows: batched.map(cellsOf),
-      notes: [...(says === undefined ? [] : [says]), ...batched.flatMap((row) => (isText(row[note]) ? [`step ${String(row[step] ?? "")}: ${String(row[note])}`] : []))],
+      notes: [
+        ...(says === undefined ? [] : [says]),
+        ...batched.flatMap((row) => (isText(row[note]) ? [`step ${String(row[step] ?? "")}: ${String(row[note])}`] : [])),
+      ],
     };
   });
 };

@@ -47,6 +47,13 @@ describe.each([["inches", ASKED], ["millimetres", METRIC]])("a job of one's own,
     expect(JSON.stringify(sheets)).not.toContain("invented");
   });
 
+  test("has its money in the money of its code", () => {
+    const said = JSON.stringify(sheets);
+    expect([/\$(?= |,|"| each)/.test(said), said.includes("£ before tax"), said.includes("$ before tax")]).toEqual(
+      asked.code.startsWith("uk") ? [false, true, false] : [true, false, true],
+    );
+  });
+
   test("has no cell in error, and asks for what is to be typed", async () => {
     const book = await openedData({ version: 1, sheets });
     const shown = sheets.flatMap(({ name, cells }) =>

@@ -87,6 +87,9 @@ test.each([
   ["text that looks like a date, looked at, stays text", "A2", ["<F2>"], "1/2", "1/2"],
   ["text after an apostrophe, looked at, stays text", "D3", ["<F2>"], "12", "12"],
   ["25% is a quarter", "D4", ["25%"], 0.25, "25%"],
+  ["15 in a cell of percentages is 15 %", "D4", ["15"], 0.15, "15%"],
+  ["150 in a cell of percentages is 150 %", "D4", ["150"], 1.5, "150%"],
+  ["a percentage looked at stays what it is", "D4", ["<F2>"], 1.5, "150%"],
   // A column is 88 pixels wide: by hand (88 - 8) / 8.15 is 9 digits, the point among them.
   ["a long number shows what fits", "D9", ["64.40820312"], 64.40820312, "64.408203"],
   ["a long number looked at stays what it is", "D9", ["<F2>"], 64.40820312, "64.408203"],

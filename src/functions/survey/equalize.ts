@@ -1,9 +1,10 @@
+import { lengthOf } from "../../solver/length/length";
 import { equalizedRises } from "../../solver/survey/equalized-rises";
 import { declare, headings } from "../declare";
 import { LAYERS } from "../survey-arguments";
 
-/** Half of the sixteenth to which a tape is read, in inches: common practice, no source. */
-const LEAST_LOWERED = -1 / 32;
+/** Half of the sixteenth to which a tape is read: common practice, no source. */
+const LEAST_LOWERED = lengthOf(-1 / 32, "in");
 
 export const EQUALIZE = declare({
   id: "EQUALIZE",
@@ -79,7 +80,7 @@ export const EQUALIZE = declare({
         step,
         asFound,
         packing,
-        note: packing === undefined ? "ends on the upper floor" : packing.toNumber() < LEAST_LOWERED ? "must come down" : "",
+        note: packing === undefined ? "ends on the upper floor" : packing.lt(LEAST_LOWERED) ? "must come down" : "",
       })),
       { step: "least spread", packing: leastSpread, note: "the best that packing can reach with nothing taken down" },
     ];

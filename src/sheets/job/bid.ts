@@ -6,7 +6,7 @@ import { type Answer, asking, type Block, costing, DECIMALS, type Entry, lacks, 
 import type { SheetData } from "../sheet-data";
 import { BID_FIRST, BID_ITEMS } from "./bid-places";
 import { call } from "./call";
-import type { Filling } from "./filling";
+import { type Filling, moneyOf } from "./filling";
 import { JOB } from "./job";
 import { PRICED } from "./takeoff";
 
@@ -22,15 +22,15 @@ const pick = (label: string): string => `STAIR.PICK(${BID_AT}#,"${label}","cost"
 const lines = `DROP(${GATHERED}#,1)`;
 const hourly = (column: number): string => `SUM((CHOOSECOLS(${lines},3)="hour")*CHOOSECOLS(${lines},${column}))`;
 
-const ANSWERS: readonly Answer[] = [
-  { over: ["A", "A"], name: "price", value: pick("price"), from: "A14", format: MONEY, under: "$ before tax" },
-  { over: ["B", "C"], name: "tax", value: pick("tax"), from: "A14", format: MONEY, under: "$" },
-  { over: ["D", "D"], name: "total to the customer", value: pick("total"), from: "A14", format: MONEY, under: "$" },
+const answers = (money: string): readonly Answer[] => [
+  { over: ["A", "A"], name: "price", value: pick("price"), from: "A14", format: MONEY, under: `${money} before tax` },
+  { over: ["B", "C"], name: "tax", value: pick("tax"), from: "A14", format: MONEY, under: money },
+  { over: ["D", "D"], name: "total to the customer", value: pick("total"), from: "A14", format: MONEY, under: money },
   { over: ["E", "F"], name: "hours", value: hourly(2), from: "D8", format: "0.0", under: "h" },
-  { over: ["G", "H"], name: "labour", value: hourly(5), from: "D8", format: MONEY, under: "$, at cost" },
+  { over: ["G", "H"], name: "labour", value: hourly(5), from: "D8", format: MONEY, under: `${money}, at cost` },
   {
     over: ["J", "J"], name: "profit", value: pick("profit"), from: "A14", format: MONEY,
-    under: '="$, "&TEXT(J4/A4,"0.0%")&" of the price"',
+    under: `="${money}, "&TEXT(J4/A4,"0.0%")&" of the price"`,
   },
   { over: ["K", "M"], name: "lines priced", value: `SUM(--(CHOOSECOLS(${lines},5)<>0))`, from: "D8", under: "that cost something" },
 ];
@@ -63,7 +63,7 @@ const blocks = (filling: Filling): readonly Block[] => {
   return [
     { at: "A7", style: "part", rows: [["Rates", ""]] },
     { at: "A8", numbers: [1], inputs: [1], formats: { 1: PERCENT }, rows: rates(filling) },
-    { at: "A13", style: "part", rows: [["The bid, $", ""]] },
+    { at: "A13", style: "part", rows: [[`The bid, ${moneyOf(filling)}`, ""]] },
     { at: "A14", rows: [[`=${passing(BID_AT, chosen(BID, `${BID_AT}#`, "label", "cost"))}`]] },
     {
       at: "A26", style: "caution",
@@ -71,11 +71,14 @@ const blocks = (filling: Filling): readonly Block[] => {
     },
     { at: "A22", style: "part", rows: [["One more", ""]] },
     { at: "A23", numbers: [1], inputs: [1], rows: [["of", filling.blanks[1]?.[0] ?? ""]] },
-    { at: "A24", numbers: [1], formats: { 1: MONEY }, rows: [["sells at, $", `=IF(B23="","",${passing(GATHERED, spare)})`]] },
+    {
+      at: "A24", numbers: [1], formats: { 1: MONEY },
+      rows: [[`sells at, ${moneyOf(filling)}`, `=IF(B23="","",${passing(GATHERED, spare)})`]],
+    },
     {
       at: "D7", headings: true, numbers: [1, 3, 4],
       rows: [
-        ["line", "quantity", "unit", "price, $", "cost, $"],
+        ["line", "quantity", "unit", `price, ${moneyOf(filling)}`, `cost, ${moneyOf(filling)}`],
         [
           `=${passing(GATHERED, costing(lines, cost))}`,
         ],
@@ -101,7 +104,7 @@ export const bid = (filling: Filling): SheetData =>
     says:
       "Type the shop's rates on the left, its hours for one and its prices on the right; write included where something costs " +
       "nothing here. In between stands every line that costs something, of every stair in this workbook.",
-    answers: ANSWERS,
+    answers: answers(moneyOf(filling)),
     widths: { A: 126, B: 102, C: 6, D: 168, E: 70, F: 44, G: 62, H: 72, I: 4, J: 170, K: 70, L: 70, M: 46 },
     lists: [{ cells: "B10", options: ["margin", "markup"] }],
     merged: ["A26:B30"],

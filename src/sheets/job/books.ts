@@ -5,7 +5,7 @@ import { type Answer, asking, type Block, DECIMALS, type Entry, MONEY, page, pas
 import type { SheetData } from "../sheet-data";
 import { call } from "./call";
 import { ALL_BOUGHT } from "./cut-plan";
-import type { Filling } from "./filling";
+import { type Filling, moneyOf } from "./filling";
 import { JOB } from "./job";
 
 /** Where what every stair of the workbook was to buy is gathered; a further stair adds its own to this formula. */
@@ -25,18 +25,18 @@ const total = (heading: string): string => `STAIR.PICK(${RECONCILED}#,"total","$
 const over = `(${total("spent")}-${total("planned cost")})`;
 const explained = ["price variance", "usage variance", "scope", "on the rack"].map(total).join("+");
 
-const ANSWERS: readonly Answer[] = [
-  { over: ["A", "A"], name: "planned", value: total("planned cost"), from: "E8", format: MONEY, under: "$" },
-  { over: ["B", "D"], name: "spent", value: total("spent"), from: "E8", format: MONEY, under: "$" },
-  { over: ["E", "E"], name: "over the plan", value: over, from: "E8", format: SIGNED_MONEY, under: "$, + costs you" },
-  { over: ["F", "G"], name: "by price", value: total("price variance"), from: "E8", format: SIGNED_MONEY, under: "$" },
-  { over: ["H", "I"], name: "by usage", value: total("usage variance"), from: "E8", format: SIGNED_MONEY, under: "$" },
-  { over: ["J", "J"], name: "on the rack", value: total("on the rack"), from: "E8", format: SIGNED_MONEY, under: "$, not used" },
+const answers = (money: string): readonly Answer[] => [
+  { over: ["A", "A"], name: "planned", value: total("planned cost"), from: "E8", format: MONEY, under: money },
+  { over: ["B", "D"], name: "spent", value: total("spent"), from: "E8", format: MONEY, under: money },
+  { over: ["E", "E"], name: "over the plan", value: over, from: "E8", format: SIGNED_MONEY, under: `${money}, + costs you` },
+  { over: ["F", "G"], name: "by price", value: total("price variance"), from: "E8", format: SIGNED_MONEY, under: money },
+  { over: ["H", "I"], name: "by usage", value: total("usage variance"), from: "E8", format: SIGNED_MONEY, under: money },
+  { over: ["J", "J"], name: "on the rack", value: total("on the rack"), from: "E8", format: SIGNED_MONEY, under: `${money}, not used` },
   {
     over: ["K", "M"], name: "do they add up?", from: "E8", under: "price + usage + scope + rack", isText: true,
     value: `IF(ABS(${over}-(${explained}))<0.005,"✓ to the cent","✗ "&TEXT(${over}-(${explained}),"0.00")&" out")`,
   },
-  { over: ["N", "O"], name: "paid, not used", value: total("waste cost"), from: "E8", format: MONEY, under: "$ of wood" },
+  { over: ["N", "O"], name: "paid, not used", value: total("waste cost"), from: "E8", format: MONEY, under: `${money} of wood` },
 ];
 
 const filled = (rows: Filling["invoices"], count: number, columns: number): readonly (readonly Entry[])[] =>
@@ -75,7 +75,7 @@ export const books = (filling: Filling): SheetData =>
     says:
       "Type a row for each line of an invoice, what goes back with a minus, and what was fitted. The rest says why more was spent " +
       "than planned: price, usage, or boards still on the rack. The rip is wood you have paid for.",
-    answers: ANSWERS,
+    answers: answers(moneyOf(filling)),
     heights: { 8: 34 },
     widths: { A: 112, B: 72, C: 68, D: 6, E: 112, F: 70, G: 66, H: 50, I: 80, J: 80, K: 74, L: 74, M: 56, N: 60, O: 66 },
     totals: [`E9:O${8 + ROWS}`],

@@ -10,7 +10,7 @@ import { chosen, headingsOf, placesOf, spillOf, viewOf } from "../result-looks";
 import { type Answer, asking, ASKS, type Block, DECIMALS, type Entry, lacks, MONEY, page, passing, whileAsking } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
 import { call } from "./call";
-import { type Filling, lengthFormat, onTape } from "./filling";
+import { type Filling, lengthFormat, moneyOf, onTape } from "./filling";
 import { RISERS_FITTED } from "./fit";
 import { JOB } from "./job";
 
@@ -98,8 +98,8 @@ const PROVEN = "best possible (proven)";
 const plan = (at: string, label: string): string => `STAIR.PICK(${at}#,"${label}")`;
 const planOf = (label: string): string => `${plan(RISER_PLAN, label)}+${plan(RAIL_PLAN, label)}`;
 
-const answers = ({ unit }: Filling): readonly Answer[] => [
-  { over: ["A", "B"], name: "cost of the boards", value: planOf("cost"), from: "J8", format: MONEY, under: "$" },
+const answers = (filling: Filling): readonly Answer[] => [
+  { over: ["A", "B"], name: "cost of the boards", value: planOf("cost"), from: "J8", format: MONEY, under: moneyOf(filling) },
   {
     over: ["C", "D"], name: "boards to buy",
     value: `SUM(DROP(${chosen(BUY, `${RISER_BUY}#`, "quantity")},1))+SUM(DROP(${chosen(BUY, `${RAIL_BUY}#`, "quantity")},1))`, from: "J8",
@@ -118,7 +118,7 @@ const answers = ({ unit }: Filling): readonly Answer[] => [
   },
   {
     over: ["M", "O"], name: "back to the rack", value: `${planOf("offcuts kept")}`, from: "J8",
-    under: `="pieces, "&${onTape(unit, `(${planOf("offcut length")})`)}&" in all"`,
+    under: `="pieces, "&${onTape(filling.unit, `(${planOf("offcut length")})`)}&" in all"`,
   },
 ];
 
@@ -176,7 +176,10 @@ const typedBlocks = (filling: Filling): readonly Block[] => {
   const length = lengthFormat(unit);
   const rows = Array.from({ length: BOARDS }, (_, row) => filling.boards[row] ?? Array.from({ length: 8 }, () => ""));
   return [
-    { at: "A7", style: "part", rows: [[`Boards to be had; ${unit}, $ each; without a grade: for risers`, "", "", "", "", "", "", ""]] },
+    {
+      at: "A7", style: "part",
+      rows: [[`Boards to be had; ${unit}, ${moneyOf(filling)} each; without a grade: for risers`, "", "", "", "", "", "", ""]],
+    },
     {
       at: "A8", headings: true, numbers: [1, 2, 3, 4, 5], inputs: [0, 1, 2, 3, 4, 5, 6, 7], formats: {
         1: length, 2: length, 3: length, 4: MONEY,
@@ -215,7 +218,7 @@ const blocks = (filling: Filling): readonly Block[] => {
     },
     {
       at: "Q7", headings: true, numbers: [1, 2, 3, 4],
-      rows: [["to buy", `length, ${unit}`, "how many", "price, $", "cost, $"], [allToBuy]],
+      rows: [["to buy", `length, ${unit}`, "how many", `price, ${moneyOf(filling)}`, `cost, ${moneyOf(filling)}`], [allToBuy]],
     },
     part("AA7", "Risers: what to buy, in full"),
     { at: RISER_BUY, rows: [[`=${cutting(filling, BUY, "risers")}`]] },

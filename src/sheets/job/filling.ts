@@ -61,3 +61,9 @@ export const lengthFormat = (unit: Unit): string => (unit === "mm" ? "0.0" : "# 
 
 /** A length as a text that a person reads off a tape. */
 export const onTape = (unit: Unit, length: string): string => (unit === "mm" ? `TEXT(${length},"0.0")&" mm"` : `STAIR.TAPE(${length})`);
+
+/** What money is in where a code is in force, by what its name begins with; elsewhere dollars. */
+const MONEYS: readonly (readonly [string, string])[] = [["uk-", "£"], ["ie-", "€"], ["din-", "€"]];
+
+/** The sign of the money of a job. */
+export const moneyOf = ({ code }: Pick<Filling, "code">): string => MONEYS.find(([country]) => code.startsWith(country))?.[1] ?? "$";

@@ -5,7 +5,7 @@ import { TOO_LARGE } from "./treads-too-large";
 import { type Answer, type Block, type Entry, MONEY, page } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
 import { call } from "./call";
-import { type Filling, lengthFormat, onTape } from "./filling";
+import { type Filling, lengthFormat, moneyOf, onTape } from "./filling";
 
 /** Where the facts stand that other sheets read. */
 export const JOB = {
@@ -86,7 +86,7 @@ const SHEETS = ({ unit }: Filling): readonly Asked[] => [
 /** A dash where the sheet has no answer. */
 const unless = (from: string, answer: string): string => `=IFERROR(IF(${from}="–","–",${answer}),"–")`;
 
-const answers = ({ unit }: Filling): readonly Answer[] => [
+const answers = (filling: Filling): readonly Answer[] => [
   { over: ["A", "A"], name: "rise", value: `${local(JOB.risers)}&" × "&Layout!A4`, from: "Layout!D8", under: "risers × rise" },
   { over: ["B", "B"], name: "as designed", value: "Check!E4", from: "Check!A8", under: "=Check!E5", isText: true },
   { over: ["C", "D"], name: "as framed", value: "Check!A4", from: "Check!A8", under: "=Check!A5", isText: true },
@@ -94,11 +94,11 @@ const answers = ({ unit }: Filling): readonly Answer[] => [
     over: ["E", "E"], name: "to buy", value: 'Order!A4&" blanks, "&\'Cut plan\'!C4&" boards"', from: "'Cut plan'!Q8",
     under: "listed below", isText: true,
   },
-  { over: ["F", "F"], name: "wood to buy", value: "Order!C4+'Cut plan'!A4", from: "'Cut plan'!Q8", format: MONEY, under: "$" },
-  { over: ["G", "G"], name: "price", value: "Bid!A4+0", from: "Bid!A14", format: MONEY, under: "$ before tax" },
+  { over: ["F", "F"], name: "wood to buy", value: "Order!C4+'Cut plan'!A4", from: "'Cut plan'!Q8", format: MONEY, under: moneyOf(filling) },
+  { over: ["G", "G"], name: "price", value: "Bid!A4+0", from: "Bid!A14", format: MONEY, under: `${moneyOf(filling)} before tax` },
   {
     over: ["H", "H"], name: "worst fit", value: "Fit!D4", from: "Fit!AA8",
-    under: `="worst closure "&${unit === "mm" ? 'TEXT(Fit!F4,"0.0")&" mm"' : "STAIR.TAPE(Fit!F4,64)"}`, isText: true,
+    under: `="worst closure "&${filling.unit === "mm" ? 'TEXT(Fit!F4,"0.0")&" mm"' : "STAIR.TAPE(Fit!F4,64)"}`, isText: true,
   },
 ];
 

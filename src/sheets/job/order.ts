@@ -5,7 +5,7 @@ import { chosen, headingsOf, spillOf, viewOf } from "../result-looks";
 import { type Answer, asking, type Block, DECIMALS, MONEY, page, passing } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
 import { call } from "./call";
-import { type Filling, lengthFormat, UNIT_WORDS } from "./filling";
+import { type Filling, lengthFormat, moneyOf, UNIT_WORDS } from "./filling";
 
 const FIRST = 9;
 /** Rows for the blanks of a yard; ORDER stands below them. */
@@ -22,23 +22,25 @@ const column = (heading: string): string => `DROP(INDEX(A17#,0,XMATCH("${heading
 const BLANKLESS =
   `FILTER(${column("item")},(${column("price")}="")*(${column("quantity")}<>"")*(${column("item")}<>"total"),"none")`;
 
-const ANSWERS: readonly Answer[] = [
+const answers = (money: string): readonly Answer[] => [
   {
     over: ["A", "B"], name: "blanks to buy", value: `SUM(FILTER(${column("quantity")},ISNUMBER(${column("price")}),0))`, from: "A17",
     under: "pieces",
   },
-  { over: ["C", "E"], name: "cost of the blanks", value: total("cost"), from: "A17", format: MONEY, under: "$" },
+  { over: ["C", "E"], name: "cost of the blanks", value: total("cost"), from: "A17", format: MONEY, under: money },
   {
     over: ["F", "F"], name: "yield", value: `SUM(${column("net")})/SUM(${column("gross")})`, from: "A17", format: "0%",
     under: "net of gross",
   },
   {
     over: ["G", "H"], name: "paid for what is ripped off", value: total("rip cost"), from: "A17", format: MONEY,
-    under: "$, part of the cost",
+    under: `${money}, part of the cost`,
   },
   {
     over: ["I", "L"], name: "without a blank", from: "A17", isText: true, value: `TEXTJOIN(", ",TRUE,${BLANKLESS})`,
-    under: `=IF(SUM(--ISNA(XMATCH(${BLANKLESS},{"none","return","riser"})))=0,"cut from sticks: see Cut plan","✗ give it a blank on the left")`,
+    under:
+      `=IF(SUM(--ISNA(XMATCH(${BLANKLESS},{"none","return","riser"})))=0,"cut from sticks: see Cut plan",` +
+      '"✗ give it a blank on the left")',
   },
 ];
 
@@ -48,7 +50,7 @@ const blocks = (filling: Filling): readonly Block[] => {
   const ordered = call(ORDER, unit, { stair: "Layout!AA7#", stock: YARD });
   const rows = Array.from({ length: BLANKS }, (_, row) => filling.blanks[row] ?? ["", "", "", "", ""]);
   return [
-    { at: "A7", style: "part", rows: [[`Blanks the yard has; ${unit}, $ each`, "", "", "", ""]] },
+    { at: "A7", style: "part", rows: [[`Blanks the yard has; ${unit}, ${moneyOf(filling)} each`, "", "", "", ""]] },
     {
       at: "A8", headings: true, numbers: [1, 2, 3, 4], inputs: [0, 1, 2, 3, 4], formats: { 1: length, 2: length, 3: length, 4: MONEY },
       rows: [headingsOf(stock, "label", "length", "width", "thickness", "price"), ...rows],
@@ -59,8 +61,8 @@ const blocks = (filling: Filling): readonly Block[] => {
       at: "A16", style: "part",
       rows: [
         [
-          `What to buy; lengths in ${UNIT_WORDS[unit]}, net and gross in board feet, money in $`, "", "", "", "", "", "", "", "", "", "",
-          "",
+          `What to buy; lengths in ${UNIT_WORDS[unit]}, net and gross in board feet, money in ${moneyOf(filling)}`,
+          ...Array.from({ length: 11 }, () => ""),
         ],
       ],
     },
@@ -83,7 +85,7 @@ export const order = (filling: Filling): SheetData =>
     says:
       "Type the blanks the yard has. Out come which to buy, what is ripped and cut off each, and what that costs: the blank is paid " +
       "for whole. Pieces without a blank (returns, risers) are cut from sticks: see Cut plan.",
-    answers: ANSWERS,
+    answers: answers(moneyOf(filling)),
     widths: { A: 132, B: 70, C: 70, D: 82, E: 66, F: 72, G: 112, H: 70, I: 72, J: 82, K: 76, L: 80 },
     totals: [`A18:L${17 + ROWS}`],
     blocks: blocks(filling),

@@ -9,7 +9,7 @@ import type { SheetData } from "../sheet-data";
 import { BID_FIRST, BID_HOURS, BID_PRICES, BID_TYPED } from "./bid-places";
 import { call } from "./call";
 import { RAIL_BUY, RISER_BUY } from "./cut-plan";
-import { type Filling, lengthFormat } from "./filling";
+import { type Filling, lengthFormat, moneyOf } from "./filling";
 
 /** Where every line of this stair stands, priced, for Bid to gather. */
 export const PRICED = "AY8";
@@ -37,12 +37,12 @@ const hours = 'SUM(IFERROR((CHOOSECOLS(D8#,3)="hour")*CHOOSECOLS(D8#,2),0))';
 const labour = 'SUM(IFERROR((CHOOSECOLS(D8#,3)="hour")*CHOOSECOLS(D8#,5),0))';
 const all = "SUM(CHOOSECOLS(D8#,5))";
 
-const ANSWERS: readonly Answer[] = [
-  { over: ["A", "B"], name: "this stair costs", value: all, from: "D8", format: MONEY, under: "$, before overhead and profit" },
+const answers = (money: string): readonly Answer[] => [
+  { over: ["A", "B"], name: "this stair costs", value: all, from: "D8", format: MONEY, under: `${money}, before overhead and profit` },
   { over: ["C", "C"], name: "hours", value: hours, from: "D8", format: "0.0", under: "h" },
-  { over: ["D", "D"], name: "goods", value: `${all}-${labour}`, from: "D8", format: MONEY, under: "$" },
-  { over: ["E", "F"], name: "labour", value: labour, from: "D8", format: MONEY, under: "$" },
-  { over: ["G", "H"], name: "a riser", value: `${all}/STAIR.PICK(Layout!AA7#,"risers")`, from: "D8", format: MONEY, under: "$" },
+  { over: ["D", "D"], name: "goods", value: `${all}-${labour}`, from: "D8", format: MONEY, under: money },
+  { over: ["E", "F"], name: "labour", value: labour, from: "D8", format: MONEY, under: money },
+  { over: ["G", "H"], name: "a riser", value: `${all}/STAIR.PICK(Layout!AA7#,"risers")`, from: "D8", format: MONEY, under: money },
   { over: ["I", "J"], name: "lines", value: "ROWS(D8#)", from: "D8", under: "that cost something" },
 ];
 
@@ -76,7 +76,10 @@ const typedBlocks = (filling: Filling): readonly Block[] => {
     { at: "A7", style: "part", rows: [["Adhesive", "", ""]] },
     {
       at: "A8", numbers: [1], inputs: [1], formats: { 1: lengthFormat(unit) },
-      rows: [["bead", bead], [`its diameter, ${unit}`, filling.beadDiameter], [`a cartridge, ${unit === "mm" ? "ml" : "fl oz"}`, filling.cartridge]],
+      rows: [
+        ["bead", bead], [`its diameter, ${unit}`, filling.beadDiameter],
+        [`a cartridge, ${unit === "mm" ? "ml" : "fl oz"}`, filling.cartridge],
+      ],
     },
     { at: "A12", style: "part", rows: [["Beside the stair", "", ""]] },
     {
@@ -87,7 +90,7 @@ const typedBlocks = (filling: Filling): readonly Block[] => {
     },
     {
       at: "D7", headings: true, numbers: [1, 3, 4],
-      rows: [["line", "quantity", "unit", "price, $", "cost, $"], [lines()]],
+      rows: [["line", "quantity", "unit", `price, ${moneyOf(filling)}`, `cost, ${moneyOf(filling)}`], [lines()]],
     },
     {
       at: "J7", headings: true, numbers: [1],
@@ -148,7 +151,7 @@ export const takeoff = (filling: Filling): SheetData => {
     says:
       "Type what comes beside the stair itself: hours to hang the rail, adhesive. Every line that costs something stands in the " +
       "middle, how each quantity was counted on the right. Hours for one and prices are typed on Bid.",
-    answers: ANSWERS,
+    answers: answers(moneyOf(filling)),
     widths: { A: 100, B: 90, C: 56, D: 164, E: 70, F: 48, G: 66, H: 76, I: 8, J: 166, K: 70, L: 50, M: 420 },
     blocks: [...typedBlocks(filling), ...pricedBlocks(filling)],
     spills: [

@@ -189,7 +189,8 @@ describe("one invented stair in millimetres from survey to ticket, by hand besid
       "922.4 mm",
       "300.0 mm",
     ]);
-    expect([row("left set"), row("right set"), row("mitre")]).toEqual(["left 0.70°, underside longer 1.00°", "left 0.25°, upright", "45.1°"]);
+    const wanted = ["left 0.70°, underside longer 1.00°", "left 0.25°, upright", "45.1°"];
+    expect([row("left set"), row("right set"), row("mitre")]).toEqual(wanted);
     expect([page?.rows, page?.notes].flat(2).join("; ")).not.toMatch(/"|inch|\d in\b/);
   });
 
