@@ -109,21 +109,23 @@ export const pane = (page: Document, into: HTMLElement, shown: ShownCatalogue, h
   const job = jobPart(page, sheets && add && { sheets, add, act: heard.act, ...start });
   sheets?.onChange?.(job.draw);
 
-  const groups = functionGroups(page, shown.functions, {
-    open: "first",
-    ...(solve === undefined ? {} : { solve }),
-    ...(inserts === undefined ? {} : { insert: inserts.insert }),
-  });
+  let made: FunctionGroups | undefined;
+  const groups = (): FunctionGroups =>
+    (made ??= functionGroups(page, shown.functions, {
+      open: "first",
+      ...(solve === undefined ? {} : { solve }),
+      ...(inserts === undefined ? {} : { insert: inserts.insert }),
+    }));
 
   into.replaceChildren(
     ...(host.hasTitle === true ? [] : [element(page, "h1", "Treadsheet")]),
     ...host.lacks.map((lack) => element(page, "p", lack, "lack")),
     ...tabs(page, "Parts of the pane", [
       { name: "Job", content: [...job.parts, ...whyPart(page, cells, solve)], shown: job.draw },
-      { name: "Functions", content: functionsPart(page, groups) },
+      { name: "Functions", content: () => functionsPart(page, groups()) },
       { name: "Sheets", content: sheetsPart(page, add) },
       { name: "Mend", content: mendPart(page, mend, mendSays) },
-      { name: "About", content: aboutPart(page, shown, host.place, solve === undefined ? undefined : examplesSay(groups)) },
+      { name: "About", content: () => aboutPart(page, shown, host.place, solve === undefined ? undefined : examplesSay(groups())) },
     ]),
     footPart(page, shown, host),
     heard.part,

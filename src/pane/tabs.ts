@@ -1,9 +1,9 @@
 import { element } from "./element";
 
-/** A part of the pane behind its own tab. */
+/** A part of the pane behind its own tab; what is large is made when it is shown for the first time. */
 export interface Tab {
   readonly name: string;
-  readonly content: readonly HTMLElement[];
+  readonly content: readonly HTMLElement[] | (() => readonly HTMLElement[]);
   /** Called when it is shown by its tab. */
   readonly shown?: () => void;
 }
@@ -26,13 +26,17 @@ export const tabs = (page: Document, label: string, given: readonly Tab[]): read
     return button;
   });
   const parts = given.map(({ name, content }, place) => {
-    const part = element(page, "section", content, name.toLowerCase());
+    const part = element(page, "section", typeof content === "function" ? [] : content, name.toLowerCase());
     part.id = `part-${name.toLowerCase()}`;
     part.setAttribute("role", "tabpanel");
     part.setAttribute("aria-labelledby", buttons[place]?.id ?? "");
     return part;
   });
+  const isMade = given.map(({ content }) => typeof content !== "function");
   const show = (shown: number): void => {
+    const content = given[shown]?.content;
+    if (typeof content === "function" && isMade[shown] === false) parts[shown]?.append(...content());
+    isMade[shown] = true;
     for (const [place, button] of buttons.entries()) {
       button.setAttribute("aria-selected", String(place === shown));
       button.tabIndex = place === shown ? 0 : -1;

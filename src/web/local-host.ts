@@ -2,6 +2,7 @@ import type { Block, CellHost, HeldCell, MendingHost, Place, SheetsHost } from "
 import { cellAddress, cellPlace } from "../sheets/cell-address";
 import type { SheetPage } from "../workbook/page/sheet-page";
 import type { CellPut, SpilledBlock } from "../workbook/workbook";
+import type { WorkbookData } from "../workbook/workbook-data";
 import { isInvented } from "./is-invented";
 import { nextCell, type Trial } from "./next-cell";
 import { shownAnswers } from "./shown-answers";
@@ -46,14 +47,23 @@ const afterRest = (act: () => void): (() => void) => {
   };
 };
 
-const localSheets = (book: SheetPage, trial: Trial): SheetsHost => ({
+/** What is stored, read once for all who ask until something of it may have changed. */
+const readOnce = (book: SheetPage): (() => WorkbookData) => {
+  let held: WorkbookData | undefined;
+  const forget = (): void => void (held = undefined);
+  book.onChange(forget);
+  book.onLoad(forget);
+  return () => (held ??= book.data());
+};
+
+const localSheets = (book: SheetPage, data: () => WorkbookData, trial: Trial): SheetsHost => ({
   names: async () => book.sheetNames(),
   show: (name, address = "A1") => book.select(name, address),
   toDo: async () => {
-    const data = book.data();
-    return nextCell(data.sheets, (sheet, address) => book.value(sheet, address), isInvented(data) ? trial : undefined);
+    const { sheets } = data();
+    return nextCell(sheets, (sheet, address) => book.value(sheet, address), isInvented(data()) ? trial : undefined);
   },
-  answers: async () => shownAnswers(book),
+  answers: async () => shownAnswers({ ...book, data }),
   onChange: (tell) => {
     const soon = afterRest(tell);
     book.onChange(soon);
@@ -117,7 +127,7 @@ export const localHost = (book: SheetPage, trial: Trial): LocalHost => {
       }),
       touchesSpill: async (block) => book.spills(block.sheet).some((one) => doMeet(block, one)),
     },
-    sheets: localSheets(book, trial),
+    sheets: localSheets(book, readOnce(book), trial),
     mending: {
       uses: async () => book.data().sheets.map(({ name, cells }) => ({ name, isProtected: false, used: usedOn(name, Object.keys(cells)) })),
       recalculate: async () => {

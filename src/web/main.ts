@@ -43,8 +43,12 @@ const solve: Solve = (id, args) => {
 
 const say = (text: string): void => void (place("status").textContent = text);
 
-const workbooks = async (book: SheetPage): Promise<{ readonly open: OpenWorkbook; readonly host: ReturnType<typeof localHost> }> => {
-  const { shelf, fault } = await openedShelf(() => indexedDB, DEMO);
+type Opened = ReturnType<typeof openedShelf>;
+
+const workbooks = async (
+  book: SheetPage, opened: Opened,
+): Promise<{ readonly open: OpenWorkbook; readonly host: ReturnType<typeof localHost> }> => {
+  const { shelf, fault } = await opened;
   const open = await keptWorkbooks(book, shelf, fault, DEMO_NAME, say);
   fileButtons(book, open, shelf, DEMO_NAME, say);
   // What the pane asks of the workbook can be asked once there is one.
@@ -54,11 +58,13 @@ const workbooks = async (book: SheetPage): Promise<{ readonly open: OpenWorkbook
 };
 
 const start = async (): Promise<void> => {
+  // The store answers while the sheet is set up.
+  const opened = openedShelf(() => indexedDB, DEMO);
   const shown = shownFunctions();
   // A host names the file by its content.
   const metadata = (await (await fetch(document.documentElement.dataset["functions"] ?? "functions.json")).json()) as FunctionsJson;
   const book = sheetPage(place("sheet"), metadata, built);
-  const { open, host } = await workbooks(book);
+  const { open, host } = await workbooks(book, opened);
   printing({ book, solve, name: open.name, sawCaution: shown.sawCaution, caution: shown.caution, say });
   cellLine(book);
   menus();

@@ -5,13 +5,21 @@ import { memoryRecords } from "./memory-records";
 import type { RecordStore } from "./records";
 import { type WorkbookShelf, workbookShelf } from "./workbook-shelf";
 
-/** A store that has not answered by then, in milliseconds, is taken for one that never will. */
-const ANSWERS_WITHIN = 5000;
+/**
+ * A store that has not answered after so many waits of so many milliseconds is taken for one that never will. While the sheet is set up
+ * beside it nothing can be answered, and that is one wait however long it takes.
+ */
+const WAITS = 50;
+const WAIT = 100;
 
 const inTime = <Value>(answer: Promise<Value>): Promise<Value> =>
   new Promise((resolve, reject) => {
-    const waiting = setTimeout(() => reject(new Error("it does not answer")), ANSWERS_WITHIN);
-    answer.then(resolve, reject).finally(() => clearTimeout(waiting));
+    let waits = 0;
+    const waiting = setInterval(() => {
+      waits += 1;
+      if (waits >= WAITS) reject(new Error("it does not answer"));
+    }, WAIT);
+    answer.then(resolve, reject).finally(() => clearInterval(waiting));
   });
 
 const shelfOn = (store: RecordStore, demo: WorkbookData): WorkbookShelf =>

@@ -83,23 +83,44 @@ export const wholeLook = (style: IStyleData): OwnLook => {
 const partsOf = (look: OwnLook): readonly (readonly [string, string])[] =>
   Object.entries(look).map(([part, value]) => [part, JSON.stringify(value)] as const);
 
+type StoredLook = Pick<CellData, "style" | "look">;
+
+/** The styles with their parts, those with the most parts first. */
+const NAMED = (Object.keys(cellLooks) as StyleName[])
+  .map((name) => ({ name, named: partsOf(cellLooks[name]) }))
+  .sort((one, other) => other.named.length - one.named.length);
+
 /** The style of which a look has every part, the one with the most of them; what a person has added stands beside it. */
 const styleName = (look: OwnLook): StyleName | undefined => {
   const parts = new Map(partsOf(look));
-  const within = (Object.keys(cellLooks) as StyleName[])
-    .map((name) => ({ name, named: partsOf(cellLooks[name]) }))
-    // Borders of one's own stand in the place of the style's.
-    .filter(({ named }) => named.every(([part, value]) => parts.get(part) === value || (part === "borders" && parts.has(part))));
-  return within.sort((one, other) => other.named.length - one.named.length)[0]?.name;
+  // Borders of one's own stand in the place of the style's.
+  const isWithin = ([part, value]: readonly [string, string]): boolean =>
+    parts.get(part) === value || (part === "borders" && parts.has(part));
+  return NAMED.find(({ named }) => named.every(isWithin))?.name;
 };
 
-/** A cell's look as it is stored: by the name of a style, and what a person has changed beside it. */
-export const storedLook = (engineStyle: Nullable<IStyleData>): Pick<CellData, "style" | "look"> => {
-  if (!engineStyle) return {};
+const readLook = (engineStyle: IStyleData): StoredLook => {
   const whole = wholeLook(engineStyle);
   const style = styleName(whole);
   if (style === undefined) return Object.keys(whole).length === 0 ? {} : { look: whole };
   const named = new Map(partsOf(cellLooks[style]));
   const look: OwnLook = Object.fromEntries(Object.entries(whole).filter(([part, value]) => named.get(part) !== JSON.stringify(value)));
   return { style, ...(Object.keys(look).length === 0 ? {} : { look }) };
+};
+
+/** Looks that were read, by what the engine says of them: thousands of cells share a few dozen. */
+const read = new Map<string, StoredLook>();
+/** So many and no more, since each shade of a colour that somebody tries is another. */
+const MOST_READ = 2000;
+
+/** A cell's look as it is stored: by the name of a style, and what a person has changed beside it. */
+export const storedLook = (engineStyle: Nullable<IStyleData>): StoredLook => {
+  if (!engineStyle) return {};
+  const key = JSON.stringify({ ...engineStyle, n: undefined });
+  const known = read.get(key);
+  if (known !== undefined) return known;
+  if (read.size >= MOST_READ) read.clear();
+  const look = readLook(engineStyle);
+  read.set(key, look);
+  return look;
 };
