@@ -61,6 +61,11 @@ const footPart = (page: Document, { version, caution }: ShownCatalogue, { place 
     element(page, "p", caution, "caution"),
   ], "foot");
 
+const madeOnce = <Made>(make: () => Made): (() => Made) => {
+  let made: Made | undefined;
+  return () => (made ??= make());
+};
+
 /**
  * Puts the pane's content into a place on the page: the job, functions, ready sheets, mending and about, as far as the host has what they
  * need.
@@ -109,13 +114,11 @@ export const pane = (page: Document, into: HTMLElement, shown: ShownCatalogue, h
   const job = jobPart(page, sheets && add && { sheets, add, act: heard.act, ...start });
   sheets?.onChange?.(job.draw);
 
-  let made: FunctionGroups | undefined;
-  const groups = (): FunctionGroups =>
-    (made ??= functionGroups(page, shown.functions, {
-      open: "first",
-      ...(solve === undefined ? {} : { solve }),
-      ...(inserts === undefined ? {} : { insert: inserts.insert }),
-    }));
+  const groups = madeOnce(() => functionGroups(page, shown.functions, {
+    open: "first",
+    ...(solve === undefined ? {} : { solve }),
+    ...(inserts === undefined ? {} : { insert: inserts.insert }),
+  }));
 
   into.replaceChildren(
     ...(host.hasTitle === true ? [] : [element(page, "h1", "Treadsheet")]),

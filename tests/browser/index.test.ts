@@ -86,8 +86,12 @@ test(
   "the demo opens live, without a fault under its policy and without a request off this machine, and every example comes out as stated",
   async () => {
     const { page, faults } = await demoPage();
+    await page.locator("#pane").getByRole("tab", { name: "About" }).click();
     expect(await page.locator(".examples-say").textContent()).toBe(`All ${examples} examples give the expected answer.`);
+    await page.locator("#pane").getByRole("tab", { name: "Functions" }).click();
+    expect(await page.locator(".function").count()).toBe(catalogue.length);
     expect(await page.locator(".count").count()).toBe(0);
+    await page.locator("#pane").getByRole("tab", { name: "Job" }).click();
     expect(await value(page, "Survey", "A4")).toBe(106.125);
     expect(await page.textContent("#status")).toBe("The demo. What you change is kept in this browser.");
     const widthOf = async (selector: string): Promise<number> => (await page.locator(selector).boundingBox())?.width ?? 0;
@@ -371,6 +375,7 @@ test(
       altered = await openedPages(copy);
       const { page } = await altered.open("");
       await ready(page);
+      await page.locator("#pane").getByRole("tab", { name: "Functions" }).click();
       expect(await page.locator(".count").textContent()).toMatch(/^\d+ of \d+ examples do(?:es)? not give the expected answer\.$/);
       expect(await page.locator("li.differs").count()).toBeGreaterThan(0);
       await typed(page, "Books", "T1", "=STAIR.TOMM(1)");

@@ -1,8 +1,9 @@
 import { version } from "../../package.json";
 import { catalogue } from "../../src/functions/catalogue";
 import { CAUTION } from "../../src/functions/caution";
-import { seriousFaults } from "./serious-faults";
+import { functionsShown } from "./functions-shown";
 import { openedPages, type Opened } from "./opened-page";
+import { seriousFaults } from "./serious-faults";
 
 const browserTime = 400_000;
 // Width of an Office task pane as it opens, in pixels.
@@ -28,6 +29,7 @@ test(
     expect(await page.textContent(".foot .quiet")).toMatch(new RegExp(`^Version ${version.replaceAll(".", "\\.")} · outside Excel`));
     // Once, at the foot.
     expect(await page.getByText(CAUTION, { exact: true }).allTextContents()).toEqual([CAUTION]);
+    await functionsShown(page);
     // Notation serves every step and is none: it comes last.
     const steps = [...new Set(catalogue.map(({ group }) => group).filter((group) => group !== "Notation")), "Notation"];
     const shown = await page.locator(".function > summary > code").allTextContents();
@@ -60,7 +62,7 @@ test(
   "nothing in the pane is wider than the pane, with every part open",
   async () => {
     const { page } = await pages.open("taskpane.html", { viewport: paneSize });
-    await page.waitForSelector("details", { state: "attached" });
+    await page.locator("#pane").getByRole("tab", { name: "Job" }).waitFor();
     for (const tab of ["Job", "Functions", "Sheets", "Mend", "About"]) {
       await page.locator("#pane").getByRole("tab", { name: tab }).click();
       const width = await page.evaluate(() => {
@@ -77,7 +79,7 @@ test(
   "everything in the pane is reached by keyboard: the tabs by arrows, the parts by Tab and Enter",
   async () => {
     const { page } = await pages.open("taskpane.html", { viewport: paneSize });
-    await page.waitForSelector("details", { state: "attached" });
+    await page.locator("#pane").getByRole("tab", { name: "Job" }).waitFor();
     const focused = () => page.evaluate(() => document.activeElement?.textContent ?? "");
     await page.keyboard.press("Tab");
     expect(await focused()).toBe("Job");
@@ -109,7 +111,7 @@ test.each([["light", "all"], ["dark", "color"]] as const)(
   "in %s no part of the pane has a serious fault for an accessibility checker, by %s of its rules, with every function open",
   async (colorScheme, rules) => {
     const { page } = await pages.open("taskpane.html", { viewport: paneSize, colorScheme });
-    await page.waitForSelector("details", { state: "attached" });
+    await page.locator("#pane").getByRole("tab", { name: "Job" }).waitFor();
     for (const tab of ["Job", "Functions", "Sheets", "Mend", "About"]) {
       await page.locator("#pane").getByRole("tab", { name: tab }).click();
       await page.evaluate(() => {
@@ -125,7 +127,7 @@ test(
   "an accessibility checker would find a planted fault",
   async () => {
     const { page } = await pages.open("taskpane.html", { viewport: paneSize });
-    await page.waitForSelector("details", { state: "attached" });
+    await page.locator("#pane").getByRole("tab", { name: "Job" }).waitFor();
     await page.evaluate(() => document.querySelector("#pane")?.append(document.createElement("button")));
     expect(await seriousFaults(page)).toEqual([expect.stringMatching(/^button-name: /)]);
     await page.evaluate(() => {
@@ -142,7 +144,7 @@ test.each(["light", "dark"] as const)(
   "in %s every text stands out from its ground",
   async (colorScheme) => {
     const { page } = await pages.open("taskpane.html", { viewport: paneSize, colorScheme });
-    await page.waitForSelector(".function", { state: "attached" });
+    await functionsShown(page);
     const contrasts = await page.evaluate(() => {
       const part = (value: number): number => (value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4);
       // Relative luminance and contrast ratio as WCAG 2.2 defines them.
@@ -168,7 +170,7 @@ test(
   "the pane still shows its functions when the platform's script is out of reach",
   async () => {
     const { page } = await pages.open("taskpane.html", { viewport: paneSize, platform: "away" });
-    await page.waitForSelector(".function", { state: "attached" });
+    await functionsShown(page);
     expect(await page.locator(".function").count()).toBe(catalogue.length);
   },
   browserTime,
@@ -206,6 +208,7 @@ test(
   async () => {
     const { page } = await pages.open("taskpane.html", { viewport: paneSize, platform: inExcel(false, 7) });
     await page.getByText("This Excel is too old for it: update Excel to one with ExcelApi 1.8.").waitFor();
+    await functionsShown(page);
     expect(await page.locator(".function").count()).toBe(catalogue.length);
     expect(await page.getByRole("button", { name: /^Insert/ }).count()).toBe(0);
     await page.locator("#pane").getByRole("tab", { name: "Sheets" }).click();

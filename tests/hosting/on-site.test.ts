@@ -4,6 +4,7 @@ import path from "node:path";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import type { SheetPage } from "../../src/workbook/page/sheet-page";
 import { startedBrowser } from "../browser/chromium";
+import { functionsShown } from "../browser/functions-shown";
 import { hostedFolder, type HostedFolder } from "./hosted-folder";
 import { FOLDER, SHOP, shopHost, type ShopHost } from "./shop-host";
 
@@ -193,7 +194,7 @@ test(
     await context.route("https://appsforoffice.microsoft.com/**", (route) => route.abort());
     host.asked();
     await page.goto(own("taskpane.html"));
-    await page.waitForSelector(".function", { state: "attached" });
+    await functionsShown(page);
     expect(host.asked()).toEqual(expect.arrayContaining(["taskpane.html", "functions.js"]));
     await withoutSignal(context);
     await expect(page.reload()).rejects.toThrow(/ERR_/);

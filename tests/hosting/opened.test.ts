@@ -1,4 +1,5 @@
 import { catalogue } from "../../src/functions/catalogue";
+import { functionsShown } from "../browser/functions-shown";
 import { openedPages, type Opened } from "../browser/opened-page";
 import { hostedFolder, type HostedFolder } from "./hosted-folder";
 
@@ -23,7 +24,7 @@ test(
   "the pane of a hosted folder shows every function, under the names with a hash, and asks nobody else for anything",
   async () => {
     const { page, faults } = await pages.open("taskpane.html");
-    await page.waitForSelector(".function", { state: "attached" });
+    await functionsShown(page);
     expect(await page.locator(".function").count()).toBe(catalogue.length);
     expect(faults).toEqual([]);
   },
