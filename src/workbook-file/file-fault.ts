@@ -11,6 +11,7 @@ export const FAULTS = {
   "false-paths": "This workbook has a part that points outside of it. It may be meant to do harm, so it is not opened.",
   "false-sizes": "This workbook does not unpack to the sizes it states. It may be meant to do harm, so it is not opened.",
   entities: "This workbook has entities of its own inside, which a workbook never has. It may be meant to do harm, so it is not opened.",
+  "other-encoding": "This workbook can be read but not written into as it is. Open it in your spreadsheet and save it again first.",
   "too-large": "This workbook is too large to open here. Save the sheets you need as a workbook of their own and open that.",
 } as const;
 

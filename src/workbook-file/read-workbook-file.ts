@@ -31,7 +31,10 @@ export interface KeptFile {
   readonly parts: PackageParts;
   readonly sheets: readonly SheetPart[];
   readonly styles: FileStyles;
+  readonly strings: readonly SharedText[];
   readonly countsFrom1904: boolean;
+  /** Whether a formula stays as it was saved, since a live sheet cannot take it. */
+  readonly isKept: (sheet: string, address: string) => boolean;
 }
 
 export interface ReadWorkbook {
@@ -51,6 +54,8 @@ export interface ReadingOptions {
   readonly refuses?: (formula: string) => string | undefined;
   /** Whether a live sheet can show a sheet; asked of those to which the file adds what its format has no place for. */
   readonly isSound?: (sheet: SheetData) => boolean;
+  /** Counts what reading takes, for who wants to know. */
+  readonly work?: Work;
 }
 
 interface OpenSheet extends SheetPart {
@@ -82,11 +87,12 @@ const openSheets = (parts: PackageParts, root: XmlElement, relations: readonly R
     const name = sheet.attributes["name"] ?? "";
     if (name.trim() === "" || name.length > NAME_LENGTH || NOT_IN_NAME.test(name)) throw fileFault("broken");
     const isHidden = (sheet.attributes["state"] ?? "visible") !== "visible";
-    return [{ name, part: relation.target, isHidden, root: parts.tree(relation.target) }];
+    return [{ name, part: relation.target, isHidden }];
   });
   const names = new Set(sheets.map(({ name }) => name.toLowerCase()));
-  if (sheets.length === 0 || names.size < sheets.length) throw fileFault("broken");
-  return sheets;
+  const places = new Set(sheets.map(({ part }) => part.toLowerCase()));
+  if (sheets.length === 0 || names.size < sheets.length || places.size < sheets.length) throw fileFault("broken");
+  return sheets.map((sheet) => ({ ...sheet, root: parts.tree(sheet.part) }));
 };
 
 const openBook = (bytes: Uint8Array, work: Work): OpenBook => {
@@ -212,8 +218,7 @@ const bySheet = <Item>(read: readonly SheetReading[], of: (cells: ReadCells) => 
  * error whose message says in a sentence why a file cannot be opened.
  */
 export const readWorkbookFile = (bytes: Uint8Array, options: ReadingOptions = {}): ReadWorkbook => {
-  const { refuses = () => undefined, isSound = () => true } = options;
-  const work = noWork();
+  const { refuses = () => undefined, isSound = () => true, work = noWork() } = options;
   const book = openBook(bytes, work);
   const { parts, relations, root } = book;
   const optional = (type: string): XmlElement | undefined => {
@@ -232,6 +237,7 @@ export const readWorkbookFile = (bytes: Uint8Array, options: ReadingOptions = {}
   });
   const wholes = read.map((one) => whole(one, parts, textsIn(read), { theme }));
   const sheets = withOneShown(wholes.map(({ sheet }) => sheet));
+  const kept = new Set(read.flatMap(({ open, cells }) => cells.kept.map(({ address }) => `${open.name}!${address}`)));
   const ofBook = notShownOfBook(relations).map((what): NotShown => ({ what }));
   return {
     sheets: withExtras(sheets, ownExtras(parts, relations), isSound),
@@ -239,6 +245,10 @@ export const readWorkbookFile = (bytes: Uint8Array, options: ReadingOptions = {}
     notShown: [...ofBook, ...wholes.flatMap((one) => one.notShown)],
     stored: bySheet(read, ({ stored }) => stored),
     keptFormulas: bySheet(read, ({ kept }) => kept),
-    file: { parts, sheets: book.sheets.map(({ name, part }) => ({ name, part })), styles, countsFrom1904 },
+    file: {
+      parts, styles, strings, countsFrom1904,
+      sheets: book.sheets.map(({ name, part }) => ({ name, part })),
+      isKept: (sheet, address) => kept.has(`${sheet}!${address}`),
+    },
   };
 };

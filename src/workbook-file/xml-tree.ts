@@ -24,8 +24,8 @@ export const noWork = (): Work => ({ elements: 0, characters: 0 });
 
 /** A sheet of a million cells with their values. */
 export const MOST_ELEMENTS = 3_000_000;
-/** Twice what all parts may unpack to: each is read once or twice. */
-const MOST_CHARACTERS = 512 * 1024 * 1024;
+/** More than so many elements take up, in as many readings as a workbook needs. */
+const MOST_CHARACTERS = 256 * 1024 * 1024;
 /** The deepest parts that are read nest some ten deep. */
 const MOST_DEPTH = 64;
 

@@ -38,7 +38,8 @@ module.exports = tseslint.config(
   },
   {
     files: [
-      "src/{serve,sideload,licences,hosting,generate,bootstrap}/**", "tests/bench/**", "tests/{fuzz,soak}/main.cjs", "tests/mutants/**",
+      "src/{serve,sideload,licences,hosting,generate,bootstrap}/**", "tests/bench/**", "tests/{fuzz,soak,workbook-file}/main.cjs",
+      "tests/mutants/**",
     ],
     rules: { "no-console": "off" },
   },

@@ -42,7 +42,7 @@ const isEmptyBook = (tokens: readonly Token[], at: number): boolean => {
   return Number(book) === 0 || (isCall(tokens, at + 2) && (ADDED.test(word.text) || word.text.includes(".")));
 };
 
-const isOperand = (text: string): boolean => /^(?:'(?:[^']|'')*'!|[\w.]+!)?[$\w.]+(?::[$\w.]+)?#?$/.test(text);
+const isReference = (text: string): boolean => /^(?:'(?:[^']|'')*'!|[\w.]+!)?[$\w.]+(?::[$\w.]+)?#?$/.test(text);
 
 interface Reading {
   readonly tokens: readonly Token[];
@@ -66,7 +66,9 @@ const call = (reading: Reading, at: number): readonly [text: string, next: numbe
   const close = closingPlace(tokens, at + 1);
   if (PREFIX.test(word) && [SPILL, ONE].includes(name.toUpperCase())) {
     const inner = written(reading, at + 2, close);
-    const alone = isOperand(inner) ? inner : `(${inner})`;
+    // One call by itself needs no brackets either.
+    const isAlone = isReference(inner) || (isCall(tokens, at + 2) && closingPlace(tokens, at + 3) === close - 1);
+    const alone = isAlone ? inner : `(${inner})`;
     return [name.toUpperCase() === SPILL ? `${alone}#` : `@${alone}`, close + 1];
   }
   return [inPlace(reading, word) ?? name, at + 1];

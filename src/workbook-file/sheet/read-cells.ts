@@ -1,18 +1,18 @@
-import { cellAddress, cellPlace, type CellPlace } from "../../sheets/cell-address";
+import { cellAddress, type CellPlace } from "../../sheets/cell-address";
 import type { CellBlock } from "../../sheets/cell-blocks";
 import { isDateFormat } from "../../sheets/cell-format";
 import type { CellData } from "../../sheets/sheet-data";
 import { DAYS_TO_1904 } from "../date-number";
 import { fileFault } from "../file-fault";
-import { COLUMNS, ROWS } from "../formula/formula-tokens";
 import type { Standing } from "../formula/names-in-place";
 import { type Named, sheetFormula } from "../formula/sheet-formula";
 import { shiftedFormula } from "../formula/shifted-formula";
 import type { FileStyles } from "../look/read-styles";
-import { childOf, childrenOf, countOf, isSet, MOST_ELEMENTS, numberOf, type Work, type XmlElement } from "../xml-tree";
+import { childOf, countOf, isSet, MOST_ELEMENTS, numberOf, type Work, type XmlElement } from "../xml-tree";
 import { plainText } from "../xml-text";
 import { cellValue, isStoredError, type StoredValue } from "./cell-value";
 import { fileBlock } from "./file-block";
+import { placedRows } from "./placed-cells";
 import type { SharedText } from "./shared-strings";
 
 /** What the cells of a sheet are read with. */
@@ -120,17 +120,6 @@ const readCell = (element: XmlElement, place: CellPlace, reading: CellReading, g
   if (Object.keys(cell).length > 0) growing.cells[cellAddress(place)] = cell;
 };
 
-const ADDRESS = /^[A-Z]{1,3}[1-9]\d{0,6}$/;
-
-/** Where a cell stands: by its address, or behind the one before it. */
-const placeOf = (element: XmlElement, row: number, column: number): CellPlace | undefined => {
-  const { r: address } = element.attributes;
-  if (address === undefined) return column < COLUMNS ? { row, column } : undefined;
-  if (!ADDRESS.test(address)) return undefined;
-  const place = cellPlace(address);
-  return place.row < ROWS && place.column < COLUMNS ? place : undefined;
-};
-
 /** The rows of a sheet with their cells. */
 export const readCells = (sheetData: XmlElement | undefined, reading: CellReading): ReadCells => {
   const growing: Growing = {
@@ -138,21 +127,13 @@ export const readCells = (sheetData: XmlElement | undefined, reading: CellReadin
   };
   const hiddenRows = new Set<number>();
   const rowHeights: Record<string, number> = {};
-  let number = 0;
-  for (const row of childrenOf(sheetData, "row")) {
-    number = countOf(row.attributes["r"]) ?? number + 1;
-    if (number < 1 || number > ROWS) throw fileFault("broken");
-    if (isSet(row.attributes["hidden"])) hiddenRows.add(number);
-    const height = (numberOf(row.attributes["ht"]) ?? 0) / POINTS;
-    if (isSet(row.attributes["customHeight"]) && height > 0) rowHeights[number] = Math.min(height, MOST_PIXELS);
+  for (const { number, element, cells: inRow } of placedRows(sheetData)) {
+    const { hidden, ht, customHeight } = element.attributes;
+    if (isSet(hidden)) hiddenRows.add(number);
+    const height = (numberOf(ht) ?? 0) / POINTS;
+    if (isSet(customHeight) && height > 0) rowHeights[number] = Math.min(height, MOST_PIXELS);
     growing.spilled = growing.spilled.filter((block) => block.row + block.rows >= number);
-    let column = 0;
-    for (const cell of childrenOf(row, "c")) {
-      const place = placeOf(cell, number - 1, column);
-      if (place === undefined) throw fileFault("broken");
-      readCell(cell, place, reading, growing);
-      column = place.column + 1;
-    }
+    for (const { element: cell, ...place } of inRow) readCell(cell, place, reading, growing);
   }
   const { cells, stored, kept, hasLooksInTexts, rows, columns } = growing;
   return { cells, hiddenRows: [...hiddenRows], rowHeights, stored, kept, hasLooksInTexts, rows, columns };

@@ -1,0 +1,122 @@
+import { strToU8 } from "fflate";
+import { cellAddress } from "../sheets/cell-address";
+import { isDateFormat } from "../sheets/cell-format";
+import { DAYS_TO_1904 } from "./date-number";
+import { fileFault } from "./file-fault";
+import type { KeptFile, SheetPart } from "./read-workbook-file";
+import type { Calculated, CalculatedValue } from "./sheet/calculated";
+import { type KeptBlock, keptSheet } from "./sheet/kept-sheet";
+import { isStoredError, type StoredValue } from "./sheet/cell-value";
+import { plainError } from "./sheet/value-xml";
+import { splicedSheet, type SheetChanges } from "./sheet/spliced-sheet";
+import { unpacked } from "./unpacked";
+import { packedEntry, zipFile } from "./zip-file";
+
+/** A formula whose value stays what it was when the file was saved. */
+export interface Unsaved {
+  readonly sheet: string;
+  readonly address: string;
+  readonly why: string;
+}
+
+export interface SavedOver {
+  readonly bytes: Uint8Array;
+  /** Cells whose value is another now, by sheet. */
+  readonly changed: Readonly<Record<string, readonly string[]>>;
+  readonly unsaved: readonly Unsaved[];
+}
+
+/** Numbers nearer to each other than this are the same one, worked out in another order. */
+const SAME = 1e-11;
+
+export const isSameValue = (one: StoredValue | undefined, other: CalculatedValue): boolean => {
+  const now = other === null ? undefined : other;
+  if (typeof one === "number" && typeof now === "number") return Math.abs(one - now) <= SAME;
+  if (isStoredError(one) && isStoredError(now)) return plainError(one.error) === plainError(now.error);
+  return one === now;
+};
+
+interface Changing {
+  readonly file: KeptFile;
+  readonly sheet: SheetPart;
+  readonly calculated: Calculated;
+  readonly unsaved: Unsaved[];
+}
+
+/** What a formula comes to, as many rows and columns of it as its cells in the file may take up; or why it stays as it was. */
+const blockNow = (
+  { kind, address, rows, columns }: KeptBlock, { sheet, calculated }: Changing,
+): readonly (readonly CalculatedValue[])[] | string => {
+  const spilled = calculated.spill(sheet.name, address);
+  const block = spilled.length === 0 ? [[calculated.value(sheet.name, address)]] : spilled;
+  const isOne = block.length === 1 && block[0]?.length === 1;
+  if (kind === "dynamic") return block;
+  if (kind === "one") return isOne ? block : "comes to several cells here and to one of them in the file";
+  // An array of a set size shows what it comes to as far as it goes, and one value alone in each of its cells.
+  const missing = { error: "#N/A" } as const;
+  const at = (row: number, column: number): CalculatedValue =>
+    (isOne ? block[0]?.[0] : block[block.length === 1 ? 0 : row]?.[block[0]?.length === 1 ? 0 : column]) ?? missing;
+  return Array.from({ length: rows }, (_, row) => Array.from({ length: columns }, (__, column) => at(row, column)));
+};
+
+const changesOf = (changing: Changing): SheetChanges => {
+  const { file, sheet, unsaved } = changing;
+  const kept = keptSheet(file, sheet);
+  const values = new Map<string, CalculatedValue>();
+  const spillsTo = new Map<string, { readonly rows: number; readonly columns: number }>();
+  for (const block of kept.blocks) {
+    if (file.isKept(sheet.name, block.address)) continue;
+    const now = blockNow(block, changing);
+    if (typeof now === "string") {
+      unsaved.push({ sheet: sheet.name, address: block.address, why: now });
+      continue;
+    }
+    const size = { rows: now.length, columns: now[0]?.length ?? 1 };
+    if (block.kind === "dynamic" && (size.rows !== block.rows || size.columns !== block.columns)) spillsTo.set(block.address, size);
+    for (let row = 0; row < Math.max(size.rows, block.rows); row += 1)
+      for (let column = 0; column < Math.max(size.columns, block.columns); column += 1) {
+        const address = cellAddress({ row: block.row + row, column: block.column + column });
+        // Cells another block has moved into keep what that one put there.
+        const value = now[row]?.[column];
+        // A formula that leads to an empty cell shows 0.
+        if (value !== undefined) values.set(address, value ?? 0);
+        else if (!values.has(address)) values.set(address, null);
+      }
+  }
+  for (const [address, value] of values) {
+    const format = kept.format(address);
+    const isDate = file.countsFrom1904 && typeof value === "number" && format !== undefined && isDateFormat(format);
+    const stored = isDate ? value - DAYS_TO_1904 : value;
+    if (isSameValue(kept.value(address), stored)) values.delete(address);
+    else values.set(address, stored);
+  }
+  return { values, spillsTo };
+};
+
+/**
+ * An opened file with what its formulas come to now. Every part in which nothing changed stays byte for byte as it was packed; in a sheet
+ * only values, their types, the cells blocks spill into, the references of those, and the dimension are written.
+ */
+export const savedOver = (file: KeptFile, calculated: Calculated): SavedOver => {
+  const unsaved: Unsaved[] = [];
+  const changed: Record<string, readonly string[]> = {};
+  const parts = new Map<string, Uint8Array>();
+  for (const sheet of file.sheets) {
+    const changes = changesOf({ file, sheet, calculated, unsaved });
+    if (changes.values.size + changes.spillsTo.size === 0) continue;
+    const entry = file.parts.entry(sheet.part);
+    const text = file.parts.text(sheet.part);
+    const before = entry && unpacked(entry);
+    const bytes = strToU8(text);
+    // What was read must be what is there, or writing it again would change more than its values.
+    if (before === undefined || before.length !== bytes.length || before.some((byte, at) => byte !== bytes[at]))
+      throw fileFault("other-encoding", sheet.part);
+    parts.set(entry?.name ?? "", strToU8(splicedSheet(text, file.parts.tree(sheet.part), changes)));
+    changed[sheet.name] = [...changes.values.keys()];
+  }
+  const entries = file.parts.entries.map((entry) => {
+    const bytes = parts.get(entry.name);
+    return bytes === undefined ? entry : packedEntry(entry.name, bytes);
+  });
+  return { bytes: zipFile(entries), changed, unsaved };
+};
