@@ -51,7 +51,7 @@ const withoutHyphenation = new NormalModuleReplacementPlugin(/^[.][/][\w-]+-[\w-
 });
 
 const [engineStyles, ...moreStyles] = [
-  "preset-sheets-core", "sheets-data-validation-ui", "find-replace", "sheets-sort-ui",
+  "preset-sheets-core", "sheets-data-validation-ui", "sheets-filter-ui", "find-replace", "sheets-sort-ui",
 ].map((name) => require.resolve(`@univerjs/${name}/lib/index.css`));
 const withMoreStyles = (first) => Buffer.concat([first, ...moreStyles.map((file) => fs.readFileSync(file))]);
 

@@ -31,6 +31,8 @@ export const licences: readonly Licence[] = [
   licence("@univerjs/sheets-conditional-formatting", "Apache-2.0", SHEET),
   licence("@univerjs/sheets-data-validation", "Apache-2.0", SHEET),
   licence("@univerjs/sheets-data-validation-ui", "Apache-2.0", SHEET),
+  licence("@univerjs/sheets-filter", "Apache-2.0", SHEET),
+  licence("@univerjs/sheets-filter-ui", "Apache-2.0", SHEET),
   licence("@univerjs/sheets-find-replace", "Apache-2.0", SHEET),
   licence("@univerjs/sheets-formula", "Apache-2.0", SHEET),
   licence("@univerjs/sheets-numfmt", "Apache-2.0", SHEET),

@@ -33,6 +33,16 @@ export interface ChoiceList {
   readonly options: readonly string[];
 }
 
+/** A table of which only some rows are shown. */
+export interface RowFilter {
+  /** A7:F70, the row of headings first. */
+  readonly cells: string;
+  /** What stands in the rows that stay, as it is shown, by column letters; an empty text for an empty cell. */
+  readonly keeps: Readonly<Record<string, readonly string[]>>;
+  /** The rows hidden, by number: those that did not match when the filter was set or applied again. */
+  readonly hides: readonly number[];
+}
+
 export interface SheetData {
   readonly name: string;
   /** By address: A1, B7. */
@@ -51,6 +61,8 @@ export interface SheetData {
   readonly merged?: readonly string[];
   readonly rules?: readonly RuleLook[];
   readonly lists?: readonly ChoiceList[];
+  /** One a sheet. */
+  readonly filter?: RowFilter;
   readonly hidesGridLines?: true;
   /** A sheet that is not shown, and the colour of the tab of one that is. */
   readonly isHidden?: true;

@@ -11,6 +11,7 @@ import { DATA_VERSION, type WorkbookData } from "../workbook/workbook-data";
 import { cellLine } from "./cell-line";
 import { drawer } from "./drawer";
 import { fileButtons } from "./file-buttons";
+import { filterLine } from "./filter-line";
 import { isInvented } from "./is-invented";
 import { keptWorkbooks } from "./kept-workbooks";
 import { localHost } from "./local-host";
@@ -67,6 +68,7 @@ const start = async (): Promise<void> => {
   const { open, host } = await workbooks(book, opened);
   printing({ book, solve, name: open.name, sawCaution: shown.sawCaution, caution: shown.caution, say });
   cellLine(book);
+  filterLine(book);
   menus();
   const closeDrawer = drawer();
   const sheets: SheetsHost = {

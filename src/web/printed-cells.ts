@@ -29,7 +29,7 @@ type Texts = Map<number, Map<number, { readonly text: string; readonly isNumber:
 
 const textsOf = (book: Pick<Workbook, "shown" | "value" | "spills">, sheet: SheetData): Texts => {
   const hiddenColumns = new Set(sheet.hiddenColumns ?? []);
-  const hiddenRows = new Set(sheet.hiddenRows ?? []);
+  const hiddenRows = new Set([...(sheet.hiddenRows ?? []), ...(sheet.filter?.hides ?? [])]);
   const texts: Texts = new Map();
   const add = (row: number, column: number): void => {
     if (column >= IN_FULL || hiddenRows.has(row + 1) || hiddenColumns.has(letters(column))) return;

@@ -2,6 +2,7 @@ import type { Solve } from "../pane/answer";
 import { element } from "../pane/element";
 import { ticketTape } from "../sheets/ticket-tape";
 import { type Ticket, tickets } from "../sheets/tickets";
+import { filterSentence } from "../workbook/filter-sentence";
 import type { SheetPage } from "../workbook/page/sheet-page";
 import { chosenTickets } from "./chosen-tickets";
 import { fitCall } from "./fit-call";
@@ -69,6 +70,8 @@ const sheetSections = (printed: Printed, names: readonly string[]): readonly HTM
   printed.book.data().sheets.filter(({ name, isHidden }) => names.includes(name) && isHidden !== true).flatMap((sheet) => {
     const section = sheetPages(document, printed.book, sheet);
     if (section === undefined) return [];
+    const filtered = printed.book.filtered(sheet.name);
+    if (filtered !== undefined) section.prepend(element(document, "p", filterSentence(filtered), "filtered"));
     section.append(element(document, "p", printed.caution, "caution"));
     return [withJob(section, printed)];
   });

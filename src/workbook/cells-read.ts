@@ -25,9 +25,10 @@ const shownAt = (sheet: Worksheet, { row, column }: CellPlace): string => {
   return plain === undefined ? "" : typeof plain === "boolean" ? String(plain).toUpperCase() : String(plain);
 };
 
-const copied = (textAt: (place: CellPlace) => string, first: CellPlace, last: CellPlace): string => {
+const copied = (textAt: (place: CellPlace) => string, isShown: (row: number) => boolean, first: CellPlace, last: CellPlace): string => {
   const lines: string[] = [];
   for (let row = first.row; row <= last.row; row += 1) {
+    if (!isShown(row)) continue;
     const texts: string[] = [];
     for (let column = first.column; column <= last.column; column += 1) texts.push(textAt({ row, column }));
     lines.push(texts.join("\t"));
@@ -103,7 +104,8 @@ export const cellsRead = ({ injector, current, sheetNamed, styleOf }: OpenBook):
         const isPlain = isGeneral(styleOf(sheet.getCellRaw(place.row, place.column))?.n?.pattern ?? undefined);
         return typeof value === "number" && isPlain ? String(Number(value.toPrecision(DIGITS))) : shownAt(sheet, place);
       };
-      return copied(textAt, cellPlace(from), cellPlace(to));
+      // What a filter hides is not copied, as in any spreadsheet.
+      return copied(textAt, (row) => !sheet.getRowFiltered(row), cellPlace(from), cellPlace(to));
     },
   };
 };

@@ -5,11 +5,11 @@ import { blockOfRange, rangeOf } from "./cell-range";
 import { type SheetData, WIDEST } from "./workbook-data";
 
 /** What a sheet has besides its name and its cells. */
-type SheetSettings = Omit<SheetData, "name" | "cells" | "rules" | "lists">;
+type SheetSettings = Omit<SheetData, "name" | "cells" | "rules" | "lists" | "filter">;
 
 /** How many rows and columns a sheet must have for its settings, whatever its cells take up. */
-export const settingsExtent = (sheet: SheetSettings): { readonly rows: number; readonly columns: number } => {
-  const blocks = (sheet.merged ?? []).map(rangeOf);
+export const settingsExtent = (sheet: SheetSettings & Pick<SheetData, "filter">): { readonly rows: number; readonly columns: number } => {
+  const blocks = [...(sheet.merged ?? []), ...(sheet.filter === undefined ? [] : [sheet.filter.cells])].map(rangeOf);
   return {
     rows: blocks.reduce((most, { endRow }) => Math.max(most, endRow + 1), sheet.frozenRows ?? 0),
     columns: blocks.reduce((most, { endColumn }) => Math.max(most, endColumn + 1), sheet.frozenColumns ?? 0),

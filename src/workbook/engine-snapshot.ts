@@ -9,6 +9,7 @@ import {
   type Nullable,
 } from "@univerjs/core";
 import { cellPlace } from "../sheets/cell-address";
+import { filterResources } from "./engine-filter";
 import { hasLook, storedLook, styleOf } from "./engine-look";
 import { ruleResources } from "./engine-rules";
 import { settingsExtent, settingsSnapshot } from "./engine-settings";
@@ -73,7 +74,7 @@ export const engineSnapshot = (id: string, { sheets }: WorkbookData): IWorkbookD
     sheetOrder: snapshots.map(({ id: sheet }) => sheet ?? ""),
     styles,
     sheets: Object.fromEntries(snapshots.map((snapshot) => [snapshot.id ?? "", snapshot])),
-    resources: ruleResources(sheets, idOf),
+    resources: [...ruleResources(sheets, idOf), ...filterResources(sheets, idOf)],
   };
 };
 

@@ -4,6 +4,7 @@ import { UniverDataValidationPlugin } from "@univerjs/data-validation";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
 import { UniverSheetsConditionalFormattingPlugin } from "@univerjs/sheets-conditional-formatting";
 import { UniverSheetsDataValidationPlugin } from "@univerjs/sheets-data-validation";
+import { UniverSheetsFilterPlugin } from "@univerjs/sheets-filter";
 import { CalculationMode, UniverSheetsFormulaPlugin } from "@univerjs/sheets-formula";
 import { UniverSheetsNumfmtPlugin } from "@univerjs/sheets-numfmt";
 import type { FunctionsJson } from "./function-metadata";
@@ -23,6 +24,7 @@ export const headlessWorkbook = (metadata: FunctionsJson, built: StandIn): Workb
   univer.registerPlugin(UniverSheetsConditionalFormattingPlugin);
   univer.registerPlugin(UniverDataValidationPlugin);
   univer.registerPlugin(UniverSheetsDataValidationPlugin);
+  univer.registerPlugin(UniverSheetsFilterPlugin);
   teachEngine(univer.__getInjector(), metadata, built);
   return liveWorkbook(univer);
 };

@@ -2,6 +2,8 @@ import { ICommandService, IUndoRedoService, IUniverInstanceService, UndoCommand,
 import { SetTriggerFormulaCalculationStartMutation } from "@univerjs/engine-formula";
 import { cellsRead } from "./cells-read";
 import { cellsWritten } from "./cells-written";
+import { filteredRows } from "./filtered-rows";
+import { filtersKept, filtersTold } from "./filter-kept";
 import { openBook } from "./open-book";
 import { rulesKept } from "./rules-kept";
 import { refuseFormulas } from "./refused-formulas";
@@ -18,23 +20,29 @@ export const liveWorkbook = (univer: Univer): Workbook => {
   const book = openBook(univer);
   const commands = book.injector.get(ICommandService);
   const rule = settling(book.injector);
+  filtersTold(book.injector);
   refuseFormulas(book.injector);
   roomForAdded(book.injector);
 
   // The engine makes what it keeps of rules with its first workbook.
   let isSetUp = false;
 
+  const reads = cellsRead(book);
   return {
     load: (data) => {
       book.load(data);
-      if (!isSetUp) rulesKept(book.injector);
+      if (!isSetUp) {
+        rulesKept(book.injector);
+        filtersKept(book.injector);
+      }
       isSetUp = true;
       rule.begin();
     },
     ...cellsWritten(book),
     ...sheetSizes(book),
     ...sheetChanges(book),
-    ...cellsRead(book),
+    ...reads,
+    ...filteredRows(book, reads),
     ...storedBook(book),
     undo: () => {
       // Without a page nothing else says which workbook is meant, nor asks for what can be undone before there is something.

@@ -7,6 +7,7 @@ import { hasLook, styleOf } from "./engine-look";
 import { sheetSnapshot } from "./engine-snapshot";
 import type { OpenBook } from "./open-book";
 import { addRules } from "./rules-kept";
+import { setFilter } from "./set-filter";
 import type { Workbook } from "./workbook";
 import { DATA_VERSION, workbookData } from "./workbook-data";
 
@@ -42,6 +43,7 @@ export const sheetChanges = ({ injector, current, sheetNamed, newSheetId, onShee
         const snapshot = sheetSnapshot(id, sheet, (cell) => (hasLook(cell) ? styleOf(cell) : undefined));
         injector.get(ICommandService).syncExecuteCommand(InsertSheetCommand.id, { unitId, index, sheet: snapshot });
         addRules(injector, unitId, id, sheet);
+        if (sheet.filter !== undefined) setFilter(injector, unitId, id, sheet.filter);
       }
       asOne.dispose();
     },

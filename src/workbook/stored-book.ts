@@ -3,10 +3,11 @@ import { FormulaDataModel } from "@univerjs/engine-formula";
 import { cellAddress, type CellPlace, cellPlace } from "../sheets/cell-address";
 import { storedSettings } from "./engine-settings";
 import { storedRules } from "./engine-rules";
+import { storedFilter } from "./engine-filter";
 import { storedCell } from "./engine-snapshot";
 import type { OpenBook } from "./open-book";
 import type { Workbook } from "./workbook";
-import { type CellData, DATA_VERSION } from "./workbook-data";
+import { type CellData, DATA_VERSION, type SheetData } from "./workbook-data";
 
 /** A workbook as it is stored: what was put into it, and nothing it worked out. */
 export const storedBook = ({ injector, current, sheetNamed, styleOf }: OpenBook): Pick<Workbook, "stored" | "data"> => {
@@ -16,6 +17,10 @@ export const storedBook = ({ injector, current, sheetNamed, styleOf }: OpenBook)
     if (!cell) return undefined;
     const formula = model.getFormulaStringByCell(row, column, sheet.getSheetId(), current().getUnitId()) ?? undefined;
     return storedCell(cell, formula, styleOf(cell));
+  };
+  const filterOf = (sheet: Worksheet): Pick<SheetData, "filter"> => {
+    const filter = storedFilter(injector, current().getUnitId(), sheet.getSheetId());
+    return filter === undefined ? {} : { filter };
   };
   const cellsOf = (sheet: Worksheet): Record<string, CellData> => {
     const cells: Record<string, CellData> = {};
@@ -41,6 +46,7 @@ export const storedBook = ({ injector, current, sheetNamed, styleOf }: OpenBook)
           cells: cellsOf(sheet),
           ...storedSettings(sheet.getConfig()),
           ...storedRules(injector, current().getUnitId(), sheet.getSheetId()),
+          ...filterOf(sheet),
         })),
     }),
   };

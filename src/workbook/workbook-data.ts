@@ -1,10 +1,10 @@
-import type { CellData, ChoiceList, PlainValue, RuleLook, SheetData } from "../sheets/sheet-data";
+import type { CellData, ChoiceList, PlainValue, RowFilter, RuleLook, SheetData } from "../sheets/sheet-data";
 import { cellPlace, columnPlace } from "../sheets/cell-address";
 import { cellLooks, isStyleName } from "../sheets/cell-looks";
 import { isColour, lookFault, type OwnLook } from "../sheets/own-look";
 import { formulaFault } from "./formula-limits";
 
-export type { CellData, ChoiceList, PlainValue, RuleLook, SheetData } from "../sheets/sheet-data";
+export type { CellData, ChoiceList, PlainValue, RowFilter, RuleLook, SheetData } from "../sheets/sheet-data";
 
 /** The version this program writes; it reads every version up to it. */
 export const DATA_VERSION = 1;
@@ -199,6 +199,32 @@ const blocks = <Item extends { readonly cells: string }>(where: string, raw: unk
   return items;
 };
 
+const textOrEmpty = (where: string, raw: unknown): string => {
+  if (typeof raw !== "string") throw new Error(`${where}: must be text, got ${quoted(raw)}`);
+  return raw;
+};
+
+const rowFilter = (where: string, raw: unknown): RowFilter => {
+  const given = bag(where, raw);
+  onlyKnown(where, given, ["cells", "keeps", "hides"]);
+  const cells = block(`${where}, cells`, given["cells"]);
+  const [from = "", to = from] = cells.split(":");
+  const [first, last] = [cellPlace(from), cellPlace(to)];
+  if (first.row >= last.row || first.column > last.column)
+    throw new Error(`${where}, cells: must be a row of headings and rows under it, such as A7:F70, got ${quoted(cells)}`);
+  const keeps = Object.entries(bag(`${where}, keeps`, given["keeps"])).map(([of, kept]) => {
+    const place = columnPlace(column(`${where}, keeps`, of));
+    if (place < first.column || place > last.column) throw new Error(`${where}, keeps: ${of} is no column of ${cells}`);
+    const texts = list(`${where}, keeps, ${of}`, kept, textOrEmpty);
+    if (texts.length === 0) throw new Error(`${where}, keeps, ${of}: must be one text or more`);
+    return [of, texts] as const;
+  });
+  const hides = list(`${where}, hides`, given["hides"], row);
+  const outside = hides.find((number) => number - 1 <= first.row || number - 1 > last.row);
+  if (outside !== undefined) throw new Error(`${where}, hides: ${outside} is no row under the headings of ${cells}`);
+  return { cells, keeps: Object.fromEntries(keeps), hides };
+};
+
 const sheetName = (where: string, name: unknown): string => {
   if (typeof name !== "string" || name.trim() === "" || name.length > NAME_LENGTH || NOT_IN_NAME.test(name)) {
     throw new Error(`${where}, name: must be 1 to ${NAME_LENGTH} characters without \\ / ? * [ ] :, got ${quoted(name)}`);
@@ -217,6 +243,7 @@ const SETTINGS: { readonly [Name in keyof Omit<SheetData, "name" | "cells">]-?: 
   merged,
   rules: (where, raw) => blocks(where, raw, ruleLook),
   lists: (where, raw) => blocks(where, raw, choiceList),
+  filter: rowFilter,
   hidesGridLines: isTrue,
   isHidden: isTrue,
   tabColour: (where, raw) => {

@@ -1,6 +1,6 @@
 import type { OwnLook } from "../sheets/own-look";
 import type { TouchedCells } from "./touched-cells";
-import type { CellData, PlainValue, SheetData, WorkbookData } from "./workbook-data";
+import type { CellData, PlainValue, RowFilter, SheetData, WorkbookData } from "./workbook-data";
 
 /** An error in a cell, by the code it shows. */
 export interface CellError {
@@ -25,6 +25,20 @@ export interface SpilledBlock {
   readonly column: number;
   readonly rows: number;
   readonly columns: number;
+}
+
+/** A table of which only some rows are shown. */
+export interface FilteredTable {
+  /** The row of headings first. */
+  readonly cells: string;
+  /** Rows under the headings, and how many of them are to be seen. */
+  readonly rows: number;
+  readonly shown: number;
+  readonly by: readonly { readonly heading: string; readonly keeps: readonly string[] }[];
+  /** Rows that are shown and no longer match, or are hidden and would match. */
+  readonly changed: number;
+  /** By number. */
+  readonly hides: readonly number[];
 }
 
 /** A live workbook: the one interface to the sheet engine, the same in the page and without one. */
@@ -53,6 +67,14 @@ export interface Workbook {
   /** Shows a sheet and takes rows out of it, from the one of this number down. */
   readonly removeRows: (sheet: string, from: number, count: number) => void;
   readonly duplicateSheet: (sheet: string) => void;
+  /** Shows of a table only the rows with one of these texts in a column, by column letters; its first row is headings. */
+  readonly filter: (sheet: string, cells: string, keeps: RowFilter["keeps"]) => void;
+  /** Looks anew which rows match, those that came below the table among them. */
+  readonly filterAgain: (sheet: string) => void;
+  /** Takes the filter of a sheet away. */
+  readonly showAll: (sheet: string) => void;
+  /** What is filtered on a sheet; undefined where no condition is set. */
+  readonly filtered: (sheet: string) => FilteredTable | undefined;
   /** Takes back the last step. */
   readonly undo: () => void;
   /** Works every formula out once more. */

@@ -80,8 +80,13 @@ test(
     await page.locator("[data-u-command='sheet.menu.sheets-sort']:visible").click();
     await page.getByText("Down: 9 to 1, Z to A").click();
     await page.getByText(`Sorted T1:U${ROWS}, by column T.`).waitFor();
+    await page.evaluate((last) => {
+      (globalThis as unknown as Shown).treadsheetBook.filter("Books", `T1:U${last}`, { U: ["11"] });
+    }, ROWS);
     await killed(page);
     const again = await opened(context);
+    // All rows under the first but the last one, in which 11 stands now.
+    await again.page.locator("#filtered").getByText(`Filtered: 1 of ${ROWS - 1} rows shown, by`).waitFor();
     // By hand: 11 stood beside the first row, which the sort puts last.
     const sorted = typedRows.map((held, index) => [held, (index + 1) * 11] as const).sort(([one], [other]) => Number(other) - Number(one));
     const first = `T${sorted.findIndex(([, beside]) => beside === 11) + 1}`;

@@ -28,3 +28,8 @@ test("a heading keeps to its column, a text runs on to the next one that is fill
   };
   expect(["A1", "C1", "A2", "C2", "AA2"].map(coversAt)).toEqual([1, 1, 2, 1, undefined]);
 });
+
+test("a row that a filter hides is not printed", () => {
+  const filter = { cells: "A1:C2", keeps: { C: ["8"] }, hides: [2] };
+  expect([...printedCells(BOOK, { ...SHEET, filter }).keys()]).toEqual([0]);
+});

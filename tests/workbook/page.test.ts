@@ -1,5 +1,6 @@
 import type { Page } from "playwright-core";
 import type { SheetPage } from "../../src/workbook/page/sheet-page";
+import { seriousFaults } from "../browser/serious-faults";
 import { openedPages, type Opened, type OpenedPage } from "../browser/opened-page";
 
 const browserTime = 400_000;
@@ -252,6 +253,67 @@ test(
     await sorted(page, "R101", up);
     await page.getByText("R100:S101 holds cells that the formula in S100 fills; only typed cells can be sorted.").waitFor();
     expect(await stored()).toEqual(before);
+    expect(faults).toEqual([]);
+  },
+  browserTime,
+);
+
+const ROWS_TO_FILTER = {
+  R120: { value: "mark" },
+  S120: { value: "species" },
+  R121: { value: "post 1" },
+  S121: { value: "oak" },
+  R122: { value: "post 2" },
+  S122: { value: "maple" },
+  R123: { value: "post 3" },
+  S123: { value: "oak" },
+};
+
+test(
+  "Filter shows the rows with what is chosen of a column, says so until all are shown again, prints so, and is undone",
+  async () => {
+    const { page, faults } = opened;
+    await page.evaluate(async (cells) => {
+      const { treadsheetBook } = globalThis as unknown as Shown;
+      const known = treadsheetBook.data();
+      treadsheetBook.load({ ...known, sheets: known.sheets.map((sheet) => ({ ...sheet, cells: { ...sheet.cells, ...cells } })) } as never);
+      await treadsheetBook.settled();
+      Object.assign(window, { print: () => undefined });
+    }, ROWS_TO_FILTER);
+    await stand(page, "S122");
+    await page.locator("[data-u-command='sheet.command.smart-toggle-filter']:visible").click({ position: { x: 10, y: 12 } });
+    const panel = page.locator("[data-u-comp=sheets-filter-panel]").first();
+    await panel.getByText("maple").waitFor();
+    // Only what is stored is offered.
+    for (const other of ["By Colors", "By Conditions", "Ascending"]) expect(await panel.getByText(other).isVisible()).toBe(false);
+    await panel.getByText("oak").hover();
+    await panel.getByText("Only this").last().click();
+    await panel.getByRole("button", { name: "Show these" }).click();
+    const line = page.locator("#filtered");
+    const sentence = "Filtered: 2 of 3 rows shown, by species = oak.";
+    await line.getByText(`${sentence} SUM counts the hidden rows too, SUBTOTAL does not. S122, selected, is in a hidden row.`).waitFor();
+    const filter = (): Promise<unknown> =>
+      page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.data().sheets[0]?.filter);
+    expect(await filter()).toEqual({ cells: "R120:S123", keeps: { S: ["oak"] }, hides: [122] });
+    expect(await seriousFaults(page, "#filtered")).toEqual([]);
+    await page.getByRole("button", { name: "Print ▾" }).click();
+    await page.getByRole("button", { name: "This sheet", exact: true }).click();
+    const printed = (await page.locator("#tickets .sheet-page").first().textContent()) ?? "";
+    expect([sentence, "post 1", "post 2", "post 3"].map((text) => printed.includes(text))).toEqual([true, true, false, true]);
+    await stand(page, "S121");
+    await page.keyboard.type("ash");
+    await page.keyboard.press("Enter");
+    await line.getByText("1 row has changed since.").waitFor();
+    await line.getByRole("button", { name: "Apply again" }).click();
+    await line.getByText("Filtered: 1 of 3 rows shown, by species = oak.").waitFor();
+    await line.getByRole("button", { name: "Show all" }).click();
+    await line.waitFor({ state: "hidden" });
+    expect(await filter()).toBeUndefined();
+    for (let step = 0; step < 3; step += 1) await page.keyboard.press("ControlOrMeta+z");
+    await line.getByText(`${sentence} SUM counts`).waitFor();
+    for (let step = 0; step < 2; step += 1) await page.keyboard.press("ControlOrMeta+z");
+    await line.waitFor({ state: "hidden" });
+    expect(await filter()).toBeUndefined();
     expect(faults).toEqual([]);
   },
   browserTime,

@@ -4,6 +4,7 @@ import find from "@univerjs/find-replace/locale/en-US";
 import sheet from "@univerjs/preset-sheets-core/locales/en-US";
 import sheetChoice from "@univerjs/sheets-data-validation/locale/en-US";
 import list from "@univerjs/sheets-data-validation-ui/locale/en-US";
+import filter from "@univerjs/sheets-filter-ui/locale/en-US";
 import sort from "@univerjs/sheets-sort-ui/locale/en-US";
 import { BORDERS, FILTERED, LET_ARGUMENTS, MERGED, PARTLY_REPLACED, PROGRESS, TEXT_NUMBER } from "./missing-words";
 
@@ -19,6 +20,22 @@ const FOUND = {
 };
 const SORT = "sheets-sort-ui";
 const SORTED = { sort: "Sort", "sort-asc-cur": "Up: 1 to 9, A to Z", "sort-desc-cur": "Down: 9 to 1, Z to A" };
+const FILTER = "sheets-filter-ui";
+const SHOWN_ROWS = {
+  toolbar: {
+    "smart-toggle-filter-tooltip": "Filter (Ctrl+Shift+L)",
+    "clear-filter-criteria": "Show all rows",
+    "re-calc-filter-conditions": "Apply again",
+  },
+  shortcut: { "smart-toggle-filter": "Filter" },
+  panel: {
+    ...filter[FILTER].panel,
+    confirm: "Show these",
+    "clear-filter": "Show all rows",
+    "search-placeholder": "Find among them",
+    "filter-only": "Only this",
+  },
+};
 
 const FORMULA = "sheets-formula";
 const { functionList } = sheet[FORMULA];
@@ -32,10 +49,11 @@ const shownByUi = {
 };
 
 /** The engine's words in the page, and ours where its own do not say what is meant. */
-export const pageWords = mergeLocales(sheet, choice, sheetChoice, list, find, sort, {
+export const pageWords = mergeLocales(sheet, choice, sheetChoice, list, find, filter, sort, {
   [FORMULA]: { ...sheet[FORMULA], progress: PROGRESS, functionList: { ...functionList, LET } },
   [UI]: { ...sheet[UI], ...shownByUi },
   [LIST]: { ...list[LIST], alert: { ...list[LIST].alert, ...NOT_A_CHOICE }, error: NOT_A_CHOICE },
   [FIND]: { ...find[FIND], ...FOUND },
+  [FILTER]: { ...filter[FILTER], ...SHOWN_ROWS },
   [SORT]: { ...sort[SORT], general: { ...sort[SORT].general, ...SORTED } },
 });

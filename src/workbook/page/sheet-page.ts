@@ -5,6 +5,8 @@ import { CalculationMode, IDescriptionService, UniverSheetsCorePreset } from "@u
 import { UniverSheetsConditionalFormattingPlugin } from "@univerjs/sheets-conditional-formatting";
 import { UniverSheetsDataValidationPlugin } from "@univerjs/sheets-data-validation";
 import { UniverSheetsDataValidationUIPlugin } from "@univerjs/sheets-data-validation-ui";
+import { UniverSheetsFilterPlugin } from "@univerjs/sheets-filter";
+import { UniverSheetsFilterUIPlugin } from "@univerjs/sheets-filter-ui";
 import { UniverSheetsFindReplacePlugin } from "@univerjs/sheets-find-replace";
 import { UniverSheetsSortPlugin } from "@univerjs/sheets-sort";
 import { UniverSheetsSortUIPlugin } from "@univerjs/sheets-sort-ui";
@@ -16,6 +18,7 @@ import type { Workbook } from "../workbook";
 import { choiceLists } from "./choice-lists";
 import { followColourScheme, isDark } from "./colour-scheme";
 import { showSentences } from "./error-alerts";
+import { filtering } from "./filtering";
 import { finding } from "./finding";
 import { functionHelp } from "./function-help";
 import { generalNumbers } from "./general-numbers";
@@ -61,6 +64,8 @@ const mounted = (element: HTMLElement): Univer => {
   univer.registerPlugin(UniverDataValidationPlugin);
   univer.registerPlugin(UniverSheetsDataValidationPlugin);
   univer.registerPlugin(UniverSheetsDataValidationUIPlugin, { showEditOnDropdown: false, showSearchOnDropdown: false });
+  univer.registerPlugin(UniverSheetsFilterPlugin);
+  univer.registerPlugin(UniverSheetsFilterUIPlugin);
   univer.registerPlugin(UniverFindReplacePlugin);
   univer.registerPlugin(UniverSheetsFindReplacePlugin);
   univer.registerPlugin(UniverSheetsSortPlugin);
@@ -85,6 +90,7 @@ const mend = (injector: Injector, metadata: FunctionsJson, workbook: Workbook): 
   findWithinReach(injector);
   finding(injector);
   sorting(injector, workbook);
+  filtering(injector);
   followColourScheme(injector);
 };
 

@@ -39,6 +39,17 @@ const tableAt = (sheet: Worksheet, selected: IRange, { row, column }: CellPlace)
   return around;
 };
 
+/** The table to filter, its row of headings first, or the sentence that says why there is none. */
+export const filteredTable = (sheet: Worksheet, selected: IRange, primary: CellPlace): IRange | string => {
+  const whole = tableAt(sheet, selected, primary);
+  const { ySplit, startRow: free } = sheet.getFreeze();
+  // Headings may be frozen over their rows.
+  const isUnderFrozen = ySplit > 0 && whole.startRow === free;
+  const range = { ...whole, startRow: whole.startRow - (isUnderFrozen ? 1 : 0) };
+  if (range.startRow < range.endRow) return range;
+  return `${addressOf(range)} is one row: there is nothing to filter. Select a cell of a table.`;
+};
+
 /** Cells to sort, without the row that names their columns. */
 export interface SortedTable {
   readonly range: IRange;
