@@ -1,5 +1,5 @@
 import {
-  type IAccessor, type ICommandInfo, ICommandService, type IMutationInfo, Injector, IUndoRedoService, IUniverInstanceService,
+  type IAccessor, type ICommandInfo, ICommandService, type IMutationInfo, Injector, type IRange, IUndoRedoService, IUniverInstanceService,
 } from "@univerjs/core";
 import {
   CopySheetCommand, EffectRefRangId, getSheetCommandTarget, getVisibleRanges, handleDefaultRangeChangeWithEffectRefCommands,
@@ -88,8 +88,9 @@ const removedBlockByBlock = (): void => {
     if (!params || !target) return false;
     const { unitId, subUnitId } = target;
     const blocks = getVisibleRanges([params.range], accessor, unitId, subUnitId).sort((one, other) => other.startRow - one.startRow);
-    const removals = blocks.map((block) => () => removeRows(accessor, { ...params, unitId, subUnitId, range: { ...params.range, ...block } }));
-    return asOneStep(accessor, unitId, removals);
+    const removed = (block: IRange): unknown =>
+      removeRows(accessor, { ...params, unitId, subUnitId, range: { ...params.range, ...block } });
+    return asOneStep(accessor, unitId, blocks.map((block) => () => removed(block)));
   };
 };
 

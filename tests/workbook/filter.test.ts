@@ -9,7 +9,8 @@ afterEach(closeWorkbooks);
 // Invented: twelve treads, every third of one species, each of so many pieces.
 const SPECIES = ["oak", "maple", "ash"];
 const treads = (): Record<string, CellData> => {
-  const cells: Record<string, CellData> = { A1: { value: "Treads" }, A3: { value: "mark" }, B3: { value: "species" }, C3: { value: "pieces" } };
+  const [title, ...headings] = ["Treads", "mark", "species", "pieces"].map((value) => ({ value }));
+  const cells: Record<string, CellData> = Object.fromEntries([["A1", title], ...headings.map((cell, at) => [`${"ABC"[at]}3`, cell])]);
   for (let at = 0; at < 12; at += 1) {
     cells[`A${4 + at}`] = { value: `T${at + 1}` };
     cells[`B${4 + at}`] = { value: SPECIES[at % 3] ?? "" };
@@ -76,7 +77,7 @@ test("what is typed stays where it is until the filter is applied again, and the
   expect(filterOf(book)).toEqual(OAK);
 });
 
-test("rows that come and go move a filter; hidden rows stay when those around them are removed, and formulas read what they read", async () => {
+test("rows that come and go move a filter; hidden ones stay when those around them are removed, formulas read what they read", async () => {
   const book = await oaks();
   book.insertRows("Treads", 1, 2);
   book.insertRows("Treads", 8, 6);

@@ -29,7 +29,9 @@ const WITHIN_REACH: Readonly<Record<string, number>> = {
   "ui.operation.open-find-dialog": 10, "sheet.menu.sheets-sort": 11, "sheet.command.smart-toggle-filter": 12,
 };
 
-/** Has Find, Sort and Filter among the first buttons; the engine puts them with the last ones, which a toolbar of common width folds away. */
+/**
+ * Has Find, Sort and Filter among the first buttons; the engine puts them with the last ones, which a toolbar of common width folds away.
+ */
 export const findWithinReach = (injector: Injector): void => {
   const menu = injector.get(IMenuManagerService);
   const merge = menu.mergeMenu.bind(menu);
