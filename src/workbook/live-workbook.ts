@@ -1,5 +1,7 @@
 import { ICommandService, IUndoRedoService, IUniverInstanceService, UndoCommand, type Univer } from "@univerjs/core";
 import { SetTriggerFormulaCalculationStartMutation } from "@univerjs/engine-formula";
+import { columnPlace } from "../sheets/cell-address";
+import { rangeOf } from "./cell-range";
 import { cellsRead } from "./cells-read";
 import { cellsWritten } from "./cells-written";
 import { filteredRows } from "./filtered-rows";
@@ -11,6 +13,7 @@ import { settling } from "./settle-rule";
 import { sheetSizes } from "./sheet-sizes";
 import { sheetChanges } from "./sheet-changes";
 import { roomForAdded } from "./sheet-room";
+import { sortRows } from "./sorted-rows";
 import { storedBook } from "./stored-book";
 import { touchedCells } from "./touched-cells";
 import type { Workbook } from "./workbook";
@@ -28,7 +31,7 @@ export const liveWorkbook = (univer: Univer): Workbook => {
   let isSetUp = false;
 
   const reads = cellsRead(book);
-  return {
+  const workbook: Workbook = {
     load: (data) => {
       book.load(data);
       if (!isSetUp) {
@@ -43,6 +46,8 @@ export const liveWorkbook = (univer: Univer): Workbook => {
     ...sheetChanges(book),
     ...reads,
     ...filteredRows(book, reads),
+    sort: (name, cells, column, isUp) =>
+      sortRows(book.injector, workbook, book.sheetNamed(name), rangeOf(cells), columnPlace(column), isUp),
     ...storedBook(book),
     undo: () => {
       // Without a page nothing else says which workbook is meant, nor asks for what can be undone before there is something.
@@ -68,4 +73,5 @@ export const liveWorkbook = (univer: Univer): Workbook => {
       univer.dispose();
     },
   };
+  return workbook;
 };

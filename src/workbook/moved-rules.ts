@@ -2,10 +2,11 @@ import {
   AbsoluteRefType, type ICommandInfo, type IMutationInfo, type Injector, type IRange, IUniverInstanceService, type Nullable,
   UniverInstanceType, type Workbook as EngineWorkbook,
 } from "@univerjs/core";
+import { DataValidationModel, UpdateDataValidationMutation, UpdateRuleType } from "@univerjs/data-validation";
 import { ErrorType, LexerTreeBuilder, serializeRange, serializeRangeWithSheet } from "@univerjs/engine-formula";
 import {
   EffectRefRangId, getSheetCommandTarget, handleDefaultRangeChangeWithEffectRefCommands, type ISetWorksheetNameCommandParams,
-  type ISheetCommandSharedParams, SetWorksheetNameCommand, SheetInterceptorService,
+  type ISheetCommandSharedParams, RemoveColCommand, RemoveRowCommand, SetWorksheetNameCommand, SheetInterceptorService,
 } from "@univerjs/sheets";
 import {
   ConditionalFormattingRuleModel, DeleteConditionalRuleMutation, DeleteConditionalRuleMutationUndoFactory, SetConditionalRuleMutation,
@@ -14,7 +15,8 @@ import {
 import { inReadingOrder, isLookRule, type LookRule } from "./engine-rules";
 import { type Rewrite, rewritten } from "./rewritten-formula";
 
-interface Steps {
+/** Steps of the engine, and those that take them back. */
+export interface Steps {
   readonly redos: IMutationInfo[];
   readonly undos: IMutationInfo[];
 }
@@ -39,8 +41,11 @@ const isFixed = (type: AbsoluteRefType | undefined, way: AbsoluteRefType): boole
  * A reference of a rule once cells have moved. What is fixed ($A$1) moves as in any formula. What is not is read anew for each cell of the
  * rule, so it keeps its distance from them, unless they are all in one row or one column, where it moves as in the formula of any of them.
  */
-const movedReference = (range: IRange, from: Pick<LookRule, "ranges">, step: Step, moved: Moved): string | IRange => {
+const movedReference = (range: IRange, from: Pick<LookRule, "ranges">, step: Step, moved: Moved, taken: string): string | IRange => {
   const goes = moved(range);
+  // Where its row is gone a cell still has its column, and where its column is gone its row.
+  const goesByRow = goes ?? (taken === RemoveColCommand.id ? range : undefined);
+  const goesByColumn = goes ?? (taken === RemoveRowCommand.id ? range : undefined);
   const isOneRow = from.ranges.length === 1 && from.ranges[0]?.startRow === from.ranges[0]?.endRow;
   const isOneColumn = from.ranges.length === 1 && from.ranges[0]?.startColumn === from.ranges[0]?.endColumn;
   const place = (
@@ -49,17 +54,18 @@ const movedReference = (range: IRange, from: Pick<LookRule, "ranges">, step: Ste
   const { startAbsoluteRefType: start, endAbsoluteRefType: end } = range;
   const { ROW, COLUMN } = AbsoluteRefType;
   const corners = {
-    startRow: place(start, ROW, isOneRow, range.startRow, goes?.startRow, step.down),
-    startColumn: place(start, COLUMN, isOneColumn, range.startColumn, goes?.startColumn, step.right),
-    endRow: place(end, ROW, isOneRow, range.endRow, goes?.endRow, step.down),
-    endColumn: place(end, COLUMN, isOneColumn, range.endColumn, goes?.endColumn, step.right),
+    startRow: place(start, ROW, isOneRow, range.startRow, goesByRow?.startRow, step.down),
+    startColumn: place(start, COLUMN, isOneColumn, range.startColumn, goesByColumn?.startColumn, step.right),
+    endRow: place(end, ROW, isOneRow, range.endRow, goesByRow?.endRow, step.down),
+    endColumn: place(end, COLUMN, isOneColumn, range.endColumn, goesByColumn?.endColumn, step.right),
   };
   const places = Object.values(corners);
   if (places.some((at) => at === undefined || at < 0)) return ErrorType.REF;
   return { ...range, ...corners } as IRange;
 };
 
-const changed = (
+/** A look by rule over other cells, by another formula; none where it is over no cells. */
+export const changedRule = (
   injector: Injector, unitId: string, subUnitId: string, rule: LookRule, ranges: readonly IRange[], value: string,
 ): Steps => {
   if (ranges.length === 0) {
@@ -73,6 +79,24 @@ const changed = (
   return { redos: [{ id: SetConditionalRuleMutation.id, params }], undos: setConditionalRuleMutationUndoFactory(injector, params) };
 };
 
+/**
+ * Lists once rows are deleted. One whose first rows are deleted together with rows over them the engine leaves too low, by as many as those
+ * rows were.
+ */
+const listsMoved = (injector: Injector, unitId: string, subUnitId: string, moved: Moved): Steps => {
+  const steps: Steps = { redos: [], undos: [] };
+  for (const { uid, ranges } of injector.get(DataValidationModel).getRules(unitId, subUnitId)) {
+    const next = (ranges as readonly IRange[]).flatMap((range) => moved(range) ?? []);
+    if (next.length === 0) continue;
+    const step = (payload: readonly unknown[]): IMutationInfo => ({
+      id: UpdateDataValidationMutation.id, params: { unitId, subUnitId, ruleId: uid, payload: { type: UpdateRuleType.RANGE, payload } },
+    });
+    steps.redos.push(step(next));
+    steps.undos.push(step(ranges));
+  }
+  return steps;
+};
+
 /** Keeps rules over the cells that they were made for, and their formulas on the cells they read, when rows, columns and cells move. */
 export const moveRules = (injector: Injector, rules: ConditionalFormattingRuleModel): void => {
   const instances = injector.get(IUniverInstanceService);
@@ -83,21 +107,21 @@ export const moveRules = (injector: Injector, rules: ConditionalFormattingRuleMo
     const steps: Steps = { redos: [], undos: [] };
     for (const [sheet, list] of rules.getUnitRules(unit) ?? [])
       for (const rule of list.filter(isLookRule)) {
-        const { redos, undos } = changed(injector, unit, sheet, rule, ...change(rule, sheet));
+        const { redos, undos } = changedRule(injector, unit, sheet, rule, ...change(rule, sheet));
         steps.redos.push(...redos);
         steps.undos.unshift(...undos);
       }
     return steps;
   };
 
-  const afterMove = (unit: string, movedSheet: string, movedName: string, moved: Moved): Steps =>
+  const afterMove = (unit: string, movedSheet: string, movedName: string, moved: Moved, taken: string): Steps =>
     each(unit, (rule, sheet) => {
       const isThere = sheet === movedSheet;
       const ranges = isThere ? rule.ranges.flatMap((range) => moved(range) ?? []) : rule.ranges;
       const [was, is] = [inReadingOrder(rule.ranges)[0], inReadingOrder(ranges)[0]];
       const step = { down: (is?.startRow ?? 0) - (was?.startRow ?? 0), right: (is?.startColumn ?? 0) - (was?.startColumn ?? 0) };
       const value = rewritten(lexer, rule.rule.value, (range, name) => {
-        const next = (name === "" ? isThere : name === movedName) ? movedReference(range, rule, step, moved) : range;
+        const next = (name === "" ? isThere : name === movedName) ? movedReference(range, rule, step, moved, taken) : range;
         return typeof next === "string" ? next : written(next, name);
       });
       return [ranges, value];
@@ -117,7 +141,10 @@ export const moveRules = (injector: Injector, rules: ConditionalFormattingRuleMo
       if (MOVES.has(command.id)) {
         const { fromSubUnitId, toSubUnitId } = (command.params ?? {}) as Readonly<Record<string, unknown>>;
         if (fromSubUnitId !== toSubUnitId) return { redos: [], undos: [] };
-        return afterMove(unitId, subUnitId, worksheet.getName(), (range) => handleDefaultRangeChangeWithEffectRefCommands(range, command));
+        const moved: Moved = (range) => handleDefaultRangeChangeWithEffectRefCommands(range, command);
+        const looks = afterMove(unitId, subUnitId, worksheet.getName(), moved, command.id);
+        const lists = command.id === RemoveRowCommand.id ? listsMoved(injector, unitId, subUnitId, moved) : { redos: [], undos: [] };
+        return { redos: [...looks.redos, ...lists.redos], undos: [...looks.undos, ...lists.undos] };
       }
       if (command.id === SetWorksheetNameCommand.id)
         return afterRename(unitId, subUnitId, (command.params as ISetWorksheetNameCommandParams).name);

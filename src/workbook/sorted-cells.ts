@@ -12,6 +12,13 @@ export interface SortedCells {
   readonly before: Cells;
   readonly after: Cells;
   readonly emptied: Cells;
+  /** Rows that come to another place. */
+  readonly moves: readonly RowMove[];
+}
+
+export interface RowMove {
+  readonly from: number;
+  readonly to: number;
 }
 
 const isRowFixed = (type: AbsoluteRefType | undefined): boolean => ((type ?? AbsoluteRefType.NONE) & AbsoluteRefType.ROW) !== 0;
@@ -27,7 +34,7 @@ const isPartOf = (table: IRange, { startRow, endRow, startColumn, endColumn }: I
  * A formula of one row as it reads in another. It goes on reading its own row, and all else where it was: cells outside the table, or all
  * rows of it. Undefined where it reads some other row of the table, so that what it means depends on the order.
  */
-const formulaIn = (
+export const formulaIn = (
   lexer: LexerTreeBuilder, formula: string, sheet: string, table: IRange, from: number, to: number,
 ): string | undefined => {
   let isOrdered = false;
@@ -53,10 +60,11 @@ export const sortedCells = (
   // A hidden row stays where it is, as in any spreadsheet.
   for (let row = range.startRow; row <= range.endRow; row += 1) if (sheet.getRowVisible(row)) rows.push(row);
   const order = sortOrder(rows.map((row) => workbook.value(name, cellAddress({ row, column }))), isUp);
-  const sorted: { before: Cells; after: Cells; emptied: Cells } = { before: {}, after: {}, emptied: {} };
+  const sorted: { before: Cells; after: Cells; emptied: Cells; moves: RowMove[] } = { before: {}, after: {}, emptied: {}, moves: [] };
   for (const [place, from] of order.entries()) {
     const [source, target] = [rows[from] ?? 0, rows[place] ?? 0];
     if (source === target) continue;
+    sorted.moves.push({ from: source, to: target });
     for (let at = range.startColumn; at <= range.endColumn; at += 1) {
       const cell = sheet.getCellRaw(source, at);
       const address = cellAddress({ row: source, column: at });

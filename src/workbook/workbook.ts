@@ -67,6 +67,8 @@ export interface Workbook {
   /** Shows a sheet and takes rows out of it, from the one of this number down. */
   readonly removeRows: (sheet: string, from: number, count: number) => void;
   readonly duplicateSheet: (sheet: string) => void;
+  /** Sorts cells by a column of them, row by row; answers what would be torn, and then moves nothing. */
+  readonly sort: (sheet: string, cells: string, column: string, isUp: boolean) => string | undefined;
   /** Shows of a table only the rows with one of these texts in a column, by column letters; its first row is headings. */
   readonly filter: (sheet: string, cells: string, keeps: RowFilter["keeps"]) => void;
   /** Looks anew which rows match, those that came below the table among them. */

@@ -5,14 +5,17 @@ import type { RecordStore } from "../../src/web/records";
 import type { Workbook } from "../../src/workbook/workbook";
 import type { WorkbookData } from "../../src/workbook/workbook-data";
 import { shelfOf } from "../web/shelf";
-import { nextName, type PlainModel, sheetAt, stepped } from "./plain-model";
+import { anyAt, nextName, type PlainModel, plainSheet, removableAt, sheetAt, stepped, tableAt } from "./plain-model";
+import { FILTERED, type PlainTable, SORTED, tableData, tableOf } from "./plain-table";
 import { type Step, step } from "./soak-steps";
 
-/** Puts the cells of each sheet in one order, and leaves out what a plain model has no word for. */
-const plain = (sheets: WorkbookData["sheets"] | PlainModel["sheets"]) =>
-  sheets.map(({ name, cells }) => ({
+/** Puts the cells of each sheet in one order. */
+const plain = (sheets: readonly ({ readonly name: string } & PlainTable)[]) =>
+  sheets.map(({ name, cells, over, filter }) => ({
     name,
     cells: Object.fromEntries(Object.entries(cells).sort(([one], [other]) => (one < other ? -1 : 1))),
+    over,
+    filter,
   }));
 
 /** A tab on a store: once killed it reaches the store no more, not even to end what it had begun. */
@@ -41,6 +44,10 @@ const tabOf = (book: Workbook, records: RecordStore, id: string) => {
 };
 
 const act = (book: Workbook, model: PlainModel, done: Step): void => {
+  const onTable = (which: number, change: (name: string) => unknown): void => {
+    const table = tableAt(model, which);
+    if (table !== undefined) change(table.name);
+  };
   switch (done.kind) {
     case "type":
       return book.setCell(sheetAt(model, done.which).name, done.address, done.typed);
@@ -54,10 +61,26 @@ const act = (book: Workbook, model: PlainModel, done: Step): void => {
       const cell = typeof done.typed === "string" && done.typed.startsWith("=") ? { formula: done.typed } : { value: done.typed };
       return book.addSheets([{ name: nextName(model), cells: { A1: cell } }]);
     }
+    case "table":
+      return book.addSheets([tableData(nextName(model))]);
+    case "fill":
+      return onTable(done.which, (name) => book.put(name, Object.fromEntries(done.cells.map(([at, value]) => [at, { value }]))));
+    case "insert":
+      return onTable(done.which, (name) => book.insertRows(name, done.row, done.count));
+    case "take":
+      return onTable(done.which, (name) => book.removeRows(name, done.row, done.count));
+    case "sort":
+      return onTable(done.which, (name) => book.sort(name, SORTED, done.column, done.isUp));
+    case "filter":
+      return onTable(done.which, (name) => book.filter(name, FILTERED, { [done.column]: done.keeps }));
+    case "show all":
+      return onTable(done.which, (name) => book.showAll(name));
     case "rename":
-      return book.renameSheet(sheetAt(model, done.which).name, nextName(model));
-    case "remove":
-      return model.sheets.length === 1 ? undefined : book.removeSheet(sheetAt(model, done.which).name);
+      return book.renameSheet(anyAt(model, done.which).name, nextName(model));
+    case "remove": {
+      const gone = removableAt(model, done.which);
+      return gone === undefined ? undefined : book.removeSheet(gone.name);
+    }
     case "pause":
     case "reload":
     case "kill":
@@ -67,18 +90,21 @@ const act = (book: Workbook, model: PlainModel, done: Step): void => {
 
 /** What is not as the model says; undefined where all is. */
 const difference = (model: PlainModel, data: WorkbookData): string | undefined => {
-  const [wanted, found] = [plain(model.sheets), plain(data.sheets)].map((sheets) => JSON.stringify(sheets));
+  const stored = data.sheets.map((sheet) => ({ name: sheet.name, ...tableOf(sheet) }));
+  const [wanted, found] = [plain(model.sheets), plain(stored)].map((sheets) => JSON.stringify(sheets));
   return wanted === found ? undefined : `wanted ${wanted}\n  found ${found}`;
 };
 
 /**
- * A random day at the page: edits, undos, sheets that come, go and are renamed, pauses, reloads, kills. After each step the sheets are what
+ * A random day at the page: edits, undos, sheets that come, go and are renamed, tables with looks by rule, lists and a filter in which rows
+ * come, go and are sorted, pauses, reloads, kills. After each step the sheets are what
  * a plain model says. Answers the first difference, with the step it came with.
  */
 export const soak = async (book: Workbook, steps: number, seed: number): Promise<string | undefined> => {
   const records = memoryRecords();
-  let model: PlainModel = { sheets: [{ name: "Sheet 1", cells: { A1: { value: 1 } } }], before: [], named: 1 };
-  const id = await shelfOf(records).add("Soak", { version: 1, sheets: model.sheets });
+  const first = { name: "Sheet 1", cells: { A1: { value: 1 } } };
+  let model: PlainModel = { sheets: [plainSheet(first.name, first.cells)], before: [], named: 1 };
+  const id = await shelfOf(records).add("Soak", { version: 1, sheets: [first] });
   let tab = tabOf(book, records, id);
   await tab.shown;
   for (const [index, done] of fc.sample(step, { seed, numRuns: steps }).entries()) {

@@ -135,6 +135,64 @@ test("a sheet takes them along when it is added, copied, renamed or deleted, and
   expect(book.data().sheets).toEqual([{ name: "First", cells: {} }]);
 });
 
+test("the first rows under a look by rule are deleted, and it goes on reading its own cells", async () => {
+  const book = await openedData(ruled);
+  book.removeRows("Check", 1, 2);
+  await book.settled();
+  // By hand: of A2:B5 the last three rows are left, now from row 1 on; D1, which the second one reads, is gone.
+  expect(book.data().sheets[0]?.rules).toEqual([
+    { cells: "A1:B3", when: '=LEFT($A1,1)="✗"', look: fails }, { cells: "A1:B3", when: '=OR(LEFT($A1,1)="✓",$A1=#REF!)', look: passes },
+  ]);
+  // And a list its own: of D2:D9 the last seven.
+  expect(book.data().sheets[0]?.lists).toEqual([{ ...lists[0], cells: "D1:D7" }]);
+  book.undo();
+  await book.settled();
+  expect(book.data()).toEqual(ruled);
+});
+
+test("rows that are sorted take their looks by rule and lists along, as one step; what is over all of them stays", async () => {
+  const fill = { fill: "#e4f1e3" };
+  const rows: WorkbookData = {
+    version: 1,
+    sheets: [
+      {
+        name: "Rows",
+        cells: Object.fromEntries([1, 2, 3, 4].flatMap((value, at) => [[`A${at + 2}`, { value }], [`C${at + 2}`, { value: value * 10 }]])),
+        rules: [
+          { cells: "C2:C5", when: "=C2>25", look: fails },
+          { cells: "C3", when: "=AND(C3>$F$1,A3<D9)", look: passes },
+          { cells: "A4:C4", when: "=$A4=3", look: { italic: true } },
+          { cells: "C2:C3", when: "=C2=A2*10", look: fill },
+        ],
+        lists: [{ cells: "B2:B5", options: ["left", "right"] }, { cells: "C3", options: ["20", "30"] }],
+      },
+    ],
+  };
+  const book = await openedData(rows);
+  expect(book.sort("Rows", "A2:C5", "A", false)).toBeUndefined();
+  await book.settled();
+  // By hand: rows 2 and 5 change places, and 3 and 4.
+  const [sorted] = book.data().sheets;
+  expect([sorted?.rules, sorted?.lists, book.value("Rows", "C4")]).toEqual([
+    [
+      { cells: "C2:C5", when: "=C2>25", look: fails },
+      { cells: "C4", when: "=AND(C4>$F$1,A4<D9)", look: passes },
+      { cells: "A3:C3", when: "=$A3=3", look: { italic: true } },
+      { cells: "C4:C5", when: "=C4=A4*10", look: fill },
+    ],
+    [{ cells: "B2:B5", options: ["left", "right"] }, { cells: "C4", options: ["20", "30"] }],
+    20,
+  ]);
+  // A rule is worked out once a cell is asked for its look.
+  book.look("Rows", "A3");
+  book.look("Rows", "C5");
+  await book.settled();
+  expect([book.look("Rows", "A3"), book.look("Rows", "C5"), book.look("Rows", "C3")]).toEqual([{ italic: true }, fill, fails]);
+  book.undo();
+  await book.settled();
+  expect(book.data()).toEqual(rows);
+});
+
 test("a workbook that takes the place of another has its own rules alone", async () => {
   const book = await openedData(ruled);
   book.load({ version: 1, sheets: [{ name: "Check", cells: { A2: { value: "✗ FAIL" } } }] });

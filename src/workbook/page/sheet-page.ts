@@ -25,6 +25,7 @@ import { generalNumbers } from "./general-numbers";
 import { followLinks } from "./links";
 import { noRawKeys } from "./no-raw-keys";
 import { pageWords } from "./page-words";
+import { pastedLooks } from "./pasted-looks";
 import { pastedTable } from "./pasted-table";
 import { takesKeys } from "./ready-for-keys";
 import { type Selection, selection } from "./selection";
@@ -83,6 +84,7 @@ const mend = (injector: Injector, metadata: FunctionsJson, workbook: Workbook): 
   typingKept(injector);
   spilledCopies(injector, workbook);
   pastedTable(injector);
+  pastedLooks(injector);
   tabChain(injector);
   choiceLists(injector);
   redrawnLooks(injector);
