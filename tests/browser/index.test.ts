@@ -3,11 +3,11 @@ import os from "node:os";
 import path from "node:path";
 import type { BrowserContext, Page } from "playwright-core";
 import { catalogue } from "../../src/functions/catalogue";
-import type { SheetPage } from "../../src/workbook/page/sheet-page";
 import type { CellValue } from "../../src/workbook/workbook";
 import type { WorkbookData } from "../../src/workbook/workbook-data";
 import { openedPages, type Opened, type OpenedPage } from "./opened-page";
 import { seriousFaults } from "./serious-faults";
+import { data, goTo, loaded, openedSheet, ready, settled, type Shown, value } from "./shown-book";
 
 const browserTime = 400_000;
 const dist = path.resolve(__dirname, "../../dist");
@@ -21,15 +21,7 @@ beforeAll(async () => {
 
 afterAll(() => pages?.close(), browserTime);
 
-const ready = async (page: Page): Promise<void> => {
-  await page.waitForSelector("html[data-ready=yes]");
-};
-
-const opened = async (context?: BrowserContext): Promise<OpenedPage> => {
-  const found = await pages.open("", context === undefined ? {} : { context });
-  await ready(found.page);
-  return found;
-};
+const opened = (context?: BrowserContext): Promise<OpenedPage> => openedSheet(pages, context === undefined ? {} : { context });
 
 /** One page for the tests that need no visit of their own, with the demo as it first stood. */
 let shared: { readonly opened: OpenedPage; readonly demo: WorkbookData } | undefined;
@@ -37,23 +29,12 @@ let shared: { readonly opened: OpenedPage; readonly demo: WorkbookData } | undef
 const demoPage = async (): Promise<OpenedPage> => {
   if (shared === undefined) {
     const found = await opened();
-    shared = { opened: found, demo: await found.page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.data()) };
+    shared = { opened: found, demo: await data(found.page) };
     return found;
   }
-  await shared.opened.page.evaluate(async (demo) => {
-    const book = (globalThis as unknown as Shown).treadsheetBook;
-    book.load(demo);
-    await book.settled();
-  }, shared.demo);
+  await loaded(shared.opened.page, shared.demo);
   return shared.opened;
 };
-
-type Shown = { readonly treadsheetBook: SheetPage };
-
-const value = (page: Page, sheet: string, address: string): Promise<CellValue> =>
-  page.evaluate(([name, cell]) => (globalThis as unknown as Shown).treadsheetBook.value(name ?? "", cell ?? ""), [sheet, address]);
-
-const settled = (page: Page): Promise<void> => page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.settled());
 
 const spilled = (page: Page, sheet: string, anchor: string, label: string, heading: string): Promise<CellValue> =>
   page.evaluate(
@@ -63,9 +44,6 @@ const spilled = (page: Page, sheet: string, anchor: string, label: string, headi
     },
     [sheet, anchor, label, heading],
   );
-
-const goTo = (page: Page, sheet: string, address: string): Promise<void> =>
-  page.evaluate(([name, cell]) => (globalThis as unknown as Shown).treadsheetBook.select(name ?? "", cell ?? ""), [sheet, address]);
 
 const typed = async (page: Page, sheet: string, address: string, text: string, held: string | number = text): Promise<void> => {
   await goTo(page, sheet, address);

@@ -1,10 +1,9 @@
 import type { Page } from "playwright-core";
 import { readySheets } from "../../src/sheets/ready-sheets";
 import type { WorkbookData } from "../../src/workbook/workbook-data";
-import type { SelectedCell, SheetPage } from "../../src/workbook/page/sheet-page";
-import type { CellValue } from "../../src/workbook/workbook";
 import { openedPages, type Opened, type OpenedPage } from "./opened-page";
 import { seriousFaults } from "./serious-faults";
+import { data, formula, goTo, loaded, openedSheet, selected, type Shown, value } from "./shown-book";
 
 const browserTime = 400_000;
 const FIND = "Find a function by a trade word";
@@ -17,23 +16,15 @@ beforeAll(async () => {
 
 afterAll(() => pages?.close(), browserTime);
 
-type Shown = { readonly treadsheetBook: SheetPage };
-
 /** One page for all, with the demo as it first stood. */
 let shared: { readonly opened: OpenedPage; readonly demo: WorkbookData } | undefined;
 
 const opened = async (): Promise<OpenedPage> => {
   if (shared === undefined) {
-    const found = await pages.open("");
-    await found.page.waitForSelector("html[data-ready=yes]");
+    const found = await openedSheet(pages);
     shared = { opened: found, demo: await data(found.page) };
-  }
+  } else await loaded(shared.opened.page, shared.demo);
   const { page } = shared.opened;
-  await page.evaluate(async (demo) => {
-    const book = (globalThis as unknown as Shown).treadsheetBook;
-    book.load(demo);
-    await book.settled();
-  }, shared.demo);
   await page.locator("#pane").getByRole("tab", { name: "Functions" }).click();
   await page.getByLabel(FIND).fill("");
   await page.evaluate(() => {
@@ -42,26 +33,12 @@ const opened = async (): Promise<OpenedPage> => {
   return shared.opened;
 };
 
-const value = (page: Page, sheet: string, address: string): Promise<CellValue> =>
-  page.evaluate(([name, cell]) => (globalThis as unknown as Shown).treadsheetBook.value(name ?? "", cell ?? ""), [sheet, address]);
-
-const formula = (page: Page, sheet: string, address: string): Promise<string | undefined> =>
-  page.evaluate(([name, cell]) => (globalThis as unknown as Shown).treadsheetBook.formula(name ?? "", cell ?? ""), [sheet, address]);
-
-const data = (page: Page): Promise<WorkbookData> => page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.data());
-
-const goTo = (page: Page, sheet: string, address: string): Promise<void> =>
-  page.evaluate(([name, cell]) => (globalThis as unknown as Shown).treadsheetBook.select(name ?? "", cell ?? ""), [sheet, address]);
-
 const setCell = (page: Page, sheet: string, address: string, text: string): Promise<void> =>
   page.evaluate(async ([name = "", cell = "", input = ""]) => {
     const book = (globalThis as unknown as Shown).treadsheetBook;
     book.setCell(name, cell, input);
     await book.settled();
   }, [sheet, address, text]);
-
-const selected = (page: Page): Promise<SelectedCell | undefined> =>
-  page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.selected());
 
 /** A thickness of the treads that cannot be read, and on a free place of its sheet a formula of ours that reads it. */
 const broken = async (page: Page, thickness: string): Promise<void> => {

@@ -1,16 +1,15 @@
 /** @jest-environment ./tests/workbook/engine-environment.cjs */
 import type { Page } from "playwright-core";
 import { demo } from "../../src/sheets/demo/demo";
-import type { SheetPage } from "../../src/workbook/page/sheet-page";
 import type { CellValue, Workbook } from "../../src/workbook/workbook";
 import { closeWorkbooks, openedData } from "../workbook/opened-workbook";
 import { openedPages, type Opened } from "./opened-page";
+import { openedSheet, type Shown } from "./shown-book";
 
 const browserTime = 400_000;
 /** The engine keeps twelve significant digits. */
 const RELATIVE = 1e-11;
 
-type Shown = { readonly treadsheetBook: SheetPage };
 type Place = readonly [sheet: string, address: string];
 
 const formulas: readonly Place[] = demo.flatMap(({ name, cells }) =>
@@ -23,8 +22,7 @@ let book: Workbook;
 
 beforeAll(async () => {
   pages = await openedPages();
-  ({ page } = await pages.open(""));
-  await page.waitForSelector("html[data-ready=yes]");
+  ({ page } = await openedSheet(pages));
   book = await openedData({ version: 1, sheets: demo });
 }, browserTime);
 

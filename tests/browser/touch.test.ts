@@ -1,6 +1,6 @@
 import type { CDPSession, Page } from "playwright-core";
-import type { SelectedCell, SheetPage } from "../../src/workbook/page/sheet-page";
 import { openedPages, type Opened } from "./opened-page";
+import { loaded, openedSheet, selected, type Shown } from "./shown-book";
 
 const browserTime = 400_000;
 /** A telephone, upright. */
@@ -14,12 +14,13 @@ beforeAll(async () => {
 
 afterAll(() => pages?.close(), browserTime);
 
-type Shown = { readonly treadsheetBook: SheetPage };
-
-const selected = (page: Page): Promise<SelectedCell | undefined> =>
-  page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.selected());
-
 const rowOf = async (page: Page): Promise<number> => Number(/\d+$/.exec((await selected(page))?.address ?? "")?.[0]);
+
+/** Text in every cell that a finger can come to. */
+const ROWS = Object.fromEntries(
+  ["A", "B", "C", "D", "E"].flatMap((column) =>
+    Array.from({ length: 60 }, (_, row) => [`${column}${row + 1}`, { value: `row ${row + 1}` }] as const)),
+);
 
 interface Point {
   readonly x: number;
@@ -37,8 +38,8 @@ const swipedUp = async (touch: CDPSession, { x, y }: Point, by: number): Promise
 test(
   "on a telephone a tap selects, one finger moves the sheet, two taps edit",
   async () => {
-    const { page, faults } = await pages.open("", telephone);
-    await page.waitForSelector("html[data-ready=yes]");
+    const { page, faults } = await openedSheet(pages, telephone);
+    await loaded(page, { version: 1, sheets: [{ name: "Job", cells: ROWS }] });
     const touch = await page.context().newCDPSession(page);
     const box = await page.locator("#sheet").boundingBox();
     const point = { x: 200, y: (box?.y ?? 0) + 300 };
@@ -82,8 +83,7 @@ test(
 test(
   "on a small screen the pane is a drawer with the sheet's answers, and goes when it shows a cell",
   async () => {
-    const { page, faults } = await pages.open("", telephone);
-    await page.waitForSelector("html[data-ready=yes]");
+    const { page, faults } = await openedSheet(pages, telephone);
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(telephone.viewport.width);
     const pane = page.locator("#pane");
     expect(await pane.isVisible()).toBe(false);

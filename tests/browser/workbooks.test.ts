@@ -1,9 +1,9 @@
 import { readFileSync } from "node:fs";
 import type { BrowserContext, Page } from "playwright-core";
-import type { SheetPage } from "../../src/workbook/page/sheet-page";
 import type { CellValue } from "../../src/workbook/workbook";
 import { openedPages, type Opened, type OpenedPage } from "./opened-page";
 import { seriousFaults } from "./serious-faults";
+import { goTo, openedSheet, type Shown, value } from "./shown-book";
 
 const browserTime = 400_000;
 
@@ -15,19 +15,7 @@ beforeAll(async () => {
 
 afterAll(() => pages?.close(), browserTime);
 
-type Shown = { readonly treadsheetBook: SheetPage };
-
-const opened = async (context: BrowserContext): Promise<OpenedPage> => {
-  const found = await pages.open("", { context });
-  await found.page.waitForSelector("html[data-ready=yes]");
-  return found;
-};
-
-const value = (page: Page, sheet: string, address: string): Promise<CellValue> =>
-  page.evaluate(([name, cell]) => (globalThis as unknown as Shown).treadsheetBook.value(name ?? "", cell ?? ""), [sheet, address]);
-
-const goTo = (page: Page, sheet: string, address: string): Promise<void> =>
-  page.evaluate(([name, cell]) => (globalThis as unknown as Shown).treadsheetBook.select(name ?? "", cell ?? ""), [sheet, address]);
+const opened = (context: BrowserContext): Promise<OpenedPage> => openedSheet(pages, { context });
 
 /** Ends the page's process, as a crash does: nothing of the page runs any more. */
 const killed = async (page: Page): Promise<void> => {

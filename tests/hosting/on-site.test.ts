@@ -2,11 +2,11 @@ import { appendFileSync, cpSync, mkdirSync, mkdtempSync, readdirSync, rmSync } f
 import { tmpdir } from "node:os";
 import path from "node:path";
 import type { Browser, BrowserContext, Page } from "playwright-core";
-import type { SheetPage } from "../../src/workbook/page/sheet-page";
 import { startedBrowser } from "../browser/chromium";
 import { functionsShown } from "../browser/functions-shown";
 import { hostedFolder, type HostedFolder } from "./hosted-folder";
 import { FOLDER, SHOP, shopHost, type ShopHost } from "./shop-host";
+import type { Shown } from "../browser/shown-book";
 
 const browserTime = 400_000;
 const project = path.resolve(__dirname, "../..");
@@ -56,8 +56,6 @@ beforeEach(() => {
   host.handOut(built.folder);
   host.be("well");
 });
-
-type Shown = { readonly treadsheetBook: SheetPage };
 
 const own = (name: string, on = SHOP): string => `https://${on}:${host.port}${FOLDER}${name}`;
 

@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
-import type { SheetPage } from "../../src/workbook/page/sheet-page";
-import { seriousFaults } from "../browser/serious-faults";
 import { openedPages, type Opened, type OpenedPage } from "../browser/opened-page";
+import { seriousFaults } from "../browser/serious-faults";
+import type { Shown } from "../browser/shown-book";
 
 const browserTime = 400_000;
 const sixteenths = { format: "# ?/16" };
@@ -35,8 +35,6 @@ const data = {
     },
   ],
 };
-
-type Shown = { readonly treadsheetBook: SheetPage };
 
 let pages: Opened;
 let opened: OpenedPage;
