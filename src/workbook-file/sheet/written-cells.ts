@@ -23,6 +23,9 @@ export interface CellWriting {
   readonly added: Set<string>;
 }
 
+/** The highest row in points ("Excel specifications and limits"); a higher one is in the extras. */
+const HIGHEST = 409;
+
 interface Written extends CellPlace {
   readonly xml: string;
 }
@@ -117,7 +120,7 @@ export const writtenCells = (sheet: SheetData, writing: CellWriting): WrittenCel
   const isHidden = new Set(hiddenRows);
   const lines = [...rows].sort(([one], [other]) => one - other).map(([row, line]) => {
     const height = rowHeights[row + 1];
-    const size = height === undefined ? "" : ` ht="${height * POINTS}" customHeight="1"`;
+    const size = height === undefined ? "" : ` ht="${Math.min(height * POINTS, HIGHEST)}" customHeight="1"`;
     const inOrder = line.sort((one, other) => one.column - other.column).map(({ xml }) => xml).join("");
     return `<row r="${row + 1}"${isHidden.has(row + 1) ? ' hidden="1"' : ""}${size}>${inOrder}</row>`;
   });

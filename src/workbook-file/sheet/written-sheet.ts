@@ -21,7 +21,13 @@ const USUAL_HEIGHT = 16.5;
 /** A page upright takes up some 700 pixels at full size: what is wider is laid across. */
 const UPRIGHT = 700;
 
-export const fileWidth = (pixels: number): number => Math.trunc((pixels / DIGIT) * WIDTH_PARTS) / WIDTH_PARTS;
+/** The widest column in characters, and the longest header ("Excel specifications and limits"). */
+const WIDEST = 255;
+const LONGEST_HEADER = 255;
+/** A date written out in any language. */
+const LONGEST_DATE = 40;
+
+export const fileWidth = (pixels: number): number => Math.min(Math.trunc((pixels / DIGIT) * WIDTH_PARTS) / WIDTH_PARTS, WIDEST);
 
 const viewXml = ({ frozenRows = 0, frozenColumns = 0, hidesGridLines, isHidden }: SheetData, isFirst: boolean): string => {
   const shown = `${hidesGridLines ? ' showGridLines="0"' : ""}${isFirst && !isHidden ? ' tabSelected="1"' : ""}`;
@@ -47,7 +53,9 @@ const columnsXml = ({ columnWidths = {}, hiddenColumns = [] }: SheetData): strin
 };
 
 const mergedXml = ({ merged = [] }: SheetData): string => {
-  const blocks = merged.map((ref) => `<mergeCell ref="${attributeText(ref)}"/>`);
+  // One cell by itself is no merged block to a spreadsheet.
+  const several = merged.filter((ref) => ref.split(":")[0] !== ref.split(":")[1]);
+  const blocks = several.map((ref) => `<mergeCell ref="${attributeText(ref)}"/>`);
   return blocks.length === 0 ? "" : `<mergeCells count="${blocks.length}">${blocks.join("")}</mergeCells>`;
 };
 
@@ -61,7 +69,8 @@ const printXml = (sheet: SheetData, columns: number, { job, date, columns: most 
     const name = columnName(column);
     if (!hiddenColumns.includes(name)) width += columnWidths[name] ?? USUAL_WIDTH;
   }
-  const header = [job && `&L${headerText(job)}`, `&C${headerText(sheet.name)}`, date && `&R${headerText(date)}`].filter(Boolean).join("");
+  const [middle, right] = [`&C${headerText(sheet.name)}`, date ? `&R${headerText(date.slice(0, LONGEST_DATE))}` : ""];
+  const header = (job ? `&L${headerText(job.slice(0, (LONGEST_HEADER - middle.length - right.length) / 2))}` : "") + middle + right;
   return '<pageMargins left="0.5" right="0.5" top="0.75" bottom="0.6" header="0.3" footer="0.3"/>' +
     `<pageSetup orientation="${width > UPRIGHT ? "landscape" : "portrait"}" fitToHeight="0"/>` +
     `<headerFooter><oddHeader>${escapedText(header)}</oddHeader><oddFooter>&amp;C&amp;P / &amp;N</oddFooter></headerFooter>`;

@@ -1,6 +1,9 @@
 import { DECLARATION, MAIN } from "../namespaces";
 import { escapedText } from "../xml-text";
 
+/** Characters of a text in a cell ("Excel specifications and limits"); whatever is longer is whole in the extras. */
+const MOST_CHARACTERS = 32_767;
+
 /** Collects the texts of cells, each kept once for all cells. */
 export interface WrittenStrings {
   readonly place: (text: string) => number;
@@ -17,7 +20,8 @@ export const writtenStrings = (): WrittenStrings => {
   const places = new Map<string, number>();
   let count = 0;
   return {
-    place: (text) => {
+    place: (whole) => {
+      const text = whole.slice(0, MOST_CHARACTERS);
       count += 1;
       const place = places.get(text) ?? places.size;
       places.set(text, place);
