@@ -46,3 +46,5 @@ export const FILTERED = {
 };
 export const TEXT_NUMBER = { error: "Number as text", forceStringInfo: "This number is stored as text." };
 export const PARTLY_REPLACED = "{0} replaced, {1} not";
+
+export const NOT_FILTERED = "These cells cannot be filtered.";

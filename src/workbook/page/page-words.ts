@@ -4,9 +4,10 @@ import find from "@univerjs/find-replace/locale/en-US";
 import sheet from "@univerjs/preset-sheets-core/locales/en-US";
 import sheetChoice from "@univerjs/sheets-data-validation/locale/en-US";
 import list from "@univerjs/sheets-data-validation-ui/locale/en-US";
+import filterSteps from "@univerjs/sheets-filter/locale/en-US";
 import filter from "@univerjs/sheets-filter-ui/locale/en-US";
 import sort from "@univerjs/sheets-sort-ui/locale/en-US";
-import { BORDERS, FILTERED, LET_ARGUMENTS, MERGED, PARTLY_REPLACED, PROGRESS, TEXT_NUMBER } from "./missing-words";
+import { BORDERS, FILTERED, LET_ARGUMENTS, MERGED, NOT_FILTERED, PARTLY_REPLACED, PROGRESS, TEXT_NUMBER } from "./missing-words";
 
 const LIST = "sheets-data-validation-ui";
 const NOT_A_CHOICE = { title: "Not one of the choices" };
@@ -28,6 +29,7 @@ const SHOWN_ROWS = {
     "re-calc-filter-conditions": "Apply again",
   },
   shortcut: { "smart-toggle-filter": "Filter" },
+  permission: { filterErr: NOT_FILTERED },
   panel: {
     ...filter[FILTER].panel,
     confirm: "Show these",
@@ -49,7 +51,7 @@ const shownByUi = {
 };
 
 /** The engine's words in the page, and ours where its own do not say what is meant. */
-export const pageWords = mergeLocales(sheet, choice, sheetChoice, list, find, filter, sort, {
+export const pageWords = mergeLocales(sheet, choice, sheetChoice, list, find, filterSteps, filter, sort, {
   [FORMULA]: { ...sheet[FORMULA], progress: PROGRESS, functionList: { ...functionList, LET } },
   [UI]: { ...sheet[UI], ...shownByUi },
   [LIST]: { ...list[LIST], alert: { ...list[LIST].alert, ...NOT_A_CHOICE }, error: NOT_A_CHOICE },
