@@ -1,9 +1,16 @@
 import { messageOf } from "../pane/message-of";
+import { question } from "../pane/question";
+import { readySheets } from "../sheets/ready-sheets";
+import type { SheetData } from "../sheets/sheet-data";
+import type { Printing } from "../workbook-file/sheet/written-sheet";
+import { valuesFile, workbookFile } from "../workbook-file/write-workbook-file";
 import type { Workbook } from "../workbook/workbook";
+import { droppedFile } from "./dropped-file";
+import { fileWorkbooks, notOpened } from "./file-workbooks";
 import type { OpenWorkbook } from "./open-workbook";
 import { place } from "./place";
 import { savedFile } from "./saved-file";
-import { backupName, backupText, fileName, workbooksIn } from "./workbook-files";
+import { backupName, backupText, dayOf, fileName } from "./workbook-files";
 import type { WorkbookShelf } from "./workbook-shelf";
 
 const saveAs = (name: string, text: string): void => savedFile(name, text, "application/json");
@@ -16,37 +23,82 @@ export const saveAll = async (open: OpenWorkbook, shelf: WorkbookShelf): Promise
   return name;
 };
 
-const openFile = async (file: File, book: Pick<Workbook, "settled">, open: OpenWorkbook, shelf: WorkbookShelf): Promise<string> => {
-  const added: { readonly id: string; readonly name: string }[] = [];
-  for (const { name, data } of workbooksIn(await file.text(), file.name)) added.push({ id: await shelf.add(name, data), name });
+/** What the buttons work with. */
+export interface Filing {
+  readonly book: Pick<Workbook, "data" | "settled" | "value" | "spill" | "look">;
+  readonly open: OpenWorkbook;
+  readonly shelf: WorkbookShelf;
+  readonly demoName: string;
+  readonly say: (text: string) => void;
+}
+
+const asked = (file: string, notShown: readonly string[]): Promise<boolean> =>
+  question(
+    document,
+    `${file} has what a sheet here does not show: ${notShown.join("; ")}. The file stays as it is; what opens here is a copy without that.`,
+    "Open the copy", "Leave it",
+  );
+
+const openFile = async (file: File, { book, open, shelf }: Filing): Promise<string> => {
+  const { workbooks, notShown } = fileWorkbooks(new Uint8Array(await file.arrayBuffer()), file.name);
+  if (notShown.length > 0 && !(await asked(file.name, notShown))) return `${file.name} was not opened.`;
+  const added: string[] = [];
+  for (const { name, data } of workbooks) added.push(await shelf.add(name, data));
   const [first] = added;
   if (first === undefined) return "";
-  await open.show(first.id);
+  await open.show(first);
   await book.settled();
   return added.length === 1
     ? `Opened ${file.name} as “${open.name()}”.`
     : `Opened ${added.length} workbooks from ${file.name}. They are in the list of workbooks.`;
 };
 
+const EXCEL = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+
+/** Columns that are printed where sheets of a job stand: what stands behind them is read by other sheets alone. */
+const FACE = 26;
+
+const printedAs = (name: string, sheets: readonly SheetData[]): Printing => ({
+  job: name, date: dayOf(new Date()),
+  ...(sheets.some(({ name: sheet }) => readySheets.some((ready) => ready.name === sheet)) ? { columns: FACE } : {}),
+});
+
+/** Saves the workbook for a spreadsheet: with its formulas alive, which asks for the add-in, or as what they come to, for anyone. */
+const saveWorkbook = async ({ book, open, say }: Filing, hasFormulas: boolean): Promise<void> => {
+  await book.settled();
+  const { sheets } = book.data();
+  const options = { calculated: book, printing: printedAs(open.name(), sheets) };
+  const bytes = hasFormulas ? workbookFile(sheets, options) : valuesFile(sheets, { ...options, look: book.look });
+  const name = fileName(open.name(), new Date(), hasFormulas ? ".xlsx" : " values.xlsx");
+  savedFile(name, bytes, EXCEL);
+  say(hasFormulas ? `Saved as ${name}. Its formulas work where the add-in is installed.` : `Saved as ${name}, without formulas.`);
+};
+
 /** The buttons that save and open files, and the one that opens the demo: each as a workbook of its own, so that nothing is replaced. */
-export const fileButtons = (
-  book: Pick<Workbook, "data" | "settled">, open: OpenWorkbook, shelf: WorkbookShelf, demoName: string, say: (text: string) => void,
-): void => {
+export const fileButtons = (filing: Filing): void => {
+  const { book, open, shelf, demoName, say } = filing;
+  const take = (chosen: File): void => {
+    say(`Opening ${chosen.name} …`);
+    openFile(chosen, filing).then(say, (error: unknown) => say(notOpened(chosen.name, error, messageOf(error))));
+  };
   place("save").addEventListener("click", () => {
     const name = fileName(open.name(), new Date());
     saveAs(name, JSON.stringify(book.data(), null, 1));
     say(`Saved as ${name}.`);
   });
+  for (const [id, hasFormulas] of [["save-excel", true], ["save-values", false]] as const) {
+    place(id).addEventListener("click", () => {
+      saveWorkbook(filing, hasFormulas).catch((error: unknown) => say(`The workbook was not saved: ${messageOf(error)}.`));
+    });
+  }
   const file = place<HTMLInputElement>("file");
   place("open").addEventListener("click", () => file.click());
   file.addEventListener("change", () => {
     const [chosen] = file.files ?? [];
     file.value = "";
-    if (chosen === undefined) return;
-    openFile(chosen, book, open, shelf).then(say, (error: unknown) =>
-      say(`${chosen.name} cannot be opened: ${messageOf(error)}. Choose a file that was saved here.`),
-    );
+    if (chosen !== undefined) take(chosen);
   });
+  droppedFile(take);
   place("demo").addEventListener("click", () => {
     shelf.addDemo(demoName).then(open.show).catch((error: unknown) => say(`The demo cannot be opened: ${messageOf(error)}.`));
   });

@@ -51,7 +51,7 @@ const workbooks = async (
 ): Promise<{ readonly open: OpenWorkbook; readonly host: ReturnType<typeof localHost> }> => {
   const { shelf, fault } = await opened;
   const open = await keptWorkbooks(book, shelf, fault, DEMO_NAME, say);
-  fileButtons(book, open, shelf, DEMO_NAME, say);
+  fileButtons({ book, open, shelf, demoName: DEMO_NAME, say });
   // What the pane asks of the workbook can be asked once there is one.
   const host = localHost(book, TRIAL);
   startJob({ ...host, settled: book.settled }, open, shelf, solve, () => isInvented(book.data()), say);

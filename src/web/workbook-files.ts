@@ -10,7 +10,7 @@ export interface NamedWorkbook {
 
 const BACKUP_VERSION = 1;
 const BACKUP_NAME = "Treadsheet workbooks";
-const ENDING = /\.json$/i;
+const ENDING = /\.(?:json|xl\w*|csv|tsv|txt)$/i;
 /** What a saved file has behind the workbook's name, and what browsers add to a second one of that name. */
 const DATE_BEHIND = /\s+\d{4}-\d{2}-\d{2}$/;
 const COPY_BEHIND = /\s*\(\d+\)$/;
@@ -21,7 +21,8 @@ const padded = (part: number): string => String(part).padStart(TWO_DIGITS, "0");
 /** A day as it stands in the name of a file: 2026-11-29, by the clock of this place. */
 export const dayOf = (moment: Date): string => `${moment.getFullYear()}-${padded(moment.getMonth() + 1)}-${padded(moment.getDate())}`;
 
-export const fileName = (name: string, moment: Date): string => `${workbookName(name)} ${dayOf(moment)}.json`;
+/** The name under which a workbook is saved, with the day; `ending` says as what. */
+export const fileName = (name: string, moment: Date, ending = ".json"): string => `${workbookName(name)} ${dayOf(moment)}${ending}`;
 
 export const backupName = (moment: Date): string => fileName(BACKUP_NAME, moment);
 
@@ -29,7 +30,8 @@ export const backupName = (moment: Date): string => fileName(BACKUP_NAME, moment
 export const backupText = (workbooks: readonly { readonly name: string; readonly data: unknown }[]): string =>
   JSON.stringify({ version: BACKUP_VERSION, workbooks }, null, 1);
 
-const nameOfFile = (file: string): string => workbookName(file.replace(ENDING, "").replace(COPY_BEHIND, "").replace(DATE_BEHIND, ""));
+/** The name of the workbook in a file. */
+export const nameOfFile = (file: string): string => workbookName(file.replace(ENDING, "").replace(COPY_BEHIND, "").replace(DATE_BEHIND, ""));
 
 const withName = (name: unknown, data: unknown, index: number): NamedWorkbook => {
   if (typeof name !== "string") throw new Error(`workbook ${index + 1}, name: must be text, got ${JSON.stringify(name)}`);

@@ -1,6 +1,8 @@
 import { readFileSync } from "node:fs";
 import type { BrowserContext, Page } from "playwright-core";
 import type { CellValue } from "../../src/workbook/workbook";
+import type { WorkbookData } from "../../src/workbook/workbook-data";
+import { excelFile } from "../workbook-file/as-excel-saves";
 import { openedPages, type Opened, type OpenedPage } from "./opened-page";
 import { seriousFaults } from "./serious-faults";
 import { goTo, openedSheet, type Shown, value } from "./shown-book";
@@ -241,7 +243,8 @@ test(
     await typed(page, "Job", "B13", "9.25");
     expect(await page.textContent("#status")).toBe("Not kept in this browser.");
     const download = page.waitForEvent("download");
-    await page.getByRole("button", { name: "Save as file" }).click();
+    await page.getByRole("button", { name: "Save ▾" }).click();
+    await page.getByRole("button", { name: "File for this page" }).click();
     const saved = await download;
     expect(saved.suggestedFilename()).toMatch(/^Demo \d{4}-\d{2}-\d{2}\.json$/);
     await page.setInputFiles("#file", { name: "Kitchen.json", mimeType: "application/json", buffer: readFileSync(await saved.path()) });
@@ -378,6 +381,75 @@ test(
     await page.getByRole("button", { name: "Start my job" }).click();
     expect(await dialog.getByLabel("Goes into").locator("option").count()).toBe(2);
     await dialog.getByRole("button", { name: "Cancel" }).click();
+    expect(faults).toEqual([]);
+    await context.close();
+  },
+  browserTime,
+);
+
+const chosen = (page: Page, name: string, buffer: Buffer): Promise<void> =>
+  page.setInputFiles("#file", { name, mimeType: "application/octet-stream", buffer });
+
+/** What one of the buttons under Save gives. */
+const savedBy = async (page: Page, button: string): Promise<{ readonly name: string; readonly bytes: Buffer }> => {
+  const download = page.waitForEvent("download");
+  await page.getByRole("button", { name: "Save ▾" }).click();
+  await page.getByRole("button", { name: button }).click();
+  const saved = await download;
+  return { name: saved.suggestedFilename(), bytes: readFileSync(await saved.path()) };
+};
+
+const allOf = (page: Page): Promise<WorkbookData> => page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.data());
+const status = (page: Page, text: string): Promise<void> => page.locator("#status").getByText(text).waitFor();
+
+test(
+  "Excel workbooks go out with their formulas and as values, and come in beside tables as text, chosen or dropped",
+  async () => {
+    const context = await pages.context();
+    const { page, faults } = await opened(context);
+    const [before, price] = [await allOf(page), await value(page, "Bid", "A4")];
+    const excel = await savedBy(page, "Excel, with formulas");
+    expect(excel.name).toMatch(/^Demo \d{4}-\d{2}-\d{2}\.xlsx$/);
+    const values = await savedBy(page, "Excel, values for anyone");
+    expect(values.name).toMatch(/^Demo \d{4}-\d{2}-\d{2} values\.xlsx$/);
+
+    await chosen(page, "Shop.xlsx", excel.bytes);
+    await status(page, "Opened Shop.xlsx as “Shop”.");
+    expect(await allOf(page)).toEqual(before);
+    expect(await value(page, "Bid", "A4")).toBe(price);
+    await chosen(page, "For anyone.xlsx", values.bytes);
+    await status(page, "Opened For anyone.xlsx as “For anyone”.");
+    expect(await value(page, "Bid", "A4")).toBe(price);
+    expect((await allOf(page)).sheets.flatMap(({ cells }) => Object.values(cells).filter(({ formula }) => formula !== undefined))).toEqual([]);
+
+    await page.evaluate(() => {
+      const dataTransfer = new DataTransfer();
+      dataTransfer.items.add(new File(["item;cost\noak;54,50\n"], "prices.csv"));
+      const sheet = document.querySelector("#sheet canvas");
+      for (const kind of ["dragover", "drop"])
+        sheet?.dispatchEvent(new DragEvent(kind, { dataTransfer, bubbles: true, cancelable: true }));
+    });
+    await status(page, "Opened prices.csv as “prices”.");
+    expect(await value(page, "Sheet1", "B2")).toBe(54.5);
+
+    await chosen(page, "bid.xlsx", Buffer.from("hello"));
+    await status(page, "bid.xlsx was not opened. This is not an Excel workbook. Choose a file whose name ends in .xlsx.");
+    await chosen(page, "photo.png", Buffer.from([0x89, 0x50, 0, 1]));
+    await status(page, "photo.png cannot be opened: it is neither a workbook nor a table as text. Choose an Excel workbook (.xlsx)");
+    expect(await page.textContent("#name")).toBe("prices");
+
+    await chosen(page, "Charted.xlsx", Buffer.from(excelFile()));
+    const asking = page.getByRole("dialog", { name: /^Charted\.xlsx has what a sheet here does not show: .*1 chart/ });
+    await asking.waitFor();
+    await page.getByRole("button", { name: "Leave it" }).click();
+    await status(page, "Charted.xlsx was not opened.");
+    await chosen(page, "Charted.xlsx", Buffer.from(excelFile()));
+    await page.getByRole("button", { name: "Open the copy" }).click();
+    await status(page, "Opened Charted.xlsx as “Charted”.");
+    expect(await value(page, "Bid", "B2")).toBe(109.5);
+    await page.reload();
+    await page.waitForSelector("html[data-ready=yes]");
+    expect([await page.textContent("#name"), await value(page, "Bid", "B2")]).toEqual(["Charted", 109.5]);
     expect(faults).toEqual([]);
     await context.close();
   },

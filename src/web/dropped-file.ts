@@ -1,0 +1,23 @@
+const hasFiles = ({ dataTransfer }: DragEvent): boolean => dataTransfer?.types.includes("Files") === true;
+
+/** Takes a file that is dropped anywhere on the page, before the sheet or the browser does something else with it. */
+export const droppedFile = (take: (file: File) => void): void => {
+  const over = (isOver: boolean): void => void document.documentElement.classList.toggle("dropping", isOver);
+  document.addEventListener("dragover", (event) => {
+    if (!hasFiles(event)) return;
+    event.preventDefault();
+    event.stopPropagation();
+    over(true);
+  }, { capture: true });
+  document.addEventListener("dragleave", ({ relatedTarget }) => {
+    if (relatedTarget === null) over(false);
+  }, { capture: true });
+  document.addEventListener("drop", (event) => {
+    if (!hasFiles(event)) return;
+    event.preventDefault();
+    event.stopPropagation();
+    over(false);
+    const file = event.dataTransfer?.files[0];
+    if (file !== undefined) take(file);
+  }, { capture: true });
+};
