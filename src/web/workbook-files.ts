@@ -22,7 +22,8 @@ const padded = (part: number): string => String(part).padStart(TWO_DIGITS, "0");
 export const dayOf = (moment: Date): string => `${moment.getFullYear()}-${padded(moment.getMonth() + 1)}-${padded(moment.getDate())}`;
 
 /** The name under which a workbook is saved, with the day; `ending` says as what. */
-export const fileName = (name: string, moment: Date, ending = ".json"): string => `${workbookName(name)} ${dayOf(moment)}${ending}`;
+export const fileName = (name: string, moment: Date, ending = ".json"): string =>
+  `${workbookName(name)} ${dayOf(moment)}${ending}`;
 
 export const backupName = (moment: Date): string => fileName(BACKUP_NAME, moment);
 

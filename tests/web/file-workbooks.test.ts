@@ -34,7 +34,7 @@ test("what was saved here and a table as text open beside it", () => {
 });
 
 test.each([
-  ["nothing", new Uint8Array(), "bid.xlsx cannot be opened: it is empty. Choose an Excel workbook (.xlsx), a table as text (.csv) or a file"],
+  ["nothing", new Uint8Array(), "bid.xlsx cannot be opened: it is empty. Choose an Excel workbook (.xlsx), a table as text"],
   ["half a workbook", packed.subarray(0, packed.length / 2), "bid.xlsx was not opened. This workbook is incomplete"],
   ["text under the name of a workbook", bytes("hello"), "bid.xlsx was not opened. This is not an Excel workbook."],
 ])("%s is refused in one sentence that says what would do", (_, file, sentence) => {
