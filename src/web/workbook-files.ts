@@ -32,7 +32,8 @@ export const backupText = (workbooks: readonly { readonly name: string; readonly
   JSON.stringify({ version: BACKUP_VERSION, workbooks }, null, 1);
 
 /** The name of the workbook in a file. */
-export const nameOfFile = (file: string): string => workbookName(file.replace(ENDING, "").replace(COPY_BEHIND, "").replace(DATE_BEHIND, ""));
+export const nameOfFile = (file: string): string =>
+  workbookName(file.replace(ENDING, "").replace(COPY_BEHIND, "").replace(DATE_BEHIND, ""));
 
 const withName = (name: unknown, data: unknown, index: number): NamedWorkbook => {
   if (typeof name !== "string") throw new Error(`workbook ${index + 1}, name: must be text, got ${JSON.stringify(name)}`);
