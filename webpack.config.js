@@ -2,7 +2,7 @@ const fs = require("node:fs");
 const path = require("node:path");
 const CopyPlugin = require("copy-webpack-plugin");
 const MinimizerPlugin = require("minimizer-webpack-plugin");
-const { NormalModuleReplacementPlugin } = require("webpack");
+const { BannerPlugin, NormalModuleReplacementPlugin } = require("webpack");
 const { PackageModules } = require("./src/licences/package-modules.cjs");
 
 const dist = path.resolve(__dirname, "dist");
@@ -141,6 +141,16 @@ module.exports = [
     resolve: { extensions: [".ts", ".js"], alias: withOwnFormat },
     module: engineModule,
     plugins: [withoutHyphenation],
+    optimization: { minimize: false, splitChunks: false },
+  }),
+  config("command", {
+    target: "node20",
+    entry: { treadsheet: "./src/cli/main.ts" },
+    output: { path: path.join(dist, "tools"), filename: "[name].cjs", asyncChunks: false },
+    node: { __dirname: false, __filename: false },
+    resolve: { extensions: [".ts", ".js"], alias: withOwnFormat },
+    module: engineModule,
+    plugins: [withoutHyphenation, new BannerPlugin({ banner: "#!/usr/bin/env node", raw: true })],
     optimization: { minimize: false, splitChunks: false },
   }),
 ];

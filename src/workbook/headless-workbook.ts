@@ -1,5 +1,5 @@
 import { LocaleType, LogLevel, Univer } from "@univerjs/core";
-import { UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
+import { IFunctionService, UniverFormulaEnginePlugin } from "@univerjs/engine-formula";
 import { UniverDataValidationPlugin } from "@univerjs/data-validation";
 import { UniverSheetsPlugin } from "@univerjs/sheets";
 import { UniverSheetsConditionalFormattingPlugin } from "@univerjs/sheets-conditional-formatting";
@@ -13,8 +13,13 @@ import type { StandIn } from "./stand-in";
 import { teachEngine } from "./taught-engine";
 import type { Workbook } from "./workbook";
 
+/** A workbook without a page; it says which functions it knows, by their names in capitals. */
+export interface HeadlessWorkbook extends Workbook {
+  readonly knows: (functionName: string) => boolean;
+}
+
 /** A workbook without a page. */
-export const headlessWorkbook = (metadata: FunctionsJson, built: StandIn): Workbook => {
+export const headlessWorkbook = (metadata: FunctionsJson, built: StandIn): HeadlessWorkbook => {
   const univer = new Univer({ locale: LocaleType.EN_US, locales: { [LocaleType.EN_US]: {} }, logLevel: LogLevel.SILENT });
   univer.registerPlugin(UniverFormulaEnginePlugin);
   univer.registerPlugin(UniverSheetsPlugin);
@@ -25,6 +30,8 @@ export const headlessWorkbook = (metadata: FunctionsJson, built: StandIn): Workb
   univer.registerPlugin(UniverDataValidationPlugin);
   univer.registerPlugin(UniverSheetsDataValidationPlugin);
   univer.registerPlugin(UniverSheetsFilterPlugin);
-  teachEngine(univer.__getInjector(), metadata, built);
-  return liveWorkbook(univer);
+  const injector = univer.__getInjector();
+  teachEngine(injector, metadata, built);
+  const functions = injector.get(IFunctionService);
+  return { ...liveWorkbook(univer), knows: (functionName) => functions.hasExecutor(functionName) };
 };

@@ -8,6 +8,7 @@ const mayImport = {
   sheets: ["functions", "solver"],
   "workbook-file": ["sheets"],
   workbook: ["sheets"],
+  cli: ["sheets", "workbook", "workbook-file"],
   generate: ["functions", "solver", "drawing"],
   pane: ["functions", "sheets"],
   excel: ["pane", "sheets"],
@@ -22,7 +23,7 @@ const mayImport = {
 };
 
 // Folders that may use Node's own modules: the ones that read or write disk or answer requests.
-const onNode = ["long-search", "generate", "serve", "sideload", "licences", "hosting", "bootstrap", "workbook/node"];
+const onNode = ["long-search", "generate", "serve", "sideload", "licences", "hosting", "bootstrap", "workbook/node", "cli"];
 
 // A package may be imported only from the folders named here.
 const packages = {

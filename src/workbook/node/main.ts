@@ -2,10 +2,10 @@ import "./idle-callback";
 import "./message-channel";
 import { createContext, runInContext } from "node:vm";
 import type { FunctionsJson } from "../function-metadata";
-import { headlessWorkbook } from "../headless-workbook";
+import { type HeadlessWorkbook, headlessWorkbook } from "../headless-workbook";
 import { standIn } from "../stand-in";
-import type { Workbook } from "../workbook";
 
+export type { HeadlessWorkbook } from "../headless-workbook";
 export type { CellError, CellValue, Workbook } from "../workbook";
 export type { CellData, SheetData, WorkbookData } from "../workbook-data";
 export { workbookData } from "../workbook-data";
@@ -17,7 +17,7 @@ export interface BuiltFunctions {
 }
 
 /** Opens an empty workbook on Node; the built functions run where there is nothing but the language and the stand-in. */
-export const openWorkbook = ({ bundle, metadata }: BuiltFunctions): Workbook => {
+export const openWorkbook = ({ bundle, metadata }: BuiltFunctions): HeadlessWorkbook => {
   const built = standIn();
   const context = createContext({ CustomFunctions: built.CustomFunctions }, { codeGeneration: { strings: false, wasm: false } });
   runInContext(bundle, context, { filename: "functions.js" });

@@ -1,0 +1,120 @@
+import { parseArgs } from "node:util";
+import { EXIT_SAYS } from "./exit-codes";
+import { refusal } from "./refusal";
+
+/** What `recalc` is asked. */
+export interface RecalcAsked {
+  readonly command: "recalc";
+  readonly file: string;
+  /** Where the workbook goes; undefined where nothing is to be written but a report. */
+  readonly out: string | undefined;
+  readonly isInPlace: boolean;
+  readonly isValues: boolean;
+  readonly isCheck: boolean;
+  readonly isJson: boolean;
+  readonly sheet: string | undefined;
+  /** The moment that TODAY and NOW answer. */
+  readonly at: Date | undefined;
+  /** Seconds. */
+  readonly limit: number;
+}
+
+export type Asked =
+  | RecalcAsked
+  | { readonly command: "eval"; readonly formula: string; readonly isJson: boolean }
+  | { readonly command: "functions"; readonly name: string | undefined; readonly isJson: boolean }
+  | { readonly command: "version" }
+  | { readonly command: "help" };
+
+const DEFAULT_LIMIT = 60;
+
+export const HELP = [
+  "treadsheet recalc bid.xlsx           works out every formula and says which cells have another value now",
+  "    --out FILE                       writes the workbook there; what did not change stays byte for byte",
+  "    --in-place                       writes it over the file, and the file as it was beside it",
+  "    --values                         with --out: writes what the formulas come to, without formulas, for anyone",
+  "    --check                          writes nothing; 1 where cells differ",
+  "    --sheet NAME                     lists the cells of this sheet alone",
+  "    --at 2026-11-29                  the day that TODAY and NOW answer; without it such formulas keep their value",
+  `    --limit SECONDS                  stops where it takes longer (${DEFAULT_LIMIT})`,
+  "    --json                           the report as JSON",
+  'treadsheet eval "=STAIR.RISERS(109.5)"   what a formula comes to, a row a line, columns by tabs; --json',
+  "treadsheet functions [name]          the functions, or all of one; --json",
+  "treadsheet --version",
+  "",
+  "It ends with:",
+  ...EXIT_SAYS.map(([code, says]) => `    ${code}  ${says}`),
+].join("\n");
+
+const OPTIONS = {
+  "out": { type: "string" }, "in-place": { type: "boolean" }, "values": { type: "boolean" }, "check": { type: "boolean" },
+  "sheet": { type: "string" }, "at": { type: "string" }, "limit": { type: "string" }, "json": { type: "boolean" },
+  "help": { type: "boolean" }, "version": { type: "boolean" },
+} as const;
+
+type Options = Partial<Record<keyof typeof OPTIONS, string | boolean>>;
+
+/** Which options a command takes. */
+const TAKES: Readonly<Record<string, readonly string[]>> = {
+  recalc: ["out", "in-place", "values", "check", "sheet", "at", "limit", "json"], eval: ["json"], functions: ["json"],
+};
+
+const text = (value: string | boolean | undefined): string | undefined => (typeof value === "string" ? value : undefined);
+
+const DAY = /^\d{4}-\d{2}-\d{2}$/;
+
+const momentOf = (given: string | undefined): Date | undefined => {
+  if (given === undefined) return undefined;
+  // A day alone is the day here, at noon, whatever the time zone.
+  const moment = new Date(DAY.test(given) ? `${given}T12:00:00` : given);
+  if (Number.isNaN(moment.getTime())) throw refusal(`--at: read "${given}", which is no day; write 2026-11-29 or 2026-11-29T14:30`);
+  return moment;
+};
+
+const limitOf = (given: string | undefined): number => {
+  if (given === undefined) return DEFAULT_LIMIT;
+  const seconds = Number(given);
+  if (!(seconds > 0)) throw refusal(`--limit: read "${given}", which is no number of seconds over 0; write ${DEFAULT_LIMIT}`);
+  return seconds;
+};
+
+const recalcAsked = (file: string | undefined, options: Options): RecalcAsked => {
+  if (file === undefined) throw refusal("recalc: name the workbook, as in treadsheet recalc bid.xlsx");
+  const out = text(options.out);
+  const asked = {
+    command: "recalc", file, out, isInPlace: options["in-place"] === true, isValues: options.values === true,
+    isCheck: options.check === true, isJson: options.json === true, sheet: text(options.sheet), at: momentOf(text(options.at)),
+    limit: limitOf(text(options.limit)),
+  } as const;
+  const writes = [out !== undefined && "--out", asked.isInPlace && "--in-place"].filter((one) => one !== false);
+  if (writes.length > 1) throw refusal("--out and --in-place: give one of them");
+  if (asked.isCheck && writes.length > 0) throw refusal(`--check writes nothing: leave out ${writes.join()}`);
+  if (asked.isValues && out === undefined) throw refusal("--values: say where it goes, as in --out values.xlsx; your workbook keeps its formulas");
+  return asked;
+};
+
+const parsed = (args: readonly string[]): { readonly values: Options; readonly positionals: readonly string[] } => {
+  try {
+    return parseArgs({ args: [...args], options: OPTIONS, allowPositionals: true });
+  } catch (error) {
+    throw refusal(`${error instanceof Error ? error.message : String(error)} See treadsheet --help.`);
+  }
+};
+
+/** What the command was asked to do, or a refusal that says how it is written. */
+export const asked = (args: readonly string[]): Asked => {
+  const { values, positionals } = parsed(args);
+  if (values.version === true) return { command: "version" };
+  const [command, given, ...more] = positionals;
+  if (values.help === true || command === undefined || command === "help") return { command: "help" };
+  const takes = TAKES[command];
+  if (takes === undefined) throw refusal(`There is no command "${command}"; there are recalc, eval and functions. See treadsheet --help.`);
+  const other = Object.keys(values).find((name) => !takes.includes(name));
+  if (other !== undefined) throw refusal(`${command} takes no --${other}. See treadsheet --help.`);
+  if (more.length > 0) throw refusal(`${command}: read "${more.join(" ")}" besides; give one thing, in quotes where it has spaces`);
+  const isJson = values.json === true;
+  if (command === "recalc") return recalcAsked(given, values);
+  if (command === "functions") return { command, name: given, isJson };
+  if (given === undefined) throw refusal('eval: give a formula in quotes, as in treadsheet eval "=STAIR.RISERS(109.5)"');
+  return { command: "eval", formula: given.startsWith("=") ? given : `=${given}`, isJson };
+};
