@@ -149,7 +149,7 @@ module.exports = [
     output: { path: path.join(dist, "tools"), filename: "[name].cjs", asyncChunks: false },
     node: { __dirname: false, __filename: false },
     resolve: { extensions: [".ts", ".js"], alias: withOwnFormat },
-    module: engineModule,
+    module: { ...engineModule, parser: { json: { namedExports: true } } },
     plugins: [withoutHyphenation, new BannerPlugin({ banner: "#!/usr/bin/env node", raw: true })],
     optimization: { minimize: false, splitChunks: false },
   }),

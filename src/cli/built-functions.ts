@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import type { FunctionsJson } from "../workbook/function-metadata";
-import type { BuiltFunctions } from "../workbook/node/main";
+import type { BuiltFunctions } from "../workbook/node/open-workbook";
 import { refusal } from "./refusal";
 
 /** What the build made of our functions: it lies beside the command. */
@@ -10,6 +10,7 @@ export const builtFunctions = (folder: string): BuiltFunctions => {
   try {
     return { bundle: read("functions.js"), metadata: JSON.parse(read("functions.json")) as FunctionsJson };
   } catch (error) {
-    throw refusal(`The built functions are not beside this command (${error instanceof Error ? error.message : String(error)}). Build again.`);
+    const why = error instanceof Error ? error.message : String(error);
+    throw refusal(`The built functions are not beside this command (${why}). Build again.`);
   }
 };

@@ -89,7 +89,8 @@ const recalcAsked = (file: string | undefined, options: Options): RecalcAsked =>
   const writes = [out !== undefined && "--out", asked.isInPlace && "--in-place"].filter((one) => one !== false);
   if (writes.length > 1) throw refusal("--out and --in-place: give one of them");
   if (asked.isCheck && writes.length > 0) throw refusal(`--check writes nothing: leave out ${writes.join()}`);
-  if (asked.isValues && out === undefined) throw refusal("--values: say where it goes, as in --out values.xlsx; your workbook keeps its formulas");
+  if (asked.isValues && out === undefined)
+    throw refusal("--values: say where it goes, as in --out values.xlsx; your workbook keeps its formulas");
   return asked;
 };
 

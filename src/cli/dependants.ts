@@ -47,7 +47,8 @@ export const dependants = (kept: readonly CellOfBook[], formulas: readonly Formu
   let wave: readonly FormulaOfBook[] = kept.map((one) => ({ ...one, formula: "", rows: 1, columns: 1 }));
   const known = new Set(kept.map(keyOf));
   while (wave.length > 0) {
-    const next = formulas.filter((one) => !known.has(keyOf(one)) && (areas.get(keyOf(one)) ?? []).some((area) => wave.some((cell) => reads(area, cell))));
+    const rests = (one: FormulaOfBook): boolean => (areas.get(keyOf(one)) ?? []).some((area) => wave.some((cell) => reads(area, cell)));
+    const next = formulas.filter((one) => !known.has(keyOf(one)) && rests(one));
     for (const one of next) {
       known.add(keyOf(one));
       found.set(keyOf(one), one);

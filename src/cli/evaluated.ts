@@ -1,5 +1,6 @@
-import type { CellValue, HeadlessWorkbook } from "../workbook/node/main";
 import { formulaFault } from "../workbook/formula-limits";
+import type { HeadlessWorkbook } from "../workbook/headless-workbook";
+import type { CellValue } from "../workbook/workbook";
 import { refusal } from "./refusal";
 
 /** What a formula comes to: its rows, and where it is in error the sentence that says why. */

@@ -1,6 +1,6 @@
 import path from "node:path";
 import { version } from "../../package.json";
-import { openWorkbook } from "../workbook/node/main";
+import { openWorkbook } from "../workbook/node/open-workbook";
 import { builtFunctions } from "./built-functions";
 import { standStill } from "./clock";
 import { asked, type Asked, HELP } from "./command-line";

@@ -4,9 +4,9 @@ import { type ReadWorkbook, readWorkbookFile } from "../workbook-file/read-workb
 import { savedOver } from "../workbook-file/saved-over";
 import { valuesFile } from "../workbook-file/write-workbook-file";
 import { formulaFault } from "../workbook/formula-limits";
-import type { CellValue, HeadlessWorkbook } from "../workbook/node/main";
-import { workbookData } from "../workbook/workbook-data";
-import { DATA_VERSION } from "../workbook/workbook-data";
+import type { HeadlessWorkbook } from "../workbook/headless-workbook";
+import type { CellValue } from "../workbook/workbook";
+import { DATA_VERSION, workbookData } from "../workbook/workbook-data";
 import { calledIn } from "./calling";
 import type { RecalcAsked } from "./command-line";
 import { type CellOfBook, dependants, type FormulaOfBook } from "./dependants";
@@ -75,8 +75,8 @@ const calculated = async (book: HeadlessWorkbook, read: ReadWorkbook, limit: num
   book.load(workbookData({ version: DATA_VERSION, sheets: read.sheets }));
   let ends: NodeJS.Timeout | undefined;
   const late = new Promise<never>((_, reject) => {
-    ends = setTimeout(() => reject(refusal(`It took longer than ${limit} s; nothing was written. Give it more with --limit.`, EXIT.tooLong)),
-      limit * MILLISECONDS);
+    const end = refusal(`It took longer than ${limit} s; nothing was written. Give it more with --limit.`, EXIT.tooLong);
+    ends = setTimeout(() => reject(end), limit * MILLISECONDS);
   });
   try {
     await Promise.race([book.settled(), late]);
@@ -105,6 +105,9 @@ const errorsAmong = (book: HeadlessWorkbook, formulas: readonly FormulaOfBook[])
 export const recalc = async (asked: RecalcAsked, book: HeadlessWorkbook, progress: (step: string) => void): Promise<Recalculated> => {
   const { file, sheet: only } = asked;
   progress(`reading ${file}`);
+  // The engine has its functions together once it has a workbook.
+  book.load({ version: DATA_VERSION, sheets: [{ name: "Sheet1", cells: {} }] });
+  await book.settled();
   const before = bytesOf(file);
   const read = opened(before, file, refusing(book, asked.at !== undefined));
   if (only !== undefined && !read.sheets.some(({ name }) => name === only)) {

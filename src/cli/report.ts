@@ -12,7 +12,8 @@ const counted = (count: number, one: string, more: string): string => `${count} 
 /** What came of a recalculation, for a person. */
 export const reportText = (found: Recalculated): string => {
   const { file, formulas, changed, inError, kept, restsOnKept, written } = found;
-  const part = (title: string, lines: readonly string[]): readonly string[] => (lines.length === 0 ? [] : ["", title, ...lines.map((line) => `  ${line}`)]);
+  const part = (title: string, lines: readonly string[]): readonly string[] =>
+    lines.length === 0 ? [] : ["", title, ...lines.map((line) => `  ${line}`)];
   return [
     `${file}: ${counted(formulas, "formula", "formulas")}, ${counted(changed.length, "cell has", "cells have")} another value now.`,
     ...part("Other values:", changed.map((one) => `${place(one)}  ${shown(one.was)} -> ${shown(one.is)}`)),

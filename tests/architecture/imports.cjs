@@ -123,7 +123,7 @@ module.exports = {
       name: "package-json-only-for-the-version",
       comment,
       severity: "error",
-      from: { path: "^src/", pathNot: "^src/(functions|generate|pane)/" },
+      from: { path: "^src/", pathNot: "^src/(functions|generate|pane|cli)/" },
       to: { path: "^package[.]json$" },
     },
     {

@@ -1,0 +1,4 @@
+/** @jest-environment ./tests/workbook/engine-environment.cjs */
+import { plantErrors } from "./planted-errors";
+
+plantErrors(1);
