@@ -80,8 +80,9 @@ const partOf = (relations: readonly Relation[], type: string): string | undefine
 const openSheets = (parts: PackageParts, root: XmlElement, relations: readonly Relation[]): readonly OpenSheet[] => {
   const listed = childrenOf(childOf(root, "sheets"), "sheet");
   if (listed.length > MOST_SHEETS) throw fileFault("too-large");
+  const byId = new Map(relations.map((relation) => [relation.id, relation]));
   const sheets = listed.flatMap((sheet) => {
-    const relation = relations.find(({ id }) => id === relationOf(sheet));
+    const relation = byId.get(relationOf(sheet) ?? "");
     if (relation === undefined || relation.isOutside || !parts.has(relation.target)) throw fileFault("broken");
     if (relation.type !== "worksheet") return [];
     const name = sheet.attributes["name"] ?? "";

@@ -29,6 +29,9 @@ export interface SavedOver {
 /** Numbers nearer to each other than this are the same one, worked out in another order. */
 const SAME = 1e-11;
 
+/** Cells of all blocks of a sheet together. */
+const MOST_CELLS = 2_000_000;
+
 export const isSameValue = (one: StoredValue | undefined, other: CalculatedValue): boolean => {
   const now = other === null ? undefined : other;
   if (typeof one === "number" && typeof now === "number") return Math.abs(one - now) <= SAME;
@@ -64,9 +67,11 @@ const changesOf = (changing: Changing): SheetChanges => {
   const kept = keptSheet(file, sheet);
   const values = new Map<string, CalculatedValue>();
   const spillsTo = new Map<string, { readonly rows: number; readonly columns: number }>();
+  let cells = 0;
   for (const block of kept.blocks) {
     if (file.isKept(sheet.name, block.address)) continue;
-    const now = blockNow(block, changing);
+    cells += block.rows * block.columns;
+    const now = cells > MOST_CELLS ? "takes up more cells than are saved" : blockNow(block, changing);
     if (typeof now === "string") {
       unsaved.push({ sheet: sheet.name, address: block.address, why: now });
       continue;

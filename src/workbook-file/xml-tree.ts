@@ -14,18 +14,26 @@ export interface XmlElement {
   readonly to: number;
 }
 
+/** A sheet of a million cells with their values. */
+export const MOST_ELEMENTS = 3_000_000;
+/** More than so many elements take up, in as many readings as a workbook needs. */
+const MOST_CHARACTERS = 256 * 1024 * 1024;
+
 /** What reading may take, counted over all parts of a workbook, so that no file keeps a person waiting for ever. */
 export interface Work {
   elements: number;
   characters: number;
 }
 
+/** Counts work that is none of reading elements; stops a workbook that would take for ever. */
+export const spend = (work: Work, elements: number, characters = 0): void => {
+  work.elements += elements;
+  work.characters += characters;
+  if (work.elements > MOST_ELEMENTS || work.characters > MOST_CHARACTERS) throw fileFault("too-large");
+};
+
 export const noWork = (): Work => ({ elements: 0, characters: 0 });
 
-/** A sheet of a million cells with their values. */
-export const MOST_ELEMENTS = 3_000_000;
-/** More than so many elements take up, in as many readings as a workbook needs. */
-const MOST_CHARACTERS = 256 * 1024 * 1024;
 /** The deepest parts that are read nest some ten deep. */
 const MOST_DEPTH = 64;
 
@@ -60,8 +68,7 @@ const builder = (text: string, part: string, work: Work) => {
     throw fileFault("entities", part);
   });
   parser.on("opentag", ({ name, attributes }) => {
-    work.elements += 1;
-    if (work.elements > MOST_ELEMENTS) throw fileFault("too-large");
+    spend(work, 1);
     if (open.length > MOST_DEPTH) throw fileFault("broken", part);
     // No "<" stands in the value of an attribute, so the last one began this tag.
     const from = text.lastIndexOf("<", parser.position - 1);
@@ -84,8 +91,7 @@ const builder = (text: string, part: string, work: Work) => {
 
 /** The root of a part as a tree. There is no document type in a part of a package (ECMA-376-2, 10.1.2), so no entities either. */
 export const xmlTree = (text: string, part: string, work: Work): XmlElement => {
-  work.characters += text.length;
-  if (work.characters > MOST_CHARACTERS) throw fileFault("too-large");
+  spend(work, 0, text.length);
   // The parser asks its handler about an open document type at the end alone, after it has read all of it.
   if (text.includes("<!DOCTYPE")) throw fileFault("entities", part);
   const { parser, root } = builder(text, part, work);

@@ -86,6 +86,23 @@ test("a workbook with many sheets that are one part is refused", () => {
   expect(outcomeOf(packed({ ...EXCEL_PARTS, "xl/workbook.xml": book }))).toBe("broken");
 });
 
+const SHEET = "xl/worksheets/sheet1.xml";
+const inSheet = (before: string, after: string): Uint8Array =>
+  packed({ ...EXCEL_PARTS, [SHEET]: (EXCEL_PARTS[SHEET] ?? "").replace(before, () => after) });
+
+test.each([
+  ["a formula of a million characters", inSheet("B5*Markup", "1+".repeat(500_000) + "1")],
+  ["a call 5,000 deep", inSheet("B5*Markup", "_xlfn.SINGLE(".repeat(2400) + "A1" + ")".repeat(2400))],
+  ["a block over the whole sheet", inSheet('ref="A5:B7"', 'ref="A5:XFD1048576"')],
+  ["a rule over the whole sheet", inSheet('sqref="B11:B12"', 'sqref="A1:XFD1048576"')],
+  ["a list over the whole sheet", inSheet('sqref="G2:G3"', 'sqref="A1:XFD1048576"')],
+  ["a list of a whole column", inSheet("<formula1>Species</formula1>", "<formula1>Rates!$A$1:$A$1048576</formula1>")],
+  ["ten thousand columns ten thousand times", inSheet("<cols>", `<cols>${'<col min="1" max="16384" width="9"/>'.repeat(10_000)}`)],
+  ["a cell with a million spaces in it", inSheet('<c r="B5">', `<c${" ".repeat(1_000_000)}r="B5"${" ".repeat(1_000_000)}>`)],
+] as const)("%s is read and saved in as many steps as its size asks for", (_, bytes) => {
+  expect(outcomeOf(bytes)).toBe("read");
+});
+
 test("reading stops after so many elements", () => {
   const work = { elements: MOST_ELEMENTS - 100, characters: 0 };
   expect(() => readWorkbookFile(excelFile(), { work })).toThrow(FAULTS["too-large"]);

@@ -21,8 +21,12 @@ const ONE = "SINGLE";
 /** Parts of one formula, with all its names in place. */
 const MOST_PARTS = 20_000;
 const MOST_CHARACTERS = 8192;
+/** With its prefixes a formula of a file is no more than some times as long. */
+export const LONGEST_STORED = 32_768;
+/** Calls within each other, as in Excel ("Excel specifications and limits"). */
+const MOST_DEPTH = 64;
 const OTHER_BOOK = "reads another workbook";
-const TOO_LONG = "is longer than a cell takes";
+export const TOO_LONG = "is longer than a cell takes";
 
 const addedName = (name: string): string | undefined => {
   const [, space, own] = ADDED.exec(name) ?? [];
@@ -48,6 +52,7 @@ interface Reading {
   readonly tokens: readonly Token[];
   readonly named: Named;
   parts: number;
+  depth: number;
 }
 
 class UnshownFormula extends Error {}
@@ -63,9 +68,12 @@ const call = (reading: Reading, at: number): readonly [text: string, next: numbe
   const { tokens } = reading;
   const word = tokens[at]?.text ?? "";
   const name = plainName(word);
-  const close = closingPlace(tokens, at + 1);
   if (PREFIX.test(word) && [SPILL, ONE].includes(name.toUpperCase())) {
+    const close = closingPlace(tokens, at + 1);
+    reading.depth += 1;
+    if (reading.depth > MOST_DEPTH) throw new UnshownFormula(TOO_LONG);
     const inner = written(reading, at + 2, close);
+    reading.depth -= 1;
     // One call by itself needs no brackets either.
     const isAlone = isReference(inner) || (isCall(tokens, at + 2) && closingPlace(tokens, at + 3) === close - 1);
     const alone = isAlone ? inner : `(${inner})`;
@@ -129,9 +137,10 @@ function written(reading: Reading, from: number, to: number): string {
 
 /** A formula of a file as a live sheet takes it, without its = sign, or why it cannot stand there. */
 export const sheetFormula = (formula: string, named: Named): string | Unshown => {
+  if (formula.length > LONGEST_STORED) return { unshown: TOO_LONG };
   const tokens = formulaTokens(formula);
   try {
-    const text = written({ tokens, named, parts: 0 }, 0, tokens.length);
+    const text = written({ tokens, named, parts: 0, depth: 0 }, 0, tokens.length);
     return text.length < MOST_CHARACTERS ? text : { unshown: TOO_LONG };
   } catch (error) {
     if (error instanceof UnshownFormula) return { unshown: error.message };

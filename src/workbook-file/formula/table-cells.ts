@@ -8,7 +8,9 @@ export interface Table {
   readonly fromRow: number;
   readonly toRow: number;
   readonly fromColumn: number;
-  readonly columns: readonly string[];
+  readonly columns: number;
+  /** The place of a column by its title in lower case. */
+  readonly places: ReadonlyMap<string, number>;
   readonly headings: number;
   readonly totals: number;
 }
@@ -48,8 +50,8 @@ const rowsOf = ({ fromRow, toRow, headings, totals }: Table, part: string, row: 
 export const tableCells = (table: Table, bracket: string, sheet: string, row: number): string | undefined => {
   const { parts, columns } = asked(bracket);
   const rows = (parts.length === 0 ? ["#data"] : parts).map((part) => rowsOf(table, part, row));
-  const places = columns.map((name) => table.columns.findIndex((one) => one.toLowerCase() === name.toLowerCase()));
-  const [left = 0, right = columns.length === 0 ? table.columns.length - 1 : left] = places;
+  const places = columns.map((name) => table.places.get(name.toLowerCase()) ?? -1);
+  const [left = 0, right = columns.length === 0 ? table.columns - 1 : left] = places;
   if (left < 0 || right < left) return undefined;
   let [top, bottom] = [Number.POSITIVE_INFINITY, -1];
   for (const one of rows) {
@@ -67,5 +69,6 @@ export const tableOf = (
 ): Table => {
   const [from = "A1", to = from] = cells.split(":");
   const [first, last] = [cellPlace(from), cellPlace(to)];
-  return { sheet, name, fromRow: first.row, toRow: last.row, fromColumn: first.column, columns, headings, totals };
+  const places = new Map(columns.map((title, place) => [title.toLowerCase(), place]));
+  return { sheet, name, fromRow: first.row, toRow: last.row, fromColumn: first.column, columns: columns.length, places, headings, totals };
 };

@@ -3,12 +3,11 @@ import type { CellBlock } from "../../sheets/cell-blocks";
 import { isDateFormat } from "../../sheets/cell-format";
 import type { CellData } from "../../sheets/sheet-data";
 import { DAYS_TO_1904 } from "../date-number";
-import { fileFault } from "../file-fault";
 import type { Standing } from "../formula/names-in-place";
-import { type Named, sheetFormula } from "../formula/sheet-formula";
+import { LONGEST_STORED, type Named, sheetFormula, TOO_LONG } from "../formula/sheet-formula";
 import { shiftedFormula } from "../formula/shifted-formula";
 import type { FileStyles } from "../look/read-styles";
-import { childOf, countOf, isSet, MOST_ELEMENTS, numberOf, type Work, type XmlElement } from "../xml-tree";
+import { childOf, countOf, isSet, numberOf, spend, type Work, type XmlElement } from "../xml-tree";
 import { plainText } from "../xml-text";
 import { cellValue, isStoredError, type StoredValue } from "./cell-value";
 import { fileBlock } from "./file-block";
@@ -66,11 +65,15 @@ interface Growing {
 export const POINTS = 0.75;
 const MOST_PIXELS = 10_000;
 
+/** A character of a formula takes as long as so many of a part. */
+export const FORMULA_WORK = 4;
+
 type Formula = { readonly text: string } | { readonly why: string; readonly text: string };
 
 const formulaText = (element: XmlElement, { row, column }: CellPlace, shared: Map<string, SharedFormula>): Formula | undefined => {
   const { t: kind, si } = element.attributes;
   const text = plainText(element.text).replace(/^=/, "");
+  if (text.length > LONGEST_STORED) return { text: text.slice(0, LONGEST_STORED), why: TOO_LONG };
   if (kind === "dataTable") return { text: "TABLE()", why: "is a what-if table" };
   if (kind !== "shared" || si === undefined) return text === "" ? undefined : { text };
   if (text !== "") shared.set(si, { row, column, formula: text });
@@ -90,6 +93,7 @@ const content = (element: XmlElement, place: CellPlace, reading: CellReading, gr
   const formula = childOf(element, "f");
   const found = formula && formulaText(formula, place, growing.shared);
   if (formula === undefined || found === undefined) return plainCell(value);
+  spend(reading.work, 0, FORMULA_WORK * found.text.length);
   const address = cellAddress(place);
   if (value !== undefined) growing.stored[address] = value;
   const text = "why" in found ? { unshown: found.why } : sheetFormula(found.text, reading.named({ ...place, sheet: reading.sheet }));
@@ -109,8 +113,7 @@ const isSpilled = ({ row, column }: CellPlace, blocks: readonly CellBlock[]): bo
 
 const readCell = (element: XmlElement, place: CellPlace, reading: CellReading, growing: Growing): void => {
   const style = reading.styles.cell(countOf(element.attributes["s"]));
-  reading.work.elements += growing.spilled.length;
-  if (reading.work.elements > MOST_ELEMENTS) throw fileFault("too-large");
+  spend(reading.work, growing.spilled.length);
   const said = isSpilled(place, growing.spilled) ? {} : content(element, place, reading, growing, style.format);
   const cell: CellData = { ...said, ...style };
   const text = element.attributes["t"] === "s" ? countOf(childOf(element, "v")?.text) : undefined;

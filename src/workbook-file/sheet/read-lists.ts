@@ -1,7 +1,7 @@
 import { blockAddress, type CellBlock } from "../../sheets/cell-blocks";
 import type { ChoiceList } from "../../sheets/sheet-data";
-import { sheetFormula } from "../formula/sheet-formula";
-import { childOf, childrenOf, type XmlElement } from "../xml-tree";
+import { LONGEST_STORED, sheetFormula } from "../formula/sheet-formula";
+import { childOf, childrenOf, spend, type XmlElement } from "../xml-tree";
 import { plainText } from "../xml-text";
 import { fileBlock, fileBlocks, within } from "./file-block";
 import type { CellReading } from "./read-cells";
@@ -24,12 +24,14 @@ const inlineChoices = (text: string): readonly string[] =>
   text.slice(1, -1).replaceAll('""', '"').split(",").map((choice) => choice.trim()).filter((choice) => choice !== "");
 
 const choicesOf = (formula: string, block: CellBlock, reading: CellReading, textsOf: TextsOf): readonly string[] | undefined => {
+  if (formula.length > LONGEST_STORED) return undefined;
   const text = /^"(?:[^"]|"")*"$/.test(formula) ? formula : sheetFormula(formula, reading.named({ ...block, sheet: reading.sheet }));
   if (typeof text !== "string") return undefined;
   if (text.startsWith('"')) return inlineChoices(text);
   const [, sheet = reading.sheet, cells = ""] = REFERENCE.exec(text) ?? [];
   const found = fileBlock(cells);
   if (found === undefined || found.rows * found.columns > MOST_CHOICES) return undefined;
+  spend(reading.work, found.rows * found.columns);
   return textsOf(sheet.replace(/^'|'$/g, "").replaceAll("''", "'"), found);
 };
 

@@ -2,12 +2,12 @@ import { cellAddress } from "../../sheets/cell-address";
 import { blockAddress, type CellBlock } from "../../sheets/cell-blocks";
 import type { RuleLook, SheetData } from "../../sheets/sheet-data";
 import { tapeRules } from "../../sheets/tape-rules";
-import { sheetFormula } from "../formula/sheet-formula";
+import { LONGEST_STORED, sheetFormula } from "../formula/sheet-formula";
 import { shiftedFormula } from "../formula/shifted-formula";
-import { childrenOf, countOf, numberOf, type XmlElement } from "../xml-tree";
+import { childrenOf, countOf, numberOf, spend, type XmlElement } from "../xml-tree";
 import { plainText } from "../xml-text";
 import { fileBlocks, within } from "./file-block";
-import type { CellReading } from "./read-cells";
+import { type CellReading, FORMULA_WORK } from "./read-cells";
 
 export interface ReadRules {
   readonly rules: readonly RuleLook[];
@@ -59,7 +59,9 @@ export const readRules = (sheet: XmlElement, cells: SheetData["cells"], rows: nu
     const [block] = blocks;
     for (const rule of block === undefined ? [] : childrenOf(formatting, "cfRule")) {
       const first = cellAddress(block ?? { row: 0, column: 0 });
-      const when = whenOf(rule, blocks, first);
+      const said = whenOf(rule, blocks, first);
+      const when = said !== undefined && said.length <= LONGEST_STORED ? said : undefined;
+      spend(reading.work, blocks.length, FORMULA_WORK * blocks.length * (when?.length ?? 0));
       const { look, hasFormat } = reading.styles.rule(countOf(rule.attributes["dxfId"]));
       if (when !== undefined && Object.keys(look).length === 0 && hasFormat && isTapeRule(when, first, cells[first]?.format)) continue;
       const rank = numberOf(rule.attributes["priority"]) ?? 0;

@@ -32,10 +32,13 @@ const columnSettings = (sheet: XmlElement, used: number): Settings => {
     if (pixels > 0) widths[columnName(column)] = Math.min(pixels, MOST_PIXELS);
   };
   if (usual !== undefined && pixelsOf(usual) !== USUAL_WIDTH) for (let column = 0; column < used; column += 1) set(column, usual);
+  let steps = 0;
   for (const { attributes: given } of childrenOf(childOf(sheet, "cols"), "col")) {
     const [from, to] = [countOf(given["min"]) ?? 1, countOf(given["max"]) ?? 0];
     const last = Math.min(to, COLUMNS, Math.max(used, from + COLUMNS_BEHIND));
-    for (let column = Math.max(from, 1) - 1; column < last; column += 1) {
+    // Stretches do not meet, so together they have no more columns than there are.
+    for (let column = Math.max(from, 1) - 1; column < last && steps < COLUMNS; column += 1) {
+      steps += 1;
       set(column, numberOf(given["width"]));
       if (isSet(given["hidden"])) hidden.push(columnName(column));
     }

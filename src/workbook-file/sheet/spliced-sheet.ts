@@ -27,9 +27,12 @@ const without = (tag: string, name: string): string => tag.replace(new RegExp(`\
 
 const isClosed = ({ opened, to }: XmlElement): boolean => opened === to;
 
+/** A start tag without its end. */
+const unclosed = (tag: string): string => tag.slice(0, tag.endsWith("/>") ? -2 : -1).trimEnd();
+
 /** The start tag of a cell with the type of its value; what a rich value was said to be (vm) goes with the old one. */
 const startTag = (text: string, cell: XmlElement, type: string): string => {
-  const bare = without(without(text.slice(cell.from, cell.opened), "t"), "vm").replace(/\s*\/?>$/, "");
+  const bare = unclosed(without(without(text.slice(cell.from, cell.opened), "t"), "vm"));
   return `${bare}${type === "" ? "" : ` t="${type}"`}`;
 };
 
@@ -66,7 +69,7 @@ const insertions = <New extends { readonly at: number; readonly xml: string }>(
 ): readonly Splice[] => {
   const inOrder = [...added].sort((one, other) => one.at - other.at);
   if (isClosed(parent) && inOrder.length > 0) {
-    const open = text.slice(parent.from, parent.opened).replace(/\s*\/>$/, "");
+    const open = unclosed(text.slice(parent.from, parent.opened));
     const name = /^<([\w:.-]+)/.exec(open)?.[1] ?? "";
     return [{ from: parent.from, to: parent.to, text: `${open}>${inOrder.map(({ xml }) => xml).join("")}</${name}>` }];
   }
