@@ -54,7 +54,8 @@ const within = (bytes: Uint8Array, change: (copy: Uint8Array) => void): Uint8Arr
 /** The places at which the records of a zip file's directory begin. */
 const records = (bytes: Uint8Array): readonly number[] => {
   const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
-  return Array.from({ length: bytes.length - 4 }, (_, at) => at).filter((at) => view.getUint32(at, true) === 0x02014b50);
+  // Whole ones, of 46 bytes (PKWARE APPNOTE 6.3.10, 4.3.12).
+  return Array.from({ length: Math.max(bytes.length - 46, 0) }, (_, at) => at).filter((at) => view.getUint32(at, true) === 0x02014b50);
 };
 
 const ODD_VALUES = [
@@ -86,6 +87,7 @@ export const DAMAGES: Readonly<Record<string, (bytes: Uint8Array, chance: Chance
   }),
   "false figures in the directory": (bytes, chance) => within(bytes, (copy) => {
     const view = new DataView(copy.buffer);
+    if (records(copy).length === 0) return;
     const field = oneOf(chance, [8, 10, 16, 20, 24, 28, 30, 32, 42]);
     const value = oneOf(chance, [0, 1, 0xffff, 0xffffff, 0x7fffffff, 0xffffffff, 0xfffffffe]);
     view.setUint16(oneOf(chance, records(copy)) + field, value & 0xffff, true);
