@@ -21,8 +21,14 @@ const HEX = 16;
 const FULL = 255;
 const SIXTH = 60;
 const CIRCLE = 360;
+/** From hue and light to red, green and blue, in twelfths of the circle (CSS Color Module Level 4, 7.1). */
+const TWELFTHS = 12;
+const [RISE, FALL] = [3, 9];
+const [RED, GREEN, BLUE] = [0, 8, 4];
+/** Where the three stand in #rrggbb. */
+const DIGITS = [1, 3, 5];
 
-const parts = (colour: string): readonly number[] => [1, 3, 5].map((at) => Number.parseInt(colour.slice(at, at + 2), HEX) / FULL);
+const parts = (colour: string): readonly number[] => DIGITS.map((at) => Number.parseInt(colour.slice(at, at + 2), HEX) / FULL);
 
 const hueOf = ([red = 0, green = 0, blue = 0]: readonly number[], most: number, span: number): number => {
   if (span === 0) return 0;
@@ -43,10 +49,10 @@ const tinted = (colour: string, tint: number): string => {
   const lighter = tint < 0 ? light * (1 + tint) : light * (1 - tint) + tint;
   const reach = full * Math.min(lighter, 1 - lighter);
   const share = (step: number): string => {
-    const turn = (step + hue / (SIXTH / 2)) % 12;
-    return written(lighter - reach * Math.max(-1, Math.min(turn - 3, 9 - turn, 1)));
+    const turn = (step + hue / (SIXTH / 2)) % TWELFTHS;
+    return written(lighter - reach * Math.max(-1, Math.min(turn - RISE, FALL - turn, 1)));
   };
-  return `#${share(0)}${share(8)}${share(4)}`;
+  return `#${[RED, GREEN, BLUE].map(share).join("")}`;
 };
 
 const RGB = /^(?:[0-9a-f]{2})?([0-9a-f]{6})$/i;
