@@ -145,6 +145,10 @@ export const costing = (lines: string, cost: number): string =>
 
 /** What asks for something to be typed begins so; whatever reads it passes it on instead of working with it. */
 export const ASKS = "– type";
+/** The dash of a request and the space after it, which the strip leaves out. */
+const BEFORE_REQUEST = 2;
+/** Of a column whose width nobody has set, in pixels. */
+const USUAL_WIDTH = 88;
 
 /** Asks for what belongs in a cell, named with its sheet where another sheet passes it on: short, for it stands in narrow columns. */
 export const asksFor = (cell: string): string => `"${ASKS} in ${cell}"`;
@@ -162,22 +166,26 @@ export const whileAsking = (cell: string, asks: string, answers: string): string
 /** The call, or a request to type what it works with while there is nothing of it; `cell` is where to begin. */
 export const asking = (cells: string, cell: string, call: string): string => `IF(COUNTA(${cells})=0,${asksFor(cell)},${call})`;
 
-/** As many characters of a request as fit under a narrow answer. */
-const SHORT_REQUEST = 24;
+/** Pixels a letter of the line under an answer takes up, and those that stay free beside it. */
+const LETTER = 6;
+const FREE = 8;
 
-/** Where there is no answer: the request itself where it is short, otherwise the cell to look at. */
-const missing = (from: string): string => {
+/** Where there is no answer: the request itself where it has room in so many pixels, otherwise the cell to look at. */
+const missing = (from: string, width: number): string => {
   const see = `"see ${from.replaceAll("'", "")}"`;
-  return `IFERROR(IF(LEN(${from})<${SHORT_REQUEST},MID(${from},3,${SHORT_REQUEST}),${see}),${see})`;
+  const letters = Math.trunc((width - FREE) / LETTER);
+  return `IFERROR(IF(LEN(${from})<=${letters + BEFORE_REQUEST},MID(${from},${BEFORE_REQUEST + 1},${letters}),${see}),${see})`;
 };
 
-const answerCells = ({ over, name, value, from, format, under = "", isText }: Answer): [string, CellData][] => {
+const answerCells = (answer: Answer, widths: Page["widths"]): [string, CellData][] => {
+  const { over, name, value, from, format, under = "", isText } = answer;
   const columns = columnsOver(over);
+  const width = columns.reduce((sum, column) => sum + (widths[column] ?? USUAL_WIDTH), 0);
   const [first = ""] = columns;
-  const answer = from === undefined ? `=IFERROR(${value},"–")` : `=IF(${lacks(from)},"–",IFERROR(${value},"–"))`;
+  const answers = from === undefined ? `=IFERROR(${value},"–")` : `=IF(${lacks(from)},"–",IFERROR(${value},"–"))`;
   const said = isFormula(under) ? `IFERROR(${under.slice(1)},"")` : `"${under}"`;
   const plain = isFormula(under) ? `=${said}` : under;
-  const unit = from === undefined ? plain : `=IF(${lacks(from)},${missing(from)},${said})`;
+  const unit = from === undefined ? plain : `=IF(${lacks(from)},${missing(from, width)},${said})`;
   const strip: [string, CellData][] = columns.flatMap((column): [string, CellData][] => [
     [`${column}${NAMES}`, { style: "name" }],
     [`${column}${ANSWERS}`, { style: isText === true ? "answerText" : "answer" }],
@@ -187,7 +195,7 @@ const answerCells = ({ over, name, value, from, format, under = "", isText }: An
   return [
     ...strip,
     [`${first}${NAMES}`, { value: name, style: "name" }],
-    [`${first}${ANSWERS}`, { formula: answer, ...shown, style: isText === true ? "answerText" : "answer" }],
+    [`${first}${ANSWERS}`, { formula: answers, ...shown, style: isText === true ? "answerText" : "answer" }],
     [`${first}${UNITS}`, { ...held(unit), style: "answerUnit" }],
   ];
 };
@@ -219,7 +227,8 @@ export const page = (given: Page): SheetData => {
     for (const row of [NAMES, ANSWERS, UNITS]) cells.set(`${column}${row}`, { style: row === UNITS ? "answerUnit" : "strip" });
   cells.set("A1", { ...held(title), style: "title" });
   cells.set("A2", { value: says, style: "says" });
-  for (const [address, cell] of [...answers.flatMap(answerCells), ...spills.flatMap(spillCells), ...blocks.flatMap(blockCells)])
+  const strip = answers.flatMap((one) => answerCells(one, widths));
+  for (const [address, cell] of [...strip, ...spills.flatMap(spillCells), ...blocks.flatMap(blockCells)])
     cells.set(address, { ...cells.get(address), ...cell });
   return {
     name,

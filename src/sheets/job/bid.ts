@@ -40,15 +40,19 @@ const rates = ({ overhead, profit, basis, tax }: Filling): readonly (readonly En
   ["overhead", overhead], ["profit", profit], ["profit is a", basis], ["tax, of the price", tax],
 ];
 
+/** Lines without a cost that are named; of more there stands how many. */
+const MOST_NAMED = 3;
+
 /** Lines that have no cost and are not written off as included, by name; then what else BID has to say. */
 const cautions = (): string => {
-  const [item, price, cost] = placesOf(EXTEND, "item", "price", "cost");
+  const [item, unit, price, cost] = placesOf(EXTEND, "item", "unit", "price", "cost");
   const column = (place: number | undefined): string => `CHOOSECOLS(${lines},${String(place)})`;
   const others = `LET(n,DROP(${chosen(BID, `${BID_AT}#`, "note")},1),IF(LEFT(n,${ZERO_COST.length})="${ZERO_COST}","",n))`;
   return (
-    `=IF(${lacks(BID_AT)},"",LET(z,FILTER(${column(item)},(${column(cost)}=0)*(${column(price)}<>"included"),""),TEXTJOIN(" ",TRUE,` +
-    `IF(INDEX(z,1,1)="","","No cost yet for "&INDEX(z,1,1)&IF(ROWS(z)>1," and "&ROWS(z)-1&" more","")&": type a price on the right, ` +
-    `or included."),${others})))`
+    `=IF(${lacks(BID_AT)},"",LET(l,IF(${column(unit)}="hour","hours for ","")&${column(item)},` +
+    `z,FILTER(l,(${column(cost)}=0)*(${column(price)}<>"included"),""),TEXTJOIN(" ",TRUE,` +
+    `IF(INDEX(z,1,1)="","","No cost yet: "&TEXTJOIN(", ",TRUE,TAKE(z,${MOST_NAMED}))&IF(ROWS(z)>${MOST_NAMED}," and "&ROWS(z)-` +
+    `${MOST_NAMED}&" more","")&". Type it on the right, or included."),${others})))`
   );
 };
 

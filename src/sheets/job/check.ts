@@ -93,7 +93,7 @@ export const check = (filling: Filling): SheetData => {
       `beside the stair as designed (Layout). In ${UNIT_WORDS[unit]} unless the row says otherwise. The building official has the ` +
       `last word.`,
     answers: ANSWERS,
-    widths: { A: 122, B: 236, C: 84, D: 104, E: 64, F: 84, G: 164, H: 100, I: 520 },
+    widths: { A: 116, B: 236, C: 84, D: 108, E: 72, F: 84, G: 164, H: 98, I: 520 },
     verdicts: [FRAMED, DESIGNED],
     blocks: [
       {

@@ -7,7 +7,7 @@ import { CUTS } from "../../functions/yield/cuts";
 import { OFFCUTS } from "../../functions/yield/offcuts";
 import { PLAN } from "../../functions/yield/plan";
 import { chosen, headingsOf, placesOf, spillOf, viewOf } from "../result-looks";
-import { type Answer, asking, ASKS, type Block, DECIMALS, type Entry, lacks, MONEY, page, passing, whileAsking } from "../sheet-builder";
+import { type Answer, asking, ASKS, asksFor, type Block, DECIMALS, type Entry, lacks, MONEY, page, passing, whileAsking } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
 import { call } from "./call";
 import { type Filling, lengthFormat, moneyOf, onTape } from "./filling";
@@ -79,15 +79,19 @@ const boardsRead = (): string => {
   return `=HSTACK(A8:E${LAST},IF((${available}="")*(${lengths}<>""),"any",${available}),G8:H${LAST})`;
 };
 
+/** What CUTS takes for a saw that nobody measured. */
+const kerfAssumed = ({ unit }: Filling): string => (unit === "mm" ? "3.2 mm" : "1/8 in");
+
 /** A board of each grade that is cut here, and one without for the risers, before anything is planned. */
-const request = (): string => {
+const request = (filling: Filling): string => {
   const [lengths, grades] = [`E${SAW + 1}:E${SAW + OTHER_PIECES}`, `G${SAW + 1}:G${SAW + OTHER_PIECES}`];
   const boards = `H${FIRST}:H${LAST}`;
   const row = `${FIRST - 1}+IFERROR(XMATCH("",${LENGTHS}&""),1)`;
   return (
     `=IF(COUNTA(${LENGTHS})=0,"",LET(isMissing,ISNUMBER(${lengths})*ISNA(XMATCH(${grades},${boards})),` +
     `isPlainMissing,SUM((${LENGTHS}<>"")*(${boards}=""))=0,missing,UNIQUE(FILTER(${grades},isMissing,"")),` +
-    `IF((SUM(isMissing)=0)*NOT(isPlainMissing),"","${ASKS} in Cut plan A"&${row}&": a board "&` +
+    `IF((SUM(isMissing)=0)*NOT(isPlainMissing),IF(B${SAW + 1}="","No kerf typed: ${kerfAssumed(filling)} is taken.",""),` +
+    `"${ASKS} in Cut plan A"&${row}&": a board "&` +
     `IF(isPlainMissing,"without a grade for the risers","of grade "&TEXTJOIN(" and one of grade ",TRUE,missing)))))`
   );
 };
@@ -123,15 +127,19 @@ const answers = (filling: Filling): readonly Answer[] => [
 ];
 
 const otherPieces = (): readonly (readonly Entry[])[] => {
-  const skirt = (what: string): string => `=IFERROR(STAIR.PICK(Layout!N8#,"${what}"),"")`;
+  // A side that is open has an open skirt, the other one a closed one; a rail on each side that has one.
+  const openSides = `SWITCH(${JOB.openEnd},"both",2,"none",0,1)`;
+  const closedSides = `(2-${openSides})`;
+  const rails = `SWITCH(${JOB.handrails},"both",2,"none",0,1)`;
+  const skirt = (what: string, sides: string): string => `=IF(${sides}=0,"",IFERROR(STAIR.PICK(Layout!N8#,"${what}"),""))`;
   const returns = (place: string | undefined): string =>
     `=IFERROR(INDEX(FILTER(Order!G8#,CHOOSECOLS(Order!G8#,${String(ITEM)})="return"),1,${String(place)}),"")`;
   return [
-    ["open skirt", skirt("open skirt length"), skirt("open skirt width"), "skirt", 1],
-    ["closed skirt", skirt("closed skirt length"), skirt("closed skirt width"), "skirt", 1],
+    ["open skirt", skirt("open skirt length", openSides), skirt("open skirt width", openSides), "skirt", `=${openSides}`],
+    ["closed skirt", skirt("closed skirt length", closedSides), skirt("closed skirt width", closedSides), "skirt", `=${closedSides}`],
     [
-      "rail", `=IF(${JOB.handrails}="none","",IFERROR(STAIR.PICK(Layout!N17#,"rail length"),""))`,
-      `=IFERROR(INDEX(FILTER(C${FIRST}:C${LAST},H${FIRST}:H${LAST}="rail"),1),"")`, "rail", 1,
+      "rail", `=IF(${rails}=0,"",IFERROR(STAIR.PICK(Layout!N17#,"rail length"),""))`,
+      `=IFERROR(INDEX(FILTER(C${FIRST}:C${LAST},H${FIRST}:H${LAST}="rail"),1),"")`, "rail", `=${rails}`,
     ],
     ["return", returns(LENGTH_AT), returns(WIDTH_AT), "return", returns(QUANTITY_AT)],
   ];
@@ -153,6 +161,15 @@ const stickByStick = (filling: Filling): string => {
     `HSTACK(CHOOSECOLS(r,${other([stockAt ?? 2, first ?? 1])}),${named},CHOOSECOLS(r,${other(after.slice(1))})),` +
     `HSTACK(CHOOSECOLS(s,${String(stockAt)}),CHOOSECOLS(s,${String(first)})+n,CHOOSECOLS(s,${other(after)}))))`
   );
+};
+
+/** Ends of both plans that go back to the rack, as stock for the next job. */
+const keptEnds = (filling: Filling): string => {
+  const [available = 3] = placesOf(OFFCUTS, "available");
+  const stacked = `VSTACK(${cutting(filling, OFFCUTS, "risers")},DROP(${cutting(filling, OFFCUTS, "rail")},1))`;
+  const kept = bothPlans(`LET(e,${stacked},n,CHOOSECOLS(e,${available}),k,FILTER(e,IF(ISNUMBER(n),n>0,TRUE)),` +
+    'IF(ROWS(k)=1,"no end is as long as that",k))');
+  return `=IF(B${SAW + 3}="",${asksFor(`B${SAW + 3}`)},${kept.slice(1)})`;
 };
 
 /** Rows of ORDER that are blanks to buy. */
@@ -194,13 +211,13 @@ const typedBlocks = (filling: Filling): readonly Block[] => {
       at: `D${SAW}`, headings: true, numbers: [1, 2, 4], formats: { 1: length, 2: length },
       rows: [headingsOf(pieces, "label", "length", "width", "grade", "quantity"), ...otherPieces()],
     },
-    { at: REQUEST, style: "caution", rows: [[request()]] },
+    { at: REQUEST, style: "caution", rows: [[request(filling)]] },
     { at: `A${OFFCUT_ROW - 1}`, style: "part", rows: [["Ends worth the rack", "", "", "", "", "", "", ""]] },
     {
       at: `A${OFFCUT_ROW}`,
       rows: [
         [
-          bothPlans(`VSTACK(${cutting(filling, OFFCUTS, "risers")},DROP(${cutting(filling, OFFCUTS, "rail")},1))`),
+          keptEnds(filling),
         ],
       ],
     },
@@ -251,7 +268,7 @@ export const cutPlan = (filling: Filling): SheetData => {
     answers: answers(filling),
     heights: { 7: 34 },
     widths: {
-      A: 98, B: 60, C: 54, D: 84, E: 58, F: 68, G: 60, H: 70, I: 4, J: 96, K: 44, L: 82, M: 72, N: 72, O: 60, P: 10, Q: 112, R: 70,
+      A: 94, B: 58, C: 52, D: 84, E: 72, F: 72, G: 54, H: 68, I: 4, J: 96, K: 40, L: 80, M: 76, N: 72, O: 64, P: 10, Q: 112, R: 70,
       S: 78, T: 70, U: 76,
     },
     lists: [

@@ -180,11 +180,24 @@ const blocks = (filling: Filling): readonly Block[] => {
   const clearance = unit === "mm" ? "1" : '"1/32"';
   const skirt = sizeOf("skirt thickness");
   const notch = call(NOTCH, unit, { skirtThickness: skirt, runPast: sizeOf("run past"), lap: sizeOf("lap"), clearance });
+  const asked =
+    `IF(${skirt}="",${asksFor(typedPlace("skirt thickness"))},IF(${sizeOf("run past")}="",${asksFor(typedPlace("run past"))},${notch}))`;
   return [
     ...typedBlocks(filling),
-    { at: "I7", style: "part", rows: [["On the saw", ...empty(8)]] },
+    {
+      at: "I7", style: "part",
+      rows: [
+        [
+          `="On the saw; "&SWITCH(${JOB.openEnd},"none","no return","both","both ends open: toe to toe, heel to heel",` +
+            '"toe and heel from the nose corner at the wall")',
+          ...empty(8),
+        ],
+      ],
+    },
     { at: `I${treads - 1}`, rows: [[viewed("AA8", `C${treads}`, chosen(TREADFIT, "AA8#", ...TREAD_VIEW))]] },
     { at: `P${treads - 1}`, rows: [[viewed("AA8", `C${treads}`, chosen(TREADFIT, "AA8#", ...SETS))]] },
+    { at: `R${treads - 1}`, rows: [[viewed("AA8", `C${treads}`, chosen(TREADFIT, "AA8#", "note"))]] },
+    { at: `R${risers - 1}`, rows: [[viewed(RISERS_FITTED, `C${risers}`, chosen(RISERFIT, `${RISERS_FITTED}#`, "note"))]] },
     { at: `I${risers - 2}`, style: "part", rows: [["On the saw", ...empty(8)]] },
     { at: `I${risers - 1}`, rows: [[viewed(RISERS_FITTED, `C${risers}`, chosen(RISERFIT, `${RISERS_FITTED}#`, ...RISER_VIEW))]] },
     { at: `P${risers - 1}`, rows: [[viewed(RISERS_FITTED, `C${risers}`, chosen(RISERFIT, `${RISERS_FITTED}#`, ...SETS))]] },
@@ -197,7 +210,7 @@ const blocks = (filling: Filling): readonly Block[] => {
       at: "AA69", headings: true, numbers: [0, 1],
       rows: [
         ["notch width", "notch height"],
-        [`=${passing("Layout!AA7", `IF(${skirt}="",${asksFor(typedPlace("skirt thickness"))},${notch})`)}`],
+        [`=${passing("Layout!AA7", asked)}`],
       ],
     },
   ];
@@ -218,7 +231,9 @@ export const fit = (filling: Filling): SheetData => {
       `stands what goes on the saw: lengths, the marks of the return from the nose corner, and the set of each end in words.`,
     answers: answers(filling),
     heights: { [treads - 1]: 40, [risers - 1]: 40 },
-    widths: { A: 44, B: 58, C: 72, D: 72, E: 74, F: 74, G: 66, H: 50, I: 48, J: 72, K: 72, L: 72, M: 72, N: 76, O: 56, P: 200, Q: 200 },
+    widths: {
+      A: 44, B: 58, C: 72, D: 72, E: 74, F: 74, G: 66, H: 50, I: 48, J: 72, K: 72, L: 72, M: 72, N: 76, O: 56, P: 220, Q: 220, R: 320,
+    },
     merged: [`A${lastTread + 1}:H${lastTread + 1}`],
     blocks: blocks(filling),
     spills: [
@@ -227,6 +242,8 @@ export const fit = (filling: Filling): SheetData => {
       ...viewOf(TREADFIT, SETS, `P${treads - 1}`, treadRows, unit),
       ...viewOf(RISERFIT, RISER_VIEW, `I${risers - 1}`, riserRows, unit),
       ...viewOf(RISERFIT, SETS, `P${risers - 1}`, riserRows, unit),
+      ...viewOf(TREADFIT, ["note"], `R${treads - 1}`, treadRows, unit),
+      ...viewOf(RISERFIT, ["note"], `R${risers - 1}`, riserRows, unit),
       ...spillOf(TREADFIT, "AA8", treadRows, unit, exact),
       ...spillOf(RISERFIT, RISERS_FITTED, riserRows, unit, exact),
       { at: NOTCH_AT, rows: 1, formats: { 0: notch, 1: notch } },

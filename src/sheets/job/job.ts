@@ -138,7 +138,7 @@ export const job = (filling: Filling): SheetData =>
     title: `=${local(JOB.job)}&IF(${local(JOB.customer)}="","",", "&${local(JOB.customer)})`,
     says: filling.trial ?? OWN,
     answers: answers(filling),
-    widths: { A: 146, B: 150, C: 10, D: 98, E: 204, F: 120, G: 120, H: 126 },
+    widths: { A: 150, B: 146, C: 8, D: 112, E: 204, F: 114, G: 116, H: 124 },
     hidesGridLines: true,
     verdicts: ["H8:H16"],
     lists: [

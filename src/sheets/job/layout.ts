@@ -84,10 +84,13 @@ const ANSWERS = ({ unit }: Filling): readonly Answer[] => {
   ];
 };
 
+const [ASSUMED = 4] = placesOf(LAYOUT, "assumed");
+
 /** Every size that follows, a length as on the tape with + or - where it is a little over or under the mark, and exact beside it. */
 const SIZES = ({ unit }: Filling): string => {
   const tape = unit === "mm" ? 'IF(u="mm",TEXT(v,"0.0"),"")' : 'IF((u="in")*ISNUMBER(v),STAIR.TAPE(v,16,FALSE,TRUE),"")';
-  const sizes = `LET(t,DROP(AA7#,1),v,CHOOSECOLS(t,2),u,CHOOSECOLS(t,3),HSTACK(CHOOSECOLS(t,1),${tape},IF(ISNUMBER(v),ROUND(v,4),v),u))`;
+  const named = `CHOOSECOLS(t,1)&IF(LEFT(CHOOSECOLS(t,${ASSUMED}),7)="assumed"," (assumed)","")`;
+  const sizes = `LET(t,DROP(AA7#,1),v,CHOOSECOLS(t,2),u,CHOOSECOLS(t,3),HSTACK(${named},${tape},IF(ISNUMBER(v),ROUND(v,4),v),u))`;
   return `=${passing("AA7", sizes)}`;
 };
 
@@ -146,7 +149,7 @@ export const layout = (filling: Filling): SheetData => {
       "it.",
     answers: ANSWERS(filling),
     heights: { 7: 34 },
-    widths: { A: 126, B: 72, C: 8, D: 256, E: 82, F: 72, G: 48, H: 8, I: 58, J: 76, K: 76, L: 84, M: 12, N: 190, O: 90, P: 50, Q: 220 },
+    widths: { A: 122, B: 72, C: 8, D: 256, E: 96, F: 76, G: 48, H: 8, I: 56, J: 70, K: 70, L: 84, M: 12, N: 310, O: 96, P: 50, Q: 220 },
     lists: [
       { cells: `B${FIRST + 1 + LINKED.length + TYPED.indexOf("guard")}`, options: ["yes", "no"] },
       { cells: `B${FIRST + 1 + LINKED.length + TYPED.indexOf("open risers")}`, options: ["yes", "no"] },

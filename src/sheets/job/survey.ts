@@ -38,6 +38,13 @@ const finished = (filling: Filling): string => {
 /** Packing under a sub-tread raises its own rise and lowers the next; the upper floor is not packed, and packing takes nothing down. */
 const PACKED = `=${passing("AA8", "LET(p,IF(ISNUMBER(D8#),IF(D8#>0,D8#,0),0),C8#+p-VSTACK(0,DROP(p,-1)))")}`;
 
+/** What EQUALIZE says of each step; how much too high one is that packing cannot mend. */
+const whatToDo = ({ unit }: Filling, packing: number, note: number): string => {
+  const column = (place: number): string => `TAKE(CHOOSECOLS(DROP(AA8#,1),${place}),ROWS(C8#))`;
+  const high = `${onTape(unit, "-p")}&" high, nothing to pack"`;
+  return `=${passing("AA8", `LET(p,${column(packing)},n,${column(note)},IF(LEFT(n,4)="must",IFERROR(${high},n),n))`)}`;
+};
+
 const tolerance = (filling: Filling): string =>
   `IFERROR(INDEX(${call(LIMIT, filling.unit, { code: JOB.code, item: '"riser uniformity"' })},1,1),"")`;
 
@@ -83,7 +90,7 @@ const blocks = (filling: Filling): readonly Block[] => {
         [`finished rise, ${unit}`, `pack under, ${unit}`, `once packed, ${unit}`, "what to do"],
         [
           finished(filling), `=${passing("AA8", `TAKE(CHOOSECOLS(DROP(AA8#,1),${packing}),ROWS(C8#))`)}`, PACKED,
-          `=${passing("AA8", `TAKE(CHOOSECOLS(DROP(AA8#,1),${note}),ROWS(C8#))`)}`,
+          whatToDo(filling, packing, note),
         ],
       ],
     },

@@ -1,7 +1,7 @@
 import { ICommandService, type Injector, IUniverInstanceService, UniverInstanceType, type Workbook as EngineWorkbook } from "@univerjs/core";
 import {
-  ILayoutService, SelectRangeCommand, SetFormulaCalculationResultMutation, SetSelectionsOperation, SetWorksheetActivateCommand,
-  SetWorksheetActiveOperation, SetWorksheetNameMutation, SheetsSelectionsService,
+  ILayoutService, ScrollToCellCommand, SelectRangeCommand, SetFormulaCalculationResultMutation, SetSelectionsOperation,
+  SetWorksheetActivateCommand, SetWorksheetActiveOperation, SetWorksheetNameMutation, SheetsSelectionsService,
 } from "@univerjs/preset-sheets-core";
 import { cellAddress, cellPlace } from "../../sheets/cell-address";
 import type { CellValue, Workbook } from "../workbook";
@@ -106,6 +106,9 @@ export const selection = (injector: Injector, workbook: Workbook, isLoading: () 
     },
     select: async (name, address) => {
       await standOn(injector, name, address);
+      const { row, column } = cellPlace(address);
+      const range = { startRow: row, endRow: row, startColumn: column, endColumn: column };
+      await injector.get(ICommandService).executeCommand(ScrollToCellCommand.id, { range });
       tell();
     },
     takeKeys: async () => {
