@@ -160,13 +160,14 @@ describe("what a job of one's own waits for", () => {
     const book = await openedData({ version: 1, sheets: startedJob({ ...ASKED, openEnd: "both" }, [], false).sheets });
     book.put("Job", { B16: { value: "both" } });
     book.put("Cut plan", Object.fromEntries(Object.entries({
-      ...SAW, ...POPLAR, ...SKIRT, ...STRIP, A12: "rail", B12: 168, C12: 2.25, D12: 2.5, E12: 96, H12: "rail",
+      ...SAW, ...POPLAR, ...SKIRT, ...STRIP, F11: "any", A12: "rail", B12: 168, C12: 2.25, D12: 2.5, E12: 96, H12: "rail",
     }).map(([address, value]) => [address, { value }])));
     await book.settled();
     expect([25, 26, 27, 28].map((row) => book.value("Cut plan", `H${row}`))).toEqual([2, 0, 2, 26]);
     expect(book.value("Cut plan", "E26")).toBe("");
     const cut = book.spill("Cut plan", "J8").map((row) => row[2]);
-    expect(["open skirt", "closed skirt", "rail", "return"].map((piece) => cut.filter((one) => one === piece).length)).toEqual([2, 0, 2, 26]);
+    const count = (piece: string): number => cut.filter((one) => one === piece).length;
+    expect(["open skirt", "closed skirt", "rail", "return"].map(count)).toEqual([2, 0, 2, 26]);
   }, ENGINE_TIME);
 
   test("a board without a number is to be had in any, and returns are cut and paid for", async () => {

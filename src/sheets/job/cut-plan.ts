@@ -167,9 +167,9 @@ const stickByStick = (filling: Filling): string => {
 const keptEnds = (filling: Filling): string => {
   const [available = 3] = placesOf(OFFCUTS, "available");
   const stacked = `VSTACK(${cutting(filling, OFFCUTS, "risers")},DROP(${cutting(filling, OFFCUTS, "rail")},1))`;
-  const kept = bothPlans(`LET(e,${stacked},n,CHOOSECOLS(e,${available}),k,FILTER(e,IF(ISNUMBER(n),n>0,TRUE)),` +
-    'IF(ROWS(k)=1,"no end is as long as that",k))');
-  return `=IF(B${SAW + 3}="",${asksFor(`B${SAW + 3}`)},${kept.slice(1)})`;
+  const kept = `LET(e,${stacked},n,CHOOSECOLS(e,${available}),k,FILTER(e,IF(ISNUMBER(n),n>0,TRUE)),` +
+    'IF(ROWS(k)=1,"no end is as long as that",k))';
+  return bothPlans(`IF(B${SAW + 3}="",${asksFor(`B${SAW + 3}`)},${kept})`);
 };
 
 /** Rows of ORDER that are blanks to buy. */
