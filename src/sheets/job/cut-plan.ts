@@ -131,14 +131,15 @@ const otherPieces = (): readonly (readonly Entry[])[] => {
   const openSides = `SWITCH(${JOB.openEnd},"both",2,"none",0,1)`;
   const closedSides = `(2-${openSides})`;
   const rails = `SWITCH(${JOB.handrails},"both",2,"none",0,1)`;
-  const skirt = (what: string, sides: string): string => `=IF(${sides}=0,"",IFERROR(STAIR.PICK(Layout!N8#,"${what}"),""))`;
+  const skirt = (what: string, sides: string): string => `=IF(${sides}=0,"",STAIR.PICK(Layout!N8#,"${what}"))`;
+  const isReturn = `CHOOSECOLS(Order!G8#,${String(ITEM)})="return"`;
   const returns = (place: string | undefined): string =>
-    `=IFERROR(INDEX(FILTER(Order!G8#,CHOOSECOLS(Order!G8#,${String(ITEM)})="return"),1,${String(place)}),"")`;
+    `=IF(SUM(--(${isReturn}))=0,"",INDEX(FILTER(Order!G8#,${isReturn}),1,${String(place)}))`;
   return [
     ["open skirt", skirt("open skirt length", openSides), skirt("open skirt width", openSides), "skirt", `=${openSides}`],
     ["closed skirt", skirt("closed skirt length", closedSides), skirt("closed skirt width", closedSides), "skirt", `=${closedSides}`],
     [
-      "rail", `=IF(${rails}=0,"",IFERROR(STAIR.PICK(Layout!N17#,"rail length"),""))`,
+      "rail", `=IF(${rails}=0,"",STAIR.PICK(Layout!N17#,"rail length"))`,
       `=IFERROR(INDEX(FILTER(C${FIRST}:C${LAST},H${FIRST}:H${LAST}="rail"),1),"")`, "rail", `=${rails}`,
     ],
     ["return", returns(LENGTH_AT), returns(WIDTH_AT), "return", returns(QUANTITY_AT)],
