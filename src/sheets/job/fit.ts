@@ -189,7 +189,7 @@ const blocks = (filling: Filling): readonly Block[] => {
       rows: [
         [
           `="On the saw; "&SWITCH(${JOB.openEnd},"none","no return","both","both ends open: toe to toe, heel to heel",` +
-            '"toe and heel from the nose corner at the wall")',
+            '"marks from the nose corner at the wall")',
           ...empty(8),
         ],
       ],

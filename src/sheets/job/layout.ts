@@ -80,7 +80,7 @@ const ANSWERS = ({ unit }: Filling): readonly Answer[] => {
       over: ["J", "K"], name: "enough?", value: `IF(${pick("headroom found")}+0>=${pick("headroom")}+0,"✓ headroom","✗ headroom")`,
       from: "D8", under: "found against asked", isText: true,
     },
-    { over: ["L", "M"], name: "throat", value: pick("throat"), from: "D8", format: length, under: `${unit}, after the cut` },
+    { over: ["L", "M"], name: "throat", value: pick("throat"), from: "D8", format: length, under: `${unit}, once cut` },
   ];
 };
 
@@ -149,7 +149,7 @@ export const layout = (filling: Filling): SheetData => {
       "it.",
     answers: ANSWERS(filling),
     heights: { 7: 34 },
-    widths: { A: 122, B: 72, C: 8, D: 256, E: 96, F: 76, G: 48, H: 8, I: 56, J: 70, K: 70, L: 84, M: 12, N: 310, O: 96, P: 50, Q: 220 },
+    widths: { A: 122, B: 72, C: 8, D: 256, E: 96, F: 76, G: 48, H: 8, I: 56, J: 76, K: 76, L: 76, M: 12, N: 310, O: 96, P: 50, Q: 220 },
     lists: [
       { cells: `B${FIRST + 1 + LINKED.length + TYPED.indexOf("guard")}`, options: ["yes", "no"] },
       { cells: `B${FIRST + 1 + LINKED.length + TYPED.indexOf("open risers")}`, options: ["yes", "no"] },
