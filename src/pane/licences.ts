@@ -16,6 +16,7 @@ const licence = (name: Licence["name"], terms: string, serves: string): Licence 
 });
 
 const SHEET = "the sheet of the local page";
+const FILES = "workbook files of the local page";
 
 /** The packages delivered, with their licences as each package states its own. */
 export const licences: readonly Licence[] = [
@@ -38,5 +39,8 @@ export const licences: readonly Licence[] = [
   licence("@univerjs/sheets-numfmt", "Apache-2.0", SHEET),
   licence("@univerjs/sheets-sort", "Apache-2.0", SHEET),
   licence("@univerjs/sheets-sort-ui", "Apache-2.0", SHEET),
+  licence("fflate", "MIT", FILES),
   licence("numfmt", "MIT", SHEET),
+  licence("papaparse", "MIT", FILES),
+  licence("saxes", "ISC", FILES),
 ];
