@@ -9,6 +9,16 @@ export type OfficePart =
   | "start" | "run" | "guards" | "cells" | "selection" | "spills"
   | "sheets" | "sheet-looks" | "sheet-settings" | "sheet-rules" | "shown-tape" | "inserted-tape" | "areas" | "mending";
 
+/** A look that goes by a formula. */
+const A_RULE = [
+  "Excel.Range.conditionalFormats",
+  "Excel.ConditionalFormatCollection.add",
+  "Excel.ConditionalFormat.custom",
+  "Excel.ConditionalFormat.stopIfTrue",
+  "Excel.CustomConditionalFormat.rule",
+  "Excel.CustomConditionalFormat.format",
+] as const;
+
 export const EXCEL_API = "ExcelApi";
 
 const everywhere = (...members: readonly string[]): readonly OfficeCall[] => members.map((member) => ({ member }));
@@ -141,12 +151,7 @@ export const officeCalls: Readonly<Record<OfficePart, readonly OfficeCall[]>> = 
     ...since("1.1", "Excel.Worksheet.getRange"),
     ...since(
       "1.6",
-      "Excel.Range.conditionalFormats",
-      "Excel.ConditionalFormatCollection.add",
-      "Excel.ConditionalFormat.custom",
-      "Excel.ConditionalFormat.stopIfTrue",
-      "Excel.CustomConditionalFormat.rule",
-      "Excel.CustomConditionalFormat.format",
+      ...A_RULE,
       "Excel.ConditionalFormatRule.formula",
       "Excel.ConditionalRangeFormat.fill",
       "Excel.ConditionalRangeFormat.font",
@@ -163,12 +168,7 @@ export const officeCalls: Readonly<Record<OfficePart, readonly OfficeCall[]>> = 
     ...since("1.1", "Excel.Worksheet.getRange"),
     ...since(
       "1.6",
-      "Excel.Range.conditionalFormats",
-      "Excel.ConditionalFormatCollection.add",
-      "Excel.ConditionalFormat.custom",
-      "Excel.ConditionalFormat.stopIfTrue",
-      "Excel.CustomConditionalFormat.rule",
-      "Excel.CustomConditionalFormat.format",
+      ...A_RULE,
       "Excel.ConditionalFormatRule.formulaR1C1",
       "Excel.ConditionalRangeFormat.numberFormat",
     ),

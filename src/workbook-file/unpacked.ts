@@ -1,7 +1,8 @@
 import { Inflate } from "fflate";
 import { checksum } from "./checksum";
 import { fileFault } from "./file-fault";
-import { DEFLATED, STORED, type ZipEntry } from "./zip-entries";
+import type { ZipEntry } from "./zip-entries";
+import { DEFLATED, STORED } from "./zip-records";
 
 /** Bytes handed over at a time: what comes out of them at most is some 16 MB, whatever they claim to come to. */
 const STEP = 16 * 1024;

@@ -1,5 +1,8 @@
 import { strFromU8 } from "fflate";
 import { fileFault } from "./file-fault";
+import {
+  END, END_LENGTH, ENTRY, ENTRY_LENGTH, LOCAL, LOCAL_LENGTH, LONG_END, LONG_END_LENGTH, LONG_END_PLACE, LONG_END_PLACE_LENGTH,
+} from "./zip-records";
 
 /** A part of a zip file as it lies in there. */
 export interface ZipEntry {
@@ -11,21 +14,6 @@ export interface ZipEntry {
   readonly packed: Uint8Array;
 }
 
-/** Ways an entry may be packed (PKWARE APPNOTE 6.3.10, 4.4.5). */
-export const STORED = 0;
-export const DEFLATED = 8;
-
-/** Signatures and lengths of the records (APPNOTE, 4.3.7, 4.3.12, 4.3.14 to 4.3.16). */
-const LOCAL = 0x04034b50;
-const LOCAL_LENGTH = 30;
-const ENTRY = 0x02014b50;
-const ENTRY_LENGTH = 46;
-const END = 0x06054b50;
-const END_LENGTH = 22;
-const LONG_END = 0x06064b50;
-const LONG_END_LENGTH = 56;
-const LONG_END_PLACE = 0x07064b50;
-const LONG_END_PLACE_LENGTH = 20;
 /** Stands where the true figure is in the long record (4.4.1.4). */
 const IN_LONG_RECORD = 0xffffffff;
 const LONG_SIZES = 0x0001;

@@ -1,14 +1,8 @@
 import { deflateSync, strToU8 } from "fflate";
 import { checksum } from "./checksum";
-import { DEFLATED, STORED, type ZipEntry } from "./zip-entries";
+import type { ZipEntry } from "./zip-entries";
+import { DEFLATED, END, END_LENGTH, ENTRY, ENTRY_LENGTH, LOCAL, LOCAL_LENGTH, STORED } from "./zip-records";
 
-/** Records as in `zip-entries.ts` (PKWARE APPNOTE 6.3.10, 4.3.7, 4.3.12, 4.3.16). */
-const LOCAL = 0x04034b50;
-const LOCAL_LENGTH = 30;
-const ENTRY = 0x02014b50;
-const ENTRY_LENGTH = 46;
-const END = 0x06054b50;
-const END_LENGTH = 22;
 /** Version 2.0 unpacks what is deflated (4.4.3.2). */
 const VERSION = 20;
 /** Names are UTF-8 (4.4.4, bit 11). */
