@@ -1,5 +1,6 @@
 import { element } from "../pane/element";
 import { filterCaution, filterSentence } from "../workbook/filter-sentence";
+import { onceSoon } from "../workbook/page/once-soon";
 import type { SheetPage } from "../workbook/page/sheet-page";
 import { place } from "./place";
 
@@ -34,16 +35,8 @@ export const filterLine = (book: SheetPage): void => {
     if (says.textContent !== text) says.textContent = text;
     again.hidden = filtered.changed === 0;
   };
-  let isAsked = false;
   // Once for all that comes with one step.
-  const showSoon = (): void => {
-    if (isAsked) return;
-    isAsked = true;
-    setTimeout(() => {
-      isAsked = false;
-      show();
-    }, 0);
-  };
+  const showSoon = onceSoon(show);
   book.onSelection(showSoon);
   book.onChange(showSoon);
 };

@@ -5,6 +5,7 @@ import {
 } from "@univerjs/preset-sheets-core";
 import { cellAddress, cellPlace } from "../../sheets/cell-address";
 import type { CellValue, Workbook } from "../workbook";
+import { onceSoon } from "./once-soon";
 
 /** The cell a user stands on. */
 export interface SelectedCell {
@@ -31,8 +32,6 @@ export interface Selection {
   /** From now on tells them by itself; asked once the first workbook is there. */
   readonly follow: () => void;
 }
-
-const NO_WAIT = 0;
 
 /**
  * What moves the user, or changes what is said of the cell: a click on a tab and a move by the name box set another selection too, of which
@@ -80,16 +79,8 @@ export const selection = (injector: Injector, workbook: Workbook, isLoading: () 
     const cell = selectedCell(injector, workbook);
     for (const listener of listeners) listener(cell);
   };
-  let isAsked = false;
   // Once for all steps of one move: between them the sheet is shown and nothing is selected on it yet.
-  const tellSoon = (): void => {
-    if (isAsked) return;
-    isAsked = true;
-    setTimeout(() => {
-      isAsked = false;
-      tell();
-    }, NO_WAIT);
-  };
+  const tellSoon = onceSoon(tell);
   return {
     selected: () => selectedCell(injector, workbook),
     tell,
