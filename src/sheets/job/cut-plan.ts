@@ -6,6 +6,7 @@ import { BUY } from "../../functions/yield/buy";
 import { CUTS } from "../../functions/yield/cuts";
 import { OFFCUTS } from "../../functions/yield/offcuts";
 import { PLAN } from "../../functions/yield/plan";
+import { MILLIMETRES_PER_INCH } from "../../solver/length/length";
 import { chosen, headingsOf, placesOf, spillOf, viewOf } from "../result-looks";
 import { type Answer, asking, ASKS, asksFor, type Block, DECIMALS, type Entry, lacks, MONEY, page, passing, whileAsking } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
@@ -79,8 +80,11 @@ const boardsRead = (): string => {
   return `=HSTACK(A8:E${LAST},IF((${available}="")*(${lengths}<>""),"any",${available}),G8:H${LAST})`;
 };
 
-/** What CUTS takes for a saw that nobody measured. */
-const kerfAssumed = ({ unit }: Filling): string => (unit === "mm" ? "3.2 mm" : "1/8 in");
+/** What CUTS takes for a saw that nobody measured, as a formula. */
+const kerfAssumed = ({ unit }: Filling): string => {
+  const inches = String(CUTS.parameters.kerf.default);
+  return unit === "mm" ? `TEXT(${MILLIMETRES_PER_INCH.toString()}*${inches},"0.0")&" mm"` : `"${inches} in"`;
+};
 
 /** A board of each grade that is cut here, and one without for the risers, before anything is planned. */
 const request = (filling: Filling): string => {
@@ -90,7 +94,7 @@ const request = (filling: Filling): string => {
   return (
     `=IF(COUNTA(${LENGTHS})=0,"",LET(isMissing,ISNUMBER(${lengths})*ISNA(XMATCH(${grades},${boards})),` +
     `isPlainMissing,SUM((${LENGTHS}<>"")*(${boards}=""))=0,missing,UNIQUE(FILTER(${grades},isMissing,"")),` +
-    `IF((SUM(isMissing)=0)*NOT(isPlainMissing),IF(B${SAW + 1}="","No kerf typed: ${kerfAssumed(filling)} is taken.",""),` +
+    `IF((SUM(isMissing)=0)*NOT(isPlainMissing),IF(B${SAW + 1}="","No kerf typed: "&${kerfAssumed(filling)}&" is taken.",""),` +
     `"${ASKS} in Cut plan A"&${row}&": a board "&` +
     `IF(isPlainMissing,"without a grade for the risers","of grade "&TEXTJOIN(" and one of grade ",TRUE,missing)))))`
   );
