@@ -1,4 +1,5 @@
 import type { Declaration } from "../functions/declare";
+import { messageOf } from "./message-of";
 import { blockText, placeText } from "./place-text";
 import type { Block, CellHost, HeldCell, Place, PutBlock, PutCell } from "./host";
 import { type LaidOut, laidOut } from "./laid-out";
@@ -91,6 +92,15 @@ const heldBefore = async (
   };
 };
 
+/** Lengths reduced as on a tape, and how that ends; a host that refuses it has the insert all the same. */
+const shownTape = async (whole: PutBlock, host: CellHost): Promise<{ readonly hide: () => Promise<void>; readonly says: string }> => {
+  try {
+    return { hide: (await host.showTape?.(whole)) ?? (async () => undefined), says: "" };
+  } catch (error) {
+    return { hide: async () => undefined, says: ` Lengths do not reduce there: ${messageOf(error)}.` };
+  }
+};
+
 /** Puts a call with its arguments laid out at the selected cell, after asking where something stands. */
 export const inserted = async (declaration: Declaration, host: CellHost, ask: Ask): Promise<Done<Insertion>> => {
   const at = await host.selected();
@@ -122,7 +132,7 @@ export const inserted = async (declaration: Declaration, host: CellHost, ask: As
   const whole: PutBlock = { at, cells: put, ...grown(needed, there) };
   const before = await heldBefore(whole, held, there, host);
   await host.write([whole]);
-  const hideTape = (await host.showTape?.(whole)) ?? (async () => undefined);
+  const tape = await shownTape(whole, host);
   const now = only(await host.read([block]));
   const result = now[formula.row - at.row]?.[formula.column - at.column]?.value;
   const isBlocked = typeof result === "object" && result !== null && result.error === "#SPILL!";
@@ -130,12 +140,13 @@ export const inserted = async (declaration: Declaration, host: CellHost, ask: As
     says: isBlocked
       ? `${declaration.id} stands at ${placeText({ ...at, ...formula })}, but its result does not fit there (#SPILL!): undo the ` +
         `insert, and select a cell away from merged cells and tables.`
-      : `${declaration.id} inserted at ${blockText(block)}: its arguments, and the formula in ${placeText({ ...at, ...formula })}.`,
+      : `${declaration.id} inserted at ${blockText(block)}: its arguments, and the formula in ${placeText({ ...at, ...formula })}.` +
+        tape.says,
     left: {
       id: declaration.id,
       block,
       before,
-      hideTape,
+      hideTape: tape.hide,
       after: now.map((row, down) => row.map((cell, right) => (hasContents(cells[down]?.[right]) ? contentText(cell) : undefined))),
     },
   };

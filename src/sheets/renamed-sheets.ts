@@ -1,4 +1,5 @@
 import { cellPlace } from "./cell-address";
+import { ASKS_IN } from "./sheet-builder";
 import type { CellData, SheetData } from "./sheet-data";
 
 const NAMED_SHEET = /"(?:[^"]|"")*"|(?:'((?:[^']|'')+)'|([\p{L}_][\p{L}\p{N}_.]*))!(\$?[A-Z]{1,3}\$?\d+)?/gu;
@@ -69,7 +70,7 @@ const withLinks = (formula: string, names: ReadonlyMap<string, string>): string 
   });
 
 /** A text of a formula that sends its reader to a cell of a sheet: "– type in Cut plan A9", "see Bid!A14"; the row can follow it. */
-const SENDING = /^"(– type in |see )(.+?)([ !][A-Z]{1,3}\d*(?:: [^"]*)?)"$/;
+const SENDING = new RegExp(`^"(${ASKS_IN}|see )(.+?)([ !][A-Z]{1,3}\\d*(?:: [^"]*)?)"$`);
 
 const sentTo = (text: string, names: ReadonlyMap<string, string>): string =>
   text.replace(SENDING, (found: string, begins: string, sheet: string, rest: string) => {

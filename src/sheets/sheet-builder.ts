@@ -150,8 +150,11 @@ const BEFORE_REQUEST = 2;
 /** Of a column whose width nobody has set, in pixels. */
 const USUAL_WIDTH = 88;
 
+/** And so where it names the cell. */
+export const ASKS_IN = `${ASKS} in `;
+
 /** Asks for what belongs in a cell, named with its sheet where another sheet passes it on: short, for it stands in narrow columns. */
-export const asksFor = (cell: string): string => `"${ASKS} in ${cell}"`;
+export const asksFor = (cell: string): string => `"${ASKS_IN}${cell}"`;
 
 /** Whether a cell has no answer: it is in error, or asks for something to be typed. */
 export const lacks = (cell: string): string => `IFERROR(LEFT(${cell},${ASKS.length})="${ASKS}",TRUE)`;

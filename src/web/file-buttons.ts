@@ -5,7 +5,7 @@ import type { SheetData } from "../sheets/sheet-data";
 import type { Printing } from "../workbook-file/sheet/written-sheet";
 import { valuesFile, workbookFile } from "../workbook-file/write-workbook-file";
 import type { Workbook } from "../workbook/workbook";
-import { droppedFile } from "./dropped-file";
+import { droppedFiles } from "./dropped-files";
 import { fileWorkbooks, notOpened } from "./file-workbooks";
 import type { OpenWorkbook } from "./open-workbook";
 import { place } from "./place";
@@ -39,8 +39,14 @@ const asked = (file: string, notShown: readonly string[]): Promise<boolean> =>
     "Open the copy", "Leave it",
   );
 
+/** Whether dates are written day before month in a language. */
+const isDayFirst = (language: string): boolean => {
+  const parts = new Intl.DateTimeFormat(language).formatToParts().map(({ type }) => type);
+  return parts.indexOf("day") < parts.indexOf("month");
+};
+
 const openFile = async (file: File, { book, open, shelf }: Filing): Promise<string> => {
-  const { workbooks, notShown } = fileWorkbooks(new Uint8Array(await file.arrayBuffer()), file.name);
+  const { workbooks, notShown, says } = fileWorkbooks(new Uint8Array(await file.arrayBuffer()), file.name, isDayFirst(navigator.language));
   if (notShown.length > 0 && !(await asked(file.name, notShown))) return `${file.name} was not opened.`;
   const added: string[] = [];
   for (const { name, data } of workbooks) added.push(await shelf.add(name, data));
@@ -49,18 +55,20 @@ const openFile = async (file: File, { book, open, shelf }: Filing): Promise<stri
   await open.show(first);
   await book.settled();
   return added.length === 1
-    ? `Opened ${file.name} as “${open.name()}”.`
+    ? [`Opened ${file.name} as “${open.name()}”.`, ...says].join(" ")
     : `Opened ${added.length} workbooks from ${file.name}. They are in the list of workbooks.`;
 };
 
 const EXCEL = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
-/** Columns that are printed where sheets of a job stand: what stands behind them is read by other sheets alone. */
+/** Columns that are printed where no other sheets than those of jobs stand: what stands behind them is read by other sheets alone. */
 const FACE = 26;
 
+/** A ready sheet, or that of a further stair. */
+const isReady = ({ name }: SheetData): boolean => readySheets.some((ready) => name.replace(/ \d+$/, "") === ready.name);
+
 const printedAs = (name: string, sheets: readonly SheetData[]): Printing => ({
-  job: name, date: dayOf(new Date()),
-  ...(sheets.some(({ name: sheet }) => readySheets.some((ready) => ready.name === sheet)) ? { columns: FACE } : {}),
+  job: name, date: dayOf(new Date()), ...(sheets.every(isReady) ? { columns: FACE } : {}),
 });
 
 /** Saves the workbook for a spreadsheet: with its formulas alive, which asks for the add-in, or as what they come to, for anyone. */
@@ -77,9 +85,15 @@ const saveWorkbook = async ({ book, open, say }: Filing, hasFormulas: boolean): 
 /** The buttons that save and open files, and the one that opens the demo: each as a workbook of its own, so that nothing is replaced. */
 export const fileButtons = (filing: Filing): void => {
   const { book, open, shelf, demoName, say } = filing;
-  const take = (chosen: File): void => {
-    say(`Opening ${chosen.name} …`);
-    openFile(chosen, filing).then(say, (error: unknown) => say(notOpened(chosen.name, error, messageOf(error))));
+  const opened = async (file: File): Promise<string> => {
+    say(`Opening ${file.name} …`);
+    return openFile(file, filing).catch((error: unknown) => notOpened(file.name, error, messageOf(error)));
+  };
+  // One after the other: each is shown, and the last one stays.
+  const take = async (files: readonly File[]): Promise<void> => {
+    const said: string[] = [];
+    for (const file of files) said.push(await opened(file));
+    say(said.join(" "));
   };
   place("save").addEventListener("click", () => {
     const name = fileName(open.name(), new Date());
@@ -94,11 +108,11 @@ export const fileButtons = (filing: Filing): void => {
   const file = place<HTMLInputElement>("file");
   place("open").addEventListener("click", () => file.click());
   file.addEventListener("change", () => {
-    const [chosen] = file.files ?? [];
+    const chosen = [...(file.files ?? [])];
     file.value = "";
-    if (chosen !== undefined) take(chosen);
+    void take(chosen);
   });
-  droppedFile(take);
+  droppedFiles((files) => void take(files));
   place("demo").addEventListener("click", () => {
     shelf.addDemo(demoName).then(open.show).catch((error: unknown) => say(`The demo cannot be opened: ${messageOf(error)}.`));
   });

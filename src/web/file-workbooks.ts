@@ -9,6 +9,8 @@ import { nameOfFile, type NamedWorkbook, workbooksIn } from "./workbook-files";
 export interface FileWorkbooks {
   readonly workbooks: readonly NamedWorkbook[];
   readonly notShown: readonly string[];
+  /** What could be read in two ways, and how it was. */
+  readonly says: readonly string[];
 }
 
 /** What files of our own begin with, after spaces. */
@@ -40,18 +42,20 @@ const packedWorkbook = (bytes: Uint8Array, file: string): FileWorkbooks => {
   ];
   return {
     workbooks: [{ name: nameOfFile(file), data: workbookData({ version: DATA_VERSION, sheets: read.sheets }) }],
+    says: [],
     notShown: [...read.notShown.map(({ sheet, what }) => (sheet === undefined ? what : `${sheet}: ${what}`)), ...formulas],
   };
 };
 
 /** The workbooks in a file: an Excel workbook, a table as text, or what was saved here. Refuses it as a whole where it is none of them. */
-export const fileWorkbooks = (bytes: Uint8Array, file: string): FileWorkbooks => {
+export const fileWorkbooks = (bytes: Uint8Array, file: string, isDayFirstHere: boolean): FileWorkbooks => {
   if (bytes.length === 0) throw new Error("it is empty");
   if (WORKBOOK.test(file) || PACKED.some((mark) => mark.every((byte, place) => bytes[place] === byte))) return packedWorkbook(bytes, file);
   const beginning = new TextDecoder().decode(bytes.subarray(0, BEGINNING));
-  if (OWN.test(beginning)) return { workbooks: workbooksIn(new TextDecoder().decode(bytes), file), notShown: [] };
+  if (OWN.test(beginning)) return { workbooks: workbooksIn(new TextDecoder().decode(bytes), file), notShown: [], says: [] };
   const name = nameOfFile(file);
-  return { workbooks: [{ name, data: { version: DATA_VERSION, sheets: [textTable(bytes, "Sheet1")] } }], notShown: [] };
+  const { sheet, says } = textTable(bytes, "Sheet1", isDayFirstHere);
+  return { workbooks: [{ name, data: { version: DATA_VERSION, sheets: [sheet] } }], notShown: [], says };
 };
 
 /** Why a file was not opened, as a sentence: one that says itself what would do, or one that says what can be opened. */

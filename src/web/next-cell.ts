@@ -1,6 +1,6 @@
 import type { AskedCell, ToDo } from "../pane/host";
 import { cellAddress, cellPlace } from "../sheets/cell-address";
-import { ASKS } from "../sheets/sheet-builder";
+import { ASKS_IN } from "../sheets/sheet-builder";
 import type { CellData, SheetData } from "../sheets/sheet-data";
 import type { CellValue } from "../workbook/workbook";
 
@@ -46,9 +46,9 @@ const nameOf = ({ cells }: SheetData, row: number, column: number): string => {
 };
 
 /** What a cell shows that waits for another: its sheet, where it is not its own, its address, and at times what belongs there. */
-const REQUEST = /^– type in (?:(.+) )?([A-Z]{1,3}\d+)(?:: (.+))?$/;
+const REQUEST = new RegExp(`^${ASKS_IN}(?:(.+) )?([A-Z]{1,3}\\d+)(?:: (.+))?$`);
 /** A request up to its row, which a formula may work out: other cells pass the request on, its own has these words in its formula. */
-const OWN = /^– type in (?:.+ )?[A-Z]{1,3}(?=\d)/;
+const OWN = new RegExp(`^${ASKS_IN}(?:.+ )?[A-Z]{1,3}(?=\\d)`);
 
 /** The cells that sheets wait for, each named once, and whether any sheet is of the kind that asks. */
 const askedCells = (
@@ -58,15 +58,19 @@ const askedCells = (
   let canAsk = false;
   for (const { name, cells } of sheets) {
     for (const [address, { formula }] of Object.entries(cells)) {
-      if (formula?.includes(`"${ASKS} in `) !== true) continue;
+      if (formula?.includes(`"${ASKS_IN}`) !== true) continue;
       canAsk = true;
       const value = shown(name, address);
       const [own] = typeof value === "string" ? OWN.exec(value) ?? [] : [];
       if (typeof value !== "string" || own === undefined || !formula.includes(`"${own}`)) continue;
       const [, sheetAsked = name, cellAsked, what] = REQUEST.exec(value) ?? [];
       if (cellAsked === undefined) continue;
-      const asked = sheets.find((one) => one.name === sheetAsked) ?? sheets.find((one) => one.name === name);
-      if (asked === undefined) continue;
+      const asked = sheets.find((one) => one.name === sheetAsked);
+      // A sheet that goes by another name now is not found: its request stands where it is shown.
+      if (asked === undefined) {
+        found.set(`${name}!${address}`, { at: { sheet: name, address }, says: value.slice(ASKS_IN.length) });
+        continue;
+      }
       const { row, column } = cellPlace(cellAsked);
       const at = { sheet: asked.name, address: cellAsked };
       found.set(`${at.sheet}!${at.address}`, { at, says: what ?? nameOf(asked, row, column) });

@@ -11,8 +11,10 @@ import type { RowFilter } from "./workbook-data";
 type Filters = Pick<Workbook, "filter" | "filterAgain" | "showAll" | "filtered">;
 
 /** Rows that are hidden by one filter and not by the other. */
-const different = ({ hides: one }: RowFilter, { hides: other }: RowFilter): number =>
-  one.filter((row) => !other.includes(row)).length + other.filter((row) => !one.includes(row)).length;
+const different = ({ hides: one }: RowFilter, { hides: other }: RowFilter): number => {
+  const [ones, others] = [new Set(one), new Set(other)];
+  return one.filter((row) => !others.has(row)).length + other.filter((row) => !ones.has(row)).length;
+};
 
 /** The table of a filter, with the rows that came below. */
 const grown = (sheet: Worksheet, { cells }: RowFilter): string =>

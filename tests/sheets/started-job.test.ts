@@ -156,6 +156,18 @@ describe("what a job of one's own waits for", () => {
     expect(waited(book)).toContain("Survey B10: rough rise, in, row 3");
   }, ENGINE_TIME);
 
+  test("stands where it is shown once its sheet goes by another name, and a full table of boards is said to be full", async () => {
+    const { sheets } = startedJob(ASKED, [], false);
+    const renamed = sheets.map((sheet) => (sheet.name === "Bid" ? { ...sheet, name: "Offer" } : sheet));
+    const shown = (sheet: string, address: string) => (sheet === "Takeoff" && address === "AG8" ? "– type in Bid K9" : null);
+    expect(nextCell(renamed, shown, undefined).asks).toEqual([{ at: { sheet: "Takeoff", address: "AG8" }, says: "Bid K9" }]);
+    const full = Object.fromEntries(Array.from({ length: 14 }, (_, row) => [[`B${9 + row}`, 96], [`C${9 + row}`, 7.25]]).flat());
+    expect(waited(await filledIn({ "Cut plan": { ...SAW, ...full } }))).toContain(
+      "Cut plan A22: every row is taken; in the place of a board that is not cut, one of grade skirt and one of grade rail and one of " +
+        "grade return",
+    );
+  }, ENGINE_TIME);
+
   test("a stair open on both sides with two rails has two open skirts, two rails and no closed skirt", async () => {
     const book = await openedData({ version: 1, sheets: startedJob({ ...ASKED, openEnd: "both" }, [], false).sheets });
     book.put("Job", { B16: { value: "both" } });

@@ -10,7 +10,7 @@ const packed = workbookFile([{ name: "Bid", cells }], { calculated });
 
 const sentenceOf = (file: Uint8Array, name: string): string => {
   try {
-    fileWorkbooks(file, name);
+    fileWorkbooks(file, name, false);
     return "";
   } catch (error) {
     return notOpened(name, error, messageOf(error));
@@ -19,16 +19,16 @@ const sentenceOf = (file: Uint8Array, name: string): string => {
 
 test("an Excel workbook opens under its file's name, its formulas alive, whatever its ending", () => {
   for (const file of ["Barn stair 2026-11-29.xlsx", "Barn stair (2).xlsm", "Barn stair"]) {
-    const { workbooks, notShown } = fileWorkbooks(packed, file);
+    const { workbooks, notShown } = fileWorkbooks(packed, file, false);
     expect(notShown).toEqual([]);
     expect(workbooks).toEqual([{ name: "Barn stair", data: { version: 1, sheets: [{ name: "Bid", cells }] } }]);
   }
 });
 
 test("what was saved here and a table as text open beside it", () => {
-  const [own] = fileWorkbooks(bytes(' \n{"version":1,"sheets":[{"name":"Job","cells":{}}]}'), "Barn 2026-11-29.json").workbooks;
+  const [own] = fileWorkbooks(bytes(' \n{"version":1,"sheets":[{"name":"Job","cells":{}}]}'), "Barn 2026-11-29.json", false).workbooks;
   expect(own).toEqual({ name: "Barn", data: { version: 1, sheets: [{ name: "Job", cells: {} }] } });
-  const [table] = fileWorkbooks(bytes("item,cost\noak,54\n"), "prices.csv").workbooks;
+  const [table] = fileWorkbooks(bytes("item,cost\noak,54\n"), "prices.csv", false).workbooks;
   expect(table?.name).toBe("prices");
   expect(table?.data.sheets[0]?.cells["B2"]).toEqual({ value: 54 });
 });

@@ -1,6 +1,7 @@
 import { BID } from "../../functions/bid/bid";
 import { EXTEND } from "../../functions/bid/extend";
 import { SELLINGPRICE } from "../../functions/bid/sellingprice";
+import { ZERO_COST } from "../../solver/bid/bid";
 import { chosen, placesOf, spillOf, viewOf } from "../result-looks";
 import { type Answer, asking, type Block, costing, DECIMALS, type Entry, lacks, MONEY, page, passing, PERCENT } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
@@ -14,9 +15,6 @@ import { PRICED } from "./takeoff";
 export const GATHERED = "AA8";
 const BID_AT = "AH8";
 const ROWS = 80;
-
-/** BID says the same of its first such row, by a number that is shown nowhere here. */
-const ZERO_COST = "cost is 0 or empty";
 
 const pick = (label: string): string => `STAIR.PICK(${BID_AT}#,"${label}","cost")`;
 const lines = `DROP(${GATHERED}#,1)`;
@@ -43,7 +41,10 @@ const rates = ({ overhead, profit, basis, tax }: Filling): readonly (readonly En
 /** Lines without a cost that are named; of more there stands how many. */
 const MOST_NAMED = 3;
 
-/** Lines that have no cost and are not written off as included, by name; then what else BID has to say. */
+/**
+ * Lines that have no cost and are not written off as included, by name, where BID has a row's number that is shown nowhere here; then what
+ * else it has to say.
+ */
 const cautions = (): string => {
   const [item, unit, price, cost] = placesOf(EXTEND, "item", "unit", "price", "cost");
   const column = (place: number | undefined): string => `CHOOSECOLS(${lines},${String(place)})`;

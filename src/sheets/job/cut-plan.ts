@@ -8,7 +8,7 @@ import { OFFCUTS } from "../../functions/yield/offcuts";
 import { PLAN } from "../../functions/yield/plan";
 import { MILLIMETRES_PER_INCH } from "../../solver/length/length";
 import { chosen, headingsOf, placesOf, spillOf, viewOf } from "../result-looks";
-import { type Answer, asking, ASKS, asksFor, type Block, DECIMALS, type Entry, lacks, MONEY, page, passing, whileAsking } from "../sheet-builder";
+import { type Answer, asking, ASKS_IN, asksFor, type Block, DECIMALS, type Entry, lacks, MONEY, page, passing, whileAsking } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
 import { call } from "./call";
 import { type Filling, lengthFormat, moneyOf, onTape } from "./filling";
@@ -90,12 +90,14 @@ const kerfAssumed = ({ unit }: Filling): string => {
 const request = (filling: Filling): string => {
   const [lengths, grades] = [`E${SAW + 1}:E${SAW + OTHER_PIECES}`, `G${SAW + 1}:G${SAW + OTHER_PIECES}`];
   const boards = `H${FIRST}:H${LAST}`;
-  const row = `${FIRST - 1}+IFERROR(XMATCH("",${LENGTHS}&""),1)`;
+  const free = `XMATCH("",${LENGTHS}&"")`;
+  const row = `${FIRST - 1}+IFERROR(${free},${BOARDS})`;
+  const where = `IF(ISNA(${free}),": every row is taken; in the place of a board that is not cut, one ",": a board ")`;
   return (
     `=IF(COUNTA(${LENGTHS})=0,"",LET(isMissing,ISNUMBER(${lengths})*ISNA(XMATCH(${grades},${boards})),` +
     `isPlainMissing,SUM((${LENGTHS}<>"")*(${boards}=""))=0,missing,UNIQUE(FILTER(${grades},isMissing,"")),` +
     `IF((SUM(isMissing)=0)*NOT(isPlainMissing),IF(B${SAW + 1}="","No kerf typed: "&${kerfAssumed(filling)}&" is taken.",""),` +
-    `"${ASKS} in Cut plan A"&${row}&": a board "&` +
+    `"${ASKS_IN}Cut plan A"&${row}&${where}&` +
     `IF(isPlainMissing,"without a grade for the risers","of grade "&TEXTJOIN(" and one of grade ",TRUE,missing)))))`
   );
 };

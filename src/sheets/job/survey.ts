@@ -3,7 +3,7 @@ import { EQUALIZE } from "../../functions/survey/equalize";
 import { FINISHED } from "../../functions/survey/finished";
 import { UNIFORMITY } from "../../functions/survey/uniformity";
 import { viewOf, placesOf, spillOf } from "../result-looks";
-import { type Answer, ASKS, asksFor, type Block, page, passing } from "../sheet-builder";
+import { type Answer, ASKS_IN, asksFor, type Block, page, passing } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
 import { call } from "./call";
 import { type Filling, lengthFormat, onTape } from "./filling";
@@ -26,10 +26,10 @@ const finished = (filling: Filling): string => {
   const { cells, count } = readingsOf(filling);
   const taken = call(FINISHED, filling.unit, { roughRises: `TAKE(${cells},n)`, ...FLOORS });
   const between = `MAX((${cells}<>"")*SEQUENCE(${count}))>n`;
-  const leftOut = `"${ASKS} in B"&${FIRST - 1}+XMATCH("",${cells}&"")`;
+  const leftOut = `"${ASKS_IN}B"&${FIRST - 1}+XMATCH("",${cells}&"")`;
   // Half a rise from the floor no step is left out, whatever Job says of their number.
   const short = `(n<${JOB.risers})*(SUM(${taken})<${JOB.totalRise}*(1-0.5/${JOB.risers}))`;
-  const next = `IF(IFERROR(${short},0),"${ASKS} in B"&${FIRST}+n,${taken})`;
+  const next = `IF(IFERROR(${short},0),"${ASKS_IN}B"&${FIRST}+n,${taken})`;
   return (
     `=LET(n,COUNTA(${cells}),IF(n=0,${asksFor(`B${FIRST}`)},IF(I8="",${asksFor("I8")},IF(${between},${leftOut},${next}))))`
   );

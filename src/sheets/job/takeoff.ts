@@ -4,7 +4,7 @@ import { HOURS } from "../../functions/takeoff/hours";
 import { TAKEOFF } from "../../functions/takeoff/takeoff";
 import { quantities } from "../../functions/tables";
 import { headingsOf, placesOf, spillOf, viewOf } from "../result-looks";
-import { type Answer, asking, ASKS, type Block, costing, DECIMALS, MONEY, page, passing } from "../sheet-builder";
+import { type Answer, asking, ASKS_IN, type Block, costing, DECIMALS, MONEY, page, passing } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
 import { BID_FIRST, BID_HOURS, BID_PRICES, BID_TYPED } from "./bid-places";
 import { call } from "./call";
@@ -56,7 +56,7 @@ const gathered = (): string => {
   const [first, ...others] = Object.values(PARTS);
   const stacked =
     `LET(b,VSTACK(CHOOSECOLS(${String(first)}#,1,2,3,4,5),${others.map((at) => `DROP(CHOOSECOLS(${at}#,1,2,3,4,5),1)`).join()}),` +
-    `bad,ISERROR(CHOOSECOLS(b,5)),IF(SUM(IF(bad,1,0))>0,"${ASKS} in Bid J${BID_FIRST}: hours or a price for "&TEXTJOIN(", ",TRUE,` +
+    `bad,ISERROR(CHOOSECOLS(b,5)),IF(SUM(IF(bad,1,0))>0,"${ASKS_IN}Bid J${BID_FIRST}: hours or a price for "&TEXTJOIN(", ",TRUE,` +
       `FILTER(CHOOSECOLS(b,1),bad)),b))`;
   return `=${Object.values(PARTS).reduceRight((inner, at) => passing(at, inner), stacked)}`;
 };

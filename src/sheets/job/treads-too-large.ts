@@ -1,19 +1,20 @@
 import { TREADFIT } from "../../functions/fit/treadfit";
 import { ORDER } from "../../functions/order/order";
-import { chosen, placesOf } from "../result-looks";
+import { chosen } from "../result-looks";
 import { lacks } from "../sheet-builder";
 
 /** Where Fit says which steps they are, for Job as well. */
 export const TOO_LARGE = "AD70";
 
-/** The steps whose tread is longer or deeper than the blank that Order buys for treads, which is its first. */
+/** The steps whose tread is longer or deeper than the largest blank that Order buys for treads. */
 export const treadsTooLarge = (fits: string): string => {
-  const [blankLength, blankWidth, blankPrice] = placesOf(ORDER, "length", "width", "price");
-  const bought = (place: number | undefined): string => `INDEX(Order!A17#,2,${String(place)})`;
+  const ordered = (key: string): string => chosen(ORDER, "Order!A17#", key);
+  const isForTreads = `ISNUMBER(SEARCH("tread",${ordered("note")}))*ISNUMBER(${ordered("price")})`;
+  const largest = (key: string): string => `MAX(IF(${isForTreads},${ordered(key)},0))`;
   const fitted = (key: string): string => `DROP(${chosen(TREADFIT, `${fits}#`, key)},1)`;
-  const over = (key: string, place: number | undefined): string => `IFERROR(--(${fitted(key)}>${bought(place)}),0)`;
+  const over = (key: string, blank: string): string => `IFERROR(--(${fitted(key)}>${largest(blank)}),0)`;
   return (
-    `=IF(${lacks(fits)},"",IF(${lacks("Order!A17")},"",IF(NOT(ISNUMBER(${bought(blankPrice)})),"",` +
-    `TEXTJOIN(", ",TRUE,IF(${over("length", blankLength)}+${over("depth", blankWidth)}>0,${fitted("step")},"")))))`
+    `=IF(${lacks(fits)},"",IF(${lacks("Order!A17")},"",IF(SUM(${isForTreads})=0,"",` +
+    `TEXTJOIN(", ",TRUE,IF(${over("length", "length")}+${over("depth", "width")}>0,${fitted("step")},"")))))`
   );
 };

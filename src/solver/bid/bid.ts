@@ -35,12 +35,15 @@ const NOTHING = new Exact(0);
 const sum = (costs: readonly Cost[]): Exact =>
   costs.reduce((total, { cost }) => (cost === undefined ? total : total.plus(cents(cost))), NOTHING);
 
+/** How the note on such costs begins, for a sheet that says it in words of its own. */
+export const ZERO_COST = "cost is 0 or empty";
+
 /** Costs that a cell left empty may hide: a host may hand over 0 for it. */
 const blankNote = (costs: readonly Cost[]): string => {
   const blank = costs.filter(({ cost, price }) => cost === undefined && !isIncluded(price));
   const [first] = blank;
   if (first === undefined) return "";
-  return `cost is 0 or empty in row ${first.row} (${String(first.item)})${blank.length === 1 ? "" : ` and ${blank.length - 1} more`}`;
+  return `${ZERO_COST} in row ${first.row} (${String(first.item)})${blank.length === 1 ? "" : ` and ${blank.length - 1} more`}`;
 };
 
 /**

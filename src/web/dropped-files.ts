@@ -1,7 +1,7 @@
 const hasFiles = ({ dataTransfer }: DragEvent): boolean => dataTransfer?.types.includes("Files") === true;
 
-/** Takes a file that is dropped anywhere on the page, before the sheet or the browser does something else with it. */
-export const droppedFile = (take: (file: File) => void): void => {
+/** Takes files that are dropped anywhere on the page, before the sheet or the browser does something else with them. */
+export const droppedFiles = (take: (files: readonly File[]) => void): void => {
   const over = (isOver: boolean): void => void document.documentElement.classList.toggle("dropping", isOver);
   document.addEventListener("dragover", (event) => {
     if (!hasFiles(event)) return;
@@ -17,7 +17,6 @@ export const droppedFile = (take: (file: File) => void): void => {
     event.preventDefault();
     event.stopPropagation();
     over(false);
-    const file = event.dataTransfer?.files[0];
-    if (file !== undefined) take(file);
+    take([...(event.dataTransfer?.files ?? [])]);
   }, { capture: true });
 };
