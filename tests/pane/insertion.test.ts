@@ -208,3 +208,19 @@ test("nothing is put into a spilled table, nor past the end of the sheet, nor wi
   ).toBe("No cell is selected: select an empty cell of a sheet, then insert again.");
   expect(workbook.data()).toEqual(before);
 });
+
+test("a host that refuses to show lengths as on a tape has the insert, and it can be taken back", async () => {
+  const workbook = await openedWorkbook({ Mine: { A1: "mine" } });
+  const before = cellsOf(workbook);
+  const cells = {
+    ...standingHost(workbook, "Mine", "B2").cells,
+    showTape: async (): Promise<never> => {
+      throw new Error("the sheet is protected");
+    },
+  };
+  const { says, left } = await inserted(declared("STORYPOLE"), cells, never);
+  expect(says).toContain("Lengths do not reduce there: the sheet is protected.");
+  if (left === undefined) throw new Error("nothing can be taken back");
+  await takenBack(left, cells, never);
+  expect(cellsOf(workbook)).toEqual(before);
+});
