@@ -1,7 +1,9 @@
-/** Texts and names of sheets in quotes, out of the way. */
-const QUOTED = /"(?:[^"]|"")*"|'(?:[^']|'')*'/g;
-const CALLED = /(?<![\w.])([A-Z_][A-Z0-9_.]*)\(/gi;
+import { givenNames } from "../workbook-file/formula/file-formula";
+import { formulaTokens, isCall } from "../workbook-file/formula/formula-tokens";
 
-/** The functions a formula calls, in capitals. */
-export const calledIn = (formula: string): readonly string[] =>
-  [...formula.replace(QUOTED, (found) => "_".repeat(found.length)).matchAll(CALLED)].map(([, name = ""]) => name.toUpperCase());
+/** The functions a formula calls, in capitals; names that LET and LAMBDA give are none. */
+export const calledIn = (formula: string): readonly string[] => {
+  const tokens = formulaTokens(formula.replace(/^=/, ""));
+  const given = givenNames(tokens);
+  return tokens.flatMap(({ text }, at) => (isCall(tokens, at) && !given.has(text.toLowerCase()) ? [text.toUpperCase()] : []));
+};

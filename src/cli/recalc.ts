@@ -1,17 +1,19 @@
-import { isStoredError, type StoredValue } from "../workbook-file/sheet/cell-value";
 import { isFileFault } from "../workbook-file/file-fault";
 import { type ReadWorkbook, readWorkbookFile } from "../workbook-file/read-workbook-file";
-import { savedOver } from "../workbook-file/saved-over";
+import { type SavedOver, savedOver } from "../workbook-file/saved-over";
+import { isStoredError, type StoredValue } from "../workbook-file/sheet/cell-value";
+import { fileBlock } from "../workbook-file/sheet/file-block";
+import type { Refusing } from "../workbook-file/sheet/read-cells";
 import { valuesFile } from "../workbook-file/write-workbook-file";
 import { formulaFault } from "../workbook/formula-limits";
 import type { HeadlessWorkbook } from "../workbook/headless-workbook";
-import type { CellValue } from "../workbook/workbook";
-import { DATA_VERSION, workbookData } from "../workbook/workbook-data";
+import { DATA_VERSION, isSoundSheet, workbookData } from "../workbook/workbook-data";
 import { calledIn } from "./calling";
 import type { RecalcAsked } from "./command-line";
-import { type CellOfBook, dependants, type FormulaOfBook } from "./dependants";
+import { type BlockOfBook, type CellOfBook, dependants, type FormulaOfBook, keyOf, readers } from "./dependants";
 import { EXIT } from "./exit-codes";
 import { refusal } from "./refusal";
+import { type Limit, timeLimit } from "./time-limit";
 import { bytesOf, writeOver, writeWhole } from "./written-file";
 
 /** A formula in error, with the sentence that says why. */
@@ -49,8 +51,11 @@ export interface Recalculated {
 const BY_CLOCK: readonly string[] = ["TODAY", "NOW"];
 const BY_CHANCE: readonly string[] = ["RAND", "RANDBETWEEN", "RANDARRAY"];
 
+/** What was found to keep its value once it was worked out, by the cell, and why. */
+type Keeping = ReadonlyMap<string, string>;
+
 /** Why a formula is left as it is; undefined for one that is worked out. */
-const refusing = (book: Pick<HeadlessWorkbook, "knows">, isClockSet: boolean) => (formula: string): string | undefined => {
+const refusing = (book: Pick<HeadlessWorkbook, "knows">, isClockSet: boolean, keeping: Keeping): Refusing => (formula, cell) => {
   const called = calledIn(formula);
   const unknown = called.find((name) => !book.knows(name));
   if (unknown !== undefined) return `calls ${unknown}, which cannot be worked out here`;
@@ -58,31 +63,7 @@ const refusing = (book: Pick<HeadlessWorkbook, "knows">, isClockSet: boolean) =>
   if (chance !== undefined) return `calls ${chance}, which answers differently each time`;
   const clock = called.find((name) => BY_CLOCK.includes(name));
   if (clock !== undefined && !isClockSet) return `calls ${clock}; say which day with --at`;
-  return formulaFault(formula);
-};
-
-const opened = (bytes: Uint8Array, file: string, refuses: (formula: string) => string | undefined): ReadWorkbook => {
-  try {
-    return readWorkbookFile(bytes, { refuses });
-  } catch (error) {
-    throw isFileFault(error) ? refusal(`${file}: ${error.message}`) : error;
-  }
-};
-
-const MILLISECONDS = 1000;
-
-const calculated = async (book: HeadlessWorkbook, read: ReadWorkbook, limit: number): Promise<void> => {
-  book.load(workbookData({ version: DATA_VERSION, sheets: read.sheets }));
-  let ends: NodeJS.Timeout | undefined;
-  const late = new Promise<never>((_, reject) => {
-    const end = refusal(`It took longer than ${limit} s; nothing was written. Give it more with --limit.`, EXIT.tooLong);
-    ends = setTimeout(() => reject(end), limit * MILLISECONDS);
-  });
-  try {
-    await Promise.race([book.settled(), late]);
-  } finally {
-    clearTimeout(ends);
-  }
+  return formulaFault(formula) ?? (cell && keeping.get(keyOf(cell)));
 };
 
 const formulasOf = (book: HeadlessWorkbook, { sheets }: ReadWorkbook): readonly FormulaOfBook[] =>
@@ -92,44 +73,107 @@ const formulasOf = (book: HeadlessWorkbook, { sheets }: ReadWorkbook): readonly 
     return [{ sheet: name, address, formula, rows: Math.max(block.length, 1), columns: Math.max(block[0]?.length ?? 1, 1) }];
   }));
 
-const plain = (value: CellValue): StoredValue | null => value;
-
 const errorsAmong = (book: HeadlessWorkbook, formulas: readonly FormulaOfBook[]): readonly InError[] =>
   formulas.flatMap(({ sheet, address, formula }) => {
-    const value = plain(book.value(sheet, address));
-    if (value === null || !isStoredError(value)) return [];
+    const value = book.value(sheet, address);
+    if (!isStoredError(value)) return [];
     return [{ sheet, address, formula, error: value.error, says: book.errorMessage(sheet, address) ?? "" }];
   });
 
-/** Works a workbook out anew and writes it where that was asked; answers what came of it. */
-export const recalc = async (asked: RecalcAsked, book: HeadlessWorkbook, progress: (step: string) => void): Promise<Recalculated> => {
+/** A workbook worked out, and what is saved of it. */
+interface Worked {
+  readonly read: ReadWorkbook;
+  readonly formulas: readonly FormulaOfBook[];
+  readonly inError: readonly InError[];
+  readonly saved: SavedOver;
+}
+
+const blocksAmong = (formulas: readonly FormulaOfBook[], cells: readonly CellOfBook[]): readonly FormulaOfBook[] => {
+  const keys = new Set(cells.map(keyOf));
+  return formulas.filter((one) => keys.has(keyOf(one)));
+};
+
+/** Formulas in error for no reason of ours where the file held a value, and that read no cell that is in error with good reason. */
+const failing = ({ read, formulas, inError }: Worked): readonly InError[] => {
+  const isFailing = ({ sheet, address, says }: InError): boolean => {
+    const was = read.stored[sheet]?.[address];
+    return says === "" && was !== undefined && !isStoredError(was);
+  };
+  const rightly = blocksAmong(formulas, inError.filter((one) => !isFailing(one)));
+  const behind = new Set(dependants(rightly, formulas).map(keyOf));
+  return inError.filter((one) => isFailing(one) && !behind.has(keyOf(one)));
+};
+
+/** What has to keep its value yet, so that what reads it reads that: where errors begin, and in the last round all that is in error. */
+const stillToKeep = (worked: Worked, isLast: boolean): Keeping => {
+  const { formulas, saved: { unsaved } } = worked;
+  const errors = failing(worked);
+  const behind = new Set(dependants(blocksAmong(formulas, unsaved), formulas).map(keyOf));
+  const read = readers(blocksAmong(formulas, errors), formulas);
+  const first = errors.filter((one) => !behind.has(keyOf(one)) && !read.has(keyOf(one)));
+  const now = isLast || (first.length === 0 && unsaved.length === 0) ? errors : first;
+  return new Map([
+    ...now.map((one) => [keyOf(one), `comes to ${one.error} here and to a value in the file`] as const),
+    ...unsaved.map((one) => [keyOf(one), one.why] as const),
+  ]);
+};
+
+/** How often a workbook is worked out anew with what it keeps. */
+const MOST_ROUNDS = 5;
+
+/** Works a workbook out until nothing more has to keep the value it had. */
+const workedOut = async (bytes: Uint8Array, asked: RecalcAsked, book: HeadlessWorkbook, limit: Limit): Promise<Worked> => {
+  const keeping = new Map<string, string>();
+  for (let round = 0; ; round += 1) {
+    const read = readWorkbookFile(bytes, { refuses: refusing(book, asked.at !== undefined, keeping), isSound: isSoundSheet });
+    const { sheet: only, file } = asked;
+    if (only !== undefined && !read.sheets.some(({ name }) => name === only)) {
+      throw refusal(`--sheet: ${file} has no sheet "${only}"; it has ${read.sheets.map(({ name }) => name).join(", ")}`);
+    }
+    limit.check();
+    book.load(workbookData({ version: DATA_VERSION, sheets: read.sheets }));
+    await limit.within(book.settled());
+    const formulas = formulasOf(book, read);
+    const worked: Worked = { read, formulas, inError: errorsAmong(book, formulas), saved: savedOver(read.file, book) };
+    limit.check();
+    const more = round < MOST_ROUNDS ? stillToKeep(worked, round === MOST_ROUNDS - 1) : new Map<string, string>();
+    if (more.size === 0) return worked;
+    for (const [key, why] of more) keeping.set(key, why);
+  }
+};
+
+/** The formulas that kept their value, and all they take up. */
+const keptAmong = (book: HeadlessWorkbook, { read, saved }: Worked): readonly (Kept & BlockOfBook)[] => [
+  ...Object.entries(read.keptFormulas).flatMap(([sheet, list]) =>
+    list.map(({ cells, ...one }) => {
+      const { rows, columns } = fileBlock(cells ?? one.address) ?? { rows: 1, columns: 1 };
+      return { sheet, ...one, rows, columns };
+    })),
+  ...saved.unsaved.map((one) => ({ formula: book.formula(one.sheet, one.address) ?? "", ...one, rows: 1, columns: 1 })),
+];
+
+const withoutSize = ({ sheet, address, formula, why }: Kept): Kept => ({ sheet, address, formula, why });
+
+const recalculated = async (asked: RecalcAsked, book: HeadlessWorkbook, progress: (step: string) => void): Promise<Recalculated> => {
   const { file, sheet: only } = asked;
+  const limit = timeLimit(asked.limit);
   progress(`reading ${file}`);
   // The engine has its functions together once it has a workbook.
   book.load({ version: DATA_VERSION, sheets: [{ name: "Sheet1", cells: {} }] });
   await book.settled();
   const before = bytesOf(file);
-  const read = opened(before, file, refusing(book, asked.at !== undefined));
-  if (only !== undefined && !read.sheets.some(({ name }) => name === only)) {
-    throw refusal(`--sheet: ${file} has no sheet "${only}"; it has ${read.sheets.map(({ name }) => name).join(", ")}`);
-  }
   progress("working it out");
-  await calculated(book, read, asked.limit);
-  const formulas = formulasOf(book, read);
-  const saved = savedOver(read.file, book);
-  const kept = [
-    ...Object.entries(read.keptFormulas).flatMap(([sheet, list]) => list.map((one) => ({ sheet, ...one }))),
-    ...saved.unsaved.map((one) => ({ formula: book.formula(one.sheet, one.address) ?? "", ...one })),
-  ];
+  const worked = await workedOut(before, asked, book, limit);
+  const { read, formulas, saved, inError } = worked;
+  const kept = keptAmong(book, worked);
   const isShown = ({ sheet }: CellOfBook): boolean => only === undefined || sheet === only;
-  const changed = Object.entries(saved.changed).flatMap(([sheet, addresses]) =>
-    addresses.map((address) => ({
-      sheet, address, was: read.stored[sheet]?.[address] ?? null, is: plain(book.value(sheet, address)),
-    })));
+  const changed = Object.entries(saved.changed).flatMap(([sheet, cells]) => cells.map((one) => ({ sheet, ...one })));
   const written: string[] = [];
   if (asked.out !== undefined) {
+    const bytes = asked.isValues ? valuesFile(read.sheets, { calculated: book, look: book.look }) : saved.bytes;
+    limit.check();
     progress(`writing ${asked.out}`);
-    writeWhole(asked.out, asked.isValues ? valuesFile(read.sheets, { calculated: book, look: book.look }) : saved.bytes);
+    writeWhole(asked.out, bytes);
     written.push(asked.out);
   }
   if (asked.isInPlace && changed.length > 0) {
@@ -138,9 +182,18 @@ export const recalc = async (asked: RecalcAsked, book: HeadlessWorkbook, progres
     written.push(file, backup);
   }
   return {
-    file, formulas: formulas.length, changed: changed.filter(isShown), inError: errorsAmong(book, formulas).filter(isShown),
-    kept: kept.filter(isShown), restsOnKept: dependants(kept, formulas).filter(isShown), written,
+    file, formulas: formulas.length, changed: changed.filter(isShown), inError: inError.filter(isShown),
+    kept: kept.filter(isShown).map(withoutSize), restsOnKept: dependants(kept, formulas).filter(isShown), written,
   };
+};
+
+/** Works a workbook out anew and writes it where that was asked; answers what came of it. */
+export const recalc = async (asked: RecalcAsked, book: HeadlessWorkbook, progress: (step: string) => void): Promise<Recalculated> => {
+  try {
+    return await recalculated(asked, book, progress);
+  } catch (error) {
+    throw isFileFault(error) ? refusal(`${asked.file}: ${error.message}`) : error;
+  }
 };
 
 /** How the command ends. */

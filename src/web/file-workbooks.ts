@@ -1,7 +1,7 @@
 import { isFileFault } from "../workbook-file/file-fault";
 import { readWorkbookFile } from "../workbook-file/read-workbook-file";
 import { formulaFault } from "../workbook/formula-limits";
-import { DATA_VERSION, workbookData } from "../workbook/workbook-data";
+import { DATA_VERSION, isSoundSheet, workbookData } from "../workbook/workbook-data";
 import { textTable } from "./text-table";
 import { nameOfFile, type NamedWorkbook, workbooksIn } from "./workbook-files";
 
@@ -23,17 +23,8 @@ const PACKED = [[0x50, 0x4b], [0xd0, 0xcf, 0x11, 0xe0]] as const;
 const MOST_NAMED = 5;
 const BEGINNING = 64;
 
-const isSound = (sheet: unknown): boolean => {
-  try {
-    workbookData({ version: DATA_VERSION, sheets: [sheet] });
-    return true;
-  } catch {
-    return false;
-  }
-};
-
 const packedWorkbook = (bytes: Uint8Array, file: string): FileWorkbooks => {
-  const read = readWorkbookFile(bytes, { refuses: formulaFault, isSound });
+  const read = readWorkbookFile(bytes, { refuses: formulaFault, isSound: isSoundSheet });
   const kept = Object.entries(read.keptFormulas).flatMap(([sheet, formulas]) =>
     formulas.map(({ address, why }) => `${sheet} ${address} ${why}`));
   const formulas = kept.length === 0 ? [] : [

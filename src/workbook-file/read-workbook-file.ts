@@ -12,7 +12,7 @@ import { ownExtras, withExtras } from "./own-extras";
 import { type PackageParts, packageParts, type Relation } from "./package-parts";
 import { isStoredError, type StoredValue } from "./sheet/cell-value";
 import { fileBlock } from "./sheet/file-block";
-import { type CellReading, type KeptFormula, type ReadCells, readCells } from "./sheet/read-cells";
+import { type CellReading, type KeptFormula, type ReadCells, readCells, type Refusing } from "./sheet/read-cells";
 import { readLists, type TextsOf } from "./sheet/read-lists";
 import { readRules } from "./sheet/read-rules";
 import { readSettings } from "./sheet/read-settings";
@@ -50,8 +50,7 @@ export interface ReadWorkbook {
 }
 
 export interface ReadingOptions {
-  /** Why a live sheet cannot take a formula; undefined for one it can. */
-  readonly refuses?: (formula: string) => string | undefined;
+  readonly refuses?: Refusing;
   /** Whether a live sheet can show a sheet; asked of those to which the file adds what its format has no place for. */
   readonly isSound?: (sheet: SheetData) => boolean;
   /** Counts what reading takes, for who wants to know. */

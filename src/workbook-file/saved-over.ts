@@ -19,10 +19,17 @@ export interface Unsaved {
   readonly why: string;
 }
 
+/** A cell whose value is another now, both as the file holds them; null for nothing. */
+export interface ChangedValue {
+  readonly address: string;
+  readonly was: StoredValue | null;
+  readonly is: CalculatedValue;
+}
+
 export interface SavedOver {
   readonly bytes: Uint8Array;
-  /** Cells whose value is another now, by sheet. */
-  readonly changed: Readonly<Record<string, readonly string[]>>;
+  /** By sheet, cells that another one spills into too. */
+  readonly changed: Readonly<Record<string, readonly ChangedValue[]>>;
   readonly unsaved: readonly Unsaved[];
 }
 
@@ -39,6 +46,11 @@ export const isSameValue = (one: StoredValue | undefined, other: CalculatedValue
   return one === now;
 };
 
+/** What a block comes to that has no room to spill. */
+const NO_ROOM = "#SPILL!";
+const SEVERAL = "comes to several cells here and to one of them in the file";
+const OTHER_SIZE = "comes to another number of rows or columns here than the cells that the file sets for it";
+
 interface Changing {
   readonly file: KeptFile;
   readonly sheet: SheetPart;
@@ -52,17 +64,19 @@ const blockNow = (
 ): readonly (readonly CalculatedValue[])[] | string => {
   const spilled = calculated.spill(sheet.name, address);
   const block = spilled.length === 0 ? [[calculated.value(sheet.name, address)]] : spilled;
-  const isOne = block.length === 1 && block[0]?.length === 1;
   if (kind === "dynamic") return block;
-  if (kind === "one") return isOne ? block : "comes to several cells here and to one of them in the file";
-  // An array of a set size shows what it comes to as far as it goes, and one value alone in each of its cells.
-  const missing = { error: "#N/A" } as const;
-  const at = (row: number, column: number): CalculatedValue =>
-    (isOne ? block[0]?.[0] : block[block.length === 1 ? 0 : row]?.[block[0]?.length === 1 ? 0 : column]) ?? missing;
-  return Array.from({ length: rows }, (_, row) => Array.from({ length: columns }, (__, column) => at(row, column)));
+  const [first] = block[0] ?? [];
+  const isInTheWay = isStoredError(first) && first.error === NO_ROOM;
+  if (kind === "one") return block.length === 1 && block[0]?.length === 1 && !isInTheWay ? block : SEVERAL;
+  // How another size is filled differs by what wrote the file, and no live sheet fills cells by it.
+  return block.length === rows && block[0]?.length === columns && !isInTheWay ? block : OTHER_SIZE;
 };
 
-const changesOf = (changing: Changing): SheetChanges => {
+interface ChangesOfSheet extends SheetChanges {
+  readonly changed: readonly ChangedValue[];
+}
+
+const changesOf = (changing: Changing): ChangesOfSheet => {
   const { file, sheet, unsaved } = changing;
   const kept = keptSheet(file, sheet);
   const values = new Map<string, CalculatedValue>();
@@ -88,14 +102,30 @@ const changesOf = (changing: Changing): SheetChanges => {
         else if (!values.has(address)) values.set(address, null);
       }
   }
+  const changed: ChangedValue[] = [];
   for (const [address, value] of values) {
     const format = kept.format(address);
     const isDate = file.countsFrom1904 && typeof value === "number" && format !== undefined && isDateFormat(format);
     const stored = isDate ? value - DAYS_TO_1904 : value;
-    if (isSameValue(kept.value(address), stored)) values.delete(address);
-    else values.set(address, stored);
+    const was = kept.value(address);
+    if (isSameValue(was, stored)) values.delete(address);
+    else {
+      values.set(address, stored);
+      changed.push({ address, was: was ?? null, is: stored });
+    }
   }
-  return { values, spillsTo };
+  return { values, spillsTo, changed };
+};
+
+/** What a part in UTF-8 may begin with, and is not told apart by once it is read. */
+const MARK: readonly number[] = [0xef, 0xbb, 0xbf];
+
+const marked = (mark: readonly number[], text: string): Uint8Array => {
+  const bytes = strToU8(text);
+  const all = new Uint8Array(mark.length + bytes.length);
+  all.set(mark);
+  all.set(bytes, mark.length);
+  return all;
 };
 
 /**
@@ -104,7 +134,7 @@ const changesOf = (changing: Changing): SheetChanges => {
  */
 export const savedOver = (file: KeptFile, calculated: Calculated): SavedOver => {
   const unsaved: Unsaved[] = [];
-  const changed: Record<string, readonly string[]> = {};
+  const changed: Record<string, readonly ChangedValue[]> = {};
   const parts = new Map<string, Uint8Array>();
   for (const sheet of file.sheets) {
     const changes = changesOf({ file, sheet, calculated, unsaved });
@@ -112,12 +142,13 @@ export const savedOver = (file: KeptFile, calculated: Calculated): SavedOver => 
     const entry = file.parts.entry(sheet.part);
     const text = file.parts.text(sheet.part);
     const before = entry && unpacked(entry);
-    const bytes = strToU8(text);
+    const mark = before !== undefined && MARK.every((byte, at) => before[at] === byte) ? MARK : [];
+    const bytes = marked(mark, text);
     // What was read must be what is there, or writing it again would change more than its values.
     if (before === undefined || before.length !== bytes.length || before.some((byte, at) => byte !== bytes[at]))
       throw fileFault("other-encoding", sheet.part);
-    parts.set(entry?.name ?? "", strToU8(splicedSheet(text, file.parts.tree(sheet.part), changes)));
-    changed[sheet.name] = [...changes.values.keys()];
+    parts.set(entry?.name ?? "", marked(mark, splicedSheet(text, file.parts.tree(sheet.part), changes)));
+    changed[sheet.name] = changes.changed;
   }
   const entries = file.parts.entries.map((entry) => {
     const bytes = parts.get(entry.name);

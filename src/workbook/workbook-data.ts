@@ -289,3 +289,13 @@ export const workbookData = (raw: unknown): WorkbookData => {
   if (twice !== undefined) throw new Error(`workbook, sheets: two sheets are named "${twice}"`);
   return { version: DATA_VERSION, sheets: read };
 };
+
+/** Whether a sheet by itself, hidden or not, can be shown here. */
+export const isSoundSheet = (sheet: SheetData): boolean => {
+  try {
+    workbookData({ version: DATA_VERSION, sheets: [{ ...sheet, isHidden: undefined }] });
+    return true;
+  } catch {
+    return false;
+  }
+};

@@ -3,7 +3,7 @@ import { type ReadWorkbook, readWorkbookFile } from "../../src/workbook-file/rea
 import { savedOver } from "../../src/workbook-file/saved-over";
 import { MOST_ELEMENTS, noWork } from "../../src/workbook-file/xml-tree";
 import { formulaFault } from "../../src/workbook/formula-limits";
-import { workbookData } from "../../src/workbook/workbook-data";
+import { isSoundSheet, workbookData } from "../../src/workbook/workbook-data";
 
 const SENTENCES: readonly string[] = Object.values(FAULTS);
 
@@ -19,19 +19,10 @@ const refusal = (error: unknown): Outcome => {
   return name;
 };
 
-const isSound = (sheet: unknown): boolean => {
-  try {
-    workbookData({ version: 1, sheets: [{ ...(sheet as object), isHidden: undefined }] });
-    return true;
-  } catch {
-    return false;
-  }
-};
-
 const open = (bytes: Uint8Array): ReadWorkbook => {
   const work = noWork();
   try {
-    return readWorkbookFile(bytes, { refuses: formulaFault, isSound, work });
+    return readWorkbookFile(bytes, { refuses: formulaFault, isSound: isSoundSheet, work });
   } finally {
     // One element more than may be is what stops the reading.
     if (work.elements > 2 * MOST_ELEMENTS) throw new Error(`reading took ${work.elements} steps`);

@@ -39,7 +39,7 @@ const argumentsOf = (tokens: readonly Token[], open: number): readonly (readonly
 const NAMING: Readonly<Record<string, (index: number) => boolean>> = { LET: (index) => index % 2 === 0, LAMBDA: () => true };
 
 /** Names that LET and LAMBDA give, in lower case. */
-const parameters = (tokens: readonly Token[]): ReadonlySet<string> => {
+export const givenNames = (tokens: readonly Token[]): ReadonlySet<string> => {
   const found = new Set<string>();
   for (const [at, { text }] of tokens.entries()) {
     const isNaming = isCall(tokens, at) ? NAMING[text.toUpperCase()] : undefined;
@@ -109,7 +109,7 @@ function written(writing: Writing, from: number, to: number): string {
 export const fileFormula = (formula: string): FileFormula => {
   const tokens = formulaTokens(formula.replace(/^=/, ""));
   const added = new Set<string>();
-  const text = written({ tokens, parameters: parameters(tokens), added }, 0, tokens.length);
+  const text = written({ tokens, parameters: givenNames(tokens), added }, 0, tokens.length);
   const isArray = added.size > 0 || text.includes("_xlfn.") || tokens.some((token) => isSign(token, ":") || isSign(token, "{"));
   return { formula: text, added: [...added], isArray };
 };

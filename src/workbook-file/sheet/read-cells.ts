@@ -1,9 +1,10 @@
 import { cellAddress, type CellPlace } from "../../sheets/cell-address";
-import type { CellBlock } from "../../sheets/cell-blocks";
+import { blockAddress, type CellBlock } from "../../sheets/cell-blocks";
 import { isDateFormat } from "../../sheets/cell-format";
 import type { CellData } from "../../sheets/sheet-data";
 import { DAYS_TO_1904 } from "../date-number";
 import type { Standing } from "../formula/names-in-place";
+import { severalForOne } from "../formula/several-for-one";
 import { LONGEST_STORED, type Named, sheetFormula, TOO_LONG } from "../formula/sheet-formula";
 import { shiftedFormula } from "../formula/shifted-formula";
 import type { FileStyles } from "../look/read-styles";
@@ -14,6 +15,9 @@ import { fileBlock } from "./file-block";
 import { placedRows } from "./placed-cells";
 import type { SharedText } from "./shared-strings";
 
+/** Why a live sheet cannot take a formula, of a cell or of a rule, which has none; undefined for one it can. */
+export type Refusing = (formula: string, cell?: { readonly sheet: string; readonly address: string }) => string | undefined;
+
 /** What the cells of a sheet are read with. */
 export interface CellReading {
   readonly sheet: string;
@@ -21,8 +25,7 @@ export interface CellReading {
   readonly styles: FileStyles;
   readonly named: (standing: Standing) => Named;
   readonly countsFrom1904: boolean;
-  /** Why a live sheet cannot take a formula; undefined for one it can. */
-  readonly refuses: (formula: string) => string | undefined;
+  readonly refuses: Refusing;
   readonly work: Work;
 }
 
@@ -31,6 +34,8 @@ export interface KeptFormula {
   readonly address: string;
   readonly formula: string;
   readonly why: string;
+  /** The block of an array formula. */
+  readonly cells?: string;
 }
 
 export interface ReadCells {
@@ -68,6 +73,12 @@ const MOST_PIXELS = 10_000;
 /** A character of a formula takes as long as so many of a part. */
 export const FORMULA_WORK = 4;
 
+/** Why a formula that is no array formula cannot be worked out here; undefined for one that can. */
+const plainFault = (formula: string): string | undefined => {
+  const several = severalForOne(formula);
+  return several && `takes of ${several} the value in its own row or column alone, which cannot be worked out here`;
+};
+
 type Formula = { readonly text: string } | { readonly why: string; readonly text: string };
 
 const formulaText = (element: XmlElement, { row, column }: CellPlace, shared: Map<string, SharedFormula>): Formula | undefined => {
@@ -97,11 +108,15 @@ const content = (element: XmlElement, place: CellPlace, reading: CellReading, gr
   const address = cellAddress(place);
   if (value !== undefined) growing.stored[address] = value;
   const text = "why" in found ? { unshown: found.why } : sheetFormula(found.text, reading.named({ ...place, sheet: reading.sheet }));
-  const why = typeof text === "string" ? reading.refuses(`=${text}`) : text.unshown;
-  const block = formula.attributes["t"] === "array" ? fileBlock(formula.attributes["ref"] ?? "") : undefined;
+  const isArray = formula.attributes["t"] === "array";
+  const why = typeof text === "string"
+    ? (reading.refuses(`=${text}`, { sheet: reading.sheet, address }) ?? (isArray ? undefined : plainFault(text)))
+    : text.unshown;
+  const block = isArray ? fileBlock(formula.attributes["ref"] ?? "") : undefined;
   if (why === undefined && block !== undefined && block.rows * block.columns > 1) growing.spilled.push(block);
   if (why === undefined && typeof text === "string") return { formula: `=${text}` };
-  growing.kept.push({ address, formula: `=${found.text}`, why: why ?? "" });
+  const cells = block !== undefined && block.rows * block.columns > 1 ? { cells: blockAddress(block) } : {};
+  growing.kept.push({ address, formula: `=${found.text}`, why: why ?? "", ...cells });
   return plainCell(value);
 };
 
