@@ -1,5 +1,6 @@
 import { cellAddress, cellPlace } from "../../sheets/cell-address";
 import { blockAddress } from "../../sheets/cell-blocks";
+import { insertions, isClosed, prefixOf, type Splice, spliced, startOf, unclosed, without } from "../xml-splices";
 import { childOf, type XmlElement } from "../xml-tree";
 import type { CalculatedValue } from "./calculated";
 import { fileBlock } from "./file-block";
@@ -14,25 +15,9 @@ export interface SheetChanges {
   readonly spillsTo: ReadonlyMap<string, { readonly rows: number; readonly columns: number }>;
 }
 
-interface Splice {
-  readonly from: number;
-  readonly to: number;
-  readonly text: string;
-}
-
-/** The prefix that the elements of a sheet have in its text, with its colon. */
-const prefixOf = (text: string, { from }: XmlElement): string => /^<([\w.-]+:)?/.exec(text.slice(from))?.[1] ?? "";
-
-const without = (tag: string, name: string): string => tag.replace(new RegExp(`\\s${name}\\s*=\\s*(?:"[^"]*"|'[^']*')`), "");
-
-const isClosed = ({ opened, to }: XmlElement): boolean => opened === to;
-
-/** A start tag without its end. */
-const unclosed = (tag: string): string => tag.slice(0, tag.endsWith("/>") ? -2 : -1).trimEnd();
-
 /** The start tag of a cell with the type of its value; what a rich value was said to be (vm) goes with the old one. */
 const startTag = (text: string, cell: XmlElement, type: string): string => {
-  const bare = unclosed(without(without(text.slice(cell.from, cell.opened), "t"), "vm"));
+  const bare = unclosed(without(without(startOf(text, cell), "t"), "vm"));
   return `${bare}${type === "" ? "" : ` t="${type}"`}`;
 };
 
@@ -53,57 +38,26 @@ const valueSplices = (text: string, cell: XmlElement, value: CalculatedValue): r
 };
 
 /** A reference in the start tag of an element. */
-const referenceSplice = (text: string, { from, opened }: XmlElement, ref: string): Splice =>
+export const referenceSplice = (text: string, { from, opened }: XmlElement, ref: string): Splice =>
   ({ from, to: opened, text: text.slice(from, opened).replace(/(\sref\s*=\s*)(?:"[^"]*"|'[^']*')/, `$1"${ref}"`) });
 
-interface NewCell {
-  readonly column: number;
-  readonly xml: string;
-}
-
-const endOf = (text: string, element: XmlElement): number => text.lastIndexOf("</", element.to - 1);
-
-/** New elements among those that are there, before the first that comes behind them; an element without any is opened for them. */
-const insertions = <New extends { readonly at: number; readonly xml: string }>(
-  text: string, parent: XmlElement, there: readonly { readonly at: number; readonly element: XmlElement }[], added: readonly New[],
+/** Cells that are not there yet, and rows for them where there are none. */
+export const newCells = (
+  text: string, sheetData: XmlElement, rows: readonly PlacedRow[], cells: ReadonlyMap<string, string>,
 ): readonly Splice[] => {
-  const inOrder = [...added].sort((one, other) => one.at - other.at);
-  if (isClosed(parent) && inOrder.length > 0) {
-    const open = unclosed(text.slice(parent.from, parent.opened));
-    const name = /^<([\w:.-]+)/.exec(open)?.[1] ?? "";
-    return [{ from: parent.from, to: parent.to, text: `${open}>${inOrder.map(({ xml }) => xml).join("")}</${name}>` }];
-  }
-  return inOrder.map(({ at, xml }) => {
-    const place = there.find((one) => one.at > at)?.element.from ?? endOf(text, parent);
-    return { from: place, to: place, text: xml };
-  });
-};
-
-const newCells = (prefix: string, values: SheetChanges["values"], known: ReadonlySet<string>): ReadonlyMap<number, readonly NewCell[]> => {
-  const rows = new Map<number, NewCell[]>();
-  for (const [address, value] of values) {
-    const written = known.has(address) ? undefined : valueXml(value);
-    if (written === undefined) continue;
-    const { row, column } = cellPlace(address);
-    const type = written.type === "" ? "" : ` t="${written.type}"`;
-    const xml = `<${prefix}c r="${address}"${type}><${prefix}v>${written.text}</${prefix}v></${prefix}c>`;
-    rows.set(row, [...(rows.get(row) ?? []), { column, xml }]);
-  }
-  return rows;
-};
-
-const addedSplices = (
-  text: string, sheetData: XmlElement, rows: readonly PlacedRow[], values: SheetChanges["values"],
-): readonly Splice[] => {
-  const known = new Set(rows.flatMap(({ cells }) => cells.map(cellAddress)));
   const prefix = prefixOf(text, sheetData);
-  const added = newCells(prefix, values, known);
+  const added = new Map<number, { readonly at: number; readonly xml: string }[]>();
+  for (const [address, xml] of cells) {
+    const { row, column } = cellPlace(address);
+    const inRow = added.get(row) ?? [];
+    inRow.push({ at: column, xml });
+    added.set(row, inRow);
+  }
   const byNumber = new Map(rows.map((row) => [row.number - 1, row]));
   const splices: Splice[] = [];
   const newRows: { readonly at: number; readonly xml: string }[] = [];
-  for (const [number, cells] of added) {
+  for (const [number, inRow] of added) {
     const row = byNumber.get(number);
-    const inRow = cells.map(({ column, xml }) => ({ at: column, xml }));
     if (row !== undefined) {
       const there = row.cells.map(({ column, element }) => ({ at: column, element }));
       splices.push(...insertions(text, row.element, there, inRow));
@@ -116,14 +70,28 @@ const addedSplices = (
   return [...splices, ...insertions(text, sheetData, there, newRows)];
 };
 
+const addedSplices = (
+  text: string, sheetData: XmlElement, rows: readonly PlacedRow[], values: SheetChanges["values"],
+): readonly Splice[] => {
+  const known = new Set(rows.flatMap(({ cells }) => cells.map(cellAddress)));
+  const prefix = prefixOf(text, sheetData);
+  const added = new Map<string, string>();
+  for (const [address, value] of values) {
+    const written = known.has(address) ? undefined : valueXml(value);
+    if (written === undefined) continue;
+    const type = written.type === "" ? "" : ` t="${written.type}"`;
+    added.set(address, `<${prefix}c r="${address}"${type}><${prefix}v>${written.text}</${prefix}v></${prefix}c>`);
+  }
+  return newCells(text, sheetData, rows, added);
+};
+
 /** The dimension of a sheet, where new cells lie outside of it. */
-const dimensionSplices = (text: string, sheet: XmlElement, values: SheetChanges["values"]): readonly Splice[] => {
+export const dimensionSplices = (text: string, sheet: XmlElement, filled: Iterable<string>): readonly Splice[] => {
   const dimension = childOf(sheet, "dimension");
   const before = dimension && fileBlock(dimension.attributes["ref"] ?? "");
   if (dimension === undefined || before === undefined) return [];
   let [top, left, bottom, right] = [before.row, before.column, before.row + before.rows - 1, before.column + before.columns - 1];
-  for (const [address, value] of values) {
-    if (value === null) continue;
+  for (const address of filled) {
     const { row, column } = cellPlace(address);
     [top, bottom] = [Math.min(top, row), Math.max(bottom, row)];
     [left, right] = [Math.min(left, column), Math.max(right, column)];
@@ -132,12 +100,15 @@ const dimensionSplices = (text: string, sheet: XmlElement, values: SheetChanges[
   return ref === blockAddress(before) ? [] : [referenceSplice(text, dimension, ref)];
 };
 
+const filledIn = (values: SheetChanges["values"]): readonly string[] =>
+  [...values].flatMap(([address, value]) => (value === null ? [] : [address]));
+
 /** The text of a sheet with other values in it and not a letter of the rest changed. */
 export const splicedSheet = (text: string, sheet: XmlElement, { values, spillsTo }: SheetChanges): string => {
   const sheetData = childOf(sheet, "sheetData");
   if (sheetData === undefined) return text;
   const rows = placedRows(sheetData);
-  const splices: Splice[] = [...dimensionSplices(text, sheet, values), ...addedSplices(text, sheetData, rows, values)];
+  const splices: Splice[] = [...dimensionSplices(text, sheet, filledIn(values)), ...addedSplices(text, sheetData, rows, values)];
   for (const { element, ...place } of rows.flatMap(({ cells }) => cells)) {
     const address = cellAddress(place);
     const [value, size] = [values.get(address), spillsTo.get(address)];
@@ -145,13 +116,5 @@ export const splicedSheet = (text: string, sheet: XmlElement, { values, spillsTo
     if (value !== undefined) splices.push(...valueSplices(text, element, value));
     if (size !== undefined && formula !== undefined) splices.push(referenceSplice(text, formula, blockAddress({ ...place, ...size })));
   }
-  // Where two begin at one place what is put in comes before what is replaced.
-  splices.sort((one, other) => one.from - other.from || one.to - other.to);
-  const pieces: string[] = [];
-  let at = 0;
-  for (const { from, to, text: put } of splices) {
-    pieces.push(text.slice(at, from), put);
-    at = to;
-  }
-  return pieces.join("") + text.slice(at);
+  return spliced(text, splices);
 };
