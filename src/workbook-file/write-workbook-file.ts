@@ -72,7 +72,7 @@ const workbookXml = (sheets: readonly SheetData[], names: readonly string[]): st
 
 interface Book {
   readonly sheets: readonly SheetData[];
-  readonly writing: Omit<CellWriting, "styles" | "strings" | "added">;
+  readonly writing: Omit<CellWriting, "styles" | "strings" | "added" | "dynamic">;
   readonly names: readonly DefinedName[];
   readonly addIn: AddIn | undefined;
   readonly printing: Printing;
@@ -108,7 +108,7 @@ const helperSheets = (long: LongLists): readonly SheetData[] => {
 
 const packageOf = (book: Book, isPacked = true): Uint8Array => {
   const [styles, strings, added] = [writtenStyles(), writtenStrings(), new Set<string>()];
-  const writing: CellWriting = { ...book.writing, styles, strings, added };
+  const writing: CellWriting = { ...book.writing, styles, strings, added, dynamic: () => 1 };
   const long = longLists(freeName(book.sheets));
   const first = book.sheets.findIndex(({ isHidden }) => !isHidden);
   const own = book.sheets.map((sheet, index) => writtenSheet(sheet, index === first, writing, long, book.printing));

@@ -21,6 +21,8 @@ export interface CellWriting {
   readonly shownLook?: ((sheet: string, address: string) => OwnLook) | undefined;
   /** Functions of the add-in that were called, as the file names them. */
   readonly added: Set<string>;
+  /** The number of the metadata that marks a dynamic array. */
+  readonly dynamic: () => number;
 }
 
 /** The highest row in points ("Excel specifications and limits"); a higher one is in the extras. */
@@ -44,10 +46,12 @@ const fixedFormat = (format: string | undefined, value: CalculatedValue): string
     : (tapeRules(format).find(({ holdsFor }) => holdsFor(value))?.numberFormat ?? format);
 
 /** The formula of a cell as the file has it: a dynamic array where it may come to more than its own cell ([MS-XLSX] 2.2.4.17). */
-const formulaXml = (formula: string, cells: string, isSpilled: boolean, added: Set<string>): readonly [attributes: string, xml: string] => {
+export const formulaXml = (
+  formula: string, cells: string, isSpilled: boolean, { added, dynamic }: Pick<CellWriting, "added" | "dynamic">,
+): readonly [attributes: string, xml: string] => {
   const { formula: text, added: called, isArray } = fileFormula(formula);
   for (const name of called) added.add(name);
-  return isArray || isSpilled ? [' cm="1"', `<f t="array" ref="${cells}">${escapedText(text)}</f>`] : ["", `<f>${escapedText(text)}</f>`];
+  return isArray || isSpilled ? [` cm="${dynamic()}"`, `<f t="array" ref="${cells}">${escapedText(text)}</f>`] : ["", `<f>${escapedText(text)}</f>`];
 };
 
 const cellXml = (address: string, style: number, attributes: string, content: string): string => {
@@ -58,14 +62,14 @@ const cellXml = (address: string, style: number, attributes: string, content: st
 const typed = (type: string): string => (type === "" ? "" : ` t="${type}"`);
 
 /** A text by its place among the texts of all cells; anything else as it is. */
-const plainXml = (value: CalculatedValue, strings: WrittenStrings): readonly [attributes: string, xml: string] => {
+export const plainXml = (value: CalculatedValue, strings: WrittenStrings): readonly [attributes: string, xml: string] => {
   if (typeof value === "string") return [' t="s"', `<v>${strings.place(value)}</v>`];
   const written = valueXml(value);
   return written === undefined ? ["", ""] : [typed(written.type), `<v>${written.text}</v>`];
 };
 
 const writer = ({ name, cells }: SheetData, writing: CellWriting) => {
-  const { styles, strings, calculated, hasFormulas, shownLook, added } = writing;
+  const { styles, strings, calculated, hasFormulas, shownLook } = writing;
   const found = new Map<string, Written>();
   const styleOf = (address: string, value: CalculatedValue): number => {
     const cell: CellData = cells[address] ?? {};
@@ -84,7 +88,7 @@ const writer = ({ name, cells }: SheetData, writing: CellWriting) => {
     const value = block[0]?.[0] ?? calculated.value(name, address);
     if (hasFormulas) {
       const ref = blockAddress({ row, column, rows, columns });
-      const [more, xml] = formulaXml(text, ref, rows * columns > 1, added);
+      const [more, xml] = formulaXml(text, ref, rows * columns > 1, writing);
       const written = valueXml(value);
       put(address, value, [typed(written?.type ?? "") + more, xml + (written === undefined ? "" : `<v>${written.text}</v>`)]);
     } else put(address, value, plainXml(value, strings));

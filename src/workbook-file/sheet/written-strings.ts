@@ -8,6 +8,8 @@ const MOST_CHARACTERS = 32_767;
 export interface WrittenStrings {
   readonly place: (text: string) => number;
   readonly xml: () => string;
+  /** The items that are new, without what is around them, and how many cells show one of them. */
+  readonly added: () => { readonly items: readonly string[]; readonly count: number };
 }
 
 /** Spaces at the ends of a text and its line ends stay (XML 1.0, 2.10). */
@@ -16,20 +18,20 @@ export const textXml = (text: string): string => {
   return `<t${isSpaced ? ' xml:space="preserve"' : ""}>${escapedText(text)}</t>`;
 };
 
-export const writtenStrings = (): WrittenStrings => {
+/** Collects texts; with so many that a part holds already, those behind them. */
+export const writtenStrings = (known = 0): WrittenStrings => {
   const places = new Map<string, number>();
   let count = 0;
+  const items = (): readonly string[] => [...places.keys()].map((text) => `<si>${textXml(text)}</si>`);
   return {
     place: (whole) => {
       const text = whole.slice(0, MOST_CHARACTERS);
       count += 1;
-      const place = places.get(text) ?? places.size;
+      const place = places.get(text) ?? known + places.size;
       places.set(text, place);
       return place;
     },
-    xml: () => {
-      const items = [...places.keys()].map((text) => `<si>${textXml(text)}</si>`);
-      return `${DECLARATION}<sst xmlns="${MAIN}" count="${count}" uniqueCount="${places.size}">${items.join("")}</sst>`;
-    },
+    xml: () => `${DECLARATION}<sst xmlns="${MAIN}" count="${count}" uniqueCount="${places.size}">${items().join("")}</sst>`,
+    added: () => ({ items: items(), count }),
   };
 };
