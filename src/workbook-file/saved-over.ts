@@ -1,16 +1,13 @@
-import { strToU8 } from "fflate";
 import { cellAddress } from "../sheets/cell-address";
 import { isDateFormat } from "../sheets/cell-format";
 import { DAYS_TO_1904 } from "./date-number";
-import { fileFault } from "./file-fault";
+import { EditedPackage } from "./edited-package";
 import type { KeptFile, SheetPart } from "./read-workbook-file";
 import type { Calculated, CalculatedValue } from "./sheet/calculated";
 import { type KeptBlock, keptSheet } from "./sheet/kept-sheet";
 import { isStoredError, type StoredValue } from "./sheet/cell-value";
 import { plainError } from "./sheet/value-xml";
 import { splicedSheet, type SheetChanges } from "./sheet/spliced-sheet";
-import { unpacked } from "./unpacked";
-import { packedEntry, zipFile } from "./zip-file";
 
 /** A formula whose value stays what it was when the file was saved. */
 export interface Unsaved {
@@ -95,11 +92,11 @@ const changesOf = (changing: Changing): ChangesOfSheet => {
     for (let row = 0; row < Math.max(size.rows, block.rows); row += 1)
       for (let column = 0; column < Math.max(size.columns, block.columns); column += 1) {
         const address = cellAddress({ row: block.row + row, column: block.column + column });
-        // Cells another block has moved into keep what that one put there.
         const value = now[row]?.[column];
         // A formula that leads to an empty cell shows 0.
         if (value !== undefined) values.set(address, value ?? 0);
-        else if (!values.has(address)) values.set(address, null);
+        // A cell that it takes up no more shows what another block or a person has put there.
+        else if (!values.has(address)) values.set(address, changing.calculated.value(sheet.name, address));
       }
   }
   const changed: ChangedValue[] = [];
@@ -117,17 +114,6 @@ const changesOf = (changing: Changing): ChangesOfSheet => {
   return { values, spillsTo, changed };
 };
 
-/** What a part in UTF-8 may begin with, and is not told apart by once it is read. */
-const MARK: readonly number[] = [0xef, 0xbb, 0xbf];
-
-const marked = (mark: readonly number[], text: string): Uint8Array => {
-  const bytes = strToU8(text);
-  const all = new Uint8Array(mark.length + bytes.length);
-  all.set(mark);
-  all.set(bytes, mark.length);
-  return all;
-};
-
 /**
  * An opened file with what its formulas come to now. Every part in which nothing changed stays byte for byte as it was packed; in a sheet
  * only values, their types, the cells blocks spill into, the references of those, and the dimension are written.
@@ -135,24 +121,12 @@ const marked = (mark: readonly number[], text: string): Uint8Array => {
 export const savedOver = (file: KeptFile, calculated: Calculated): SavedOver => {
   const unsaved: Unsaved[] = [];
   const changed: Record<string, readonly ChangedValue[]> = {};
-  const parts = new Map<string, Uint8Array>();
+  const edited = new EditedPackage(file.parts);
   for (const sheet of file.sheets) {
     const changes = changesOf({ file, sheet, calculated, unsaved });
     if (changes.values.size + changes.spillsTo.size === 0) continue;
-    const entry = file.parts.entry(sheet.part);
-    const text = file.parts.text(sheet.part);
-    const before = entry && unpacked(entry);
-    const mark = before !== undefined && MARK.every((byte, at) => before[at] === byte) ? MARK : [];
-    const bytes = marked(mark, text);
-    // What was read must be what is there, or writing it again would change more than its values.
-    if (before === undefined || before.length !== bytes.length || before.some((byte, at) => byte !== bytes[at]))
-      throw fileFault("other-encoding", sheet.part);
-    parts.set(entry?.name ?? "", marked(mark, splicedSheet(text, file.parts.tree(sheet.part), changes)));
+    edited.replace(sheet.part, splicedSheet(file.parts.text(sheet.part), file.parts.tree(sheet.part), changes));
     changed[sheet.name] = changes.changed;
   }
-  const entries = file.parts.entries.map((entry) => {
-    const bytes = parts.get(entry.name);
-    return bytes === undefined ? entry : packedEntry(entry.name, bytes);
-  });
-  return { bytes: zipFile(entries), changed, unsaved };
+  return { bytes: edited.bytes(), changed, unsaved };
 };

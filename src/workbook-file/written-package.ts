@@ -30,7 +30,7 @@ const relationsXml = (leadsTo: readonly (readonly [type: string, target: string]
   `${DECLARATION}<Relationships xmlns="${RELATIONSHIPS}">${leadsTo.map(([type, target], index) =>
     `<Relationship Id="rId${index + 1}" Type="${type}" Target="${attributeText(target)}"/>`).join("")}</Relationships>`;
 
-const relationsPart = (name: string): string => name.replace(/([^/]*)$/, "_rels/$1.rels");
+export const relationsPart = (name: string): string => name.replace(/([^/]*)$/, "_rels/$1.rels");
 
 const typesXml = (parts: readonly WrittenPart[]): string => {
   const own = parts.filter(({ content }) => content !== CONTENT.plain);
