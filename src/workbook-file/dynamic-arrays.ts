@@ -1,5 +1,5 @@
 import { MAIN } from "./namespaces";
-import { appended, inOrderOf, prefixOf, type Splice } from "./xml-splices";
+import { grown, inOrderOf, prefixOf, type Splice } from "./xml-splices";
 import { childOf, childrenOf, countOf, isSet, type XmlElement } from "./xml-tree";
 
 /** What marks a formula as a dynamic array ([MS-XLSX] 2.2.4.17 and 2.6.206, dynamicArrayProperties). */
@@ -43,7 +43,7 @@ export const dynamicMark = (text: string, root: XmlElement): DynamicMark => {
     const there = childOf(root, name);
     return there === undefined
       ? inOrderOf(text, root, ORDER, name, own(`<${name} count="${count}">${xml}</${name}>`))
-      : appended(text, there, own(xml));
+      : grown(text, there, { count: String(there.children.length + count) }, own(xml));
   };
   const types = childrenOf(childOf(root, "metadataTypes"), "metadataType");
   const type = types.findIndex(({ attributes }) => attributes["name"] === KIND) + 1;
@@ -59,7 +59,7 @@ export const dynamicMark = (text: string, root: XmlElement): DynamicMark => {
     mark: cells.length + 1,
     splices: [
       ...(type > 0 ? [] : under("metadataTypes", TYPE, 1)),
-      ...(value >= 0 ? [] : future === undefined ? inOrderOf(text, root, ORDER, "futureMetadata", own(FUTURE)) : appended(text, future, own(BLOCK))),
+      ...(value >= 0 ? [] : future === undefined ? inOrderOf(text, root, ORDER, "futureMetadata", own(FUTURE)) : grown(text, future, { count: String(blocks.length + 1) }, own(BLOCK))),
       ...under("cellMetadata", cellBlock(newType, newValue), 1),
     ],
   };

@@ -20,9 +20,9 @@ export type FaultName = keyof typeof FAULTS;
 const NAME = "FileFault";
 
 /** An error whose message is the sentence shown. */
-export const fileFault = (name: FaultName, part?: string): Error => {
-  const where = part === undefined ? "" : ` (Part: ${part}.)`;
-  return Object.assign(new Error(FAULTS[name] + where), { name: NAME });
-};
+export const fileFaultOf = (sentence: string): Error => Object.assign(new Error(sentence), { name: NAME });
+
+export const fileFault = (name: FaultName, part?: string): Error =>
+  fileFaultOf(FAULTS[name] + (part === undefined ? "" : ` (Part: ${part}.)`));
 
 export const isFileFault = (error: unknown): error is Error => error instanceof Error && error.name === NAME;

@@ -1,4 +1,5 @@
 import type { CellData, SheetData } from "../sheets/sheet-data";
+import { CUSTOM_XML } from "./namespaces";
 import type { PackageParts, Relation } from "./package-parts";
 import { escapedText, plainText } from "./xml-text";
 
@@ -62,6 +63,12 @@ export const extrasOf = (read: readonly SheetData[], was: readonly SheetData[], 
   helpers,
 });
 
+/** Our part of extras among those of others (ECMA-376-1, 22.5: an id of its own). */
+const EXTRAS_ID = "{6E2B1C57-0E1D-4B62-9C2B-7A1F0D3C8E44}";
+
+export const EXTRAS_PROPERTIES_XML =
+  `<ds:datastoreItem xmlns:ds="${CUSTOM_XML}" ds:itemID="${EXTRAS_ID}"><ds:schemaRefs/></ds:datastoreItem>`;
+
 /** Extras as a part of the package. */
 export const extrasPart = (extras: OwnExtras): string =>
   `<${ROOT} xmlns="${NAMESPACE}" version="${EXTRAS_VERSION}">${escapedText(JSON.stringify(extras))}</${ROOT}>`;
@@ -84,15 +91,16 @@ const parsed = (text: string): unknown => {
   }
 };
 
+/** The part of extras that a file of our own carries; undefined in any other. */
+export const ownPart = (parts: PackageParts, relations: readonly Relation[]): string | undefined =>
+  relations.find(({ type, target }) =>
+    type === "customXml" && parts.has(target) && parts.text(target).includes(NAMESPACE) && parts.tree(target).name === ROOT)?.target;
+
 /** The extras that a file of our own carries; undefined in any other. */
 export const ownExtras = (parts: PackageParts, relations: readonly Relation[]): OwnExtras | undefined => {
-  for (const { type, target } of relations) {
-    if (type !== "customXml" || !parts.has(target) || !parts.text(target).includes(NAMESPACE)) continue;
-    const root = parts.tree(target);
-    const extras = root.name === ROOT ? parsed(plainText(root.text)) : undefined;
-    if (isExtras(extras)) return extras;
-  }
-  return undefined;
+  const part = ownPart(parts, relations);
+  const extras = part === undefined ? undefined : parsed(plainText(parts.tree(part).text));
+  return isExtras(extras) ? extras : undefined;
 };
 
 const restored = (read: Bag, extras: Readonly<Record<string, Told<unknown>>>): Bag => {

@@ -29,6 +29,8 @@ export interface SheetPart {
 /** An opened file as it was, for saving into it again. */
 export interface KeptFile {
   readonly parts: PackageParts;
+  /** The part that lists the sheets. */
+  readonly book: string;
   readonly sheets: readonly SheetPart[];
   readonly styles: FileStyles;
   readonly strings: readonly SharedText[];
@@ -53,6 +55,8 @@ export interface ReadingOptions {
   readonly refuses?: Refusing;
   /** Whether a live sheet can show a sheet; asked of those to which the file adds what its format has no place for. */
   readonly isSound?: (sheet: SheetData) => boolean;
+  /** Leaves out what files of our own say besides, which their format has no place for. */
+  readonly isBare?: boolean;
   /** Counts what reading takes, for who wants to know. */
   readonly work?: Work;
 }
@@ -64,6 +68,7 @@ interface OpenSheet extends SheetPart {
 
 interface OpenBook {
   readonly parts: PackageParts;
+  readonly part: string;
   readonly relations: readonly Relation[];
   readonly root: XmlElement;
   readonly sheets: readonly OpenSheet[];
@@ -103,7 +108,7 @@ const openBook = (bytes: Uint8Array, work: Work): OpenBook => {
   const root = parts.tree(part);
   if (root.name !== "workbook") throw fileFault("no-workbook");
   const relations = parts.relations(part);
-  return { parts, relations, root, sheets: openSheets(parts, root, relations) };
+  return { parts, part, relations, root, sheets: openSheets(parts, root, relations) };
 };
 
 const definedNames = ({ root }: OpenBook): readonly DefinedName[] => {
@@ -218,7 +223,7 @@ const bySheet = <Item>(read: readonly SheetReading[], of: (cells: ReadCells) => 
  * error whose message says in a sentence why a file cannot be opened.
  */
 export const readWorkbookFile = (bytes: Uint8Array, options: ReadingOptions = {}): ReadWorkbook => {
-  const { refuses = () => undefined, isSound = () => true, work = noWork() } = options;
+  const { refuses = () => undefined, isSound = () => true, isBare = false, work = noWork() } = options;
   const book = openBook(bytes, work);
   const { parts, relations, root } = book;
   const optional = (type: string): XmlElement | undefined => {
@@ -240,13 +245,13 @@ export const readWorkbookFile = (bytes: Uint8Array, options: ReadingOptions = {}
   const kept = new Set(read.flatMap(({ open, cells }) => cells.kept.map(({ address }) => `${open.name}!${address}`)));
   const ofBook = notShownOfBook(relations).map((what): NotShown => ({ what }));
   return {
-    sheets: withExtras(sheets, ownExtras(parts, relations), isSound),
+    sheets: withExtras(sheets, isBare ? undefined : ownExtras(parts, relations), isSound),
     names: shownNames(names.names, names),
     notShown: [...ofBook, ...wholes.flatMap((one) => one.notShown)],
     stored: bySheet(read, ({ stored }) => stored),
     keptFormulas: bySheet(read, ({ kept }) => kept),
     file: {
-      parts, styles, strings, countsFrom1904,
+      parts, book: book.part, styles, strings, countsFrom1904,
       sheets: book.sheets.map(({ name, part }) => ({ name, part })),
       isKept: (sheet, address) => kept.has(`${sheet}!${address}`),
     },

@@ -5,8 +5,8 @@ import { fileFormula } from "./formula/file-formula";
 import type { DefinedName } from "./formula/names-in-place";
 import { sheetPrefix } from "./formula/sheet-prefix";
 import { writtenStyles } from "./look/written-styles";
-import { CUSTOM_XML, MAIN, MICROSOFT, OFFICE } from "./namespaces";
-import { extrasOf, extrasPart } from "./own-extras";
+import { MAIN, MICROSOFT, OFFICE } from "./namespaces";
+import { EXTRAS_PROPERTIES_XML, extrasOf, extrasPart } from "./own-extras";
 import { readWorkbookFile } from "./read-workbook-file";
 import type { Calculated } from "./sheet/calculated";
 import { CHOICES_SHEET, type LongLists, longLists } from "./sheet/written-lists";
@@ -37,18 +37,19 @@ export interface ValuesOptions {
 const WORKBOOK_PART = "xl/workbook.xml";
 const EXTRAS_PART = "customXml/item1.xml";
 const EXTRAS_PROPERTIES = "customXml/itemProps1.xml";
-/** Our part of extras among those of others (ECMA-376-1, 22.5: an id of its own). */
-const EXTRAS_ID = "{6E2B1C57-0E1D-4B62-9C2B-7A1F0D3C8E44}";
 /** The version of the program whose file form this is; with a lower one everything is worked out again on opening (from memory). */
 const CALCULATION = 191_029;
 
 const definedName = (name: string, refers: string, place?: number): string =>
   `<definedName name="${attributeText(name)}"${place === undefined ? "" : ` localSheetId="${place}"`}>${escapedText(refers)}</definedName>`;
 
-/** Rows that are repeated on every page, and what is printed at all. */
-const printNames = (sheets: readonly SheetData[], dimensions: readonly string[], { columns: most }: Printing): readonly string[] =>
-  sheets.flatMap(({ name, frozenRows = 0 }, place) => {
-    const [, rows = "1"] = /(\d+)$/.exec(dimensions[place] ?? "") ?? [];
+/** Rows that are repeated on every page, and what is printed at all; of sheets that stand behind so many others. */
+export const printNames = (
+  sheets: readonly SheetData[], dimensions: readonly string[], { columns: most }: Printing, before = 0,
+): readonly string[] =>
+  sheets.flatMap(({ name, frozenRows = 0 }, at) => {
+    const place = before + at;
+    const [, rows = "1"] = /(\d+)$/.exec(dimensions[at] ?? "") ?? [];
     const on = sheetPrefix(name);
     const area = most === undefined ? [] : [definedName("_xlnm.Print_Area", `${on}$A$1:$${columnName(most - 1)}$${rows}`, place)];
     return [...area, ...(frozenRows === 0 ? [] : [definedName("_xlnm.Print_Titles", `${on}$1:$${frozenRows}`, place)])];
@@ -79,7 +80,8 @@ interface Book {
   readonly extras: string | undefined;
 }
 
-const freeName = (sheets: readonly SheetData[]): string => {
+/** A name for the sheet of long lists that none of these has. */
+export const freeChoicesName = (sheets: readonly { readonly name: string }[]): string => {
   const taken = new Set(sheets.map(({ name }) => name.toLowerCase()));
   let name = CHOICES_SHEET;
   for (let count = 2; taken.has(name.toLowerCase()); count += 1) name = `${CHOICES_SHEET} ${count}`;
@@ -95,10 +97,7 @@ const extensionParts = (addIn: AddIn | undefined, added: ReadonlySet<string>): r
 const extrasParts = (extras: string | undefined): readonly WrittenPart[] =>
   extras === undefined ? [] : [
     { name: EXTRAS_PART, content: CONTENT.plain, xml: extras, leadsTo: [[`${OFFICE}/customXmlProps`, "itemProps1.xml"]] },
-    {
-      name: EXTRAS_PROPERTIES, content: CONTENT.properties,
-      xml: `<ds:datastoreItem xmlns:ds="${CUSTOM_XML}" ds:itemID="${EXTRAS_ID}"><ds:schemaRefs/></ds:datastoreItem>`,
-    },
+    { name: EXTRAS_PROPERTIES, content: CONTENT.properties, xml: EXTRAS_PROPERTIES_XML },
   ];
 
 const helperSheets = (long: LongLists): readonly SheetData[] => {
@@ -109,7 +108,7 @@ const helperSheets = (long: LongLists): readonly SheetData[] => {
 const packageOf = (book: Book, isPacked = true): Uint8Array => {
   const [styles, strings, added] = [writtenStyles(), writtenStrings(), new Set<string>()];
   const writing: CellWriting = { ...book.writing, styles, strings, added, dynamic: () => 1 };
-  const long = longLists(freeName(book.sheets));
+  const long = longLists(freeChoicesName(book.sheets));
   const first = book.sheets.findIndex(({ isHidden }) => !isHidden);
   const own = book.sheets.map((sheet, index) => writtenSheet(sheet, index === first, writing, long, book.printing));
   const helpers = helperSheets(long);

@@ -27,6 +27,12 @@ const LONGEST_PREFIX = 200;
 export const prefixOf = (text: string, { from }: XmlElement): string =>
   /^<([\w.-]+:)?/.exec(text.slice(from, from + LONGEST_PREFIX))?.[1] ?? "";
 
+/** Elements written without a prefix, with one; nothing but elements begins with < in what is written here. */
+export const prefixed = (xml: string, prefix: string): string => (prefix === "" ? xml : xml.replaceAll(/<(\/?)(?=\w)/g, `<$1${prefix}`));
+
+/** Elements as they stand in a text, without their prefixes. */
+export const unprefixed = (xml: string): string => xml.replaceAll(/<(\/?)[\w.-]+:/g, "<$1");
+
 /** Whether an element is one tag alone. */
 export const isClosed = ({ opened, to }: XmlElement): boolean => opened === to;
 
@@ -70,4 +76,16 @@ export const inOrderOf = (text: string, parent: XmlElement, order: readonly stri
   const behind = new Set(order.slice(order.indexOf(name) + 1));
   const there = parent.children.map((element) => ({ at: behind.has(element.name) ? 2 : 0, element }));
   return insertions(text, parent, there, [{ at: 1, xml }]);
+};
+
+/** An element with more in it and, of these attributes, those that it has with another value. */
+export const grown = (
+  text: string, element: XmlElement, attributes: Readonly<Record<string, string>>, xml: string,
+): readonly Splice[] => {
+  const start = unclosed(startOf(text, element));
+  const tag = Object.entries(attributes).filter(([name]) => element.attributes[name] !== undefined)
+    .reduce((so, [name, value]) => withAttribute(so, name, value), start);
+  if (!isClosed(element)) return [{ from: element.from, to: element.opened, text: `${tag}>` }, ...appended(text, element, xml)];
+  const name = /^<([\w:.-]+)/.exec(tag)?.[1] ?? "";
+  return [{ from: element.from, to: element.to, text: `${tag}>${xml}</${name}>` }];
 };

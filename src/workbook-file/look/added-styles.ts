@@ -1,6 +1,6 @@
 import { isStyleName } from "../../sheets/cell-looks";
 import type { StyleName } from "../../sheets/sheet-data";
-import { appended, inOrderOf, prefixOf, type Splice, startOf, unclosed, withAttribute } from "../xml-splices";
+import { grown, inOrderOf, prefixed, prefixOf, type Splice } from "../xml-splices";
 import { childOf, childrenOf, countOf, type XmlElement } from "../xml-tree";
 import type { Colours } from "./colours";
 import { FIRST_OWN } from "./number-formats";
@@ -26,9 +26,6 @@ export const knownStyles = (root: XmlElement, colours: Colours): KnownStyles => 
   };
 };
 
-/** Names of elements with a prefix; records have no text but in attributes, where no < stands. */
-const prefixed = (xml: string, prefix: string): string => (prefix === "" ? xml : xml.replaceAll(/<(\/?)(?=\w)/g, `<$1${prefix}`));
-
 /** A part of styles with more records behind those it has, and groups for them where it has none. */
 export const addedSplices = (text: string, root: XmlElement, added: readonly AddedRecords[]): readonly Splice[] => {
   const prefix = prefixOf(text, root);
@@ -37,12 +34,6 @@ export const addedSplices = (text: string, root: XmlElement, added: readonly Add
     const records = prefixed(xml, prefix);
     if (there === undefined)
       return inOrderOf(text, root, STYLE_GROUPS, group, `<${prefix}${group} count="${count}">${records}</${prefix}${group}>`);
-    const all = String(there.children.length + count);
-    if (there.opened === there.to) {
-      const tag = withAttribute(unclosed(startOf(text, there)), "count", all);
-      return [{ from: there.from, to: there.to, text: `${tag}>${records}</${prefix}${group}>` }];
-    }
-    const tag = `${withAttribute(unclosed(startOf(text, there)), "count", all)}>`;
-    return [{ from: there.from, to: there.opened, text: tag }, ...appended(text, there, records)];
+    return grown(text, there, { count: String(there.children.length + count) }, records);
   });
 };

@@ -26,7 +26,7 @@ export interface CellWriting {
 }
 
 /** The highest row in points ("Excel specifications and limits"); a higher one is in the extras. */
-const HIGHEST = 409;
+export const HIGHEST = 409;
 
 interface Written extends CellPlace {
   readonly xml: string;

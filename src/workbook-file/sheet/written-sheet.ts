@@ -52,7 +52,7 @@ const columnsXml = ({ columnWidths = {}, hiddenColumns = [] }: SheetData): strin
   return `<cols>${columns.join("")}</cols>`;
 };
 
-const mergedXml = ({ merged = [] }: SheetData): string => {
+export const mergedXml = ({ merged = [] }: SheetData): string => {
   // One cell by itself is no merged block to a spreadsheet.
   const several = merged.filter((ref) => ref.split(":")[0] !== ref.split(":")[1]);
   const blocks = several.map((ref) => `<mergeCell ref="${attributeText(ref)}"/>`);

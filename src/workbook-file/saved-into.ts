@@ -1,0 +1,262 @@
+import type { SheetData } from "../sheets/sheet-data";
+import { dynamicMark, metadataXml } from "./dynamic-arrays";
+import { EditedPackage } from "./edited-package";
+import { fileFaultOf } from "./file-fault";
+import { addedSplices, knownStyles } from "./look/added-styles";
+import { type WrittenStyles, writtenStyles } from "./look/written-styles";
+import { hasMovedLines } from "./moved-rows";
+import { MAIN, OFFICE } from "./namespaces";
+import { EXTRAS_PROPERTIES_XML, extrasOf, extrasPart, type OwnExtras, ownPart } from "./own-extras";
+import { packageParts, type Relation } from "./package-parts";
+import { type KeptFile, type ReadingOptions, readWorkbookFile } from "./read-workbook-file";
+import { type SavedOver, savedOver } from "./saved-over";
+import type { Calculated } from "./sheet/calculated";
+import { editedCells, type EditWriting } from "./sheet/edited-cells";
+import { editedSettings } from "./sheet/edited-settings";
+import { longLists } from "./sheet/written-lists";
+import { type Printing, writtenSheet } from "./sheet/written-sheet";
+import { type WrittenStrings, writtenStrings } from "./sheet/written-strings";
+import { freeChoicesName, printNames } from "./write-workbook-file";
+import { CONTENT } from "./written-package";
+import { appended, grown, inOrderOf, prefixed, prefixOf, spliced, unprefixed } from "./xml-splices";
+import { childOf, childrenOf, countOf, noWork, xmlTree } from "./xml-tree";
+import { attributeText } from "./xml-text";
+
+export interface SavingOptions extends Pick<ReadingOptions, "refuses" | "isSound"> {
+  readonly calculated: Calculated;
+  readonly printing?: Printing;
+}
+
+export interface SavedInto extends SavedOver {
+  /** What a person has made of the workbook that the file does not show elsewhere, as words; opened here it is all there again. */
+  readonly notCarried: readonly string[];
+}
+
+/** Namespaces of a file in the strict form of the standard (ECMA-376-1, A, against ECMA-376-4). */
+const STRICT_MAIN = "http://purl.oclc.org/ooxml/spreadsheetml/main";
+const STRICT_OFFICE = "http://purl.oclc.org/ooxml/officeDocument/relationships";
+
+/** An opened file on the way to another. */
+class Editing {
+  readonly edited: EditedPackage;
+  readonly styles: WrittenStyles;
+  readonly strings: WrittenStrings;
+  readonly writing: EditWriting;
+  readonly #relations: readonly Relation[];
+  #usesDynamic = false;
+
+  constructor(readonly file: KeptFile, calculated: Calculated) {
+    this.edited = new EditedPackage(file.parts);
+    this.#relations = file.parts.relations(file.book);
+    const { styles, strings } = { styles: this.part("styles"), strings: this.part("sharedStrings") };
+    const root = styles === undefined ? undefined : file.parts.tree(styles);
+    this.styles = writtenStyles(root && knownStyles(root, { theme: [] }));
+    this.strings = writtenStrings(strings === undefined ? 0 : file.strings.length);
+    const records = childrenOf(childOf(root, "cellXfs"), "xf");
+    const text = styles === undefined ? "" : file.parts.text(styles);
+    this.writing = {
+      styles: this.styles, strings: this.strings, calculated, hasFormulas: true, added: new Set(), countsFrom1904: file.countsFrom1904,
+      record: (style) => {
+        const found = records[style];
+        return found === undefined ? PLAIN_RECORD : unprefixed(text.slice(found.from, found.to));
+      },
+      dynamic: () => {
+        this.#usesDynamic = true;
+        return this.#mark().mark;
+      },
+    };
+  }
+
+  /** The one part of a kind that the workbook leads to. */
+  part(type: string): string | undefined {
+    return this.#relations.find((one) => one.type === type && !one.isOutside && this.file.parts.has(one.target))?.target;
+  }
+
+  /** XML and types of relations in the form of the standard that the file is written in. */
+  form(xml: string): string {
+    const isStrict = this.file.parts.text(this.file.book).includes(STRICT_MAIN);
+    return isStrict ? xml.replaceAll(MAIN, STRICT_MAIN).replaceAll(OFFICE, STRICT_OFFICE) : xml;
+  }
+
+  /** Adds a part to which the workbook leads; answers the number of the relation. */
+  add(name: string, content: string, type: string, xml: string): string {
+    this.edited.add(name, content, this.form(xml));
+    return this.edited.lead(this.file.book, this.form(`${OFFICE}/${type}`), `/${name}`);
+  }
+
+  #mark() {
+    const part = this.part("sheetMetadata");
+    return part === undefined ? { mark: 1, splices: [] } : dynamicMark(this.file.parts.text(part), this.file.parts.tree(part));
+  }
+
+  #finishStyles(): void {
+    const [part, added] = [this.part("styles"), this.styles.added()];
+    if (part === undefined) this.add(this.edited.freeName("xl/styles", ".xml"), CONTENT.styles, "styles", this.styles.xml());
+    else this.edited.splice(part, addedSplices(this.file.parts.text(part), this.file.parts.tree(part), added));
+  }
+
+  #finishStrings(): void {
+    const [part, { items, count }] = [this.part("sharedStrings"), this.strings.added()];
+    if (count === 0) return;
+    if (part === undefined) {
+      this.add(this.edited.freeName("xl/sharedStrings", ".xml"), CONTENT.strings, "sharedStrings", this.strings.xml());
+      return;
+    }
+    const [text, root] = [this.file.parts.text(part), this.file.parts.tree(part)];
+    const uses = (countOf(root.attributes["count"]) ?? this.file.strings.length) + count;
+    const counts = { count: String(uses), uniqueCount: String(this.file.strings.length + items.length) };
+    this.edited.splice(part, grown(text, root, counts, prefixed(items.join(""), prefixOf(text, root))));
+  }
+
+  finish(): Uint8Array {
+    this.#finishStyles();
+    this.#finishStrings();
+    const metadata = this.part("sheetMetadata");
+    if (this.#usesDynamic && metadata === undefined)
+      this.add(this.edited.freeName("xl/metadata", ".xml"), CONTENT.metadata, "sheetMetadata", metadataXml());
+    else if (this.#usesDynamic && metadata !== undefined) this.edited.splice(metadata, this.#mark().splices);
+    return this.edited.bytes();
+  }
+}
+
+const PLAIN_RECORD = '<xf numFmtId="0" fontId="0" fillId="0" borderId="0" xfId="0"/>';
+
+const isSame = (one: unknown, other: unknown): boolean => JSON.stringify(one) === JSON.stringify(other);
+
+const quoted = (names: readonly string[]): string => names.map((name) => `“${name}”`).join(", ");
+
+/** Refuses what cannot be saved into a file without wrong figures in it. */
+const check = (read: readonly SheetData[], now: readonly SheetData[]): void => {
+  const names = new Set(now.map(({ name }) => name));
+  const gone = read.filter(({ name }) => !names.has(name)).map(({ name }) => name);
+  const instead = "Save it as a new Excel workbook instead.";
+  if (gone.length > 0)
+    throw fileFaultOf(`Sheet ${quoted(gone)} of the file is gone or has another name here, and other parts of the file may read it. ${instead}`);
+  const moved = read.filter((sheet) => now.some((one) => one.name === sheet.name && hasMovedLines(sheet, one))).map(({ name }) => name);
+  if (moved.length > 0) {
+    throw fileFaultOf(
+      `Rows or columns of ${quoted(moved)} were put in, taken out or moved. The file's charts, names and tables would point at ` +
+      `the wrong cells. ${instead}`,
+    );
+  }
+};
+
+/** Children of the workbook in the order of CT_Workbook (ECMA-376-1, A.2, sml.xsd), as far as they matter here. */
+const BOOK_ORDER = ["sheets", "functionGroups", "externalReferences", "definedNames", "calcPr", "oleSize", "customWorkbookViews",
+  "pivotCaches", "smartTagPr", "smartTagTypes", "webPublishing", "fileRecoveryPr", "webPublishObjects", "extLst"];
+
+/** Sheets that the file has not yet, behind its own. */
+const addSheets = (added: readonly SheetData[], editing: Editing, taken: readonly { readonly name: string }[], printing: Printing): void => {
+  const { file, edited, writing } = editing;
+  const long = longLists(freeChoicesName(taken));
+  const own = added.map((sheet) => writtenSheet(sheet, false, writing, long, printing));
+  const helper = long.sheet();
+  const helpers = helper === undefined ? [] : [helper];
+  const written = [...own, ...helpers.map((sheet) => writtenSheet(sheet, false, writing, long, {}))];
+  const [text, root] = [file.parts.text(file.book), file.parts.tree(file.book)];
+  const sheets = childOf(root, "sheets");
+  if (sheets === undefined || written.length === 0) return;
+  const prefix = prefixOf(text, root);
+  const idName = Object.keys(sheets.children[0]?.attributes ?? {}).find((name) => name.endsWith(":id")) ?? "r:id";
+  const most = sheets.children.reduce((highest, one) => Math.max(highest, countOf(one.attributes["sheetId"]) ?? 0), 0);
+  const listed = [...added, ...helpers].map(({ name, isHidden }, at) => {
+    const part = edited.freeName("xl/worksheets/sheet", ".xml");
+    const id = editing.add(part, CONTENT.worksheet, "worksheet", written[at]?.xml ?? "");
+    return `<${prefix}sheet name="${attributeText(name)}" sheetId="${most + at + 1}"${isHidden ? ' state="hidden"' : ""} ${idName}="${id}"/>`;
+  });
+  const titles = printNames(added, own.map(({ dimension }) => dimension), printing, sheets.children.length);
+  const names = prefixed(titles.join(""), prefix);
+  const there = childOf(root, "definedNames");
+  edited.splice(file.book, [
+    ...appended(text, sheets, listed.join("")),
+    ...(names === "" ? [] : there === undefined
+      ? inOrderOf(text, root, BOOK_ORDER, "definedNames", `<${prefix}definedNames>${names}</${prefix}definedNames>`)
+      : appended(text, there, names)),
+  ]);
+};
+
+const NOT_SHOWN_BY_FILE: Readonly<Record<string, string>> = {
+  rules: "looks by rule", lists: "lists of choices", filter: "its filter", frozenRows: "frozen rows", frozenColumns: "frozen columns",
+  hidesGridLines: "grid lines", isHidden: "whether it is hidden", tabColour: "the colour of its tab", columnWidths: "widths of columns",
+  rowHeights: "heights of rows", hiddenRows: "hidden rows", hiddenColumns: "hidden columns", merged: "merged cells",
+};
+
+type Bag = Readonly<Record<string, unknown>>;
+
+/** Settings that are others now and that the file, read without what it says for us alone, does not have. */
+const notCarried = (read: readonly SheetData[], now: readonly SheetData[], written: readonly SheetData[]): readonly string[] => {
+  const of = (sheets: readonly SheetData[], name: string): Bag => ({ ...sheets.find((one) => one.name === name) });
+  const settings = now.flatMap(({ name }) => {
+    const [was, is, has] = [of(read, name), of(now, name), of(written, name)];
+    const lost = Object.entries(NOT_SHOWN_BY_FILE).filter(([key]) => !isSame(was[key], is[key]) && !isSame(has[key], is[key]));
+    return lost.length === 0 ? [] : [`${name}: ${lost.map(([, what]) => what).join(", ")}`];
+  });
+  const names = new Set(written.map((sheet) => sheet.name));
+  const order = now.map(({ name }) => name).filter((name) => names.has(name));
+  const shown = written.map(({ name }) => name).filter((name) => order.includes(name));
+  return [...settings, ...(isSame(order, shown) ? [] : ["the order of its sheets"])];
+};
+
+const withExtrasPart = (bytes: Uint8Array, book: string, extras: OwnExtras): Uint8Array => {
+  const parts = packageParts(bytes, noWork());
+  const edited = new EditedPackage(parts);
+  const part = ownPart(parts, parts.relations(book));
+  const isBare = Object.keys(extras.sheets).length + extras.helpers.length === 0;
+  if (part !== undefined) edited.replace(part, extrasXml(parts.text(part), extras));
+  else if (!isBare) {
+    const name = edited.freeName("customXml/item", ".xml");
+    const properties = edited.freeName("customXml/itemProps", ".xml");
+    edited.add(name, CONTENT.plain, extrasPart(extras));
+    edited.add(properties, CONTENT.properties, EXTRAS_PROPERTIES_XML);
+    edited.lead(book, `${OFFICE}/customXml`, `/${name}`);
+    edited.lead(name, `${OFFICE}/customXmlProps`, `/${properties}`);
+  } else return bytes;
+  return edited.bytes();
+};
+
+/** Extras in the place of those before, under the same first line. */
+const extrasXml = (before: string, extras: OwnExtras): string => {
+  const [declaration = ""] = /^\uFEFF?\s*<\?xml[^>]*\?>\s*/.exec(before) ?? [];
+  return declaration + extrasPart(extras);
+};
+
+/**
+ * An opened file with what a person has typed into its sheets, the sheets put in since, and what all formulas come to now. What the file has
+ * besides stays in it: parts in which nothing changed byte for byte. Throws where what stays would point at the wrong cells.
+ */
+export const savedInto = (bytes: Uint8Array, now: readonly SheetData[], options: SavingOptions): SavedInto => {
+  const { calculated, printing = {}, ...reading } = options;
+  const read = readWorkbookFile(bytes, reading);
+  check(read.sheets, now);
+  const { file } = read;
+  const editing = new Editing(file, calculated);
+  const { edited, writing } = editing;
+  let hasOtherFormulas = false;
+  for (const before of read.sheets) {
+    const part = file.sheets.find(({ name }) => name === before.name)?.part;
+    const is = now.find(({ name }) => name === before.name);
+    if (part === undefined || is === undefined) continue;
+    const sheet = { text: file.parts.text(part), root: file.parts.tree(part), before, now: is };
+    const cells = editedCells(sheet, writing);
+    hasOtherFormulas ||= cells.hasOtherFormulas;
+    const text = spliced(sheet.text, cells.splices);
+    const root = text === sheet.text ? sheet.root : xmlTree(text, part, noWork());
+    edited.replace(part, spliced(text, editedSettings({ text, root, before, now: is })));
+  }
+  const known = new Set(file.sheets.map(({ name }) => name.toLowerCase()));
+  const added = now.filter(({ name }) => !known.has(name.toLowerCase()));
+  addSheets(added, editing, [...file.sheets, ...now], printing);
+  const chain = editing.part("calcChain");
+  // An order of calculation that lists cells without formulas is a fault to Excel (from memory); it makes another one where there is none.
+  if (chain !== undefined && (hasOtherFormulas || added.length > 0)) edited.remove(file.book, chain);
+  const written = readWorkbookFile(editing.finish(), { ...reading, isBare: true });
+  const over = savedOver(written.file, calculated);
+  const own = new Set(now.map(({ name }) => name));
+  const shown = new Set(read.sheets.map(({ name }) => name));
+  const helpers = written.sheets.map(({ name }) => name).filter((name) => !own.has(name) && !shown.has(name));
+  return {
+    ...over,
+    bytes: withExtrasPart(over.bytes, file.book, extrasOf(written.sheets, now, helpers)),
+    notCarried: notCarried(read.sheets, now, written.sheets),
+  };
+};
