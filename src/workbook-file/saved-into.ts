@@ -8,7 +8,7 @@ import { hasMovedLines } from "./moved-rows";
 import { MAIN, OFFICE } from "./namespaces";
 import { EXTRAS_PROPERTIES_XML, extrasOf, extrasPart, type OwnExtras, ownPart } from "./own-extras";
 import { packageParts, type Relation } from "./package-parts";
-import { type KeptFile, type ReadingOptions, readWorkbookFile } from "./read-workbook-file";
+import { type KeptFile, type ReadingOptions, type ReadWorkbook, readWorkbookFile } from "./read-workbook-file";
 import { type SavedOver, savedOver } from "./saved-over";
 import type { Calculated } from "./sheet/calculated";
 import { editedCells, type EditWriting } from "./sheet/edited-cells";
@@ -126,7 +126,12 @@ const isSame = (one: unknown, other: unknown): boolean => JSON.stringify(one) ==
 const quoted = (names: readonly string[]): string => names.map((name) => `“${name}”`).join(", ");
 
 /** Refuses what cannot be saved into a file without wrong figures in it. */
-const check = (read: readonly SheetData[], now: readonly SheetData[]): void => {
+const check = ({ file, sheets: read }: Pick<ReadWorkbook, "file" | "sheets">, now: readonly SheetData[]): void => {
+  const kept = new Set(file.sheets.map(({ name }) => name.toLowerCase()));
+  for (const { name } of read) kept.delete(name.toLowerCase());
+  const twice = now.filter(({ name }) => kept.has(name.toLowerCase())).map(({ name }) => name);
+  if (twice.length > 0)
+    throw fileFaultOf(`The file has a sheet ${quoted(twice)} of its own, which is not shown here. Give the sheet here another name.`);
   const names = new Set(now.map(({ name }) => name));
   const gone = read.filter(({ name }) => !names.has(name)).map(({ name }) => name);
   const instead = "Save it as a new Excel workbook instead.";
@@ -227,7 +232,7 @@ const extrasXml = (before: string, extras: OwnExtras): string => {
 export const savedInto = (bytes: Uint8Array, now: readonly SheetData[], options: SavingOptions): SavedInto => {
   const { calculated, printing = {}, ...reading } = options;
   const read = readWorkbookFile(bytes, reading);
-  check(read.sheets, now);
+  check(read, now);
   const { file } = read;
   const editing = new Editing(file, calculated);
   const { edited, writing } = editing;

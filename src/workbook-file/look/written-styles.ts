@@ -156,9 +156,9 @@ const hasNothing = (look: OwnLook, part: keyof typeof LOOK_PARTS): boolean => LO
 
 /** The numbers of the records that make up a look; 0 for a part of which it says nothing. */
 const placed = (look: OwnLook, { fonts, fills, borders, usual }: Groups) => ({
-  font: hasNothing(look, "font") ? 0 : fonts.place(fontXml(look, usual)),
-  fill: hasNothing(look, "fill") ? 0 : fills.place(fillXml(look)),
-  border: hasNothing(look, "border") ? 0 : borders.place(borderXml(look)),
+  font: () => (hasNothing(look, "font") ? 0 : fonts.place(fontXml(look, usual))),
+  fill: () => (hasNothing(look, "fill") ? 0 : fills.place(fillXml(look))),
+  border: () => (hasNothing(look, "border") ? 0 : borders.place(borderXml(look))),
 });
 
 const APPLIES = { numFmtId: "applyNumberFormat", fontId: "applyFont", fillId: "applyFill", borderId: "applyBorder" } as const;
@@ -192,7 +192,8 @@ export const writtenStyles = (known?: KnownStyles): WrittenStyles => {
   };
   const record = (look: OwnLook, format: string | undefined, behind: string): string => {
     const alignment = alignmentXml(look);
-    const { font, fill, border } = placed(look, groups);
+    const records = placed(look, groups);
+    const [font, fill, border] = [records.font(), records.fill(), records.border()];
     const id = formatId(format);
     const applies = [id > 0 ? ' applyNumberFormat="1"' : "", font > 0 ? ' applyFont="1"' : "", fill > 0 ? ' applyFill="1"' : "",
       border > 0 ? ' applyBorder="1"' : "", alignment === "" ? "" : ' applyAlignment="1"'].join("");
@@ -229,7 +230,7 @@ export const writtenStyles = (known?: KnownStyles): WrittenStyles => {
     rule: (look, format) => ruleXml(look, format, formatId(format), rules),
     changed: ({ xf, look, format, parts, hasOtherFormat }) => {
       const ids = placed(look, groups);
-      const at = (part: keyof typeof ids) => (parts.includes(part) ? { [`${part}Id`]: ids[part] } : {});
+      const at = (part: keyof typeof ids) => (parts.includes(part) ? { [`${part}Id`]: ids[part]() } : {});
       const numbers = { ...at("font"), ...at("fill"), ...at("border"), ...(hasOtherFormat ? { numFmtId: formatId(format) } : {}) };
       return cells.place(recordChanged(xf, numbers, parts.includes("alignment") ? alignmentXml(look) : undefined));
     },
