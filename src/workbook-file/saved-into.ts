@@ -8,7 +8,7 @@ import { hasMovedLines } from "./moved-rows";
 import { MAIN, OFFICE } from "./namespaces";
 import { EXTRAS_PROPERTIES_XML, extrasOf, extrasPart, type OwnExtras, ownPart } from "./own-extras";
 import { packageParts, type Relation } from "./package-parts";
-import { type KeptFile, type ReadingOptions, type ReadWorkbook, readWorkbookFile } from "./read-workbook-file";
+import { type KeptFile, type ReadingOptions, readWorkbookFile } from "./read-workbook-file";
 import { type SavedOver, savedOver } from "./saved-over";
 import type { Calculated } from "./sheet/calculated";
 import { editedCells, type EditWriting } from "./sheet/edited-cells";
@@ -24,6 +24,11 @@ import { attributeText } from "./xml-text";
 
 export interface SavingOptions extends Pick<ReadingOptions, "refuses" | "isSound"> {
   readonly calculated: Calculated;
+  /**
+   * The sheets as they were when nobody had typed anything yet, where whoever shows them has them in words of its own; as the file has them
+   * without this.
+   */
+  readonly opened?: readonly SheetData[] | undefined;
   readonly printing?: Printing;
 }
 
@@ -126,7 +131,7 @@ const isSame = (one: unknown, other: unknown): boolean => JSON.stringify(one) ==
 const quoted = (names: readonly string[]): string => names.map((name) => `“${name}”`).join(", ");
 
 /** Refuses what cannot be saved into a file without wrong figures in it. */
-const check = ({ file, sheets: read }: Pick<ReadWorkbook, "file" | "sheets">, now: readonly SheetData[]): void => {
+const check = (file: KeptFile, read: readonly SheetData[], now: readonly SheetData[]): void => {
   const kept = new Set(file.sheets.map(({ name }) => name.toLowerCase()));
   for (const { name } of read) kept.delete(name.toLowerCase());
   const twice = now.filter(({ name }) => kept.has(name.toLowerCase())).map(({ name }) => name);
@@ -225,43 +230,69 @@ const extrasXml = (before: string, extras: OwnExtras): string => {
   return declaration + extrasPart(extras);
 };
 
+const sheetNamed = (sheets: readonly SheetData[], name: string): SheetData | undefined => sheets.find((one) => one.name === name);
+
+/** Puts what is other than before into the sheets of the file; answers whether formulas came or went. */
+const editSheets = (before: readonly SheetData[], now: readonly SheetData[], { file, edited, writing }: Editing): boolean => {
+  let hasOtherFormulas = false;
+  for (const { name, part } of file.sheets) {
+    const [was, is] = [sheetNamed(before, name), sheetNamed(now, name)];
+    if (was === undefined || is === undefined) continue;
+    const sheet = { text: file.parts.text(part), root: file.parts.tree(part), before: was, now: is };
+    const cells = editedCells(sheet, writing);
+    hasOtherFormulas ||= cells.hasOtherFormulas;
+    const text = spliced(sheet.text, cells.splices);
+    const root = text === sheet.text ? sheet.root : xmlTree(text, part, noWork());
+    edited.replace(part, spliced(text, editedSettings({ text, root, before: was, now: is })));
+  }
+  return hasOtherFormulas;
+};
+
+/** A sheet as it is, with what nobody has changed as it was read: that is what the file says already. */
+const unchangedAsRead = (now: SheetData, before: SheetData | undefined, read: SheetData | undefined): SheetData => {
+  if (before === undefined || read === undefined) return now;
+  const merged = (is: Bag, was: Bag, said: Bag): Bag => {
+    const all = new Set([...Object.keys(is), ...Object.keys(said)]);
+    return Object.fromEntries([...all].flatMap((name) => {
+      const one = isSame(is[name], was[name]) ? said[name] : is[name];
+      return one === undefined ? [] : [[name, one]];
+    }));
+  };
+  const { cells, ...settings } = now;
+  const { cells: cellsBefore, ...settingsBefore } = before;
+  const { cells: cellsRead, ...settingsRead } = read;
+  return {
+    ...merged({ ...settings }, { ...settingsBefore }, { ...settingsRead }), name: now.name,
+    cells: merged(cells, cellsBefore, cellsRead) as SheetData["cells"],
+  };
+};
+
 /**
  * An opened file with what a person has typed into its sheets, the sheets put in since, and what all formulas come to now. What the file has
  * besides stays in it: parts in which nothing changed byte for byte. Throws where what stays would point at the wrong cells.
  */
 export const savedInto = (bytes: Uint8Array, now: readonly SheetData[], options: SavingOptions): SavedInto => {
-  const { calculated, printing = {}, ...reading } = options;
+  const { calculated, printing = {}, opened, ...reading } = options;
   const read = readWorkbookFile(bytes, reading);
-  check(read, now);
+  const before = opened ?? read.sheets;
+  check(read.file, before, now);
   const { file } = read;
   const editing = new Editing(file, calculated);
-  const { edited, writing } = editing;
-  let hasOtherFormulas = false;
-  for (const before of read.sheets) {
-    const part = file.sheets.find(({ name }) => name === before.name)?.part;
-    const is = now.find(({ name }) => name === before.name);
-    if (part === undefined || is === undefined) continue;
-    const sheet = { text: file.parts.text(part), root: file.parts.tree(part), before, now: is };
-    const cells = editedCells(sheet, writing);
-    hasOtherFormulas ||= cells.hasOtherFormulas;
-    const text = spliced(sheet.text, cells.splices);
-    const root = text === sheet.text ? sheet.root : xmlTree(text, part, noWork());
-    edited.replace(part, spliced(text, editedSettings({ text, root, before, now: is })));
-  }
+  const hasOtherFormulas = editSheets(before, now, editing);
   const known = new Set(file.sheets.map(({ name }) => name.toLowerCase()));
   const added = now.filter(({ name }) => !known.has(name.toLowerCase()));
   addSheets(added, editing, [...file.sheets, ...now], printing);
   const chain = editing.part("calcChain");
   // An order of calculation that lists cells without formulas is a fault to Excel (from memory); it makes another one where there is none.
-  if (chain !== undefined && (hasOtherFormulas || added.length > 0)) edited.remove(file.book, chain);
+  if (chain !== undefined && (hasOtherFormulas || added.length > 0)) editing.edited.remove(file.book, chain);
   const written = readWorkbookFile(editing.finish(), { ...reading, isBare: true });
   const over = savedOver(written.file, calculated);
-  const own = new Set(now.map(({ name }) => name));
-  const shown = new Set(read.sheets.map(({ name }) => name));
-  const helpers = written.sheets.map(({ name }) => name).filter((name) => !own.has(name) && !shown.has(name));
+  const own = new Set([...now, ...read.sheets].map(({ name }) => name));
+  const helpers = written.sheets.map(({ name }) => name).filter((name) => !own.has(name));
+  const meant = now.map((sheet) => unchangedAsRead(sheet, sheetNamed(before, sheet.name), sheetNamed(read.sheets, sheet.name)));
   return {
     ...over,
-    bytes: withExtrasPart(over.bytes, file.book, extrasOf(written.sheets, now, helpers)),
-    notCarried: notCarried(read.sheets, now, written.sheets),
+    bytes: withExtrasPart(over.bytes, file.book, extrasOf(written.sheets, meant, helpers)),
+    notCarried: notCarried(before, now, written.sheets),
   };
 };

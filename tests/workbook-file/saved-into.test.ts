@@ -2,6 +2,7 @@ import { spawnSync } from "node:child_process";
 import path from "node:path";
 import fc from "fast-check";
 import { strFromU8, unzipSync } from "fflate";
+import { cellLooks } from "../../src/sheets/cell-looks";
 import type { CellData, SheetData } from "../../src/sheets/sheet-data";
 import { hasMovedLines } from "../../src/workbook-file/moved-rows";
 import { readWorkbookFile } from "../../src/workbook-file/read-workbook-file";
@@ -263,7 +264,9 @@ const said = (bytes: Uint8Array) =>
     const { name, cells, columnWidths = {}, rowHeights = {}, hiddenRows = [], hiddenColumns = [], merged = [] } = sheet;
     // A column of a file may say its width though nobody has set it.
     const widths = Object.fromEntries(Object.entries(columnWidths).filter(([, width]) => width !== USUAL_WIDTH));
-    return [name, { cells, widths, rowHeights, hiddenRows: [...hiddenRows].sort(), hiddenColumns: [...hiddenColumns].sort(), merged }] as const;
+    const shown = Object.fromEntries(Object.entries(cells).map(([address, { style, look, ...cell }]) =>
+      [address, { ...cell, look: { ...(style === undefined ? {} : cellLooks[style]), ...look } }]));
+    return [name, { cells: shown, widths, rowHeights, hiddenRows: [...hiddenRows].sort(), hiddenColumns: [...hiddenColumns].sort(), merged }] as const;
   }));
 
 test("whatever becomes of sheets, they come back out of the file as they are, and the file says to anyone what a new one would", () => {

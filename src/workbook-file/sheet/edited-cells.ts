@@ -82,9 +82,12 @@ const stylesChanged = (address: string, was: CellData, is: CellData, cells: File
   const parts = (Object.keys(LOOK_PARTS) as (keyof typeof LOOK_PARTS)[]).filter((part) =>
     LOOK_PARTS[part].some((name) => !isSame(before[name], now[name])));
   const hasOtherFormat = (was.format ?? "") !== (is.format ?? "");
-  if (is.style !== undefined && is.style !== was.style) return styles.cell(is);
+  const base = cells.style(address);
+  const isOurs = base === 0 || was.style !== undefined;
+  if (is.style !== undefined && is.style !== was.style && isOurs) return styles.cell(is);
   if (parts.length === 0 && !hasOtherFormat) return undefined;
-  return styles.changed({ xf: record(cells.style(address)), look: now, format: is.format, parts, hasOtherFormat });
+  // What a live sheet does not know of the look that others gave stays.
+  return styles.changed({ xf: record(base), look: now, format: is.format, parts, hasOtherFormat });
 };
 
 const contentNow = (address: string, { value, formula, format }: CellData, sheet: string, writing: EditWriting): CellEdit["content"] => {
