@@ -1,4 +1,4 @@
-import type { BookRecord, EditRecord, Records, RecordStore } from "./records";
+import type { BookRecord, EditRecord, FileRecord, Records, RecordStore } from "./records";
 
 const DATABASE = "treadsheet";
 const VERSION = 2;
@@ -46,6 +46,9 @@ const opened = (factory: IDBFactory): Promise<IDBDatabase> => {
   });
 };
 
+/** Files stand beside the sheets, under names that no workbook has. */
+const fileKey = (key: string): string => `file/${key}`;
+
 const recordsOf = (transaction: IDBTransaction): Records => {
   const [books, sheets] = [transaction.objectStore(BOOKS), transaction.objectStore(SHEETS)];
   return {
@@ -58,6 +61,9 @@ const recordsOf = (transaction: IDBTransaction): Records => {
       books.delete(id);
       sheets.delete(id);
     },
+    file: (key) => answered(sheets.get(fileKey(key))) as Promise<FileRecord | undefined>,
+    putFile: async (key, file) => void (await answered(sheets.put(file, fileKey(key)))),
+    removeFile: async (key) => void sheets.delete(fileKey(key)),
   };
 };
 

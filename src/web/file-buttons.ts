@@ -3,8 +3,11 @@ import { question } from "../pane/question";
 import { readySheets } from "../sheets/ready-sheets";
 import type { SheetData } from "../sheets/sheet-data";
 import type { Printing } from "../workbook-file/sheet/written-sheet";
+import { savedInto } from "../workbook-file/saved-into";
 import { valuesFile, workbookFile } from "../workbook-file/write-workbook-file";
+import { formulaFault } from "../workbook/formula-limits";
 import type { Workbook } from "../workbook/workbook";
+import { isSoundSheet } from "../workbook/workbook-data";
 import { droppedFiles } from "./dropped-files";
 import { fileWorkbooks, notOpened } from "./file-workbooks";
 import type { OpenWorkbook } from "./open-workbook";
@@ -35,8 +38,9 @@ export interface Filing {
 const asked = (file: string, notShown: readonly string[]): Promise<boolean> =>
   question(
     document,
-    `${file} has what a sheet here does not show: ${notShown.join("; ")}. The file stays as it is; what opens here is a copy without that.`,
-    "Open the copy", "Leave it",
+    `${file} has what a sheet here does not show: ${notShown.join("; ")}. It is not lost: save with Save ▾, Back into ${file}, ` +
+      "and the file that you get has it, with what you type here.",
+    "Open it", "Leave it",
   );
 
 /** Whether dates are written day before month in a language. */
@@ -46,13 +50,15 @@ const isDayFirst = (language: string): boolean => {
 };
 
 const openFile = async (file: File, { book, open, shelf }: Filing): Promise<string> => {
-  const { workbooks, notShown, says } = fileWorkbooks(new Uint8Array(await file.arrayBuffer()), file.name, isDayFirst(navigator.language));
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  const { workbooks, notShown, says, isWorkbookFile } = fileWorkbooks(bytes, file.name, isDayFirst(navigator.language));
   if (notShown.length > 0 && !(await asked(file.name, notShown))) return `${file.name} was not opened.`;
   const added: string[] = [];
-  for (const { name, data } of workbooks) added.push(await shelf.add(name, data));
+  for (const { name, data } of workbooks) added.push(await shelf.add(name, data, isWorkbookFile ? { name: file.name, bytes } : undefined));
   const [first] = added;
   if (first === undefined) return "";
   await open.show(first);
+  if (isWorkbookFile) await shelf.noteOpened(first, book.data().sheets);
   await book.settled();
   return added.length === 1
     ? [`Opened ${file.name} as “${open.name()}”.`, ...says].join(" ")
@@ -82,6 +88,33 @@ const saveWorkbook = async ({ book, open, say }: Filing, hasFormulas: boolean): 
   say(hasFormulas ? `Saved as ${name}. Its formulas work where the add-in is installed.` : `Saved as ${name}, without formulas.`);
 };
 
+/** What is named one by one. */
+const MOST_NAMED = 5;
+
+/** A message as a sentence of its own. */
+const sentence = (message: string): string => message.charAt(0).toUpperCase() + message.slice(1) + (/[.!?)]$/.test(message) ? "" : ".");
+
+const list = (parts: readonly string[]): string =>
+  parts.slice(0, MOST_NAMED).join("; ") + (parts.length > MOST_NAMED ? `; and ${parts.length - MOST_NAMED} more` : "");
+
+/** Saves the workbook into the file that it was opened from, with all that is in that file besides. */
+const saveInto = async ({ book, open, shelf, say }: Filing): Promise<void> => {
+  await book.settled();
+  const file = await shelf.file(open.id());
+  if (file === undefined) throw new Error("the file it was opened from is not in this browser any more");
+  const { sheets } = book.data();
+  const { bytes, unsaved, notCarried } = savedInto(file.bytes, sheets, {
+    calculated: book, opened: file.opened, refuses: formulaFault, isSound: isSoundSheet, printing: printedAs(open.name(), sheets),
+  });
+  savedFile(file.name, bytes, EXCEL);
+  const kept = unsaved.map(({ sheet, address, why }) => `${sheet} ${address} ${why}`);
+  say([
+    `Saved as ${file.name}, with all that was in it.`,
+    ...(kept.length === 0 ? [] : [`Some formulas keep the value they had: ${list(kept)}.`]),
+    ...(notCarried.length === 0 ? [] : [`A spreadsheet does not show what you changed of ${list(notCarried)}.`]),
+  ].join(" "));
+};
+
 /** The buttons that save and open files, and the one that opens the demo: each as a workbook of its own, so that nothing is replaced. */
 export const fileButtons = (filing: Filing): void => {
   const { book, open, shelf, demoName, say } = filing;
@@ -105,6 +138,9 @@ export const fileButtons = (filing: Filing): void => {
       saveWorkbook(filing, hasFormulas).catch((error: unknown) => say(`The workbook was not saved: ${messageOf(error)}.`));
     });
   }
+  place("save-into").addEventListener("click", () => {
+    saveInto(filing).catch((error: unknown) => say(`The workbook was not saved. ${sentence(messageOf(error))}`));
+  });
   const file = place<HTMLInputElement>("file");
   place("open").addEventListener("click", () => file.click());
   file.addEventListener("change", () => {

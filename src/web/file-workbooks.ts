@@ -11,6 +11,8 @@ export interface FileWorkbooks {
   readonly notShown: readonly string[];
   /** What could be read in two ways, and how it was. */
   readonly says: readonly string[];
+  /** Whether it is a workbook of a spreadsheet, into which what is typed can be saved. */
+  readonly isWorkbookFile: boolean;
 }
 
 /** What files of our own begin with, after spaces. */
@@ -34,6 +36,7 @@ const packedWorkbook = (bytes: Uint8Array, file: string): FileWorkbooks => {
   return {
     workbooks: [{ name: nameOfFile(file), data: workbookData({ version: DATA_VERSION, sheets: read.sheets }) }],
     says: [],
+    isWorkbookFile: true,
     notShown: [...read.notShown.map(({ sheet, what }) => (sheet === undefined ? what : `${sheet}: ${what}`)), ...formulas],
   };
 };
@@ -43,10 +46,11 @@ export const fileWorkbooks = (bytes: Uint8Array, file: string, isDayFirstHere: b
   if (bytes.length === 0) throw new Error("it is empty");
   if (WORKBOOK.test(file) || PACKED.some((mark) => mark.every((byte, place) => bytes[place] === byte))) return packedWorkbook(bytes, file);
   const beginning = new TextDecoder().decode(bytes.subarray(0, BEGINNING));
-  if (OWN.test(beginning)) return { workbooks: workbooksIn(new TextDecoder().decode(bytes), file), notShown: [], says: [] };
+  if (OWN.test(beginning))
+    return { workbooks: workbooksIn(new TextDecoder().decode(bytes), file), notShown: [], says: [], isWorkbookFile: false };
   const name = nameOfFile(file);
   const { sheet, says } = textTable(bytes, "Sheet1", isDayFirstHere);
-  return { workbooks: [{ name, data: { version: DATA_VERSION, sheets: [sheet] } }], notShown: [], says };
+  return { workbooks: [{ name, data: { version: DATA_VERSION, sheets: [sheet] } }], notShown: [], says, isWorkbookFile: false };
 };
 
 /** Why a file was not opened, as a sentence: one that says itself what would do, or one that says what can be opened. */

@@ -30,6 +30,8 @@ const newsOf = (
       unchanged?.();
       named(book.name);
       place("invented").hidden = !isInvented(book.data);
+      place("save-into").hidden = book.file === undefined;
+      place("save-into").textContent = `Back into ${book.file ?? ""}`;
       sessionStorage.setItem(OF_TAB, book.known.book);
       if (!isKept) return;
       say(book.isDemo ? "The demo. What you change is kept in this browser." : "Your sheets, as you left them in this browser.");

@@ -1,11 +1,12 @@
 import type { WorkbookData } from "../workbook/workbook-data";
 import { inTurn } from "./in-turn";
-import type { BookRecord, PlacedEdit, Records, RecordStore } from "./records";
+import type { BookRecord, FileRecord, PlacedEdit, Records, RecordStore } from "./records";
 
 /** Records for as long as the page is open, where the browser keeps none. */
 export const memoryRecords = (): RecordStore => {
   let books = new Map<string, BookRecord>();
   let sheets = new Map<string, WorkbookData>();
+  let files = new Map<string, FileRecord>();
   let edits: readonly PlacedEdit[] = [];
   let places = 0;
   const records: Records = {
@@ -18,6 +19,9 @@ export const memoryRecords = (): RecordStore => {
       books.delete(id);
       sheets.delete(id);
     },
+    file: async (key) => files.get(key),
+    putFile: async (key, file) => void files.set(key, file),
+    removeFile: async (key) => void files.delete(key),
   };
   const next = inTurn();
   return {
@@ -32,11 +36,11 @@ export const memoryRecords = (): RecordStore => {
     },
     change: (step) =>
       next(async () => {
-        const were = [new Map(books), new Map(sheets)] as const;
+        const were = [new Map(books), new Map(sheets), new Map(files)] as const;
         try {
           return await step(records);
         } catch (error) {
-          [books, sheets] = were;
+          [books, sheets, files] = were;
           throw error;
         }
       }),

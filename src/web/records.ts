@@ -1,5 +1,12 @@
-import type { WorkbookData } from "../workbook/workbook-data";
+import type { SheetData, WorkbookData } from "../workbook/workbook-data";
 import type { WorkbookChange } from "./workbook-change";
+
+/** The file that a workbook was opened from, for saving into it. */
+export interface FileRecord {
+  readonly bytes: Uint8Array;
+  /** The sheets as they were shown before anything was typed. */
+  readonly opened?: readonly SheetData[];
+}
 
 /** A workbook of this browser, all but its sheets. */
 export interface BookRecord {
@@ -14,6 +21,8 @@ export interface BookRecord {
   readonly changed: number;
   readonly opened: number;
   readonly deleted?: number;
+  /** The file that it was opened from: its name, and what it is kept under, which copies of the workbook share. */
+  readonly file?: { readonly name: string; readonly key: string };
 }
 
 /** One edit as it was made, kept until the sheets are kept whole. */
@@ -42,6 +51,9 @@ export interface Records {
   readonly sheets: (id: string) => Promise<unknown>;
   readonly putSheets: (id: string, data: WorkbookData) => Promise<void>;
   readonly removeBook: (id: string) => Promise<void>;
+  readonly file: (key: string) => Promise<FileRecord | undefined>;
+  readonly putFile: (key: string, file: FileRecord) => Promise<void>;
+  readonly removeFile: (key: string) => Promise<void>;
 }
 
 /**

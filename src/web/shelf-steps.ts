@@ -39,9 +39,11 @@ export const wholeOf = async (shelf: ShelfStore, records: Records, id: string): 
 };
 
 export const put = async (
-  shelf: ShelfStore, records: Records, name: string, data: WorkbookData | undefined, id = shelf.newId(),
+  shelf: ShelfStore, records: Records, name: string, data: WorkbookData | undefined, id = shelf.newId(), file?: BookRecord["file"],
 ): Promise<BookRecord> => {
-  const book = { id, name: freeName(name, await names(records)), revision: 0, changed: shelf.now(), opened: 0 };
+  const book: BookRecord = {
+    id, name: freeName(name, await names(records)), revision: 0, changed: shelf.now(), opened: 0, ...(file === undefined ? {} : { file }),
+  };
   await records.putBook(book);
   if (data !== undefined) await records.putSheets(id, data);
   return book;
@@ -55,7 +57,7 @@ export const putApart = async (
   shelf: ShelfStore, records: Records, of: BookRecord, opening: string, edit: number, data: WorkbookData,
 ): Promise<BookRecord> => {
   const before = await records.book(opening);
-  const { deleted: _deleted, keptBy: _keptBy, ...rest } = before ?? (await put(shelf, records, of.name, undefined, opening));
+  const { deleted: _deleted, keptBy: _keptBy, ...rest } = before ?? (await put(shelf, records, of.name, undefined, opening, of.file));
   const book = { ...rest, revision: rest.revision + 1, holds: { [opening]: edit }, changed: shelf.now() };
   await records.putBook(book);
   await records.putSheets(opening, data);

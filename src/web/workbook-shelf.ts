@@ -1,8 +1,8 @@
-import type { WorkbookData } from "../workbook/workbook-data";
+import type { SheetData, WorkbookData } from "../workbook/workbook-data";
 import { freeName } from "./free-name";
 import { keptWhole } from "./kept-whole";
 import type { KeptWhole, Opening } from "./opening";
-import type { BookRecord } from "./records";
+import type { BookRecord, FileRecord, Records } from "./records";
 import { bookOf, look, names, put, type ShelfStore } from "./shelf-steps";
 import type { WorkbookChange } from "./workbook-change";
 
@@ -11,7 +11,15 @@ export interface OpenedBook {
   readonly data: WorkbookData;
   /** Whether it is the demo as it comes. */
   readonly isDemo: boolean;
+  /** The name of the file that it was opened from. */
+  readonly file?: string | undefined;
   readonly known: Opening;
+}
+
+/** A file by its name. */
+export interface NamedFile {
+  readonly name: string;
+  readonly bytes: Uint8Array;
 }
 
 /** The workbooks of this browser. */
@@ -19,7 +27,11 @@ export interface WorkbookShelf {
   /** Those kept, the one opened last first, and those deleted, the latest first. */
   readonly list: () => Promise<{ readonly kept: readonly BookRecord[]; readonly deleted: readonly BookRecord[] }>;
   /** Adds a workbook under a name that is free; without sheets it is the demo. Answers its id. */
-  readonly add: (name: string, data?: WorkbookData) => Promise<string>;
+  readonly add: (name: string, data?: WorkbookData, file?: NamedFile) => Promise<string>;
+  /** Keeps what the sheets of a file were as they were shown before anything was typed. */
+  readonly noteOpened: (id: string, sheets: readonly SheetData[]) => Promise<void>;
+  /** The file that a workbook was opened from. */
+  readonly file: (id: string) => Promise<(NamedFile & FileRecord) | undefined>;
   /** The demo as it comes: a workbook that was not changed since it was added, else a new one. */
   readonly addDemo: (name: string) => Promise<string>;
   /** Opens a workbook with every edit made since its sheets were kept whole. */
@@ -47,7 +59,12 @@ const DELETED_FOR = 30 * 86_400_000;
 type Part<Name extends keyof WorkbookShelf> = Pick<WorkbookShelf, Name>;
 
 const added = (shelf: ShelfStore): Part<"add" | "addDemo" | "duplicate"> => ({
-  add: (name, data) => shelf.store.change(async (records) => (await put(shelf, records, name, data)).id),
+  add: (name, data, file) =>
+    shelf.store.change(async (records) => {
+      const id = shelf.newId();
+      if (file !== undefined) await records.putFile(id, { bytes: file.bytes });
+      return (await put(shelf, records, name, data, id, file && { name: file.name, key: id })).id;
+    }),
   addDemo: async (name) => {
     const untouched = await shelf.store.change(async (records) => {
       const found: string[] = [];
@@ -59,7 +76,23 @@ const added = (shelf: ShelfStore): Part<"add" | "addDemo" | "duplicate"> => ({
     return shelf.store.change(async (records) => (await put(shelf, records, name, undefined)).id);
   },
   duplicate: (id) =>
-    look(shelf, id, async (records, { book, data }) => (await put(shelf, records, book.name, data === shelf.demo ? undefined : data)).id),
+    look(shelf, id, async (records, { book, data }) =>
+      (await put(shelf, records, book.name, data === shelf.demo ? undefined : data, shelf.newId(), book.file)).id),
+});
+
+const filed = (shelf: ShelfStore): Part<"file" | "noteOpened"> => ({
+  file: (id) =>
+    shelf.store.change(async (records) => {
+      const { file } = await bookOf(records, id);
+      const found = file && (await records.file(file.key));
+      return file && found && { ...found, name: file.name };
+    }),
+  noteOpened: (id, opened) =>
+    shelf.store.change(async (records) => {
+      const { file } = await bookOf(records, id);
+      const found = file && (await records.file(file.key));
+      if (file !== undefined && found !== undefined) await records.putFile(file.key, { ...found, opened });
+    }),
 });
 
 const opened = (shelf: ShelfStore): Part<"open" | "append" | "keep" | "isOvertaken"> => ({
@@ -70,6 +103,7 @@ const opened = (shelf: ShelfStore): Part<"open" | "append" | "keep" | "isOvertak
         name: book.name,
         data,
         isDemo: data === shelf.demo,
+        file: book.file?.name,
         known: { book: id, opening: shelf.newId(), revision: book.revision, after: last },
       };
     }),
@@ -99,12 +133,19 @@ const renamed = (shelf: ShelfStore): Part<"rename" | "remove" | "putBack"> => ({
     }),
 });
 
+/** Removes a workbook with its file, unless a copy of it has that one too. */
+const removeForGood = async (records: Records, { id, file }: BookRecord): Promise<void> => {
+  await records.removeBook(id);
+  if (file !== undefined && !(await records.books()).some((other) => other.file?.key === file.key)) await records.removeFile(file.key);
+};
+
 const listed = (shelf: ShelfStore): Part<"list" | "all"> => ({
   list: () =>
     shelf.store.change(async (records) => {
       const books = await records.books();
       // Edits of one that is long gone are never found again, and are few.
-      for (const { id, deleted } of books) if (deleted !== undefined && deleted < shelf.now() - DELETED_FOR) await records.removeBook(id);
+      const gone = books.filter(({ deleted }) => deleted !== undefined && deleted < shelf.now() - DELETED_FOR);
+      for (const book of gone) await removeForGood(records, book);
       const deleted = books.filter((book) => book.deleted !== undefined && book.deleted >= shelf.now() - DELETED_FOR);
       return {
         kept: books.filter((book) => book.deleted === undefined).sort((one, other) => other.opened - one.opened),
@@ -125,5 +166,5 @@ const listed = (shelf: ShelfStore): Part<"list" | "all"> => ({
 
 /** Workbooks in a store. */
 export const workbookShelf = (shelf: ShelfStore): WorkbookShelf => ({
-  ...added(shelf), ...opened(shelf), ...renamed(shelf), ...listed(shelf),
+  ...added(shelf), ...filed(shelf), ...opened(shelf), ...renamed(shelf), ...listed(shelf),
 });

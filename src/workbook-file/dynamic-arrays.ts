@@ -59,7 +59,9 @@ export const dynamicMark = (text: string, root: XmlElement): DynamicMark => {
     mark: cells.length + 1,
     splices: [
       ...(type > 0 ? [] : under("metadataTypes", TYPE, 1)),
-      ...(value >= 0 ? [] : future === undefined ? inOrderOf(text, root, ORDER, "futureMetadata", own(FUTURE)) : grown(text, future, { count: String(blocks.length + 1) }, own(BLOCK))),
+      ...(value >= 0 ? [] : future === undefined
+        ? inOrderOf(text, root, ORDER, "futureMetadata", own(FUTURE))
+        : grown(text, future, { count: String(blocks.length + 1) }, own(BLOCK))),
       ...under("cellMetadata", cellBlock(newType, newValue), 1),
     ],
   };

@@ -36,6 +36,6 @@ const haveMoved = (before: SheetData, now: SheetData, line: Line): boolean => {
   return isInOrder && found.some(({ was, is }) => was !== is);
 };
 
-/** Whether rows or columns of a sheet were put in, taken out or moved: told by lines that say what others said before, in the same order. */
+/** Whether rows or columns of a sheet were put in, taken out or moved: lines say what others said before, in the same order. */
 export const hasMovedLines = (before: SheetData, now: SheetData): boolean =>
   haveMoved(before, now, "row") || haveMoved(before, now, "column");

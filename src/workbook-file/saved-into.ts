@@ -141,7 +141,7 @@ const check = (file: KeptFile, read: readonly SheetData[], now: readonly SheetDa
   const gone = read.filter(({ name }) => !names.has(name)).map(({ name }) => name);
   const instead = "Save it as a new Excel workbook instead.";
   if (gone.length > 0)
-    throw fileFaultOf(`Sheet ${quoted(gone)} of the file is gone or has another name here, and other parts of the file may read it. ${instead}`);
+    throw fileFaultOf(`Sheet ${quoted(gone)} of the file is gone or has another name here, and other parts may read it. ${instead}`);
   const moved = read.filter((sheet) => now.some((one) => one.name === sheet.name && hasMovedLines(sheet, one))).map(({ name }) => name);
   if (moved.length > 0) {
     throw fileFaultOf(
@@ -156,7 +156,9 @@ const BOOK_ORDER = ["sheets", "functionGroups", "externalReferences", "definedNa
   "pivotCaches", "smartTagPr", "smartTagTypes", "webPublishing", "fileRecoveryPr", "webPublishObjects", "extLst"];
 
 /** Sheets that the file has not yet, behind its own. */
-const addSheets = (added: readonly SheetData[], editing: Editing, taken: readonly { readonly name: string }[], printing: Printing): void => {
+const addSheets = (
+  added: readonly SheetData[], editing: Editing, taken: readonly { readonly name: string }[], printing: Printing,
+): void => {
   const { file, edited, writing } = editing;
   const long = longLists(freeChoicesName(taken));
   const own = added.map((sheet) => writtenSheet(sheet, false, writing, long, printing));
@@ -172,7 +174,8 @@ const addSheets = (added: readonly SheetData[], editing: Editing, taken: readonl
   const listed = [...added, ...helpers].map(({ name, isHidden }, at) => {
     const part = edited.freeName("xl/worksheets/sheet", ".xml");
     const id = editing.add(part, CONTENT.worksheet, "worksheet", written[at]?.xml ?? "");
-    return `<${prefix}sheet name="${attributeText(name)}" sheetId="${most + at + 1}"${isHidden ? ' state="hidden"' : ""} ${idName}="${id}"/>`;
+    const hidden = isHidden ? ' state="hidden"' : "";
+    return `<${prefix}sheet name="${attributeText(name)}" sheetId="${most + at + 1}"${hidden} ${idName}="${id}"/>`;
   });
   const titles = printNames(added, own.map(({ dimension }) => dimension), printing, sheets.children.length);
   const names = prefixed(titles.join(""), prefix);
@@ -268,8 +271,8 @@ const unchangedAsRead = (now: SheetData, before: SheetData | undefined, read: Sh
 };
 
 /**
- * An opened file with what a person has typed into its sheets, the sheets put in since, and what all formulas come to now. What the file has
- * besides stays in it: parts in which nothing changed byte for byte. Throws where what stays would point at the wrong cells.
+ * An opened file with what a person has typed into its sheets, the sheets put in since, and what all formulas come to now. What the file
+ * has besides stays in it: parts in which nothing changed byte for byte. Throws where what stays would point at the wrong cells.
  */
 export const savedInto = (bytes: Uint8Array, now: readonly SheetData[], options: SavingOptions): SavedInto => {
   const { calculated, printing = {}, opened, ...reading } = options;

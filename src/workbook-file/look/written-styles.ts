@@ -178,8 +178,8 @@ const recordChanged = (xf: string, ids: Readonly<Partial<Record<keyof typeof APP
 };
 
 /**
- * Collects looks; the part it comes to has its groups in the order of CT_Stylesheet. With what a part holds already, it collects what has to
- * be added to that part.
+ * Collects looks; the part it comes to has its groups in the order of CT_Stylesheet. With what a part holds already, it collects what has
+ * to be added to that part.
  */
 export const writtenStyles = (known?: KnownStyles): WrittenStyles => {
   const groups = recordsBehind(known ?? NOTHING);

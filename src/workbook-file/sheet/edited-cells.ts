@@ -72,12 +72,15 @@ class FileCells {
     const found = this.elements.get(address);
     if (found !== undefined) return countOf(found.element.attributes["s"]) ?? 0;
     const { row, column } = cellPlace(address);
-    const isThere = ({ attributes: { min, max } }: XmlElement): boolean => column + 1 >= (countOf(min) ?? 1) && column < (countOf(max) ?? 0);
+    const isThere = ({ attributes: { min, max } }: XmlElement): boolean =>
+      column + 1 >= (countOf(min) ?? 1) && column < (countOf(max) ?? 0);
     return this.#rowStyles.get(row) ?? countOf(this.#columns.find(isThere)?.attributes["style"]) ?? 0;
   }
 }
 
-const stylesChanged = (address: string, was: CellData, is: CellData, cells: FileCells, { styles, record }: EditWriting): number | undefined => {
+const stylesChanged = (
+  address: string, was: CellData, is: CellData, cells: FileCells, { styles, record }: EditWriting,
+): number | undefined => {
   const [before, now] = [wholeLook(was), wholeLook(is)];
   const parts = (Object.keys(LOOK_PARTS) as (keyof typeof LOOK_PARTS)[]).filter((part) =>
     LOOK_PARTS[part].some((name) => !isSame(before[name], now[name])));
@@ -121,12 +124,13 @@ const addressesIn = ({ row, column, rows, columns }: CellBlock): readonly string
 /** Blocks that are larger than this are of files that nobody types into. */
 const MOST_IN_BLOCK = 1_000_000;
 
-/** Cells that showed what an array came to are emptied where it is gone or takes up others now; one that was of a set size becomes dynamic. */
+/** Cells that showed what an array came to are emptied where it is gone or takes up others now; one of a set size becomes dynamic. */
 const blockEdits = ({ now }: EditedSheet, cells: FileCells, edits: Map<string, CellEdit>, writing: EditWriting): void => {
   for (const [address, { element, place }] of cells.elements) {
     const formula = childOf(element, "f");
     const block = formula?.attributes["t"] === "array" ? fileBlock(formula.attributes["ref"] ?? "") : undefined;
-    if (formula === undefined || block === undefined || block.rows * block.columns < 2 || block.rows * block.columns > MOST_IN_BLOCK) continue;
+    const size = block === undefined ? 0 : block.rows * block.columns;
+    if (formula === undefined || block === undefined || size < 2 || size > MOST_IN_BLOCK) continue;
     const others = addressesIn(block).filter((one) => one !== address);
     const isGone = edits.get(address)?.content !== undefined;
     if (!isGone && !others.some((one) => edits.get(one)?.content !== undefined)) continue;

@@ -51,7 +51,8 @@ export const formulaXml = (
 ): readonly [attributes: string, xml: string] => {
   const { formula: text, added: called, isArray } = fileFormula(formula);
   for (const name of called) added.add(name);
-  return isArray || isSpilled ? [` cm="${dynamic()}"`, `<f t="array" ref="${cells}">${escapedText(text)}</f>`] : ["", `<f>${escapedText(text)}</f>`];
+  const escaped = escapedText(text);
+  return isArray || isSpilled ? [` cm="${dynamic()}"`, `<f t="array" ref="${cells}">${escaped}</f>`] : ["", `<f>${escaped}</f>`];
 };
 
 const cellXml = (address: string, style: number, attributes: string, content: string): string => {
