@@ -43,15 +43,16 @@ const asked = (file: string, notShown: readonly string[]): Promise<boolean> =>
     "Open it", "Leave it",
   );
 
-/** Whether dates are written day before month in a language. */
-const isDayFirst = (language: string): boolean => {
-  const parts = new Intl.DateTimeFormat(language).formatToParts().map(({ type }) => type);
+/** Whether dates are written day before month where this browser is used. */
+const isDayFirst = (): boolean => {
+  // Without a name: the one that a browser gives for its language may be none that it takes itself.
+  const parts = new Intl.DateTimeFormat().formatToParts().map(({ type }) => type);
   return parts.indexOf("day") < parts.indexOf("month");
 };
 
 const openFile = async (file: File, { book, open, shelf }: Filing): Promise<string> => {
   const bytes = new Uint8Array(await file.arrayBuffer());
-  const { workbooks, notShown, says, isWorkbookFile } = fileWorkbooks(bytes, file.name, isDayFirst(navigator.language));
+  const { workbooks, notShown, says, isWorkbookFile } = fileWorkbooks(bytes, file.name, isDayFirst());
   if (notShown.length > 0 && !(await asked(file.name, notShown))) return `${file.name} was not opened.`;
   const added: string[] = [];
   for (const { name, data } of workbooks) added.push(await shelf.add(name, data, isWorkbookFile ? { name: file.name, bytes } : undefined));
