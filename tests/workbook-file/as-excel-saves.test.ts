@@ -78,5 +78,7 @@ test("a formula that the live sheet refuses shows its stored value and says why"
   expect(sheets[0]?.cells["A5"]).toEqual({ value: 0 });
   // What spilled from it stands in its cells by itself then.
   expect(sheets[0]?.cells["B7"]).toEqual({ value: 4 });
-  expect(keptFormulas["Bid"]).toContainEqual({ address: "A5", formula: "=_xlfn._xlws.SORT(Rates!A5:B7)", why: "there is no SORT here" });
+  expect(keptFormulas["Bid"]).toContainEqual({
+    address: "A5", formula: "=_xlfn._xlws.SORT(Rates!A5:B7)", why: "there is no SORT here", cells: "A5:B7",
+  });
 });

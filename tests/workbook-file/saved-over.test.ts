@@ -106,13 +106,24 @@ test("a formula that a live sheet cannot take keeps what it came to, and one of 
   expect(over.unsaved).toEqual([{ sheet: "Bid", address: "D7", why: "comes to several cells here and to one of them in the file" }]);
 });
 
-test("an array of a set size shows what it comes to as far as it goes, and #N/A behind (from memory: so Excel fills it)", () => {
+test("an array of a set size is written where it comes to that size, and keeps what it came to where it does not", () => {
   const parts = { ...EXCEL_PARTS, [SHEET]: (EXCEL_PARTS[SHEET] ?? "").replace('<c r="A5" cm="1">', '<c r="A5">') };
-  expect(differences(saved({ A5: [[1, 2], [3, 4]] }, parts), parts)[SHEET]).toEqual([
-    `${ROW(5, "A5")}/v[1]: 0 -> 1`, `${ROW(5, "B5")}/v[1]: 4.5 -> 2`,
-    `${ROW(6, "A6")}@t: str -> none`, `${ROW(6, "A6")}/v[1]: maple -> 3`, `${ROW(6, "B6")}/v[1]: 3.75 -> 4`,
-    `${ROW(7, "A7")}@t: str -> e`, `${ROW(7, "A7")}/v[1]: oak -> #N/A`, `${ROW(7, "B7")}@t: none -> e`, `${ROW(7, "B7")}/v[1]: 4 -> #N/A`,
+  expect(differences(saved({ A5: [[0, 4.5], ["maple", 3.8], ["ash", 4]] }, parts), parts)[SHEET]).toEqual([
+    `${ROW(6, "B6")}/v[1]: 3.75 -> 3.8`, `${ROW(7, "A7")}/v[1]: oak -> ash`,
   ]);
+  const over = saved({ A5: [[1, 2], [3, 4]] }, parts);
+  expect(differences(over, parts)).toEqual({});
+  expect(over).toMatchObject({ changed: {}, unsaved: [{ sheet: "Bid", address: "A5", why: expect.stringContaining("another number of rows") }] });
+});
+
+test("what changed is told cell by cell, both values as the file holds them", () => {
+  expect(saved({ B3: 14, C3: 14, A5: [[0, 4.5], ["maple", 3.75]], F12: [[1, 2]] }).changed).toEqual({
+    Bid: [
+      { address: "B3", was: 15, is: 14 }, { address: "C3", was: { error: "#NAME?" }, is: 14 },
+      { address: "A7", was: "oak", is: null }, { address: "B7", was: 4, is: null },
+      { address: "F12", was: { error: "#VALUE!" }, is: 1 }, { address: "G12", was: null, is: 2 },
+    ],
+  });
 });
 
 test("other prefixes, quotes and spaces of a writer stay as they are", () => {
