@@ -31,6 +31,10 @@ test.each([
   ["INDEX(A1:C3,0,2)*2", "INDEX"],
   ["SUM(2*INDEX(A1:C3,,2))", "INDEX"],
   ["OFFSET(A1,0,0,3,1)+1", "OFFSET"],
+  ["SUM(OFFSET(A1:A3,1,0)*2)", "OFFSET"],
+  ["SUM(INDEX(A1:C3,2)*2)", "INDEX"],
+  ["SUM(SEQUENCE(3)*2)", "SEQUENCE"],
+  ["2*TRANSPOSE(A1:A3)", "TRANSPOSE"],
   ['INDIRECT("A1:A"&3)&""', "INDIRECT"],
   ["A1:INDEX(A1:A3,3)", "A1:INDEX"],
   ["NOSUCH(A1:A3)", "A1:A3"],
@@ -47,7 +51,8 @@ test.each([
   "LARGE($A$1:$A$9,ROW(1:1))+1", "ROW(A5)*2", "ROW(A5:C5)*2", "SUM(IF(A1>1,B1:B3,C1:C3))", "SUM(INDEX(A1:C3,0,2))", "SUM(OFFSET(A1,0,0,3,1))",
   "OFFSET(A1,1,2)*2", "INDEX(A1:C3,2,2)*2", "SUMIFS(C:C,A:A,A1,B:B,\">\"&B1)", "COUNTIFS(A:A,A1,B:B,B1)", 'COUNTIF(A1:A3,">"&B1)',
   'TEXTJOIN(", ",TRUE,A1:A3)&"."', "@A1:A3*2", "@INDEX(A1:C3,0,2)*2", "SUM(A1*{1,-2;3,4})", "STAIR.PICK(A1:D9,\"run\")*2", "A1*B1+'a:b'!C1",
-  '"A1:A3"&A1', "SUM(B1#)", "AND(A1:A3)", "RANK(A1,$A$1:$A$9)", "NPV(A1,B1:B9)", "XLOOKUP(A1,B:B,C:C)", "ROUND(SUM(A1:A3),2)",
+  '"A1:A3"&A1', "SUM(B1#)", "AND(A1:A3)", "RANK(A1,$A$1:$A$9)", "NPV(A1,B1:B9)", "XLOOKUP(A1,B:B,C:C)", "SUM(SEQUENCE(3))", "SORT(A1:A3)",
+  "SUM(INDEX(A:A,2)*2,INDEX(A1:C1,2)*2)", "SUMPRODUCT(TRANSPOSE(A1:A3)*B1:D1)", "ROUND(SUM(A1:A3),2)",
 ])("%s takes nothing but what its functions take", (formula) => {
   expect(severalForOne(formula)).toBeUndefined();
 });
@@ -56,6 +61,9 @@ test("brackets as deep as they come, and brackets left open, end", () => {
   expect(severalForOne(`${"(".repeat(8000)}A1:A3${")".repeat(8000)}`)).toBe("A1:A3");
   expect(severalForOne(`SUM(${"(".repeat(8000)}A1:A3`)).toBeUndefined();
   expect(severalForOne("))A1:A3,)")).toBe("A1:A3");
+  const many = `${"(".repeat(3000)}${"A1:A3,".repeat(300)}B1:B3${")".repeat(3000)}`;
+  expect([severalForOne(`SUM(${many})`), severalForOne(`2*SUM(ROW(${many}))`)]).toEqual([undefined, "A1:A3"]);
+  expect(severalForOne(`SUM(ROW((${"A1:C1,".repeat(300)}A1:C1))*2)`)).toBe("a range");
 });
 
 test("such a formula keeps the value it had; in an array formula, and where it is shared, as it must", () => {

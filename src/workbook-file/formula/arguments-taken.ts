@@ -11,7 +11,8 @@ const words = (text: string): readonly string[] => text.split(/\s+/);
 
 /**
  * Of each function that takes more than single values, by the syntax in its description (ECMA-376-1, 18.17.7; Microsoft, "Excel functions
- * (alphabetical)").
+ * (alphabetical)"). A function that is missing here is taken to want one value, so that a formula which gives it several keeps the value
+ * it had: a name too few leaves a number as it was, a name too many may change it.
  */
 const TAKES: readonly (readonly [Arguments, readonly string[]])[] = [
   [["cells"], words(`SUM MAX MAXA MIN MINA COUNT COUNTA COUNTBLANK AVERAGE AVERAGEA PRODUCT SUMSQ MEDIAN MODE MODE.SNGL MODE.MULT GEOMEAN
@@ -30,7 +31,8 @@ const TAKES: readonly (readonly [Arguments, readonly string[]])[] = [
   [["cells", "cells", "one"], words("TTEST T.TEST")],
   // These work out every cell of what they are given (Microsoft, "Guidelines and examples of array formulas"; common practice for the rest).
   [["table"], words(`SUMPRODUCT SUMXMY2 SUMX2MY2 SUMX2PY2 MMULT MDETERM MINVERSE TRANSPOSE FREQUENCY LINEST LOGEST TREND GROWTH SLOPE
-    INTERCEPT RSQ CORREL PEARSON COVAR COVARIANCE.P COVARIANCE.S STEYX PROB FILTER`)],
+    INTERCEPT RSQ CORREL PEARSON COVAR COVARIANCE.P COVARIANCE.S STEYX`)],
+  [["table", "table", "one"], words("PROB FILTER")],
   [["one", "table"], words("LOOKUP FORECAST FORECAST.LINEAR")],
   [["one", "one", "table"], words("AGGREGATE")],
   [["table", "one"], words("INDEX")],
@@ -45,6 +47,13 @@ const BY_NAME: ReadonlyMap<string, Arguments> = new Map(TAKES.flatMap(([takes, n
 
 /** The add-in's own take cells and work them out by themselves. */
 const OURS = /^STAIR\./;
+
+/** Functions that answer several cells whatever they are given (by the same descriptions). */
+const SEVERAL: ReadonlySet<string> = new Set(words(`TRANSPOSE MMULT MINVERSE MUNIT FREQUENCY LINEST LOGEST TREND GROWTH MODE.MULT UNIQUE SORT
+  SORTBY FILTER SEQUENCE RANDARRAY MAKEARRAY MAP SCAN BYROW BYCOL VSTACK HSTACK TOCOL TOROW TAKE DROP CHOOSECOLS CHOOSEROWS WRAPROWS WRAPCOLS
+  EXPAND TEXTSPLIT TRIMRANGE`));
+
+export const answersSeveralCells = (name: string): boolean => SEVERAL.has(name);
 
 /** How a function, its name in capitals, takes its argument at a place counted from 0; one value where nothing says otherwise. */
 export const argumentTaken = (name: string, at: number): Taken => {

@@ -1,4 +1,4 @@
-import { argumentTaken, type Taken } from "./arguments-taken";
+import { answersSeveralCells, argumentTaken, type Taken } from "./arguments-taken";
 import { closingPlace, formulaTokens, isCall, isCell, isSheetName, isSign, type Token } from "./formula-tokens";
 
 /** A call or brackets that are open, or the formula as a whole; of its arguments the one that is read. */
@@ -16,6 +16,9 @@ interface Open {
   from: number;
   /** Arguments that make OFFSET and INDEX answer several cells. */
   answersSeveral: boolean;
+  /** What the first argument was: several cells, and in more than one row and column. */
+  isOfSeveral: boolean;
+  isOfTable: boolean;
 }
 
 const OPERATORS = ["+", "-", "*", "/", "^", "&", "=", "<", ">", "%"];
@@ -30,15 +33,20 @@ const isOneOf = (name: string, cells: string): boolean => {
   return from !== undefined && from === to;
 };
 
+/** Whether cells lie in one row or in one column. */
+const isLine = (cells: string): boolean => isOneOf("ROW", cells) || isOneOf("COLUMN", cells);
+
 /** From which argument on OFFSET is told a size. */
 const SIZES_OF_OFFSET = 3;
 
-/** Whether an argument makes a function that answers cells answer several of them. */
-const isSeveralAsked = ({ name, argument }: Open, said: string): boolean => {
+/** Whether an argument, from its first token to before the last, makes a function that answers cells answer several of them. */
+const isSeveralAsked = ({ name, argument, from }: Open, tokens: readonly Token[], to: number): boolean => {
+  if (name === "INDIRECT") return tokens.slice(from, to).some(({ text }) => text.includes(":"));
+  if (name !== "INDEX" && name !== "OFFSET") return false;
+  const [first, ...more] = tokens.slice(from, to).filter(({ kind }) => kind !== "space");
+  const said = more.length > 0 ? undefined : (first?.text ?? "");
   // Nothing or 0 for the row or the column is all of them.
-  if (name === "INDEX") return argument > 0 && (said === "" || said === "0");
-  if (name === "OFFSET") return argument >= SIZES_OF_OFFSET && said !== "" && said !== "1";
-  return name === "INDIRECT" && said.includes(":");
+  return name === "INDEX" ? argument > 0 && (said === "" || said === "0") : argument >= SIZES_OF_OFFSET && said !== "" && said !== "1";
 };
 
 const openedBy = (parent: Open | undefined, name: string, from: number): Open => {
@@ -46,6 +54,7 @@ const openedBy = (parent: Open | undefined, name: string, from: number): Open =>
   if (parent !== undefined) parent.isNextOne = false;
   const open: Open = {
     name, isOne, argument: 0, taken: "one", hasOperator: false, several: [], isNextOne: false, from, answersSeveral: false,
+    isOfSeveral: false, isOfTable: false,
   };
   if (parent !== undefined) open.taken = takenIn(parent, open);
   return open;
@@ -58,6 +67,14 @@ function takenIn(parent: Open, { name, argument }: Open): Taken {
   return parent.taken === "table" && !isCondition ? "table" : taken;
 }
 
+/** What stands for several cells in an argument is told apart up to here, so that deep brackets do not carry long lists out. */
+const MOST_TOLD = 16;
+const A_RANGE = "a range";
+
+const addSeveral = ({ several }: Open, added: readonly string[]): void => {
+  for (const one of added) if (several.length <= MOST_TOLD) several.push(several.length < MOST_TOLD ? one : A_RANGE);
+};
+
 class SeveralFound extends Error {}
 
 /** The end of an argument: several cells are wrong there, or go on to what stands around the call. */
@@ -67,9 +84,9 @@ const ended = (tokens: readonly Token[], at: number, open: Open, parent: Open | 
   const isOneWanted = open.hasOperator || open.taken === "one" || (isPlace && !open.isOne);
   const [first] = several;
   if (first !== undefined && open.taken !== "table" && isOneWanted) throw new SeveralFound(first);
-  const said = tokens.slice(open.from, at).map(({ text }) => text).join("").trim();
-  if (isSeveralAsked(open, said)) open.answersSeveral = true;
-  if (open.taken === "through" && !isPlace && !open.isOne) parent?.several.push(...several);
+  if (isSeveralAsked(open, tokens, at)) open.answersSeveral = true;
+  if (open.argument === 0) Object.assign(open, { isOfSeveral: several.length > 0, isOfTable: !several.every(isLine) });
+  if (open.taken === "through" && !isPlace && !open.isOne && parent !== undefined) addSeveral(parent, several);
 };
 
 const separated = (tokens: readonly Token[], at: number, open: Open, parent: Open): void => {
@@ -81,14 +98,16 @@ const separated = (tokens: readonly Token[], at: number, open: Open, parent: Ope
 
 const closed = (tokens: readonly Token[], at: number, open: Open, parent: Open): void => {
   ended(tokens, at, open, parent);
-  if (open.answersSeveral && !open.isOne) parent.several.push(open.name);
+  // OFFSET goes on being as large as it was; a row of a table, with no column said, is all of it (Microsoft, "INDEX function").
+  const isAll = (open.name === "OFFSET" && open.isOfSeveral) || (open.name === "INDEX" && open.argument === 1 && open.isOfTable);
+  if ((open.answersSeveral || isAll || answersSeveralCells(open.name)) && !open.isOne) addSeveral(parent, [open.name]);
 };
 
 const isSameCell = (one: string, other: string): boolean => isCell(one) && plain(one) === plain(other);
 
 const noteSeveral = (open: Open, cells: string): void => {
   if (open.isNextOne) open.isNextOne = false;
-  else open.several.push(cells);
+  else addSeveral(open, [cells]);
 };
 
 /** A sign within a formula, but for brackets. */
@@ -96,7 +115,7 @@ const signed = (tokens: readonly Token[], at: number, open: Open): void => {
   const [before, { text }, behind] = [tokens[at - 1]?.text ?? "", tokens[at] ?? { text: "" }, tokens[at + 1]?.text ?? ""];
   if (text === "@") open.isNextOne = true;
   else if (text === "#") noteSeveral(open, `${before}#`);
-  else if (text === ":" && !isSameCell(before, behind)) noteSeveral(open, before === ")" ? "a range" : `${before}:${behind}`);
+  else if (text === ":" && !isSameCell(before, behind)) noteSeveral(open, before === ")" ? A_RANGE : `${before}:${behind}`);
   else if (OPERATORS.includes(text)) Object.assign(open, { hasOperator: true, isNextOne: false });
 };
 
@@ -118,7 +137,10 @@ const search = (tokens: readonly Token[]): void => {
     else if (token.kind === "sign") signed(tokens, at, open);
   }
   const [whole] = opens;
-  if (whole !== undefined && opens.length === 1) ended(tokens, tokens.length, whole, undefined);
+  if (whole === undefined || opens.length > 1) return;
+  // A function alone that answers several cells shows by its size that it does.
+  if (!whole.hasOperator) whole.several = whole.several.filter((one) => !answersSeveralCells(one));
+  ended(tokens, tokens.length, whole, undefined);
 };
 
 /**
