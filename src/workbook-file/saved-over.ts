@@ -30,15 +30,17 @@ export interface SavedOver {
   readonly unsaved: readonly Unsaved[];
 }
 
-/** Numbers nearer to each other than this are the same one, worked out in another order. */
+/** Numbers nearer to each other than this are the same one, worked out in another order; */
 const SAME = 1e-11;
+/** large ones by this part of them: beyond some thousands a double is that coarse itself (IEEE 754, 53 bits, so 1.1e-16 for each step). */
+const SAME_PART = 1e-14;
 
 /** Cells of all blocks of a sheet together. */
 const MOST_CELLS = 2_000_000;
 
 export const isSameValue = (one: StoredValue | undefined, other: CalculatedValue): boolean => {
   const now = other === null ? undefined : other;
-  if (typeof one === "number" && typeof now === "number") return Math.abs(one - now) <= SAME;
+  if (typeof one === "number" && typeof now === "number") return Math.abs(one - now) <= Math.max(SAME, SAME_PART * Math.abs(one));
   if (isStoredError(one) && isStoredError(now)) return plainError(one.error) === plainError(now.error);
   return one === now;
 };

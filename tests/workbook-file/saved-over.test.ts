@@ -53,6 +53,13 @@ test("a number is written where it differs by more than 1e-11, and not where it 
   expect(differences(saved({ C5: 5.4 + 2e-11 }))).toEqual({ [SHEET]: [`${ROW(5, "C5")}/v[1]: 5.4 -> 5.40000000002`] });
 });
 
+test("a large number is written where it differs by more than a double holds of it after some steps", () => {
+  const parts = { ...EXCEL_PARTS, [SHEET]: (EXCEL_PARTS[SHEET] ?? "").replace("<v>12.25</v>", "<v>4000000000.1</v>") };
+  // Doubles at 4e9 lie 2^-21 = 4.8e-7 apart (52 bits below 2^31): 1e-14 of it is 4e-5.
+  expect(differences(saved({ D5: 4_000_000_000.1 + 2 ** -20 }, parts), parts)).toEqual({});
+  expect(differences(saved({ D5: 4_000_000_000.2 }, parts), parts)).toEqual({ [SHEET]: [`${ROW(5, "D5")}/v[1]: 4000000000.1 -> 4000000000.2`] });
+});
+
 test("values and their types change alone: the formula, its look and all around it stay", () => {
   expect(differences(saved({ B3: 14, C3: 14, D6: true, D5: "none", C6: { error: "#DIV/0!" } }))).toEqual({
     [SHEET]: [
