@@ -24,6 +24,8 @@ import { plainText } from "./xml-text";
 export interface SheetPart {
   readonly name: string;
   readonly part: string;
+  /** What the part holds. */
+  readonly root: XmlElement;
 }
 
 /** An opened file as it was, for saving into it again. */
@@ -63,7 +65,6 @@ export interface ReadingOptions {
 
 interface OpenSheet extends SheetPart {
   readonly isHidden: boolean;
-  readonly root: XmlElement;
 }
 
 interface OpenBook {
@@ -252,7 +253,7 @@ export const readWorkbookFile = (bytes: Uint8Array, options: ReadingOptions = {}
     keptFormulas: bySheet(read, ({ kept }) => kept),
     file: {
       parts, book: book.part, styles, strings, countsFrom1904,
-      sheets: book.sheets.map(({ name, part }) => ({ name, part })),
+      sheets: book.sheets.map(({ name, part, root: sheet }) => ({ name, part, root: sheet })),
       isKept: (sheet, address) => kept.has(`${sheet}!${address}`),
     },
   };

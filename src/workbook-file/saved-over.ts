@@ -127,7 +127,7 @@ export const savedOver = (file: KeptFile, calculated: Calculated): SavedOver => 
   for (const sheet of file.sheets) {
     const changes = changesOf({ file, sheet, calculated, unsaved });
     if (changes.values.size + changes.spillsTo.size === 0) continue;
-    edited.replace(sheet.part, splicedSheet(file.parts.text(sheet.part), file.parts.tree(sheet.part), changes));
+    edited.replace(sheet.part, splicedSheet(file.parts.text(sheet.part), sheet.root, changes));
     changed[sheet.name] = changes.changed;
   }
   return { bytes: edited.bytes(), changed, unsaved };

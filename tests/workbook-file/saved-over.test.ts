@@ -169,3 +169,12 @@ test("a sheet in another encoding is read, and not written into", () => {
   const other = { ...file, parts: { ...file.parts, text: (part: string) => `${file.parts.text(part)} ` } };
   expect(() => savedOver(other, calculatedAs({ ...SAVED, B3: 14 }))).toThrow("can be read but not written into");
 });
+
+test("saving reads no sheet a second time", () => {
+  const { file } = readWorkbookFile(packed(EXCEL_PARTS));
+  const tree = (part: string): never => {
+    throw new Error(`${part} was read again`);
+  };
+  const { changed } = savedOver({ ...file, parts: { ...file.parts, tree } }, calculatedAs({ ...SAVED, B3: 14 }));
+  expect(changed).toEqual({ Bid: [{ address: "B3", was: 15, is: 14 }] });
+});

@@ -30,10 +30,10 @@ const blockOf = (place: CellPlace, cell: XmlElement, formula: XmlElement): KeptB
 };
 
 /** The formulas of a sheet as they lie in the file, and what its cells hold. */
-export const keptSheet = ({ parts, strings, styles }: KeptFile, { part }: SheetPart): KeptSheet => {
+export const keptSheet = ({ strings, styles }: KeptFile, { root }: SheetPart): KeptSheet => {
   const blocks: KeptBlock[] = [];
   const cells = new Map<string, XmlElement>();
-  for (const row of placedRows(childOf(parts.tree(part), "sheetData"))) {
+  for (const row of placedRows(childOf(root, "sheetData"))) {
     for (const { element, ...place } of row.cells) {
       cells.set(cellAddress(place), element);
       const formula = childOf(element, "f");
