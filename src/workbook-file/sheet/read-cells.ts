@@ -59,8 +59,8 @@ interface Growing {
   readonly stored: Record<string, StoredValue>;
   readonly kept: KeptFormula[];
   readonly shared: Map<string, SharedFormula>;
-  /** Blocks that spilled and reach to the row that is read, or further. */
-  spilled: CellBlock[];
+  /** Blocks that spilled by the columns they have cells in; those that ended above a cell are taken out when it is read. */
+  readonly spilled: Map<number, CellBlock[]>;
   hasLooksInTexts: boolean;
   rows: number;
   columns: number;
@@ -113,23 +113,34 @@ const content = (element: XmlElement, place: CellPlace, reading: CellReading, gr
     ? (reading.refuses(`=${text}`, { sheet: reading.sheet, address }) ?? (isArray ? undefined : plainFault(text)))
     : text.unshown;
   const block = isArray ? fileBlock(formula.attributes["ref"] ?? "") : undefined;
-  if (why === undefined && block !== undefined && block.rows * block.columns > 1) growing.spilled.push(block);
+  if (why === undefined && block !== undefined && block.rows * block.columns > 1) noteSpilled(block, reading, growing);
   if (why === undefined && typeof text === "string") return { formula: `=${text}` };
   const cells = block !== undefined && block.rows * block.columns > 1 ? { cells: blockAddress(block) } : {};
   growing.kept.push({ address, formula: `=${found.text}`, why: why ?? "", ...cells });
   return plainCell(value);
 };
 
+const noteSpilled = (block: CellBlock, { work }: CellReading, { spilled }: Growing): void => {
+  spend(work, block.columns);
+  for (let column = block.column; column < block.column + block.columns; column += 1) {
+    const blocks = spilled.get(column);
+    if (blocks === undefined) spilled.set(column, [block]);
+    else blocks.push(block);
+  }
+};
+
 /** Whether a cell shows what a formula in another one came to. */
-const isSpilled = ({ row, column }: CellPlace, blocks: readonly CellBlock[]): boolean =>
-  blocks.some((block) =>
-    (row !== block.row || column !== block.column) &&
-    row >= block.row && row < block.row + block.rows && column >= block.column && column < block.column + block.columns);
+const isSpilled = ({ row, column }: CellPlace, { work }: CellReading, { spilled }: Growing): boolean => {
+  const blocks = spilled.get(column) ?? [];
+  spend(work, blocks.length);
+  const open = blocks.filter((block) => block.row + block.rows > row);
+  if (open.length < blocks.length) spilled.set(column, open);
+  return open.some((block) => (row !== block.row || column !== block.column) && row >= block.row);
+};
 
 const readCell = (element: XmlElement, place: CellPlace, reading: CellReading, growing: Growing): void => {
   const style = reading.styles.cell(countOf(element.attributes["s"]));
-  spend(reading.work, growing.spilled.length);
-  const said = isSpilled(place, growing.spilled) ? {} : content(element, place, reading, growing, style.format);
+  const said = isSpilled(place, reading, growing) ? {} : content(element, place, reading, growing, style.format);
   const cell: CellData = { ...said, ...style };
   const text = element.attributes["t"] === "s" ? countOf(childOf(element, "v")?.text) : undefined;
   if (reading.strings[text ?? -1]?.hasLooks) growing.hasLooksInTexts = true;
@@ -141,7 +152,7 @@ const readCell = (element: XmlElement, place: CellPlace, reading: CellReading, g
 /** The rows of a sheet with their cells. */
 export const readCells = (sheetData: XmlElement | undefined, reading: CellReading): ReadCells => {
   const growing: Growing = {
-    cells: {}, stored: {}, kept: [], shared: new Map(), spilled: [], hasLooksInTexts: false, rows: 0, columns: 0,
+    cells: {}, stored: {}, kept: [], shared: new Map(), spilled: new Map(), hasLooksInTexts: false, rows: 0, columns: 0,
   };
   const hiddenRows = new Set<number>();
   const rowHeights: Record<string, number> = {};
@@ -150,7 +161,6 @@ export const readCells = (sheetData: XmlElement | undefined, reading: CellReadin
     if (isSet(hidden)) hiddenRows.add(number);
     const height = (numberOf(ht) ?? 0) / POINTS;
     if (isSet(customHeight) && height > 0) rowHeights[number] = Math.min(height, MOST_PIXELS);
-    growing.spilled = growing.spilled.filter((block) => block.row + block.rows >= number);
     for (const { element: cell, ...place } of inRow) readCell(cell, place, reading, growing);
   }
   const { cells, stored, kept, hasLooksInTexts, rows, columns } = growing;
