@@ -1,10 +1,7 @@
 import { cellPlace } from "../sheets/cell-address";
 import type { OwnLook } from "../sheets/own-look";
-import type { SheetData } from "../sheets/sheet-data";
+import { LONGEST_CHOICES, type SheetData } from "../sheets/sheet-data";
 import { showTape } from "./shown-tape";
-
-/** Excel takes no longer text for the choices of a list (from memory). */
-const LONGEST = 255;
 
 const showLook = (format: Excel.ConditionalRangeFormat, { fill, ink, bold, italic, underline, strike }: OwnLook): void => {
   const { font } = format;
@@ -28,7 +25,7 @@ export const addRules = (sheet: Excel.Worksheet, { cells, rules = [], lists = []
   showTape(sheet, Object.entries(cells).map(([address, { format }]) => ({ ...cellPlace(address), format })), hasAreas);
   for (const { cells: block, options } of lists) {
     const source = options.join(",");
-    if (source.length > LONGEST) continue;
+    if (source.length > LONGEST_CHOICES) continue;
     const { dataValidation } = sheet.getRange(block);
     dataValidation.rule = { list: { inCellDropDown: true, source } };
   }

@@ -27,6 +27,9 @@ export interface RuleLook {
   readonly look: OwnLook;
 }
 
+/** Excel takes no longer text for the choices of a list, commas between them (from memory). */
+export const LONGEST_CHOICES = 255;
+
 /** Cells in which one of these is chosen; none holds a comma. */
 export interface ChoiceList {
   readonly cells: string;

@@ -19,7 +19,10 @@ export interface AddIn {
 
 const EXTENSION = "http://schemas.microsoft.com/office/webextensions/webextension/2010/11";
 const TASK_PANES = "http://schemas.microsoft.com/office/webextensions/taskpanes/2010/11";
-/** Functions of an add-in that a workbook calls (seen in a workbook that the platform saved). */
+/**
+ * Functions of an add-in that a workbook calls, by the names its formulas have in it (as in a workbook that the platform saved,
+ * OfficeDev/office-js, issue 6611; tests/workbook-file/demo-file.test.ts holds the two beside each other).
+ */
 const FUNCTION_LIST = "{7C84B067-C214-45C3-A712-C9D94CD141B2}";
 
 export const EXTENSION_PART = "xl/webextensions/webextension1.xml";

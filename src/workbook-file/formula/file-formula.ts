@@ -10,7 +10,10 @@ export interface FileFormula {
   readonly isArray: boolean;
 }
 
-/** The add-in's namespace in the manifest, and the name its functions are kept under (a file saved by the platform, see the note on it). */
+/**
+ * The add-in's namespace in the manifest, and the name its functions are kept under (as the platform
+ * saves it: tests/workbook-file/as-excel-saves.ts, which names its source).
+ */
 const OURS = /^STAIR\./i;
 const ADDED = "_xldudf_";
 const PARAMETER = "_xlpm.";

@@ -1,10 +1,8 @@
-import type { ChoiceList, SheetData } from "../../sheets/sheet-data";
+import { type ChoiceList, LONGEST_CHOICES, type SheetData } from "../../sheets/sheet-data";
 import { columnName } from "../../sheets/cell-address";
 import { sheetPrefix } from "../formula/sheet-prefix";
 import { escapedText } from "../xml-text";
 
-/** Excel takes no longer text for the choices of a list (from memory). */
-const LONGEST = 255;
 export const CHOICES_SHEET = "Choices";
 
 /** Collects the lists that are too long to be written where they are used: each takes up a column of a sheet for them. */
@@ -36,7 +34,7 @@ const isPlain = (option: string): boolean => option === option.trim();
 
 const sourceOf = ({ options }: ChoiceList, long: LongLists): string => {
   const joined = options.join(",");
-  return joined.length > LONGEST || !options.every(isPlain) ? long.place(options) : `"${joined.replaceAll('"', '""')}"`;
+  return joined.length > LONGEST_CHOICES || !options.every(isPlain) ? long.place(options) : `"${joined.replaceAll('"', '""')}"`;
 };
 
 /** Lists of choices as checks of what is typed. */

@@ -1,14 +1,12 @@
 import { ICommandService, type Injector, IUniverInstanceService, UniverInstanceType, type Workbook as EngineWorkbook } from "@univerjs/core";
-import { IMessageService, ScrollToCellCommand, SheetsRenderService, SheetsSelectionsService } from "@univerjs/preset-sheets-core";
+import { ScrollToCellCommand, SheetsRenderService, SheetsSelectionsService } from "@univerjs/preset-sheets-core";
 import { SmartToggleSheetsFilterCommand } from "@univerjs/sheets-filter";
 import { OpenFilterPanelOperation } from "@univerjs/sheets-filter-ui";
 import { blockOfRange, rangeOf } from "../cell-range";
 import { storedFilter } from "../engine-filter";
 import { setFilter, SetFilterMutation } from "../set-filter";
+import { saying } from "./saying";
 import { filteredTable } from "./sorted-table";
-
-/** Milliseconds that a sentence stays on the screen. */
-const READ_IN = 6000;
 
 /**
  * Filter finds the table itself and opens the choices of the column selected. The engine's own takes the cells over a table for its
@@ -17,7 +15,7 @@ const READ_IN = 6000;
 export const filtering = (injector: Injector): void => {
   // Rows that come to be hidden or shown are drawn.
   injector.get(SheetsRenderService).registerSkeletonChangingMutations(SetFilterMutation.id);
-  const say = (content: string): void => void injector.get(IMessageService).show({ content, duration: READ_IN });
+  const say = saying(injector);
   SmartToggleSheetsFilterCommand.handler = async () => {
     const book = injector.get(IUniverInstanceService).getCurrentUnitOfType<EngineWorkbook>(UniverInstanceType.UNIVER_SHEET);
     const sheet = book?.getActiveSheet();

@@ -1,13 +1,12 @@
 import {
   type ICellData, type Injector, IUniverInstanceService, type Nullable, UniverInstanceType, type Workbook as EngineWorkbook, type Worksheet,
 } from "@univerjs/core";
-import { HoverManagerService, IEditorBridgeService, IMessageService } from "@univerjs/preset-sheets-core";
+import { HoverManagerService, IEditorBridgeService } from "@univerjs/preset-sheets-core";
 import { cellAddress } from "../../sheets/cell-address";
 import { type LinkTarget, linkTarget } from "../link-target";
+import { saying } from "./saying";
 
 const NO_WAIT = 0;
-/** Milliseconds that a sentence stays on the screen. */
-const READ_IN = 6000;
 
 const linkIn = (cell: Nullable<ICellData>): string | undefined => {
   const links = cell?.p?.body?.customRanges?.flatMap(({ properties }): readonly unknown[] => (properties ? [properties["url"]] : []));
@@ -22,7 +21,7 @@ const sheetOf = ({ sheet, sheetId }: LinkTarget, book: EngineWorkbook, from: Wor
 
 /** A click on a cell that links to a place of the workbook goes there. */
 export const followLinks = (injector: Injector, show: (sheet: string, address: string) => Promise<void>): void => {
-  const say = (content: string): void => void injector.get(IMessageService).show({ content, duration: READ_IN });
+  const say = saying(injector);
   let isDown = false;
   window.addEventListener("pointerdown", () => void (isDown = true), true);
   window.addEventListener("pointerup", () => void (isDown = false), true);

@@ -1,23 +1,22 @@
 import { type Injector, IUniverInstanceService, UniverInstanceType, type Workbook as EngineWorkbook } from "@univerjs/core";
-import { IMessageService, SheetsSelectionsService } from "@univerjs/preset-sheets-core";
+import { SheetsSelectionsService } from "@univerjs/preset-sheets-core";
 import {
   SortRangeAscCommand, SortRangeAscInCtxMenuCommand, SortRangeDescCommand, SortRangeDescInCtxMenuCommand,
 } from "@univerjs/sheets-sort-ui";
 import { columnName } from "../../sheets/cell-address";
 import { sortRows } from "../sorted-rows";
 import type { Workbook } from "../workbook";
+import { saying } from "./saying";
 import { sortedTable } from "./sorted-table";
-
-/** Milliseconds that a sentence stays on the screen. */
-const READ_IN = 6000;
 
 /**
  * Sort finds the table and its headings itself and says what it did. The engine's own sort takes headings for entries, compares typed
  * marks as if they were numbers, and leaves formulas reading the row that they came from.
  */
 export const sorting = (injector: Injector, workbook: Workbook): void => {
+  const tell = saying(injector);
   const say = (content: string): true => {
-    injector.get(IMessageService).show({ content, duration: READ_IN });
+    tell(content);
     return true;
   };
   const sort = (isUp: boolean): boolean => {

@@ -258,7 +258,7 @@ test("risers that are not read are cut and paid for as designed, beside those th
   expect(cut).toEqual(expect.arrayContaining(["riser 1", "riser 2"]));
   // By hand: 192 - 2 x 1/4 holds five of 37 with four kerfs, so 5 + 5 + 3 + 1: two at 38, one at 22.40, the rack; skirts 2 x 88, rail 96.
   expect(twoRead.value("Cut plan", "A4")).toBeCloseTo(370.4, 9);
-  // By hand, with every riser paid for: 2,769.51 x 1.12 / 0.85.
+  // By hand, with every riser paid for, so at the direct cost accounted for above, 2,769.51: x 1.12 / 0.85.
   expect(twoRead.value("Bid", "A4")).toBe(3649.24);
 }, ENGINE_TIME);
 
