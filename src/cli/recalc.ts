@@ -1,4 +1,5 @@
 import { isFileFault } from "../workbook-file/file-fault";
+import type { NotShown } from "../workbook-file/not-shown";
 import { type ReadWorkbook, readWorkbookFile } from "../workbook-file/read-workbook-file";
 import { type SavedOver, savedOver } from "../workbook-file/saved-over";
 import { isStoredError, type StoredValue } from "../workbook-file/sheet/cell-value";
@@ -44,6 +45,8 @@ export interface Recalculated {
   readonly kept: readonly Kept[];
   /** What rests on a value that was kept. */
   readonly restsOnKept: readonly CellOfBook[];
+  /** What the file has and a copy of values has not. */
+  readonly leftOut: readonly NotShown[];
   readonly written: readonly string[];
 }
 
@@ -183,7 +186,8 @@ const recalculated = async (asked: RecalcAsked, book: HeadlessWorkbook, progress
   }
   return {
     file, formulas: formulas.length, changed: changed.filter(isShown), inError: inError.filter(isShown),
-    kept: kept.filter(isShown).map(withoutSize), restsOnKept: dependants(kept, formulas).filter(isShown), written,
+    kept: kept.filter(isShown).map(withoutSize), restsOnKept: dependants(kept, formulas).filter(isShown),
+    leftOut: asked.isValues ? read.notShown : [], written,
   };
 };
 

@@ -11,7 +11,7 @@ const counted = (count: number, one: string, more: string): string => `${count} 
 
 /** What came of a recalculation, for a person. */
 export const reportText = (found: Recalculated): string => {
-  const { file, formulas, changed, inError, kept, restsOnKept, written } = found;
+  const { file, formulas, changed, inError, kept, restsOnKept, leftOut, written } = found;
   const part = (title: string, lines: readonly string[]): readonly string[] =>
     lines.length === 0 ? [] : ["", title, ...lines.map((line) => `  ${line}`)];
   return [
@@ -20,6 +20,7 @@ export const reportText = (found: Recalculated): string => {
     ...part("In error:", inError.map((one) => `${place(one)}  ${one.error}  ${one.formula}${one.says === "" ? "" : `\n    ${one.says}`}`)),
     ...part("Kept the value they had:", kept.map((one) => `${place(one)}  ${one.formula}\n    ${one.why}`)),
     ...part("Rest on a value that was kept:", restsOnKept.map(place)),
+    ...part("Not in the copy of values:", leftOut.map(({ sheet, what }) => (sheet === undefined ? what : `${sheet}: ${what}`))),
     ...part("Written:", written),
   ].join("\n");
 };

@@ -1,4 +1,7 @@
-import { closeSync, copyFileSync, existsSync, fsyncSync, openSync, readFileSync, renameSync, rmSync, writeFileSync } from "node:fs";
+import {
+  closeSync, constants, copyFileSync, existsSync, fchmodSync, fsyncSync, openSync, readFileSync, realpathSync, renameSync, rmSync, statSync,
+  writeFileSync,
+} from "node:fs";
 import path from "node:path";
 import { refusal } from "./refusal";
 
@@ -12,40 +15,56 @@ export const bytesOf = (file: string): Uint8Array => {
   }
 };
 
+/** The file that a name leads to, by links too, and what may be done with it; the name itself where there is none yet. */
+const placeOf = (file: string): { readonly place: string; readonly mode: number | undefined } => {
+  if (!existsSync(file)) return { place: file, mode: undefined };
+  const place = realpathSync(file);
+  return { place, mode: statSync(place).mode };
+};
+
 /** Writes a file whole or not at all: under another name beside it first. */
 export const writeWhole = (file: string, bytes: Uint8Array): void => {
-  const beside = path.join(path.dirname(file), `.${path.basename(file)}.${process.pid}.part`);
+  let beside: string | undefined;
   try {
-    const handle = openSync(beside, "wx");
+    const { place, mode } = placeOf(file);
+    const part = path.join(path.dirname(place), `.${path.basename(place)}.${process.pid}.part`);
+    const handle = openSync(part, "wx");
+    beside = part;
     try {
       writeFileSync(handle, bytes);
+      if (mode !== undefined) fchmodSync(handle, mode);
       fsyncSync(handle);
     } finally {
       closeSync(handle);
     }
-    renameSync(beside, file);
+    renameSync(part, place);
   } catch (error) {
-    rmSync(beside, { force: true });
+    if (beside !== undefined) rmSync(beside, { force: true });
     throw refusal(`${file} was not written: ${error instanceof Error ? error.message : String(error)}`);
   }
 };
 
 const isSame = (one: Uint8Array, other: Uint8Array): boolean => Buffer.compare(one, other) === 0;
 
-/** A name beside the file that nothing has: bid before.xlsx, bid before 2.xlsx. */
-const backupOf = (file: string): string => {
+/** Copies a file to a name beside it that nothing has, not even since it was looked for: bid before.xlsx, bid before 2.xlsx. */
+const backedUp = (file: string): string => {
   const { dir, name, ext } = path.parse(file);
   for (let number = 1; ; number += 1) {
     const backup = path.join(dir, `${name} before${number === 1 ? "" : ` ${number}`}${ext}`);
-    if (!existsSync(backup)) return backup;
+    try {
+      copyFileSync(file, backup, constants.COPYFILE_EXCL);
+      return backup;
+    } catch (error) {
+      if (error instanceof Error && "code" in error && error.code === "EEXIST") continue;
+      throw refusal(`${backup} was not written, and so ${file} was not either: ${error instanceof Error ? error.message : String(error)}`);
+    }
   }
 };
 
 /** Writes over a file that is still as it was read, and leaves what it was beside it; answers the name of that. */
 export const writeOver = (file: string, before: Uint8Array, after: Uint8Array): string => {
   if (!isSame(bytesOf(file), before)) throw refusal(`${file} has changed since it was read; nothing was written. Run it again.`);
-  const backup = backupOf(file);
-  copyFileSync(file, backup);
+  const backup = backedUp(file);
   writeWhole(file, after);
   return backup;
 };

@@ -178,7 +178,15 @@ interface ReadSheet {
   readonly notShown: readonly NotShown[];
 }
 
-const whole = ({ open, reading, cells }: SheetReading, parts: PackageParts, textsOf: TextsOf, colours: Colours): ReadSheet => {
+/** What all sheets are put together with; helpers are sheets of our own whose lists are in the extras. */
+interface Together {
+  readonly parts: PackageParts;
+  readonly textsOf: TextsOf;
+  readonly colours: Colours;
+  readonly helpers: readonly string[];
+}
+
+const whole = ({ open, reading, cells }: SheetReading, { parts, textsOf, colours, helpers }: Together): ReadSheet => {
   const [rows, columns] = [cells.rows + ROOM, cells.columns + ROOM];
   const rules = readRules(open.root, cells.cells, rows, columns, reading);
   const lists = readLists(open.root, rows, columns, reading, textsOf);
@@ -197,8 +205,11 @@ const whole = ({ open, reading, cells }: SheetReading, parts: PackageParts, text
     ...notShownOfSheet(parts, open.part, open.root),
     ...countedNotShown(rules.notShown + (rules.rules.length - kept.length), "conditional format"),
     ...countedNotShown(lists.notShown + (lists.lists.length - chosen.length), "check of what is typed", "checks of what is typed"),
+    ...countedNotShown(
+      lists.takenFrom.filter((name) => !helpers.includes(name)).length,
+      "list of choices from cells, which has what stood in them", "lists of choices from cells, which have what stood in them",
+    ),
     ...(cells.hasLooksInTexts ? ["several looks within one text"] : []),
-    ...countedNotShown(cells.kept.length, "formula that only shows its stored value", "formulas that only show their stored values"),
   ];
   return { sheet, notShown: notShown.map((what): NotShown => ({ sheet: open.name, what })) };
 };
@@ -241,12 +252,17 @@ export const readWorkbookFile = (bytes: Uint8Array, options: ReadingOptions = {}
     const reading: CellReading = { sheet: open.name, strings, styles, named, countsFrom1904, refuses, work };
     return { open, reading, cells: readCells(childOf(open.root, "sheetData"), reading) };
   });
-  const wholes = read.map((one) => whole(one, parts, textsIn(read), { theme }));
+  const extras = ownExtras(parts, relations);
+  const together: Together = { parts, textsOf: textsIn(read), colours: { theme }, helpers: extras?.helpers ?? [] };
+  const wholes = read.map((one) => whole(one, together));
   const sheets = withOneShown(wholes.map(({ sheet }) => sheet));
   const kept = new Set(read.flatMap(({ open, cells }) => cells.kept.map(({ address }) => `${open.name}!${address}`)));
-  const ofBook = notShownOfBook(relations).map((what): NotShown => ({ what }));
+  const namesNotShown = countedNotShown(
+    names.names.length, "name, for which formulas have what it stands for", "names, for which formulas have what they stand for",
+  );
+  const ofBook = [...notShownOfBook(relations), ...namesNotShown].map((what): NotShown => ({ what }));
   return {
-    sheets: withExtras(sheets, isBare ? undefined : ownExtras(parts, relations), isSound),
+    sheets: withExtras(sheets, isBare ? undefined : extras, isSound),
     names: shownNames(names.names, names),
     notShown: [...ofBook, ...wholes.flatMap((one) => one.notShown)],
     stored: bySheet(read, ({ stored }) => stored),

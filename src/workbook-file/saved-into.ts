@@ -177,7 +177,7 @@ const addSheets = (
     const hidden = isHidden ? ' state="hidden"' : "";
     return `<${prefix}sheet name="${attributeText(name)}" sheetId="${most + at + 1}"${hidden} ${idName}="${id}"/>`;
   });
-  const titles = printNames(added, own.map(({ dimension }) => dimension), printing, sheets.children.length);
+  const titles = printNames(added, own, printing, sheets.children.length);
   const names = prefixed(titles.join(""), prefix);
   const there = childOf(root, "definedNames");
   edited.splice(file.book, [

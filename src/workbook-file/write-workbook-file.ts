@@ -11,7 +11,7 @@ import { readWorkbookFile } from "./read-workbook-file";
 import type { Calculated } from "./sheet/calculated";
 import { CHOICES_SHEET, type LongLists, longLists } from "./sheet/written-lists";
 import type { CellWriting } from "./sheet/written-cells";
-import { type Printing, writtenSheet } from "./sheet/written-sheet";
+import { type Printing, type WrittenSheet, writtenSheet } from "./sheet/written-sheet";
 import { writtenStrings } from "./sheet/written-strings";
 import { type AddIn, EXTENSION_PART, extensionXml, PANES_PART, panesXml } from "./web-extension";
 import { CONTENT, type WrittenPart, writtenPackage } from "./written-package";
@@ -45,11 +45,11 @@ const definedName = (name: string, refers: string, place?: number): string =>
 
 /** Rows that are repeated on every page, and what is printed at all; of sheets that stand behind so many others. */
 export const printNames = (
-  sheets: readonly SheetData[], dimensions: readonly string[], { columns: most }: Printing, before = 0,
+  sheets: readonly SheetData[], written: readonly WrittenSheet[], { columns: most }: Printing, before = 0,
 ): readonly string[] =>
   sheets.flatMap(({ name, frozenRows = 0 }, at) => {
     const place = before + at;
-    const [, rows = "1"] = /(\d+)$/.exec(dimensions[at] ?? "") ?? [];
+    const rows = written[at]?.printedRows ?? 1;
     const on = sheetPrefix(name);
     const area = most === undefined ? [] : [definedName("_xlnm.Print_Area", `${on}$A$1:$${columnName(most - 1)}$${rows}`, place)];
     return [...area, ...(frozenRows === 0 ? [] : [definedName("_xlnm.Print_Titles", `${on}$1:$${frozenRows}`, place)])];
@@ -114,7 +114,7 @@ const packageOf = (book: Book, isPacked = true): Uint8Array => {
   const helpers = helperSheets(long);
   const sheets = [...book.sheets, ...helpers];
   const written = [...own, ...helpers.map((sheet) => writtenSheet(sheet, false, { ...writing, shownLook: undefined }, long, {}))];
-  const names = [...printNames(book.sheets, own.map(({ dimension }) => dimension), book.printing), ...ownNames(book.names, sheets)];
+  const names = [...printNames(book.sheets, own, book.printing), ...ownNames(book.names, sheets)];
   const extensions = extensionParts(book.addIn, added);
   const leadsTo = [
     ...sheets.map((_, index) => [`${OFFICE}/worksheet`, `worksheets/sheet${index + 1}.xml`] as const),

@@ -65,9 +65,11 @@ test("names are the workbook's, without those of the program itself", () => {
 
 test("what is not shown is named with its sheet", () => {
   expect(read.notShown).toEqual([
-    { what: "links to other workbooks" }, { sheet: "Bid", what: "1 chart" }, { sheet: "Bid", what: "1 set of comments" },
+    { what: "links to other workbooks" }, { what: "2 names, for which formulas have what they stand for" },
+    { sheet: "Bid", what: "1 chart" }, { sheet: "Bid", what: "1 set of comments" },
     { sheet: "Bid", what: "1 table, of which only the cells are shown" }, { sheet: "Bid", what: "1 conditional format" },
-    { sheet: "Bid", what: "several looks within one text" }, { sheet: "Bid", what: "1 formula that only shows its stored value" },
+    { sheet: "Bid", what: "2 lists of choices from cells, which have what stood in them" },
+    { sheet: "Bid", what: "several looks within one text" },
   ]);
   expect(read.keptFormulas["Bid"]).toEqual([{ address: "F11", formula: "=[1]Prices!$A$1", why: "reads another workbook" }]);
 });

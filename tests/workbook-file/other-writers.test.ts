@@ -121,15 +121,20 @@ describe("a file that exceljs wrote", () => {
       sheet.addConditionalFormatting({ ref: "B1:B9", rules: [
         { type: "expression", formulae: ['LEFT(B1,1)="x"'], style, priority: 2 },
         { type: "cellIs", operator: "between", formulae: [1, 5], style, priority: 1 },
+        { type: "cellIs", operator: "equal", formulae: ["A1=2"], style, priority: 4 },
         { type: "colorScale", cfvo: [{ type: "min" }, { type: "max" }], color: [{ argb: "FFFFFFFF" }, { argb: "FFFF0000" }], priority: 3 },
       ] as never });
     });
     const look = { bold: true, fill: "#fbe3df" };
     expect(sheets[0]?.rules).toEqual([
       { cells: "B1:B9", when: "=AND(B1>=1,B1<=5)", look }, { cells: "B1:B9", when: '=LEFT(B1,1)="x"', look },
+      { cells: "B1:B9", when: "=B1=(A1=2)", look },
     ]);
     expect(sheets[0]?.lists).toEqual([{ cells: "A1", options: ["in", "mm"] }, { cells: "A2", options: ["oak", "maple", "ash"] }]);
-    expect(notShown).toEqual([{ sheet: "Bid", what: "1 conditional format" }, { sheet: "Bid", what: "1 check of what is typed" }]);
+    expect(notShown).toEqual([
+      { sheet: "Bid", what: "1 conditional format" }, { sheet: "Bid", what: "1 check of what is typed" },
+      { sheet: "Bid", what: "1 list of choices from cells, which has what stood in them" },
+    ]);
   });
 
   test("is read with its names and tables as the cells they stand for", async () => {

@@ -8,6 +8,8 @@ import type { CellReading } from "./read-cells";
 
 export interface ReadLists {
   readonly lists: readonly ChoiceList[];
+  /** The sheet of each list that is taken from cells: a live sheet has the texts that stood there when it was opened. */
+  readonly takenFrom: readonly string[];
   /** How many checks of what is typed the live sheet does not have. */
   readonly notShown: number;
 }
@@ -23,16 +25,22 @@ const REFERENCE = /^(?:('(?:[^']|'')*'|[^'!]+)!)?([$A-Z\d:]+)$/i;
 const inlineChoices = (text: string): readonly string[] =>
   text.slice(1, -1).replaceAll('""', '"').split(",").map((choice) => choice.trim()).filter((choice) => choice !== "");
 
-const choicesOf = (formula: string, block: CellBlock, reading: CellReading, textsOf: TextsOf): readonly string[] | undefined => {
+interface Choices {
+  readonly options: readonly string[];
+  readonly takenFrom?: string;
+}
+
+const choicesOf = (formula: string, block: CellBlock, reading: CellReading, textsOf: TextsOf): Choices | undefined => {
   if (formula.length > LONGEST_STORED) return undefined;
   const text = /^"(?:[^"]|"")*"$/.test(formula) ? formula : sheetFormula(formula, reading.named({ ...block, sheet: reading.sheet }));
   if (typeof text !== "string") return undefined;
-  if (text.startsWith('"')) return inlineChoices(text);
-  const [, sheet = reading.sheet, cells = ""] = REFERENCE.exec(text) ?? [];
+  if (text.startsWith('"')) return { options: inlineChoices(text) };
+  const [, prefix = reading.sheet, cells = ""] = REFERENCE.exec(text) ?? [];
   const found = fileBlock(cells);
   if (found === undefined || found.rows * found.columns > MOST_CHOICES) return undefined;
   spend(reading.work, found.rows * found.columns);
-  return textsOf(sheet.replace(/^'|'$/g, "").replaceAll("''", "'"), found);
+  const sheet = prefix.replace(/^'|'$/g, "").replaceAll("''", "'");
+  return { options: textsOf(sheet, found), takenFrom: sheet };
 };
 
 interface Validation {
@@ -56,20 +64,23 @@ const validations = (sheet: XmlElement): readonly Validation[] => {
 
 /** Lists of choices of a sheet. */
 export const readLists = (sheet: XmlElement, rows: number, columns: number, reading: CellReading, textsOf: TextsOf): ReadLists => {
-  const lists: ChoiceList[] = [];
+  const [lists, takenFrom]: [ChoiceList[], string[]] = [[], []];
   let notShown = 0;
   for (const { kind, formula, cells } of validations(sheet)) {
     const blocks = fileBlocks(cells);
     const [first] = blocks;
-    const options = kind === "list" && first !== undefined ? choicesOf(formula, first, reading, textsOf) : undefined;
+    const choices = kind === "list" && first !== undefined ? choicesOf(formula, first, reading, textsOf) : undefined;
+    const options = choices?.options;
     // An empty or a torn list would refuse whatever is typed.
     const isSound = options !== undefined && options.length > 0 && options.every((option) => option !== "" && !option.includes(","));
     if (!isSound) notShown += kind === "none" ? 0 : 1;
-    else
+    else {
+      if (choices?.takenFrom !== undefined) takenFrom.push(choices.takenFrom);
       lists.push(...blocks.flatMap((one) => {
         const part = within(one, rows, columns);
         return part === undefined ? [] : [{ cells: blockAddress(part), options }];
       }));
+    }
   }
-  return { lists, notShown };
+  return { lists, takenFrom, notShown };
 };

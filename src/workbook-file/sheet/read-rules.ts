@@ -2,6 +2,7 @@ import { cellAddress } from "../../sheets/cell-address";
 import { blockAddress, type CellBlock } from "../../sheets/cell-blocks";
 import type { RuleLook, SheetData } from "../../sheets/sheet-data";
 import { tapeRules } from "../../sheets/tape-rules";
+import { formulaTokens } from "../formula/formula-tokens";
 import { LONGEST_STORED, sheetFormula } from "../formula/sheet-formula";
 import { shiftedFormula } from "../formula/shifted-formula";
 import { childrenOf, countOf, numberOf, spend, type XmlElement } from "../xml-tree";
@@ -25,12 +26,17 @@ const WITH_FORMULA = [
   "notContainsErrors", "timePeriod",
 ];
 
+/** What a rule compares with, so that a comparison of its own stays by itself. */
+const operand = (formula: string): string => (formulaTokens(formula).length === 1 ? formula : `(${formula})`);
+
 /** When a rule holds, as a formula for the first cell; undefined where no formula says it. */
 const whenOf = ({ attributes: given, ...rule }: XmlElement, blocks: readonly CellBlock[], first: string): string | undefined => {
-  const [one, other] = rule.children.filter(({ name }) => name === "formula").map(({ text }) => plainText(text));
+  const [said, more] = rule.children.filter(({ name }) => name === "formula").map(({ text }) => plainText(text));
   const { type: kind = "", operator = "" } = given;
-  if (WITH_FORMULA.includes(kind)) return one;
-  if (kind === "cellIs" && one !== undefined) {
+  if (WITH_FORMULA.includes(kind)) return said;
+  if (kind === "cellIs" && said !== undefined) {
+    // What is too long is refused by its length, without being read.
+    const [one, other] = [said, more].map((text) => (text === undefined || text.length > LONGEST_STORED ? text : operand(text)));
     if (operator === "between") return other && `AND(${first}>=${one},${first}<=${other})`;
     if (operator === "notBetween") return other && `OR(${first}<${one},${first}>${other})`;
     const sign = OPERATORS[operator];

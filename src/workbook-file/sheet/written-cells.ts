@@ -37,6 +37,8 @@ export interface WrittenCells {
   /** The cells that are there, from the first to the last: A1 where there are none. */
   readonly dimension: string;
   readonly columns: number;
+  /** Down to the last row with a cell in so many columns from the left. */
+  readonly rowsWithin: (columns: number) => number;
 }
 
 /** A format for a number that will not change: it has the mark of the tape that the number comes to. */
@@ -132,5 +134,7 @@ export const writtenCells = (sheet: SheetData, writing: CellWriting): WrittenCel
   const dimension = found.size === 0
     ? "A1"
     : blockAddress({ row: firstRow, column: firstColumn, rows: lastRow - firstRow + 1, columns: lastColumn - firstColumn + 1 });
-  return { xml: `<sheetData>${lines.join("")}</sheetData>`, dimension, columns: lastColumn + 1 };
+  const rowsWithin = (most: number): number =>
+    [...found.values()].reduce((last, cell) => (cell.column < most ? Math.max(last, cell.row + 1) : last), 1);
+  return { xml: `<sheetData>${lines.join("")}</sheetData>`, dimension, columns: lastColumn + 1, rowsWithin };
 };

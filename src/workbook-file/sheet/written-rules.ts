@@ -46,10 +46,13 @@ const ofLooks = ({ rules = [] }: SheetData, styles: WrittenStyles): readonly Ran
     return style === undefined ? [] : [{ sqref: cells, rules: [{ formula, style, stops: true }] }];
   });
 
-/** Conditional formats: the looks first, then how lengths are shown. */
+/**
+ * Conditional formats: how lengths are shown first, which stops nothing behind it, then the looks, of which the first that holds counts
+ * alone and would stop that.
+ */
 export const rulesXml = (sheet: SheetData, styles: WrittenStyles): string => {
   let priority = 0;
-  return [...ofLooks(sheet, styles), ...ofTape(sheet.cells, styles)].map(({ sqref, rules }) => {
+  return [...ofTape(sheet.cells, styles), ...ofLooks(sheet, styles)].map(({ sqref, rules }) => {
     const written = rules.map(({ formula, style, stops }) => {
       priority += 1;
       const stop = stops ? ' stopIfTrue="1"' : "";

@@ -78,14 +78,15 @@ const printXml = (sheet: SheetData, columns: number, { job, date, columns: most 
 
 export interface WrittenSheet {
   readonly xml: string;
-  readonly dimension: string;
+  /** Down to the last row with something in the columns that are printed. */
+  readonly printedRows: number;
 }
 
 /** A sheet as a part, its children in the order of CT_Worksheet (ECMA-376-1, A.2, sml.xsd). */
 export const writtenSheet = (
   sheet: SheetData, isFirst: boolean, writing: CellWriting, long: LongLists, printing: Printing,
 ): WrittenSheet => {
-  const { xml: cells, dimension, columns } = writtenCells(sheet, writing);
+  const { xml: cells, dimension, columns, rowsWithin } = writtenCells(sheet, writing);
   const colour = sheet.tabColour === undefined ? undefined : fileColour(sheet.tabColour);
   const hasRules = writing.hasFormulas || writing.shownLook === undefined;
   const xml = [
@@ -102,5 +103,5 @@ export const writtenSheet = (
     printXml(sheet, columns, printing),
     "</worksheet>",
   ].join("");
-  return { xml, dimension };
+  return { xml, printedRows: rowsWithin(printing.columns ?? columns) };
 };
