@@ -107,17 +107,24 @@ const failing = ({ read, formulas, inError }: Worked): readonly InError[] => {
   return inError.filter((one) => isFailing(one) && !behind.has(keyOf(one)));
 };
 
-/** What has to keep its value yet, so that what reads it reads that: where errors begin, and in the last round all that is in error. */
+/** Of cells those that read none of the others, where there are such. */
+const firstOf = <Cell extends CellOfBook>(cells: readonly Cell[], formulas: readonly FormulaOfBook[]): readonly Cell[] => {
+  const read = readers(blocksAmong(formulas, cells), formulas);
+  const first = cells.filter((one) => !read.has(keyOf(one)));
+  return first.length === 0 ? cells : first;
+};
+
+/** What has to keep its value yet, so that what reads it reads that: where it begins, and in the last round all of it. */
 const stillToKeep = (worked: Worked, isLast: boolean): Keeping => {
   const { formulas, saved: { unsaved } } = worked;
   const errors = failing(worked);
   const behind = new Set(dependants(blocksAmong(formulas, unsaved), formulas).map(keyOf));
-  const read = readers(blocksAmong(formulas, errors), formulas);
-  const first = errors.filter((one) => !behind.has(keyOf(one)) && !read.has(keyOf(one)));
-  const now = isLast || (first.length === 0 && unsaved.length === 0) ? errors : first;
+  const [failed, unfit] = isLast
+    ? [errors, unsaved]
+    : [firstOf(errors, formulas).filter((one) => !behind.has(keyOf(one))), firstOf(unsaved, formulas)];
   return new Map([
-    ...now.map((one) => [keyOf(one), `comes to ${one.error} here and to a value in the file`] as const),
-    ...unsaved.map((one) => [keyOf(one), one.why] as const),
+    ...failed.map((one) => [keyOf(one), `comes to ${one.error} here and to a value in the file`] as const),
+    ...unfit.map((one) => [keyOf(one), one.why] as const),
   ]);
 };
 

@@ -5,12 +5,15 @@ import {
 import path from "node:path";
 import { refusal } from "./refusal";
 
+/** What the system calls what went wrong. */
+const codeOf = (error: unknown): unknown => (typeof error === "object" && error !== null && "code" in error ? error.code : undefined);
+
 /** The bytes of a file somebody named. */
 export const bytesOf = (file: string): Uint8Array => {
   try {
     return new Uint8Array(readFileSync(file));
   } catch (error) {
-    const why = error instanceof Error && "code" in error && error.code === "ENOENT" ? "there is no such file" : String(error);
+    const why = codeOf(error) === "ENOENT" ? "there is no such file" : String(error);
     throw refusal(`${file}: ${why}. Name a workbook that ends in .xlsx.`);
   }
 };
@@ -55,7 +58,7 @@ const backedUp = (file: string): string => {
       copyFileSync(file, backup, constants.COPYFILE_EXCL);
       return backup;
     } catch (error) {
-      if (error instanceof Error && "code" in error && error.code === "EEXIST") continue;
+      if (codeOf(error) === "EEXIST") continue;
       throw refusal(`${backup} was not written, and so ${file} was not either: ${error instanceof Error ? error.message : String(error)}`);
     }
   }

@@ -136,6 +136,10 @@ describe("a formula of a live sheet in a file:", () => {
     ["=SORT(FILTER(A1:A9,A1:A9>1))", "_xlfn._xlws.SORT(_xlfn._xlws.FILTER(A1:A9,A1:A9>1))", true],
     ['=IF(A1="SORT(x","A1#",2)', 'IF(A1="SORT(x","A1#",2)', false],
     ["={1,2;3,4}", "{1,2;3,4}", true],
+    // [MS-XLSX] 2.2.2, future-function-list: those of the web have the prefix, and some of the later ones have none.
+    ["=ENCODEURL(A1)", "_xlfn.ENCODEURL(A1)", true],
+    ["=FILTERXML(WEBSERVICE(A1),B1)", "_xlfn.FILTERXML(_xlfn.WEBSERVICE(A1),B1)", true],
+    ["=NETWORKDAYS.INTL(A1,B1)+ISO.CEILING(C1)", "NETWORKDAYS.INTL(A1,B1)+ISO.CEILING(C1)", false],
   ])("%s is %s", (sheet, formula, isArray) => {
     expect(fileFormula(sheet)).toMatchObject({ formula, isArray });
   });

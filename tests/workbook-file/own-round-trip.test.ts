@@ -3,7 +3,7 @@ import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import type { SheetData } from "../../src/sheets/sheet-data";
 import { readWorkbookFile } from "../../src/workbook-file/read-workbook-file";
 import type { Calculated } from "../../src/workbook-file/sheet/calculated";
-import { workbookFile } from "../../src/workbook-file/write-workbook-file";
+import { valuesFile, workbookFile } from "../../src/workbook-file/write-workbook-file";
 import { workbookData } from "../../src/workbook/workbook-data";
 import { drawnSheets } from "./drawn-sheets";
 
@@ -42,4 +42,24 @@ test("what was changed elsewhere since stays changed, and the rest is as it was"
   const strings = strFromU8(file["xl/sharedStrings.xml"] ?? new Uint8Array());
   const changed = zipSync({ ...file, "xl/sharedStrings.xml": strToU8(strings.replace("<t>a</t>", "<t>c</t>")) });
   expect(readWorkbookFile(changed).sheets).toEqual([{ ...data[0], cells: { A1: { value: "c" }, A2: { value: "b", ...red } } }]);
+});
+
+test("in a cell with a look by rule a length still has the marks of a tape: its rules come first and stop nothing", () => {
+  const rules = [{ cells: "A1:A9", when: "=A1>7", look: { bold: true } }] as const;
+  const data: readonly SheetData[] = [{ name: "Bid", cells: { A1: { value: 7.625, format: "# ??/16" } }, rules }];
+  const sheet = strFromU8(unzipSync(workbookFile(data, { calculated: NOUGHTS }))["xl/worksheets/sheet1.xml"] ?? new Uint8Array());
+  const ranked = [...sheet.matchAll(/<cfRule [^>]*priority="(\d+)"( stopIfTrue="1")?><formula>([^<]*)</g)]
+    .map(([, priority, stops, when = ""]) => [Number(priority), stops !== undefined, when.includes("ROUND(")]);
+  // Nought, whole inches, halves, quarters and eighths, then the look.
+  expect(ranked).toEqual([[1, false, true], [2, false, true], [3, false, true], [4, false, true], [5, false, true], [6, true, false]]);
+  expect(roundTrip(data)).toEqual(data);
+});
+
+test("what is printed ends with the last row of the columns that are printed, whatever stands behind them", () => {
+  const data: readonly SheetData[] = [
+    { name: "Bid", cells: { A1: { value: 1 }, B7: { value: 2 }, AH40: { value: 3 } } }, { name: "Rates", cells: { AH40: { value: 3 } } },
+  ];
+  const file = unzipSync(valuesFile(data, { calculated: NOUGHTS, printing: { columns: 8 } }));
+  const book = strFromU8(file["xl/workbook.xml"] ?? new Uint8Array());
+  expect([...book.matchAll(/_xlnm.Print_Area"[^>]*>([^<]*)</g)].map(([, area]) => area)).toEqual(["Bid!$A$1:$H$7", "Rates!$A$1:$H$1"]);
 });

@@ -13,7 +13,8 @@ test("blocks beside and below each other are each looked at in their own columns
     const formula = row % rows === 0 ? `<f t="array" ref="${left}${row + 1}:${right}${row + rows}">SEQUENCE(${rows},2)</f>` : "";
     return `<c r="${left}${row + 1}">${formula}<v>1</v></c><c r="${right}${row + 1}"><v>2</v></c>`;
   };
-  const xml = counting(rows * times).map((row) => `<row r="${row + 1}">${counting(blocks).map((block) => cell(block, row)).join("")}</row>`);
+  const cellsOf = (row: number): string => counting(blocks).map((block) => cell(block, row)).join("");
+  const xml = counting(rows * times).map((row) => `<row r="${row + 1}">${cellsOf(row)}</row>`);
   const work = noWork();
   const { sheets } = readWorkbookFile(smallFile({ S: xml.join("") }), { work });
   // What spilled is worked out anew: of each block the cell with the formula is left.

@@ -57,7 +57,9 @@ test("a large number is written where it differs by more than a double holds of 
   const parts = { ...EXCEL_PARTS, [SHEET]: (EXCEL_PARTS[SHEET] ?? "").replace("<v>12.25</v>", "<v>4000000000.1</v>") };
   // Doubles at 4e9 lie 2^-21 = 4.8e-7 apart (52 bits below 2^31): 1e-14 of it is 4e-5.
   expect(differences(saved({ D5: 4_000_000_000.1 + 2 ** -20 }, parts), parts)).toEqual({});
-  expect(differences(saved({ D5: 4_000_000_000.2 }, parts), parts)).toEqual({ [SHEET]: [`${ROW(5, "D5")}/v[1]: 4000000000.1 -> 4000000000.2`] });
+  expect(differences(saved({ D5: 4_000_000_000.2 }, parts), parts)).toEqual({
+    [SHEET]: [`${ROW(5, "D5")}/v[1]: 4000000000.1 -> 4000000000.2`],
+  });
 });
 
 test("values and their types change alone: the formula, its look and all around it stay", () => {
@@ -120,7 +122,9 @@ test("an array of a set size is written where it comes to that size, and keeps w
   ]);
   const over = saved({ A5: [[1, 2], [3, 4]] }, parts);
   expect(differences(over, parts)).toEqual({});
-  expect(over).toMatchObject({ changed: {}, unsaved: [{ sheet: "Bid", address: "A5", why: expect.stringContaining("another number of rows") }] });
+  expect(over).toMatchObject({
+    changed: {}, unsaved: [{ sheet: "Bid", address: "A5", why: expect.stringContaining("another number of rows") as string }],
+  });
 });
 
 test("what changed is told cell by cell, both values as the file holds them", () => {

@@ -12,7 +12,8 @@ export const smallParts = (sheets: Readonly<Record<string, string>>, behind = ""
     `<Relationship Id="rId${at + 1}" Type="${OFFICE}/worksheet" Target="worksheets/sheet${at + 1}.xml"/>`).join("");
   return {
     "[Content_Types].xml": `<Types xmlns="${PACKAGE}/content-types"><Default Extension="rels" ` +
-      `ContentType="application/vnd.openxmlformats-package.relationships+xml"/><Default Extension="xml" ContentType="application/xml"/></Types>`,
+      `ContentType="application/vnd.openxmlformats-package.relationships+xml"/>` +
+      '<Default Extension="xml" ContentType="application/xml"/></Types>',
     "_rels/.rels": `<Relationships xmlns="${PACKAGE}/relationships"><Relationship Id="rId1" Type="${OFFICE}/officeDocument" ` +
       'Target="xl/workbook.xml"/></Relationships>',
     "xl/workbook.xml": `<workbook xmlns="${MAIN}" xmlns:r="${OFFICE}"><sheets>${listed}</sheets>${behind}</workbook>`,

@@ -29,7 +29,7 @@ const TAKES: readonly (readonly [Arguments, readonly string[]])[] = [
   [["cells", "one"], words(`LARGE SMALL PERCENTILE PERCENTILE.INC PERCENTILE.EXC QUARTILE QUARTILE.INC QUARTILE.EXC PERCENTRANK
     PERCENTRANK.INC PERCENTRANK.EXC TRIMMEAN IRR MIRR OFFSET ZTEST Z.TEST`)],
   [["cells", "cells", "one"], words("TTEST T.TEST")],
-  // These work out every cell of what they are given (Microsoft, "Guidelines and examples of array formulas"; common practice for the rest).
+  // These work out every cell of what they are given (Microsoft, "Guidelines and examples of array formulas"; the rest common practice).
   [["table"], words(`SUMPRODUCT SUMXMY2 SUMX2MY2 SUMX2PY2 MMULT MDETERM MINVERSE TRANSPOSE FREQUENCY LINEST LOGEST TREND GROWTH SLOPE
     INTERCEPT RSQ CORREL PEARSON COVAR COVARIANCE.P COVARIANCE.S STEYX`)],
   [["table", "table", "one"], words("PROB FILTER")],
@@ -49,9 +49,9 @@ const BY_NAME: ReadonlyMap<string, Arguments> = new Map(TAKES.flatMap(([takes, n
 const OURS = /^STAIR\./;
 
 /** Functions that answer several cells whatever they are given (by the same descriptions). */
-const SEVERAL: ReadonlySet<string> = new Set(words(`TRANSPOSE MMULT MINVERSE MUNIT FREQUENCY LINEST LOGEST TREND GROWTH MODE.MULT UNIQUE SORT
-  SORTBY FILTER SEQUENCE RANDARRAY MAKEARRAY MAP SCAN BYROW BYCOL VSTACK HSTACK TOCOL TOROW TAKE DROP CHOOSECOLS CHOOSEROWS WRAPROWS WRAPCOLS
-  EXPAND TEXTSPLIT TRIMRANGE`));
+const SEVERAL: ReadonlySet<string> = new Set(words(`TRANSPOSE MMULT MINVERSE MUNIT FREQUENCY LINEST LOGEST TREND GROWTH MODE.MULT UNIQUE
+  SORT SORTBY FILTER SEQUENCE RANDARRAY MAKEARRAY MAP SCAN BYROW BYCOL VSTACK HSTACK TOCOL TOROW TAKE DROP CHOOSECOLS CHOOSEROWS WRAPROWS
+  WRAPCOLS EXPAND TEXTSPLIT TRIMRANGE`));
 
 export const answersSeveralCells = (name: string): boolean => SEVERAL.has(name);
 
