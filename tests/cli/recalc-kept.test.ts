@@ -39,7 +39,7 @@ const ONE_TWO_THREE = [1, 2, 3].map((row) => `<c r="A${row}"><v>${row}</v></c>`)
 test("formulas that come to another size than in the file keep what they had, and what reads them is worked out from that", () => {
   const file = written("sizes.xlsx", smallFile({
     S: `<row r="1">${ONE_TWO_THREE[0]}<c r="B1"><f t="array" ref="B1:B2">A1:A3*2</f><v>20</v></c><c r="C1"><f>SUM(B1:B2)</f><v>1</v></c>` +
-      '<c r="D1"><f>_xlfn.SEQUENCE(3)</f><v>7</v></c><c r="E1"><f>D1+1</f><v>1</v></c>' +
+      '<c r="D1"><f>_xlfn.SEQUENCE(3)</f><v>7</v></c><c r="E1"><f>D1+1</f><v>1</v></c><c r="G1"><f>B2</f><v>40</v></c>' +
       '<c r="F1"><f t="array" ref="F1:F3">A1:A3*2</f><v>0</v></c></row>' +
       `<row r="2">${ONE_TWO_THREE[1]}<c r="B2"><v>40</v></c><c r="F2"><v>4</v></c></row>` +
       `<row r="3">${ONE_TWO_THREE[2]}<c r="D3"><v>9</v></c><c r="F3"><v>6</v></c></row>`,
@@ -51,7 +51,7 @@ test("formulas that come to another size than in the file keep what they had, an
   });
   // By hand: 20 + 40; 7 + 1; and 1 x 2, of an array whose size is right.
   expect(shown(now)).toEqual({ C1: [1, 60], E1: [1, 8], F1: [0, 2] });
-  expect(now.restsOnKept.map(({ address }) => address)).toEqual(["C1", "E1"]);
+  expect(now.restsOnKept.map(({ address }) => address)).toEqual(["C1", "E1", "G1"]);
   expect(storedIn("new sizes.xlsx")).toMatchObject({ B1: 20, C1: 60, D1: 7, E1: 8, F1: 2 });
 }, STARTING);
 
@@ -114,6 +114,16 @@ test("a part with the mark of its encoding is written with it; one in another en
   const { status, out, err } = run("recalc", wide, "--in-place");
   expect([status, out]).toEqual([3, ""]);
   expect(err).toMatch(/^wide\.xlsx: This workbook can be read but not written into as it is\. [^\n]*$/);
+  expect(readdirSync(folder)).toEqual(before);
+}, STARTING);
+
+test("what takes longer than it may ends in a sentence, and nothing is written", () => {
+  const file = written("long.xlsx", smallFile({ S: '<row r="1"><c r="A1"><f>1+1</f><v>3</v></c></row>' }));
+  const before = readdirSync(folder);
+  // No engine starts within a millisecond.
+  expect(run("recalc", file, "--in-place", "--limit", "0.001")).toEqual({
+    status: 4, out: "", err: "It took longer than 0.001 s; nothing was written. Give it more with --limit.",
+  });
   expect(readdirSync(folder)).toEqual(before);
 }, STARTING);
 

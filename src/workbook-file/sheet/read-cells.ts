@@ -73,10 +73,16 @@ const MOST_PIXELS = 10_000;
 /** A character of a formula takes as long as so many of a part. */
 export const FORMULA_WORK = 4;
 
+const FUNCTION = /^[A-Z][A-Z0-9.]*$/;
+
 /** Why a formula that is no array formula cannot be worked out here; undefined for one that can. */
 const plainFault = (formula: string): string | undefined => {
   const several = severalForOne(formula);
-  return several && `takes of ${several} the value in its own row or column alone, which cannot be worked out here`;
+  if (several === undefined) return undefined;
+  const taken = FUNCTION.test(several)
+    ? `one value alone of those that ${several} comes to`
+    : `of ${several} the value in its own row or column alone`;
+  return `takes ${taken}, which cannot be worked out here`;
 };
 
 type Formula = { readonly text: string } | { readonly why: string; readonly text: string };
