@@ -59,6 +59,9 @@ type Keeping = ReadonlyMap<string, string>;
 
 /** Why a formula is left as it is; undefined for one that is worked out. */
 const refusing = (book: Pick<HeadlessWorkbook, "knows">, isClockSet: boolean, keeping: Keeping): Refusing => (formula, cell) => {
+  // First, so that what is read of a formula is no longer and no deeper than one may be.
+  const fault = formulaFault(formula);
+  if (fault !== undefined) return fault;
   const called = calledIn(formula);
   const unknown = called.find((name) => !book.knows(name));
   if (unknown !== undefined) return `calls ${unknown}, which cannot be worked out here`;
@@ -66,7 +69,7 @@ const refusing = (book: Pick<HeadlessWorkbook, "knows">, isClockSet: boolean, ke
   if (chance !== undefined) return `calls ${chance}, which answers differently each time`;
   const clock = called.find((name) => BY_CLOCK.includes(name));
   if (clock !== undefined && !isClockSet) return `calls ${clock}; say which day with --at`;
-  return formulaFault(formula) ?? (cell && keeping.get(keyOf(cell)));
+  return cell && keeping.get(keyOf(cell));
 };
 
 const formulasOf = (book: HeadlessWorkbook, { sheets }: ReadWorkbook): readonly FormulaOfBook[] =>

@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { severalForOne } from "../../src/workbook-file/formula/several-for-one";
 import { readWorkbookFile } from "../../src/workbook-file/read-workbook-file";
 import { smallFile } from "./small-file";
@@ -65,6 +66,32 @@ test("brackets as deep as they come, and brackets left open, end", () => {
   const many = `${"(".repeat(3000)}${"A1:A3,".repeat(300)}B1:B3${")".repeat(3000)}`;
   expect([severalForOne(`SUM(${many})`), severalForOne(`2*SUM(ROW(${many}))`)]).toEqual([undefined, "A1:A3"]);
   expect(severalForOne(`SUM(ROW((${"A1:C1,".repeat(300)}A1:C1))*2)`)).toBe("a range");
+});
+
+test("whatever stands in a formula, torn or not, it is read to its end", () => {
+  const part = fc.constantFrom(
+    "SUM(", "INDEX(", "OFFSET(", "ROW(", "IF(", "LET(", "STAIR.PICK(", "SEQUENCE(", "(", ")", "{", "}", ",", ";", ":", "#", "@", "!", "+", "%",
+    " ", "A1", "$B$2", "A1:A3", "A:A", "1:1", "'a:b'!", "Bid!", "Jan:Dec!", '"x', "'", "#REF!", "x", "0", "",
+  );
+  fc.assert(fc.property(fc.array(part, { maxLength: 40 }), (parts) => {
+    expect(["string", "undefined"]).toContain(typeof severalForOne(parts.join("")));
+  }));
+});
+
+test("brackets change nothing, SUMPRODUCT takes all there is, and nothing else makes a wrong formula right", () => {
+  const { formula } = fc.letrec<{ formula: string }>((tie) => ({
+    formula: fc.oneof(
+      { depthSize: "small" }, fc.constantFrom("A1", "A1:A3", "Bid!B:B", "2", '"x"', "C1#"),
+      fc.tuple(tie("formula"), fc.constantFrom("+", "&", "<"), tie("formula")).map((parts) => parts.join("")),
+      fc.tuple(fc.constantFrom("", "SUM", "ROUND", "INDEX", "MATCH", "ROW"), tie("formula")).map(([name, inner]) => `${name}(${inner})`),
+    ),
+  }));
+  fc.assert(fc.property(formula, (one) => {
+    const several = severalForOne(one);
+    expect(severalForOne(`(${one})`)).toBe(several);
+    expect(severalForOne(`SUMPRODUCT(${one})`)).toBeUndefined();
+    if (several !== undefined) expect(severalForOne(`1+${one}`)).toBeDefined();
+  }));
 });
 
 test("such a formula keeps the value it had; in an array formula, and where it is shared, as it must", () => {
