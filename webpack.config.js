@@ -134,6 +134,15 @@ module.exports = [
     ...onNode,
     entry: { sideload: "./src/sideload/main.ts", hosting: "./src/hosting/main.ts", "long-search": "./src/long-search/main.ts" },
   }),
+  config("library", {
+    target: "node20",
+    entry: { functions: "./src/package/main.ts" },
+    output: {
+      path: path.join(dist, "tools", "package"), filename: "[name].cjs", library: { type: "commonjs2", export: "exported" },
+    },
+    // Whoever reads where an error was thrown reads lines.
+    optimization: { minimize: false },
+  }),
   config("engine", {
     target: "node20",
     entry: { engine: "./src/workbook/node/main.ts" },

@@ -2,6 +2,7 @@ const { spawnSync } = require("node:child_process");
 const fs = require("node:fs");
 const path = require("node:path");
 const { buildArguments } = require("./build-arguments.cjs");
+const { packed, packedText } = require("./packed.cjs");
 const { root, record } = require("./record.cjs");
 
 const run = (what, args) => {
@@ -31,10 +32,11 @@ const main = () => {
       "webpack.config.js",
       ...parts.flatMap((name) => ["--config-name", name]),
     ]) &&
-    run("writing functions.json and the reference", ["dist/tools/generate.js", "dist"]) &&
+    run("writing functions.json and the reference", ["dist/tools/generate.js", "dist", ...(isForThePage ? [] : ["--package"])]) &&
     run("the licences of what is shipped", ["dist/tools/licences.js"]) &&
     (address === undefined || run("the folder for the host", ["dist/tools/hosting.js", address, "hosted"]));
   if (!built) return 1;
+  if (!isForThePage) console.log(packedText(packed()));
   const took = performance.now() - began;
   record("build", took);
   console.log(`Built dist/${isForThePage ? ", as much as the page needs," : ""} in ${(took / 1000).toFixed(1)} s.`);

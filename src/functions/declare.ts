@@ -174,6 +174,8 @@ export type ExampleCell = Exclude<Given, Failed> | readonly (readonly Exclude<Gi
 export interface Declaration<P extends Parameters = Parameters, C extends string = string> {
   /** The worksheet name without the namespace: upper-case letters only, permanent once released. */
   readonly id: string;
+  /** The name as words, where it is of more than one: a script calls it by them. */
+  readonly words?: string;
   readonly group: Group;
   readonly says: string;
   readonly parameters: P;

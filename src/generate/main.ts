@@ -8,11 +8,21 @@ import { PROFILES } from "../solver/code/profiles";
 import { codeReference } from "./code-reference";
 import { documentPage } from "./document";
 import { functionsJson } from "./functions-json";
+import { packageModule } from "./package-module";
+import { packageTypes } from "./package-types";
 import { reference } from "./reference";
 import { signatures } from "./signatures";
 
-const [, , folder = "dist", signaturesFile] = process.argv;
+const FOR_SCRIPTS = "--package";
+const [, , folder = "dist", signaturesFile] = process.argv.filter((given) => given !== FOR_SCRIPTS);
 const allTables = Object.values(tables);
+
+/** Beside functions.cjs, which the build bundles: the same for `import`, and the types of both. */
+const forScripts = {
+  "tools/package/functions.mjs": packageModule(catalogue, "./functions.cjs"),
+  "tools/package/functions.d.cts": packageTypes(catalogue, tables, version, CAUTION),
+  "tools/package/functions.d.mts": 'export * from "./functions.cjs";\n',
+};
 
 mkdirSync(folder, { recursive: true });
 const pages = reference(catalogue, allTables, version, CAUTION);
@@ -28,6 +38,7 @@ const written = {
   "reference.md": pages.markdown,
   "codes.html": codes.html,
   "codes.md": codes.markdown,
+  ...(process.argv.includes(FOR_SCRIPTS) ? forScripts : {}),
 };
 for (const [name, text] of Object.entries(written)) writeFileSync(join(folder, name), text);
 if (signaturesFile !== undefined) {

@@ -91,8 +91,10 @@ export const htmlPage = (title: string, body: string, styles: readonly string[] 
   `<meta name="viewport" content="width=device-width, initial-scale=1"><title>${escaped(title)}</title>` +
   `${styles.map((file) => `<link rel="stylesheet" href="${file}">`).join("")}</head><body><main>\n${body}\n</main></body></html>\n`;
 
+export const markdown = (blocks: readonly Block[]): string => `${blocks.map(markdownBlock).join("\n\n")}\n`;
+
 /** Blocks as a page in our own style, and as Markdown. */
 export const page = (title: string, blocks: readonly Block[]): Page => ({
   html: htmlPage(title, blocks.map(htmlBlock).join("\n")),
-  markdown: `${blocks.map(markdownBlock).join("\n\n")}\n`,
+  markdown: markdown(blocks),
 });

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
-import { listed, notices } from "./notices";
+import { listed, notices, OF_THE_PLATFORM } from "./notices";
 import { ownTexts } from "./own-texts";
 import { packageFolders } from "./package-folder";
 import { authorOf, declaredLicence, type PackageJson, repositoryOf } from "./package-json";
@@ -10,6 +10,9 @@ import type { ShippedPackage } from "./shipped-package";
 const dist = path.resolve(__dirname, "..");
 const project = path.resolve(dist, "..");
 const lists = path.join(__dirname, "modules");
+
+/** What the package of npm holds; the other bundles stay here or go to a host. */
+const IN_THE_PACKAGE: readonly string[] = ["functions", "command", "library"];
 
 const bundles = readdirSync(lists).sort().map((file) => ({
   bundle: path.basename(file, ".json"),
@@ -36,7 +39,10 @@ const refused = refusals(packages);
 
 if (process.argv.includes("--list")) console.log(listed(packages));
 if (refused.length === 0) {
-  writeFileSync(path.join(dist, "third-party-notices.txt"), notices(packages));
+  writeFileSync(path.join(dist, "third-party-notices.txt"), notices(packages, [OF_THE_PLATFORM]));
+  const isPackaged = ({ bundles: of }: ShippedPackage): boolean => of.some((bundle) => IN_THE_PACKAGE.includes(bundle));
+  if (IN_THE_PACKAGE.every((name) => bundles.some(({ bundle }) => bundle === name)))
+    writeFileSync(path.join(dist, "tools", "package", "third-party-notices.txt"), notices(packages.filter(isPackaged)));
 } else {
   console.error(refused.join("\n"));
   process.exitCode = 1;

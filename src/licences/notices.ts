@@ -6,8 +6,10 @@ const HEAD = [
   "Third-party notices",
   "",
   "Treadsheet is built with the packages below. Each stands here with its version, its licence and the texts that came with it.",
-  "Excel itself loads office.js from Microsoft's own address; no copy of it is among these files.",
 ];
+
+/** For the pages, which Excel shows. */
+export const OF_THE_PLATFORM = "Excel itself loads office.js from Microsoft's own address; no copy of it is among these files.";
 
 const RULE = "-".repeat(80);
 
@@ -34,8 +36,8 @@ const notice = (shipped: ShippedPackage, packages: readonly ShippedPackage[]): s
   ].join("\n");
 
 /** The text that goes with what is shipped: every package with its licence and the texts that came with it. */
-export const notices = (packages: readonly ShippedPackage[]): string =>
-  [...HEAD, "", ...packages.map((shipped) => notice(shipped, packages))].join("\n");
+export const notices = (packages: readonly ShippedPackage[], further: readonly string[] = []): string =>
+  [...HEAD, ...further, "", ...packages.map((shipped) => notice(shipped, packages))].join("\n");
 
 /** A line for each package: name, version, licence, bundles. */
 export const listed = (packages: readonly ShippedPackage[]): string => {

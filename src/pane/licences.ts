@@ -1,8 +1,8 @@
-import { dependencies } from "../../package.json";
+import { devDependencies } from "../../package.json";
 
 /** A package that is part of what is delivered. */
 export interface Licence {
-  readonly name: keyof typeof dependencies;
+  readonly name: keyof typeof devDependencies;
   readonly version: string;
   readonly licence: string;
   readonly serves: string;
@@ -10,7 +10,7 @@ export interface Licence {
 
 const licence = (name: Licence["name"], terms: string, serves: string): Licence => ({
   name,
-  version: dependencies[name],
+  version: devDependencies[name],
   licence: terms,
   serves,
 });

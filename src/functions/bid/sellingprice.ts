@@ -6,6 +6,7 @@ import { say } from "../say";
 
 export const SELLINGPRICE = declare({
   id: "SELLINGPRICE",
+  words: "selling price",
   group: "Takeoff and bid",
   says: "Price that covers a cost, by markup on the cost or by margin on the price.",
   parameters: {

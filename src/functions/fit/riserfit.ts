@@ -13,6 +13,7 @@ const STEEPEST_UNDERCUT = 45;
 
 export const RISERFIT = declare({
   id: "RISERFIT",
+  words: "riser fit",
   group: "Fit",
   says: "Cut lengths, angles and tilts of risers, step by step from tape readings.",
   parameters: {

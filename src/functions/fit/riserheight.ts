@@ -5,6 +5,7 @@ import { declare } from "../declare";
 
 export const RISERHEIGHT = declare({
   id: "RISERHEIGHT",
+  words: "riser height",
   group: "Fit",
   says: "Ripped height of each riser.",
   parameters: {

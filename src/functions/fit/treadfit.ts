@@ -13,6 +13,7 @@ const STEEPEST_UNDERCUT = 45;
 
 export const TREADFIT = declare({
   id: "TREADFIT",
+  words: "tread fit",
   group: "Fit",
   says: "Cut lengths, angles, tilts and mitres of treads, step by step from tape readings.",
   parameters: {

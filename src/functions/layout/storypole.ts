@@ -3,6 +3,7 @@ import { declare, headings, unit } from "../declare";
 
 export const STORYPOLE = declare({
   id: "STORYPOLE",
+  words: "story pole",
   group: "Layout",
   says: "Marks of a story pole that never accumulate rounding.",
   parameters: {

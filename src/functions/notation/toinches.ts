@@ -3,6 +3,7 @@ import { declare, unit } from "../declare";
 
 export const TOINCHES = declare({
   id: "TOINCHES",
+  words: "to inches",
   group: "Notation",
   says: "A length in any notation as a number of inches.",
   parameters: {

@@ -3,6 +3,7 @@ import { declare, unit } from "../declare";
 
 export const TOMM = declare({
   id: "TOMM",
+  words: "to mm",
   group: "Notation",
   says: "A length in any notation as a number of millimetres.",
   parameters: {

@@ -18,6 +18,7 @@ const INCHES_PER_FOOT = 12;
 
 export const TREADLOAD = declare({
   id: "TREADLOAD",
+  words: "tread load",
   group: "Wood",
   says: "Deflection and stress of an open-riser tread beside the clear-wood average, without a verdict.",
   parameters: {

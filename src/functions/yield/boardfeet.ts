@@ -3,6 +3,7 @@ import { declare } from "../declare";
 
 export const BOARDFEET = declare({
   id: "BOARDFEET",
+  words: "board feet",
   group: "Cut plan",
   says: "Board feet of lumber.",
   parameters: {
