@@ -71,11 +71,10 @@ const functionComment = (declaration: Declaration): string =>
 const functionTypes = (declaration: Declaration, tableType: (parameter: Parameter) => string): string => {
   const given = typedArguments(declaration, tableType);
   const name = exportedName(declaration);
-  const ranges = given.flatMap((one, place) =>
-    one.isEach
-      ? [`/** Cell by cell, in the shape of the range \`${one.name}\`: {@link ${name}} has the rest. */`, rangeSignature(declaration, given, place)]
-      : [],
-  );
+  const ranges = given.flatMap((one, place) => {
+    const comment = `/** Cell by cell, in the shape of the range \`${one.name}\`: {@link ${name}} has the rest. */`;
+    return one.isEach ? [comment, rangeSignature(declaration, given, place)] : [];
+  });
   return [functionComment(declaration), valueSignature(declaration, given), ...ranges].join("\n");
 };
 

@@ -1,9 +1,9 @@
-import type { Declaration, Parameter, Result, ResultColumn } from "../functions/declare";
+import { type Declaration, type Parameter, type Result, type ResultColumn, takesEach } from "../functions/declare";
 import { isOmissible } from "../functions/describe";
 import { exportedName } from "../package/exported-name";
 
 /** Types that every function shares, as they stand in the file. */
-export const SHARED_TYPES = `/** A length: a number in the unit of the call, or text in any notation, such as \`9' 1 1/2"\`, \`7-5/8\` or \`2781 mm\`. */
+export const SHARED_TYPES = `/** A length: a number in the unit of the call, or text such as \`9' 1 1/2"\`, \`7-5/8\` or \`2781 mm\`. */
 export type Length = number | string;
 
 /** A share: 0.25, or text with a percent sign, \`25%\`. */
@@ -14,7 +14,7 @@ export type Unit = "in" | "mm";
 /** What a cell in error shows. */
 export type ErrorCode = "#VALUE!" | "#N/A" | "#DIV/0!" | "#NUM!" | "#NULL!";
 
-/** What is wrong: thrown where the whole call has no answer, else in its place among the rows. \`message\` is the sentence a cell shows. */
+/** Thrown where the whole call has no answer, else a cell in its place among the rows. \`message\` is the sentence that a cell shows. */
 export declare class TreadsheetError extends Error {
   readonly code: ErrorCode;
   constructor(code: ErrorCode, says: string);
@@ -88,7 +88,10 @@ const argumentText = ({ name, type, isOmissible: isLeft }: TypedArgument): strin
 
 export const typedArguments = (declaration: Declaration, tableType: (parameter: Parameter) => string): readonly TypedArgument[] =>
   Object.entries(declaration.parameters).map(([name, parameter]) => ({
-    name, type: parameterType(parameter, tableType), isOmissible: isOmissible(parameter), isEach: "each" in parameter && parameter.each === true,
+    name,
+    type: parameterType(parameter, tableType),
+    isOmissible: isOmissible(parameter),
+    isEach: takesEach(parameter),
   }));
 
 const signed = (declaration: Declaration, given: readonly TypedArgument[], answer: string): string =>

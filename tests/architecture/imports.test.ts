@@ -32,6 +32,7 @@ describe("a planted fault is caught:", () => {
       "src/solver/forgotten.ts": "export const forgotten = 1;\n",
       "src/taskpane/main.ts": 'import { rise } from "../solver/rise";\nexport const shown = rise;\n',
       "src/excel/layer.ts": 'import { told } from "../functions/told";\nexport const layer = told;\n',
+      "src/package/layer.ts": 'import { rise } from "../solver/rise";\nexport const layer = rise;\n',
       "src/pane/number.ts": 'import Decimal from "decimal.js";\nexport const number = new Decimal(1);\n',
       "src/pane/near.ts": 'import { distance } from "fastest-levenshtein";\nexport const near = distance;\n',
       "src/solver/sign.ts":
@@ -65,6 +66,7 @@ describe("a planted fault is caught:", () => {
     ["a solver imports a mere type from the worksheet functions", "src/solver/kind-outward.ts: solver-imports-only-itself"],
     ["the task pane skips a layer", "src/taskpane/main.ts: taskpane-imports-only-pane-excel"],
     ["the Excel host skips a layer", "src/excel/layer.ts: excel-imports-only-pane-sheets"],
+    ["what scripts get skips a layer", "src/package/layer.ts: package-imports-only-functions"],
     ["two files import each other", "src/solver/chicken.ts: no-cycles"],
     ["a file is forgotten", "src/solver/forgotten.ts: no-orphans"],
     ["the pane uses the number package of the solver", "src/pane/number.ts: decimal.js-only-in-solver-functions"],

@@ -16,18 +16,29 @@ const packageOf = (file: string): string => {
 const versionOf = (name: string): string =>
   (JSON.parse(readFileSync(path.join(project, "node_modules", name, "package.json"), "utf8")) as { version: string }).version;
 
-const isNamed = (name: string): boolean => text.includes(`\n${name} ${versionOf(name)}\nLicence: `);
+const isNamedIn = (notices: string, name: string): boolean => notices.includes(`\n${name} ${versionOf(name)}\nLicence: `);
+const isNamed = (name: string): boolean => isNamedIn(text, name);
 
-test.each(["functions", "pages", "sheet-page", "tools", "more-tools", "engine"])(
+const packagesOf = (bundle: string): readonly string[] => [
+  ...new Set((JSON.parse(readFileSync(path.join(dist, "tools/modules", `${bundle}.json`), "utf8")) as string[]).map(packageOf)),
+];
+
+test.each(["functions", "pages", "sheet-page", "tools", "more-tools", "engine", "command", "library"])(
   "the notices name every package in the module list of the bundle %s",
   (bundle) => {
-    const names = new Set(
-      (JSON.parse(readFileSync(path.join(dist, "tools/modules", `${bundle}.json`), "utf8")) as string[]).map(packageOf),
-    );
-    expect(names.has("webpack")).toBe(true);
-    expect([...names].filter((name) => !isNamed(name))).toEqual([]);
+    const names = packagesOf(bundle);
+    expect(names).toContain("webpack");
+    expect(names.filter((name) => !isNamed(name))).toEqual([]);
   },
 );
+
+test("the notices in the package of npm name what its bundles are made of, and nothing else", () => {
+  const notices = readFileSync(path.join(dist, "tools/package/third-party-notices.txt"), "utf8");
+  const names = new Set(["functions", "command", "library"].flatMap(packagesOf));
+  expect([...names].filter((name) => !isNamedIn(notices, name))).toEqual([]);
+  expect(notices.match(/^-{80}$/gm)).toHaveLength(names.size);
+  for (const said of notices.matchAll(/Its text stands in this file under (\S+)\./g)) expect(names).toContain(said[1]);
+});
 
 test("every bundle that webpack makes has its module list", () => {
   const { length } = jest.requireActual<readonly unknown[]>("../../webpack.config.js");
