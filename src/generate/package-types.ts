@@ -19,8 +19,10 @@ const leftOut = (parameter: Parameter): string => {
   return isOmissible(parameter) ? `May be left out${said === "" ? "" : `: ${said}`}.${without}` : without.trim();
 };
 
-const parameterLine = ([name, parameter]: readonly [string, Parameter]): string =>
-  commentText(`@param ${name} - ${parameter.says} Kind: ${kindText(parameter)}. ${leftOut(parameter)}`.trim()).replace(/^\\@/, "@");
+const parameterLine = ([name, parameter]: readonly [string, Parameter]): string => {
+  const kind = parameter.kind === "flag" ? "true or false" : kindText(parameter);
+  return `@param ${name} - ${commentText(`${parameter.says} Kind: ${kind}. ${leftOut(parameter)}`.trim())}`;
+};
 
 const resultLines = ({ result }: Declaration): readonly string[] => [
   `@returns ${commentText(result.says)}${result.kind === "table" ? " Its headings:" : result.kind === "row" ? " Its cells:" : ""}`,
@@ -34,15 +36,17 @@ const resultLines = ({ result }: Declaration): readonly string[] => [
 const errorLines = (declaration: Declaration): readonly string[] => {
   const problems = Object.values<Declaration["problems"][string]>(declaration.problems);
   return [
-    `@throws {@link TreadsheetError} where an argument is not as it should be${problems.length === 0 ? "." : ", and:"}`,
+    `@throws A \`TreadsheetError\` where an argument is not as it should be${problems.length === 0 ? "." : ", and:"}`,
     ...problems.map(({ cell, says }) => `- \`${cell}\` ${commentText(plainText(says))}`),
   ];
 };
 
 const shown = (example: Example): readonly string[] => {
   if ("fails" in example) return [`${example.fails} ${example.says}`];
-  if ("shows" in example)
-    return example.shows.map((row) => `a row with ${Object.entries(row).map(([key, cell]) => `${words(key)} ${cell}`).join(", ")}`);
+  if ("shows" in example) {
+    const cell = ([key, value]: readonly [string, number | string]): string => `${words(key)} ${JSON.stringify(value)}`;
+    return example.shows.map((row) => `a row with ${Object.entries(row).map(cell).join(", ")}`);
+  }
   return typeof example.gives === "object" ? example.gives.map((row) => JSON.stringify(row)) : [JSON.stringify(example.gives)];
 };
 

@@ -1,7 +1,11 @@
 import { spawnSync } from "node:child_process";
-import { cpSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import ts from "typescript";
+import { catalogue } from "../../src/functions/catalogue";
+import type { Declaration } from "../../src/functions/declare";
+import { exportedName } from "../../src/package/exported-name";
 import { scriptCall } from "../../src/generate/script-call";
 import { examples } from "./example-calls";
 
@@ -78,3 +82,35 @@ test.each([
 ])("the types are found %s", (_, options) => {
   expect(faults({ "sound.ts": SOUND }, ...options)).toEqual([]);
 }, COMPILING);
+
+/** What is written over a function, as the compiler reads it; of several ways to call it, over the first. */
+const documented = (): ReadonlyMap<string, ts.FunctionDeclaration> => {
+  const text = readFileSync(path.join(project, "dist/tools/package/functions.d.cts"), "utf8");
+  const { statements } = ts.createSourceFile("functions.d.cts", text, ts.ScriptTarget.ES2022, true);
+  return new Map(statements.filter(ts.isFunctionDeclaration).reverse().map((one) => [one.name?.text ?? "", one]));
+};
+
+const plainComment = (comment: Parameters<typeof ts.getTextOfJSDocComment>[0]): string =>
+  (ts.getTextOfJSDocComment(comment) ?? "").replace(/\\([{}@<>])/g, "$1");
+
+describe("over each function, as an editor shows it, stand", () => {
+  const all = documented();
+
+  const functions = catalogue.map((one) => [exportedName(one), one] as const);
+  test.each(functions)("%s: its meaning, arguments, answer, errors, an example", (name, one) => {
+    const written = all.get(name);
+    if (written === undefined) throw new Error(`${name} has no type`);
+    const [comment] = ts.getJSDocCommentsAndTags(written).filter(ts.isJSDoc);
+    const tags = ts.getJSDocTags(written);
+    const said = (tag: string): string =>
+      tags.filter(({ tagName }) => tagName.text === tag).map((found) => plainComment(found.comment)).join();
+    expect(plainComment(comment?.comment)).toBe(one.says);
+    const given = tags.filter(ts.isJSDocParameterTag).map((tag) => [tag.name.getText(), plainComment(tag.comment)]);
+    expect(given).toEqual(Object.entries(one.parameters).map(([key, { says }]) => [key, expect.stringContaining(says)]));
+    expect(said("returns")).toContain(one.result.says);
+    expect(said("example")).toContain(`${name}(`);
+    expect(said("remarks")).toContain(one.source);
+    for (const { says } of Object.values<Declaration["problems"][string]>(one.problems))
+      expect(said("throws")).toContain(says.replace(/`([^`]+)`/g, '"$1"'));
+  });
+});
