@@ -49,9 +49,9 @@ export const printNames = (
 ): readonly string[] =>
   sheets.flatMap(({ name, frozenRows = 0 }, at) => {
     const place = before + at;
-    const rows = written[at]?.printedRows ?? 1;
+    const { rows, columns } = written[at]?.printed ?? { rows: 1, columns: 1 };
     const on = sheetPrefix(name);
-    const area = most === undefined ? [] : [definedName("_xlnm.Print_Area", `${on}$A$1:$${columnName(most - 1)}$${rows}`, place)];
+    const area = most === undefined ? [] : [definedName("_xlnm.Print_Area", `${on}$A$1:$${columnName(columns - 1)}$${rows}`, place)];
     return [...area, ...(frozenRows === 0 ? [] : [definedName("_xlnm.Print_Titles", `${on}$1:$${frozenRows}`, place)])];
   });
 

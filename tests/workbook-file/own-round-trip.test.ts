@@ -55,11 +55,11 @@ test("in a cell with a look by rule a length still has the marks of a tape: its 
   expect(roundTrip(data)).toEqual(data);
 });
 
-test("what is printed ends with the last row of the columns that are printed, whatever stands behind them", () => {
+test("what is printed ends with the last row and column of those that are printed, whatever stands behind them", () => {
   const data: readonly SheetData[] = [
     { name: "Bid", cells: { A1: { value: 1 }, B7: { value: 2 }, AH40: { value: 3 } } }, { name: "Rates", cells: { AH40: { value: 3 } } },
   ];
   const file = unzipSync(valuesFile(data, { calculated: NOUGHTS, printing: { columns: 8 } }));
   const book = strFromU8(file["xl/workbook.xml"] ?? new Uint8Array());
-  expect([...book.matchAll(/_xlnm.Print_Area"[^>]*>([^<]*)</g)].map(([, area]) => area)).toEqual(["Bid!$A$1:$H$7", "Rates!$A$1:$H$1"]);
+  expect([...book.matchAll(/_xlnm.Print_Area"[^>]*>([^<]*)</g)].map(([, area]) => area)).toEqual(["Bid!$A$1:$B$7", "Rates!$A$1:$A$1"]);
 });

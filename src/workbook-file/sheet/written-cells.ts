@@ -32,13 +32,19 @@ interface Written extends CellPlace {
   readonly xml: string;
 }
 
+/** Counted from the first cell of a sheet. */
+export interface Extent {
+  readonly rows: number;
+  readonly columns: number;
+}
+
 export interface WrittenCells {
   readonly xml: string;
   /** The cells that are there, from the first to the last: A1 where there are none. */
   readonly dimension: string;
   readonly columns: number;
-  /** Down to the last row with a cell in so many columns from the left. */
-  readonly rowsWithin: (columns: number) => number;
+  /** How many rows and columns reach to the last cell in so many columns from the left. */
+  readonly within: (columns: number) => Extent;
 }
 
 /** A format for a number that will not change: it has the mark of the tape that the number comes to. */
@@ -134,7 +140,10 @@ export const writtenCells = (sheet: SheetData, writing: CellWriting): WrittenCel
   const dimension = found.size === 0
     ? "A1"
     : blockAddress({ row: firstRow, column: firstColumn, rows: lastRow - firstRow + 1, columns: lastColumn - firstColumn + 1 });
-  const rowsWithin = (most: number): number =>
-    [...found.values()].reduce((last, cell) => (cell.column < most ? Math.max(last, cell.row + 1) : last), 1);
-  return { xml: `<sheetData>${lines.join("")}</sheetData>`, dimension, columns: lastColumn + 1, rowsWithin };
+  const within = (most: number): Extent => {
+    const cells = [...found.values()].filter(({ column }) => column < most);
+    const last = (of: (cell: CellPlace) => number): number => cells.reduce((far, cell) => Math.max(far, of(cell) + 1), 1);
+    return { rows: last(({ row }) => row), columns: last(({ column }) => column) };
+  };
+  return { xml: `<sheetData>${lines.join("")}</sheetData>`, dimension, columns: lastColumn + 1, within };
 };

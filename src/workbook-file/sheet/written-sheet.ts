@@ -4,7 +4,7 @@ import { fileColour } from "../look/colours";
 import { DECLARATION, MAIN } from "../namespaces";
 import { attributeText, escapedText } from "../xml-text";
 import { DIGIT, USUAL_WIDTH, WIDTH_PARTS } from "./read-settings";
-import { type CellWriting, writtenCells } from "./written-cells";
+import { type CellWriting, type Extent, writtenCells } from "./written-cells";
 import { type LongLists, listsXml } from "./written-lists";
 import { rulesXml } from "./written-rules";
 
@@ -62,10 +62,10 @@ export const mergedXml = ({ merged = [] }: SheetData): string => {
 /** Marks of a header are doubled where they are meant as they stand (ECMA-376-1, 18.3.1.46). */
 const headerText = (text: string): string => text.replaceAll("&", "&&");
 
-const printXml = (sheet: SheetData, columns: number, { job, date, columns: most = columns }: Printing): string => {
+const printXml = (sheet: SheetData, columns: number, { job, date }: Printing): string => {
   const { columnWidths = {}, hiddenColumns = [] } = sheet;
   let width = 0;
-  for (let column = 0; column < Math.min(columns, most); column += 1) {
+  for (let column = 0; column < columns; column += 1) {
     const name = columnName(column);
     if (!hiddenColumns.includes(name)) width += columnWidths[name] ?? USUAL_WIDTH;
   }
@@ -78,15 +78,16 @@ const printXml = (sheet: SheetData, columns: number, { job, date, columns: most 
 
 export interface WrittenSheet {
   readonly xml: string;
-  /** Down to the last row with something in the columns that are printed. */
-  readonly printedRows: number;
+  /** What is printed: to the last row and the last column with a cell, in the columns that are meant to be. */
+  readonly printed: Extent;
 }
 
 /** A sheet as a part, its children in the order of CT_Worksheet (ECMA-376-1, A.2, sml.xsd). */
 export const writtenSheet = (
   sheet: SheetData, isFirst: boolean, writing: CellWriting, long: LongLists, printing: Printing,
 ): WrittenSheet => {
-  const { xml: cells, dimension, columns, rowsWithin } = writtenCells(sheet, writing);
+  const { xml: cells, dimension, columns, within } = writtenCells(sheet, writing);
+  const printed = within(printing.columns ?? columns);
   const colour = sheet.tabColour === undefined ? undefined : fileColour(sheet.tabColour);
   const hasRules = writing.hasFormulas || writing.shownLook === undefined;
   const xml = [
@@ -100,8 +101,8 @@ export const writtenSheet = (
     mergedXml(sheet),
     hasRules ? rulesXml(writing.hasFormulas ? sheet : { ...sheet, cells: {} }, writing.styles) : "",
     listsXml(sheet, long),
-    printXml(sheet, columns, printing),
+    printXml(sheet, printed.columns, printing),
     "</worksheet>",
   ].join("");
-  return { xml, printedRows: rowsWithin(printing.columns ?? columns) };
+  return { xml, printed };
 };
