@@ -99,11 +99,14 @@ const blocksAmong = (formulas: readonly FormulaOfBook[], cells: readonly CellOfB
   return formulas.filter((one) => keys.has(keyOf(one)));
 };
 
+/** What a formula rightly comes to where what it reads has changed: a divisor of 0, and what is looked up and is not there. */
+const RIGHTLY: readonly string[] = ["#DIV/0!", "#N/A"];
+
 /** Formulas in error for no reason of ours where the file held a value, and that read no cell that is in error with good reason. */
 const failing = ({ read, formulas, inError }: Worked): readonly InError[] => {
-  const isFailing = ({ sheet, address, says }: InError): boolean => {
+  const isFailing = ({ sheet, address, error, says }: InError): boolean => {
     const was = read.stored[sheet]?.[address];
-    return says === "" && was !== undefined && !isStoredError(was);
+    return says === "" && !RIGHTLY.includes(error) && was !== undefined && !isStoredError(was);
   };
   const rightly = blocksAmong(formulas, inError.filter((one) => !isFailing(one)));
   const behind = new Set(dependants(rightly, formulas).map(keyOf));

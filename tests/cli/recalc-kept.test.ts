@@ -75,6 +75,16 @@ test("a formula that fails here alone keeps its value, from which others are wor
   expect(storedIn("new failing.xlsx")).toMatchObject({ B1: 6, B2: 18, C1: 12, D1: 13 });
 }, STARTING);
 
+test("a divisor that is 0 now and what is looked up and not there any more are errors in the file: nobody should read the old number", () => {
+  const file = written("divisor.xlsx", smallFile({
+    S: '<row r="1"><c r="A1"><v>0</v></c><c r="B1"><f>6/A1</f><v>3</v></c><c r="C1"><f>MATCH(2,A1:A3,0)</f><v>1</v></c>' +
+      '<c r="D1"><f>B1+1</f><v>4</v></c></row>',
+  }));
+  const now = found(file);
+  expect(whys(now)).toEqual({});
+  expect(shown(now)).toEqual({ B1: [3, { error: "#DIV/0!" }], C1: [1, { error: "#N/A" }], D1: [4, { error: "#DIV/0!" }] });
+}, STARTING);
+
 test("of formulas that each fail behind another all are kept in the end; after four of them with what reads them, as it was", () => {
   const cells = [1, 2, 3, 4, 5, 6, 7].map((row) =>
     `<row r="${row}"><c r="A${row}"><f>SUM((C1:C2,C3:C3))+${row === 1 ? "1" : `A${row - 1}`}</f><v>${row}</v></c>` +

@@ -22,7 +22,8 @@ test("what LibreOffice saved is what was in the workbook: values, formulas in ou
     A1: { value: "Bid for nobody" }, B1: { value: " loose " }, B2: { value: 109.5, format: "# ??/16" }, C2: { value: 46_143 },
     D2: { formula: "=TRUE()" }, E2: { formula: "=#N/A" }, B3: { formula: "=STAIR.RISERS(B2)" }, C3: { formula: "=stair.risers(B2)" },
     A5: { formula: "=sort(Rates!A5:B7)" }, C5: { formula: "=B5*Rates!$B$2" }, C7: { formula: "=B7*Rates!$B$2" },
-    D5: { formula: "=SUM(A5#)" }, D6: { formula: '=let(x,B5,x&" each")' }, D7: { formula: "=SUM($B$11:$B$12)" }, F13: { value: "in the way" },
+    D5: { formula: "=SUM(A5#)" }, D6: { formula: '=let(x,B5,x&" each")' }, D7: { formula: "=SUM($B$11:$B$12)" },
+    F13: { value: "in the way" },
   });
   expect(bid).toMatchObject({ merged: ["E1:H1"], hiddenRows: [4], hiddenColumns: ["D", "E"] });
   expect(bid?.lists?.[0]).toEqual({ cells: "G2:G3", options: ["in", "mm"] });
