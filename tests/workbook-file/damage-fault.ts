@@ -1,5 +1,7 @@
+import type { CellData, SheetData } from "../../src/sheets/sheet-data";
 import { FAULTS, isFileFault } from "../../src/workbook-file/file-fault";
 import { type ReadWorkbook, readWorkbookFile } from "../../src/workbook-file/read-workbook-file";
+import { savedInto } from "../../src/workbook-file/saved-into";
 import { savedOver } from "../../src/workbook-file/saved-over";
 import { MOST_ELEMENTS, noWork } from "../../src/workbook-file/xml-tree";
 import { formulaFault } from "../../src/workbook/formula-limits";
@@ -29,6 +31,30 @@ const open = (bytes: Uint8Array): ReadWorkbook => {
   }
 };
 
+const NUMBERS = { value: () => 7, spill: () => [[7, 8], [9, 10]] } as const;
+
+/** Every third cell of a sheet is another now in one way or another, and there is one cell more. */
+const typedInto = ({ cells, ...sheet }: SheetData): SheetData => {
+  const kinds: readonly ((cell: CellData) => CellData)[] = [
+    (cell) => ({ ...cell, look: { ...cell.look, bold: true } }), (cell) => ({ ...cell, format: "0.000" }),
+    () => ({ value: "typed" }), () => ({ formula: "=STAIR.RISERS(A1)" }), () => ({}),
+  ];
+  const now = Object.entries(cells).map(([address, cell], at) =>
+    [address, at % 3 === 0 ? (kinds[(at / 3) % kinds.length]?.(cell) ?? {}) : cell] as const);
+  return { ...sheet, cells: { ...Object.fromEntries(now), XFD1048576: { value: 1 } }, columnWidths: { ...sheet.columnWidths, B: 123 } };
+};
+
+/** What stands in a file that was damaged may be refused; what was saved holds what was typed. */
+const saveTyped = (bytes: Uint8Array, sheets: readonly SheetData[]): void => {
+  const now = [...sheets.map(typedInto), { name: "One more sheet", cells: { A1: { value: "more" }, A2: { formula: "=SUM(1,2)" } } }];
+  const { bytes: saved } = savedInto(bytes, now, { calculated: NUMBERS, refuses: formulaFault, isSound: isSoundSheet });
+  const again = open(saved).sheets;
+  for (const { name, cells } of now) {
+    const last = again.find((sheet) => sheet.name === name)?.cells;
+    if (last === undefined || (cells.XFD1048576 !== undefined && last["XFD1048576"]?.value !== 1)) throw new Error(`${name} is not as typed`);
+  }
+};
+
 /**
  * Reads a file and saves into it, whatever it is. Throws where anything but a sentence comes of it, where what is read is not what a live
  * sheet takes, or where what was saved cannot be read again.
@@ -38,8 +64,9 @@ export const outcomeOf = (bytes: Uint8Array): Outcome => {
   try {
     const read = open(bytes);
     workbookData({ version: 1, sheets: read.sheets });
-    const over = savedOver(read.file, { value: () => 7, spill: () => [[7, 8], [9, 10]] });
+    const over = savedOver(read.file, NUMBERS);
     open(over.bytes);
+    saveTyped(bytes, read.sheets);
     return "read";
   } catch (error) {
     return refusal(error);
