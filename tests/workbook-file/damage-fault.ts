@@ -51,7 +51,8 @@ const saveTyped = (bytes: Uint8Array, sheets: readonly SheetData[]): void => {
   const again = open(saved).sheets;
   for (const { name, cells } of now) {
     const last = again.find((sheet) => sheet.name === name)?.cells;
-    if (last === undefined || (cells.XFD1048576 !== undefined && last["XFD1048576"]?.value !== 1)) throw new Error(`${name} is not as typed`);
+    const isTyped = cells.XFD1048576 === undefined || last?.["XFD1048576"]?.value === 1;
+    if (last === undefined || !isTyped) throw new Error(`${name} is not as typed`);
   }
 };
 
