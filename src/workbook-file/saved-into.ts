@@ -13,6 +13,7 @@ import { type SavedOver, savedOver } from "./saved-over";
 import type { Calculated } from "./sheet/calculated";
 import { editedCells, type EditWriting } from "./sheet/edited-cells";
 import { editedSettings } from "./sheet/edited-settings";
+import { tableHeadings } from "./sheet/table-headings";
 import { longLists } from "./sheet/written-lists";
 import { type Printing, writtenSheet } from "./sheet/written-sheet";
 import { type WrittenStrings, writtenStrings } from "./sheet/written-strings";
@@ -247,6 +248,10 @@ const editSheets = (before: readonly SheetData[], now: readonly SheetData[], { f
     const text = spliced(sheet.text, cells.splices);
     const root = text === sheet.text ? sheet.root : xmlTree(text, part, noWork());
     edited.replace(part, spliced(text, editedSettings({ text, root, before: was, now: is })));
+    for (const { type, target } of file.parts.relations(part)) {
+      if (type !== "table" || !file.parts.has(target)) continue;
+      edited.splice(target, tableHeadings({ text: file.parts.text(target), root: file.parts.tree(target), before: was, now: is }));
+    }
   }
   return hasOtherFormulas;
 };

@@ -224,6 +224,17 @@ test("rows that were put in and sheets that have another name are refused with w
   ]);
 });
 
+test("a heading of a table is the name of its column too; one that is gone or there twice is refused", () => {
+  const found = differences(saved(typed({ B10: { value: "Price & fee" } })));
+  expect(found["xl/tables/table1.xml"]).toEqual(["table/tableColumns[1]/tableColumn[2]@name: Price -> Price & fee"]);
+  expect(found[SHEET]).toEqual([`${ROW(10, "B10")}/v[1]: 4 -> 12`]);
+  for (const cell of [{ value: 7 }, { value: "part" }, {}]) {
+    expect(() => saved(typed({ B10: cell }))).toThrow(
+      "Bid B10 is a heading of the table “Lines” of the file: it must be a text that no other heading of the table has.",
+    );
+  }
+});
+
 const METADATA = "xl/metadata.xml";
 
 test("the mark of a dynamic array is found where there is one, and added to metadata of other things and to a file without any", () => {
