@@ -3,7 +3,9 @@ import path from "node:path";
 import { strFromU8, unzipSync } from "fflate";
 import type { SheetData } from "../../src/sheets/sheet-data";
 import { valuesFile, workbookFile } from "../../src/workbook-file/write-workbook-file";
-import { EXCEL_PARTS } from "./as-excel-saves";
+import { readWorkbookFile } from "../../src/workbook-file/read-workbook-file";
+import { savedInto } from "../../src/workbook-file/saved-into";
+import { EXCEL_PARTS, packed } from "./as-excel-saves";
 
 /**
  * Children in the order in which each must have them, typed from ECMA-376-1, 5th edition, Annex A.2 (sml.xsd), at the clause beside each.
@@ -95,6 +97,49 @@ test("every part of a written file is well-formed, its elements in the order of 
     "Relationships", "Types", "datastoreItem", "metadata", "sst", "styleSheet", "taskpanes", "treadsheet", "webextension", "workbook",
     "worksheet",
   ]);
+});
+
+/** Sheets of a file with another look, a width, a height and merged cells, and everything as sheets of their own. */
+const edited = (bytes: Uint8Array): Uint8Array => {
+  const [first, ...others] = readWorkbookFile(bytes).sheets;
+  const { lists: _lists, ...sheet } = first ?? { name: "Bid", cells: {} };
+  const now = [
+    {
+      ...sheet, cells: { ...sheet.cells, B2: { formula: "=STAIR.RISERS(A2)", look: { turned: 30 } }, Z99: { value: " x " } },
+      columnWidths: { C: 200 }, rowHeights: { 50: 40 }, hiddenRows: [51], merged: ["A20:B21"],
+    },
+    ...others, ...EVERYTHING.map((one, at) => ({ ...one, name: `New ${at + 1}` })),
+  ];
+  return savedInto(bytes, now, { calculated: CALCULATED }).bytes;
+};
+
+/** Parts without what a workbook may lack, and their names out of what leads to them. */
+const lacking = (parts: Readonly<Record<string, string>>, ...names: readonly string[]): Readonly<Record<string, string>> =>
+  Object.fromEntries(Object.entries(parts).filter(([part]) => !names.some((name) => part.endsWith(name))).map(([part, text]) => [
+    part, names.reduce((so, name) => so.replaceAll(new RegExp(`<(?:Override|Relationship) [^>]*${name}"[^>]*>`, "g"), ""), text),
+  ]));
+
+const STRICT = "http://purl.oclc.org/ooxml";
+
+test("a file that is saved into is well-formed and in that order, whatever parts it had; in the strict form all of it is", () => {
+  const bare = lacking(EXCEL_PARTS, "metadata.xml", "styles.xml", "calcChain.xml");
+  const strict = Object.fromEntries(Object.entries(EXCEL_PARTS).map(([name, text]) => [
+    name,
+    text.replaceAll("http://schemas.openxmlformats.org/spreadsheetml/2006/main", `${STRICT}/spreadsheetml/main`)
+      .replaceAll("http://schemas.openxmlformats.org/officeDocument/2006/relationships", `${STRICT}/officeDocument/relationships`),
+  ]));
+  for (const parts of [EXCEL_PARTS, bare, strict]) {
+    const written = partsOf(edited(packed(parts)));
+    expect(checked(written.filter(([name]) => name.endsWith(".xml") || name.endsWith(".rels"))).found).toEqual([]);
+    const types = written.find(([name]) => name === "[Content_Types].xml")?.[1] ?? "";
+    const named = [...types.matchAll(/PartName="\/([^"]*)"/g)].map(([, part]) => part);
+    expect(named.filter((part) => !written.some(([name]) => name === part))).toEqual([]);
+    expect(new Set(named).size).toBe(named.length);
+    expect(written.some(([name]) => name.startsWith("xl/worksheets/sheet4"))).toBe(true);
+    if (parts !== strict) continue;
+    const loose = written.filter(([name, text]) => name.endsWith(".xml") && text.includes("openxmlformats.org/spreadsheetml/2006/main"));
+    expect(loose.map(([name]) => name)).toEqual([]);
+  }
 });
 
 test("the hand-made file as Excel saves is in that order as well, and one out of order is caught", () => {
