@@ -1,7 +1,7 @@
 import { cellAddress } from "../../sheets/cell-address";
 import type { SheetData } from "../../sheets/sheet-data";
 import { fileFaultOf } from "../file-fault";
-import { type Splice, startOf, unclosed, withAttribute } from "../xml-splices";
+import { isClosed, type Splice, startOf, unclosed, withAttribute } from "../xml-splices";
 import { childOf, childrenOf, countOf, type XmlElement } from "../xml-tree";
 import { attributeText } from "../xml-text";
 import { fileBlock } from "./file-block";
@@ -45,7 +45,7 @@ export const tableHeadings = ({ text, root, before, now }: EditedTable): readonl
   return columns.flatMap((column, at): readonly Splice[] => {
     const heading = headings[at];
     if (typeof heading !== "string" || heading === column.attributes["name"]) return [];
-    const end = text.slice(column.from, column.opened).endsWith("/>") ? "/>" : ">";
-    return [{ from: column.from, to: column.opened, text: withAttribute(unclosed(startOf(text, column)), "name", nameText(heading)) + end }];
+    const tag = withAttribute(unclosed(startOf(text, column)), "name", nameText(heading));
+    return [{ from: column.from, to: column.opened, text: tag + (isClosed(column) ? "/>" : ">") }];
   });
 };
