@@ -119,6 +119,7 @@ export class EditedPackage {
   }
 
   #typesText(): void {
+    if (this.#added.length + this.#removed.size === 0) return;
     const [text, root] = [this.parts.text(TYPES_PART), this.parts.tree(TYPES_PART)];
     const prefix = prefixOf(text, root);
     const gone = childrenOf(root, "Override").filter(({ attributes }) =>
