@@ -178,15 +178,15 @@ interface ReadSheet {
   readonly notShown: readonly NotShown[];
 }
 
-/** What all sheets are put together with; helpers are sheets of our own whose lists are in the extras. */
+/** What all sheets are put together with; what stands on hidden sheets nobody types over, so a list from there stays as it is. */
 interface Together {
   readonly parts: PackageParts;
   readonly textsOf: TextsOf;
   readonly colours: Colours;
-  readonly helpers: readonly string[];
+  readonly hidden: readonly string[];
 }
 
-const whole = ({ open, reading, cells }: SheetReading, { parts, textsOf, colours, helpers }: Together): ReadSheet => {
+const whole = ({ open, reading, cells }: SheetReading, { parts, textsOf, colours, hidden }: Together): ReadSheet => {
   const [rows, columns] = [cells.rows + ROOM, cells.columns + ROOM];
   const rules = readRules(open.root, cells.cells, rows, columns, reading);
   const lists = readLists(open.root, rows, columns, reading, textsOf);
@@ -206,7 +206,7 @@ const whole = ({ open, reading, cells }: SheetReading, { parts, textsOf, colours
     ...countedNotShown(rules.notShown + (rules.rules.length - kept.length), "conditional format"),
     ...countedNotShown(lists.notShown + (lists.lists.length - chosen.length), "check of what is typed", "checks of what is typed"),
     ...countedNotShown(
-      lists.takenFrom.filter((name) => !helpers.includes(name)).length,
+      lists.takenFrom.filter((name) => !hidden.includes(name)).length,
       "list of choices from cells, which has what stood in them", "lists of choices from cells, which have what stood in them",
     ),
     ...(cells.hasLooksInTexts ? ["several looks within one text"] : []),
@@ -253,7 +253,8 @@ export const readWorkbookFile = (bytes: Uint8Array, options: ReadingOptions = {}
     return { open, reading, cells: readCells(childOf(open.root, "sheetData"), reading) };
   });
   const extras = ownExtras(parts, relations);
-  const together: Together = { parts, textsOf: textsIn(read), colours: { theme }, helpers: extras?.helpers ?? [] };
+  const hidden = book.sheets.filter(({ isHidden }) => isHidden).map(({ name }) => name);
+  const together: Together = { parts, textsOf: textsIn(read), colours: { theme }, hidden };
   const wholes = read.map((one) => whole(one, together));
   const sheets = withOneShown(wholes.map(({ sheet }) => sheet));
   const kept = new Set(read.flatMap(({ open, cells }) => cells.kept.map(({ address }) => `${open.name}!${address}`)));
