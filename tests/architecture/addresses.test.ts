@@ -31,6 +31,7 @@ const MAY_STAND: readonly (string | RegExp)[] = [
   // Standards, schemas and licences.
   "www.w3.org",
   "schemas.openxmlformats.org",
+  "purl.oclc.org",
   "www.rfc-editor.org",
   "spdx.org",
   // Examples (RFC 2606, RFC 5737) and this machine.
