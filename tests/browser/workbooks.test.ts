@@ -1,4 +1,6 @@
+import { spawnSync } from "node:child_process";
 import { readFileSync } from "node:fs";
+import path from "node:path";
 import { unzipSync } from "fflate";
 import type { BrowserContext, Page } from "playwright-core";
 import type { CellValue } from "../../src/workbook/workbook";
@@ -393,12 +395,13 @@ const chosen = (page: Page, name: string, buffer: Buffer): Promise<void> =>
   page.setInputFiles("#file", { name, mimeType: "application/octet-stream", buffer });
 
 /** What one of the buttons under Save gives. */
-const savedBy = async (page: Page, button: string): Promise<{ readonly name: string; readonly bytes: Buffer }> => {
+const savedBy = async (page: Page, button: string): Promise<{ readonly name: string; readonly path: string; readonly bytes: Buffer }> => {
   const download = page.waitForEvent("download");
   await page.getByRole("button", { name: "Save ▾" }).click();
   await page.getByRole("button", { name: button }).click();
   const saved = await download;
-  return { name: saved.suggestedFilename(), bytes: readFileSync(await saved.path()) };
+  const kept = await saved.path();
+  return { name: saved.suggestedFilename(), path: kept, bytes: readFileSync(kept) };
 };
 
 const allOf = (page: Page): Promise<WorkbookData> => page.evaluate(() => (globalThis as unknown as Shown).treadsheetBook.data());
@@ -414,6 +417,11 @@ test(
     expect(excel.name).toMatch(/^Demo \d{4}-\d{2}-\d{2}\.xlsx$/);
     const values = await savedBy(page, "Excel, values for anyone");
     expect(values.name).toMatch(/^Demo \d{4}-\d{2}-\d{2} values\.xlsx$/);
+    // Worked out again without a browser, every cell comes to what the browser saved.
+    const recalc = path.resolve(__dirname, "../../dist/tools/treadsheet.cjs");
+    const { status: ends, stdout } = spawnSync(process.execPath, [recalc, "recalc", excel.path, "--check", "--json"], { encoding: "utf8" });
+    expect(JSON.parse(stdout)).toMatchObject({ changed: [], kept: [], inError: [] });
+    expect(ends).toBe(0);
 
     await chosen(page, "Shop.xlsx", excel.bytes);
     await status(page, "Opened Shop.xlsx as “Shop”.");

@@ -91,7 +91,9 @@ const writer = ({ name, cells }: SheetData, writing: CellWriting) => {
     found.set(address, { ...cellPlace(address), xml: cellXml(address, styleOf(address, value), attributes, xml) });
   };
   const formula = (address: string, text: string): void => {
-    const block = calculated.spill(name, address);
+    const spilled = calculated.spill(name, address);
+    // A formula that leads to an empty cell shows 0 in a spreadsheet; a copy of values shows what the sheet here does.
+    const block = hasFormulas ? spilled.map((line) => line.map((one) => one ?? 0)) : spilled;
     const { row, column } = cellPlace(address);
     const [rows, columns] = [Math.max(block.length, 1), Math.max(block[0]?.length ?? 0, 1)];
     const value = block[0]?.[0] ?? calculated.value(name, address);
