@@ -75,7 +75,7 @@ test("a formula that fails here alone keeps its value, from which others are wor
   expect(storedIn("new failing.xlsx")).toMatchObject({ B1: 6, B2: 18, C1: 12, D1: 13 });
 }, STARTING);
 
-test("a divisor that is 0 now and what is looked up and not there any more are errors in the file: nobody should read the old number", () => {
+test("a divisor that is 0 now and what is looked up and not there are errors in the file: nobody should read the old number", () => {
   const file = written("divisor.xlsx", smallFile({
     S: '<row r="1"><c r="A1"><v>0</v></c><c r="B1"><f>6/A1</f><v>3</v></c><c r="C1"><f>MATCH(2,A1:A3,0)</f><v>1</v></c>' +
       '<c r="D1"><f>B1+1</f><v>4</v></c></row>',

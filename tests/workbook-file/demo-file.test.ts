@@ -26,7 +26,7 @@ beforeAll(async () => {
 });
 afterAll(closeWorkbooks);
 
-/** What each cell of a sheet shows, worked out by the engine: what was typed, each block that spilled, and what an empty cell of one shows. */
+/** What each cell of a sheet shows by the engine: what was typed, each block that spilled, and what an empty cell of one shows. */
 const shownValues = ({ name, cells }: SheetData, nothing: CellValue = null): ReadonlyMap<string, CellValue> => {
   const found = new Map<string, CellValue>(Object.entries(cells).map(([address, { value = null }]) => [address, value]));
   for (const [address, { formula }] of Object.entries(cells)) {
