@@ -65,8 +65,12 @@ export class EditedPackage {
     if (splices.length > 0) this.replace(part, spliced(this.parts.text(part), splices));
   }
 
+  /** Gives a part another text, once: where one part stands for two things of a workbook, a second one would undo the first. */
   replace(part: string, text: string): void {
-    if (text !== this.parts.text(part)) this.#texts.set(this.parts.entry(part)?.name ?? part, text);
+    if (text === this.parts.text(part)) return;
+    const name = this.parts.entry(part)?.name ?? part;
+    if (this.#texts.has(name)) throw fileFault("broken", part);
+    this.#texts.set(name, text);
   }
 
   /** A name for a new part that none has yet: xl/worksheets/sheet4.xml. */

@@ -44,10 +44,21 @@ const typedInto = ({ cells, ...sheet }: SheetData): SheetData => {
   return { ...sheet, cells: { ...Object.fromEntries(now), XFD1048576: { value: 1 } }, columnWidths: { ...sheet.columnWidths, B: 123 } };
 };
 
+/** What something comes to, or nothing where it is refused in a sentence. */
+const orRefused = <Value>(act: () => Value): Value | undefined => {
+  try {
+    return act();
+  } catch (error) {
+    if (isFileFault(error)) return undefined;
+    throw error;
+  }
+};
+
 /** What stands in a file that was damaged may be refused; what was saved holds what was typed. */
 const saveTyped = (bytes: Uint8Array, sheets: readonly SheetData[]): void => {
   const now = [...sheets.map(typedInto), { name: "One more sheet", cells: { A1: { value: "more" }, A2: { formula: "=SUM(1,2)" } } }];
-  const { bytes: saved } = savedInto(bytes, now, { calculated: NUMBERS, refuses: formulaFault, isSound: isSoundSheet });
+  const saved = orRefused(() => savedInto(bytes, now, { calculated: NUMBERS, refuses: formulaFault, isSound: isSoundSheet }).bytes);
+  if (saved === undefined) return;
   const again = open(saved).sheets;
   for (const { name, cells } of now) {
     const last = again.find((sheet) => sheet.name === name)?.cells;
