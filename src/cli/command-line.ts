@@ -2,16 +2,20 @@ import { parseArgs } from "node:util";
 import { EXIT_SAYS } from "./exit-codes";
 import { refusal } from "./refusal";
 
-/** What `recalc` is asked. */
-export interface RecalcAsked {
-  readonly command: "recalc";
+/** A workbook, and what is to be written of it. */
+export interface WritingAsked {
   readonly file: string;
   /** Where the workbook goes; undefined where nothing is to be written but a report. */
   readonly out: string | undefined;
   readonly isInPlace: boolean;
-  readonly isValues: boolean;
   readonly isCheck: boolean;
   readonly isJson: boolean;
+}
+
+/** What `recalc` is asked. */
+export interface RecalcAsked extends WritingAsked {
+  readonly command: "recalc";
+  readonly isValues: boolean;
   readonly sheet: string | undefined;
   /** The moment that TODAY and NOW answer. */
   readonly at: Date | undefined;
@@ -19,8 +23,16 @@ export interface RecalcAsked {
   readonly limit: number;
 }
 
+/** What `mend` is asked. */
+export interface MendAsked extends WritingAsked {
+  readonly command: "mend";
+  /** Whether it is for a spreadsheet that knows no spills. */
+  readonly isWithoutSpills: boolean;
+}
+
 export type Asked =
   | RecalcAsked
+  | MendAsked
   | { readonly command: "eval"; readonly formula: string; readonly isJson: boolean }
   | { readonly command: "functions"; readonly name: string | undefined; readonly isJson: boolean }
   | { readonly command: "version" }
@@ -38,6 +50,9 @@ export const HELP = [
   "    --at 2026-11-29                  the day that TODAY and NOW answer; without it such formulas keep their value",
   `    --limit SECONDS                  stops where it takes longer (${DEFAULT_LIMIT})`,
   "    --json                           the report as JSON",
+  "treadsheet mend bid.xlsx             writes broken formulas so that Excel binds them; values stay until they are recalculated",
+  "    --out, --in-place, --check, --json   as with recalc",
+  "    --without-spills                 for LibreOffice before 24.8 and older Excel: arrays of a set size, ranges of cells for A1#",
   'treadsheet eval "=STAIR.RISERS(109.5)"   what a formula comes to, a row a line, columns by tabs; --json',
   "treadsheet functions [name]          the functions, or all of one; --json",
   "treadsheet --version",
@@ -49,14 +64,15 @@ export const HELP = [
 const OPTIONS = {
   "out": { type: "string" }, "in-place": { type: "boolean" }, "values": { type: "boolean" }, "check": { type: "boolean" },
   "sheet": { type: "string" }, "at": { type: "string" }, "limit": { type: "string" }, "json": { type: "boolean" },
-  "help": { type: "boolean" }, "version": { type: "boolean" },
+  "without-spills": { type: "boolean" }, "help": { type: "boolean" }, "version": { type: "boolean" },
 } as const;
 
 type Options = Partial<Record<keyof typeof OPTIONS, string | boolean>>;
 
 /** Which options a command takes. */
 const TAKES: Readonly<Record<string, readonly string[]>> = {
-  recalc: ["out", "in-place", "values", "check", "sheet", "at", "limit", "json"], eval: ["json"], functions: ["json"],
+  recalc: ["out", "in-place", "values", "check", "sheet", "at", "limit", "json"],
+  mend: ["out", "in-place", "check", "without-spills", "json"], eval: ["json"], functions: ["json"],
 };
 
 const text = (value: string | boolean | undefined): string | undefined => (typeof value === "string" ? value : undefined);
@@ -78,18 +94,21 @@ const limitOf = (given: string | undefined): number => {
   return seconds;
 };
 
-const recalcAsked = (file: string | undefined, options: Options): RecalcAsked => {
-  if (file === undefined) throw refusal("recalc: name the workbook, as in treadsheet recalc bid.xlsx");
-  const out = text(options.out);
-  const asked = {
-    command: "recalc", file, out, isInPlace: options["in-place"] === true, isValues: options.values === true,
-    isCheck: options.check === true, isJson: options.json === true, sheet: text(options.sheet), at: momentOf(text(options.at)),
-    limit: limitOf(text(options.limit)),
-  } as const;
-  const writes = [out !== undefined && "--out", asked.isInPlace && "--in-place"].filter((one) => one !== false);
+const writingAsked = (command: string, file: string | undefined, options: Options): WritingAsked => {
+  if (file === undefined) throw refusal(`${command}: name the workbook, as in treadsheet ${command} bid.xlsx`);
+  const [out, isInPlace, isCheck] = [text(options.out), options["in-place"] === true, options.check === true];
+  const writes = [out !== undefined && "--out", isInPlace && "--in-place"].filter((one) => one !== false);
   if (writes.length > 1) throw refusal("--out and --in-place: give one of them");
-  if (asked.isCheck && writes.length > 0) throw refusal(`--check writes nothing: leave out ${writes.join()}`);
-  if (asked.isValues && out === undefined)
+  if (isCheck && writes.length > 0) throw refusal(`--check writes nothing: leave out ${writes.join()}`);
+  return { file, out, isInPlace, isCheck, isJson: options.json === true };
+};
+
+const recalcAsked = (file: string | undefined, options: Options): RecalcAsked => {
+  const asked = {
+    command: "recalc", ...writingAsked("recalc", file, options), isValues: options.values === true, sheet: text(options.sheet),
+    at: momentOf(text(options.at)), limit: limitOf(text(options.limit)),
+  } as const;
+  if (asked.isValues && asked.out === undefined)
     throw refusal("--values: say where it goes, as in --out values.xlsx; your workbook keeps its formulas");
   return asked;
 };
@@ -109,12 +128,15 @@ export const asked = (args: readonly string[]): Asked => {
   const [command, given, ...more] = positionals;
   if (values.help === true || command === undefined || command === "help") return { command: "help" };
   const takes = TAKES[command];
-  if (takes === undefined) throw refusal(`There is no command "${command}"; there are recalc, eval and functions. See treadsheet --help.`);
+  if (takes === undefined)
+    throw refusal(`There is no command "${command}"; there are recalc, mend, eval and functions. See treadsheet --help.`);
   const other = Object.keys(values).find((name) => !takes.includes(name));
   if (other !== undefined) throw refusal(`${command} takes no --${other}. See treadsheet --help.`);
   if (more.length > 0) throw refusal(`${command}: read "${more.join(" ")}" besides; give one thing, in quotes where it has spaces`);
   const isJson = values.json === true;
   if (command === "recalc") return recalcAsked(given, values);
+  if (command === "mend")
+    return { command, ...writingAsked(command, given, values), isWithoutSpills: values["without-spills"] === true };
   if (command === "functions") return { command, name: given, isJson };
   if (given === undefined) throw refusal('eval: give a formula in quotes, as in treadsheet eval "=STAIR.RISERS(109.5)"');
   return { command: "eval", formula: given.startsWith("=") ? given : `=${given}`, isJson };

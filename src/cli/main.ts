@@ -7,9 +7,10 @@ import { asked, type Asked, HELP } from "./command-line";
 import { evaluated, isInError, rowsText } from "./evaluated";
 import { EXIT } from "./exit-codes";
 import { functionsJson, functionsText } from "./listed-functions";
+import { exitOfMending, mend } from "./mend";
 import { exitOf, recalc } from "./recalc";
 import { isRefusal } from "./refusal";
-import { reportText } from "./report";
+import { mendingText, reportText } from "./report";
 
 /** The built functions lie in the folder above the command's. */
 const BUILT = path.join(__dirname, "..");
@@ -28,6 +29,11 @@ const done = async (work: Asked): Promise<number> => {
   if (work.command === "functions") {
     print(work.isJson ? json(functionsJson(built.metadata, work.name)) : functionsText(built.metadata, work.name));
     return EXIT.done;
+  }
+  if (work.command === "mend") {
+    const found = mend(work, built.metadata, progress);
+    print(work.isJson ? json(found) : mendingText(found));
+    return exitOfMending(work, found);
   }
   if (work.command === "recalc" && work.at !== undefined) standStill(work.at);
   const book = openWorkbook(built);

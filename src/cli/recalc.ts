@@ -15,7 +15,7 @@ import { type BlockOfBook, type CellOfBook, dependants, type FormulaOfBook, keyO
 import { EXIT } from "./exit-codes";
 import { refusal } from "./refusal";
 import { type Limit, timeLimit } from "./time-limit";
-import { bytesOf, writeOver, writeWhole } from "./written-file";
+import { bytesOf, writeAsked } from "./written-file";
 
 /** A formula in error, with the sentence that says why. */
 export interface InError extends CellOfBook {
@@ -184,19 +184,9 @@ const recalculated = async (asked: RecalcAsked, book: HeadlessWorkbook, progress
   const kept = keptAmong(book, worked);
   const isShown = ({ sheet }: CellOfBook): boolean => only === undefined || sheet === only;
   const changed = Object.entries(saved.changed).flatMap(([sheet, cells]) => cells.map((one) => ({ sheet, ...one })));
-  const written: string[] = [];
-  if (asked.out !== undefined) {
-    const bytes = asked.isValues ? valuesFile(read.sheets, { calculated: book, look: book.look }) : saved.bytes;
-    limit.check();
-    progress(`writing ${asked.out}`);
-    writeWhole(asked.out, bytes);
-    written.push(asked.out);
-  }
-  if (asked.isInPlace && changed.length > 0) {
-    progress(`writing ${file}`);
-    const backup = writeOver(file, before, saved.bytes);
-    written.push(file, backup);
-  }
+  const bytes = asked.isValues ? valuesFile(read.sheets, { calculated: book, look: book.look }) : saved.bytes;
+  limit.check();
+  const written = writeAsked(asked, before, bytes, changed.length > 0, progress);
   return {
     file, formulas: formulas.length, changed: changed.filter(isShown), inError: inError.filter(isShown),
     kept: kept.filter(isShown).map(withoutSize), restsOnKept: dependants(kept, formulas).filter(isShown),

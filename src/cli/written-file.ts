@@ -3,6 +3,7 @@ import {
   writeFileSync,
 } from "node:fs";
 import path from "node:path";
+import type { WritingAsked } from "./command-line";
 import { refusal } from "./refusal";
 
 /** What the system calls what went wrong. */
@@ -70,4 +71,18 @@ export const writeOver = (file: string, before: Uint8Array, after: Uint8Array): 
   const backup = backedUp(file);
   writeWhole(file, after);
   return backup;
+};
+
+/** Writes a workbook where that was asked, over the file only where it is another one now; answers the names of all that was written. */
+export const writeAsked = (
+  { file, out, isInPlace }: WritingAsked, before: Uint8Array, after: Uint8Array, isOther: boolean, progress: (step: string) => void,
+): readonly string[] => {
+  if (out !== undefined) {
+    progress(`writing ${out}`);
+    writeWhole(out, after);
+    return [out];
+  }
+  if (!isInPlace || !isOther) return [];
+  progress(`writing ${file}`);
+  return [file, writeOver(file, before, after)];
 };

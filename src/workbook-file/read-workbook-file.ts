@@ -37,6 +37,8 @@ export interface KeptFile {
   readonly styles: FileStyles;
   readonly strings: readonly SharedText[];
   readonly countsFrom1904: boolean;
+  /** What the names of the workbook stand for. */
+  readonly names: BookNames;
   /** Whether a formula stays as it was saved, since a live sheet cannot take it. */
   readonly isKept: (sheet: string, address: string) => boolean;
 }
@@ -269,7 +271,7 @@ export const readWorkbookFile = (bytes: Uint8Array, options: ReadingOptions = {}
     stored: bySheet(read, ({ stored }) => stored),
     keptFormulas: bySheet(read, ({ kept }) => kept),
     file: {
-      parts, book: book.part, styles, strings, countsFrom1904,
+      parts, book: book.part, styles, strings, countsFrom1904, names,
       sheets: book.sheets.map(({ name, part, root: sheet }) => ({ name, part, root: sheet })),
       isKept: (sheet, address) => kept.has(`${sheet}!${address}`),
     },

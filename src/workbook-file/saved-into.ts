@@ -1,13 +1,13 @@
 import type { SheetData } from "../sheets/sheet-data";
-import { dynamicMark, metadataXml } from "./dynamic-arrays";
+import { EditedBook } from "./edited-book";
 import { EditedPackage } from "./edited-package";
 import { fileFaultOf } from "./file-fault";
 import { addedSplices, knownStyles } from "./look/added-styles";
 import { type WrittenStyles, writtenStyles } from "./look/written-styles";
 import { hasMovedLines } from "./moved-rows";
-import { MAIN, OFFICE } from "./namespaces";
+import { OFFICE } from "./namespaces";
 import { EXTRAS_PROPERTIES_XML, extrasOf, extrasPart, type OwnExtras, ownPart } from "./own-extras";
-import { packageParts, type Relation } from "./package-parts";
+import { packageParts } from "./package-parts";
 import { type KeptFile, type ReadingOptions, readWorkbookFile } from "./read-workbook-file";
 import { type SavedOver, savedOver } from "./saved-over";
 import type { Calculated } from "./sheet/calculated";
@@ -38,22 +38,14 @@ export interface SavedInto extends SavedOver {
   readonly notCarried: readonly string[];
 }
 
-/** Namespaces of a file in the strict form of the standard (ECMA-376-1, A, against ECMA-376-4). */
-const STRICT_MAIN = "http://purl.oclc.org/ooxml/spreadsheetml/main";
-const STRICT_OFFICE = "http://purl.oclc.org/ooxml/officeDocument/relationships";
-
 /** An opened file on the way to another. */
-class Editing {
-  readonly edited: EditedPackage;
+class Editing extends EditedBook {
   readonly styles: WrittenStyles;
   readonly strings: WrittenStrings;
   readonly writing: EditWriting;
-  readonly #relations: readonly Relation[];
-  #usesDynamic = false;
 
-  constructor(readonly file: KeptFile, calculated: Calculated) {
-    this.edited = new EditedPackage(file.parts);
-    this.#relations = file.parts.relations(file.book);
+  constructor(file: KeptFile, calculated: Calculated) {
+    super(file);
     const { styles, strings } = { styles: this.part("styles"), strings: this.part("sharedStrings") };
     const root = styles === undefined ? undefined : file.parts.tree(styles);
     this.styles = writtenStyles(root && knownStyles(root, { theme: [] }));
@@ -66,33 +58,8 @@ class Editing {
         const found = records[style];
         return found === undefined ? PLAIN_RECORD : unprefixed(text.slice(found.from, found.to));
       },
-      dynamic: () => {
-        this.#usesDynamic = true;
-        return this.#mark().mark;
-      },
+      dynamic: () => this.dynamic(),
     };
-  }
-
-  /** The one part of a kind that the workbook leads to. */
-  part(type: string): string | undefined {
-    return this.#relations.find((one) => one.type === type && !one.isOutside && this.file.parts.has(one.target))?.target;
-  }
-
-  /** XML and types of relations in the form of the standard that the file is written in. */
-  form(xml: string): string {
-    const isStrict = this.file.parts.text(this.file.book).includes(STRICT_MAIN);
-    return isStrict ? xml.replaceAll(MAIN, STRICT_MAIN).replaceAll(OFFICE, STRICT_OFFICE) : xml;
-  }
-
-  /** Adds a part to which the workbook leads; answers the number of the relation. */
-  add(name: string, content: string, type: string, xml: string): string {
-    this.edited.add(name, content, this.form(xml));
-    return this.edited.lead(this.file.book, this.form(`${OFFICE}/${type}`), `/${name}`);
-  }
-
-  #mark() {
-    const part = this.part("sheetMetadata");
-    return part === undefined ? { mark: 1, splices: [] } : dynamicMark(this.file.parts.text(part), this.file.parts.tree(part));
   }
 
   #finishStyles(): void {
@@ -117,11 +84,7 @@ class Editing {
   finish(): Uint8Array {
     this.#finishStyles();
     this.#finishStrings();
-    const metadata = this.part("sheetMetadata");
-    if (this.#usesDynamic && metadata === undefined)
-      this.add(this.edited.freeName("xl/metadata", ".xml"), CONTENT.metadata, "sheetMetadata", metadataXml());
-    else if (this.#usesDynamic && metadata !== undefined) this.edited.splice(metadata, this.#mark().splices);
-    return this.edited.bytes();
+    return this.bytes();
   }
 }
 

@@ -8,6 +8,12 @@ test("a recalculation is read with what was asked of it", () => {
   });
 });
 
+test("mending is read with what was asked of it", () => {
+  expect(asked(["mend", "bid.xlsx", "--in-place", "--without-spills"])).toEqual({
+    command: "mend", file: "bid.xlsx", out: undefined, isInPlace: true, isCheck: false, isJson: false, isWithoutSpills: true,
+  });
+});
+
 test("a day alone is that day here, whatever the time zone", () => {
   const { at } = asked(["recalc", "bid.xlsx", "--at", "2026-11-29"]) as { readonly at?: Date };
   expect([at?.getFullYear(), at?.getMonth(), at?.getDate()]).toEqual([2026, 10, 29]);
@@ -28,9 +34,14 @@ test.each([
   [["recalc", "a.xlsx", "--at", "soon"], '--at: read "soon", which is no day; write 2026-11-29'],
   [["recalc", "a.xlsx", "--limit", "0"], '--limit: read "0", which is no number of seconds over 0'],
   [["recalc", "a.xlsx", "--quick"], "'--quick'"],
+  [["mend"], "mend: name the workbook, as in treadsheet mend bid.xlsx"],
+  [["mend", "a.xlsx", "--out", "b.xlsx", "--in-place"], "--out and --in-place: give one of them"],
+  [["mend", "a.xlsx", "--check", "--out", "b.xlsx"], "--check writes nothing: leave out --out"],
+  [["mend", "a.xlsx", "--values"], "mend takes no --values"],
+  [["recalc", "a.xlsx", "--without-spills"], "recalc takes no --without-spills"],
   [["eval", "=1", "--check"], "eval takes no --check"],
   [["eval"], "eval: give a formula in quotes"],
-  [["price", "a.xlsx"], 'There is no command "price"; there are recalc, eval and functions'],
+  [["price", "a.xlsx"], 'There is no command "price"; there are recalc, mend, eval and functions'],
 ])("%j is refused in a sentence that says what would do", (args, sentence) => {
   expect(() => asked(args)).toThrow(sentence);
 });

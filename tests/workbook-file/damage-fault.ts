@@ -1,5 +1,6 @@
 import type { CellData, SheetData } from "../../src/sheets/sheet-data";
 import { FAULTS, isFileFault } from "../../src/workbook-file/file-fault";
+import { mendedFile } from "../../src/workbook-file/mended-file";
 import { type ReadWorkbook, readWorkbookFile } from "../../src/workbook-file/read-workbook-file";
 import { savedInto } from "../../src/workbook-file/saved-into";
 import { savedOver } from "../../src/workbook-file/saved-over";
@@ -68,8 +69,8 @@ const saveTyped = (bytes: Uint8Array, sheets: readonly SheetData[]): void => {
 };
 
 /**
- * Reads a file and saves into it, whatever it is. Throws where anything but a sentence comes of it, where what is read is not what a live
- * sheet takes, or where what was saved cannot be read again.
+ * Reads a file, saves into it and mends it, whatever it is. Throws where anything but a sentence comes of it, where what is read is not
+ * what a live sheet takes, or where what was saved cannot be read again.
  */
 export const outcomeOf = (bytes: Uint8Array): Outcome => {
   const before = bytes.slice();
@@ -79,6 +80,10 @@ export const outcomeOf = (bytes: Uint8Array): Outcome => {
     const over = savedOver(read.file, NUMBERS);
     open(over.bytes);
     saveTyped(bytes, read.sheets);
+    for (const isWithoutSpills of [false, true]) {
+      const mended = orRefused(() => mendedFile(bytes, { isOurs: () => true, isWithoutSpills }).bytes);
+      if (mended !== undefined) open(mended);
+    }
     return "read";
   } catch (error) {
     return refusal(error);

@@ -55,6 +55,9 @@ const SEVERAL: ReadonlySet<string> = new Set(words(`TRANSPOSE MMULT MINVERSE MUN
 
 export const answersSeveralCells = (name: string): boolean => SEVERAL.has(name);
 
+/** Whether it is known how a function takes its arguments, and so what it comes to. */
+export const isKnownFunction = (name: string): boolean => BY_NAME.has(name) || IN_TURN.has(name);
+
 /** How a function, its name in capitals, takes its argument at a place counted from 0; one value where nothing says otherwise. */
 export const argumentTaken = (name: string, at: number): Taken => {
   if (OURS.test(name)) return "cells";

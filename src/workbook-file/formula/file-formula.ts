@@ -14,15 +14,16 @@ export interface FileFormula {
  * The add-in's namespace in the manifest, and the name its functions are kept under (as the platform
  * saves it: tests/workbook-file/as-excel-saves.ts, which names its source).
  */
-const OURS = /^STAIR\./i;
+export const OURS = /^STAIR\./i;
 const ADDED = "_xldudf_";
-const PARAMETER = "_xlpm.";
-const SPILL = "_xlfn.ANCHORARRAY";
-const ONE = "_xlfn.SINGLE";
+export const PARAMETER = "_xlpm.";
+export const SPILL = "_xlfn.ANCHORARRAY";
+export const ONE = "_xlfn.SINGLE";
 
 const isWord = (token: Token | undefined): boolean => token?.kind === "word";
 
-const stored = (name: string): string => ADDED + name.toUpperCase().replaceAll(".", "_");
+/** The name by which a file calls a function of ours. */
+export const storedName = (name: string): string => ADDED + name.toUpperCase().replaceAll(".", "_");
 
 /** The places at which the arguments of a call begin and end. */
 const argumentsOf = (tokens: readonly Token[], open: number): readonly (readonly [number, number])[] => {
@@ -39,7 +40,8 @@ const argumentsOf = (tokens: readonly Token[], open: number): readonly (readonly
   return [...found, [from, close]];
 };
 
-const NAMING: Readonly<Record<string, (index: number) => boolean>> = { LET: (index) => index % 2 === 0, LAMBDA: () => true };
+/** Of each function that gives names, whether its argument at a place does so, counted from 0; the last one of all does not. */
+export const NAMING: Readonly<Record<string, (index: number) => boolean>> = { LET: (index) => index % 2 === 0, LAMBDA: () => true };
 
 /** Names that LET and LAMBDA give, in lower case. */
 export const givenNames = (tokens: readonly Token[]): ReadonlySet<string> => {
@@ -77,8 +79,8 @@ const name = ({ tokens, parameters: given, added }: Writing, at: number): string
   if (given.has(text.toLowerCase())) return PARAMETER + text;
   if (!isCall(tokens, at)) return text;
   if (OURS.test(text)) {
-    added.add(stored(text));
-    return stored(text);
+    added.add(storedName(text));
+    return storedName(text);
   }
   return futurePrefix(text.toUpperCase()) + text;
 };

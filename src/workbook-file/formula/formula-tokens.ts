@@ -79,6 +79,21 @@ export const closingPlace = (tokens: readonly Token[], open: number): number => 
   return tokens.length;
 };
 
+/** Of each bracket the place of its other half; undefined where one has none. One pass, for formulas of which every bracket is asked. */
+export const bracketPartners = (tokens: readonly Token[]): ReadonlyMap<number, number> | undefined => {
+  const partners = new Map<number, number>();
+  const open: number[] = [];
+  for (const [at, token] of tokens.entries()) {
+    if (isSign(token, "(") || isSign(token, "{")) open.push(at);
+    else if (isSign(token, ")") || isSign(token, "}")) {
+      const from = open.pop();
+      if (from === undefined || isSign(tokens[from], "(") !== isSign(token, ")")) return undefined;
+      partners.set(from, at).set(at, from);
+    }
+  }
+  return open.length === 0 ? partners : undefined;
+};
+
 const CELL = /^\$?[A-Z]{1,3}\$?[1-9]\d{0,6}$/i;
 /** Rows and columns of a sheet ("Excel specifications and limits"). */
 export const ROWS = 1_048_576;

@@ -25,10 +25,11 @@ const MOST_CHARACTERS = 8192;
 export const LONGEST_STORED = 32_768;
 /** Calls within each other, as in Excel ("Excel specifications and limits"). */
 const MOST_DEPTH = 64;
-const OTHER_BOOK = "reads another workbook";
+export const OTHER_BOOK = "reads another workbook";
 export const TOO_LONG = "is longer than a cell takes";
 
-const addedName = (name: string): string | undefined => {
+/** The name by which a person calls a function of an add-in; undefined for any other function. */
+export const addedName = (name: string): string | undefined => {
   const [, space, own] = ADDED.exec(name) ?? [];
   return space === undefined || own === undefined ? undefined : `${space}.${own}`.toUpperCase();
 };
@@ -36,7 +37,7 @@ const addedName = (name: string): string | undefined => {
 const plainName = (name: string): string => addedName(name) ?? name.replace(PREFIX, "");
 
 const BOOK = /^\[(\d+)\]$/;
-const IN_QUOTED_BOOK = /^'(?:[^']|'')*\[(?:[^']|'')*\]/;
+export const IN_QUOTED_BOOK = /^'(?:[^']|'')*\[(?:[^']|'')*\]/;
 
 /** A number in brackets before what it may be dropped from: a function of an add-in, or a name of this very workbook, whose number is 0. */
 const isEmptyBook = (tokens: readonly Token[], at: number): boolean => {
