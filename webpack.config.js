@@ -55,6 +55,8 @@ const [engineStyles, ...moreStyles] = [
 ].map((name) => require.resolve(`@univerjs/${name}/lib/index.css`));
 const withMoreStyles = (first) => Buffer.concat([first, ...moreStyles.map((file) => fs.readFileSync(file))]);
 
+const highs = require.resolve("highs");
+
 const minifiedWith = (minimizerOptions) => ({
   minimize: true,
   minimizer: [new MinimizerPlugin({ minify: MinimizerPlugin.swcMinify, extractComments: false, minimizerOptions })],
@@ -72,7 +74,6 @@ const onNode = {
   // The built tools find dist/ and the project by their own place on disk.
   node: { __dirname: false, __filename: false },
   externals: {
-    highs: "commonjs highs",
     "office-addin-dev-certs": "commonjs office-addin-dev-certs",
     "office-addin-debugging": "commonjs office-addin-debugging",
     "spdx-satisfies": "commonjs spdx-satisfies",
@@ -132,7 +133,15 @@ module.exports = [
   }),
   config("more tools", {
     ...onNode,
-    entry: { sideload: "./src/sideload/main.ts", hosting: "./src/hosting/main.ts", "long-search": "./src/long-search/main.ts" },
+    entry: { sideload: "./src/sideload/main.ts", hosting: "./src/hosting/main.ts" },
+  }),
+  config("long search", {
+    ...onNode,
+    entry: { "long-search": "./src/long-search/main.ts" },
+    externals: {},
+    // The package's other form finds its program by the address that its file had here.
+    resolve: { extensions: [".ts", ".js"], alias: { highs$: highs } },
+    plugins: [new CopyPlugin({ patterns: [{ from: path.join(path.dirname(highs), "highs.wasm") }] })],
   }),
   config("library", {
     target: "node20",

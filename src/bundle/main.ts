@@ -2,6 +2,7 @@ import { call } from "../functions/call";
 import { catalogue } from "../functions/catalogue";
 import { type Answer, isFailed } from "../functions/cells";
 import { spills } from "../functions/describe";
+import { planOutside } from "../functions/outside-planner";
 
 /** The error codes the host offers, by the text that shows in a cell. */
 const HOST_CODES = {
@@ -29,5 +30,7 @@ const functions = new Map<string, (...given: unknown[]) => unknown>(
 
 // The pane that runs beside them, in a shared runtime, finds the very functions of the sheet under this name.
 Object.assign(globalThis, { treadsheetFunctions: functions });
+// The command finds here how plans of a longer search come into the sheet it works out.
+Object.assign(globalThis, { treadsheetPlanOutside: planOutside });
 
 for (const [id, solve] of functions) CustomFunctions.associate(id, solve);

@@ -21,6 +21,8 @@ export interface RecalcAsked extends WritingAsked {
   readonly at: Date | undefined;
   /** Seconds. */
   readonly limit: number;
+  /** Whether cutting plans are searched for longer than in a cell. */
+  readonly isLong: boolean;
 }
 
 /** What `mend` is asked. */
@@ -48,6 +50,7 @@ export const HELP = [
   "    --check                          writes nothing; 1 where cells differ",
   "    --sheet NAME                     lists the cells of this sheet alone",
   "    --at 2026-11-29                  the day that TODAY and NOW answer; without it such formulas keep their value",
+  "    --long                           searches for cheaper cutting plans as long as --limit leaves time",
   `    --limit SECONDS                  stops where it takes longer (${DEFAULT_LIMIT})`,
   "    --json                           the report as JSON",
   "treadsheet mend bid.xlsx             writes broken formulas so that Excel binds them; values stay until they are recalculated",
@@ -63,15 +66,15 @@ export const HELP = [
 
 const OPTIONS = {
   "out": { type: "string" }, "in-place": { type: "boolean" }, "values": { type: "boolean" }, "check": { type: "boolean" },
-  "sheet": { type: "string" }, "at": { type: "string" }, "limit": { type: "string" }, "json": { type: "boolean" },
-  "without-spills": { type: "boolean" }, "help": { type: "boolean" }, "version": { type: "boolean" },
+  "sheet": { type: "string" }, "at": { type: "string" }, "limit": { type: "string" }, "long": { type: "boolean" },
+  "json": { type: "boolean" }, "without-spills": { type: "boolean" }, "help": { type: "boolean" }, "version": { type: "boolean" },
 } as const;
 
 type Options = Partial<Record<keyof typeof OPTIONS, string | boolean>>;
 
 /** Which options a command takes. */
 const TAKES: Readonly<Record<string, readonly string[]>> = {
-  recalc: ["out", "in-place", "values", "check", "sheet", "at", "limit", "json"],
+  recalc: ["out", "in-place", "values", "check", "sheet", "at", "limit", "long", "json"],
   mend: ["out", "in-place", "check", "without-spills", "json"], eval: ["json"], functions: ["json"],
 };
 
@@ -106,7 +109,7 @@ const writingAsked = (command: string, file: string | undefined, options: Option
 const recalcAsked = (file: string | undefined, options: Options): RecalcAsked => {
   const asked = {
     command: "recalc", ...writingAsked("recalc", file, options), isValues: options.values === true, sheet: text(options.sheet),
-    at: momentOf(text(options.at)), limit: limitOf(text(options.limit)),
+    at: momentOf(text(options.at)), limit: limitOf(text(options.limit)), isLong: options.long === true,
   } as const;
   if (asked.isValues && asked.out === undefined)
     throw refusal("--values: say where it goes, as in --out values.xlsx; your workbook keeps its formulas");

@@ -1,3 +1,4 @@
+import { type BetterPlan, type LongerPlans, longerPlans } from "../long-search/longer-plans";
 import { isFileFault } from "../workbook-file/file-fault";
 import type { NotShown } from "../workbook-file/not-shown";
 import { type ReadWorkbook, readWorkbookFile } from "../workbook-file/read-workbook-file";
@@ -8,6 +9,7 @@ import type { Refusing } from "../workbook-file/sheet/read-cells";
 import { valuesFile } from "../workbook-file/write-workbook-file";
 import { formulaFault } from "../workbook/formula-limits";
 import type { HeadlessWorkbook } from "../workbook/headless-workbook";
+import type { NodeWorkbook } from "../workbook/node/open-workbook";
 import { DATA_VERSION, isSoundSheet, workbookData } from "../workbook/workbook-data";
 import { calledIn } from "./calling";
 import type { RecalcAsked } from "./command-line";
@@ -48,6 +50,8 @@ export interface Recalculated {
   /** What the file has and a copy of values has not. */
   readonly leftOut: readonly NotShown[];
   readonly written: readonly string[];
+  /** With the long search: the plans it found that are better than a cell's, and the formulas that come to something else for them. */
+  readonly longer?: { readonly plans: readonly BetterPlan[]; readonly formulas: readonly CellOfBook[] };
 }
 
 /** Functions that answer by the clock, and those that answer by chance. */
@@ -158,6 +162,35 @@ const workedOut = async (bytes: Uint8Array, asked: RecalcAsked, book: HeadlessWo
   }
 };
 
+/** What is left of the time for what comes behind a search, as a part of what working the workbook out took, and in seconds besides. */
+const SPARE_PART = 2;
+const SPARE_SECONDS = 2;
+
+/** What the formulas come to, as text. */
+const cameTo = (book: HeadlessWorkbook, formulas: readonly FormulaOfBook[]): ReadonlyMap<string, string> =>
+  new Map(formulas.map((one) => [keyOf(one), JSON.stringify(book.spill(one.sheet, one.address))]));
+
+/**
+ * Works a workbook out with a longer search for its cutting plans: first as its cells do, which says the jobs there are, and again with
+ * what was found for them, as long as that leads to jobs that were not there before.
+ */
+const workedOutLonger = async (
+  bytes: Uint8Array, asked: RecalcAsked, book: NodeWorkbook, limit: Limit, plans: LongerPlans,
+): Promise<Worked & Pick<Recalculated, "longer">> => {
+  const before = limit.left();
+  book.planOutside(plans.plan);
+  let worked = await workedOut(bytes, asked, book, limit);
+  const spare = SPARE_PART * (before - limit.left()) + SPARE_SECONDS;
+  const inACell = cameTo(book, worked.formulas);
+  for (let round = 0; round < MOST_ROUNDS && (await plans.search(limit.left() - spare)); round += 1) {
+    book.planOutside(plans.plan);
+    worked = await workedOut(bytes, asked, book, limit);
+  }
+  const now = cameTo(book, worked.formulas);
+  const formulas = worked.formulas.filter((one) => now.get(keyOf(one)) !== inACell.get(keyOf(one)));
+  return { ...worked, longer: { plans: plans.better(), formulas: formulas.map(({ sheet, address }) => ({ sheet, address })) } };
+};
+
 /** The formulas that kept their value, and all they take up. */
 const keptAmong = (book: HeadlessWorkbook, { read, saved }: Worked): readonly (Kept & BlockOfBook)[] => [
   ...Object.entries(read.keptFormulas).flatMap(([sheet, list]) =>
@@ -170,7 +203,7 @@ const keptAmong = (book: HeadlessWorkbook, { read, saved }: Worked): readonly (K
 
 const withoutSize = ({ sheet, address, formula, why }: Kept): Kept => ({ sheet, address, formula, why });
 
-const recalculated = async (asked: RecalcAsked, book: HeadlessWorkbook, progress: (step: string) => void): Promise<Recalculated> => {
+const recalculated = async (asked: RecalcAsked, book: NodeWorkbook, progress: (step: string) => void): Promise<Recalculated> => {
   const { file, sheet: only } = asked;
   const limit = timeLimit(asked.limit);
   progress(`reading ${file}`);
@@ -179,8 +212,10 @@ const recalculated = async (asked: RecalcAsked, book: HeadlessWorkbook, progress
   await book.settled();
   const before = bytesOf(file);
   progress("working it out");
-  const worked = await workedOut(before, asked, book, limit);
-  const { read, formulas, saved, inError } = worked;
+  const worked: Worked & Pick<Recalculated, "longer"> = asked.isLong
+    ? await workedOutLonger(before, asked, book, limit, longerPlans())
+    : await workedOut(before, asked, book, limit);
+  const { read, formulas, saved, inError, longer } = worked;
   const kept = keptAmong(book, worked);
   const isShown = ({ sheet }: CellOfBook): boolean => only === undefined || sheet === only;
   const changed = Object.entries(saved.changed).flatMap(([sheet, cells]) => cells.map((one) => ({ sheet, ...one })));
@@ -190,12 +225,12 @@ const recalculated = async (asked: RecalcAsked, book: HeadlessWorkbook, progress
   return {
     file, formulas: formulas.length, changed: changed.filter(isShown), inError: inError.filter(isShown),
     kept: kept.filter(isShown).map(withoutSize), restsOnKept: dependants(kept, formulas).filter(isShown),
-    leftOut: asked.isValues ? read.notShown : [], written,
+    leftOut: asked.isValues ? read.notShown : [], written, ...(longer === undefined ? {} : { longer }),
   };
 };
 
 /** Works a workbook out anew and writes it where that was asked; answers what came of it. */
-export const recalc = async (asked: RecalcAsked, book: HeadlessWorkbook, progress: (step: string) => void): Promise<Recalculated> => {
+export const recalc = async (asked: RecalcAsked, book: NodeWorkbook, progress: (step: string) => void): Promise<Recalculated> => {
   try {
     return await recalculated(asked, book, progress);
   } catch (error) {

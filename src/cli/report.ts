@@ -15,12 +15,22 @@ const counted = (count: number, one: string, more: string): string => `${count} 
 const part = (title: string, lines: readonly string[]): readonly string[] =>
   lines.length === 0 ? [] : ["", title, ...lines.map((line) => `  ${line}`)];
 
+const changedNumber = ([was, is]: readonly [number, number]): string => (was === is ? String(is) : `${was} -> ${is}`);
+
+/** The plans that are better than a cell's, and where they show. */
+const plansText = ({ plans, formulas }: NonNullable<Recalculated["longer"]>): readonly string[] => [
+  ...plans.map(({ cost, sticks, verdict }) => `cost ${changedNumber(cost)}, sticks ${changedNumber(sticks)}: ${verdict}`),
+  ...(plans.length === 0 ? ["none"] : []),
+  ...(formulas.length === 0 ? [] : [`formulas that come to something else for it: ${formulas.map(place).join(", ")}`]),
+];
+
 /** What came of a recalculation, for a person. */
 export const reportText = (found: Recalculated): string => {
-  const { file, formulas, changed, inError, kept, restsOnKept, leftOut, written } = found;
+  const { file, formulas, changed, inError, kept, restsOnKept, leftOut, written, longer } = found;
   return [
     `${file}: ${counted(formulas, "formula", "formulas")}, ${counted(changed.length, "cell has", "cells have")} another value now.`,
     ...part("Other values:", changed.map((one) => `${place(one)}  ${shown(one.was)} -> ${shown(one.is)}`)),
+    ...part("Better cutting plans by the long search:", longer === undefined ? [] : plansText(longer)),
     ...part("In error:", inError.map((one) => `${place(one)}  ${one.error}  ${one.formula}${one.says === "" ? "" : `\n    ${one.says}`}`)),
     ...part("Kept the value they had:", kept.map((one) => `${place(one)}  ${one.formula}\n    ${one.why}`)),
     ...part("Rest on a value that was kept:", restsOnKept.map(place)),

@@ -5,6 +5,8 @@ import { refusal } from "./refusal";
 export interface Limit {
   /** Ends the command where it has taken longer. */
   readonly check: () => void;
+  /** The seconds that are left. */
+  readonly left: () => number;
   /** Waits for work as long as there is time. */
   readonly within: (work: Promise<unknown>) => Promise<void>;
 }
@@ -21,6 +23,7 @@ export const timeLimit = (seconds: number): Limit => {
   };
   return {
     check,
+    left: () => (end - performance.now()) / MILLISECONDS,
     within: async (work) => {
       check();
       let ends: NodeJS.Timeout | undefined;

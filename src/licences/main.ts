@@ -12,7 +12,7 @@ const project = path.resolve(dist, "..");
 const lists = path.join(__dirname, "modules");
 
 /** What the package of npm holds; the other bundles stay here or go to a host. */
-const IN_THE_PACKAGE: readonly string[] = ["functions", "command", "library"];
+const IN_THE_PACKAGE: readonly string[] = ["functions", "command", "library", "long-search"];
 
 const bundles = readdirSync(lists).sort().map((file) => ({
   bundle: path.basename(file, ".json"),

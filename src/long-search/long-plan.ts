@@ -1,11 +1,11 @@
 import path from "node:path";
 import { Worker } from "node:worker_threads";
+import { received, sent } from "../solver/length/sent";
 import { isProblem, type Problem } from "../solver/problem";
 import type { CuttingJob } from "../solver/yield/cutting-job";
 import type { CuttingPlan, ImpossibleCutting } from "../solver/yield/cutting-plan";
-import { received, sent } from "./message";
 
-type Answer = CuttingPlan | Problem<ImpossibleCutting>;
+export type Answer = CuttingPlan | Problem<ImpossibleCutting>;
 
 /** The worker as it is built; the integer programs in it do not keep to their own time, so it is stopped from here. */
 const BUILT = path.resolve(__dirname, "../../dist/tools/long-search.js");
@@ -14,7 +14,7 @@ const MILLISECONDS = 1_000;
 const running = new Set<Worker>();
 
 /** The better of two plans: a cheaper one, or the one that is proven to be closer to the least. */
-const better = (one: Answer | undefined, other: Answer): Answer => {
+export const better = (one: Answer | undefined, other: Answer): Answer => {
   if (one === undefined || isProblem(one) || isProblem(other)) return other;
   if (!other.cost.eq(one.cost)) return other.cost.lt(one.cost) ? other : one;
   return other.bound.gt(one.bound) ? other : one;

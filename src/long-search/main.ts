@@ -1,11 +1,11 @@
 import { parentPort, workerData } from "node:worker_threads";
 import loadHighs from "highs";
+import { received, sent } from "../solver/length/sent";
 import { isProblem } from "../solver/problem";
 import type { CuttingJob } from "../solver/yield/cutting-job";
 import { cuttingPlan } from "../solver/yield/cutting-plan";
 import { highsMaster } from "./highs-master";
 import { highsWholeSearch, STEPS_A_SECOND } from "./highs-whole-search";
-import { received, sent } from "./message";
 
 /** What the solver may spend of the time there is, so that its last integer program ends before the search is stopped. */
 const SHARE = 0.65;

@@ -40,6 +40,7 @@ export const licences: readonly Licence[] = [
   licence("@univerjs/sheets-sort", "Apache-2.0", SHEET),
   licence("@univerjs/sheets-sort-ui", "Apache-2.0", SHEET),
   licence("fflate", "MIT", FILES),
+  licence("highs", "MIT", "the long search of the command line"),
   licence("numfmt", "MIT", SHEET),
   licence("papaparse", "MIT", FILES),
   licence("saxes", "ISC", FILES),

@@ -9,7 +9,7 @@ const mayImport = {
   sheets: ["functions", "solver"],
   "workbook-file": ["sheets"],
   workbook: ["sheets"],
-  cli: ["sheets", "workbook", "workbook-file"],
+  cli: ["sheets", "workbook", "workbook-file", "long-search"],
   generate: ["functions", "solver", "drawing", "package"],
   pane: ["functions", "sheets"],
   excel: ["pane", "sheets"],

@@ -23,7 +23,7 @@ const packagesOf = (bundle: string): readonly string[] => [
   ...new Set((JSON.parse(readFileSync(path.join(dist, "tools/modules", `${bundle}.json`), "utf8")) as string[]).map(packageOf)),
 ];
 
-test.each(["functions", "pages", "sheet-page", "tools", "more-tools", "engine", "command", "library"])(
+test.each(["functions", "pages", "sheet-page", "tools", "more-tools", "engine", "command", "library", "long-search"])(
   "the notices name every package in the module list of the bundle %s",
   (bundle) => {
     const names = packagesOf(bundle);
@@ -34,7 +34,7 @@ test.each(["functions", "pages", "sheet-page", "tools", "more-tools", "engine", 
 
 test("the notices in the package of npm name what its bundles are made of, and nothing else", () => {
   const notices = readFileSync(path.join(dist, "tools/package/third-party-notices.txt"), "utf8");
-  const names = new Set(["functions", "command", "library"].flatMap(packagesOf));
+  const names = new Set(["functions", "command", "library", "long-search"].flatMap(packagesOf));
   expect([...names].filter((name) => !isNamedIn(notices, name))).toEqual([]);
   expect(notices.match(/^-{80}$/gm)).toHaveLength(names.size);
   for (const said of notices.matchAll(/Its text stands in this file under (\S+)\./g)) expect(names).toContain(said[1]);

@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync } from "node:fs";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { builtinModules } from "node:module";
 import path from "node:path";
 import { version } from "../../package.json";
@@ -7,6 +7,7 @@ import { takesEach } from "../../src/functions/declare";
 import { scriptCall } from "../../src/generate/script-call";
 import { words } from "../../src/solver/words";
 import { exportedName } from "../../src/package/exported-name";
+import { cutWorkbook, UNPROVEN_CUT } from "../cli/unproven-cut";
 import { calledExamples, examples, type ErrorCell } from "./example-calls";
 import { type InstalledPackage, installedPackage } from "./installed-package";
 
@@ -27,6 +28,8 @@ test("it holds the command, the library, its types, what is said about it, and n
     "README.md",
     "dist/functions.js",
     "dist/functions.json",
+    "dist/tools/highs.wasm",
+    "dist/tools/long-search.js",
     "dist/tools/package/functions.cjs",
     "dist/tools/package/functions.d.cts",
     "dist/tools/package/functions.d.mts",
@@ -163,6 +166,13 @@ test("the command works from where it is installed", () => {
   // By hand: 109 1/2 / 7 3/4 = 14.1, so 15.
   expect(installed.command("eval", "=STAIR.RISERS(109.5)")).toEqual({ status: 0, out: "15", err: "" });
   expect(readdirSync(path.join(installed.folder, "node_modules", ".bin")).some((name) => name.startsWith("treadsheet"))).toBe(true);
+}, INSTALLING);
+
+test("so does its long search, with the program that searches beside it", () => {
+  writeFileSync(path.join(installed.folder, "cut.xlsx"), cutWorkbook(UNPROVEN_CUT));
+  const { status, out, err } = installed.command("recalc", "cut.xlsx", "--long", "--limit", "60");
+  expect([status, err]).toEqual([0, ""]);
+  expect(out).toContain("Better cutting plans by the long search:");
 }, INSTALLING);
 
 test("the script in the README prints what stands beside it", () => {

@@ -1,5 +1,5 @@
 import { cuttingPlan } from "../../../src/solver/yield/cutting-plan";
-import { sharedPlan } from "../../../src/solver/yield/shared-plan";
+import { planBy, sharedPlan } from "../../../src/solver/yield/shared-plan";
 import { cuttingJob, type PlainJob } from "./job";
 
 const stair: PlainJob = {
@@ -37,5 +37,19 @@ describe("one plan for several functions", () => {
     const first = JSON.stringify(sharedPlan(cuttingJob(stair)));
     for (const [, other] of others) sharedPlan(cuttingJob(other));
     expect(JSON.stringify(sharedPlan(cuttingJob(stair)))).toBe(first);
+  });
+
+  test("whoever has another plan gives it from then on, and what was remembered is forgotten", () => {
+    const own = JSON.stringify(sharedPlan(cuttingJob(stair)));
+    const given = cuttingPlan(cuttingJob(others[3]![1]));
+    const asked: string[] = [];
+    planBy((job, inACell) => {
+      asked.push(JSON.stringify(inACell()));
+      return job.pieces[0]!.label === "tread" ? given : inACell();
+    });
+    expect([sharedPlan(cuttingJob(stair)), sharedPlan(cuttingJob(stair))]).toEqual([given, given]);
+    expect(asked).toEqual([own]);
+    planBy((_job, inACell) => inACell());
+    expect(JSON.stringify(sharedPlan(cuttingJob(stair)))).toBe(own);
   });
 });

@@ -1,6 +1,6 @@
-import { Exact } from "../solver/length/exact";
+import { Exact } from "./exact";
 
-/** How an exact number goes from one thread to another, where only plain data passes. */
+/** How an exact number goes from one thread, or one copy of the solver, to another, where only plain data passes. */
 interface Sent {
   readonly exact: string;
 }
