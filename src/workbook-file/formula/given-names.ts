@@ -3,7 +3,8 @@ import { isCall, isCell, isSign, type Token } from "./formula-tokens";
 
 /** How the names that LET and LAMBDA give are kept, and those that a caller may leave out (from memory: no document names the second). */
 const KEPT = /^_xl[po][mp]\./i;
-const FUTURE = /^_xlfn\./i;
+/** What may stand before a function; _xlpm. and its like make a word a name. */
+export const BEFORE_CALL = /^(?:_xlfn\.|_xlws\.)+/i;
 const OPTIONAL = /^\[([\p{L}_][\p{L}\p{N}_]*)\]$/u;
 const NAME = /^[\p{L}_\\][\p{L}\p{M}\p{N}_.\\?]*$/u;
 
@@ -55,7 +56,7 @@ export const givenNamesIn = (tokens: readonly Token[], partners: ReadonlyMap<num
     stretches.set(key, [...(stretches.get(key) ?? []), stretch]);
   };
   for (const [at, { text }] of tokens.entries()) {
-    const caller = text.replace(FUTURE, "").toUpperCase();
+    const caller = text.replace(BEFORE_CALL, "").toUpperCase();
     const isNaming = isCall(tokens, at) ? NAMING[caller] : undefined;
     if (isNaming === undefined) continue;
     const all = argumentsOf(tokens, at + 1, partners);

@@ -1,7 +1,7 @@
 import { ONE, OURS, PARAMETER, SPILL, storedName } from "./file-formula";
 import { bracketPartners, formulaTokens, isCall, isSheetName, isSign, type Token } from "./formula-tokens";
 import { futurePrefix } from "./future-functions";
-import { type GivenNames, givenNamesIn } from "./given-names";
+import { BEFORE_CALL, type GivenNames, givenNamesIn } from "./given-names";
 import { addedName, IN_QUOTED_BOOK, LONGEST_STORED, OTHER_BOOK, TOO_LONG } from "./sheet-formula";
 
 /** What a workbook, and whoever mends it, say of the words in its formulas. */
@@ -21,12 +21,9 @@ export interface MendedFormula {
 
 /** What is optional in LAMBDA (from memory). */
 const OPTIONAL = "_xlop.";
-/** What may stand before a function; _xlpm. and its like make a word a name. */
-const BEFORE_CALL = /^(?:_xlfn\.|_xlws\.)+/i;
 const IN_BOOK = /^\[[^#@[\]]+\]$/;
 const OWN_BOOK = "[0]";
-const NO_OPERAND = "has a # or an @ without a cell beside it";
-const NO_HALF = "has a bracket without its other half";
+const NOT_A_FORMULA = "is not written as a formula is: a bracket, a cell or a sign is missing in it";
 
 interface Mending {
   readonly tokens: readonly Token[];
@@ -92,20 +89,36 @@ const operandStart = ({ tokens, partners }: Mending, end: number): number => {
   let at = partners.get(end) ?? end;
   if (at !== end && tokens[at - 1]?.kind === "word") at -= 1;
   if (!isSign(tokens[at - 1], "!")) return at;
-  // Jan:Dec! is no place that anything spills to.
-  return at - 2;
+  // A name may say !A1 for a cell of whichever sheet it is asked on. Jan:Dec! is no place that anything spills to.
+  at -= isOperand(tokens[at - 2], ")") ? 2 : 1;
+  return tokens[at - 1]?.kind === "bracket" ? at - 1 : at;
 };
 
 const put = (texts: string[], at: number, before: string, behind = ""): void => {
   texts[at] = before + (texts[at] ?? "") + behind;
 };
 
-/** Whether an @ has something behind it, and a # before it. */
+const CLOSED: Readonly<Partial<Record<Token["kind"], RegExp>>> = { text: /^"(?:[^"]|"")*"$/, quoted: /^'(?:[^']|'')*'$/ };
+
+/** Whether a part ends as it begins; in brackets a mark behind an apostrophe is none (ECMA-376-1, 18.17.2.4). */
+const isClosed = ({ kind, text }: Token): boolean => {
+  if (kind !== "bracket") return CLOSED[kind]?.test(text) ?? true;
+  const marks = text.replaceAll(/'./gs, "");
+  return marks.split("[").length === marks.split("]").length;
+};
+
+/** Whether a # stands behind something, an @ before something, and it, the name of a sheet and of a workbook behind nothing. */
 const isSound = (tokens: readonly Token[], at: number): boolean => {
-  if (isSign(tokens[at], "#")) return isOperand(tokens[at - 1], ")");
-  if (!isSign(tokens[at], "@")) return true;
-  const next = tokens[at + 1]?.kind === "space" ? tokens[at + 2] : tokens[at + 1];
-  return isOperand(next, "(") || isSign(next, "@");
+  const [before, token] = [tokens[at - 1], tokens[at]];
+  if (token === undefined || !isClosed(token)) return false;
+  const { kind } = token;
+  const isBehind = isOperand(before, ")") || before?.kind === "number" || isSign(before, "#");
+  const after = tokens[at + 1];
+  if (kind === "bracket" && isBehind) return !isSign(after, "!") && !isOperand(after, "(") && after?.kind !== "number";
+  if (isSign(tokens[at], "#")) return before?.kind === "word" || isSign(before, ")");
+  if (!isSign(tokens[at], "@")) return kind !== "quoted" || !isBehind;
+  const next = after?.kind === "space" ? tokens[at + 2] : after;
+  return !isBehind && (isOperand(next, "(") || isSign(next, "@"));
 };
 
 /** Signs that only a person types: the file has functions in their place. */
@@ -165,8 +178,7 @@ export const mendedFormula = (formula: string, known: KnownWords, isRule = false
   if (formula.length > LONGEST_STORED) return { formula, left: [TOO_LONG] };
   const tokens = formulaTokens(formula);
   const partners = bracketPartners(tokens);
-  if (partners === undefined) return { formula, left: [NO_HALF] };
-  if (!tokens.every((_, at) => isSound(tokens, at))) return { formula, left: [NO_OPERAND] };
+  if (partners === undefined || !tokens.every((_, at) => isSound(tokens, at))) return { formula, left: [NOT_A_FORMULA] };
   const texts = tokens.map(({ text }) => text);
   const given = givenNamesIn(tokens, partners);
   const mending: Mending = { tokens, partners, given, known, isRule, texts, left: new Set(), ends: new Map() };

@@ -117,18 +117,14 @@ const lastCall = (formula: string, name: string, before: number): readonly [Call
   return undefined;
 };
 
-/** A formula of a file without spills and @, as far as there is a form for that in which it comes to the same. */
-export const spillFreeFormula = (formula: string, freeing: SpillFreeing): SpillFreeFormula => {
-  const left = new Set<string>();
+/** Both kinds of calls from the back of a formula to its front, each once. */
+const freedOnce = (formula: string, freeing: SpillFreeing, left: Set<string>): string => {
   let now = formula;
-  let calls = 0;
   for (const [name, put, why] of [
     [SPILL, ({ inner }: Call) => cellsOf(inner, freeing), NO_BLOCK], [ONE, (call: Call) => plainOne(call, freeing), NO_ONE],
   ] as const) {
     let at = Number.POSITIVE_INFINITY;
     for (let found = lastCall(now, name, at); found !== undefined; found = lastCall(now, name, at)) {
-      calls += 1;
-      if (calls > MOST_CALLS) return { formula, left: [TOO_MANY] };
       const [call, place] = found;
       const text = put(call);
       if (text === undefined) left.add(why);
@@ -136,5 +132,22 @@ export const spillFreeFormula = (formula: string, freeing: SpillFreeing): SpillF
       at = place;
     }
   }
-  return { formula: now, left: [...left] };
+  return now;
+};
+
+const CALLS = new RegExp(`${SPILL}|${ONE}`.replaceAll(".", "\\."), "gi");
+
+/** A formula of a file without spills and @, as far as there is a form for that in which it comes to the same. */
+export const spillFreeFormula = (formula: string, freeing: SpillFreeing): SpillFreeFormula => {
+  let now = formula;
+  // What stood within one that is gone may stand by itself now, and have a form so.
+  for (let calls = (now.match(CALLS) ?? []).length; calls > 0;) {
+    if (calls > MOST_CALLS) return { formula, left: [TOO_MANY] };
+    const left = new Set<string>();
+    now = freedOnce(now, freeing, left);
+    const still = (now.match(CALLS) ?? []).length;
+    if (still === 0 || still === calls) return { formula: now, left: [...left] };
+    calls = still;
+  }
+  return { formula: now, left: [] };
 };
