@@ -47,9 +47,12 @@ const ofNames = ({ parts, book }: KeptFile): readonly FileText[] =>
     .map((element) => ({ part: book, element, text: textOf(element), of: element.attributes["name"] ?? "", isRule: false }));
 
 /** What a column of a table puts into each new row, and below its last (18.5.1.1 and 18.5.1.6). */
-const ofTables = ({ parts, sheets }: KeptFile): readonly FileText[] =>
-  sheets.flatMap(({ name, part: from }) =>
-    parts.relations(from).filter(({ type, target, isOutside }) => type === "table" && !isOutside && parts.has(target))
+const ofTables = ({ parts, sheets }: KeptFile): readonly FileText[] => {
+  // A damaged file may lead to one table from two sheets.
+  const seen = new Set<string>();
+  const isNew = (part: string): boolean => !seen.has(part.toLowerCase()) && seen.add(part.toLowerCase()).size > 0;
+  return sheets.flatMap(({ name, part: from }) =>
+    parts.relations(from).filter(({ type, target, isOutside }) => type === "table" && !isOutside && parts.has(target) && isNew(target))
       .flatMap(({ target: part }) => {
         const table = parts.tree(part);
         return within(table, "tableColumns", "tableColumn").flatMap((column) =>
@@ -58,6 +61,7 @@ const ofTables = ({ parts, sheets }: KeptFile): readonly FileText[] =>
             of: `${table.attributes["displayName"] ?? ""}[${plainText(column.attributes["name"] ?? "")}]`,
           })));
       }));
+};
 
 /** The formulas of a file that stand in no cell: of names, tables, rules and lists. */
 export const fileTexts = (file: KeptFile): readonly FileText[] =>

@@ -1,3 +1,5 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
 import { type MendedFile, mendedFile } from "../../src/workbook-file/mended-file";
 import { readWorkbookFile } from "../../src/workbook-file/read-workbook-file";
 import { EXCEL_PARTS, packed } from "./as-excel-saves";
@@ -219,6 +221,24 @@ test("other prefixes, quotes and spaces of a writer stay as they are", () => {
     .replace('IFNA(B1,"&lt;")', "_xlfn.IFNA(B1,&quot;&lt;&quot;)")
     .replace("<x:c><x:f\n  t='shared' si='0'>STAIR.RISERS(B1)", '<x:c cm="1"><x:f\n  t="array" ref="B1">_xldudf_STAIR_RISERS(B1)')
     .replace("<x:c><x:f si='0' t='shared'/>", '<x:c cm="1"><x:f t="array" ref="C1">_xldudf_STAIR_RISERS(C1)</x:f>'));
+});
+
+test("what LibreOffice saved in small letters and without the marks of dynamic arrays is as it was before", () => {
+  const parts = partTexts(new Uint8Array(readFileSync(path.join(__dirname, "files/saved-by-libreoffice.xlsx"))));
+  const { mended: all, bytes } = mended(parts);
+  const [risers, dynamic] = ["=_xldudf_STAIR_RISERS(B2)", "dynamic array"];
+  // By the parts of the workbook it was given: as-excel-saves.ts.
+  expect(all.map(({ address, is, becomes, cells }) => [address, is, becomes, cells])).toEqual([
+    ["B3", risers, dynamic, "B3"], ["C3", risers, dynamic, "C3"], ["D3", risers, dynamic, "D3"],
+    ["A5", "=_xlfn._xlws.SORT(Rates!A5:B7)", dynamic, "A5:B7"], ["D5", "=SUM(_xlfn.ANCHORARRAY(A5))", undefined, undefined],
+    ["D6", '=_xlfn.LET(_xlpm.x,B5,_xlpm.x&" each")', undefined, undefined], ["F12", "=_xlfn.SEQUENCE(3)", dynamic, "F12"],
+  ]);
+  expect(mended(partTexts(bytes)).mended).toEqual([]);
+});
+
+test("an array of a set size whose words Excel binds is of the older kind on purpose, and stays", () => {
+  const parts = withRows('<row r="1"><c r="A1"><f t="array" ref="A1:A2">_xlfn._xlws.SORT(B1:B9)</f><v>1</v></c></row>');
+  expect(mended(parts).mended).toEqual([]);
 });
 
 const FILES: Readonly<Record<string, Parts>> = {

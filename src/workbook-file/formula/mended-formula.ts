@@ -52,15 +52,17 @@ const called = ({ known, isRule, left }: Mending, text: string): string => {
     return text;
   }
   const bare = text.replace(BEFORE_CALL, "");
-  const prefix = wantedPrefix(bare.toUpperCase());
+  // In capitals: LibreOffice saves a function that it does not know in small letters.
+  const name = bare.toUpperCase();
+  const prefix = wantedPrefix(name);
   // A name of the workbook is called by itself: a LAMBDA.
-  if (prefix === "" || prefix + bare === text || (bare === text && known.defined.has(text.toLowerCase()))) return text;
+  if (prefix === "" || prefix + name === text || (bare === text && known.defined.has(text.toLowerCase()))) return text;
   if (bare === text && known.hasMacros) {
     // A function of a macro has no prefix, and Excel takes it for that (from memory).
     left.add(`calls ${text}, which may be a macro of this workbook`);
     return text;
   }
-  return prefix + bare;
+  return prefix + name;
 };
 
 /** The first place after the cell, call or brackets that begin here, with a range and a # behind them. */

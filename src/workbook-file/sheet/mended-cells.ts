@@ -27,16 +27,19 @@ export interface CellMending {
 const hasValue = ({ cell }: FormulaCell): boolean => childOf(cell, "v") !== undefined || childOf(cell, "is") !== undefined;
 
 /**
- * What a plain formula is to be. Excel works a plain one out to one value: of several cells it takes the one in its row or its column, of
+ * What a formula is to be. Excel works a plain one out to one value: of several cells it takes the one in its row or its column, of
  * several values the first, and shows an @ for that (Microsoft, "Implicit intersection operator: @").
  * - One whose words it could not bind it has never worked out so: it is as somebody typed it, and becomes what typing it makes of it.
  * - One that it binds and that has a value stays: Excel keeps =@UNIQUE(A1:A9) and older formulas in this form (from memory).
  * - One that it binds, without a value, of functions that came with dynamic arrays: a script wrote it, and nothing has worked it out.
+ * An array of a set block of cells is of the older kind on purpose, but where it calls functions of ours or such functions by words that
+ * Excel could not bind: LibreOffice saves what was a dynamic array so (tests/workbook-file/files, saved-by-libreoffice.xlsx).
  */
 const kindNow = (one: FormulaCell, now: string, standing: Standing, { named }: CellMending): FormulaKind => {
-  if (one.kind !== "plain") return one.kind;
+  if (one.kind === "dynamic") return "dynamic";
   const text = sheetFormula(now, named(standing));
   const isBound = now === one.text;
+  if (one.kind === "array") return !isBound && typeof text === "string" && callsSpilling(text) ? "dynamic" : "array";
   if (typeof text !== "string") return isBound || !/\b_xldudf_/.test(now) ? "plain" : "dynamic";
   if (isBound && (hasValue(one) || !callsSpilling(text))) return "plain";
   return mayComeToSeveral(text) ? "dynamic" : "plain";
