@@ -133,7 +133,9 @@ module.exports = [
   }),
   config("more tools", {
     ...onNode,
-    entry: { sideload: "./src/sideload/main.ts", hosting: "./src/hosting/main.ts" },
+    // The engine that is built beside them is found when they run.
+    module: { parser: { json: { namedExports: true }, javascript: { createRequire: false } }, rules },
+    entry: { sideload: "./src/sideload/main.ts", hosting: "./src/hosting/main.ts", workbooks: "./src/ready-files/main.ts" },
   }),
   config("long search", {
     ...onNode,

@@ -40,13 +40,13 @@ const hostAddress = (given) => {
 };
 
 /**
- * The address to build for, whether for the page of `npm start` alone, nothing where neither is asked for, or a sentence that says what is
- * wrong with what was given.
+ * The address to build for, or that only what the page of `npm start` or the ready workbooks need is built, nothing where neither is asked
+ * for, or a sentence that says what is wrong with what was given.
  */
 const buildArguments = (args) => {
   if (args.length === 0) return {};
   const [first, ...rest] = args;
-  if (first === "--page" && rest.length === 0) return { isForThePage: true };
+  if (["--page", "--workbooks"].includes(first) && rest.length === 0) return { only: first.slice(2) };
   const [name, ...inOne] = first.split("=");
   if (name !== "--origin") return { refused: `"${first}" is not known to npm run build, which takes --origin alone, as in ${example}` };
   const [value, ...more] = first.includes("=") ? [inOne.join("="), ...rest] : rest;

@@ -12,16 +12,19 @@ const run = (what, args) => {
   return false;
 };
 
-// What `npm start` opens is made of; the rest is for tests, benches, hosts and the command line.
-const forThePage = ["functions", "pages", "sheet page", "tools"];
+// What `npm start` opens is made of, and what writes the ready workbooks; the rest is for tests, benches, hosts and the command line.
+const partsFor = {
+  page: ["functions", "pages", "sheet page", "tools"],
+  workbooks: ["functions", "engine", "tools", "more tools"],
+};
 
 const main = () => {
-  const { address, isForThePage, refused } = buildArguments(process.argv.slice(2));
+  const { address, only, refused } = buildArguments(process.argv.slice(2));
   if (refused !== undefined) {
     console.error(refused);
     return 1;
   }
-  const parts = isForThePage ? forThePage : [];
+  const parts = only === undefined ? [] : partsFor[only];
   const began = performance.now();
   // A file that is no longer built must not linger and be served.
   fs.rmSync(path.join(root, "dist"), { recursive: true, force: true });
@@ -32,14 +35,17 @@ const main = () => {
       "webpack.config.js",
       ...parts.flatMap((name) => ["--config-name", name]),
     ]) &&
-    run("writing functions.json and the reference", ["dist/tools/generate.js", "dist", ...(isForThePage ? [] : ["--package"])]) &&
+    run("writing functions.json and the reference", ["dist/tools/generate.js", "dist", ...(only === undefined ? ["--package"] : [])]) &&
     run("the licences of what is shipped", ["dist/tools/licences.js"]) &&
+    // A person who starts the page does not wait for files: the page makes them itself.
+    (only === "page" || run("the ready workbooks", ["dist/tools/workbooks.js", "dist/workbooks"])) &&
     (address === undefined || run("the folder for the host", ["dist/tools/hosting.js", address, "hosted"]));
   if (!built) return 1;
-  if (!isForThePage) console.log(packedText(packed()));
+  if (only === undefined) console.log(packedText(packed()));
   const took = performance.now() - began;
   record("build", took);
-  console.log(`Built dist/${isForThePage ? ", as much as the page needs," : ""} in ${(took / 1000).toFixed(1)} s.`);
+  const much = { page: ", as much as the page needs,", workbooks: ", as much as the ready workbooks need," }[only] ?? "";
+  console.log(`Built dist/${much} in ${(took / 1000).toFixed(1)} s.`);
   return 0;
 };
 

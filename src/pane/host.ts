@@ -1,4 +1,5 @@
 import type { CellPlace } from "../sheets/cell-address";
+import type { FileForm, ReadyWorkbook } from "../sheets/ready-workbooks";
 import type { PlainValue, SheetData } from "../sheets/sheet-data";
 import type { Solve } from "./answer";
 
@@ -134,6 +135,15 @@ export interface MendingHost {
   readonly recalculate: () => Promise<void>;
 }
 
+/** How a person gets a ready workbook: from a folder with the files, or out of a host that works them out itself. */
+export type WorkbooksHost =
+  | { readonly folder: string }
+  | {
+      /** Shows it as a workbook of its own; answers what came of it, as does the other. */
+      readonly open: (ready: ReadyWorkbook) => Promise<string>;
+      readonly save: (ready: ReadyWorkbook, form: FileForm) => Promise<string>;
+    };
+
 /** What the pane asks of the workbook beside it; where a part is missing the pane says so and leaves out what needs it. */
 export interface PaneHost {
   /** Where the pane stands, in words. */
@@ -149,6 +159,7 @@ export interface PaneHost {
   readonly cells?: CellHost;
   readonly sheets?: SheetsHost;
   readonly mending?: MendingHost;
+  readonly workbooks?: WorkbooksHost;
   /** What this host cannot do and what would do, a sentence each. */
   readonly lacks: readonly string[];
 }

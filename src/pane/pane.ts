@@ -18,6 +18,7 @@ import { sheetsPart } from "./sheets-part";
 import type { ShownCatalogue } from "./shown-functions";
 import { tabs } from "./tabs";
 import { whyPart } from "./why-part";
+import { workbooksPart } from "./workbooks-part";
 
 const examplesSay = ({ examples, differences }: FunctionGroups): string =>
   differences === 0
@@ -66,14 +67,18 @@ const madeOnce = <Made>(make: () => Made): (() => Made) => {
   return () => (made ??= make());
 };
 
+const showTheme = (page: Document, isDark: boolean | undefined): void => {
+  if (isDark === undefined) delete page.documentElement.dataset["theme"];
+  else page.documentElement.dataset["theme"] = isDark ? "dark" : "light";
+};
+
 /**
  * Puts the pane's content into a place on the page: the job, functions, ready sheets, mending and about, as far as the host has what they
  * need.
  */
 export const pane = (page: Document, into: HTMLElement, shown: ShownCatalogue, host: PaneHost): void => {
-  if (host.isDark === undefined) delete page.documentElement.dataset["theme"];
-  else page.documentElement.dataset["theme"] = host.isDark ? "dark" : "light";
-  const { cells, sheets, mending, solve } = host;
+  showTheme(page, host.isDark);
+  const { cells, sheets, mending, solve, workbooks: ready } = host;
   const ask = (text: string, yes: string, no: string): Promise<boolean> => question(page, text, yes, no);
 
   const undo = undoButton(page);
@@ -126,7 +131,7 @@ export const pane = (page: Document, into: HTMLElement, shown: ShownCatalogue, h
     ...tabs(page, "Parts of the pane", [
       { name: "Job", content: [...job.parts, ...whyPart(page, cells, solve)], shown: job.draw },
       { name: "Functions", content: () => functionsPart(page, groups()) },
-      { name: "Sheets", content: sheetsPart(page, add) },
+      { name: "Sheets", content: [...(ready === undefined ? [] : workbooksPart(page, ready, heard.act)), ...sheetsPart(page, add)] },
       { name: "Mend", content: mendPart(page, mend, mendSays) },
       { name: "About", content: () => aboutPart(page, shown, host.place, solve === undefined ? undefined : examplesSay(groups())) },
     ]),

@@ -25,5 +25,6 @@ const solve: Solve = (id, args) => {
 show(outsideExcel);
 whenInExcel(() => {
   const isDark = isDarkInExcel();
-  show({ place: "in Excel", solve, ...excelHost(isSetSupported), ...(isDark === undefined ? {} : { isDark }) });
+  const workbooks = { folder: "workbooks/" };
+  show({ place: "in Excel", solve, workbooks, ...excelHost(isSetSupported), ...(isDark === undefined ? {} : { isDark }) });
 });

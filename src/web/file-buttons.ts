@@ -1,6 +1,7 @@
 import { messageOf } from "../pane/message-of";
 import { question } from "../pane/question";
 import { readySheets } from "../sheets/ready-sheets";
+import { PRINTED_COLUMNS } from "../sheets/ready-workbooks";
 import type { SheetData } from "../sheets/sheet-data";
 import type { Printing } from "../workbook-file/sheet/written-sheet";
 import { savedInto } from "../workbook-file/saved-into";
@@ -12,7 +13,7 @@ import { droppedFiles } from "./dropped-files";
 import { fileWorkbooks, notOpened } from "./file-workbooks";
 import type { OpenWorkbook } from "./open-workbook";
 import { place } from "./place";
-import { savedFile } from "./saved-file";
+import { EXCEL, savedFile } from "./saved-file";
 import { backupName, backupText, dayOf, fileName } from "./workbook-files";
 import type { WorkbookShelf } from "./workbook-shelf";
 
@@ -66,16 +67,11 @@ const openFile = async (file: File, { book, open, shelf }: Filing): Promise<stri
     : `Opened ${added.length} workbooks from ${file.name}. They are in the list of workbooks.`;
 };
 
-const EXCEL = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
-
-/** Columns that are printed where no other sheets than those of jobs stand: what stands behind them is read by other sheets alone. */
-const FACE = 26;
-
 /** A ready sheet, or that of a further stair. */
 const isReady = ({ name }: SheetData): boolean => readySheets.some((ready) => name.replace(/ \d+$/, "") === ready.name);
 
 const printedAs = (name: string, sheets: readonly SheetData[]): Printing => ({
-  job: name, date: dayOf(new Date()), ...(sheets.every(isReady) ? { columns: FACE } : {}),
+  job: name, date: dayOf(new Date()), ...(sheets.every(isReady) ? { columns: PRINTED_COLUMNS } : {}),
 });
 
 /** Saves the workbook for a spreadsheet: with its formulas alive, which asks for the add-in, or as what they come to, for anyone. */

@@ -3,7 +3,6 @@ import { cellAddress, cellPlace } from "../sheets/cell-address";
 import type { SheetPage } from "../workbook/page/sheet-page";
 import type { CellPut, SpilledBlock } from "../workbook/workbook";
 import type { WorkbookData } from "../workbook/workbook-data";
-import { isInvented } from "./is-invented";
 import { nextCell, type Trial } from "./next-cell";
 import { shownAnswers } from "./shown-answers";
 
@@ -56,12 +55,15 @@ const readOnce = (book: SheetPage): (() => WorkbookData) => {
   return () => (held ??= book.data());
 };
 
+const holdsJob = (sheets: WorkbookData["sheets"], job: string): boolean =>
+  sheets.some(({ cells }) => Object.values(cells).some(({ value }) => value === job));
+
 const localSheets = (book: SheetPage, data: () => WorkbookData, trial: Trial): SheetsHost => ({
   names: async () => book.sheetNames(),
   show: (name, address = "A1") => book.select(name, address),
   toDo: async () => {
     const { sheets } = data();
-    return nextCell(sheets, (sheet, address) => book.value(sheet, address), isInvented(data()) ? trial : undefined);
+    return nextCell(sheets, (sheet, address) => book.value(sheet, address), holdsJob(sheets, trial.job) ? trial : undefined);
   },
   answers: async () => shownAnswers({ ...book, data }),
   onChange: (tell) => {

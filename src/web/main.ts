@@ -4,6 +4,7 @@ import { messageOf } from "../pane/message-of";
 import { pane } from "../pane/pane";
 import { shownFunctions } from "../pane/shown-functions";
 import { demo } from "../sheets/demo/demo";
+import { inventedJob } from "../sheets/demo/invented-job";
 import type { FunctionsJson } from "../workbook/function-metadata";
 import { type SheetPage, sheetPage } from "../workbook/page/sheet-page";
 import type { StandIn } from "../workbook/stand-in";
@@ -20,13 +21,17 @@ import type { OpenWorkbook } from "./open-workbook";
 import { openedShelf } from "./opened-shelf";
 import { place } from "./place";
 import { printing } from "./printing";
+import { readyWorkbooksDialog } from "./ready-workbooks-dialog";
+import { readyWorkbooksHost } from "./ready-workbooks-host";
 import { startJob } from "./start-job";
+import type { WorkbookShelf } from "./workbook-shelf";
 
 const DEMO: WorkbookData = { version: DATA_VERSION, sheets: demo };
 const DEMO_NAME = "Demo";
 
 /** IRC 2021 R311.7.5.2 asks for 10 of run; the same 14 blanks are bought, and the hours and goods of smaller boards are fewer. */
 const TRIAL = {
+  job: inventedJob.job,
   name: "run",
   type: "9",
   says:
@@ -48,14 +53,14 @@ type Opened = ReturnType<typeof openedShelf>;
 
 const workbooks = async (
   book: SheetPage, opened: Opened,
-): Promise<{ readonly open: OpenWorkbook; readonly host: ReturnType<typeof localHost> }> => {
+): Promise<{ readonly open: OpenWorkbook; readonly host: ReturnType<typeof localHost>; readonly shelf: WorkbookShelf }> => {
   const { shelf, fault } = await opened;
   const open = await keptWorkbooks(book, shelf, fault, DEMO_NAME, say);
   fileButtons({ book, open, shelf, demoName: DEMO_NAME, say });
   // What the pane asks of the workbook can be asked once there is one.
   const host = localHost(book, TRIAL);
   startJob({ ...host, settled: book.settled }, open, shelf, solve, () => isInvented(book.data()), say);
-  return { open, host };
+  return { open, host, shelf };
 };
 
 const start = async (): Promise<void> => {
@@ -65,7 +70,7 @@ const start = async (): Promise<void> => {
   // A host names the file by its content.
   const metadata = (await (await fetch(document.documentElement.dataset["functions"] ?? "functions.json")).json()) as FunctionsJson;
   const book = sheetPage(place("sheet"), metadata, built);
-  const { open, host } = await workbooks(book, opened);
+  const { open, host, shelf } = await workbooks(book, opened);
   printing({ book, solve, name: open.name, sawCaution: shown.sawCaution, caution: shown.caution, say });
   cellLine(book);
   filterLine(book);
@@ -79,7 +84,10 @@ const start = async (): Promise<void> => {
       closeDrawer();
     },
   };
-  pane(document, place("pane"), shown, { place: "beside this sheet", hasTitle: true, hasStart: true, lacks: [], solve, ...host, sheets });
+  const ready = readyWorkbooksHost(metadata, built, book.settled, open, shelf);
+  const about = { place: "beside this sheet", hasTitle: true, hasStart: true, lacks: [] } as const;
+  pane(document, place("pane"), shown, { ...about, solve, ...host, sheets, workbooks: ready });
+  readyWorkbooksDialog(ready, say);
   await book.settled();
   document.documentElement.dataset["ready"] = "yes";
   Object.assign(globalThis, { treadsheetBook: book });

@@ -6,6 +6,8 @@ import type { CellValue } from "../workbook/workbook";
 
 /** What there is to try while the demo is shown: a cell, known by the name beside it, what to type there, and what comes of it. */
 export interface Trial {
+  /** The job that it is for, by its name. */
+  readonly job: string;
   readonly name: string;
   readonly type: string;
   readonly says: string;

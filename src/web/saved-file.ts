@@ -1,5 +1,8 @@
 import { element } from "../pane/element";
 
+/** What a workbook file is. */
+export const EXCEL = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+
 /** Hands a file to the browser to save. */
 export const savedFile = (name: string, content: string | Uint8Array, type: string): void => {
   const link = element(document, "a");

@@ -38,7 +38,7 @@ module.exports = tseslint.config(
   },
   {
     files: [
-      "src/{serve,sideload,licences,hosting,generate,bootstrap}/**", "tests/bench/**", "tests/{fuzz,soak,workbook-file}/main.cjs",
+      "src/{serve,sideload,licences,hosting,generate,bootstrap,ready-files}/**", "tests/bench/**", "tests/{fuzz,soak,workbook-file}/main.cjs",
       "tests/mutants/**",
     ],
     rules: { "no-console": "off" },

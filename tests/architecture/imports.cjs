@@ -10,11 +10,12 @@ const mayImport = {
   "workbook-file": ["sheets"],
   workbook: ["sheets"],
   cli: ["sheets", "workbook", "workbook-file", "long-search"],
+  "ready-files": ["sheets", "workbook", "workbook-file"],
   generate: ["functions", "solver", "drawing", "package"],
   pane: ["functions", "sheets"],
   excel: ["pane", "sheets"],
   taskpane: ["pane", "excel"],
-  web: ["pane", "sheets", "workbook", "workbook-file"],
+  web: ["pane", "ready-files", "sheets", "workbook", "workbook-file"],
   "on-site": [],
   serve: [],
   sideload: ["serve"],
@@ -24,7 +25,7 @@ const mayImport = {
 };
 
 // Folders that may use Node's own modules: the ones that read or write disk or answer requests.
-const onNode = ["long-search", "generate", "serve", "sideload", "licences", "hosting", "bootstrap", "workbook/node", "cli"];
+const onNode = ["long-search", "generate", "serve", "sideload", "licences", "hosting", "bootstrap", "workbook/node", "cli", "ready-files"];
 
 // A package may be imported only from the folders named here.
 const packages = {

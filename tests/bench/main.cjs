@@ -5,6 +5,7 @@ const path = require("node:path");
 const { gzipSync } = require("node:zlib");
 require("./typescript-hook.cjs");
 
+const { fileRounds, fileRows } = require("./file-bench.cjs");
 const { largestInputRows } = require("./largest-inputs.ts");
 const { pageLoadRows } = require("./page-load.cjs");
 const { printTable } = require("./print-table.ts");
@@ -203,8 +204,12 @@ const pageLoads = async () => {
   printTable("Opening the live sheet", await pageLoadRows(folders));
 };
 
+// Custom formulas, one in twenty of them spilling, each step in a process of its own.
+const files = () => printTable(`Workbook files of custom formulas (median of ${fileRounds}, the sizes taking turns)`, fileRows());
+
 const main = async () => {
   timed(project, process.execPath, ["src/bootstrap/build.cjs"]);
+  if (process.argv.includes("--files")) return files();
   if (process.argv.includes("--largest")) return largest();
   if (process.argv.includes("--page")) return pageLoads();
   const bytes = fs.readFileSync(builtFunctions);
@@ -218,6 +223,7 @@ const main = async () => {
     ["", "ours", "native", "times slower"],
     await recalculation(),
   ]);
+  files();
   printTable("From npm start to a sheet that is ready", await pageReady());
   await pageLoads();
   printTable("Size of functions.js", [

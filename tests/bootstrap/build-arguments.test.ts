@@ -2,7 +2,7 @@ import { spawnSync } from "node:child_process";
 import path from "node:path";
 
 const { buildArguments } = jest.requireActual<{
-  buildArguments: (args: readonly string[]) => { address?: string; isForThePage?: boolean; refused?: string };
+  buildArguments: (args: readonly string[]) => { address?: string; only?: string; refused?: string };
 }>("../../src/bootstrap/build-arguments.cjs");
 
 test("without arguments there is no address to build for, and everything is built", () => {
@@ -10,7 +10,7 @@ test("without arguments there is no address to build for, and everything is buil
 });
 
 test("as much as the page needs, and nothing with it", () => {
-  expect(buildArguments(["--page"])).toEqual({ isForThePage: true });
+  expect([buildArguments(["--page"]), buildArguments(["--workbooks"])]).toEqual([{ only: "page" }, { only: "workbooks" }]);
   expect(buildArguments(["--page", "--origin", "https://example.org"]).refused).toContain('"--page" is not known');
 });
 

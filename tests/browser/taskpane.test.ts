@@ -1,6 +1,7 @@
 import { version } from "../../package.json";
 import { catalogue } from "../../src/functions/catalogue";
 import { CAUTION } from "../../src/functions/caution";
+import { readyFileName, readyWorkbooks } from "../../src/sheets/ready-workbooks";
 import { functionsShown } from "./functions-shown";
 import { openedPages, type Opened } from "./opened-page";
 import { seriousFaults } from "./serious-faults";
@@ -213,6 +214,20 @@ test(
     expect(await page.getByRole("button", { name: /^Insert/ }).count()).toBe(0);
     await page.locator("#pane").getByRole("tab", { name: "Sheets" }).click();
     expect(await page.getByRole("button", { name: /^Add/ }).count()).toBe(0);
+    // The browser saves the files that lie beside the pane.
+    const links = page.locator(".ways a");
+    expect(await links.evaluateAll((all) => all.map((one) => [one.getAttribute("href"), one.getAttribute("target")]))).toEqual(
+      readyWorkbooks.flatMap((ready) => [readyFileName(ready, "formulas"), readyFileName(ready, "values")])
+        .map((name) => [`workbooks/${name}`, "_blank"]),
+    );
+    const { status, type } = await page.evaluate(async () => {
+      const answer = await fetch(document.querySelector<HTMLAnchorElement>(".ways a")?.href ?? "");
+      return { status: answer.status, type: answer.headers.get("Content-Type") };
+    });
+    // ECMA-376-1, 12.3.2, and the type that is registered for it.
+    expect([status, type]).toEqual([200, "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(paneSize.width);
+    expect(await seriousFaults(page, "#pane")).toEqual([]);
   },
   browserTime,
 );

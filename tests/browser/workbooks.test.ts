@@ -12,6 +12,7 @@ import { seriousFaults } from "./serious-faults";
 import { goTo, openedSheet, type Shown, value } from "./shown-book";
 
 const browserTime = 400_000;
+const built = path.resolve(__dirname, "../../dist/workbooks");
 
 let pages: Opened;
 
@@ -472,6 +473,54 @@ test(
     const again = readWorkbookFile(charted.bytes);
     // 117 / 15 = 7.8 and 117 / 16 = 7.31 in a rise: 16 risers of at most 7 3/4.
     expect([again.sheets[0]?.cells["B2"]?.value, again.stored["Bid"]?.["B3"]]).toEqual([117, 16]);
+    expect(faults).toEqual([]);
+    await context.close();
+  },
+  browserTime,
+);
+
+test(
+  "a ready workbook is saved as the file that the build writes, or opens as a workbook of its own, and the one shown stays as it was",
+  async () => {
+    const context = await pages.context();
+    const { page, faults } = await opened(context);
+    const before = await allOf(page);
+    const dialog = page.getByRole("dialog", { name: "Ready workbooks" });
+    const choose = async (): Promise<void> => {
+      await page.getByRole("button", { name: "Open …" }).click();
+      await page.getByRole("button", { name: "Ready workbooks" }).click();
+      await dialog.waitFor();
+    };
+    for (const [button, file] of [
+      ["Blank job in inches: Excel, with formulas", "blank-stair-job-inches.xlsx"],
+      ["Demo job in millimetres: Excel, values for anyone", "demo-stair-job-millimetres-values.xlsx"],
+    ] as const) {
+      await choose();
+      expect(await seriousFaults(page, "dialog")).toEqual([]);
+      const download = page.waitForEvent("download");
+      await dialog.getByRole("button", { name: button }).click();
+      const saved = await download;
+      expect(saved.suggestedFilename()).toBe(file);
+      expect(Buffer.compare(readFileSync(await saved.path()), readFileSync(path.join(built, file)))).toBe(0);
+      await status(page, `Saved as ${file}`);
+    }
+    expect(await allOf(page)).toEqual(before);
+
+    await choose();
+    await dialog.getByRole("button", { name: "Demo job in millimetres: Open here" }).click();
+    await named(page, "Demo job in millimetres");
+    await settled(page);
+    // By hand in tests/jobs/metric-stair.
+    expect(await value(page, "Bid", "B20")).toBe(3122.33);
+    expect(await page.locator("#invented").isVisible()).toBe(true);
+    await page.locator("#pane").getByRole("tab", { name: "Job" }).click();
+    // What the demo in inches has to try is not true of this one.
+    expect(await page.locator("#pane").getByText("Try it").count()).toBe(0);
+    await page.locator("#pane").getByRole("tab", { name: "Sheets" }).click();
+    await page.locator("#pane").getByRole("button", { name: "Blank job in inches: Open here" }).click();
+    await named(page, "Blank job in inches");
+    await settled(page);
+    expect([await value(page, "Layout", "AA7"), await page.locator("#invented").isVisible()]).toEqual(["– type in Job B11", false]);
     expect(faults).toEqual([]);
     await context.close();
   },

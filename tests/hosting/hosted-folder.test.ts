@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { version } from "../../package.json";
+import { readyFileName, readyWorkbooks } from "../../src/sheets/ready-workbooks";
 import { manifestFaults } from "../manifest/manifest-faults";
 import { hostedFolder, type HostedFolder } from "./hosted-folder";
 
@@ -70,6 +71,21 @@ describe("in the folder for a host", () => {
         "worker.js",
       ]),
     );
+  });
+
+  test("there are the ready workbooks as they were built, asked for anew each time, and the pane leads to each", () => {
+    const names = readyWorkbooks.flatMap((ready) => [readyFileName(ready, "formulas"), readyFileName(ready, "values")]);
+    expect(hosted().names.filter((name) => name.startsWith("workbooks/"))).toEqual(names.map((name) => `workbooks/${name}`).sort());
+    const pane = hosted().names.find((name) => /^taskpane[.].*js$/.test(name)) ?? "";
+    expect(hosted().text(pane)).toContain("workbooks/");
+    for (const name of names) {
+      const [there, built] = [hosted().folder, path.join(project, "dist")].map((at) => readFileSync(path.join(at, "workbooks", name)));
+      expect([name, there?.equals(built ?? Buffer.alloc(0))]).toEqual([name, true]);
+      expect(told().get(`workbooks/${name}`)).toEqual({
+        "Content-Type": "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet", "Cache-Control": "no-cache",
+        "X-Content-Type-Options": "nosniff",
+      });
+    }
   });
 
   test("the live sheet loads nothing but files named by their content", () => {

@@ -4,7 +4,8 @@ import { sharedPlan } from "../../solver/yield/shared-plan";
 import { CUTTING, CUTTING_PROBLEMS, cuttingJobOf, namedStock } from "../cutting";
 import { declare } from "../declare";
 
-const NOTHING = { item: "nothing to buy", quantity: 0, cost: 0 };
+/** The row of a plan that buys nothing. */
+export const NOTHING = { item: "nothing to buy", quantity: 0, cost: 0 };
 
 export const BUY = declare({
   id: "BUY",

@@ -1,6 +1,7 @@
 import { BID } from "../../functions/bid/bid";
 import { EXTEND } from "../../functions/bid/extend";
 import { SELLINGPRICE } from "../../functions/bid/sellingprice";
+import { NOTHING } from "../../functions/yield/buy";
 import { ZERO_COST } from "../../solver/bid/bid";
 import { chosen, placesOf, spillOf, viewOf } from "../result-looks";
 import { type Answer, asking, type Block, costing, DECIMALS, type Entry, lacks, MONEY, page, passing, PERCENT } from "../sheet-builder";
@@ -51,7 +52,7 @@ const cautions = (): string => {
   const others = `LET(n,DROP(${chosen(BID, `${BID_AT}#`, "note")},1),IF(LEFT(n,${ZERO_COST.length})="${ZERO_COST}","",n))`;
   return (
     `=IF(${lacks(BID_AT)},"",LET(l,IF(${column(unit)}="hour","hours for ","")&${column(item)},` +
-    `z,FILTER(l,(${column(cost)}=0)*(${column(price)}<>"included"),""),TEXTJOIN(" ",TRUE,` +
+    `z,FILTER(l,(${column(cost)}=0)*(${column(price)}<>"included")*(l<>"${NOTHING.item}"),""),TEXTJOIN(" ",TRUE,` +
     `IF(INDEX(z,1,1)="","","No cost yet: "&TEXTJOIN(", ",TRUE,TAKE(z,${MOST_NAMED}))&IF(ROWS(z)>${MOST_NAMED}," and "&ROWS(z)-` +
     `${MOST_NAMED}&" more","")&". Type it on the right, or included."),${others})))`
   );

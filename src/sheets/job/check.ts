@@ -1,7 +1,7 @@
 import { CHECK } from "../../functions/code/check";
 import { PROFILES } from "../../solver/code/profiles";
 import { placesOf } from "../result-looks";
-import { type Answer, lacks, page, passing, SIGNED } from "../sheet-builder";
+import { type Answer, asksFor, lacks, page, passing, SIGNED } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
 import { call } from "./call";
 import { type Filling, UNIT_WORDS } from "./filling";
@@ -42,6 +42,9 @@ const checked = (filling: Filling, rises?: string): string =>
     stair: "Layout!AA7#", code: JOB.code,
     ...(rises === undefined ? {} : { steps: `HSTACK(VSTACK("step",SEQUENCE(ROWS(Survey!${rises}#))),VSTACK("rise",Survey!${rises}#))` }),
   });
+
+/** The check once there is a code to check against. */
+const coded = (checks: string): string => `IF(${JOB.code}="",${asksFor(JOB.code.replace("!", " "))},${checks})`;
 
 /** Both checks in one table, row by row: the steps as framed, and the stair as designed. */
 const both = (filling: Filling): string => {
@@ -100,11 +103,11 @@ export const check = (filling: Filling): SheetData => {
         at: "A7", headings: true, numbers: [2, 3, 4, 5],
         rows: [
           ["as framed", "item", "found", "limit", "margin", "designed", "as designed", "clause", "note"],
-          [`=IF(ISERROR(Survey!C8),Survey!C8,${passing("Layout!AA7", both(filling))})`],
+          [`=IF(ISERROR(Survey!C8),Survey!C8,${passing("Layout!AA7", coded(both(filling)))})`],
         ],
       },
       { at: "AA6", style: "part", rows: [["Limits that fail once packed"]] },
-      { at: "AA7", rows: [[`=${passing("Survey!E8", packed)}`]] },
+      { at: "AA7", rows: [[`=${passing("Survey!E8", passing("Layout!AA7", coded(packed)))}`]] },
     ],
     spills: [{ at: "A8", rows: ROWS, formats: { 4: SIGNED }, styles: { 2: "right", 3: "right", 4: "right", 5: "right" } }],
   });

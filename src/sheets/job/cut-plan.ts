@@ -132,21 +132,27 @@ const answers = (filling: Filling): readonly Answer[] => [
   },
 ];
 
+/** Nothing while the stair is still to be typed, which Layout asks for; what cannot be worked out is an error. */
+const laidOut = (answer: string): string => whileAsking("Layout!AA7", '""', answer);
+
 const otherPieces = (): readonly (readonly Entry[])[] => {
   // A side that is open has an open skirt, the other one a closed one; a rail on each side that has one.
   const openSides = `SWITCH(${JOB.openEnd},"both",2,"none",0,1)`;
   const closedSides = `(2-${openSides})`;
   const rails = `SWITCH(${JOB.handrails},"both",2,"none",0,1)`;
-  const skirt = (what: string, sides: string): string => `=IF(${sides}=0,"",STAIR.PICK(Layout!N8#,"${what}"))`;
+  const skirt = (what: string, sides: string): string => `=${laidOut(`IF(${sides}=0,"",STAIR.PICK(Layout!N8#,"${what}"))`)}`;
   const isReturn = `CHOOSECOLS(Order!G8#,${String(ITEM)})="return"`;
   const returns = (place: string | undefined): string =>
     `=IF(SUM(--(${isReturn}))=0,"",INDEX(FILTER(Order!G8#,${isReturn}),1,${String(place)}))`;
   return [
-    ["open skirt", skirt("open skirt length", openSides), skirt("open skirt width", openSides), "skirt", `=${openSides}`],
-    ["closed skirt", skirt("closed skirt length", closedSides), skirt("closed skirt width", closedSides), "skirt", `=${closedSides}`],
+    ["open skirt", skirt("open skirt length", openSides), skirt("open skirt width", openSides), "skirt", `=${laidOut(openSides)}`],
     [
-      "rail", `=IF(${rails}=0,"",STAIR.PICK(Layout!N17#,"rail length"))`,
-      `=IFERROR(INDEX(FILTER(C${FIRST}:C${LAST},H${FIRST}:H${LAST}="rail"),1),"")`, "rail", `=${rails}`,
+      "closed skirt", skirt("closed skirt length", closedSides), skirt("closed skirt width", closedSides), "skirt",
+      `=${laidOut(closedSides)}`,
+    ],
+    [
+      "rail", `=${laidOut(`IF(${rails}=0,"",STAIR.PICK(Layout!N17#,"rail length"))`)}`,
+      `=IFERROR(INDEX(FILTER(C${FIRST}:C${LAST},H${FIRST}:H${LAST}="rail"),1),"")`, "rail", `=${laidOut(rails)}`,
     ],
     ["return", returns(LENGTH_AT), returns(WIDTH_AT), "return", returns(QUANTITY_AT)],
   ];
@@ -185,9 +191,10 @@ const BLANKS = `FILTER(Order!A17#,ISNUMBER(INDEX(Order!A17#,0,${placesOf(ORDER, 
 /** What is bought of everything, once Order and both plans have an answer. */
 const bought = (table: string): string => `=${passing("Order!A17", passing(RISER_BUY, passing(RAIL_BUY, table)))}`;
 
+/** A plan of boards that are all on the rack has a row that says so; it stands only where there is nothing else. */
 const allToBuy = bought(
-  `VSTACK(${chosen(ORDER, BLANKS, ...BUY_VIEW)},DROP(${chosen(BUY, `${RISER_BUY}#`, ...BUY_VIEW)},1),` +
-    `DROP(${chosen(BUY, `${RAIL_BUY}#`, ...BUY_VIEW)},1))`,
+  `LET(a,VSTACK(${chosen(ORDER, BLANKS, ...BUY_VIEW)},DROP(${chosen(BUY, `${RISER_BUY}#`, ...BUY_VIEW)},1),` +
+    `DROP(${chosen(BUY, `${RAIL_BUY}#`, ...BUY_VIEW)},1)),FILTER(a,CHOOSECOLS(a,3)<>0,TAKE(a,-1)))`,
 );
 
 const planned = bought(

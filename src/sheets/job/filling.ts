@@ -49,7 +49,7 @@ export interface Filling {
   readonly invoices: Rows;
   /** Item, quantity. */
   readonly used: Rows;
-  /** One thing to try, said on Job; only the demo has one. */
+  /** What to do, said on Job, where the job is an invented one. */
   readonly trial?: string;
 }
 
@@ -65,5 +65,10 @@ export const onTape = (unit: Unit, length: string): string => (unit === "mm" ? `
 /** What money is in where a code is in force, by what its name begins with; elsewhere dollars. */
 const MONEYS: readonly (readonly [string, string])[] = [["uk-", "£"], ["ie-", "€"], ["din-", "€"]];
 
-/** The sign of the money of a job. */
-export const moneyOf = ({ code }: Pick<Filling, "code">): string => MONEYS.find(([country]) => code.startsWith(country))?.[1] ?? "$";
+/** The sign of the money of a job; the word while no code says where it is. */
+export const moneyOf = ({ code }: Pick<Filling, "code">): string =>
+  code === "" ? "money" : MONEYS.find(([country]) => code.startsWith(country))?.[1] ?? "$";
+
+/** Numbers with the unit of the job, for a function that would take them for inches; a text says its own. Some hosts write a comma. */
+export const inUnit = (unit: Unit, cells: string): string =>
+  (unit === "in" ? cells : `IF(ISNUMBER(${cells}),SUBSTITUTE(${cells},",",".")&" ${unit}",${cells})`);

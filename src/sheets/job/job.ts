@@ -19,7 +19,7 @@ const local = (place: string): string => place.replace("Job!", "");
 const fewestRisers = (unit: Filling["unit"]): string => {
   const limit = `INDEX(${call(LIMIT, unit, { code: local(JOB.code), item: '"riser height"' })},1,1)`;
   const greatest = `IFERROR(LET(a,${limit},IFERROR(VALUE(MID(a,FIND(" to ",a)+4,9)),a)),"")`;
-  return `=${call(RISERS, unit, { totalRise: local(JOB.totalRise), maxRise: greatest })}`;
+  return `=IF(${local(JOB.totalRise)}="","",${call(RISERS, unit, { totalRise: local(JOB.totalRise), maxRise: greatest })})`;
 };
 
 const known = (filling: Filling): readonly (readonly Entry[])[] => [
@@ -135,7 +135,7 @@ const OWN =
 export const job = (filling: Filling): SheetData =>
   page({
     name: "Job",
-    title: `=${local(JOB.job)}&IF(${local(JOB.customer)}="","",", "&${local(JOB.customer)})`,
+    title: `=IF(${local(JOB.job)}="","Job",${local(JOB.job)})&IF(${local(JOB.customer)}="","",", "&${local(JOB.customer)})`,
     says: filling.trial ?? OWN,
     answers: answers(filling),
     widths: { A: 150, B: 146, C: 8, D: 112, E: 204, F: 114, G: 116, H: 124 },

@@ -53,6 +53,15 @@ const TABLE = `A7:B${LAST + SPARE}`;
 /** Rows LAYOUT spills, with room for labels the user adds. */
 const LAYOUT_ROWS = 48;
 
+const SPARE_TABLE = `A${LAST + 1}:B${LAST + SPARE}`;
+
+/** What no stair is laid out without: each is asked for where it is empty on Job and no other size was added in its place. */
+const NEEDED = [JOB.totalRise, JOB.run, JOB.width, JOB.openEnd] as const;
+
+const askedOnJob = (answers: string): string =>
+  NEEDED.reduceRight((inner, place) =>
+    `IF((${place}="")*(COUNTA(${SPARE_TABLE})=0),${asksFor(place.replace("!", " "))},${inner})`, answers);
+
 const pick = (label: string): string => `STAIR.PICK(AA7#,"${label}")`;
 
 /** Where a size is typed that a sheet further on cannot do without, for its request. */
@@ -132,7 +141,7 @@ const blocks = (filling: Filling): readonly Block[] => {
       ],
     },
     { at: "AA6", style: "part", rows: [["The layout as other sheets read it", "", "", ""]] },
-    { at: "AA7", rows: [[`=LET(t,${TABLE},${call(LAYOUT, unit, { stair: 'FILTER(t,CHOOSECOLS(t,2)<>"")' })})`]] },
+    { at: "AA7", rows: [[`=${askedOnJob(`LET(t,${TABLE},${call(LAYOUT, unit, { stair: 'FILTER(t,CHOOSECOLS(t,2)<>"")' })})`)}`]] },
   ];
 };
 

@@ -61,7 +61,7 @@ const blocks = (filling: Filling): readonly Block[] => {
       at: "A16", style: "part",
       rows: [
         [
-          `What to buy; lengths in ${UNIT_WORDS[unit]}, net and gross in board feet, money in ${moneyOf(filling)}`,
+          `What to buy; lengths in ${UNIT_WORDS[unit]}, net and gross in board feet, price and cost in ${moneyOf(filling)}`,
           ...Array.from({ length: 11 }, () => ""),
         ],
       ],

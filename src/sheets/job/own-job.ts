@@ -25,8 +25,11 @@ const items = (unit: Unit): Filling["items"] => [
   ["labour", "", "", "hour"],
 ];
 
+/** The same before anything is known but the unit: a size that is an empty text is a yellow cell still to be typed. */
+type Asking = { readonly [Key in keyof AskedJob]: AskedJob[Key] | (AskedJob[Key] extends Unit ? never : "") };
+
 /** What the sheets of one's own job are filled with: what was asked, and not one invented number. */
-const ownFilling = ({ job, unit, code, totalRise, run, width, openEnd }: AskedJob): Filling => ({
+const ownFilling = ({ job, unit, code, totalRise, run, width, openEnd }: Asking): Filling => ({
   unit, job, code, totalRise, run, width, openEnd,
   customer: "", handrails: "",
   roughRises: [],
@@ -42,3 +45,7 @@ const ownFilling = ({ job, unit, code, totalRise, run, width, openEnd }: AskedJo
 
 /** The linked sheets of a job of one's own. */
 export const ownJob = (asked: AskedJob): readonly SheetData[] => jobSheets(ownFilling(asked));
+
+/** The linked sheets of a job before anything is typed. */
+export const blankJob = (unit: Unit): readonly SheetData[] =>
+  jobSheets(ownFilling({ job: "", unit, code: "", totalRise: "", run: "", width: "", openEnd: "" }));

@@ -6,7 +6,7 @@ import { viewOf, placesOf, spillOf } from "../result-looks";
 import { type Answer, ASKS_IN, asksFor, type Block, page, passing } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
 import { call } from "./call";
-import { type Filling, lengthFormat, onTape } from "./filling";
+import { type Filling, inUnit, lengthFormat, onTape } from "./filling";
 import { JOB } from "./job";
 
 /** Rows for readings of a job of one's own: more risers than a flight between two floors has. */
@@ -79,6 +79,7 @@ const blocks = (filling: Filling): readonly Block[] => {
   const { count } = readingsOf(filling);
   const [packing = 3, note = 5] = placesOf(EQUALIZE, "packing", "note");
   const { cells } = readingsOf(filling);
+  const floors = Object.fromEntries(Object.entries(FLOORS).map(([name, cell]) => [name, inUnit(unit, cell)]));
   return [
     {
       at: "A7", headings: true, numbers: [1], inputs: [1], formats: { 1: lengthFormat(unit) }, styles: { 0: "middle" },
@@ -108,7 +109,7 @@ const blocks = (filling: Filling): readonly Block[] => {
     { at: "H19", style: "part", rows: [["How alike, once packed", "", ""]] },
     { at: "H20", rows: [[alike(filling, "E8")]] },
     { at: "AA7", style: "part", rows: [["Packing, in full"]] },
-    { at: "AA8", rows: [[`=${passing("C8", call(EQUALIZE, unit, { roughRises: `TAKE(${cells},ROWS(C8#))`, ...FLOORS }))}`]] },
+    { at: "AA8", rows: [[`=${passing("C8", call(EQUALIZE, unit, { roughRises: inUnit(unit, `TAKE(${cells},ROWS(C8#))`), ...floors }))}`]] },
   ];
 };
 

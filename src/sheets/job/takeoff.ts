@@ -9,7 +9,7 @@ import type { SheetData } from "../sheet-data";
 import { BID_FIRST, BID_HOURS, BID_PRICES, BID_TYPED } from "./bid-places";
 import { call } from "./call";
 import { RAIL_BUY, RISER_BUY } from "./cut-plan";
-import { type Filling, lengthFormat, moneyOf } from "./filling";
+import { type Filling, inUnit, lengthFormat, moneyOf } from "./filling";
 
 /** Where every line of this stair stands, priced, for Bid to gather. */
 export const PRICED = "AY8";
@@ -70,8 +70,10 @@ const counted = (): string => {
 
 const typedBlocks = (filling: Filling): readonly Block[] => {
   const { unit } = filling;
-  const bead = '=IFERROR(ROUND(STAIR.PICK(AA8#,"adhesive bead","quantity"),4)&" "&STAIR.PICK(AA8#,"adhesive bead","unit"),"")';
-  const cartridges = `=IF(OR(B8="",B9="",B10=""),0,${call(ADHESIVE, unit, { beadLength: "B8", beadDiameter: "B9", cartridge: "B10" })})`;
+  const bead = '=IFERROR(SUBSTITUTE(ROUND(STAIR.PICK(AA8#,"adhesive bead","quantity"),4),",",".")&" "&STAIR.PICK(AA8#,"adhesive bead","unit"),"")';
+  const cartridge = unit === "mm" ? 'IF(ISNUMBER(B10),SUBSTITUTE(B10,",",".")&" ml",B10)' : "B10";
+  const volumes = { beadLength: "B8", beadDiameter: inUnit(unit, "B9"), cartridge };
+  const cartridges = `=IF(OR(B8="",B9="",B10=""),0,${call(ADHESIVE, unit, volumes)})`;
   return [
     { at: "A7", style: "part", rows: [["Adhesive", "", ""]] },
     {

@@ -1,4 +1,6 @@
-import { type Call, type Job, picked } from "../one-stair/job";
+import { inventedMetricJob } from "../../../src/sheets/demo/invented-metric-job";
+import type { Entry } from "../../../src/sheets/sheet-builder";
+import { type Call, type Cell, type Job, picked } from "../one-stair/job";
 
 const layout = { result: "layout" };
 const takeoff = { result: "takeoff" };
@@ -9,12 +11,25 @@ const boards = { input: "boards" };
 
 const floor = (label: string): Call => picked(floors, label);
 
-/** Rough rises in millimetres: stringers dropped by tread less floor, 7 mm; the fifth sub-tread is the low one. */
-const ROUGH: readonly number[] = [176, 183, 182, 184, 175, 189, 185, 184, 184, 184, 183, 183, 184, 183, 191];
+const {
+  roughRises, floors: { treadThickness, lowerBuildUp, upperBuildUp }, sizes, balusterWidth, blanks, boards: yard, kerf, trim, treads,
+  risersRead, beadDiameter, cartridge, items, overhead, profit, basis, tax,
+} = inventedMetricJob;
+
+const typed = (entry: Entry | undefined): Cell => entry ?? "";
+const rowsOf = (rows: readonly (readonly Entry[])[]): Cell[][] => rows.map((row) => row.map(typed));
+const size = (label: string): Cell[] => [label, typed(sizes[label])];
+
+/** Here a figure is a number: what is written off as included is 0, and stands in the order or the cut plan. */
+const rated = (figure: Entry | undefined): Cell => (figure === "included" ? 0 : typed(figure));
+/** Lines that are bought and not worked. */
+const GOODS = ["adhesive", "labour"];
+
+const ROUGH = roughRises.map(Number);
 
 /**
- * One invented stair in millimetres, from survey to ticket: 2750 in fifteen risers, open on the right, a wall skirt on the left that is
- * 0.7 degrees out of square and leans in by one degree. Diagonals were computed from the corners and rounded to whole millimetres.
+ * The invented job in millimetres as calls of the functions, from survey to ticket: 2750 in fifteen risers, open on the right, a wall skirt
+ * on the left that is 0.7 degrees out of square and leans in by one degree. Some lengths are written as texts in other units.
  */
 export const metricStair: Job = {
   title: "One stair in millimetres, from survey to ticket",
@@ -36,9 +51,9 @@ export const metricStair: Job = {
           headings: ["label", "value"],
           labelled: true,
           rows: [
-            ["tread thickness", 27],
-            ["lower build up", 20],
-            ["upper build up", 20],
+            ["tread thickness", typed(treadThickness)],
+            ["lower build up", typed(lowerBuildUp)],
+            ["upper build up", typed(upperBuildUp)],
           ],
         },
       ],
@@ -72,25 +87,25 @@ export const metricStair: Job = {
             ["total rise", "2.75 m"],
             ["risers", 15],
             ["run", 250],
-            ["nosing", 25],
-            ["riser thickness", 18],
+            size("nosing"),
+            size("riser thickness"),
             ["width", "92 cm"],
             ["open end", "right"],
-            ["overhang", 25],
-            ["return width", 25],
-            ["run past", 6],
-            ["lap", 6],
-            ["skirt thickness", 18],
-            ["skirt shows", 50],
-            ["stringer board", 286],
-            ["headroom", 2000],
-            ["opening", 3150],
-            ["floor thickness", 285],
+            size("overhang"),
+            size("return width"),
+            size("run past"),
+            size("lap"),
+            size("skirt thickness"),
+            size("skirt shows"),
+            size("stringer board"),
+            size("headroom"),
+            size("opening"),
+            size("floor thickness"),
             ["handrails", "one"],
-            ["handrail height", 900],
+            size("handrail height"),
             ["fall height", 2567],
-            ["guard", "yes"],
-            ["guard height", 900],
+            size("guard"),
+            size("guard height"),
             ["guard gap", 93],
           ],
         },
@@ -105,7 +120,12 @@ export const metricStair: Job = {
           id: "STORYPOLE",
           args: [picked(layout, "total rise"), picked(layout, "risers"), null, picked(layout, "tread thickness"), "mm"],
         },
-        { name: "balusters", says: "Balusters to a run", id: "BALUSTERS", args: [picked(layout, "run"), 32, 99, true, "mm"] },
+        {
+          name: "balusters",
+          says: "Balusters to a run",
+          id: "BALUSTERS",
+          args: [picked(layout, "run"), typed(balusterWidth), 99, true, "mm"],
+        },
         // Packed, every rise is the unit rise.
         {
           name: "riser heights",
@@ -129,12 +149,7 @@ export const metricStair: Job = {
           name: "yard",
           says: "Blanks to be had, in millimetres",
           headings: ["label", "length", "width", "thickness", "price"],
-          rows: [
-            ["oak blank 900", 900, 280, 27, 36],
-            ["oak blank 1000", 1000, 280, 27, 41],
-            ["oak blank 1100", "1.1 m", 280, 27, 46],
-            ["oak nosing 1000", 1000, 90, 27, 14.5],
-          ],
+          rows: rowsOf(blanks),
         },
       ],
       calls: [
@@ -150,33 +165,13 @@ export const metricStair: Job = {
           name: "riser readings",
           says: "Risers, read at the back to a millimetre with the sub-treads packed",
           headings: ["step", "height", "top", "bottom", "diagonal", "second diagonal"],
-          rows: [
-            [1, 176, 921, 923, 938, 940],
-            [2, 183, 920, 921, 938, 939],
-            [3, 183, 922, 923, 940, 941],
-            [4, 183, 921, 923, 939, 941],
-            [5, 183, 919, 921, 938, 938],
-            [6, 183, 920, 922, 938, 940],
-            [7, 183, 921, 922, 939, 940],
-            [8, 183, 922, 924, 940, 942],
-            [9, 183, 920, 921, 938, 939],
-            [10, 183, 921, 923, 939, 941],
-            [11, 183, 919, 920, 937, 938],
-            [12, 183, 920, 922, 938, 940],
-            [13, 183, 922, 923, 940, 941],
-            [14, 183, 921, 923, 939, 941],
-            [15, 190, 920, 921, 939, 940],
-          ],
+          rows: rowsOf(risersRead),
         },
         {
           name: "boards",
           says: "Riser boards to be had",
           headings: ["label", "length", "width", "thickness", "price"],
-          rows: [
-            ["pine 2.4 m", "2.4 m", 175, 18, 12.8],
-            ["pine 3.6 m", 3600, 175, 18, 18.9],
-            ["pine 4.2 m", 4200, 175, 18, 21.6],
-          ],
+          rows: rowsOf(yard.filter((board) => board[7] === "").map((board) => board.slice(0, 5))),
         },
         {
           name: "saw",
@@ -184,8 +179,8 @@ export const metricStair: Job = {
           headings: ["label", "value"],
           labelled: true,
           rows: [
-            ["kerf", 3],
-            ["trim", 5],
+            ["kerf", typed(kerf)],
+            ["trim", typed(trim)],
           ],
         },
       ],
@@ -227,13 +222,7 @@ export const metricStair: Job = {
           name: "tread readings",
           says: "Treads, read to a millimetre from the finished riser behind to the finished riser in front",
           headings: ["step", "run", "back", "front", "diagonal", "second diagonal", "left lean"],
-          rows: [
-            [1, 250, 921, 923, 953, 957, -1],
-            [2, 250, 920, 922, 953, 955, -1],
-            [3, 250, 922, 923, 954, 957, -1],
-            [4, 250, 921, 923, 953, 957, -1],
-            [5, 250, 919, 921, 952, 954, -1],
-          ],
+          rows: rowsOf(treads),
         },
       ],
       calls: [
@@ -275,8 +264,8 @@ export const metricStair: Job = {
           headings: ["label", "value"],
           labelled: true,
           rows: [
-            ["bead diameter", "6 mm"],
-            ["cartridge", "310 ml"],
+            ["bead diameter", `${String(beadDiameter)} mm`],
+            ["cartridge", typed(cartridge)],
           ],
         },
       ],
@@ -302,47 +291,13 @@ export const metricStair: Job = {
           name: "rates",
           says: "Hours for one, moulding and finish by the foot as the shop has always rated them",
           headings: ["item", "hours", "unit"],
-          rows: [
-            ["tread with one return", 0.45, "each"],
-            ["landing nosing", 0.4, "each"],
-            ["riser", 0.25, "each"],
-            ["open skirt", 1.5, "each"],
-            ["closed skirt", 2, "each"],
-            ["mitred return", 0.25, "each"],
-            ["run past riser", 0.05, "each"],
-            ["notch", 0.1, "each"],
-            ["scribed end", 0.15, "each"],
-            ["cove", 0.02, "ft"],
-            ["screws", 0, "each"],
-            ["nails", 0, "each"],
-            ["adhesive bead", 0, "m"],
-            ["finish area", 0.01, "sq ft"],
-            ["protection sheets", 0.1, "each"],
-          ],
+          rows: items.filter(([item]) => !GOODS.includes(String(item))).map(([item, hours, , unit]) => [item, hours, unit].map(rated)),
         },
         {
           name: "prices",
           says: "The shop's prices; 0 stands in the order or the cut plan",
           headings: ["item", "price", "unit"],
-          rows: [
-            ["tread with one return", 0, "each"],
-            ["landing nosing", 0, "each"],
-            ["riser", 0, "each"],
-            ["open skirt", 0, "each"],
-            ["closed skirt", 0, "each"],
-            ["mitred return", 6.75, "each"],
-            ["run past riser", 0, "each"],
-            ["notch", 0, "each"],
-            ["scribed end", 0, "each"],
-            ["cove", 1.15, "ft"],
-            ["screws", 0.11, "each"],
-            ["nails", 0.03, "each"],
-            ["adhesive bead", 0, "m"],
-            ["finish area", 0, "sq m"],
-            ["protection sheets", 14, "each"],
-            ["adhesive", 8.4, "each"],
-            ["labour", 45, "hour"],
-          ],
+          rows: items.map(([item, , price, unit]) => [item, price, unit].map(rated)),
         },
         {
           name: "further",
@@ -364,10 +319,10 @@ export const metricStair: Job = {
           id: "BID",
           args: [
             { stack: ["labour", "goods", "further goods", "blank goods", "board goods"].map((result) => ({ result })) },
-            0.12,
-            0.15,
-            "margin",
-            0.2,
+            typed(overhead),
+            typed(profit),
+            basis,
+            typed(tax),
           ],
         },
       ],

@@ -1,0 +1,117 @@
+import type { Filling } from "../job/filling";
+
+/** Rough rises in millimetres: stringers dropped by tread less floor, 7 mm; the fifth sub-tread is the low one. */
+const ROUGH_RISES = [176, 183, 182, 184, 175, 189, 185, 184, 184, 184, 183, 183, 184, 183, 191];
+
+const SIZES = {
+  nosing: 25, "riser thickness": 18, overhang: 25, "return width": 25, "run past": 6, lap: 6, "skirt thickness": 18, "skirt shows": 50,
+  "stringer board": 286, headroom: 2000, opening: 3150, "floor thickness": 285, "handrail height": 900, guard: "yes", "guard height": 900,
+};
+
+/**
+ * Readings of the next five treads: step, run, back, front, both diagonals, lean of the left skirt. Diagonals were computed from the
+ * corners of a wall skirt 0.7 degrees out of square and rounded to whole millimetres.
+ */
+const TREADS = [
+  [1, 250, 921, 923, 953, 957, -1],
+  [2, 250, 920, 922, 953, 955, -1],
+  [3, 250, 922, 923, 954, 957, -1],
+  [4, 250, 921, 923, 953, 957, -1],
+  [5, 250, 919, 921, 952, 954, -1],
+];
+
+/** Readings of the risers at the back with the sub-treads packed: step, height, top, bottom, both diagonals. */
+const RISERS = [
+  [1, 176, 921, 923, 938, 940],
+  [2, 183, 920, 921, 938, 939],
+  [3, 183, 922, 923, 940, 941],
+  [4, 183, 921, 923, 939, 941],
+  [5, 183, 919, 921, 938, 938],
+  [6, 183, 920, 922, 938, 940],
+  [7, 183, 921, 922, 939, 940],
+  [8, 183, 922, 924, 940, 942],
+  [9, 183, 920, 921, 938, 939],
+  [10, 183, 921, 923, 939, 941],
+  [11, 183, 919, 920, 937, 938],
+  [12, 183, 920, 922, 938, 940],
+  [13, 183, 922, 923, 940, 941],
+  [14, 183, 921, 923, 939, 941],
+  [15, 190, 920, 921, 939, 940],
+];
+
+/**
+ * Hours for one of each item, what one costs, and the unit of both: an invented shop that has always rated moulding and finish by the foot.
+ * What stands in the order or the cut plan says included.
+ */
+const ITEMS = [
+  ["tread with one return", 0.45, "included", "each"],
+  ["landing nosing", 0.4, "included", "each"],
+  ["riser", 0.25, "included", "each"],
+  ["open skirt", 1.5, "included", "each"],
+  ["closed skirt", 2, "included", "each"],
+  ["mitred return", 0.25, 6.75, "each"],
+  ["run past riser", 0.05, "included", "each"],
+  ["notch", 0.1, "included", "each"],
+  ["scribed end", 0.15, "included", "each"],
+  ["cove", 0.02, 1.15, "ft"],
+  ["screws", "included", 0.11, "each"],
+  ["nails", "included", 0.03, "each"],
+  ["adhesive bead", "included", "included", "m"],
+  ["finish area", 0.01, "included", "sq ft"],
+  ["protection sheets", 0.1, 14, "each"],
+  ["adhesive", "included", 8.4, "each"],
+  ["labour", "included", 45, "hour"],
+];
+
+/**
+ * An invented job in millimetres, bid and not yet bought: 2750 in fifteen risers, open on the right, a wall skirt on the left. Skirts, rail
+ * and returns are cut from what the shop has, so that of the boards the bid has the risers' alone.
+ */
+export const inventedMetricJob: Filling = {
+  unit: "mm",
+  job: "Oak stair in millimetres (invented job)",
+  customer: "invented customer",
+  code: "uk-adk-private",
+  totalRise: 2750,
+  risers: 15,
+  run: 250,
+  width: 920,
+  openEnd: "right",
+  handrails: "one",
+  roughRises: ROUGH_RISES,
+  floors: { treadThickness: 27, lowerBuildUp: 20, upperBuildUp: 20 },
+  sizes: SIZES,
+  balusterWidth: 32,
+  blanks: [
+    ["oak blank 900", 900, 280, 27, 36],
+    ["oak blank 1000", 1000, 280, 27, 41],
+    ["oak blank 1100", "1.1 m", 280, 27, 46],
+    ["oak nosing 1000", 1000, 90, 27, 14.5],
+  ],
+  boards: [
+    ["pine 2.4 m", "2.4 m", 175, 18, 12.8, "any", "no", ""],
+    ["pine 3.6 m", 3600, 175, 18, 18.9, "any", "no", ""],
+    ["pine 4.2 m", 4200, 175, 18, 21.6, "any", "no", ""],
+    ["skirt on the rack", 5100, 286, 18, "", 2, "yes", "skirt"],
+    ["rail on the rack", 4800, 60, 55, "", 1, "yes", "rail"],
+    ["strips on the rack", 2400, 25, 27, "", 2, "yes", "return"],
+  ],
+  kerf: 3,
+  trim: 5,
+  keep: 300,
+  treads: TREADS,
+  risersRead: RISERS,
+  railHours: "",
+  beadDiameter: 6,
+  cartridge: "310 ml",
+  items: ITEMS,
+  overhead: 0.12,
+  profit: 0.15,
+  basis: "margin",
+  tax: 0.2,
+  invoices: [],
+  used: [],
+  trial:
+    "Type what is known in the yellow cells; everything else on the nine other sheets follows. Clear them, sheet by sheet, for a job of " +
+    "your own. The job, people and prices are invented.",
+};

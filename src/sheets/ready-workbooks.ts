@@ -1,0 +1,58 @@
+import type { Filling } from "./job/filling";
+import { blankJob } from "./job/own-job";
+import { jobSheets } from "./job/job-sheets";
+import { inventedJob } from "./demo/invented-job";
+import { inventedMetricJob } from "./demo/invented-metric-job";
+import type { SheetData } from "./sheet-data";
+
+/** A whole workbook to begin with in a spreadsheet of one's own. */
+export interface ReadyWorkbook {
+  /** Its name as a file, without what it ends with. */
+  readonly file: string;
+  readonly title: string;
+  readonly says: string;
+  /** The job that stands at the top of its printed pages; none while it has no name. */
+  readonly job?: string;
+  readonly sheets: () => readonly SheetData[];
+}
+
+const filled = ({ job }: Filling): string => `${job}: filled in. The job, people and prices are invented.`;
+
+/** The workbooks, those to type into first. */
+export const readyWorkbooks: readonly ReadyWorkbook[] = [
+  {
+    file: "blank-stair-job-inches",
+    title: "Blank job in inches",
+    says: "Ten linked sheets from the tape to the books, with nothing typed: every figure follows from what is typed in the yellow cells.",
+    sheets: () => blankJob("in"),
+  },
+  {
+    file: "blank-stair-job-millimetres",
+    title: "Blank job in millimetres",
+    says: "The same ten sheets, with every length in millimetres.",
+    sheets: () => blankJob("mm"),
+  },
+  {
+    file: "demo-stair-job-inches",
+    title: "Demo job in inches",
+    says: filled(inventedJob),
+    job: inventedJob.job,
+    sheets: () => jobSheets(inventedJob),
+  },
+  {
+    file: "demo-stair-job-millimetres",
+    title: "Demo job in millimetres",
+    says: filled(inventedMetricJob),
+    job: inventedMetricJob.job,
+    sheets: () => jobSheets(inventedMetricJob),
+  },
+];
+
+/** A workbook as a file: with its formulas alive, which asks for the add-in, or as what they come to, for anyone. */
+export type FileForm = "formulas" | "values";
+
+/** The name of the file. */
+export const readyFileName = ({ file }: ReadyWorkbook, form: FileForm): string => `${file}${form === "values" ? "-values" : ""}.xlsx`;
+
+/** Columns of the sheets of a job that are printed: what stands behind them is read by other sheets alone. */
+export const PRINTED_COLUMNS = 26;
