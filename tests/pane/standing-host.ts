@@ -13,4 +13,4 @@ export const standingHost = (workbook: Workbook, sheet: string, address: string)
       tell({ sheet, address, value: null, formula: undefined, error: undefined });
       return () => undefined;
     },
-  }, { name: "", type: "", says: "" });
+  }, { job: "", name: "", type: "", says: "" });

@@ -70,7 +70,9 @@ const counted = (): string => {
 
 const typedBlocks = (filling: Filling): readonly Block[] => {
   const { unit } = filling;
-  const bead = '=IFERROR(SUBSTITUTE(ROUND(STAIR.PICK(AA8#,"adhesive bead","quantity"),4),",",".")&" "&STAIR.PICK(AA8#,"adhesive bead","unit"),"")';
+  // A host that writes a comma in a number is given the point that ADHESIVE reads.
+  const beadOf = (heading: string): string => `STAIR.PICK(AA8#,"adhesive bead","${heading}")`;
+  const bead = `=IFERROR(SUBSTITUTE(ROUND(${beadOf("quantity")},4),",",".")&" "&${beadOf("unit")},"")`;
   const cartridge = unit === "mm" ? 'IF(ISNUMBER(B10),SUBSTITUTE(B10,",",".")&" ml",B10)' : "B10";
   const volumes = { beadLength: "B8", beadDiameter: inUnit(unit, "B9"), cartridge };
   const cartridges = `=IF(OR(B8="",B9="",B10=""),0,${call(ADHESIVE, unit, volumes)})`;
