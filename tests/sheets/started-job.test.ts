@@ -135,7 +135,7 @@ describe("what a job of one's own waits for", () => {
 
   test("is named sheet after sheet, and nothing optional with it", async () => {
     expect(waited(await filledIn({}))).toEqual([
-      "Survey B8: rough rise, in, row 1", "Layout B24: skirt thickness", "Layout O25: width of one, in", "Order A9: Blanks the yard has",
+      "Survey B8: rough rise, in, row 1", "Layout B24: skirt thickness", "Layout O25: width of one, in", "Order A9: Blanks to be had",
       "Cut plan A9: Boards to be had", "Fit C9: Treads as taped: back, row 1", "Fit C36: top, row 1", "Bid K9: hours, tread without return",
     ]);
   }, ENGINE_TIME);

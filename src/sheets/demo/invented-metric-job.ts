@@ -69,7 +69,7 @@ const ITEMS = [
  */
 export const inventedMetricJob: Filling = {
   unit: "mm",
-  job: "Oak stair in millimetres (invented job)",
+  job: "Loft stair (invented job)",
   customer: "invented customer",
   code: "uk-adk-private",
   totalRise: 2750,
@@ -92,9 +92,9 @@ export const inventedMetricJob: Filling = {
     ["pine 2.4 m", "2.4 m", 175, 18, 12.8, "any", "no", ""],
     ["pine 3.6 m", 3600, 175, 18, 18.9, "any", "no", ""],
     ["pine 4.2 m", 4200, 175, 18, 21.6, "any", "no", ""],
-    ["skirt on the rack", 5100, 286, 18, "", 2, "yes", "skirt"],
-    ["rail on the rack", 4800, 60, 55, "", 1, "yes", "rail"],
-    ["strips on the rack", 2400, 25, 27, "", 2, "yes", "return"],
+    ["rack skirt", 5100, 286, 18, "", 2, "yes", "skirt"],
+    ["rack rail", 4800, 60, 55, "", 1, "yes", "rail"],
+    ["rack strips", 2400, 25, 27, "", 2, "yes", "return"],
   ],
   kerf: 3,
   trim: 5,

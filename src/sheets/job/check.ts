@@ -92,11 +92,11 @@ export const check = (filling: Filling): SheetData => {
     name: "Check",
     title: `="Code check: "&${JOB.code}`,
     says:
-      `Failures first, then what is to be given or looked up, then what passes. Each row stands for the steps as framed (Survey) ` +
-      `beside the stair as designed (Layout); what Survey does not read counts as designed. In ${UNIT_WORDS[unit]} unless the row ` +
-      `says otherwise. The building official has the last word.`,
+      `Failures first, then what is to be given or looked up, then what passes: the steps as framed (Survey) beside the stair as ` +
+      `designed (Layout), which stands for what Survey does not read. In ${UNIT_WORDS[unit]} unless the row says otherwise. The ` +
+      `building official has the last word.`,
     answers: ANSWERS,
-    widths: { A: 116, B: 236, C: 84, D: 108, E: 72, F: 84, G: 164, H: 98, I: 520 },
+    widths: { A: 190, B: 236, C: 88, D: 126, E: 76, F: 88, G: 190, H: 128, I: 520 },
     verdicts: [FRAMED, DESIGNED],
     blocks: [
       {

@@ -227,7 +227,7 @@ export const fit = (filling: Filling): SheetData => {
     name: "Fit",
     title: "Fit: the next treads and risers",
     says:
-      `Type the readings as taped at the sub-tread, lengths in ${UNIT_WORDS[unit]}, lean and flare in degrees. On the same row ` +
+      `Type the readings as taped at the sub-tread, lean and flare in degrees. Lengths are in ${UNIT_WORDS[unit]}. On the same row ` +
       `stands what goes on the saw: lengths, the marks of the return from the nose corner, and the set of each end in words.`,
     answers: answers(filling),
     heights: { [treads - 1]: 40, [risers - 1]: 40 },

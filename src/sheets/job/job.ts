@@ -34,6 +34,9 @@ const known = (filling: Filling): readonly (readonly Entry[])[] => [
   ["handrails", filling.handrails],
 ];
 
+/** Job and customer, which stand before what is counted or chosen: a long one is cut at its end. */
+const NAMES = 2;
+
 const toSheet = (name: string): string => `=HYPERLINK("#${name.includes(" ") ? `'${name}'` : name}!A1","${name} ›")`;
 
 interface Asked {
@@ -55,9 +58,9 @@ const SHEETS = ({ unit }: Filling): readonly Asked[] => [
     sheet: "Layout", asks: "Which sizes follow?", from: "Layout!A4", verdict: "Layout!J4",
     answer: `Layout!A4&" on "&${onTape(unit, local(JOB.run))}&", pitch "&TEXT(Layout!E4,"0.0")&"°"`,
   },
-  { sheet: "Check", asks: "Does it pass, as designed?", from: "Check!E4", answer: 'Check!E5', verdict: "Check!E4" },
+  { sheet: "Check", asks: "Does it pass?", from: "Check!E4", answer: 'Check!E5', verdict: "Check!E4" },
   {
-    sheet: "Order", asks: "Which blanks, what cost?", from: "Order!C4",
+    sheet: "Order", asks: "Which blanks to buy?", from: "Order!C4",
     verdict: `IF(Order!A4=0,"✗ nothing fits",IF(IFERROR(Fit!${TOO_LARGE},"")="","✓ in stock sizes","✗ too small: Fit"))`,
     answer: 'TEXT(Order!C4,"#,##0.00")&", "&TEXT(Order!G4,"#,##0.00")&" of it ripped off"',
   },
@@ -98,7 +101,7 @@ const answers = (filling: Filling): readonly Answer[] => [
   { over: ["G", "G"], name: "price", value: "Bid!A4+0", from: "Bid!A14", format: MONEY, under: `${moneyOf(filling)} before tax` },
   {
     over: ["H", "H"], name: "worst fit", value: "Fit!D4", from: "Fit!AA8",
-    under: `="worst closure "&${filling.unit === "mm" ? 'TEXT(Fit!F4,"0.0")&" mm"' : "STAIR.TAPE(Fit!F4,64)"}`, isText: true,
+    under: `="closure "&${filling.unit === "mm" ? 'TEXT(Fit!F4,"0.0")&" mm"' : "STAIR.TAPE(Fit!F4,64)"}`, isText: true,
   },
 ];
 
@@ -108,7 +111,8 @@ const FAILS =
 
 const blocks = (filling: Filling): readonly Block[] => [
   { at: "A7", style: "part", rows: [["What is known", ""]] },
-  { at: "A8", numbers: [1], inputs: [1], rows: known(filling) },
+  { at: "A8", inputs: [1], rows: known(filling).slice(0, NAMES) },
+  { at: `A${8 + NAMES}`, numbers: [1], inputs: [1], rows: known(filling).slice(NAMES) },
   { at: "A17", numbers: [1], rows: [["lengths are in", filling.unit]] },
   { at: "D7", style: "part", rows: [["Sheet by sheet", "", "", "", ""]] },
   {
@@ -138,7 +142,7 @@ export const job = (filling: Filling): SheetData =>
     title: `=IF(${local(JOB.job)}="","Job",${local(JOB.job)})&IF(${local(JOB.customer)}="","",", "&${local(JOB.customer)})`,
     says: filling.trial ?? OWN,
     answers: answers(filling),
-    widths: { A: 150, B: 146, C: 8, D: 112, E: 204, F: 114, G: 116, H: 124 },
+    widths: { A: 162, B: 152, C: 8, D: 94, E: 188, F: 122, G: 120, H: 128 },
     hidesGridLines: true,
     verdicts: ["H8:H16"],
     lists: [

@@ -83,7 +83,7 @@ const ANSWERS = ({ unit }: Filling): readonly Answer[] => {
     { over: ["E", "F"], name: "pitch", value: pick("pitch"), from: "D8", format: ANGLE, under: "from level" },
     {
       over: ["G", "I"], name: "headroom", value: `${pick("headroom found")}+0`, from: "D8", format: length,
-      under: `=IFERROR("${unit}, asked "&${onTape(unit, `(${pick("headroom")}+0)`)},"opening not given")`,
+      under: `=IFERROR("asked "&${onTape(unit, `(${pick("headroom")}+0)`)},"opening not given")`,
     },
     {
       over: ["J", "K"], name: "enough?", value: `IF(${pick("headroom found")}+0>=${pick("headroom")}+0,"✓ headroom","✗ headroom")`,
@@ -109,7 +109,10 @@ const blocks = (filling: Filling): readonly Block[] => {
   const marks = call(STORYPOLE, unit, { totalRise: pick("total rise"), risers: pick("risers") });
   const pole = placesOf(STORYPOLE, "riser", "height", "mark", "riseBetweenMarks");
   return [
-    { at: "A7", headings: true, numbers: [1], inputs: [1], formats: { 1: length }, rows: [["label", "value"], ...stairRows(filling)] },
+    { at: "A7", headings: true, rows: [["label", "value"]], numbers: [1] },
+    ...stairRows(filling).map(([label = "", value = ""], row): Block => ({
+      at: `A${FIRST + row}`, numbers: [1], inputs: [1], formats: label === "risers" ? {} : { 1: length }, rows: [[label, value]],
+    })),
     {
       at: `A${LAST + 1}`, inputs: [0, 1], numbers: [1], formats: { 1: length },
       rows: Array.from({ length: SPARE }, () => ["", ""]),
@@ -158,7 +161,7 @@ export const layout = (filling: Filling): SheetData => {
       "it.",
     answers: ANSWERS(filling),
     heights: { 7: 34 },
-    widths: { A: 122, B: 72, C: 8, D: 256, E: 96, F: 76, G: 48, H: 8, I: 56, J: 76, K: 76, L: 76, M: 12, N: 310, O: 96, P: 50, Q: 220 },
+    widths: { A: 130, B: 72, C: 8, D: 256, E: 84, F: 84, G: 48, H: 8, I: 56, J: 76, K: 76, L: 88, M: 12, N: 310, O: 96, P: 50, Q: 220 },
     lists: [
       { cells: `B${FIRST + 1 + LINKED.length + TYPED.indexOf("guard")}`, options: ["yes", "no"] },
       { cells: `B${FIRST + 1 + LINKED.length + TYPED.indexOf("open risers")}`, options: ["yes", "no"] },

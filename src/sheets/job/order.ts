@@ -50,7 +50,7 @@ const blocks = (filling: Filling): readonly Block[] => {
   const ordered = call(ORDER, unit, { stair: "Layout!AA7#", stock: YARD });
   const rows = Array.from({ length: BLANKS }, (_, row) => filling.blanks[row] ?? ["", "", "", "", ""]);
   return [
-    { at: "A7", style: "part", rows: [[`Blanks the yard has; ${unit}, ${moneyOf(filling)} each`, "", "", "", ""]] },
+    { at: "A7", style: "part", rows: [[`Blanks to be had; ${unit}, ${moneyOf(filling)}`, "", "", "", ""]] },
     {
       at: "A8", headings: true, numbers: [1, 2, 3, 4], inputs: [0, 1, 2, 3, 4], formats: { 1: length, 2: length, 3: length, 4: MONEY },
       rows: [headingsOf(stock, "label", "length", "width", "thickness", "price"), ...rows],
@@ -86,7 +86,7 @@ export const order = (filling: Filling): SheetData =>
       "Type the blanks the yard has. Out come which to buy, what is ripped and cut off each, and what that costs: the blank is paid " +
       "for whole. Pieces without a blank (returns, risers) are cut from sticks: see Cut plan.",
     answers: answers(moneyOf(filling)),
-    widths: { A: 132, B: 70, C: 70, D: 82, E: 66, F: 72, G: 112, H: 70, I: 72, J: 82, K: 76, L: 80 },
+    widths: { A: 132, B: 70, C: 70, D: 82, E: 66, F: 72, G: 112, H: 74, I: 72, J: 82, K: 76, L: 80 },
     totals: [`A18:L${17 + ROWS}`],
     blocks: blocks(filling),
     spills: [
