@@ -9,10 +9,12 @@ import { LIMIT } from "./code/limit";
 import type { Declaration } from "./declare";
 import { BEVEL } from "./fit/bevel";
 import { GAP } from "./fit/gap";
+import { MARKS } from "./fit/marks";
 import { NOTCH } from "./fit/notch";
 import { RELIEF } from "./fit/relief";
 import { RISERFIT } from "./fit/riserfit";
 import { RISERHEIGHT } from "./fit/riserheight";
+import { RISERMARKS } from "./fit/risermarks";
 import { TREADFIT } from "./fit/treadfit";
 import { ARC } from "./layout/arc";
 import { BALUSTERS } from "./layout/balusters";
@@ -61,7 +63,7 @@ export const catalogue: readonly Declaration[] = [
   CODES, LIMIT, CHECK,
   BLANK, ORDER,
   CUTS, BUY, PLAN, OFFCUTS, BOARDFEET,
-  TREADFIT, RISERFIT, NOTCH, RISERHEIGHT, RELIEF, BEVEL, GAP,
+  TREADFIT, RISERFIT, MARKS, RISERMARKS, NOTCH, RISERHEIGHT, RELIEF, BEVEL, GAP,
   TAKEOFF, ADHESIVE, HOURS, EXTEND, SELLINGPRICE, BID,
   EMC, MOVEMENT, TREADLOAD,
   VARIANCE, RECONCILE,
