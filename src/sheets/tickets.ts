@@ -1,115 +1,183 @@
-import type { ResultColumns, ResultKind } from "../functions/declare";
-import { RISERFIT } from "../functions/fit/riserfit";
-import { TREADFIT } from "../functions/fit/treadfit";
-import { READ_AGAIN, saysDisagreeing } from "../solver/fit/closure-notes";
-import { words } from "../solver/words";
-import { columnsOf } from "./result-looks";
 import type { PlainValue } from "./sheet-data";
-import type { TicketTape } from "./ticket-tape";
 
-/** A cell of a fit as the sheet shows it; an error or an empty cell is empty, its sentence stands in the note. */
-export type FitCell = PlainValue | null | { readonly error: string };
+/** A cell of MARKS or RISERMARKS as the sheet shows it; an error or an empty cell is empty, its sentence stands in the note. */
+export type ActCell = PlainValue | null | { readonly error: string };
 
-/** One page for the saw: a batch of steps of one fit, every value as text. */
+/** What one step needs of an act: the figure that is set or marked, and under it what is this step's own. */
+export interface TicketCell {
+  readonly figure: string;
+  readonly under: readonly string[];
+}
+
+/** One act of every step of a ticket, in cutting order. */
+export interface TicketAct {
+  readonly number: string;
+  readonly act: string;
+  /** What holds for each of the steps. */
+  readonly says: readonly string[];
+  readonly cells: readonly TicketCell[];
+}
+
+/** One page for the bench and the saw: up to five steps whose acts are the same ones, every value as text. */
 export interface Ticket {
   readonly title: string;
   /** The unit of its lengths and how fine they are. */
   readonly measure: string;
-  readonly headings: readonly string[];
-  readonly rows: readonly (readonly string[])[];
-  readonly notes: readonly string[];
+  readonly steps: readonly string[];
+  readonly acts: readonly TicketAct[];
+  /** By the verb of several acts: what holds for every one of them. */
+  readonly always: readonly string[];
+  /** What the sheet says over the readings, such as where heights come from. */
+  readonly over: string;
+  /** Which step is to be read again, and why. */
+  readonly doubts: readonly string[];
 }
 
 /** Treads and risers are cut and fitted four or five at a time: common practice, no source. */
 const STEPS_A_TICKET = 5;
 
-const COLUMNS: ResultColumns = { ...columnsOf(TREADFIT), ...columnsOf(RISERFIT) };
+/** What stands in place of the acts of a step whose readings do not hold; MARKS and RISERMARKS write it. */
+const READ_AGAIN = "READ AGAIN";
+/** In the place of a figure that does not hold: nobody should cut it. */
+const NO_FIGURE: TicketCell = { figure: "–", under: [] };
 
-/**
- * What the saw needs of a fit: of the heel's figures the one a tape can hook, for `heel` itself is measured from a corner that is not on
- * its line; and swing and tilt in words, so that no sign has to be remembered.
- */
-const PRINTED: readonly { readonly heading: string; readonly kind: ResultKind }[] = [
-  "step",
-  "length",
-  "longPoint",
-  "shortPoint",
-  "back",
-  "front",
-  "top",
-  "bottom",
-  "depth",
-  "height",
-  "toe",
-  "heelAtTheHook",
-  "mitreLine",
-  "leftMitreLine",
-  "returnLine",
-  "returnLength",
-  "leftReturnLength",
-  "leftSet",
-  "rightSet",
-  "mitre",
-  "leftMitre",
-].map((key) => {
-  const column = COLUMNS[key];
-  if (column === undefined) throw new Error(`no fit has a column ${key}`);
-  return { heading: words(key), kind: column.kind };
-});
+const MEASURES: Readonly<Record<string, string>> = {
+  in: "Lengths in inches, to the nearest 1/32; strong: 1/64 past the mark, shy: 1/64 short of it.",
+  mm: "Lengths in millimetres, to the nearest half.",
+};
 
-/** Of a tread that ends in a mitre these are no marks, and less than what is cut. */
-const BETWEEN_SKIRTS: readonly string[] = [words("longPoint"), words("shortPoint")];
+/** An act of one step, by the headings of its columns. */
+type Act = Readonly<Record<string, string>>;
 
-/** A saw is set to a tenth of a degree at best. */
-const ANGLE_DECIMALS = 1;
+interface Step {
+  readonly step: string;
+  readonly acts: readonly Act[];
+  readonly isDoubtful: boolean;
+}
 
-/** In the place of a size that does not hold. */
-const NO_SIZE = "–";
+const textOf = (cell: ActCell | undefined): string =>
+  cell === null || cell === undefined || typeof cell === "object" ? "" : String(cell);
 
-const isText = (cell: FitCell | undefined): cell is PlainValue =>
-  cell !== null && cell !== undefined && typeof cell !== "object" && cell !== "";
-
-/**
- * Tickets of one fit, its heading row first, in batches, its lengths as they are read on the tape. Columns with nothing in them are left
- * out. A step whose readings disagree shows no size: it would be cut. `says` is what the sheet says over the readings.
- */
-export const tickets = (
-  title: string, fit: readonly (readonly FitCell[])[], tape: TicketTape, says?: string,
-): readonly Ticket[] => {
-  const [headings = [], ...rows] = fit;
-  const isGiven = (heading: string): boolean => rows.some((row) => isText(row[headings.indexOf(heading)]));
-  const left = isGiven("toe") ? BETWEEN_SKIRTS : [];
-  const columns = PRINTED.flatMap(({ heading, kind }) =>
-    isGiven(heading) && !left.includes(heading) ? [{ heading, kind, column: headings.indexOf(heading) }] : []);
-  const note = headings.indexOf("note");
-  const step = headings.indexOf("step");
-  const text = (kind: ResultKind, cell: FitCell | undefined): string => {
-    if (!isText(cell)) return "";
-    if (typeof cell !== "number" || kind === "label") return String(cell);
-    return kind === "angle" ? `${cell.toFixed(ANGLE_DECIMALS)}°` : tape.text(cell);
-  };
-  const cellsOf = (row: readonly FitCell[]): readonly string[] => {
-    const isDisagreeing = typeof row[note] === "string" && saysDisagreeing(row[note]);
-    let sizes = 0;
-    return columns.map(({ kind, column }) => {
-      if (!isDisagreeing || column === step) return text(kind, row[column]);
-      sizes += 1;
-      return sizes === 1 ? READ_AGAIN : NO_SIZE;
-    });
-  };
-  return Array.from({ length: Math.ceil(rows.length / STEPS_A_TICKET) }, (_, batch): Ticket => {
-    const batched = rows.slice(batch * STEPS_A_TICKET, (batch + 1) * STEPS_A_TICKET);
-    const [first, last] = [batched[0]?.[step], batched[batched.length - 1]?.[step]];
-    const steps = isText(first) && isText(last) ? `, steps ${String(first)} to ${String(last)}` : "";
-    return {
-      title: `${title}${steps}`,
-      measure: tape.says,
-      headings: columns.map(({ heading }) => heading),
-      rows: batched.map(cellsOf),
-      notes: [
-        ...(says === undefined ? [] : [says]),
-        ...batched.flatMap((row) => (isText(row[note]) ? [`step ${String(row[step] ?? "")}: ${String(row[note])}`] : [])),
-      ],
-    };
+/** The steps of a result in their order; each begins with its act number 1. */
+const stepsOf = (marks: readonly (readonly ActCell[])[]): readonly Step[] => {
+  const [headings = [], ...rows] = marks;
+  const names = headings.map(textOf);
+  const acts = rows.map((row): Act => Object.fromEntries(names.map((name, column) => [name, textOf(row[column])])));
+  const steps: Act[][] = [];
+  for (const act of acts) {
+    const last = steps.at(-1);
+    const isNext = Number(act["number"]) > 1 && last?.[0]?.["step"] === act["step"];
+    if (isNext) last?.push(act);
+    else steps.push([act]);
+  }
+  return steps.map((own): Step => {
+    const [first] = own;
+    const act = first?.["act"] ?? "";
+    return { step: first?.["step"] ?? "", acts: own, isDoubtful: act === "" || act === READ_AGAIN };
   });
+};
+
+interface Said {
+  /** What is worked to. */
+  readonly figure: string;
+  readonly words: readonly string[];
+}
+
+const apart = (said: string | undefined): readonly string[] => (said ?? "").split("; ").filter((part) => part !== "");
+
+/** A setting or a tape reading apart from its words: "1.5°" and which way it goes. */
+const setting = (said: string | undefined): Said => {
+  const [, figure, words, more] = /^(\d[^,(]*?)(?:,? (on the .*?|the .*?|near .*?|top .*?|off .*?))?(?: \((.*)\))?$/.exec(said ?? "") ?? [];
+  if (figure === undefined) return { figure: "", words: apart(said) };
+  return { figure, words: [...apart(words), ...apart(more)] };
+};
+
+/** The figure of an act that is worked to, and everything else that is said of it. */
+const saidOf = (act: Act): Said => {
+  const [tape, swing, tilt] = [setting(act["tape"]), setting(act["swing"]), setting(act["tilt"])];
+  const tilted = tilt.figure === "" ? [] : [`tilt ${tilt.figure}`];
+  const parts = [
+    tape.figure, swing.figure, ...apart(act["offset"]), ...tilted,
+    ...apart(act["hook on"]), ...tape.words, ...swing.words, ...tilt.words, ...apart(act["note"]),
+  ].filter((part) => part !== "");
+  const [figure = "", ...words] = parts;
+  return { figure, words };
+};
+
+/** One line of a ticket: what all its sound steps have in common once, the rest under each figure. */
+const ticketAct = (steps: readonly Step[], place: number): TicketAct => {
+  const sound = steps.flatMap(({ acts, isDoubtful }) => (isDoubtful || acts[place] === undefined ? [] : [acts[place]]));
+  const said = sound.map(saidOf);
+  const common = (said[0]?.words ?? []).filter((words) => said.every((each) => each.words.includes(words)));
+  const cellOf = ({ acts, isDoubtful }: Step): TicketCell => {
+    if (isDoubtful) return place === 0 ? { figure: READ_AGAIN, under: [] } : NO_FIGURE;
+    const { figure, words } = saidOf(acts[place] ?? {});
+    return { figure, under: words.filter((each) => !common.includes(each)) };
+  };
+  return {
+    number: String(place + 1),
+    act: sound[0]?.["act"] ?? READ_AGAIN,
+    says: common,
+    cells: steps.map(cellOf),
+  };
+};
+
+const verbOf = ({ act }: TicketAct): string => act.split(" ")[0] ?? "";
+
+/** Words that all acts of one verb have are said once. */
+const lifted = (acts: readonly TicketAct[]): { readonly acts: readonly TicketAct[]; readonly always: readonly string[] } => {
+  const shared = new Map(
+    [...new Set(acts.map(verbOf))].map((verb) => {
+      const [first, ...others] = acts.filter((act) => verbOf(act) === verb);
+      const words = others.length === 0 ? [] : first?.says.filter((said) => others.every(({ says }) => says.includes(said)));
+      return [verb, words ?? []];
+    }),
+  );
+  return {
+    acts: acts.map((act) => ({ ...act, says: act.says.filter((said) => shared.get(verbOf(act))?.includes(said) !== true) })),
+    always: [...shared].flatMap(([verb, words]) => (words.length === 0 ? [] : [`${verb}: ${words.join("; ")}`])),
+  };
+};
+
+const patternOf = ({ acts }: Step): string => acts.map((act) => act["act"]).join();
+
+/** Steps of a batch by the acts they have in common; one that is to be read again goes with the first of them. */
+const alike = (batch: readonly Step[]): readonly (readonly Step[])[] => {
+  const first = batch.find(({ isDoubtful }) => !isDoubtful);
+  const keyOf = (step: Step): string => patternOf(step.isDoubtful && first !== undefined ? first : step);
+  return [...new Set(batch.map(keyOf))].map((key) => batch.filter((step) => keyOf(step) === key));
+};
+
+const named = (steps: readonly Step[], batch: readonly Step[]): string => {
+  const names = steps.map(({ step }) => step).filter((step) => step !== "");
+  if (names.length === 0) return "";
+  if (names.length === 1) return `, step ${String(names[0])}`;
+  if (steps.length === batch.length) return `, steps ${String(names[0])} to ${String(names.at(-1))}`;
+  return `, steps ${names.slice(0, -1).join(", ")} and ${String(names.at(-1))}`;
+};
+
+const doubts = (steps: readonly Step[]): readonly string[] =>
+  steps.flatMap(({ step, acts, isDoubtful }) => {
+    const note = acts[0]?.["note"] ?? "";
+    return isDoubtful && note !== "" ? [`step ${step}: ${note}`] : [];
+  });
+
+/**
+ * Tickets of one result of MARKS or RISERMARKS, its heading row first, in batches of steps with the same acts. A step whose readings
+ * disagree shows no figure: it would be cut. `over` is what the sheet says over the readings.
+ */
+export const tickets = (title: string, marks: readonly (readonly ActCell[])[], over?: string): readonly Ticket[] => {
+  const steps = stepsOf(marks);
+  return Array.from({ length: Math.ceil(steps.length / STEPS_A_TICKET) }, (_, place) =>
+    steps.slice(place * STEPS_A_TICKET, (place + 1) * STEPS_A_TICKET),
+  ).flatMap((batch) =>
+    alike(batch).map((group): Ticket => ({
+      title: `${title}${named(group, batch)}`,
+      measure: MEASURES[group.flatMap(({ acts }) => acts.flatMap((act) => act["unit"] ?? [])).find((unit) => unit !== "") ?? ""] ?? "",
+      steps: group.map(({ step }) => step),
+      ...lifted(Array.from({ length: Math.max(...group.map(({ acts }) => acts.length)) }, (__, act) => ticketAct(group, act))),
+      over: over ?? "",
+      doubts: doubts(group),
+    })),
+  );
 };

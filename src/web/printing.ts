@@ -1,14 +1,11 @@
-import type { Solve } from "../pane/answer";
 import { element } from "../pane/element";
-import { ticketTape } from "../sheets/ticket-tape";
 import { type Ticket, tickets } from "../sheets/tickets";
 import { filterSentence } from "../workbook/filter-sentence";
 import type { SheetPage } from "../workbook/page/sheet-page";
 import { chosenTickets } from "./chosen-tickets";
-import { fitCall } from "./fit-call";
 import { isInvented } from "./is-invented";
 import { lineOver } from "./line-over";
-import { measuredIn } from "./measured-in";
+import { marksCall } from "./marks-call";
 import { pageMarks } from "./page-marks";
 import { place } from "./place";
 import { printedPage } from "./printed-page";
@@ -21,7 +18,6 @@ const INVENTED = "The demo's job, people and prices are invented.";
 /** What the page prints from, and where it says what came of it. */
 export interface Printed {
   readonly book: SheetPage;
-  readonly solve: Solve;
   /** The name of the workbook. */
   readonly name: () => string;
   /** Of the saw, and of every verdict. */
@@ -30,33 +26,20 @@ export interface Printed {
   readonly say: (text: string) => void;
 }
 
-/** The tickets of every fit in the workbook, or why there are none. */
-const ticketsOf = ({ book, solve }: Printed): readonly Ticket[] | string => {
-  const tapeText = (inches: number, divisions: number): string => {
-    const answer = solve("TAPE", [inches, divisions]);
-    return String(Array.isArray(answer) ? (answer as unknown[][])[0]?.[0] : answer);
-  };
-  const fits = book.data().sheets.flatMap(({ name, cells }) =>
+/** The tickets of the marks in the workbook, or why there are none. */
+const ticketsOf = ({ book }: Printed): readonly Ticket[] | string => {
+  const found = book.data().sheets.flatMap(({ name, cells }) =>
     Object.entries(cells).flatMap(([address, { formula = "" }]) => {
-      const call = fitCall(formula);
+      const call = marksCall(formula);
+      const marks = book.spill(name, address);
       // One row is a sentence of what is still to be typed.
-      if (call === undefined || book.spill(name, address).length < 2) return [];
-      return [{ name, address, pieces: call.pieces, formula: call.formula, measuring: measuredIn(book, name, call.formula, solve) }];
+      if (call === undefined || marks.length < 2) return [];
+      return tickets(`${name}: ${call.pieces}`, marks, lineOver(book, name, call.formula));
     }),
   );
-  const unclear = fits.find(({ measuring }) => measuring === undefined);
-  if (unclear !== undefined) {
-    return (
-      `${unclear.name} ${unclear.address}: the unit or the tape of the fit cannot be read from its formula; write it there, as ` +
-      `in "mm", or name a cell that holds it.`
-    );
-  }
-  const found = fits.flatMap(({ name, address, pieces, formula, measuring }) =>
-    measuring === undefined
-      ? []
-      : tickets(`${name}: ${pieces}`, book.spill(name, address), ticketTape(measuring, tapeText), lineOver(book, name, formula)),
-  );
-  return found.length === 0 ? "No sheet has a TREADFIT or RISERFIT to print a ticket of." : found;
+  return found.length === 0
+    ? "No sheet has a MARKS or RISERMARKS with readings to print a ticket of: type readings on Fit, or enter one over readings of your own."
+    : found;
 };
 
 /** Each page says whose it is and of which day; the demo's, that it is invented. */

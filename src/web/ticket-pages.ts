@@ -1,28 +1,46 @@
 import { element } from "../pane/element";
-import type { Ticket } from "../sheets/tickets";
+import type { Ticket, TicketAct } from "../sheets/tickets";
 
-const SETTING =
-  "Left set and right set, in degrees: piece face up, nose (a riser: bottom) toward you; the near end of the blade's path swings " +
-  "left or right. Face longer: the blade leans away from the piece. Underside or back longer: it leans over the piece.";
-const MARKS =
-  "Toe: along the nose, from the finished nose corner at the wall. Heel at the hook: on a line the return's width behind the " +
-  "nose, from the finished wall end. Both ends open: toe to toe, heel to heel.";
+/** What is ticked and written by hand under each step, once it is cut and once it is in place. */
+const BY_HAND = "☐ cut  ☐ fits";
 
-/** Shop tickets for the printer, one page each: a step a column, so that what is set at the saw stands together. */
+const lines = (page: Document, first: HTMLElement, others: readonly string[]): readonly (Node | string)[] => [
+  first,
+  ...others.flatMap((words) => [element(page, "br", ""), words]),
+];
+
+const rowName = (page: Document, content: readonly (Node | string)[]): HTMLElement => {
+  const name = element(page, "th", content);
+  name.scope = "row";
+  return name;
+};
+
+const actLine = (page: Document, { number, act, says, cells }: TicketAct): HTMLElement =>
+  element(page, "tr", [
+    rowName(page, lines(page, element(page, "b", `${number} ${act}`), says.length === 0 ? [] : [says.join("; ")])),
+    ...cells.map(({ figure, under }) => element(page, "td", lines(page, element(page, "b", figure), under))),
+  ]);
+
+/** Shop tickets for the printer, one page each: an act a line in cutting order, a step a column. */
 export const ticketPages = (page: Document, tickets: readonly Ticket[], cautions: readonly string[]): readonly HTMLElement[] =>
-  tickets.map(({ title, measure, headings, rows, notes }) => {
-    const lines = headings.map((heading, line) => {
-      const name = element(page, "th", heading);
-      name.scope = "row";
-      return element(page, "tr", [name, ...rows.map((row) => element(page, "td", row[line] ?? ""))]);
+  tickets.map(({ title, measure, steps, acts, always, over, doubts }) => {
+    const heads = ["act", ...steps.map((step) => `STEP ${step}`)].map((head) => {
+      const made = element(page, "th", head);
+      made.scope = "col";
+      return made;
     });
+    const done = element(page, "tr", [
+      rowName(page, ["done, and the gap found: how wide, and where"]), ...steps.map(() => element(page, "td", BY_HAND)),
+    ], "by-hand");
     return element(page, "section", [
       element(page, "h2", title),
-      ...cautions.map((caution) => element(page, "p", caution)),
-      element(page, "p", measure),
-      element(page, "table", [element(page, "tbody", lines)]),
-      ...notes.map((note) => element(page, "p", note)),
-      element(page, "p", SETTING),
-      ...(headings.includes("toe") ? [element(page, "p", MARKS)] : []),
+      element(page, "p", cautions.join(" ")),
+      element(page, "p", [over, measure].filter((said) => said !== "").join(". ")),
+      ...always.map((said) => element(page, "p", said)),
+      ...doubts.map((doubt) => element(page, "p", doubt, "doubt")),
+      element(page, "table", [
+        element(page, "thead", [element(page, "tr", heads)]),
+        element(page, "tbody", [...acts.map((act) => actLine(page, act)), done]),
+      ]),
     ], "ticket");
   });

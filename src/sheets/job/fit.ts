@@ -1,6 +1,8 @@
+import { MARKS } from "../../functions/fit/marks";
 import { NOTCH } from "../../functions/fit/notch";
 import { RISERFIT } from "../../functions/fit/riserfit";
 import { RISERHEIGHT } from "../../functions/fit/riserheight";
+import { RISERMARKS } from "../../functions/fit/risermarks";
 import { TREADFIT } from "../../functions/fit/treadfit";
 import { riserReadings, treadReadings } from "../../functions/tables";
 import { chosen, headingsOf, spillOf, viewOf } from "../result-looks";
@@ -33,6 +35,11 @@ const placesIn = ({ treads, risersRead }: Filling): Places => {
 /** Where RISERFIT spills, for the sheets that cut what it says. */
 export const RISERS_FITTED = "AA40";
 const NOTCH_AT = "AA70";
+/** Where the tickets stand, act by act; what is printed for the bench comes from here. */
+const MARKS_AT = "CA8";
+const RISERMARKS_AT = "CN8";
+/** Acts a step has at most, and a step or two of them over: rows that show their lengths as such. */
+const ACTS = 20;
 
 const TREAD_VIEW = ["step", "length", "back", "front", "toe", "heelAtTheHook", "mitre"] as const;
 const RISER_VIEW = ["step", "length", "top", "bottom", "height"] as const;
@@ -47,24 +54,29 @@ const taped = (heading: number, last: number, corner: string, column: string): {
   };
 };
 
-const treadFit = (filling: Filling): string => {
+/** Of the treads as taped: what they measure, or what is done to make them. */
+const ofTreads = (filling: Filling, declaration: typeof TREADFIT | typeof MARKS): string => {
   const { treads, lastTread } = placesIn(filling);
   const { typed, range } = taped(treads - 1, lastTread, "G", "C");
-  const fitted = call(TREADFIT, filling.unit, {
+  const fitted = call(declaration, filling.unit, {
     readings: range, nosing: sizeOf("nosing"), openEnd: sizeOf("open end"), overhang: sizeOf("overhang"),
     returnWidth: sizeOf("return width"), thickness: sizeOf("tread thickness"),
   });
   return `=${passing("Layout!AA7", `IF(${typed},${fitted})`)}`;
 };
 
-const riserFit = (filling: Filling): string => {
+/** The same of the risers; `more` is what only the bench needs. */
+const ofRisers = (filling: Filling, declaration: typeof RISERFIT | typeof RISERMARKS, more: Readonly<Record<string, string>> = {}): string => {
   const { risers, lastRiser } = placesIn(filling);
   const { typed, range } = taped(risers - 1, lastRiser, "H", "C");
-  const fitted = call(RISERFIT, filling.unit, {
-    readings: range, openEnd: sizeOf("open end"), runPast: sizeOf("run past"), thickness: sizeOf("riser thickness"),
+  const fitted = call(declaration, filling.unit, {
+    readings: range, openEnd: sizeOf("open end"), runPast: sizeOf("run past"), thickness: sizeOf("riser thickness"), ...more,
   });
   return `=${passing("Layout!AA7", `IF(${typed},${fitted})`)}`;
 };
+
+/** Room for the tread in a notch: common practice, no source. */
+const clearanceIn = (unit: Filling["unit"]): string => (unit === "mm" ? "1" : '"1/32"');
 
 /** How high each riser is cut: from the rises once packed, or as designed while none were read. */
 const cutHeight = (filling: Filling): string => {
@@ -177,7 +189,7 @@ const typedBlocks = (filling: Filling): readonly Block[] => {
 const blocks = (filling: Filling): readonly Block[] => {
   const { unit } = filling;
   const { treads, risers } = placesIn(filling);
-  const clearance = unit === "mm" ? "1" : '"1/32"';
+  const clearance = clearanceIn(unit);
   const skirt = sizeOf("skirt thickness");
   const notch = call(NOTCH, unit, { skirtThickness: skirt, runPast: sizeOf("run past"), lap: sizeOf("lap"), clearance });
   const asked =
@@ -202,10 +214,17 @@ const blocks = (filling: Filling): readonly Block[] => {
     { at: `I${risers - 1}`, rows: [[viewed(RISERS_FITTED, `C${risers}`, chosen(RISERFIT, `${RISERS_FITTED}#`, ...RISER_VIEW))]] },
     { at: `P${risers - 1}`, rows: [[viewed(RISERS_FITTED, `C${risers}`, chosen(RISERFIT, `${RISERS_FITTED}#`, ...SETS))]] },
     { at: "AA7", style: "part", rows: [["Treads, in full"]] },
-    { at: "AA8", rows: [[treadFit(filling)]] },
+    { at: "AA8", rows: [[ofTreads(filling, TREADFIT)]] },
     { at: "AD69", headings: true, rows: [["treads larger than their blank"], [treadsTooLarge("AA8")]] },
     { at: "AA39", style: "part", rows: [["Risers, in full"]] },
-    { at: RISERS_FITTED, rows: [[riserFit(filling)]] },
+    { at: RISERS_FITTED, rows: [[ofRisers(filling, RISERFIT)]] },
+    { at: "CA7", style: "part", rows: [["Treads, act by act: the tickets"]] },
+    { at: MARKS_AT, rows: [[ofTreads(filling, MARKS)]] },
+    { at: "CN7", style: "part", rows: [["Risers, act by act: the tickets"]] },
+    {
+      at: RISERMARKS_AT,
+      rows: [[ofRisers(filling, RISERMARKS, { skirtThickness: skirt, lap: sizeOf("lap"), clearance })]],
+    },
     {
       at: "AA69", headings: true, numbers: [0, 1],
       rows: [
@@ -246,6 +265,8 @@ export const fit = (filling: Filling): SheetData => {
       ...viewOf(RISERFIT, ["note"], `R${risers - 1}`, riserRows, unit),
       ...spillOf(TREADFIT, "AA8", treadRows, unit, exact),
       ...spillOf(RISERFIT, RISERS_FITTED, riserRows, unit, exact),
+      ...spillOf(MARKS, MARKS_AT, treadRows * ACTS, unit),
+      ...spillOf(RISERMARKS, RISERMARKS_AT, riserRows * ACTS, unit),
       { at: NOTCH_AT, rows: 1, formats: { 0: notch, 1: notch } },
     ],
   });

@@ -1,9 +1,9 @@
-/** Functions whose results go to the saw. */
-const FIT = /STAIR\.(TREADFIT|RISERFIT)\(/gi;
+/** Functions whose results are the tickets of the bench. */
+const MARKS = /STAIR\.(MARKS|RISERMARKS)\(/gi;
 const TEXT = /"(?:[^"]|"")*"/g;
 
-/** A call of a fit within a formula, as a formula of its own. */
-export interface FitCall {
+/** A call of MARKS or RISERMARKS within a formula, as a formula of its own. */
+export interface MarksCall {
   readonly pieces: "treads" | "risers";
   readonly formula: string;
 }
@@ -19,15 +19,15 @@ const closedAt = (plain: string, from: number): number => {
   return plain.length;
 };
 
-/** The fit that a formula calls, whatever stands around it; undefined where it calls none, or where it only shows a part of one. */
-export const fitCall = (formula: string): FitCall | undefined => {
+/** The marks that a formula asks for, whatever stands around the call; undefined where it asks for none, or only shows a part of them. */
+export const marksCall = (formula: string): MarksCall | undefined => {
   // Texts out of the way, as long as they are, since brackets in them close nothing.
   const plain = formula.replace(TEXT, (text) => "_".repeat(text.length));
-  const [found] = [...plain.matchAll(FIT)];
+  const [found] = [...plain.matchAll(MARKS)];
   if (found === undefined) return undefined;
   const end = closedAt(plain, found.index + found[0].length);
   return {
-    pieces: found[1]?.toUpperCase() === "TREADFIT" ? "treads" : "risers",
+    pieces: found[1]?.toUpperCase() === "MARKS" ? "treads" : "risers",
     formula: `=${formula.slice(found.index, end + 1)}`,
   };
 };
