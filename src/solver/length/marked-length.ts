@@ -1,6 +1,5 @@
-import { exact } from "./exact";
 import { lengthOf, measure, type Unit } from "./length";
-import { tapeText } from "./tape-text";
+import { fraction } from "./tape-text";
 
 /**
  * A 32nd lies half way between two marks of a usual tape, and half a 32nd either way is said in a word, so a mark is made within a 128th of
@@ -14,8 +13,11 @@ const RULE_MARKS_AN_INCH = 64;
 /** Metric tapes are read to half a millimetre by eye. */
 const MILLIMETRE_MARK = 0.5;
 
-const inches = (value: number, denominator: number): string =>
-  tapeText(exact(value), { denominator, feet: false, strong: false }).replace('"', "");
+const inches = (value: number, denominator: number): string => {
+  const parts = Math.round(value * denominator);
+  const [whole, rest] = [Math.floor(parts / denominator), parts % denominator];
+  return [...(whole === 0 && rest !== 0 ? [] : [String(whole)]), ...(rest === 0 ? [] : [fraction(rest, denominator)])].join(" ");
+};
 
 const millimetres = (value: number): string => String(Math.round(value / MILLIMETRE_MARK) * MILLIMETRE_MARK);
 

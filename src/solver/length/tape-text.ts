@@ -11,7 +11,8 @@ export interface TapeStyle {
   readonly strong: boolean;
 }
 
-const fraction = (parts: number, denominator: number): string => {
+/** So many parts of a whole, reduced. */
+export const fraction = (parts: number, denominator: number): string => {
   let [over, under] = [parts, denominator];
   while (over % 2 === 0) [over, under] = [over / 2, under / 2];
   return `${over}/${under}`;
