@@ -35,8 +35,7 @@ export const ticketPages = (page: Document, tickets: readonly Ticket[], cautions
     return element(page, "section", [
       element(page, "h2", title),
       element(page, "p", cautions.join(" ")),
-      element(page, "p", [over, measure].filter((said) => said !== "").join(". ")),
-      ...always.map((said) => element(page, "p", said)),
+      element(page, "p", [over, ...always, measure].filter((said) => said !== "").join(". ")),
       ...doubts.map((doubt) => element(page, "p", doubt, "doubt")),
       element(page, "table", [
         element(page, "thead", [element(page, "tr", heads)]),
