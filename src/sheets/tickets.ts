@@ -39,6 +39,8 @@ const PRINTED: readonly { readonly heading: string; readonly kind: ResultKind }[
   "top",
   "bottom",
   "depth",
+  "leftDepth",
+  "rightDepth",
   "height",
   "toe",
   "heelAtTheHook",
@@ -60,6 +62,9 @@ const PRINTED: readonly { readonly heading: string; readonly kind: ResultKind }[
 /** Of a tread that ends in a mitre these are no marks, and less than what is cut. */
 const BETWEEN_SKIRTS: readonly string[] = [words("longPoint"), words("shortPoint")];
 
+/** Said only where a step of the fit is tapered: otherwise both are the depth. */
+const AT_BOTH_ENDS = [words("leftDepth"), words("rightDepth")] as const;
+
 /** A saw is set to a tenth of a degree at best. */
 const ANGLE_DECIMALS = 1;
 
@@ -78,7 +83,11 @@ export const tickets = (
 ): readonly Ticket[] => {
   const [headings = [], ...rows] = fit;
   const isGiven = (heading: string): boolean => rows.some((row) => isText(row[headings.indexOf(heading)]));
-  const left = isGiven("toe") ? BETWEEN_SKIRTS : [];
+  const isTapered = rows.some((row) => {
+    const [one, other] = AT_BOTH_ENDS.map((heading) => row[headings.indexOf(heading)]);
+    return isText(one) && isText(other) && one !== other;
+  });
+  const left = [...(isGiven("toe") ? BETWEEN_SKIRTS : []), ...(isTapered ? [] : AT_BOTH_ENDS)];
   const columns = PRINTED.flatMap(({ heading, kind }) =>
     isGiven(heading) && !left.includes(heading) ? [{ heading, kind, column: headings.indexOf(heading) }] : []);
   const note = headings.indexOf("note");
