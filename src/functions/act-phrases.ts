@@ -38,6 +38,12 @@ export const markText = ({ acts }: Ticket, { end, place }: Mark): string =>
 
 export const fromTo = (ticket: Ticket, one: Mark, other: Mark): string => `from ${markText(ticket, one)} to ${markText(ticket, other)}`;
 
+/** Where the scribed back begins at an end: the mark of its depth, or the corner where it is as deep as it was ripped. */
+export const depthText = ({ acts }: Ticket, marked: readonly Side[], end: Side): string =>
+  marked.includes(end)
+    ? `mark ${acts.findIndex((act) => act.kind === "mark the depth" && act.end === end) + 1}`
+    : `the ${end} back corner`;
+
 /** A way the near end of the blade's path goes, and which corner lies inside a square line through the other. */
 export interface SwingWords {
   readonly swing: string;

@@ -4,6 +4,7 @@ import { markedLength, ruledLength } from "../solver/length/marked-length";
 import {
   bevelText,
   checkText,
+  depthText,
   freeEndText,
   fromTo,
   hookText,
@@ -126,6 +127,22 @@ const OF_RETURNS = {
   }),
 } satisfies Partial<WordsOf>;
 
+const OF_TAPERED = {
+  "mark the depth": ({ end, isOpen, distance }, ticket) => ({
+    act: `MARK ${LARGE[end]} DEPTH`,
+    hookOn: isOpen ? `from the ${end} heel, along the sawn line` : `hook the ${end} nose corner, along the ${end} end`,
+    ...measured(distance, ticket),
+    note: "on the face: the back comes here",
+  }),
+  scribe: ({ marked }, ticket) => ({
+    act: "SCRIBE BACK",
+    note: joined(
+      `from ${depthText(ticket, marked, "left")} to ${depthText(ticket, marked, "right")}`,
+      "saw outside the line, plane to the riser",
+    ),
+  }),
+} satisfies Partial<WordsOf>;
+
 const OF_RISERS = {
   "mark the notch": ({ end, way, distance }, ticket) => ({
     act: "MARK NOTCH",
@@ -152,7 +169,7 @@ const OF_RISERS = {
   }),
 } satisfies Partial<WordsOf>;
 
-const WORDS: WordsOf = { ...OF_ENDS, ...OF_RETURNS, ...OF_RISERS };
+const WORDS: WordsOf = { ...OF_ENDS, ...OF_RETURNS, ...OF_TAPERED, ...OF_RISERS };
 
 const wordsOf = (act: Act, ticket: Ticket): Words => (WORDS[act.kind] as (act: Act, ticket: Ticket) => Words)(act, ticket);
 
