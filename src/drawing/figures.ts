@@ -1,4 +1,5 @@
 import { DEGREES_PER_RADIAN, RADIANS_PER_DEGREE } from "../solver/degrees";
+import { pieceFrame } from "../solver/fit/piece-frame";
 import { returnMarks } from "../solver/fit/return-marks";
 import { arcRadius } from "../solver/layout/arc-radius";
 import { skirt } from "../solver/layout/skirt";
@@ -342,6 +343,40 @@ const tread: Figure = {
   })(),
 };
 
+const taperedTread: Figure = {
+  says:
+    "A tapered step as its piece lies at the saw, nose level: left run ML and right run MR are square to the riser behind, left " +
+    "depth DL and right depth DR square to the nose; the blank is ripped to the larger, and its back is scribed from one to the other.",
+  marks: (() => {
+    // As read: back line level, runs of 8 and 12, the front turned by what they differ.
+    const read = { leftDistance: 8, rightDistance: 12, near: 36, farLeft: -0.5, farRight: 37 };
+    const { left, right, distance: front, nearSlope } = pieceFrame({
+      ...read, closure: undefined, closedBy: undefined, isFarByAngles: false, unused: [],
+    });
+    const to = front + 2 * NOSING;
+    const [nl, nr]: readonly [Point, Point] = [[-to * left.slope, -to], [right.at + (to - right.ahead) * right.slope, -to]];
+    const [fl, fr]: readonly [Point, Point] = [[-front * left.slope, -front], [right.at + (front - right.ahead) * right.slope, -front]];
+    const [bl, br]: readonly [Point, Point] = [[0, 0], [right.at, -right.ahead]];
+    // From a front corner square to the back line.
+    const foot = ([x, y]: Point): Point => {
+      const at = (x - nearSlope * y) / (1 + nearSlope * nearSlope);
+      return [at, -nearSlope * at];
+    };
+    return [
+      shape(bl, br, nr, nl),
+      thin(fl, fr),
+      dashed([-6, 0], bl),
+      dashed(br, [br[0] + 7, br[1]]),
+      distance(fl, foot(fl), "ML", 0),
+      distance(fr, foot(fr), "MR", 0),
+      distance([bl[0] - 4, nl[1]], [bl[0] - 4, bl[1]], "DL", 0),
+      distance([br[0] + 5, nr[1]], [br[0] + 5, br[1]], "DR", 0),
+      caption(along(nl, nr, 0.5), "nose", "below"),
+      caption(along(bl, br, 0.5), "back, scribed", "above"),
+    ];
+  })(),
+};
+
 const riser: Figure = {
   says: "A riser from the front: top TL to TR, bottom BL to BR a height M below, both diagonals, and the end run past the open skirt by q.",
   marks: [
@@ -469,7 +504,7 @@ export const FIGURES: Readonly<Record<string, readonly Figure[]>> = {
   EQUALIZE: [equalize],
   PACKING: [packingFigure],
   LEAN: [leanFigure],
-  TREADFIT: [tread, holdingTheTape, settings("nose", "underside")],
+  TREADFIT: [tread, taperedTread, holdingTheTape, settings("nose", "underside")],
   RISERFIT: [riser, settings("bottom", "back")],
   NOTCH: [notchFigure],
   RISERHEIGHT: [riserHeight],

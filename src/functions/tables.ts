@@ -92,9 +92,9 @@ export const treadReadings = table("readings", "One row per tread, read at sub-t
     kind: "reading",
     sign: "positive",
     plausible: "run",
-    says: "Run at the left skirt, square to the riser. A step whose left and right run differ is tapered and refused.",
+    says: "Run at the left skirt, square to the riser behind, where the step is deeper at one end; give right run too.",
   },
-  rightRun: { kind: "reading", sign: "positive", plausible: "run", says: "Run at the right skirt." },
+  rightRun: { kind: "reading", sign: "positive", plausible: "run", says: "Run at the right skirt, alike." },
   ...sideGaps,
   backGap: {
     kind: "reading",

@@ -145,7 +145,10 @@ export const sawn = (rows: readonly Printed[], block: Block): Sawn => {
     if (words === "upright") return planeThrough(far, near, shifted(far, [0, 0, 1]));
     const [, degrees, side, where, longer, light] = matched(
       words,
-      /^([\d.]+)°, top of the blade to the (left|right), (over|away from) the piece: (face|underside|back) longer; square on the end: light shows at the (top|bottom)$/,
+      new RegExp(
+        String.raw`^([\d.]+)°, top of the blade to the (left|right), (over|away from) the piece: (face|underside|back) longer; ` +
+          "square on the end: light shows at the (top|bottom)$",
+      ),
     );
     if (!isSide(side)) throw new Error(words);
     const long = Math.hypot(near[0] - far[0], near[1] - far[1]);
@@ -173,7 +176,8 @@ export const sawn = (rows: readonly Printed[], block: Block): Sawn => {
     const inward = -way(end) * figure(by);
     const shift = inside === near ? inward : -inward;
     say(Math.sign(shift) === way(goes), `${swing}, ${offset}`);
-    say(Math.abs(Math.abs(Math.atan(shift / over)) / RADIANS - Number(degrees)) < 0.05 + inch / 64 / over / RADIANS, `${swing}, ${offset}: how much`);
+    const byOffset = Math.abs(Math.atan(shift / over)) / RADIANS;
+    say(Math.abs(byOffset - Number(degrees)) < 0.05 + inch / 64 / over / RADIANS, `${swing}, ${offset}: how much`);
     return misread === "swing mirrored" ? -shift : shift;
   };
 
@@ -223,7 +227,10 @@ export const sawn = (rows: readonly Printed[], block: Block): Sawn => {
     if (/^MARK (LEFT|RIGHT) (NOSE|TOE|HEEL|BACK|TOP|BOTTOM)$/.test(act)) {
       const [, verb = "", corner, edge, , squared, along = "gauged line"] = matched(
         hookOn,
-        /^(hook|burn (?:an inch|100) at) the (?:(left|right) (nose|back|top|bottom) corner|(left|right) end|squared (left|right) end), (?:along the (nose|back|top|bottom)|on the gauged line)$/,
+        new RegExp(
+          "^(hook|burn (?:an inch|100) at) the (?:(left|right) (nose|back|top|bottom) corner|(left|right) end|squared (left|right) end), " +
+            "(?:along the (nose|back|top|bottom)|on the gauged line)$",
+        ),
       );
       const from = sideIn(hookOn);
       if (corner !== undefined && edge !== along) throw new Error(hookOn);

@@ -95,6 +95,15 @@ test("a mitred tread has no points between the skirts on its ticket, a tread bet
   expect(walled?.headings).toEqual(["step", "length", "long point", "short point"]);
 });
 
+test("a ticket with a tapered step has the depth at both ends, one without has the one depth", () => {
+  const headings = ["step", "length", "depth", "left depth", "right depth", "note"];
+  const square = [1, 36, 11.25, 11.25, 11.25, ""];
+  const [tapered] = tickets("Treads", [headings, square, [2, 36, 11.5, 10.75, 11.5, ""]], tape);
+  expect(tapered?.headings).toEqual(["step", "length", "depth", "left depth", "right depth"]);
+  const [plain] = tickets("Treads", [headings, square, [2, 36, 11.5, 11.5, 11.5, ""]], tape);
+  expect(plain?.headings).toEqual(["step", "length", "depth"]);
+});
+
 test("what the sheet says over the readings stands first among the notes", () => {
   const [first] = tickets("Risers", fit(2), tape, "cut height as designed");
   expect(first?.notes).toEqual(["cut height as designed", "step 2: unchecked"]);

@@ -15,7 +15,6 @@ const ALWAYS_0: readonly string[] = ["OFFCUTS price"];
 
 /** Outputs that are the same by what they mean, so that nobody could see one stand for the other. That they are the same is tested. */
 const SAME: Readonly<Record<string, string>> = {
-  "TREADFIT depth, left depth, right depth": "a tapered step is refused, so both ends are as deep as the piece",
   'LAYOUT "run", "tread depth"': "the codes call the run tread depth",
   'RAIL "height over the nosings", "height over the upper floor at the landing nosing"':
     "the landing nosing is the edge of the upper floor",

@@ -37,7 +37,7 @@ export const MARKS = declare({
   solve: ({ readings, tape, unit: used, headings: _headings, ...piece }) =>
     besideBadRows(
       readings,
-      (good) => treadActs(good, { ...piece, closure: closureLimits(tape, used) }, used).map((acts) => actRows(acts, used)),
+      (good) => treadActs(good, { ...piece, unit: used, closure: closureLimits(tape, used) }).map((acts) => actRows(acts, used)),
       ({ label, bad }) => actRows({ step: label, acts: [], bad }, used),
     ).flat(),
 });

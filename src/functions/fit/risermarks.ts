@@ -25,12 +25,15 @@ export const RISERMARKS = declare({
     thickness,
     gap,
     undercut,
-    skirtThickness: { kind: "length", sign: "not negative", default: "3/4", says: "Thickness of the open skirt, over which the notch goes." },
+    skirtThickness: {
+      kind: "length", sign: "not negative", default: "3/4", says: "Thickness of the open skirt, over which the notch goes.",
+    },
     lap: {
       kind: "length",
       sign: "not negative",
       default: STAIR_LABELS.lap.default.inches,
-      says: "How far the riser laps below the top of the tread; with none there is no notch, and riser 1, on the floor, has none either.",
+      says:
+        "How far the riser laps below the top of the tread; with none there is no notch, and riser 1, on the floor, has none either.",
     },
     clearance: { kind: "length", sign: "not negative", default: 0, says: "Room for the tread, added to the notch both ways." },
     bevel: {

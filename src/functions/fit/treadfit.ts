@@ -88,10 +88,10 @@ export const TREADFIT = declare({
   result: {
     kind: "table",
     says:
-      "One row per tread. Lengths are on the face, at the piece's own edges. Angles are in degrees: a cut angle is positive where " +
-      "the front is longer, a tilt where the face is longer (undercut) and negative where the underside is longer; left set and " +
-      "right set say both in words. Marks along the nose are from the finished nose corner at the wall; with both ends open, from " +
-      "the other end's toe.",
+      "One row per tread. Lengths are on the face, at the piece's own edges. Angles are in degrees, from square to the nose: a cut " +
+      "angle is positive where the front is longer, a tilt where the face is longer (undercut) and negative where the underside is " +
+      "longer; left set and right set say both in words. Marks along the nose are from the finished nose corner at the wall; with " +
+      "both ends open, from the other end's toe.",
     columns: {
       step: { kind: "label", says: "Step of the reading." },
       length: { kind: "reading", says: "Blank: from end to end of face and underside, with the return's overhang." },
@@ -99,14 +99,14 @@ export const TREADFIT = declare({
       shortPoint: { kind: "reading", says: "Where back and front overlap." },
       back: { kind: "reading", says: "Along the back edge." },
       front: { kind: "reading", says: "Along the piece's own front edge." },
-      leftAngle: { kind: "angle", says: "Cut angle of the left end, from square." },
-      rightAngle: { kind: "angle", says: "Cut angle of the right end, from square." },
+      leftAngle: { kind: "angle", says: "Cut angle of the left end, from square to the nose." },
+      rightAngle: { kind: "angle", says: "Cut angle of the right end, from square to the nose." },
       leftTilt: {
         kind: "angle",
         says: "Tilt of the saw at the left end, square to the cut: positive is face longer (undercut), negative is underside longer.",
       },
       rightTilt: { kind: "angle", says: "Tilt of the saw at the right end, alike." },
-      depth: { kind: "reading", says: "Depth of the piece, back to nose, less the back gap." },
+      depth: { kind: "reading", says: "Depth of the piece, back to nose, less the back gap; of a tapered step the larger, to rip to." },
       heel: { kind: "reading", says: "Parallel to the nose to where the mitre starts; it lies the return's width behind the nose." },
       toe: { kind: "reading", says: "Along the nose to the outer edge of the return." },
       mitre: { kind: "angle", says: "Mitre from the nose; 45 only where the skirt is square to it." },
@@ -128,8 +128,13 @@ export const TREADFIT = declare({
           "is longer. Blade over the piece: underside longer; away from it: face longer.",
       },
       rightSet: { kind: "text", says: "Right end at the saw, alike." },
-      leftDepth: { kind: "reading", says: "Depth at the left end; the same as the depth, as tapered steps are refused." },
-      rightDepth: { kind: "reading", says: "Depth at the right end; the same." },
+      leftDepth: {
+        kind: "reading",
+        says:
+          "Depth at the left skirt, square to the nose, to the back corner on the face. Where it differs from the right depth, " +
+          "scribe the back from one to the other.",
+      },
+      rightDepth: { kind: "reading", says: "Depth at the right skirt, alike." },
       heelAtTheHook: {
         kind: "reading",
         says:
@@ -153,13 +158,19 @@ export const TREADFIT = declare({
       cell: "#VALUE!",
       says: 'front: is missing; give front, or left angle and right angle ("square" for a measured zero, as 0 counts as empty)',
     },
-    tapered: {
+    "one-run-missing": { cell: "#VALUE!", says: "{missing} run: is missing beside {given} run; give both, or run alone" },
+    "runs-disagree": {
       cell: "#VALUE!",
-      says:
-        "left run: {left length} against a right run of {right length} is a tapered step, which is not worked out yet; pack the " +
-        "riser behind out by {more length} at its {end} end, which makes the step square, and read it again",
+      says: "run: {run length} does not lie between the left run, {left length}, and the right run, {right length}; keep the two",
     },
-    "runs-disagree": { cell: "#VALUE!", says: "run: {run length} disagrees with the left run and right run, both {both length}; keep one" },
+    "runs-too-different": {
+      cell: "#VALUE!",
+      says: "left run: {left length} against a right run of {right length} leaves no depth at one end; read both again",
+    },
+    "depth-of-a-tapered-step": {
+      cell: "#VALUE!",
+      says: "depth: {depth length} cannot be the depth of a tapered step, which has another at each end; leave depth empty",
+    },
     "no-depth-left": { cell: "#VALUE!", says: "back gap: {backGap length} takes all of the depth" },
     "return-too-wide": { cell: "#VALUE!", says: "return width: {returnWidth length} is as much as the tread is deep, {depth length}" },
     "no-distance": { cell: "#VALUE!", says: "run: is empty or 0; give the distance between the two lines measured" },
@@ -270,18 +281,28 @@ export const TREADFIT = declare({
       given: {
         readings: [
           ["step", "left run", "right run", "back", "front", "left offset"],
-          [7, "9 1/2", "10 1/4", 36, 36, "square"],
+          [7, 9, 18, 12, 15, "square"],
         ],
+        nosing: 0,
       },
       shows: [
         {
           step: 7,
+          leftAngle: -36.86989764584402,
+          rightAngle: 36.86989764584402,
+          back: 12,
+          front: 15,
+          leftDepth: 7.2,
+          rightDepth: 14.4,
+          depth: 14.4,
           note:
-            'left run: 9 1/2" against a right run of 10 1/4" is a tapered step, which is not worked out yet; pack the riser behind ' +
-            'out by 3/4" at its right end, which makes the step square, and read it again',
+            "tapered: rip to the larger depth, scribe the back from left depth to right depth; pack the riser behind out by 9 in at " +
+            "its right end, and the step is square again; unchecked: one more diagonal would check this step",
         },
       ],
-      from: "by hand: 10 1/4 less 9 1/2; the right end is the deeper one",
+      from:
+        "by hand: a front of 15 that runs out 9 is 12 along the back, a 3-4-5 triangle, and both skirts are square to the back: " +
+        "turned by 36.87 degrees to the nose, 9 x 4/5 and 18 x 4/5 square to it",
     },
     {
       given: {
@@ -302,13 +323,14 @@ export const TREADFIT = declare({
   ],
   source:
     "Plane coordinates of the four corners, from the two lines measured and a diagonal, offset or angle; closure is the " +
-    "difference of the two diagonals' answers. Tilt = atan(tan lean x cos angle); a gap c takes c / (cos angle x cos tilt) off an " +
+    "difference of the two diagonals' answers. A tapered step is turned by asin((right run - left run) / front), so that its nose " +
+    "lies level. Tilt = atan(tan lean x cos angle); a gap c takes c / (cos angle x cos tilt) off an " +
     "end; heel = toe - return width x tan(45 + angle / 2).",
   caution: SAW_CAUTION,
   solve: ({ readings, tape, unit: used, headings: _headings, ...piece }) =>
     besideBadRows(
       readings,
-      (good): readonly object[] => treadFits(good, { ...piece, closure: closureLimits(tape, used) }),
+      (good): readonly object[] => treadFits(good, { ...piece, closure: closureLimits(tape, used), unit: used }),
       ({ label, bad }) => ({ step: label, bad }),
     ),
 });

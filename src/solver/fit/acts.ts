@@ -71,6 +71,9 @@ export type Act =
       /** How much longer the inner edge is than a square end leaves it; the outer edge where it is less than 0. */
       readonly innerLonger: number;
     }
+  | { readonly kind: "mark the depth"; readonly end: Side; readonly isOpen: boolean; readonly distance: number }
+  /** The back edge of a tapered piece, between the ends whose depths are marked and the ripped corners of the others. */
+  | { readonly kind: "scribe"; readonly marked: readonly Side[] }
   | { readonly kind: "mark the notch"; readonly end: Side; readonly way: "along" | "up"; readonly distance: number }
   | { readonly kind: "saw the notch"; readonly end: Side }
   | { readonly kind: "end the bevel"; readonly end: Side; readonly distance: number }

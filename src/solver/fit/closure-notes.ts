@@ -10,7 +10,7 @@ export interface ClosureLimits {
   readonly division: number;
 }
 
-type Checked = Pick<Corners, "distance" | "closure" | "closedBy" | "isFarByAngles" | "unused">;
+type Checked = Pick<Corners, "leftDistance" | "rightDistance" | "closure" | "closedBy" | "isFarByAngles" | "unused">;
 
 /** So many steps off the same way are no accident of the tape. */
 const STEPS_THAT_SHOW_A_RULE = 3;
@@ -37,8 +37,8 @@ const UNUSED: Readonly<Record<UnusedReading, (found: Checked) => string>> = {
 };
 
 /** Two gauge readings, each out by as much as a gauge may be, and one division of the tape; or the limit of two diagonals. */
-const limitOf = ({ closedBy, distance }: Checked, { most, division }: ClosureLimits): number =>
-  closedBy === "angles" ? distance * Math.tan(GAUGE * RADIANS_PER_DEGREE) * Math.SQRT2 + division : most;
+const limitOf = ({ closedBy, leftDistance, rightDistance }: Checked, { most, division }: ClosureLimits): number =>
+  closedBy === "angles" ? Math.hypot(leftDistance, rightDistance) * Math.tan(GAUGE * RADIANS_PER_DEGREE) + division : most;
 
 const isTooLarge = (found: Checked, limits: ClosureLimits): boolean =>
   found.closure !== undefined && Math.abs(found.closure) > limitOf(found, limits);

@@ -26,8 +26,10 @@ export interface ReturnMarks {
 }
 
 interface Returns {
-  /** Depth of the piece. */
+  /** Depth of the piece at this end, square to the nose. */
   readonly depth: number;
+  /** Degrees the back edge turns off the nose, positive where that makes this end the deeper. */
+  readonly taper?: number;
   readonly overhang: number;
   readonly returnWidth: number;
   /** What the back edge was taken back by; the return, which runs past the riser, is not. */
@@ -47,18 +49,24 @@ const heelFromToe = (angle: number, { returnWidth }: Returns): number =>
   returnWidth * Math.tan(((SQUARE + angle) / 2) * RADIANS_PER_DEGREE);
 
 const oneReturn = (angle: number, returns: Returns) => {
-  const { depth, overhang, returnWidth, backGap } = returns;
+  const { depth, taper = 0, overhang, returnWidth, backGap } = returns;
   const along = Math.cos(angle * RADIANS_PER_DEGREE);
+  const behind = (angle - taper) * RADIANS_PER_DEGREE;
   const mitre = (SQUARE - angle) / 2;
+  // Lines along the skirt, further in or out: a back edge that is not parallel to the nose makes each another length.
+  const perInward = Math.tan(behind) - Math.tan(angle * RADIANS_PER_DEGREE);
+  const inner = returnWidth - overhang;
+  const pastRiser = (backGap + overhang) / Math.cos(behind);
+  const returnLineToHeel = (depth - returnWidth) / along + inner * perInward;
   return {
     past: overhang / along,
-    inside: (returnWidth - overhang) / along,
+    inside: inner / Math.cos(behind),
     own: {
       mitre,
       mitreLine: returnWidth / Math.sin(mitre * RADIANS_PER_DEGREE),
-      returnLineToHeel: (depth - returnWidth) / along,
-      outerEdge: (depth + backGap + overhang) / along,
-      innerEdge: (depth + backGap - returnWidth + overhang) / along,
+      returnLineToHeel,
+      outerEdge: depth / along - overhang * perInward + pastRiser,
+      innerEdge: returnLineToHeel + pastRiser,
     },
   };
 };
@@ -79,10 +87,10 @@ export const returnMarks = (angle: number, wallAngle: number, { back, front }: E
 
 /** Marks of two returns, each measured from the other. */
 export const bothReturnMarks = (
-  leftAngle: number, rightAngle: number, { back, front }: Edges, returns: Returns,
+  leftAngle: number, rightAngle: number, { back, front }: Edges, leftReturns: Returns, rightReturns: Returns = leftReturns,
 ): { readonly left: ReturnMarks; readonly right: ReturnMarks } => {
-  const [left, right] = [oneReturn(leftAngle, returns), oneReturn(rightAngle, returns)];
-  const [fromLeft, fromRight] = [heelFromToe(leftAngle, returns), heelFromToe(rightAngle, returns)];
+  const [left, right] = [oneReturn(leftAngle, leftReturns), oneReturn(rightAngle, rightReturns)];
+  const [fromLeft, fromRight] = [heelFromToe(leftAngle, leftReturns), heelFromToe(rightAngle, rightReturns)];
   const toe = front + left.past + right.past;
   const shared = { toe, heelAtTheHook: toe - fromLeft - fromRight, returnLine: back - left.inside - right.inside };
   return { left: { ...left.own, ...shared, heel: toe - fromLeft }, right: { ...right.own, ...shared, heel: toe - fromRight } };

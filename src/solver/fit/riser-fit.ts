@@ -2,7 +2,8 @@ import type { OpenEnd } from "../layout/stair-facts";
 import { isProblem, type Problem } from "../problem";
 import { adjusted, type ClosureLimits } from "./closure-notes";
 import { type CornerProblem, corners } from "./corner-reading";
-import { endCuts } from "./end-cuts";
+import { endCuts, reach } from "./end-cuts";
+import { pieceFrame } from "./piece-frame";
 import { cutFigures, endsOf, type Fitted, fittedRows } from "./fitted-rows";
 import { unusedAtOpenEnds } from "./unused-at-open-ends";
 
@@ -68,19 +69,21 @@ export interface FailedRiserFit {
 const one = (reading: RiserReading, piece: RiserPiece): Fitted<Omit<RiserFit, "note">> | Problem<RiserFitProblem> => {
   const { step, top, bottom, height } = reading;
   const cutHeight = reading.cutHeight ?? height;
-  const found = corners({ ...reading, distance: height, near: top, ...(bottom === undefined ? {} : { far: bottom }) });
+  const lines = { leftDistance: height, rightDistance: height };
+  const found = corners({ ...reading, ...lines, near: top, ...(bottom === undefined ? {} : { far: bottom }) });
   if (isProblem(found)) return found;
   const read = adjusted(found, piece.closure);
   const ends = { left: { lean: reading.leftFlare, gap: reading.leftGap }, right: { lean: reading.rightFlare, gap: reading.rightGap } };
-  const cuts = endCuts(read, { from: 0, depth: cutHeight }, piece.thickness, endsOf(ends, piece, piece.runPast), piece.undercut);
+  const cuts = endCuts(pieceFrame(read), { from: 0, to: cutHeight }, piece.thickness, endsOf(ends, piece, piece.runPast), piece.undercut);
   if (isProblem(cuts)) return cuts;
+  const { left, right } = reach(cuts);
   return {
     read,
     unused: unusedAtOpenEnds(piece.openEnd, ends, "flare"),
     fit: {
       step,
       // The blank must hold the back too, where that is the longer.
-      length: cuts.longPoint + cuts.leftUnder + cuts.rightUnder,
+      length: right - left,
       top: cuts.near,
       bottom: cuts.far,
       height: cutHeight,

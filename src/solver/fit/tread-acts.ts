@@ -1,10 +1,9 @@
 import { RADIANS_PER_DEGREE } from "../degrees";
-import type { OpenEnd } from "../layout/stair-facts";
 import { inchesIn } from "../length/marked-length";
-import type { Unit } from "../length/length";
 import type { Problem } from "../problem";
-import { type Act, type ActsOfAStep, type Edge, type Hook, type Mark, otherEnd, type Side, standsOff, type Swing } from "./acts";
+import { type Act, type ActsOfAStep, type CheckedFrom, type Edge, type Mark, otherEnd, type Side, standsOff, type Swing } from "./acts";
 import { saysDisagreeing } from "./closure-notes";
+import { openEndOf, type OpenEndOfTread, ripDepth, scribed } from "./tread-lines";
 import { type FitProblem, type TreadFit, treadFits, type TreadPiece, type TreadReading } from "./tread-fit";
 
 /** Waste at the squared end of a blank that all marks are hooked on, so that the saw has wood on both sides. */
@@ -14,181 +13,183 @@ const SQUARE_ENOUGH_INCHES = 1 / 32;
 
 const slope = (angle: number): number => Math.tan(angle * RADIANS_PER_DEGREE);
 
+/** A fit seen from one of its ends, with the depth it is ripped to. */
 interface EndOfFit {
   readonly end: Side;
   readonly angle: number;
   readonly tilt: number;
+  readonly depth: number;
 }
 
-const endOf = (fit: TreadFit, end: Side): EndOfFit =>
-  end === "left" ? { end, angle: fit.leftAngle, tilt: fit.leftTilt } : { end, angle: fit.rightAngle, tilt: fit.rightTilt };
+const endOf = (fit: TreadFit, end: Side, depth: number): EndOfFit =>
+  end === "left"
+    ? { end, angle: fit.leftAngle, tilt: fit.leftTilt, depth }
+    : { end, angle: fit.rightAngle, tilt: fit.rightTilt, depth };
 
 const markAt = (end: Side, place: Mark["place"]): Mark => ({ end, place });
 
-interface Flight {
-  readonly openEnd: OpenEnd;
-  readonly overhang: number;
-  readonly returnWidth: number;
-  readonly unit: Unit;
-}
-
-const rip = (fit: TreadFit, more: number): Act => ({
-  kind: "rip", distance: fit.depth, piece: "tread", blank: fit.length + more, note: fit.note,
+const rip = (fit: TreadFit, distance: number, more: number): Act => ({
+  kind: "rip", distance, piece: "tread", blank: fit.length + more, note: fit.note,
 });
 
-const across = (fit: TreadFit, angle: number): Swing => ({ angle, over: fit.depth, far: "back", near: "nose" });
+const across = ({ angle, depth }: EndOfFit): Swing => ({ angle, over: depth, far: "back", near: "nose" });
 
-const firstEnd = (fit: TreadFit, { end, angle, tilt }: EndOfFit): Act => ({
-  kind: "saw end", end, piece: "tread", swing: across(fit, angle), tilt,
+const sawn = (at: EndOfFit, on?: readonly [Mark, Mark]): Act => ({
+  kind: "saw end", end: at.end, piece: "tread", swing: across(at), tilt: at.tilt, ...(on === undefined ? {} : { on }),
 });
 
 interface Marked {
   readonly mark: Mark;
+  readonly along: Edge;
   /** From the finished first end, on its own line. */
   readonly distance: number;
 }
 
-/** Marks and both diagonals from the first end's corners, before the second end is sawn. */
-const marksFrom = (
-  fit: TreadFit, first: EndOfFit, onNose: Marked, onBack: Marked, onTheLine?: Marked,
-): { readonly marks: readonly Act[]; readonly diagonals: readonly Act[] } => {
+const check = (from: CheckedFrom, to: Mark, along: number, depth: number, isBurnt: boolean): Act => ({
+  kind: "check", from, to, distance: Math.hypot(along, depth), isBurnt,
+});
+
+/** Marks from the first end's corners, and both diagonals from there, before the second end is sawn. */
+const marksFrom = (first: EndOfFit, onNose: Marked, onBack: Marked, onTheLine?: Marked) => {
+  const { end, depth } = first;
   const isBurnt = standsOff(first.tilt);
-  const hook = (along: Edge): Hook => ({ end: first.end, along, isSquared: false });
-  const mark = (along: Edge, { mark: made, distance }: Marked): Act => ({
-    kind: "mark", mark: made, hook: hook(along), distance, isBurnt,
-  });
-  const check = (corner: Edge, to: Mark, along: number): Act => ({
-    kind: "check", from: { end: first.end, corner }, to, distance: Math.hypot(along, fit.depth), isBurnt,
-  });
-  const backCorner = fit.depth * slope(first.angle);
+  const backCorner = depth * slope(first.angle);
   return {
-    marks: [
-      mark("nose", onNose),
-      ...(onTheLine === undefined ? [] : [mark("gauged line", onTheLine)]),
-      mark("back", onBack),
-    ],
+    marks: [onNose, ...(onTheLine === undefined ? [] : [onTheLine]), onBack].map(
+      ({ mark, along, distance }): Act => ({ kind: "mark", mark, hook: { end, along, isSquared: false }, distance, isBurnt }),
+    ),
     diagonals: [
-      check("nose", onBack.mark, backCorner + onBack.distance),
-      check("back", onNose.mark, onNose.distance - backCorner),
+      check({ end, corner: "nose" }, onBack.mark, backCorner + onBack.distance, depth, isBurnt),
+      check({ end, corner: "back" }, onNose.mark, onNose.distance - backCorner, depth, isBurnt),
     ],
   };
 };
 
-/** Between two skirts. */
-const closedActs = (fit: TreadFit): readonly Act[] => {
-  const [first, second] = [endOf(fit, "left"), endOf(fit, "right")];
-  const [nose, back] = [markAt("right", "nose"), markAt("right", "back")];
-  const { marks, diagonals } = marksFrom(fit, first, { mark: nose, distance: fit.front }, { mark: back, distance: fit.back });
-  return [
-    rip(fit, 0),
-    firstEnd(fit, first),
-    ...marks,
-    ...diagonals,
-    { kind: "saw end", end: "right", piece: "tread", swing: across(fit, second.angle), tilt: second.tilt, on: [nose, back] },
-  ];
+/** Of a tapered tread, which is ripped to its larger depth: where the back comes at each end, and the line between. */
+const backActs = (fit: TreadFit, piece: TreadPiece): readonly Act[] => {
+  const marks = scribed(fit, piece);
+  return marks.length === 0
+    ? []
+    : [
+        ...marks.map(({ end, isOpen, distance }): Act => ({ kind: "mark the depth", end, isOpen, distance })),
+        { kind: "scribe", marked: marks.map(({ end }) => end) },
+      ];
 };
 
-/** What is marked and sawn at an open end, once its marks are made: the proofs of its own marks, the cuts, the return. */
-const openEnd = (fit: TreadFit, end: Side, mitre: number, mitreLine: number, outerEdge: number, flight: Flight) => {
-  const { returnWidth, unit } = flight;
-  const { angle } = endOf(fit, end);
+/** Between two skirts. */
+const closedActs = (fit: TreadFit, piece: TreadPiece): readonly Act[] => {
+  const depth = ripDepth(fit, piece);
+  const [first, second] = [endOf(fit, "left", depth), endOf(fit, "right", depth)];
+  const [nose, back] = [markAt("right", "nose"), markAt("right", "back")];
+  // Along the ripped edge, which is the piece's own back edge where nothing tapers.
+  const onRippedEdge = fit.front - depth * (slope(first.angle) + slope(second.angle));
+  const { marks, diagonals } = marksFrom(
+    first,
+    { mark: nose, along: "nose", distance: fit.front },
+    { mark: back, along: "back", distance: onRippedEdge },
+  );
+  return [rip(fit, depth, 0), sawn(first), ...marks, ...diagonals, sawn(second, [nose, back]), ...backActs(fit, piece)];
+};
+
+/** What is proved, sawn and put on at an open end, once its marks are made. */
+const openActs = ({ end, angle, mitre, toePastHeel, outerEdge, freeEnd }: OpenEndOfTread, depth: number, piece: TreadPiece) => {
+  const { returnWidth, unit } = piece;
   const [toe, heel, back] = [markAt(end, "toe"), markAt(end, "heel"), markAt(end, "back")];
-  const toePastHeel = returnWidth / slope(mitre);
-  const innerLonger = returnWidth * slope(angle);
-  const behind = fit.depth - returnWidth;
-  const proofs: readonly Act[] = [
-    { kind: "check", from: toe, to: heel, distance: mitreLine, isBurnt: false },
-    { kind: "check", from: heel, to: back, distance: behind * Math.hypot(1, slope(angle)), isBurnt: false },
-  ];
+  const behind = depth - returnWidth;
+  const innerLonger = returnWidth * slope(freeEnd);
   const isSquare = Math.abs(innerLonger) <= inchesIn(SQUARE_ENOUGH_INCHES, unit);
+  const proofs = [
+    check(toe, heel, toePastHeel, returnWidth, false),
+    check(heel, back, behind * slope(angle), behind, false),
+  ];
   const cuts: readonly Act[] = [
     { kind: "saw to the heel", end, swing: { angle, over: behind, far: "back", near: "heel" } },
     { kind: "mitre", end, fromNose: mitre, toePastHeel },
   ];
   const returned: readonly Act[] = [
     { kind: "mitre the return", end, fromNose: mitre, toePastHeel, width: returnWidth },
-    { kind: "end the return", end, distance: outerEdge, angle: isSquare ? 0 : angle, innerLonger: isSquare ? 0 : innerLonger },
+    { kind: "end the return", end, distance: outerEdge, angle: isSquare ? 0 : freeEnd, innerLonger: isSquare ? 0 : innerLonger },
   ];
   return { toe, heel, back, proofs, cuts, returned };
 };
 
-/** What a fit says of returns; a fit of an open end says all of it. */
-const saidOf = (value: number | undefined): number => {
-  if (value === undefined) throw new Error("an open end has marks");
-  return value;
-};
-
 /** One end at a skirt, the other open with a mitred return. */
-const returnActs = (fit: TreadFit, open: Side, flight: Flight): readonly Act[] => {
-  const first = endOf(fit, otherEnd(open));
-  const end = openEnd(fit, open, saidOf(fit.mitre), saidOf(fit.mitreLine), saidOf(fit.returnLength), flight);
+const returnActs = (fit: TreadFit, open: Side, piece: TreadPiece): readonly Act[] => {
+  const depth = ripDepth(fit, piece);
+  const first = endOf(fit, otherEnd(open), depth);
+  const end = openEndOf(fit, open, piece);
+  const { toe, heel, back, proofs, cuts, returned } = openActs(end, depth, piece);
+  const { returnWidth } = piece;
+  const heelAlongNose = end.toe - end.toePastHeel;
+  const backAlongNose = heelAlongNose - (depth - returnWidth) * slope(end.angle);
   const { marks, diagonals } = marksFrom(
-    fit,
     first,
-    { mark: end.toe, distance: saidOf(fit.toe) },
-    { mark: end.back, distance: saidOf(fit.returnLine) },
-    { mark: end.heel, distance: saidOf(fit.heelAtTheHook) },
+    { mark: toe, along: "nose", distance: end.toe },
+    { mark: back, along: "back", distance: backAlongNose - depth * slope(first.angle) },
+    { mark: heel, along: "gauged line", distance: heelAlongNose - returnWidth * slope(first.angle) },
   );
   return [
-    rip(fit, 0),
-    firstEnd(fit, first),
-    { kind: "gauge", distance: flight.returnWidth },
+    rip(fit, depth, 0),
+    sawn(first),
+    { kind: "gauge", distance: returnWidth },
     ...marks,
-    ...end.proofs,
+    ...proofs,
     ...diagonals,
-    ...end.cuts,
-    ...end.returned,
+    ...cuts,
+    ...backActs(fit, piece),
+    ...returned,
   ];
 };
 
 /** Both ends open: there is no finished end to hook a tape on, so all marks are from the blank's left end, squared for that. */
-const bothActs = (fit: TreadFit, flight: Flight): readonly Act[] => {
-  const left = openEnd(fit, "left", saidOf(fit.leftMitre), saidOf(fit.leftMitreLine), saidOf(fit.leftReturnLength), flight);
-  const right = openEnd(fit, "right", saidOf(fit.mitre), saidOf(fit.mitreLine), saidOf(fit.returnLength), flight);
-  const heelAt = saidOf(fit.toe) - saidOf(fit.leftHeel);
-  const backAt = heelAt + (fit.depth - flight.returnWidth) * slope(fit.leftAngle);
+const bothActs = (fit: TreadFit, piece: TreadPiece): readonly Act[] => {
+  const depth = ripDepth(fit, piece);
+  const { returnWidth, unit } = piece;
+  const [leftEnd, rightEnd] = [openEndOf(fit, "left", piece), openEndOf(fit, "right", piece)];
+  const [left, right] = [openActs(leftEnd, depth, piece), openActs(rightEnd, depth, piece)];
+  const behind = depth - returnWidth;
+  const leftBack = leftEnd.toePastHeel + behind * slope(leftEnd.angle);
+  const rightHeel = rightEnd.toe - rightEnd.toePastHeel;
+  const rightBack = rightHeel - behind * slope(rightEnd.angle);
+  const wasteAtLeast = inchesIn(WASTE_INCHES, unit);
   // The toe is the foremost point of the left end, or its back corner where the nose is much the shorter.
-  const waste = inchesIn(WASTE_INCHES, flight.unit) - Math.min(0, backAt);
+  const waste = wasteAtLeast - Math.min(0, leftBack);
   const places: readonly (readonly [Mark, Edge, number])[] = [
     [left.toe, "nose", 0],
-    [right.toe, "nose", saidOf(fit.toe)],
-    [left.heel, "gauged line", heelAt],
-    [right.heel, "gauged line", saidOf(fit.heel)],
-    [left.back, "back", backAt],
-    [right.back, "back", backAt + saidOf(fit.returnLine)],
+    [right.toe, "nose", rightEnd.toe],
+    [left.heel, "gauged line", leftEnd.toePastHeel],
+    [right.heel, "gauged line", rightHeel],
+    [left.back, "back", leftBack],
+    [right.back, "back", rightBack],
   ];
-  const diagonal = (from: Mark, to: Mark, along: number): Act => ({
-    kind: "check", from, to, distance: Math.hypot(along, fit.depth), isBurnt: false,
-  });
   return [
-    rip(fit, inchesIn(WASTE_INCHES, flight.unit)),
+    rip(fit, depth, wasteAtLeast),
     { kind: "square the blank", end: "left" },
-    { kind: "gauge", distance: flight.returnWidth },
+    { kind: "gauge", distance: returnWidth },
     ...places.map(([mark, along, at]): Act => ({
       kind: "mark", mark, hook: { end: "left", along, isSquared: true }, distance: waste + at, isBurnt: false,
     })),
     ...left.proofs,
     ...right.proofs,
-    diagonal(left.toe, right.back, backAt + saidOf(fit.returnLine)),
-    diagonal(left.back, right.toe, saidOf(fit.toe) - backAt),
+    check(left.toe, right.back, rightBack, depth, false),
+    check(left.back, right.toe, rightEnd.toe - leftBack, depth, false),
     ...left.cuts,
     ...right.cuts,
+    ...backActs(fit, piece),
     ...left.returned,
     ...right.returned,
   ];
 };
 
-const actsOf = (fit: TreadFit, flight: Flight): readonly Act[] => {
+const actsOf = (fit: TreadFit, piece: TreadPiece): readonly Act[] => {
   // Whatever is doubtful may be any of the readings: nothing is marked, so that nothing is sawn.
   if (saysDisagreeing(fit.note)) return [{ kind: "read again", note: fit.note }];
-  if (flight.openEnd === "none") return closedActs(fit);
-  return flight.openEnd === "both" ? bothActs(fit, flight) : returnActs(fit, flight.openEnd, flight);
+  if (piece.openEnd === "none") return closedActs(fit, piece);
+  return piece.openEnd === "both" ? bothActs(fit, piece) : returnActs(fit, piece.openEnd, piece);
 };
 
 /** What is done at the bench and the saw to make each tread, in that order. */
-export const treadActs = (
-  readings: readonly TreadReading[], piece: TreadPiece, unit: Unit,
-): readonly ActsOfAStep<Problem<FitProblem>>[] =>
+export const treadActs = (readings: readonly TreadReading[], piece: TreadPiece): readonly ActsOfAStep<Problem<FitProblem>>[] =>
   treadFits(readings, piece).map((fit) =>
-    "bad" in fit ? { step: fit.step, acts: [], bad: fit.bad } : { step: fit.step, acts: actsOf(fit, { ...piece, unit }) },
+    "bad" in fit ? { step: fit.step, acts: [], bad: fit.bad } : { step: fit.step, acts: actsOf(fit, piece) },
   );

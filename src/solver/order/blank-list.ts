@@ -61,6 +61,7 @@ const measured = (stair: Stair, readings: readonly TreadReading[], unit: Unit): 
     backGap: 0,
     undercut: 0,
     closure: closureLimits(undefined, unit),
+    unit,
   });
   const good: TreadFit[] = [];
   for (const fit of fits) {

@@ -184,6 +184,7 @@ test("top and both angles are a full reading, and a riser's angle is the tread's
     backGap: 0,
     undercut: 0,
     closure: PIECE.closure,
+    unit: "in",
   } as const;
   const [tread] = treadFits([read], piece);
   if (tread === undefined || "bad" in tread) throw new Error("a tread");

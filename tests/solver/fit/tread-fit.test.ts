@@ -30,6 +30,7 @@ const PIECE: TreadPiece = {
   backGap: 0,
   undercut: 0,
   closure: { most: 0.125, alike: 0.125, division: 1 / 16 },
+  unit: "in",
 };
 
 const one = (reading: TreadReading, piece: Partial<TreadPiece> = {}): TreadFit => {
@@ -668,14 +669,17 @@ describe("readings that fit no piece, and readings to look at again", () => {
     expect(one({ ...withoutRun, depth: 11.25, leftOffset: 0.5 })).toMatchObject({ depth: 11.25, front: 36 });
   });
 
-  test("a step deeper at one end is refused, and what squares it is said", () => {
+  test("runs at both ends: one alone, a mean beyond them, a depth beside them, and two that leave none are told apart", () => {
     const { run: _, ...withoutRun } = { ...bare, leftOffset: 0 };
-    const [fit] = treadFits([{ ...withoutRun, leftRun: 9.5, rightRun: 10.25 }], PIECE);
-    expect(fit).toMatchObject({ bad: { problem: "tapered", details: { left: 9.5, right: 10.25, more: 0.75, end: "right" } } });
-    expect(problemOf({ ...bare, leftOffset: 0, rightRun: 10.25 })).toBe("tapered");
-    expect(problemOf({ ...withoutRun, leftRun: 10 })).toBe("no-distance");
+    expect(problemOf({ ...bare, leftOffset: 0, rightRun: 10.25 })).toBe("one-run-missing");
+    expect(problemOf({ ...withoutRun, leftRun: 10 })).toBe("one-run-missing");
     expect(problemOf({ ...bare, leftOffset: 0, leftRun: 9.5, rightRun: 9.5 })).toBe("runs-disagree");
-    expect(one({ ...withoutRun, leftRun: 10, rightRun: 10 }).depth).toBe(11.25);
+    expect(problemOf({ ...bare, leftOffset: 0, leftRun: 10.25, rightRun: 10.5 })).toBe("runs-disagree");
+    expect(problemOf({ ...withoutRun, leftRun: 9.5, rightRun: 10, depth: 11 })).toBe("depth-of-a-tapered-step");
+    expect(problemOf({ ...withoutRun, front: 5, leftRun: 4, rightRun: 9 })).toBe("runs-too-different");
+    // By hand: a front that runs out 9 in 10, from 20 along the back line and 1 ahead of it, meets it 1 1/9 before: between the skirts.
+    expect(problemOf({ ...withoutRun, front: Math.hypot(10, 9), leftRun: 1, rightRun: 10, leftOffset: 20 })).toBe("runs-too-different");
+    expect(one({ ...withoutRun, leftRun: 10, rightRun: 10 })).toMatchObject({ depth: 11.25, leftDepth: 11.25, rightDepth: 11.25 });
   });
 
   test("angles and gaps that leave nothing are told apart", () => {

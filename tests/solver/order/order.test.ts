@@ -72,6 +72,20 @@ test("readings give the largest length and say which step it came from", () => {
   );
 });
 
+test("a tapered reading orders a blank as deep as its deeper end", () => {
+  // By hand: back 12, front 15, runs 9 and 18 square to a back that both skirts are square to: 3-4-5, so the nose is turned by 36.87
+  // degrees, and 9 x 4/5 + 1 1/4 = 8.45 at one end, 18 x 4/5 + 1 1/4 = 15.65 at the other; a step of run 10 is 11 1/4.
+  const tapered = { step: 1, back: 12, front: 15, leftOffset: 0, leftLean: 0, rightLean: 0 };
+  const widthOf = (...readings: readonly TreadReading[]): number => {
+    const blanks = blanksOf({ ...STAIR, openEnd: "none" }, readings);
+    if (typeof blanks === "string") throw new Error(blanks);
+    return measure(blanks[0]?.width ?? inches(0), "in");
+  };
+  const square: TreadReading = { step: 2, run: 10, back: 36, front: 36, leftOffset: 0, leftLean: 0, rightLean: 0 };
+  expect(widthOf({ ...tapered, leftRun: 9, rightRun: 18 })).toBeCloseTo(15.65, 9);
+  expect(widthOf({ ...tapered, leftRun: 18, rightRun: 9 }, square)).toBeCloseTo(15.65, 9);
+});
+
 test("readings up to the sub-tread's edge order a blank as deep as run and nosing make it, and the note says how they were read", () => {
   // By hand: 9 1/4 + 3/4 riser in front + 1 1/4 = 11 1/4; taken as read between finished risers it would be 10 1/2, a nosing of 1/2.
   const reading: TreadReading = { step: 1, run: 9.25, back: 36, front: 36, leftOffset: 0, leftLean: 0, rightLean: 0 };

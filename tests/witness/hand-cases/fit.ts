@@ -188,6 +188,23 @@ export const fitCases: Readonly<Record<string, readonly WorkedCase[]>> = {
     {
       given: {
         readings: [
+          ["step", "run", "left run", "right run", "back", "front", "left offset"],
+          [6, 12, 18, 9, 12, 15, "square"],
+          [7, "", 9, 18, 12, 15, "square"],
+        ],
+        nosing: 0,
+      },
+      shows: [
+        { step: 6, leftAngle: A345, rightAngle: -A345, leftDepth: 14.4, rightDepth: 7.2, depth: 14.4, back: 12, front: 15 },
+        { step: 7, leftAngle: -A345, rightAngle: A345, leftDepth: 7.2, rightDepth: 14.4, depth: 14.4, back: 12, front: 15 },
+      ],
+      from:
+        "by hand: 15 that runs out 9 is 12 along, 3-4-5; both skirts square to the back, so turned by 36.87 degrees to the nose: " +
+        "18 x 4/5 and 9 x 4/5 square to it",
+    },
+    {
+      given: {
+        readings: [
           ["step", "run", "back", "front", "left offset"],
           [5, 12, 39, 30, 9],
         ],
