@@ -1,5 +1,3 @@
-import type { Unit } from "../solver/length/length";
-import { markedLength } from "../solver/length/marked-length";
 import type { PlainValue } from "./sheet-data";
 
 /** A cell of MARKS or RISERMARKS as the sheet shows it; an error or an empty cell is empty, its sentence stands in the note. */
@@ -57,12 +55,6 @@ interface Step {
   readonly isDoubtful: boolean;
 }
 
-const isUnit = (unit: string | undefined): unit is Unit => unit === "in" || unit === "mm";
-
-/** Beside a reading with something burnt in it, what it is without: for who hooks the tape after all. */
-const net = ({ tape = "", distance = "", unit }: Act): readonly string[] =>
-  / at the /.test(tape) && isUnit(unit) ? [`net ${markedLength(Number(distance), unit)}`] : [];
-
 const textOf = (cell: ActCell | undefined): string =>
   cell === null || cell === undefined || typeof cell === "object" ? "" : String(cell);
 
@@ -105,7 +97,7 @@ const saidOf = (act: Act): Said => {
   const [tape, swing, tilt] = [setting(act["tape"]), setting(act["swing"]), setting(act["tilt"])];
   const tilted = tilt.figure === "" ? [] : [`tilt ${tilt.figure}`];
   const parts = [
-    tape.figure, ...net(act), swing.figure, ...apart(act["offset"]), ...tilted,
+    tape.figure, swing.figure, ...apart(act["offset"]), ...tilted,
     ...apart(act["hook on"]), ...tape.words, ...swing.words, ...tilt.words, ...apart(act["note"]),
   ].filter((part) => part !== "");
   const [figure = "", ...words] = parts;
