@@ -26,7 +26,7 @@ const said = (value: number | undefined): number => {
   return value;
 };
 
-/** The back edge seen from the nose: how deep it lies at the left skirt's nose corner, were it carried there, and what it gains per unit. */
+/** The back edge seen from the nose: how deep it lies at the left nose corner, were it carried there, and what it gains per unit. */
 const backLine = ({ front, leftAngle, rightAngle, leftDepth, rightDepth }: TreadFit) => {
   const [left, right] = [leftDepth * slope(leftAngle), front - rightDepth * slope(rightAngle)];
   const gain = (rightDepth - leftDepth) / (right - left);
