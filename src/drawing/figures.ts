@@ -4,7 +4,7 @@ import { returnMarks } from "../solver/fit/return-marks";
 import { arcRadius } from "../solver/layout/arc-radius";
 import { skirt } from "../solver/layout/skirt";
 import { stringer } from "../solver/layout/stringer";
-import { dashed, distance, type Figure, line, type Point, point, caption, shape, thin } from "./figure";
+import { dashed, distance, type Figure, line, type Mark, type Point, point, caption, shape, thin } from "./figure";
 
 /** Sizes the figures are drawn at, in inches: a usual flight, drawn with its leans and laps large enough to see. */
 const RISE = 7.5;
@@ -487,6 +487,59 @@ const settings = (nose: string, other: string): Figure => ({
   ],
 });
 
+/** The tape's hook: a bar across its end. */
+const hookAt = ([x, y]: Point): Mark => line([x, y - 0.7], [x, y + 0.7]);
+
+const treadMarks: Figure = {
+  says:
+    "The marks of a tread from above, nose toward you, one end at a wall and the other open: the toe along the nose and the back along " +
+    "the back edge, each hooked on its own corner, the heel on a line gauged the return's width behind the nose; dashed, the checks from " +
+    "mark to mark and both diagonals; beside it the return, outer edge toward you, with the saw scale's mitre.",
+  marks: (() => {
+    const [deep, width, angle] = [11, 2, -3];
+    const wall = (y: number): number => -y * Math.tan(angle * RADIANS_PER_DEGREE) - deep * Math.tan(-angle * RADIANS_PER_DEGREE);
+    const [toe, heel, back]: readonly [Point, Point, Point] = [[38, -deep], [35.9, -deep + width], [35.5, 0]];
+    const [noseCorner, backCorner]: readonly [Point, Point] = [[wall(-deep), -deep], [wall(0), 0]];
+    return [
+      shape(backCorner, back, heel, toe, noseCorner),
+      thin([wall(-deep + width), -deep + width], [38, -deep + width]),
+      ...[noseCorner, backCorner].map(hookAt),
+      hookAt([wall(-deep + width), -deep + width]),
+      distance([noseCorner[0], -deep - 2], [toe[0], -deep - 2], "toe", 12),
+      distance([wall(-deep + width), -deep + width + 1], [heel[0], -deep + width + 1], "heel", -6),
+      distance([backCorner[0], 1.5], [back[0], 1.5], "back", -8),
+      dashed(noseCorner, back),
+      dashed(backCorner, toe),
+      caption([wall(-deep + width) - 0.5, -deep + width], "gauged line", "left"),
+      point(toe, "", "right"),
+      point(heel, "", "right"),
+      point(back, "", "right"),
+      caption([17, -4], "face up, nose toward you"),
+      shape([24, -18.5], [22, -20.5], [36, -20.5], [36, -18.5]),
+      caption([29, -20.5], "return, outer edge toward you", "below"),
+    ];
+  })(),
+};
+
+const riserMarks: Figure = {
+  says:
+    "The marks of a riser, face up and bottom toward you, its right end open: top and bottom hooked on the finished left end, both " +
+    "diagonals dashed, the notch along the bottom and up the end, and the stretch of the top that stays unbevelled behind.",
+  marks: [
+    line([0.6, 0], [36.5, 0], [36.9, -6.4], [34.4, -6.4], [34.5, -7.5], [0, -7.5], [0.6, 0]),
+    hookAt([0.6, 0]),
+    hookAt([0, -7.5]),
+    distance([0.6, 3.4], [36.5, 3.4], "top", -8),
+    distance([0, -9.5], [37, -9.5], "bottom", 12),
+    thin([34.5, -7.5], [37, -7.5], [36.9, -6.4]),
+    dashed([0.6, 0], [37, -7.5]),
+    dashed([0, -7.5], [36.5, 0]),
+    dashed([0.6, -0.5], [33.8, -0.5], [34.2, 0]),
+    distance([34.2, 1.2], [36.5, 1.2], "unbevelled", -8),
+    caption([37.4, -6.8], "notch", "right"),
+  ],
+};
+
 /** Plain figures for each geometric function, by its name. */
 export const FIGURES: Readonly<Record<string, readonly Figure[]>> = {
   LAYOUT: [layout],
@@ -506,6 +559,8 @@ export const FIGURES: Readonly<Record<string, readonly Figure[]>> = {
   LEAN: [leanFigure],
   TREADFIT: [tread, taperedTread, holdingTheTape, settings("nose", "underside")],
   RISERFIT: [riser, settings("bottom", "back")],
+  MARKS: [treadMarks, settings("nose", "underside"), taperedTread],
+  RISERMARKS: [riserMarks, settings("bottom", "back")],
   NOTCH: [notchFigure],
   RISERHEIGHT: [riserHeight],
   RELIEF: [bevelFigure],

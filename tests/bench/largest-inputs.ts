@@ -89,6 +89,12 @@ const LARGEST: readonly LargestInput[] = [
   { id: "RISERHEIGHT", says: "20,000 rises", cells: () => [rows(20_000, (n) => [7.5 + (n % 3) / 16]), 1] },
   { id: "EQUALIZE", says: "5,000 rises", cells: () => [rows(5_000, (n) => [7 + (n % 16) / 16]), 1, 0.75, 0.75] },
   { id: "TREADFIT", says: "1,999 readings as fractions", cells: () => [fits("10", "lean"), "1 1/4", "right"] },
+  { id: "MARKS", says: "1,999 readings as fractions, both ends open", cells: () => [fits("10", "lean"), "1 1/4", "both"] },
+  {
+    id: "RISERMARKS",
+    says: "1,999 readings as fractions, notch and bevel at both ends",
+    cells: () => [fits("7 1/2", "flare"), "both", 0.25, 0.75, 0, 0, 0.75, 0.25, 0, 4],
+  },
   { id: "RISERFIT", says: "1,999 readings as fractions", cells: () => [fits("7 1/2", "flare"), "right"] },
   {
     id: "BUY",

@@ -1,12 +1,9 @@
 import fc from "fast-check";
-import { call } from "../../src/functions/call";
-import { isFailed } from "../../src/functions/cells";
-import type { Declaration } from "../../src/functions/declare";
 import { MARKS } from "../../src/functions/fit/marks";
 import { RISERMARKS } from "../../src/functions/fit/risermarks";
-import { argumentsOf } from "../../src/functions/formula";
 import type { Unit } from "../../src/solver/length/length";
 import { distance, level, movedToward, type Plane, planeThrough, type Point, pointOn, shifted, threePlanes, turnedAbout, upright } from "../solver/fit/space";
+import { type Cells, cellsOf, printed } from "./printed-rows";
 import { type Misreading, type Printed, readTape, sawn, xAt } from "./simulated-saw";
 
 /** Corners may lie off by so much: the ticket's figures are rounded, the readings are exact. */
@@ -14,32 +11,6 @@ const LIMIT_INCHES = 1 / 64;
 /** What the ticket says of a check that is off. */
 const CHECK_INCHES = 1 / 32;
 const RADIANS = Math.PI / 180;
-
-type Cells = readonly (readonly unknown[])[];
-type Given = Readonly<Record<string, unknown>>;
-
-const cellsOf = (declaration: unknown, given: Given): Cells => {
-  const declared = declaration as Declaration;
-  const answer = call(declared, argumentsOf(declared, given as never).map((cell) => (cell === null ? undefined : cell)));
-  if (!Array.isArray(answer)) throw new Error(isFailed(answer) ? answer.says : String(answer));
-  return answer;
-};
-
-/** Rows as they are printed: words and numbers of acts; the exact distance is left out, so that nobody can read it. */
-const printed = (cells: Cells): readonly Printed[] => {
-  const [headings = [], ...rows] = cells;
-  const of = (row: readonly unknown[], heading: string): string => String(row[headings.indexOf(heading)]);
-  return rows.map((row) => ({
-    number: Number(of(row, "number")),
-    act: of(row, "act"),
-    hookOn: of(row, "hook on"),
-    tape: of(row, "tape"),
-    swing: of(row, "swing"),
-    offset: of(row, "offset"),
-    tilt: of(row, "tilt"),
-    note: of(row, "note"),
-  }));
-};
 
 /** An opening: two lines `run` apart at the level of the sub-tread (or up the back of the risers), and the surfaces through their ends. */
 interface Opening {

@@ -37,6 +37,11 @@ const EXCEPTIONS: readonly {
       "4 x 8 ft or 1220 x 2440 mm",
   },
   { id: "STORYPOLE", headings: ["mark", "riseBetweenMarks", "note"], because: "marks lie on the divisions of the tape, 1/16 in or 1 mm" },
+  ...["MARKS", "RISERMARKS"].map((id) => ({
+    id,
+    headings: ["hookOn", "tape", "offset", "note"],
+    because: "what a tape and a rule show: 1/32 in or half a millimetre, an inch or 100 mm burnt; the exact distance stands beside",
+  })),
   {
     id: "CHECK",
     headings: ["note"],

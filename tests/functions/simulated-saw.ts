@@ -50,6 +50,8 @@ interface Sawn {
   readonly mitres: Map<Side, { toe: Point; heel: Point }>;
   readonly returnLines: Map<Side, { back: Point; heel: Point }>;
   readonly returns: Map<Side, SawnReturn>;
+  /** Where the scribed back of a tapered piece begins and ends. */
+  scribed: { readonly left: Point; readonly right: Point } | undefined;
   /** What each check reads more than what is printed. */
   readonly checks: number[];
   readonly notch: Map<Side, { along: number; up: number }>;
@@ -112,6 +114,7 @@ export const sawn = (rows: readonly Printed[], block: Block): Sawn => {
     mitres: new Map(),
     returnLines: new Map(),
     returns: new Map(),
+    scribed: undefined,
     checks: [],
     notch: new Map(),
     squareStretch: new Map(),
@@ -308,6 +311,28 @@ export const sawn = (rows: readonly Printed[], block: Block): Sawn => {
       say((outerTo > innerTo ? free : opposite(free)) === goes, `${row.swing}, ${row.offset}`);
       say(note.includes(`${innerTo > outerTo ? "inner" : "outer"} edge longer`), `${note}: which edge`);
       piece.returns.set(end, { ...begun, outerTo, innerTo });
+      return;
+    }
+    if (/^MARK (LEFT|RIGHT) DEPTH$/.test(act)) {
+      const end = sideIn(act);
+      const [, , fromHeel] = matched(
+        hookOn,
+        /^(?:hook the (left|right) nose corner, along the \1 end|from the (left|right) heel, along the sawn line)$/,
+      );
+      if (sideIn(hookOn) !== end) throw new Error(hookOn);
+      const line = piece.returnLines.get(end);
+      if (fromHeel !== undefined && line === undefined) throw new Error("no heel is sawn there");
+      const begin = line?.heel ?? cornerOn(end, "nose");
+      const toward = line?.back ?? cornerOn(end, "back");
+      const share = figure(tape) / distance(begin, toward);
+      piece.marks.set(number, [begin[0] + (toward[0] - begin[0]) * share, begin[1] + (toward[1] - begin[1]) * share, thickness]);
+      return;
+    }
+    if (act === "SCRIBE BACK") {
+      const [, left = "", right = ""] = matched(note, /^from (mark \d+|the left back corner) to (mark \d+|the right back corner); /);
+      const place = (words: string, side: Side): Point =>
+        words.startsWith("mark ") ? markNumbered(words.slice(5)) : (piece.returnLines.get(side)?.back ?? cornerOn(side, "back"));
+      piece.scribed = { left: place(left, "left"), right: place(right, "right") };
       return;
     }
     if (act === "MARK NOTCH") {

@@ -26,7 +26,7 @@ const said = (value: number | undefined): number => {
   return value;
 };
 
-/** The back edge seen from the nose: how deep it lies at the left skirt's nose corner, were it carried there, and what it gains per unit. */
+/** The back edge seen from the nose: how deep it lies at the left nose corner, were it carried there, and what it gains per unit. */
 const backLine = ({ front, leftAngle, rightAngle, leftDepth, rightDepth }: TreadFit) => {
   const [left, right] = [leftDepth * slope(leftAngle), front - rightDepth * slope(rightAngle)];
   const gain = (rightDepth - leftDepth) / (right - left);
@@ -75,10 +75,11 @@ export interface DepthMark {
 
 /** Where the back comes at each end of a tapered tread that is not as deep there as it was ripped. */
 export const scribed = (fit: TreadFit, piece: TreadPiece): readonly DepthMark[] => {
+  if (isUnderTheRule(fit.rightDepth - fit.leftDepth, piece.unit)) return [];
   const depth = ripDepth(fit, piece);
   return (["left", "right"] as const).flatMap((end): readonly DepthMark[] => {
     const here = depthAt(fit, end, piece);
-    if (isUnderTheRule(depth - here, piece.unit)) return [];
+    if (here === depth) return [];
     const open = isOpen(end, piece.openEnd);
     const along = Math.hypot(1, slope(end === "left" ? fit.leftAngle : fit.rightAngle));
     return [{ end, isOpen: open, distance: (here - (open ? piece.returnWidth : 0)) * along }];

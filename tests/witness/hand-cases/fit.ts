@@ -371,6 +371,57 @@ export const fitCases: Readonly<Record<string, readonly WorkedCase[]>> = {
       from: "by hand: each end stands 1/2 further out",
     },
   ],
+  RISERMARKS: [
+    {
+      given: {
+        readings: [
+          ["step", "height", "top", "bottom", "left offset"],
+          [5, 6, 36, 36, "square"],
+        ],
+        openEnd: "left",
+        runPast: 0.5,
+        thickness: 0.5,
+        gap: 0.125,
+        undercut: 45,
+        skirtThickness: 1,
+        lap: 0.375,
+        clearance: 0.125,
+        bevel: 45,
+      },
+      shows: [
+        { number: 1, act: "RIP", distance: 6 },
+        {
+          number: 2,
+          act: "SAW RIGHT END",
+          tilt: "45.0°, top of the blade to the right, away from the piece: face longer; square on the end: light shows at the bottom",
+        },
+        { number: 3, act: "MARK LEFT TOP", hookOn: "hook the right top corner, along the top", distance: 36.375 },
+        { number: 7, act: "SAW LEFT END", tilt: "upright" },
+        { number: 8, act: "MARK NOTCH", hookOn: "hook the left end, along the bottom", distance: 1.625 },
+        { number: 9, act: "MARK NOTCH", hookOn: "hook the bottom, up the left end", distance: 0.5 },
+        { number: 11, act: "MARK BEVEL", hookOn: "hook the left end, along the top of the back", distance: 1.625 },
+        { number: 12, act: "BEVEL TOP", offset: "back in by 1/2", note: "up to the bevel mark" },
+      ],
+      from: "by hand: 36 - 1/8 + 1/2; 1/2 + 1 + 1/8 along and 3/8 + 1/8 up; at 45 degrees the thickness",
+    },
+    {
+      given: {
+        readings: [
+          ["step", "height", "top", "bottom", "diagonal", "second diagonal"],
+          [6, 7, 23.9, 23.9, 25, 25],
+        ],
+        tape: 8,
+        bevel: 4,
+      },
+      shows: [
+        { number: 3, act: "MARK RIGHT TOP", distance: 23.95, tape: "23 15/16 strong" },
+        { number: 8, act: "BEVEL TOP", offset: "back in by 3/64", note: "from end to end" },
+      ],
+      from:
+        "by hand: 7-24-25: 48 against 47.8; two divisions of 1/8 allow 1/4, a quarter of the 0.2 goes to each edge: 23.95 is 23 15/16 " +
+        "and 0.0125; 3/4 x tan 4 = 0.0524, 3.4/64",
+    },
+  ],
   RISERHEIGHT: [
     {
       given: { rise: 7.75, treadThickness: 1, lap: 0.25, first: 1 },
