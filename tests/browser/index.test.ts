@@ -258,22 +258,23 @@ test(
     await page.getByRole("button", { name: "Shop tickets" }).click();
     await asked.getByRole("button", { name: "Print", exact: true }).click();
     await page.emulateMedia({ media: "print" });
-    // Five treads and fourteen risers: one batch and three.
+    // Five treads and fourteen risers: one batch and three; the first riser stands on the floor and has no notch.
     expect(await page.locator(".ticket h2").allTextContents()).toEqual([
       "Fit: treads, steps 1 to 5",
-      "Fit: risers, steps 1 to 5",
+      "Fit: risers, step 1",
+      "Fit: risers, steps 2, 3, 4 and 5",
       "Fit: risers, steps 6 to 10",
       "Fit: risers, steps 11 to 14",
     ]);
-    // By hand, first tread: 38.1119 is 38 1/8 on the tape, its left end 1.3 degrees closed.
-    expect(await page.locator(".ticket").first().locator("tr", { hasText: "length" }).first().locator("td").first().textContent()).toBe(
-      '38 1/8"',
+    // By hand, first tread: 10 + 1 1/4 deep; 38.1119 is 0.0131 short of 38 1/8, and so shy of it; its left end 1.3 degrees closed.
+    const line = (act: string) => page.locator(".ticket").first().locator("tr", { hasText: act });
+    expect(await line("RIP").locator("td").first().textContent()).toBe("11 1/4blank at least 38 1/8 shy long");
+    expect(await line("SAW LEFT END").locator("td b").first().textContent()).toBe("1.3°");
+    expect(await line("SAW LEFT END").locator("th").textContent()).toContain(
+      "tilt 1.5°; near end to the right; top of the blade to the right, over the piece: underside longer",
     );
-    expect(await page.locator(".ticket").first().locator("tr", { hasText: "left set" }).locator("td").first().textContent()).toBe(
-      "right 1.29°, underside longer 1.50°",
-    );
-    for (const format of ["Letter", "A4"]) expect(pageCount(await page.pdf({ format }))).toBe(4);
-    expect(await page.locator(".ticket .job").allTextContents()).toEqual(Array(4).fill(expect.stringMatching(JOB_AND_DAY)));
+    for (const format of ["Letter", "A4"]) expect(pageCount(await page.pdf({ format }))).toBe(5);
+    expect(await page.locator(".ticket .job").allTextContents()).toEqual(Array(5).fill(expect.stringMatching(JOB_AND_DAY)));
     const sizes = await page.evaluate(() =>
       [...document.querySelectorAll(".ticket h2, .ticket th, .ticket td, .ticket p")].map((each) =>
         parseFloat(getComputedStyle(each).fontSize),

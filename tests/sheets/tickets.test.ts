@@ -1,110 +1,106 @@
-import { ticketTape } from "../../src/sheets/ticket-tape";
-import { tickets } from "../../src/sheets/tickets";
+import { type ActCell, tickets } from "../../src/sheets/tickets";
 
-const HEADINGS = ["step", "length", "left angle", "left tilt", "heel", "heel at the hook", "mitre", "left set", "left mitre", "note"];
-const SET = "right 0.50°, underside longer 1.72°";
-const fit = (count: number) => [
-  HEADINGS,
-  ...Array.from({ length: count }, (_, index) => [
-    index + 1,
-    36 + index,
-    -0.5,
-    -1.72,
-    35,
-    34,
-    44.37,
-    SET,
-    "",
-    index === 1 ? "unchecked" : "",
-  ]),
+const HEADINGS = ["step", "number", "act", "hook on", "distance", "tape", "swing", "offset", "tilt", "unit", "note"];
+const ON_THE_FACE = "on the face";
+
+/** The acts of one step as MARKS writes them, few enough to be read here. */
+const step = (label: number, toe: string, swing = "0.5°, near end to the right", unit = "in"): readonly (readonly ActCell[])[] => [
+  [label, 1, "RIP", "", 11.25, "11 1/4", "", "", "", unit, `deep, nose edge to the fence; blank at least ${toe} long`],
+  [label, 2, "SAW LEFT END", "", "", "", swing, "back in by 7/64", "1.5°, top of the blade to the right, over the piece: underside longer",
+    unit, "leave the line"],
+  [label, 3, "MARK RIGHT TOE", "burn an inch at the left nose corner", 36, `${toe}, the 1 at the corner`, "", "", "", unit, ON_THE_FACE],
+  [label, 4, "MARK RIGHT BACK", "burn an inch at the left back corner", 35, "36, the 1 at the corner", "", "", "", unit, ON_THE_FACE],
 ];
-const tape = { text: (length: number): string => `${length} on the tape`, says: "to 1/16" };
+
+const readAgain = (label: number): readonly (readonly ActCell[])[] => [
+  [
+    label, 1, "READ AGAIN", "", "", "", "", "", "", "in",
+    "no end is sawn from these readings; the diagonals disagree: read this step again",
+  ],
+];
+
+const failed = (label: number): readonly (readonly ActCell[])[] => [
+  [
+    label, { error: "#VALUE!" }, { error: "#VALUE!" }, "", { error: "#VALUE!" }, "", "", "", "", "in",
+    "back in step 2: is empty or 0; give a value",
+  ],
+];
+
+const marks = (...steps: readonly (readonly (readonly ActCell[])[])[]): readonly (readonly ActCell[])[] => [HEADINGS, ...steps.flat()];
 
 test("a ticket holds five steps at most, the last the rest", () => {
-  expect(tickets("Treads", fit(12), tape).map(({ title, rows }) => [title, rows.length])).toEqual([
+  const twelve = marks(...Array.from({ length: 12 }, (_, index) => step(index + 1, "37")));
+  expect(tickets("Treads", twelve).map(({ title, steps }) => [title, steps.length])).toEqual([
     ["Treads, steps 1 to 5", 5], ["Treads, steps 6 to 10", 5], ["Treads, steps 11 to 12", 2],
   ]);
 });
 
-test("lengths are tape text, settings stand in words without a sign, empty columns are left out, notes keep their step", () => {
-  const [first] = tickets("Treads", fit(2), tape);
-  expect(first).toEqual({
-    title: "Treads, steps 1 to 2",
-    measure: "to 1/16",
-    headings: ["step", "length", "heel at the hook", "left set", "mitre"],
-    rows: [["1", "36 on the tape", "34 on the tape", SET, "44.4°"], ["2", "37 on the tape", "34 on the tape", SET, "44.4°"]],
-    notes: ["step 2: unchecked"],
-  });
+test("an act is a line: what all steps have in common once, each step's own figure and words under it", () => {
+  const [first, ...others] = tickets("Treads", marks(step(1, "37"), step(2, "38 strong", "0.7°, near end to the left")));
+  expect(others).toEqual([]);
+  expect(first?.acts).toEqual([
+    {
+      number: "1", act: "RIP", says: ["deep, nose edge to the fence"],
+      cells: [{ figure: "11 1/4", under: ["blank at least 37 long"] }, { figure: "11 1/4", under: ["blank at least 38 strong long"] }],
+    },
+    {
+      number: "2", act: "SAW LEFT END",
+      says: ["back in by 7/64", "tilt 1.5°", "top of the blade to the right, over the piece: underside longer", "leave the line"],
+      cells: [{ figure: "0.5°", under: ["near end to the right"] }, { figure: "0.7°", under: ["near end to the left"] }],
+    },
+    {
+      number: "3", act: "MARK RIGHT TOE", says: ["burn an inch at the left nose corner"],
+      cells: [{ figure: "37", under: [] }, { figure: "38 strong", under: [] }],
+    },
+    {
+      number: "4", act: "MARK RIGHT BACK", says: ["burn an inch at the left back corner"],
+      cells: [{ figure: "36", under: [] }, { figure: "36", under: [] }],
+    },
+  ]);
 });
 
-test("a row that failed keeps its step and its sentence", () => {
-  const headings = ["step", "length", "mitre", "toe", "note"];
-  const [first] = tickets(
-    "Treads",
-    [
-      headings,
-      [1, { error: "#VALUE!" }, { error: "#VALUE!" }, { error: "#VALUE!" }, "back in step 1: is empty or 0; give a value"],
-      [2, 37, 45, 36, ""],
-    ],
-    tape,
-  );
-  expect(first?.rows).toEqual([["1", "", "", ""], ["2", "37 on the tape", "36 on the tape", "45.0°"]]);
-  expect(first?.notes).toEqual(["step 1: back in step 1: is empty or 0; give a value"]);
+test("what every act of one verb has is said once for the page", () => {
+  expect(tickets("Treads", marks(step(1, "37")))[0]?.always).toEqual(["MARK: the 1 at the corner; on the face"]);
+});
+
+test("a mitre keeps the saw's figure large, the one from the nose under it", () => {
+  const mitre: readonly ActCell[] = [
+    1, 1, "MITRE RIGHT END", "", "", "", "45.6° on the saw's scale, near end to the right (44.4° from the nose)", "", "upright", "in", "",
+  ];
+  expect(tickets("Treads", marks([mitre]))[0]?.acts).toEqual([
+    {
+      number: "1", act: "MITRE RIGHT END", says: ["on the saw's scale, near end to the right", "44.4° from the nose", "upright"],
+      cells: [{ figure: "45.6°", under: [] }],
+    },
+  ]);
 });
 
 // What the readings say cannot be, nobody should cut.
 test.each([
-  "the diagonals disagree: read this step again",
-  "every step is off by the same amount: is run the distance between the lines you measured?",
-])(
-  "a step whose readings disagree shows no size beside its sentence: %s",
-  (note) => {
-    const [first] = tickets("Treads", [["step", "length", "mitre", "toe", "note"], [1, 36, 44, 35, note], [2, 37, 45, 36, ""]], tape);
-    expect(first?.rows).toEqual([["1", "read this step again", "–", "–"], ["2", "37 on the tape", "36 on the tape", "45.0°"]]);
-    expect(first?.notes).toEqual([`step 1: ${note}`]);
-  },
-);
-
-describe("lengths as they are read on the tape they were measured with", () => {
-  const tapeText = (inches: number, divisions: number): string => `${inches} in ${divisions}`;
-
-  // 968.377 mm is 968.4 to a tenth; 968.35 lies half way and goes away from zero.
-  test.each([
-    [1, 968.377247, "968.4 mm", "Lengths in mm, worked out from readings to 1 mm."],
-    [2, 968.35, "968.4 mm", "Lengths in mm, worked out from readings to 1/2 mm."],
-    [1, 930, "930.0 mm", "Lengths in mm, worked out from readings to 1 mm."],
-  ])("millimetres, the tape in parts of 1/%d mm", (divisions, length, text, says) => {
-    const found = ticketTape({ unit: "mm", divisions }, tapeText);
-    expect([found.text(length), found.says]).toEqual([text, says]);
-  });
-
-  test("inches in the tape's own divisions, in thousandths where it has others", () => {
-    const [sixteenths, thirds, tenths] = [16, 32, 10].map((divisions) => ticketTape({ unit: "in", divisions }, tapeText));
-    expect([sixteenths?.text(38.1119), sixteenths?.says]).toEqual(["38.1119 in 16", "Lengths in inches, to 1/16."]);
-    expect([thirds?.text(38.1119), thirds?.says]).toEqual(["38.1119 in 32", "Lengths in inches, to 1/32."]);
-    // 38.1119 to a thousandth.
-    expect([tenths?.text(38.1119), tenths?.says]).toEqual(["38.112 in", "Lengths in inches, worked out from readings to 1/10 in."]);
-  });
+  ["whose readings disagree", readAgain(2), "no end is sawn from these readings; the diagonals disagree: read this step again"],
+  ["that failed", failed(2), "back in step 2: is empty or 0; give a value"],
+])("a step %s shows no figure, and its sentence", (_, doubtful, sentence) => {
+  const [first, ...others] = tickets("Treads", marks(step(1, "37"), doubtful, step(3, "37")));
+  expect(others).toEqual([]);
+  expect(first?.acts.map(({ cells }) => cells[1]?.figure)).toEqual(["READ AGAIN", "–", "–", "–"]);
+  expect(first?.acts[0]?.cells[1]?.under).toEqual([]);
+  expect(first?.doubts).toEqual([`step 2: ${sentence}`]);
 });
 
-test("a mitred tread has no points between the skirts on its ticket, a tread between walls has", () => {
-  const headings = ["step", "length", "long point", "short point", "toe", "note"];
-  const [mitred] = tickets("Treads", [headings, [1, 38.0625, 36.8125, 36.75, 38.0625, ""]], tape);
-  expect(mitred?.headings).toEqual(["step", "length", "toe"]);
-  const [walled] = tickets("Treads", [headings, [1, 36.8125, 36.8125, 36.75, "", ""]], tape);
-  expect(walled?.headings).toEqual(["step", "length", "long point", "short point"]);
+test("steps with other acts have a ticket of their own", () => {
+  const single = step(2, "37").slice(0, 3);
+  expect(tickets("Risers", marks(step(1, "37"), single, step(3, "37"), step(4, "37"))).map(({ title }) => title)).toEqual([
+    "Risers, steps 1, 3 and 4", "Risers, step 2",
+  ]);
 });
 
-test("a ticket with a tapered step has the depth at both ends, one without has the one depth", () => {
-  const headings = ["step", "length", "depth", "left depth", "right depth", "note"];
-  const square = [1, 36, 11.25, 11.25, 11.25, ""];
-  const [tapered] = tickets("Treads", [headings, square, [2, 36, 11.5, 10.75, 11.5, ""]], tape);
-  expect(tapered?.headings).toEqual(["step", "length", "depth", "left depth", "right depth"]);
-  const [plain] = tickets("Treads", [headings, square, [2, 36, 11.5, 11.5, 11.5, ""]], tape);
-  expect(plain?.headings).toEqual(["step", "length", "depth"]);
+test.each([
+  ["in", "Lengths in inches, to the nearest 1/32; strong: 1/64 past the mark, shy: 1/64 short of it."],
+  ["mm", "Lengths in millimetres, to the nearest half."],
+])("the measure says %s, and how fine", (unit, says) => {
+  expect(tickets("Treads", marks(step(1, "37", "square", unit)))[0]?.measure).toBe(says);
 });
 
-test("what the sheet says over the readings stands first among the notes", () => {
-  const [first] = tickets("Risers", fit(2), tape, "cut height as designed");
-  expect(first?.notes).toEqual(["cut height as designed", "step 2: unchecked"]);
+test("what the sheet says over the readings stands on the ticket", () => {
+  expect(tickets("Risers", marks(step(1, "37")), "cut heights as designed")[0]?.over).toBe("cut heights as designed");
 });

@@ -66,7 +66,9 @@ const ofTreads = (filling: Filling, declaration: typeof TREADFIT | typeof MARKS)
 };
 
 /** The same of the risers; `more` is what only the bench needs. */
-const ofRisers = (filling: Filling, declaration: typeof RISERFIT | typeof RISERMARKS, more: Readonly<Record<string, string>> = {}): string => {
+const ofRisers = (
+  filling: Filling, declaration: typeof RISERFIT | typeof RISERMARKS, more: Readonly<Record<string, string>> = {},
+): string => {
   const { risers, lastRiser } = placesIn(filling);
   const { typed, range } = taped(risers - 1, lastRiser, "H", "C");
   const fitted = call(declaration, filling.unit, {

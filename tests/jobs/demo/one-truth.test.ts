@@ -1,7 +1,6 @@
 /** @jest-environment ./tests/workbook/engine-environment.cjs */
 import { demo } from "../../../src/sheets/demo/demo";
-import { ticketTape } from "../../../src/sheets/ticket-tape";
-import { type FitCell, tickets } from "../../../src/sheets/tickets";
+import { type ActCell, tickets } from "../../../src/sheets/tickets";
 import type { CellValue, Workbook } from "../../../src/workbook/workbook";
 import { associated } from "../../host/stand-in";
 import { builtFunctions, closeWorkbooks, openedData } from "../../workbook/opened-workbook";
@@ -216,23 +215,30 @@ const names = Object.keys(FIGURES);
 
 test.each(names)("%s is the same wherever it stands", agree);
 
+/** What a tape at the leaning wall end begins with: its underside is the longer, so an inch is burnt. */
+const BURNT = 1;
+/** A printed figure is the nearest 1/32, with a word where 1/64 is left: within 1/128. */
+const PRINTED = 1 / 128;
+
+const inInches = (figure: string): number => {
+  const [, whole = "0", part = "0", of = "1", word] = /^(\d+)?(?: ?(\d+)\/(\d+))?(?: (strong|shy))?$/.exec(figure) ?? [];
+  return Number(whole) + Number(part) / Number(of) + (word === "strong" ? 1 / 64 : word === "shy" ? -1 / 64 : 0);
+};
+
 test("the ticket that is printed says what the sheet says", () => {
-  const tape = associated().get("TAPE");
-  const onTape = (inches: unknown): string => String([tape?.(inches, 16)].flat(2)[0]);
-  const printed = tickets(
-    "Fit",
-    book.spill("Fit", "AA8") as readonly (readonly FitCell[])[],
-    ticketTape({ unit: "in", divisions: 16 }, (inches) => onTape(inches)),
-  );
-  const [page] = printed;
-  expect(printed).toHaveLength(1);
-  const onPage = (heading: string): readonly unknown[] => page?.rows.map((row) => row[page.headings.indexOf(heading)]) ?? [];
-  for (const anchor of ["I8", "P8"]) {
-    const [headings = [], ...rows] = book.spill("Fit", anchor);
-    for (const [place, heading] of headings.entries()) {
-      if (heading === "step" || heading === "mitre") continue;
-      const shown = rows.map((row) => row[place] ?? null);
-      expect([heading, onPage(String(heading))]).toEqual([heading, shown.map((cell) => (typeof cell === "number" ? onTape(cell) : cell))]);
+  const [page, ...others] = tickets("Fit", book.spill("Fit", "CA8") as readonly (readonly ActCell[])[]);
+  expect(others).toEqual([]);
+  const printed = (act: string): readonly number[] =>
+    page?.acts.find((one) => one.act === act)?.cells.map(({ figure }) => inInches(figure)) ?? [];
+  const lines: readonly (readonly [act: string, heading: string, burnt: number])[] = [
+    ["RIP", "depth", 0], ["MARK RIGHT TOE", "toe", BURNT], ["MARK RIGHT HEEL", "heel at the hook", BURNT],
+    ["MARK RIGHT BACK", "return line", BURNT], ["SAW RIGHT RETURN", "return length", 0],
+  ];
+  for (const [act, heading, burnt] of lines) {
+    const fitted = numbers(column("Fit", "AA8", heading));
+    expect(printed(act)).toHaveLength(fitted.length);
+    for (const [step, figure] of printed(act).entries()) {
+      expect(Math.abs(figure - burnt - (fitted[step] ?? NaN))).toBeLessThanOrEqual(PRINTED + 1e-9);
     }
   }
 });

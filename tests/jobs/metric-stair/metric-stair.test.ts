@@ -1,5 +1,4 @@
-import { ticketTape } from "../../../src/sheets/ticket-tape";
-import { type FitCell, tickets } from "../../../src/sheets/tickets";
+import { type ActCell, tickets } from "../../../src/sheets/tickets";
 import type { Job } from "../one-stair/job";
 import { cell, ran, rowsOf } from "../one-stair/ran-job";
 import { metricStair } from "./metric-stair";
@@ -174,24 +173,24 @@ describe("one invented stair in millimetres from survey to ticket, by hand besid
     expect(first("right set")).toBe("left 0.25°, upright");
   });
 
-  test("the ticket says millimetres, in tenths", () => {
-    const measuring = { unit: "mm", divisions: 1 } as const;
-    const tape = ticketTape(measuring, () => "inches");
-    const [page, ...others] = tickets("Fit: treads", rowsOf(job, "tread cuts") as readonly (readonly FitCell[])[], tape);
+  test("the ticket says millimetres, to the half, with 100 burnt where the hook would stand off", () => {
+    const [page, ...others] = tickets("Fit: treads", rowsOf(job, "tread acts") as readonly (readonly ActCell[])[]);
     expect(others).toEqual([]);
-    const row = (heading: string): string | undefined => page?.rows[0]?.[page.headings.indexOf(heading)];
-    expect(page?.measure).toBe("Lengths in mm, worked out from readings to 1 mm.");
-    expect(["length", "back", "front", "toe", "heel at the hook", "return length"].map(row)).toEqual([
-      "948.0 mm",
-      "920.4 mm",
-      "922.6 mm",
-      "947.6 mm",
-      "922.4 mm",
-      "300.0 mm",
+    const line = (act: string) => page?.acts.find((one) => one.act === act);
+    const figure = (act: string): string | undefined => line(act)?.cells[0]?.figure;
+    expect(page?.measure).toBe("Lengths in millimetres, to the nearest half.");
+    // Of the first tread, above: toe 947.6, heel at the hook 922.4; the wall end's underside is the longer, so 100 is burnt; 250 + 25 deep.
+    expect(["RIP", "GAUGE", "MARK RIGHT TOE", "MARK RIGHT HEEL", "SAW RIGHT RETURN"].map(figure)).toEqual([
+      "275", "25", "1047.5", "1022.5", "300",
     ]);
-    const wanted = ["left 0.70°, underside longer 1.00°", "left 0.25°, upright", "45.1°"];
-    expect([row("left set"), row("right set"), row("mitre")]).toEqual(wanted);
-    expect([page?.rows, page?.notes].flat(2).join("; ")).not.toMatch(/"|inch|\d in\b/);
+    expect(line("MARK RIGHT TOE")?.says).toContain("burn 100 at the left nose corner, along the nose");
+    // 0.70408 to the left and a tilt of 0.99992, above; 275 x tan 0.70408 is 3.38, 3.5 on a rule to the half.
+    expect(figure("SAW LEFT END")).toBe("0.7°");
+    expect(line("SAW LEFT END")?.cells[0]?.under).toContain("back in by 3.5");
+    expect(line("SAW LEFT END")?.says).toEqual(expect.arrayContaining(["tilt 1.0°", "near end to the left"]));
+    // The mitre is 45.1 from the nose: 44.9 on a saw's scale.
+    expect(figure("MITRE RIGHT END")).toBe("44.9°");
+    expect(JSON.stringify([page?.acts, page?.always])).not.toMatch(/\d in\b|inch/);
   });
 
   test("the notch takes skirt, reveal and lap with a millimetre of room", () => {
