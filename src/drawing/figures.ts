@@ -3,6 +3,8 @@ import { returnMarks } from "../solver/fit/return-marks";
 import { arcRadius } from "../solver/layout/arc-radius";
 import { skirt } from "../solver/layout/skirt";
 import { stringer } from "../solver/layout/stringer";
+import { winderTreads } from "../solver/layout/winder-treads";
+import { isProblem } from "../solver/problem";
 import { dashed, distance, type Figure, line, type Point, point, caption, shape, thin } from "./figure";
 
 /** Sizes the figures are drawn at, in inches: a usual flight, drawn with its leans and laps large enough to see. */
@@ -198,6 +200,39 @@ const winders: Figure = {
       distance(onCircle(inner + walkline, 30), onCircle(inner + walkline, 60), "depth", 0),
       distance([outer, 0], wall(30), "w·tan θ", 14),
       caption(onCircle(inner + walkline, 78), "walkline", "above"),
+    ];
+  })(),
+};
+
+const winderTread: Figure = {
+  says:
+    "A kite winder from above, its nose toward you: every corner is measured along the nose from the centre of the turn and square back " +
+    "from it; the blank, dashed, takes it with the grain along the nose, and reaches back under the next nosing, drawn thin.",
+  marks: (() => {
+    const [reach, inner] = [42, 6];
+    const found = winderTreads({
+      winders: 3, turn: 90, innerRadius: inner, width: reach - inner, nosing: 2, strings: "straight", newel: 0,
+    });
+    const kite = isProblem(found) ? undefined : found[1];
+    const places = (kite?.corners ?? []).map(({ corner, along, back }) => ({ corner, at: [along, back] as Point }));
+    const atCorner = (name: string): Point => places.find(({ corner }) => corner === name)?.at ?? [0, 0];
+    const [narrow, wide, walls] = ["nose, narrow end", "nose, wide end", "corner of the walls"].map(atCorner) as [Point, Point, Point];
+    const [wideBack, narrowBack] = ["back edge, wide end", "back edge, narrow end"].map(atCorner) as [Point, Point];
+    const { from, length, depth } = kite?.blank ?? { from: 0, length: 0, depth: 0 };
+    const turned = Math.atan2(narrowBack[1], narrowBack[0]) * DEGREES_PER_RADIAN;
+    return [
+      line(narrow, wide, walls, wideBack, narrowBack, ...arc(inner, turned, 0)),
+      dashed([from, 0], [from + length, 0], [from + length, depth], [from, depth], [from, 0]),
+      dashed([0, 0], narrow),
+      thin(onCircle(inner, 30), onCircle(reach / Math.cos(30 * RADIANS_PER_DEGREE), 30)),
+      point([0, 0], "centre", "below"),
+      point(wide, "nose, wide end", "below"),
+      point(walls, "corner of the walls", "right"),
+      point(wideBack, "back edge, wide end", "above"),
+      caption([from, depth], "blank", "left"),
+      distance([0, 0], [walls[0], 0], "along", 24),
+      distance([walls[0], 0], walls, "back", -8),
+      caption([reach * 0.6, depth * 0.3], "grain along the nose", "above"),
     ];
   })(),
 };
@@ -463,6 +498,7 @@ export const FIGURES: Readonly<Record<string, readonly Figure[]>> = {
   SKIRT: [skirtFigure],
   RAIL: [railFigure],
   WINDERS: [winders],
+  WINDERTREADS: [winderTread],
   BALUSTERS: [balusters],
   ARC: [arcFigure],
   FINISHED: [finished],

@@ -27,6 +27,7 @@ import { SKIRT } from "./layout/skirt";
 import { STORYPOLE } from "./layout/storypole";
 import { STRINGER } from "./layout/stringer";
 import { WINDERS } from "./layout/winders";
+import { WINDERTREADS } from "./layout/windertreads";
 import { ACTUAL } from "./notation/actual";
 import { PICK } from "./notation/pick";
 import { TAPE } from "./notation/tape";
@@ -57,7 +58,7 @@ import { PLAN } from "./yield/plan";
 export const catalogue: readonly Declaration[] = [
   TOINCHES, TOMM, TAPE, ACTUAL, PICK, TOTAL, VERSION,
   FINISHED, EQUALIZE, UNIFORMITY, PACKING, LEAN,
-  RISERS, CHOICES, LAYOUT, STORYPOLE, PITCH, STRINGER, SKIRT, OPENING, HEADROOM, WINDERS, BALUSTERS, RAIL, ARC,
+  RISERS, CHOICES, LAYOUT, STORYPOLE, PITCH, STRINGER, SKIRT, OPENING, HEADROOM, WINDERS, WINDERTREADS, BALUSTERS, RAIL, ARC,
   CODES, LIMIT, CHECK,
   BLANK, ORDER,
   CUTS, BUY, PLAN, OFFCUTS, BOARDFEET,

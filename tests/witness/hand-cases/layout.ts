@@ -225,6 +225,13 @@ export const layoutCases: Readonly<Record<string, readonly WorkedCase[]>> = {
         "36 tan 30 deg = 12√3, one from each end",
     },
   ],
+  WINDERTREADS: [
+    {
+      given: { winders: 3, turn: 90, innerRadius: 152.4, width: 914.4, strings: "straight", unit: "mm" },
+      shows: [{ winder: 1, corner: "back edge, wide end", along: 1066.8, back: 652.5790092650341 }],
+      from: "by hand: 6 + 36 in, and a nosing of 1 1/4, x 25.4: 1066.8 tan 30 + 31.75 / cos 30",
+    },
+  ],
   STRINGER: [
     {
       given: { rise: 6, run: 8, risers: 10, boardWidth: 11.25, treadThickness: 1.5, lowerBuildUp: 0.75, upperBuildUp: 0.5 },
