@@ -24,6 +24,7 @@ import { PITCH } from "./layout/pitch";
 import { RAIL } from "./layout/rail";
 import { RISERS } from "./layout/risers";
 import { SKIRT } from "./layout/skirt";
+import { STARTINGSTEP } from "./layout/startingstep";
 import { STORYPOLE } from "./layout/storypole";
 import { STRINGER } from "./layout/stringer";
 import { WINDERS } from "./layout/winders";
@@ -58,7 +59,7 @@ import { PLAN } from "./yield/plan";
 export const catalogue: readonly Declaration[] = [
   TOINCHES, TOMM, TAPE, ACTUAL, PICK, TOTAL, VERSION,
   FINISHED, EQUALIZE, UNIFORMITY, PACKING, LEAN,
-  RISERS, CHOICES, LAYOUT, STORYPOLE, PITCH, STRINGER, SKIRT, OPENING, HEADROOM, WINDERS, WINDERTREADS, BALUSTERS, RAIL, ARC,
+  RISERS, CHOICES, LAYOUT, STORYPOLE, PITCH, STRINGER, SKIRT, OPENING, HEADROOM, WINDERS, WINDERTREADS, STARTINGSTEP, BALUSTERS, RAIL, ARC,
   CODES, LIMIT, CHECK,
   BLANK, ORDER,
   CUTS, BUY, PLAN, OFFCUTS, BOARDFEET,
