@@ -227,15 +227,49 @@ const winderTread: Figure = {
       thin(onCircle(inner, 30), onCircle(reach / Math.cos(30 * RADIANS_PER_DEGREE), 30)),
       point([0, 0], "centre", "below"),
       point(wide, "nose, wide end", "below"),
-      point(walls, "corner of the walls", "right"),
+      point(walls, "corner of the walls", "left"),
       point(wideBack, "back edge, wide end", "above"),
       caption([from, depth], "blank", "left"),
       distance([0, 0], [walls[0], 0], "along", 24),
-      distance([walls[0], 0], walls, "back", -8),
-      caption([reach * 0.6, depth * 0.3], "grain along the nose", "above"),
+      distance([walls[0], 0], walls, "back", 10),
+      caption([reach * 0.68, depth * 0.12], "grain along the nose", "above"),
     ];
   })(),
 };
+
+const startingStepFigure = (end: "half round" | "quarter round"): Figure => ({
+  says:
+    `A starting step with a ${end} end from above, its front toward you: the riser on its face from the wall skirt along the front, ` +
+    `round the end of radius ρ, and ${end === "half round" ? "back to the second riser's end" : "straight to the second riser's line"}, ` +
+    "standing E past the open skirt; the tread, dashed, a nosing p further.",
+  marks: (() => {
+    const [width, past, runPast] = [18, 9, 1];
+    const [far, radius, half] = [width + past, RUN / 2, end === "half round"];
+    const round = (size: number): Point[] => arc(size, -90, half ? 90 : 0).map(([x, y]) => [far - radius + x, radius + y]);
+    const [face, edge] = [round(radius), round(radius + NOSING)];
+    const back: Point[] = half ? [[width + runPast, RUN + NOSING]] : [[far + NOSING, RUN], [width + runPast, RUN]];
+    const foot = onCircle(radius, -35);
+    const rim: Point = [far - radius + foot[0], radius + foot[1]];
+    return [
+      line([0, 0], ...face, half ? [width + runPast, RUN] : [far, RUN]),
+      line([0, RUN], [width + runPast, RUN]),
+      dashed([0, -NOSING], ...edge, ...back),
+      line([0, -4], [0, RUN + 8]),
+      shape([width - 0.75, RUN], [width, RUN], [width, RUN + 8], [width - 0.75, RUN + 8]),
+      thin([width, RUN], [width, -4]),
+      distance([0, -4], [width, -4], "width", 0),
+      distance([width, -4], [far, -4], "E", 0),
+      distance([far - radius, radius], rim, "ρ", 0),
+      distance([4, 0], [4, RUN], "run", 0),
+      distance([9, -NOSING], [9, 0], "p", 0),
+      distance([width, RUN + 4], [width + runPast, RUN + 4], "", 0),
+      caption([width + runPast, RUN + 4], "run past", "right"),
+      caption([0, RUN + 5], "wall skirt", "right"),
+      caption([width - 0.75, RUN + 6], "open skirt", "left"),
+      caption([11, RUN], "second riser", "above"),
+    ];
+  })(),
+});
 
 const balusters: Figure = {
   says: "Balusters w wide with equal gaps in a clear opening S, a gap at either end.",
@@ -499,6 +533,7 @@ export const FIGURES: Readonly<Record<string, readonly Figure[]>> = {
   RAIL: [railFigure],
   WINDERS: [winders],
   WINDERTREADS: [winderTread],
+  STARTINGSTEP: [startingStepFigure("half round"), startingStepFigure("quarter round")],
   BALUSTERS: [balusters],
   ARC: [arcFigure],
   FINISHED: [finished],
