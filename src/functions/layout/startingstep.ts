@@ -41,7 +41,7 @@ export const STARTINGSTEP = declare({
       default: "half round",
       says:
         "half round: round to the line of the second riser and back to its end. quarter round: only the front corner is round, the side " +
-        "runs straight to that line. A scroll (curtail) is cut by its template, not by figures.",
+        "runs straight to that line, and the back of the end stays open. A scroll (curtail) is cut by its template, not by figures.",
     },
     bend: {
       kind: "choice",
