@@ -108,7 +108,7 @@ export const STARTINGSTEP = declare({
     },
     "kerfs-too-wide": {
       cell: "#VALUE!",
-      says: "kerf: {count} cuts of {kerf length} leave no wood between them on the bend; a thinner saw",
+      says: "kerf: {kerf length} is too wide for cuts {depth length} deep round a radius of {radius length}; give a thinner saw",
     },
   },
   examples: [

@@ -88,7 +88,7 @@ export const WINDERTREADS = declare({
     },
     "newel-not-square": {
       cell: "#VALUE!",
-      says: "newel: a square one stands square to both flights only in a turn of 90, 180, 270 or 360 degrees, got {turn}; leave it out",
+      says: "newel: stands square to both flights only in a turn of 90, 180, 270 or 360 degrees, got {turn}; leave it out",
     },
     "newel-thin": {
       cell: "#VALUE!",

@@ -69,8 +69,11 @@ const problemOf = (given: StartingStepGiven): Problem<StartingStepProblem> | und
   if (width !== undefined && width + past < bent) return problem("bend-past-the-wall", { radius: bent, room: width + past });
   if (leaf >= riserThickness) return problem("leaf-too-thick", { leaf, riserThickness });
   if (riserThickness >= bent) return problem("riser-too-thick", { riserThickness, radius: bent });
-  const count = kerfCount(given);
-  return bend === "kerfs" && count * kerf >= TURNS[end] * bent ? problem("kerfs-too-wide", { kerf, count }) : undefined;
+  if (bend === "veneer") return undefined;
+  // Cuts wider than deep, or with no wood between them, are no kerfs.
+  const depth = riserThickness - leaf;
+  const isTooWide = kerf > depth || kerfCount(given) * kerf >= TURNS[end] * bent;
+  return isTooWide ? problem("kerfs-too-wide", { kerf, depth, radius: bent }) : undefined;
 };
 
 const bendOf = (given: StartingStepGiven): Pick<StartingStep, "blockRadius" | "veneerLength" | "kerfs" | "kerfDepth" | "kerfSpacing"> => {

@@ -177,6 +177,17 @@ describe("against an outline walked on the floor", () => {
   });
 });
 
+test.each([
+  ["an end that just clears the second riser", { past: 5.25 }, "straightAfterTheBend", 0],
+  ["a quarter round that takes the whole run", { end: "quarter round" as const, radius: 10 }, "straightAfterTheBend", 0],
+  ["a bend from the wall skirt on", { end: "quarter round" as const, width: 4, past: 1 }, "straightBeforeTheBend", 0],
+  ["a side as far past as the second riser", { end: "quarter round" as const, past: 0.25 }, "treadLength", 37.5],
+  ["cuts as wide as deep", { bend: "kerfs" as const, kerf: 0.625 }, "kerfs", 4],
+] as const)("at the very edge there is an answer: %s", (_, given, name, size) => {
+  // By hand: 5.25 - 5 - 1/4; 10 - 10; 4 + 1 - 5; 36 + 1/4 + 1 1/4; pi x 0.625 / 0.625 = 3.14, so 4.
+  expect(stepOf(given)[name]).toBeCloseTo(size, 12);
+});
+
 test("without a width only what counts from the wall skirt is not known", () => {
   const found = stepOf({ width: undefined });
   const fromTheWall = ["straightBeforeTheBend", "riserLengthOnTheFace", "riserLengthLaidFlat", "treadLength"];
@@ -193,7 +204,9 @@ test.each([
   [{ end: "quarter round" as const, width: 3, past: 1 }, "bend-past-the-wall"],
   [{ leaf: 0.75 }, "leaf-too-thick"],
   [{ riserThickness: 5 }, "riser-too-thick"],
-  [{ bend: "kerfs" as const, kerf: 16 }, "kerfs-too-wide"],
+  // By hand: 3/4 - 1/8 = 5/8 deep, less than 0.63 wide; and pi / 2 x 1.3 / 1.2 = 1.7, so two cuts of 1.2 where pi / 2 x 1.5 = 2.356 is.
+  [{ bend: "kerfs" as const, kerf: 0.63 }, "kerfs-too-wide"],
+  [{ end: "quarter round" as const, bend: "kerfs" as const, kerf: 1.2, radius: 1.5, riserThickness: 1.425 }, "kerfs-too-wide"],
 ])("what cannot be built is told: %j", (given, told) => {
   expect(startingStep({ ...USUAL, ...given })).toMatchObject({ problem: told });
 });
