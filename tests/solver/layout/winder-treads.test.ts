@@ -295,9 +295,23 @@ test("one that turns a whole quarter between round strings is as deep as the wid
   expect(treads({ winders: 1, strings: "round" })[0]?.blank.depth).toBeCloseTo(42, 12);
 });
 
+test("without a nosing they may run to a point: by hand the back edge of the first then ends 42 / cos 30 = 48.497 from it", () => {
+  const [first] = treads({ innerRadius: 0, width: 42, nosing: 0 });
+  expect(first?.narrowEnd).toBe(0);
+  expect(first?.blank.from).toBeCloseTo(0, 12);
+  const [, , wide] = first?.corners ?? [];
+  expect(Math.hypot(wide?.along ?? 0, wide?.back ?? 0)).toBeCloseTo(48.497, 3);
+});
+
+test("a newel may be as thick as leaves any wood: by hand the corner of one of 59 is 59 / √2 = 41.72 out, the walls are 42", () => {
+  // 59 / 2 x tan 30 = 17.032.
+  expect(treads({ newel: 59 })[0]?.narrowEnd).toBeCloseTo(17.032, 3);
+});
+
 test.each([
   [{ turn: 180, winders: 6 }, "straight-strings-past-half-turn"],
   [{ turn: 270, winders: 2, strings: "round" as const }, "winder-past-a-quarter"],
+  [{ turn: 100, winders: 1 }, "winder-past-a-quarter"],
   [{ innerRadius: 1.25 }, "nosing-past-the-narrow-end"],
   [{ innerRadius: 0 }, "nosing-past-the-narrow-end"],
   [{ turn: 60, newel: 4 }, "newel-not-square"],
