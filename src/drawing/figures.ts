@@ -4,6 +4,8 @@ import { returnMarks } from "../solver/fit/return-marks";
 import { arcRadius } from "../solver/layout/arc-radius";
 import { skirt } from "../solver/layout/skirt";
 import { stringer } from "../solver/layout/stringer";
+import { winderTreads } from "../solver/layout/winder-treads";
+import { isProblem } from "../solver/problem";
 import { dashed, distance, type Figure, line, type Mark, type Point, point, caption, shape, thin } from "./figure";
 
 /** Sizes the figures are drawn at, in inches: a usual flight, drawn with its leans and laps large enough to see. */
@@ -202,6 +204,73 @@ const winders: Figure = {
     ];
   })(),
 };
+
+const winderTread: Figure = {
+  says:
+    "A kite winder from above, its nose toward you: every corner is measured along the nose from the centre of the turn and square back " +
+    "from it; the blank, dashed, takes it with the grain along the nose, and reaches back under the next nosing, drawn thin.",
+  marks: (() => {
+    const [reach, inner] = [42, 6];
+    const found = winderTreads({
+      winders: 3, turn: 90, innerRadius: inner, width: reach - inner, nosing: 2, strings: "straight", newel: 0,
+    });
+    const kite = isProblem(found) ? undefined : found[1];
+    const places = (kite?.corners ?? []).map(({ corner, along, back }) => ({ corner, at: [along, back] as Point }));
+    const atCorner = (name: string): Point => places.find(({ corner }) => corner === name)?.at ?? [0, 0];
+    const [narrow, wide, walls] = ["nose, narrow end", "nose, wide end", "corner of the walls"].map(atCorner) as [Point, Point, Point];
+    const [wideBack, narrowBack] = ["back edge, wide end", "back edge, narrow end"].map(atCorner) as [Point, Point];
+    const { from, length, depth } = kite?.blank ?? { from: 0, length: 0, depth: 0 };
+    const turned = Math.atan2(narrowBack[1], narrowBack[0]) * DEGREES_PER_RADIAN;
+    return [
+      line(narrow, wide, walls, wideBack, narrowBack, ...arc(inner, turned, 0)),
+      dashed([from, 0], [from + length, 0], [from + length, depth], [from, depth], [from, 0]),
+      dashed([0, 0], narrow),
+      thin(onCircle(inner, 30), onCircle(reach / Math.cos(30 * RADIANS_PER_DEGREE), 30)),
+      point([0, 0], "centre", "below"),
+      point(wide, "nose, wide end", "below"),
+      point(walls, "corner of the walls", "left"),
+      point(wideBack, "back edge, wide end", "above"),
+      caption([from, depth], "blank", "left"),
+      distance([0, 0], [walls[0], 0], "along", 24),
+      distance([walls[0], 0], walls, "back", 10),
+      caption([reach * 0.68, depth * 0.12], "grain along the nose", "above"),
+    ];
+  })(),
+};
+
+const startingStepFigure = (end: "half round" | "quarter round"): Figure => ({
+  says:
+    `A starting step with a ${end} end from above, its front toward you: the riser on its face from the wall skirt along the front, ` +
+    `round the end of radius ρ, and ${end === "half round" ? "back to the second riser's end" : "straight to the second riser's line"}, ` +
+    "standing E past the open skirt; the tread, dashed, a nosing p further.",
+  marks: (() => {
+    const [width, past, runPast] = [18, 9, 1];
+    const [far, radius, half] = [width + past, RUN / 2, end === "half round"];
+    const round = (size: number): Point[] => arc(size, -90, half ? 90 : 0).map(([x, y]) => [far - radius + x, radius + y]);
+    const [face, edge] = [round(radius), round(radius + NOSING)];
+    const back: Point[] = half ? [[width + runPast, RUN + NOSING]] : [[far + NOSING, RUN], [width + runPast, RUN]];
+    const foot = onCircle(radius, -35);
+    const rim: Point = [far - radius + foot[0], radius + foot[1]];
+    return [
+      line([0, 0], ...face, half ? [width + runPast, RUN] : [far, RUN]),
+      line([0, RUN], [width + runPast, RUN]),
+      dashed([0, -NOSING], ...edge, ...back),
+      line([0, -4], [0, RUN + 8]),
+      shape([width - 0.75, RUN], [width, RUN], [width, RUN + 8], [width - 0.75, RUN + 8]),
+      thin([width, RUN], [width, -4]),
+      distance([0, -4], [width, -4], "width", 0),
+      distance([width, -4], [far, -4], "E", 0),
+      distance([far - radius, radius], rim, "ρ", 0),
+      distance([4, 0], [4, RUN], "run", 0),
+      distance([9, -NOSING], [9, 0], "p", 0),
+      distance([width, RUN + 4], [width + runPast, RUN + 4], "", 0),
+      caption([width + runPast, RUN + 4], "run past", "right"),
+      caption([0, RUN + 5], "wall skirt", "right"),
+      caption([width - 0.75, RUN + 6], "open skirt", "left"),
+      caption([11, RUN], "second riser", "above"),
+    ];
+  })(),
+});
 
 const balusters: Figure = {
   says: "Balusters w wide with equal gaps in a clear opening S, a gap at either end.",
@@ -551,6 +620,8 @@ export const FIGURES: Readonly<Record<string, readonly Figure[]>> = {
   SKIRT: [skirtFigure],
   RAIL: [railFigure],
   WINDERS: [winders],
+  WINDERTREADS: [winderTread],
+  STARTINGSTEP: [startingStepFigure("half round"), startingStepFigure("quarter round")],
   BALUSTERS: [balusters],
   ARC: [arcFigure],
   FINISHED: [finished],

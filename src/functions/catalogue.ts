@@ -26,9 +26,11 @@ import { PITCH } from "./layout/pitch";
 import { RAIL } from "./layout/rail";
 import { RISERS } from "./layout/risers";
 import { SKIRT } from "./layout/skirt";
+import { STARTINGSTEP } from "./layout/startingstep";
 import { STORYPOLE } from "./layout/storypole";
 import { STRINGER } from "./layout/stringer";
 import { WINDERS } from "./layout/winders";
+import { WINDERTREADS } from "./layout/windertreads";
 import { ACTUAL } from "./notation/actual";
 import { PICK } from "./notation/pick";
 import { TAPE } from "./notation/tape";
@@ -59,7 +61,7 @@ import { PLAN } from "./yield/plan";
 export const catalogue: readonly Declaration[] = [
   TOINCHES, TOMM, TAPE, ACTUAL, PICK, TOTAL, VERSION,
   FINISHED, EQUALIZE, UNIFORMITY, PACKING, LEAN,
-  RISERS, CHOICES, LAYOUT, STORYPOLE, PITCH, STRINGER, SKIRT, OPENING, HEADROOM, WINDERS, BALUSTERS, RAIL, ARC,
+  RISERS, CHOICES, LAYOUT, STORYPOLE, PITCH, STRINGER, SKIRT, OPENING, HEADROOM, WINDERS, WINDERTREADS, STARTINGSTEP, BALUSTERS, RAIL, ARC,
   CODES, LIMIT, CHECK,
   BLANK, ORDER,
   CUTS, BUY, PLAN, OFFCUTS, BOARDFEET,

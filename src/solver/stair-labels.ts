@@ -5,7 +5,7 @@
  */
 
 /** Functions that take a stair table. LAYOUT prints every label again, whoever reads it. */
-export type StairReader = "LAYOUT" | "SKIRT" | "RAIL" | "CHECK" | "BLANK" | "ORDER" | "TAKEOFF";
+export type StairReader = "LAYOUT" | "SKIRT" | "STARTINGSTEP" | "RAIL" | "CHECK" | "BLANK" | "ORDER" | "TAKEOFF";
 
 /** What a code check asks labels for, in the order it names them. */
 export const LABEL_TOPICS = [
@@ -46,7 +46,7 @@ export interface StairLabel {
 }
 
 const YES_NO = ["yes", "no"] as const;
-const ALL = ["LAYOUT", "SKIRT", "RAIL", "CHECK", "BLANK", "ORDER", "TAKEOFF"] as const;
+const ALL = ["LAYOUT", "SKIRT", "STARTINGSTEP", "RAIL", "CHECK", "BLANK", "ORDER", "TAKEOFF"] as const;
 const PRACTICE = "common practice, no source";
 
 /** Labels that only a code check reads, by what it asks them for. */
@@ -93,10 +93,11 @@ export const STAIR_LABELS = {
   },
   riserThickness: {
     kind: "length", default: { inches: "3/4", because: PRACTICE },
-    readBy: ["BLANK", "ORDER", "TAKEOFF"], says: "Thickness of the finished riser.",
+    readBy: ["STARTINGSTEP", "BLANK", "ORDER", "TAKEOFF"], says: "Thickness of the finished riser.",
   },
   width: {
-    kind: "length", topic: "width", fact: "width", readBy: ["CHECK", "BLANK", "ORDER", "TAKEOFF"], says: "Skirt to skirt, finished.",
+    kind: "length", topic: "width", fact: "width", readBy: ["STARTINGSTEP", "CHECK", "BLANK", "ORDER", "TAKEOFF"],
+    says: "Skirt to skirt, finished.",
   },
   openEnd: {
     kind: "choice", options: ["none", "left", "right", "both"], default: { value: "none", because: "skirts at both ends" },
@@ -111,7 +112,8 @@ export const STAIR_LABELS = {
     readBy: ["BLANK", "ORDER"], says: "Width of the return.",
   },
   runPast: {
-    kind: "length", sign: "not negative", default: { inches: "1/4", because: PRACTICE }, readBy: ["BLANK", "ORDER", "TAKEOFF"],
+    kind: "length", sign: "not negative", default: { inches: "1/4", because: PRACTICE },
+    readBy: ["STARTINGSTEP", "BLANK", "ORDER", "TAKEOFF"],
     says: "How far risers run past an open skirt; 0 for risers that end at it.",
   },
   lap: {

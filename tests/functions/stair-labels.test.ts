@@ -57,10 +57,11 @@ const STAIRS: readonly Table[] = [
 const READINGS: Table = [["step", "run", "back", "left angle", "right angle"], [1, 10, 36, "square", "square"]];
 const STOCK: Table = [["length", "width", "price"], [40, 12, 30], [38, 14, 29], [40, 9, 20]];
 
-/** What goes in beside the stair: orders with readings and without. */
+/** What goes in beside the stair: orders with readings and without, a starting step 8 in past the skirt and its riser bent by a saw. */
 const FURTHER: Readonly<Partial<Record<string, readonly (readonly Table[])[]>>> = {
   BLANK: [[], [READINGS]],
   ORDER: [[STOCK], [STOCK, READINGS]],
+  STARTINGSTEP: [[[[8]], [["half round"]], [["kerfs"]]]],
 };
 
 const VALUES: Readonly<Record<StairLabel["kind"], readonly (string | number)[]>> = {

@@ -225,6 +225,62 @@ export const layoutCases: Readonly<Record<string, readonly WorkedCase[]>> = {
         "36 tan 30 deg = 12√3, one from each end",
     },
   ],
+  WINDERTREADS: [
+    {
+      given: { winders: 3, turn: 90, innerRadius: 152.4, width: 914.4, strings: "straight", unit: "mm" },
+      shows: [{ winder: 1, corner: "back edge, wide end", along: 1066.8, back: 652.5790092650341 }],
+      from: "by hand: 6 + 36 in, and a nosing of 1 1/4, x 25.4: 1066.8 tan 30 + 31.75 / cos 30",
+    },
+    {
+      given: { winders: 1, turn: 120, innerRadius: 6, width: 36 },
+      fails: "#VALUE!",
+      says: "winders: 1 would turn 120 degrees each, and one turns 90 at most; give 2 or more",
+      from: "by hand: two turn 60 degrees each",
+    },
+    {
+      given: { winders: 3, turn: 90, innerRadius: 0, width: 36 },
+      fails: "#VALUE!",
+      says:
+        'innerRadius: 0" leaves the back edge no narrow end, as it lies the nosing of 1 1/4" behind the centre; give a larger radius, or ' +
+        "the newel",
+      from: "by hand: 0 is less than 1 1/4",
+    },
+    {
+      given: { winders: 3, turn: 90, innerRadius: 6, width: 36, newel: 60 },
+      fails: "#VALUE!",
+      says: 'newel: 60" reaches the wide ends, 42" from the centre; a thinner one, or a wider stair',
+      from: "by hand: its corner is 60 / √2 = 42.4 out, and 6 + 36",
+    },
+  ],
+  STARTINGSTEP: [
+    {
+      given: { stair: [["unit", "mm"], ["run", 250], ["nosing", 30], ["width", 900], ["run past", 6]], past: 200, leaf: 3 },
+      shows: [
+        { label: "straight after the bend", value: 69, unit: "mm" },
+        { label: "block radius", value: 122 },
+        { label: "tread length", value: 1130 },
+      ],
+      from: "by hand: 200 - 125 - 6; 125 - 3; 900 + 200 + 30",
+    },
+    {
+      given: { stair: [["run", 10]], past: 8, radius: 4 },
+      fails: "#VALUE!",
+      says: 'radius: a half round has half the run, 5", got 4"; leave it out, or make the end a quarter round',
+      from: "by hand: half of 10",
+    },
+    {
+      given: { stair: [["run", 10], ["width", 3]], past: 1, end: "quarter round" },
+      fails: "#VALUE!",
+      says: 'radius: 5" is more than the 4" from the wall skirt to the end of the step; a smaller radius',
+      from: "by hand: half of 10, and 3 + 1",
+    },
+    {
+      given: { stair: [["run", 10]], past: 8, bend: "kerfs", kerf: "3/4" },
+      fails: "#VALUE!",
+      says: 'kerf: 3/4" is too wide for cuts 5/8" deep round a radius of 5"; give a thinner saw',
+      from: "by hand: 3/4 - 1/8; half of 10",
+    },
+  ],
   STRINGER: [
     {
       given: { rise: 6, run: 8, risers: 10, boardWidth: 11.25, treadThickness: 1.5, lowerBuildUp: 0.75, upperBuildUp: 0.5 },
