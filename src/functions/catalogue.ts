@@ -26,6 +26,7 @@ import { RISERS } from "./layout/risers";
 import { SKIRT } from "./layout/skirt";
 import { STORYPOLE } from "./layout/storypole";
 import { STRINGER } from "./layout/stringer";
+import { TREADBALUSTERS } from "./layout/treadbalusters";
 import { WINDERS } from "./layout/winders";
 import { ACTUAL } from "./notation/actual";
 import { PICK } from "./notation/pick";
@@ -57,7 +58,7 @@ import { PLAN } from "./yield/plan";
 export const catalogue: readonly Declaration[] = [
   TOINCHES, TOMM, TAPE, ACTUAL, PICK, TOTAL, VERSION,
   FINISHED, EQUALIZE, UNIFORMITY, PACKING, LEAN,
-  RISERS, CHOICES, LAYOUT, STORYPOLE, PITCH, STRINGER, SKIRT, OPENING, HEADROOM, WINDERS, BALUSTERS, RAIL, ARC,
+  RISERS, CHOICES, LAYOUT, STORYPOLE, PITCH, STRINGER, SKIRT, OPENING, HEADROOM, WINDERS, BALUSTERS, TREADBALUSTERS, RAIL, ARC,
   CODES, LIMIT, CHECK,
   BLANK, ORDER,
   CUTS, BUY, PLAN, OFFCUTS, BOARDFEET,

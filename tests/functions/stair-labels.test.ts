@@ -61,6 +61,8 @@ const STOCK: Table = [["length", "width", "price"], [40, 12, 30], [38, 14, 29], 
 const FURTHER: Readonly<Partial<Record<string, readonly (readonly Table[])[]>>> = {
   BLANK: [[], [READINGS]],
   ORDER: [[STOCK], [STOCK, READINGS]],
+  // A baluster of 1 1/4, as many as the gap asks for, under a rail 2 deep.
+  TREADBALUSTERS: [[[[1.25]], [[""]], [[2]]]],
 };
 
 const VALUES: Readonly<Record<StairLabel["kind"], readonly (string | number)[]>> = {
