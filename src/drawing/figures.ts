@@ -183,7 +183,7 @@ const railFigure: Figure = {
 const railNewels: Figure = {
   says:
     "A rail between newels: each newel is placed by its centre, level behind the first nosing; the rail is cut between the faces, its " +
-    "length along the rake, and its top meets a face at a height over the lower floor and over what the newel stands on.",
+    "length along the rake, and its top meets a face at a height F over the lower floor, and T over the tread the newel stands on.",
   marks: (() => {
     const width = 3.5;
     const newels = [-5, 2 * RUN + 5];
@@ -203,10 +203,8 @@ const railNewels: Figure = {
       post(newels[1] ?? 0, 3 * RISE, to[1] + 6),
       line(from, to),
       distance(from, to, "length", -10),
-      distance([from[0] + 1, 0], [from[0] + 1, from[1]], "", 0),
-      caption([from[0] + 1, from[1] / 2], "over the lower floor", "right"),
-      distance([to[0] - 1, 3 * RISE], [to[0] - 1, to[1]], "", 0),
-      caption([to[0] - 1, (3 * RISE + to[1]) / 2], "over the tread", "left"),
+      distance([from[0], 0], [from[0], from[1]], "F", -4),
+      distance([to[0], 3 * RISE], [to[0], to[1]], "T", 6),
       distance([first[0], -3], [first[0] + (newels[1] ?? 0), -3], "place", 8),
       thin([first[0], -4], first),
     ];

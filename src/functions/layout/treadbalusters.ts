@@ -49,7 +49,10 @@ export const TREADBALUSTERS = declare({
       "Lengths are from the tread to the underside of the rail: add what goes into either. Tops are cut at RAIL's cut angle.",
     columns: {
       baluster: { kind: "label", says: "Counted from the riser face below." },
-      centre: { kind: "reading", says: "From the riser face below, level, to its centre; the same distance serves across the end of the tread." },
+      centre: {
+        kind: "reading",
+        says: "From the riser face below, level, to its centre; the same distance serves across the end of the tread.",
+      },
       length: { kind: "reading", says: "On its centre." },
       longPoint: { kind: "reading", says: "At its face up the stair." },
       shortPoint: { kind: "reading", says: "At its face down the stair." },
@@ -88,7 +91,10 @@ export const TREADBALUSTERS = declare({
       },
       gives: [
         ["baluster", "centre", "length", "long point", "short point", "gap", "rake", "note"],
-        [1, 0.5, 33.625, 34, 33.25, 3, 5, "the fewest that keep the gap within 3 15/16 in (assumed: type guard gap in the stair where another holds)"],
+        [
+          1, 0.5, 33.625, 34, 33.25, 3, 5,
+          "the fewest that keep the gap within 3 15/16 in (assumed: type guard gap in the stair where another holds)",
+        ],
         [2, 4.5, 36.625, 37, 36.25, 3, 5, ""],
       ],
       from:

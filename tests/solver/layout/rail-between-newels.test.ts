@@ -13,7 +13,9 @@ const piecesOf = (newels: readonly Newel[], flight: RakedFlight): readonly RailP
 
 const among = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
-const flights = fc.record({ rise: among(6, 8.25), run: among(8, 12), risers: fc.integer({ min: 3, max: 18 }), handrailHeight: among(30, 42) });
+const flights = fc.record({
+  rise: among(6, 8.25), run: among(8, 12), risers: fc.integer({ min: 3, max: 18 }), handrailHeight: among(30, 42),
+});
 
 /** Newels up the stair: the first before or behind the first nosing, each further on by more than it is wide. */
 const newels = fc.tuple(
@@ -28,9 +30,11 @@ const newels = fc.tuple(
 });
 
 test("a worked rail: 7 3/4 by 10, handrail 34, newels 3 1/2 wide 2 1/2 before the first nosing and 132 behind it", () => {
-  // By hand: faces at -0.75 and 130.25; 131 x sqrt(7.75² + 10²) / 10 = 131 x 1.265158 = 165.736. Top over the floor 7.75 + 34 - 0.75 x 0.775
-  // = 41.169, and 41.75 + 130.25 x 0.775 = 142.694; 14 rises are 108.5, and the landing nosing lies 130 along: 34.194 over it.
-  const [piece] = piecesOf([{ place: -2.5, width: 3.5 }, { place: 132, width: 3.5 }], { rise: 7.75, run: 10, risers: 14, handrailHeight: 34 });
+  // By hand: faces at -0.75 and 130.25; 131 x sqrt(7.75² + 10²) / 10 = 131 x 1.265158 = 165.736. Top over the floor
+  // 7.75 + 34 - 0.75 x 0.775 = 41.169, and 41.75 + 130.25 x 0.775 = 142.694; 14 rises are 108.5, and the landing nosing lies 130 along:
+  // 34.194 over it.
+  const flight = { rise: 7.75, run: 10, risers: 14, handrailHeight: 34 };
+  const [piece] = piecesOf([{ place: -2.5, width: 3.5 }, { place: 132, width: 3.5 }], flight);
   expect(piece?.length).toBeCloseTo(165.736, 3);
   expect(piece?.from).toMatchObject({ newel: 1, side: "upper", footing: "lower floor" });
   expect(piece?.from.heightOverTheLowerFloor).toBeCloseTo(41.169, 3);
@@ -40,8 +44,8 @@ test("a worked rail: 7 3/4 by 10, handrail 34, newels 3 1/2 wide 2 1/2 before th
   expect(piece?.to.heightOverTheFooting).toBeCloseTo(34.194, 3);
 });
 
-// Kidder, Construction Superintendence, art. 188: the rail 2 ft 6 over the nosings, and on a landing as high as the stair rail stands at the
-// middle of a tread, which it puts at 2 ft 8 to 2 ft 10. By hand: half a rise more, 33 1/2 for one of 7 in and 33 3/4 for one of 7 1/2.
+// Kidder, Construction Superintendence, art. 188: the rail 2 ft 6 over the nosings, and on a landing as high as the stair rail stands at
+// the middle of a tread, which it puts at 2 ft 8 to 2 ft 10. By hand: half a rise more, 33 1/2 for one of 7 in and 33 3/4 for one of 7 1/2.
 test.each([[7, 33.5], [7.5, 33.75]])("over the middle of a tread the rail stands half a rise of %d higher", (rise, height) => {
   const flight = { rise, run: 10, risers: 10, handrailHeight: 30 };
   const [piece] = piecesOf([{ place: -4, width: 4 }, { place: 47, width: 4 }], flight);
