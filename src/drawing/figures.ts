@@ -203,8 +203,8 @@ const railNewels: Figure = {
       post(newels[1] ?? 0, 3 * RISE, to[1] + 6),
       line(from, to),
       distance(from, to, "length", -10),
-      distance([from[0], 0], [from[0], from[1]], "F", -4),
-      distance([to[0], 3 * RISE], [to[0], to[1]], "T", 6),
+      distance([from[0], 0], [from[0], from[1]], "F", 4),
+      distance([to[0], 3 * RISE], [to[0], to[1]], "T", -4),
       distance([first[0], -3], [first[0] + (newels[1] ?? 0), -3], "place", 8),
       thin([first[0], -4], first),
     ];
