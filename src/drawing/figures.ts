@@ -2,6 +2,7 @@ import { DEGREES_PER_RADIAN, RADIANS_PER_DEGREE } from "../solver/degrees";
 import { pieceFrame } from "../solver/fit/piece-frame";
 import { returnMarks } from "../solver/fit/return-marks";
 import { arcRadius } from "../solver/layout/arc-radius";
+import { railBetweenNewels } from "../solver/layout/rail-between-newels";
 import { skirt } from "../solver/layout/skirt";
 import { stringer } from "../solver/layout/stringer";
 import { winderTreads } from "../solver/layout/winder-treads";
@@ -180,6 +181,37 @@ const railFigure: Figure = {
   ],
 };
 
+const railNewels: Figure = {
+  says:
+    "A rail between newels: each newel is placed by its centre, level behind the first nosing; the rail is cut between the faces, its " +
+    "length along the rake, and its top meets a face at a height F over the lower floor, and T over the tread the newel stands on.",
+  marks: (() => {
+    const width = 3.5;
+    const newels = [-5, 2 * RUN + 5];
+    const flight = { rise: RISE, run: RUN, risers: FLIGHT, handrailHeight: 18 };
+    const pieces = railBetweenNewels(newels.map((place) => ({ place, width })), flight);
+    const [low, high] = [(newels[0] ?? 0) + width / 2, (newels[1] ?? 0) - width / 2];
+    const piece = isProblem(pieces) ? undefined : pieces[0];
+    const top = (behind: number, height: number | undefined): Point => [first[0] + behind, height ?? 0];
+    const [from, to] = [top(low, piece?.from.heightOverTheLowerFloor), top(high, piece?.to.heightOverTheLowerFloor)];
+    const post = (centre: number, foot: number, head: number): Mark => {
+      const [left, right] = [first[0] + centre - width / 2, first[0] + centre + width / 2];
+      return shape([left, foot], [right, foot], [right, head], [left, head]);
+    };
+    return [
+      line([-14, 0], [0, 0], ...steps(FLIGHT), [FLIGHT * RUN + 6, FLIGHT * RISE]),
+      post(newels[0] ?? 0, 0, from[1] + 2),
+      post(newels[1] ?? 0, 3 * RISE, to[1] + 6),
+      line(from, to),
+      distance(from, to, "length", -10),
+      distance([from[0], 0], [from[0], from[1]], "F", 4),
+      distance([to[0], 3 * RISE], [to[0], to[1]], "T", -4),
+      distance([first[0], -3], [first[0] + (newels[1] ?? 0), -3], "place", 8),
+      thin([first[0], -4], first),
+    ];
+  })(),
+};
+
 const winders: Figure = {
   says:
     "Winders turn through A about a centre: depth is straight between nosings at radius R, the arc runs along the walkline; on " +
@@ -289,6 +321,31 @@ const balusters: Figure = {
       distance([0, -1], [clear, -1], "S", 6),
       distance([0, 6], [gap, 6], "gap", 0),
       distance([left(1), 15], [left(1) + width, 15], "w", -4),
+    ];
+  })(),
+};
+
+const treadBalustersFigure: Figure = {
+  says:
+    "Balusters on a tread: the first is flush with the riser face below, the others a like distance on, so that the level gap is the " +
+    "same from tread to tread; length on the centre, from the tread to the underside of the rail, long point at the face up the stair.",
+  marks: (() => {
+    const [width, perTread, under] = [1.25, 2, 14];
+    const apart = RUN / perTread;
+    const railAt = (x: number): number => RISE + under + ((x + NOSING) * RISE) / RUN;
+    const count = 2 * perTread;
+    return [
+      line([-6, 0], [0, 0], ...steps(2), [2 * RUN + 4, 2 * RISE]),
+      line([-NOSING - 3, railAt(-NOSING - 3)], [2 * RUN + 2, railAt(2 * RUN + 2)]),
+      ...Array.from({ length: count }, (_, index) => {
+        const x = index * apart;
+        const foot = RISE * (Math.floor(index / perTread) + 1);
+        return shape([x, foot], [x + width, foot], [x + width, railAt(x + width)], [x, railAt(x)]);
+      }),
+      distance([0, RISE - 2.5], [apart + width / 2, RISE - 2.5], "centre", 4),
+      distance([width, RISE + 6], [apart, RISE + 6], "gap", 0),
+      distance([apart + width / 2, RISE], [apart + width / 2, railAt(apart + width / 2)], "length", 10),
+      distance([width / 2, railAt(width / 2)], [apart + width / 2, railAt(apart + width / 2)], "rake", -8),
     ];
   })(),
 };
@@ -618,11 +675,12 @@ export const FIGURES: Readonly<Record<string, readonly Figure[]>> = {
   OPENING: [headroomFigure],
   HEADROOM: [headroomFigure],
   SKIRT: [skirtFigure],
-  RAIL: [railFigure],
+  RAIL: [railFigure, railNewels],
   WINDERS: [winders],
   WINDERTREADS: [winderTread],
   STARTINGSTEP: [startingStepFigure("half round"), startingStepFigure("quarter round")],
   BALUSTERS: [balusters],
+  TREADBALUSTERS: [treadBalustersFigure],
   ARC: [arcFigure],
   FINISHED: [finished],
   EQUALIZE: [equalize],

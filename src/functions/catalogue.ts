@@ -29,6 +29,7 @@ import { SKIRT } from "./layout/skirt";
 import { STARTINGSTEP } from "./layout/startingstep";
 import { STORYPOLE } from "./layout/storypole";
 import { STRINGER } from "./layout/stringer";
+import { TREADBALUSTERS } from "./layout/treadbalusters";
 import { WINDERS } from "./layout/winders";
 import { WINDERTREADS } from "./layout/windertreads";
 import { ACTUAL } from "./notation/actual";
@@ -61,7 +62,8 @@ import { PLAN } from "./yield/plan";
 export const catalogue: readonly Declaration[] = [
   TOINCHES, TOMM, TAPE, ACTUAL, PICK, TOTAL, VERSION,
   FINISHED, EQUALIZE, UNIFORMITY, PACKING, LEAN,
-  RISERS, CHOICES, LAYOUT, STORYPOLE, PITCH, STRINGER, SKIRT, OPENING, HEADROOM, WINDERS, WINDERTREADS, STARTINGSTEP, BALUSTERS, RAIL, ARC,
+  RISERS, CHOICES, LAYOUT, STORYPOLE, PITCH, STRINGER, SKIRT, OPENING, HEADROOM, WINDERS, WINDERTREADS, STARTINGSTEP,
+  BALUSTERS, TREADBALUSTERS, RAIL, ARC,
   CODES, LIMIT, CHECK,
   BLANK, ORDER,
   CUTS, BUY, PLAN, OFFCUTS, BOARDFEET,

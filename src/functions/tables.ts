@@ -105,6 +105,16 @@ export const treadReadings = table("readings", "One row per tread, read at sub-t
   },
 });
 
+export const newels = table("newels", "One row per newel the rail runs between, from the bottom up.", {
+  place: {
+    kind: "reading",
+    sign: "any",
+    required: true,
+    says: "Centre of the newel, level, behind the first nosing; negative where it stands in front of it.",
+  },
+  width: { kind: "reading", sign: "positive", required: true, says: "Width of the newel, face to face up the stair." },
+});
+
 export const riserReadings = table("readings", "One row per riser, read at the back of the riser, seen by a person facing the stair.", {
   step: stepLabel,
   height: {

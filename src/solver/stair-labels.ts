@@ -5,7 +5,7 @@
  */
 
 /** Functions that take a stair table. LAYOUT prints every label again, whoever reads it. */
-export type StairReader = "LAYOUT" | "SKIRT" | "STARTINGSTEP" | "RAIL" | "CHECK" | "BLANK" | "ORDER" | "TAKEOFF";
+export type StairReader = "LAYOUT" | "SKIRT" | "STARTINGSTEP" | "TREADBALUSTERS" | "RAIL" | "CHECK" | "BLANK" | "ORDER" | "TAKEOFF";
 
 /** What a code check asks labels for, in the order it names them. */
 export const LABEL_TOPICS = [
@@ -46,7 +46,7 @@ export interface StairLabel {
 }
 
 const YES_NO = ["yes", "no"] as const;
-const ALL = ["LAYOUT", "SKIRT", "STARTINGSTEP", "RAIL", "CHECK", "BLANK", "ORDER", "TAKEOFF"] as const;
+const ALL = ["LAYOUT", "SKIRT", "STARTINGSTEP", "TREADBALUSTERS", "RAIL", "CHECK", "BLANK", "ORDER", "TAKEOFF"] as const;
 const PRACTICE = "common practice, no source";
 
 /** Labels that only a code check reads, by what it asks them for. */
@@ -153,7 +153,8 @@ export const STAIR_LABELS = {
     says: "How far a closed skirt runs on past the landing nosing, level.",
   },
   handrailHeight: {
-    kind: "length", topic: "handrail", readBy: ["RAIL", "CHECK"], says: "Top of the handrail, plumb above the line of the nosings.",
+    kind: "length", topic: "handrail", readBy: ["TREADBALUSTERS", "RAIL", "CHECK"],
+    says: "Top of the handrail, plumb above the line of the nosings.",
   },
   headroom: { kind: "length", readBy: ["LAYOUT", "CHECK"], says: "Headroom wanted." },
   opening: { kind: "length", readBy: ["LAYOUT", "CHECK"], says: "Opening there is, level, from the landing nosing." },
@@ -310,7 +311,11 @@ export const STAIR_LABELS = {
     fallHeight: { kind: "length", says: "Greatest drop from the open side to the floor or grade below." },
     guardHeight: { kind: "length", says: "Top of the guard on the stair's open side, plumb above the line of the nosings." },
     guardIsHandrail: { kind: "choice", options: YES_NO, says: "Whether the top of the guard is the handrail too." },
-    guardGap: { kind: "length", says: "Largest opening in the guard on the stair's open side." },
+  }),
+  guardGap: {
+    kind: "length", topic: "guard", readBy: ["TREADBALUSTERS", "CHECK"], says: "Largest opening in the guard on the stair's open side.",
+  },
+  ...checked("guard", {
     upperGuardGap: { kind: "length", says: "Largest opening in a guard from 36 to 42 in up." },
     guardSideGap: { kind: "length", says: "Gap between the edge of the stair or landing and a guard fixed to its face." },
     guardRails: { kind: "choice", options: YES_NO, says: "Whether the guard has only a top and a middle rail." },

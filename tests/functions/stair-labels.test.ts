@@ -62,6 +62,8 @@ const FURTHER: Readonly<Partial<Record<string, readonly (readonly Table[])[]>>> 
   BLANK: [[], [READINGS]],
   ORDER: [[STOCK], [STOCK, READINGS]],
   STARTINGSTEP: [[[[8]], [["half round"]], [["kerfs"]]]],
+  // A baluster of 1 1/4, as many as the gap asks for, under a rail 2 deep.
+  TREADBALUSTERS: [[[[1.25]], [[""]], [[2]]]],
 };
 
 const VALUES: Readonly<Record<StairLabel["kind"], readonly (string | number)[]>> = {

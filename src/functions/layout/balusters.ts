@@ -1,4 +1,4 @@
-import { balusterSpacing, repeatedSpacing } from "../../solver/layout/baluster-spacing";
+import { balusterSpacing, repeatedSpacing, USUAL_GAP } from "../../solver/layout/baluster-spacing";
 import { isProblem } from "../../solver/problem";
 import { CAUTION } from "../caution";
 import { declare, unit } from "../declare";
@@ -10,7 +10,7 @@ export const BALUSTERS = declare({
   parameters: {
     opening: { kind: "length", sign: "positive", says: "Clear opening between posts; with `repeat`, the run of a step." },
     width: { kind: "length", sign: "positive", says: "Width of a baluster." },
-    maxGap: { kind: "length", sign: "positive", default: "3 15/16", says: "Widest clear gap allowed." },
+    maxGap: { kind: "length", sign: "positive", default: USUAL_GAP, says: "Widest clear gap allowed." },
     repeat: { kind: "flag", default: false, says: "TRUE for one run of a stair that goes on: as many gaps as balusters." },
     unit,
   },

@@ -2,6 +2,9 @@ import { ceilingOfQuotient, type Exact } from "../length/exact";
 import type { Length } from "../length/length";
 import { type Problem, problem } from "../problem";
 
+/** The widest clear gap where nobody gave one, as a user would type it in inches: a 4 in ball does not pass. Common practice, no source. */
+export const USUAL_GAP = "3 15/16";
+
 export interface BalusterSpacing {
   readonly count: number;
   readonly gap: Length;
