@@ -179,6 +179,9 @@ export const actRows = <Bad>({ step, acts, bad }: ActsOfAStep<Bad>, unit: Unit):
     ? acts.map((act, place) => ({ step, number: place + 1, ...wordsOf(act, { acts, unit }) }))
     : [{ step, act: "READ AGAIN", bad }];
 
+/** Steps a call may have: each makes up to two dozen rows. */
+export const MOST_STEPS = 500;
+
 /** What a ticket has in each row. */
 export const ACT_COLUMNS = {
   step: { kind: "label", says: "Step of the reading." },

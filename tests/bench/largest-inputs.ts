@@ -52,6 +52,13 @@ const fits = (distance: unknown, lean: string) => [
   ]),
 ];
 
+/** The same, as far as tickets go, with diagonals that close: what does not close has no acts. */
+const closing = (distance: unknown, lean: string) => {
+  const diagonals = lean === "lean" ? ["38 1/8", "37 13/16"] : ["37 1/2", "37 1/4"];
+  const [headings = [], ...readings] = fits(distance, lean);
+  return [headings, ...readings.slice(0, 499).map((row) => [...row.slice(0, 4), ...diagonals, ...row.slice(6)])];
+};
+
 /** Pieces of so many lengths, to a 64th. */
 const pieces = (lengths: number, quantity: number) => [
   ["length", "quantity"],
@@ -89,11 +96,11 @@ const LARGEST: readonly LargestInput[] = [
   { id: "RISERHEIGHT", says: "20,000 rises", cells: () => [rows(20_000, (n) => [7.5 + (n % 3) / 16]), 1] },
   { id: "EQUALIZE", says: "5,000 rises", cells: () => [rows(5_000, (n) => [7 + (n % 16) / 16]), 1, 0.75, 0.75] },
   { id: "TREADFIT", says: "1,999 readings as fractions", cells: () => [fits("10", "lean"), "1 1/4", "right"] },
-  { id: "MARKS", says: "1,999 readings as fractions, both ends open", cells: () => [fits("10", "lean"), "1 1/4", "both"] },
+  { id: "MARKS", says: "499 readings as fractions, both ends open", cells: () => [closing("10", "lean"), "1 1/4", "both"] },
   {
     id: "RISERMARKS",
-    says: "1,999 readings as fractions, notch and bevel at both ends",
-    cells: () => [fits("7 1/2", "flare"), "both", 0.25, 0.75, 0, 0, 0.75, 0.25, 0, 4],
+    says: "499 readings as fractions, notch and bevel at both ends",
+    cells: () => [closing("7 1/2", "flare"), "both", 0.25, 0.75, 0, 0, 0.75, 0.25, 0, 4],
   },
   { id: "RISERFIT", says: "1,999 readings as fractions", cells: () => [fits("7 1/2", "flare"), "right"] },
   {

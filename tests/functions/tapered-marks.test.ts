@@ -41,7 +41,9 @@ const shapesIn = (unit: Unit): fc.Arbitrary<Shape> => {
   });
 };
 
-type Open = "none" | "left" | "right";
+type Open = "none" | "left" | "right" | "both";
+
+const isOpen = (side: "left" | "right", open: Open): boolean => open === side || open === "both";
 
 const built = (shape: Shape, open: Open) => {
   const { front, nosing, leftDeep, rightDeep } = shape;
@@ -50,8 +52,8 @@ const built = (shape: Shape, open: Open) => {
   const backRight: Point = [front + shape.backRight, nosing + rightDeep, 0];
   const side = (near: Point, far: Point, lean: number, way: -1 | 1): Plane =>
     planeThrough(near, far, shifted(near, [way * Math.tan(lean * RADIANS), 0, 1]));
-  const left = side(frontLeft, backLeft, open === "left" ? 0 : shape.leftLean, -1);
-  const right = side(frontRight, backRight, open === "right" ? 0 : shape.rightLean, 1);
+  const left = side(frontLeft, backLeft, isOpen("left", open) ? 0 : shape.leftLean, -1);
+  const right = side(frontRight, backRight, isOpen("right", open) ? 0 : shape.rightLean, 1);
   const riser = planeThrough(backLeft, backRight, shifted(backLeft, [0, 0, 1]));
   const readings = {
     "left run": apart(riser, frontLeft), "right run": apart(riser, frontRight),
@@ -82,7 +84,7 @@ const measured = (shape: Shape, open: Open, unit: Unit) => {
   const off = (["left", "right"] as const).flatMap((side): readonly number[] => {
     const wanted = side === "left" ? left : right;
     const sawnEnd = piece.ends.get(side);
-    if (sawnEnd !== undefined && side !== open) {
+    if (sawnEnd !== undefined && !isOpen(side, open)) {
       return [piece.depth, scribed[side][1]].flatMap((y) =>
         [0, shape.thickness].map((z) => xAt(sawnEnd, y, z) - xAt(wanted, behindNose(y), z)));
     }
@@ -104,7 +106,7 @@ const measured = (shape: Shape, open: Open, unit: Unit) => {
 };
 
 describe("tapered treads by a saw that follows the printed rows", () => {
-  test.each((["in", "mm"] as const).flatMap((unit) => (["none", "left", "right"] as const).map((open) => [open, unit] as const)))(
+  test.each((["in", "mm"] as const).flatMap((unit) => (["none", "left", "right", "both"] as const).map((open) => [open, unit] as const)))(
     "open %s: ends, marks and the scribed back come within 1/64 of the opening, %s",
     (open, unit) => {
       fc.assert(

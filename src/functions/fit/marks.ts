@@ -1,7 +1,7 @@
 import { besideBadRows } from "../../solver/bad-row";
 import { closureLimits } from "../../solver/fit/closure-limits";
 import { treadActs } from "../../solver/fit/tread-acts";
-import { ACT_COLUMNS, actRows } from "../act-words";
+import { ACT_COLUMNS, actRows, MOST_STEPS } from "../act-words";
 import { SAW_CAUTION } from "../caution";
 import { declare } from "../declare";
 import { TREADFIT } from "./treadfit";
@@ -10,7 +10,7 @@ export const MARKS = declare({
   id: "MARKS",
   group: "Fit",
   says: "What is marked and sawn to make each tread, act by act in cutting order: the ticket for the bench.",
-  parameters: TREADFIT.parameters,
+  parameters: { ...TREADFIT.parameters, readings: { ...TREADFIT.parameters.readings, rows: MOST_STEPS } },
   result: {
     kind: "table",
     says:

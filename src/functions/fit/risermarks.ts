@@ -2,7 +2,7 @@ import { besideBadRows } from "../../solver/bad-row";
 import { closureLimits } from "../../solver/fit/closure-limits";
 import { riserActs } from "../../solver/fit/riser-acts";
 import { STAIR_LABELS } from "../../solver/stair-labels";
-import { ACT_COLUMNS, actRows } from "../act-words";
+import { ACT_COLUMNS, actRows, MOST_STEPS } from "../act-words";
 import { CAUTION, SAW_CAUTION } from "../caution";
 import { declare, headings, unit } from "../declare";
 import { tapeDivisions } from "../tape-divisions";
@@ -19,7 +19,7 @@ export const RISERMARKS = declare({
   group: "Fit",
   says: "What is marked and sawn to make each riser, act by act in cutting order: the ticket for the bench.",
   parameters: {
-    readings: riserRows,
+    readings: { ...riserRows, rows: MOST_STEPS },
     openEnd,
     runPast,
     thickness,

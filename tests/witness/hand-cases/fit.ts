@@ -371,6 +371,75 @@ export const fitCases: Readonly<Record<string, readonly WorkedCase[]>> = {
       from: "by hand: each end stands 1/2 further out",
     },
   ],
+  MARKS: [
+    {
+      given: {
+        readings: [
+          ["step", "run", "back", "front", "left offset", "left lean"],
+          [12, 9.25, 36, 36, "square", A345],
+        ],
+        thickness: 1.5,
+        riserOn: "behind",
+        riserThickness: 0.5,
+      },
+      shows: [{ act: "RIP", distance: 11 }, { act: "MARK RIGHT BACK", distance: 37.125 }],
+      from: "by hand: 3/4 of the 1 1/2 in; 9 1/4 + 1/2 + 1 1/4",
+    },
+    {
+      given: {
+        readings: [
+          ["step", "run", "back", "front", "left offset"],
+          [13, 10, 36, 36, "square"],
+        ],
+        gap: 0.125,
+        backGap: 0.125,
+        undercut: 45,
+      },
+      shows: [
+        { act: "RIP", distance: 11.125 },
+        { act: "MARK RIGHT BACK", distance: 35.75 },
+        {
+          act: "SAW RIGHT END",
+          tilt: "45.0°, top of the blade to the right, away from the piece: face longer; square on the end: light shows at the bottom",
+        },
+      ],
+      from: "by hand: 10 + 1 1/4 - 1/8; 36 less 1/8 at each end; the face stays",
+    },
+    {
+      given: {
+        readings: [
+          ["step", "run", "back", "front", "left offset"],
+          [6, 12, 39, 30, 9],
+        ],
+        nosing: 0,
+        openEnd: "right",
+        overhang: 1,
+        returnWidth: 2,
+      },
+      shows: [
+        { number: 2, act: "SAW LEFT END", swing: "36.9°, near end to the right", offset: "nose in by 9" },
+        { number: 3, act: "GAUGE", distance: 2 },
+        { number: 4, act: "MARK RIGHT TOE", distance: 31 },
+        { number: 5, act: "MARK RIGHT HEEL", distance: 30.5 },
+        { number: 6, act: "MARK RIGHT BACK", distance: 38 },
+      ],
+      from:
+        "by hand: 30 + 1; the heel 2 nearer, and on its own line, 2 behind the nose, the wall end begins 1 1/2 further left; 39 + 1 - 2 " +
+        "at the back",
+    },
+    {
+      given: {
+        readings: [
+          ["step", "run", "back", "front", "diagonal", "second diagonal"],
+          [14, 12, 34.9, 34.9, 37, 37],
+        ],
+        nosing: 0,
+        tape: 8,
+      },
+      shows: [{ act: "MARK RIGHT BACK", distance: 34.95 }],
+      from: "by hand: 12-35-37: two divisions of 1/8 allow the 0.2, a quarter of which goes to each edge",
+    },
+  ],
   RISERMARKS: [
     {
       given: {
