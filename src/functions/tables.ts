@@ -385,7 +385,9 @@ export const flights = table("flights", "One row per flight, from the bottom; it
   width: { kind: "length", sign: "positive", says: "Skirt to skirt, finished; without it the stair's." },
   turn: {
     kind: "choice", options: TURNS, default: "none",
-    says: "Turn on the landing at the top of this flight, as seen going up. The last flight has none.",
+    says:
+      "Turn on the landing at the top of this flight, as seen going up; none goes straight on, flush on the left. The last flight " +
+      "has none.",
   },
   landingDepth: {
     kind: "length", sign: "positive",

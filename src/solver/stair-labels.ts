@@ -155,7 +155,8 @@ export const STAIR_LABELS = {
     says: "How far a closed skirt runs on past the landing nosing, level.",
   },
   handrailHeight: {
-    kind: "length", topic: "handrail", readBy: ["RAIL", "FLIGHTS", "CHECK"], says: "Top of the handrail, plumb above the line of the nosings.",
+    kind: "length", topic: "handrail", readBy: ["RAIL", "FLIGHTS", "CHECK"],
+    says: "Top of the handrail, plumb above the line of the nosings.",
   },
   headroom: { kind: "length", readBy: ["LAYOUT", "FLIGHTS", "CHECK"], says: "Headroom wanted." },
   opening: { kind: "length", readBy: ["LAYOUT", "FLIGHTS", "CHECK"], says: "Opening there is, level, from the landing nosing." },
