@@ -122,7 +122,8 @@ describe("published stairs", () => {
   });
 
   test("Kidder, Construction Superintendence art. 188: rail 2 ft 6 on the riser line, half a rise more on the landing", () => {
-    // 2 ft 8 to 2 ft 10 there. On the riser line: no nosing. Half a run past either face the rails meet level, as high as the stair rail at the middle of a tread.
+    // 2 ft 8 to 2 ft 10 there. On the riser line: no nosing. Half a run past either face the rails meet level, as high as the stair rail
+    // at the middle of a tread.
     const { size } = figuresOf(
       [["total rise", 112.5], ["run", 10], ["width", 36], ["nosing", 0], ["handrail height", 30]],
       [["flight", "risers", "turn", "newel past"], [1, 7, "quarter left", 5], [2, 8, "", ""]],
