@@ -412,7 +412,8 @@ export const flights = table("flights", "One row per flight, from the bottom; it
     kind: "length", sign: "any", zero: "not given", words: { "on the face": 0 },
     says:
       "Centre of the newel short of the next flight's first riser face, against the way up; negative past it; `on the face` for 0. " +
-      "Without it as far as newel past, at a half turn less the set back: one newel for both rails.",
+      "Without it one newel serves both rails: as far as newel past; at a half turn that less the set back; straight on the landing " +
+      "depth less newel past.",
   },
   openEnd: { kind: "choice", options: STAIR_LABELS.openEnd.options, says: ofTheFlight("openEnd", SIDES) },
   overhang: { kind: "length", sign: "not negative", ...orNone, says: ofTheFlight("overhang", "`none` for none. ") },

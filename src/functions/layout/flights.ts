@@ -8,7 +8,7 @@ import { FLIGHT_PROBLEMS } from "../flight-problems";
 import { flights } from "../tables";
 
 /** More than any stair between two floors has; every flight is looked at under every other. */
-const MOST_FLIGHTS = 100;
+const MOST_FLIGHTS = 30;
 
 export const FLIGHTS = declare({
   id: "FLIGHTS",
