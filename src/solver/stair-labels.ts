@@ -178,7 +178,7 @@ export const STAIR_LABELS = {
     says: "Depth of a landing's nosing piece, where the flight ends on a landing: a landing tread in place of the landing nosing.",
   },
   landingTreadLength: {
-    kind: "length", readBy: ["BLANK", "ORDER"], says: "Length of the landing tread, where it is not that of a tread.",
+    kind: "length", readBy: ["BLANK", "ORDER"], says: "Length of the landing tread given, where it is not that of a tread.",
   },
   species: { kind: "text", readBy: [], says: "Wood of the treads." },
   boardDepth: { kind: "length", follows: true, readBy: ALL, says: "Run + nosing." },
