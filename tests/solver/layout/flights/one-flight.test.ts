@@ -187,6 +187,16 @@ test("sides and returns are the stair's, or the flight's own", () => {
   expect(values(2)).toEqual(["both", 0, 1.25, 0, "one", "one"]);
 });
 
+test("a landing that nothing is said of is finished, whatever is still to be laid on the lower floor", () => {
+  const stair: Table = [["total rise", 108.5], ["run", 10], ["width", 36], ["lower build up", 0.75]];
+  const flights: Table = [["risers", "turn"], [7, "quarter left"], [8, ""]];
+  const above = answerOf(ONEFLIGHT, stair, flights, 2);
+  expect(valueOf(answerOf(ONEFLIGHT, stair, flights, 1), "lower build up")).toBe(0.75);
+  expect([valueOf(above, "lower build up"), valueOf(above, "upper build up")]).toEqual([undefined, undefined]);
+  // A tread of 1 on a finished landing.
+  expect(valueOf(answerOf(LAYOUT, above), "drop")).toBe(1);
+});
+
 test("the result of LAYOUT serves as the stair, with what it assumed marked again", () => {
   const whole = answerOf(LAYOUT, [["total rise", 108.5], ["run", 10], ["width", 36]]);
   const one = answerOf(ONEFLIGHT, whole, [["risers", "turn"], [7, "quarter left"], [8, ""]], 2);
