@@ -7,6 +7,7 @@ import { skirt } from "../solver/layout/skirt";
 import { stringer } from "../solver/layout/stringer";
 import { winderTreads } from "../solver/layout/winder-treads";
 import { isProblem } from "../solver/problem";
+import { FLIGHTS_FIGURES, ONE_FLIGHT_FIGURES } from "./flight-figures";
 import { dashed, distance, type Figure, line, type Mark, type Point, point, caption, shape, thin } from "./figure";
 
 /** Sizes the figures are drawn at, in inches: a usual flight, drawn with its leans and laps large enough to see. */
@@ -676,6 +677,8 @@ export const FIGURES: Readonly<Record<string, readonly Figure[]>> = {
   HEADROOM: [headroomFigure],
   SKIRT: [skirtFigure],
   RAIL: [railFigure, railNewels],
+  FLIGHTS: FLIGHTS_FIGURES,
+  ONEFLIGHT: ONE_FLIGHT_FIGURES,
   WINDERS: [winders],
   WINDERTREADS: [winderTread],
   STARTINGSTEP: [startingStepFigure("half round"), startingStepFigure("quarter round")],
