@@ -9,6 +9,8 @@ import { LIMIT } from "./code/limit";
 import type { Declaration } from "./declare";
 import { BEVEL } from "./fit/bevel";
 import { GAP } from "./fit/gap";
+import { MISREAD } from "./fit/misread";
+import { NEXTSTEP } from "./fit/nextstep";
 import { NOTCH } from "./fit/notch";
 import { RELIEF } from "./fit/relief";
 import { RISERFIT } from "./fit/riserfit";
@@ -61,7 +63,7 @@ export const catalogue: readonly Declaration[] = [
   CODES, LIMIT, CHECK,
   BLANK, ORDER,
   CUTS, BUY, PLAN, OFFCUTS, BOARDFEET,
-  TREADFIT, RISERFIT, NOTCH, RISERHEIGHT, RELIEF, BEVEL, GAP,
+  TREADFIT, RISERFIT, MISREAD, NEXTSTEP, NOTCH, RISERHEIGHT, RELIEF, BEVEL, GAP,
   TAKEOFF, ADHESIVE, HOURS, EXTEND, SELLINGPRICE, BID,
   EMC, MOVEMENT, TREADLOAD,
   VARIANCE, RECONCILE,

@@ -131,7 +131,7 @@ const leanRows = (given: ReadFlight): readonly Misread[] => {
 
 const tooFew = (steps: number): Misread => ({
   reading: "",
-  why: `no verdict on lengths: ${steps} treads have back, front and a diagonal, and it takes ${LEAST_STEPS}`,
+  why: `no verdict on lengths: it takes ${LEAST_STEPS} treads with back, front and a diagonal, got ${steps}`,
   sure: "",
 });
 

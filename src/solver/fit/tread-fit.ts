@@ -1,12 +1,15 @@
 import { RADIANS_PER_DEGREE } from "../degrees";
 import { isProblem, type Problem, problem } from "../problem";
 import { isOpen, type OpenEnd } from "../layout/stair-facts";
+import type { Unit } from "../length/length";
 import { adjusted, type ClosureLimits } from "./closure-notes";
 import { type CornerProblem, corners } from "./corner-reading";
+import { doubtfulNotes } from "./doubtful-notes";
 import { type EndCuts, endCuts } from "./end-cuts";
 import { cutFigures, endsOf, type Fitted, fittedRows } from "./fitted-rows";
 import { bothReturnMarks, type ReturnMarks, returnMarks } from "./return-marks";
 import { type RiserOn, treadSpan } from "./riser-on";
+import { treadPiece } from "./skirt-surface/piece-readings";
 import { unusedAtOpenEnds } from "./unused-at-open-ends";
 
 /** Readings of one tread, at the level of the sub-tread, in one unit; angles in degrees. */
@@ -48,6 +51,8 @@ export interface TreadPiece {
   /** Degrees every closed end is undercut by on purpose. */
   readonly undercut: number;
   readonly closure: ClosureLimits;
+  /** What the readings are in; given, the readings of a flight that the skirts name as doubtful are said in the notes. */
+  readonly unit?: Unit;
 }
 
 export type FitProblem =
@@ -178,4 +183,9 @@ const one = (reading: TreadReading, piece: TreadPiece): Fitted<Omit<TreadFit, "n
  * The construction places the four corners in the plane of the sub-tread; a lean moves an end on the face by thickness x tan(lean).
  */
 export const treadFits = (readings: readonly TreadReading[], piece: TreadPiece): readonly (TreadFit | FailedFit)[] =>
-  fittedRows(readings, (reading) => one(reading, piece), piece.closure);
+  fittedRows(
+    readings,
+    (reading) => one(reading, piece),
+    piece.closure,
+    piece.unit === undefined ? [] : doubtfulNotes("tread", readings.map(treadPiece), piece.unit, piece.closure.division),
+  );

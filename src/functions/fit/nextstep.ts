@@ -1,0 +1,57 @@
+import { closureLimits } from "../../solver/fit/closure-limits";
+import { nextStep } from "../../solver/fit/next-step";
+import { declare, headings, unit } from "../declare";
+import { FLIGHT_PROBLEMS } from "../flight-problems";
+import { MISREAD } from "./misread";
+
+export const NEXTSTEP = declare({
+  id: "NEXTSTEP",
+  words: "next step",
+  group: "Fit",
+  says: "What the next tread will read, before the tape is on it: a reading far from it is asked again, a blank can be chosen ahead.",
+  parameters: MISREAD.parameters,
+  result: {
+    kind: "table",
+    says: "One row: the tread over the last one read, on the same lines, with its run and rise taken as the flight's middle ones.",
+    columns: {
+      step: { kind: "label", says: "The step after the last one." },
+      back: { kind: "reading", says: "Along the riser face, skirt to skirt." },
+      front: { kind: "reading", says: "Along the front edge of the sub-tread." },
+      leftAngle: { kind: "angle", says: "Left end from square, positive where the front is longer." },
+      rightAngle: { kind: "angle", says: "Right end, alike." },
+      giveOrTake: { kind: "reading", says: "What 95 in 100 readings of back and front are within, either way." },
+    },
+  },
+  problems: FLIGHT_PROBLEMS,
+  examples: [
+    {
+      given: {
+        treads: [
+          ["step", "run", "back", "front", "diagonal", "second diagonal"],
+          [1, 10, 30, 30, 31.622776601683793, 31.622776601683793],
+          [2, 10, 30, 30, 31.622776601683793, 31.622776601683793],
+          [3, 10, 30, 30, 31.622776601683793, 31.622776601683793],
+          [4, 10, 30, 30, 31.622776601683793, 31.622776601683793],
+        ],
+      },
+      shows: [{ step: 5, back: 30, front: 30, leftAngle: 0, rightAngle: 0 }],
+      from: "by hand: skirts 30 apart and square all the way; each diagonal is the root of 10 x 10 + 30 x 30",
+    },
+    {
+      given: {
+        treads: [
+          ["step", "run", "back", "front", "diagonal"],
+          [1, 10, 36, 36, "37 3/8"],
+        ],
+      },
+      fails: "#N/A",
+      says: "treads: it takes 4 with back, front and a diagonal to tell the next one, got 1",
+      from: "by hand: one of four",
+    },
+  ],
+  source: "The planes and waves of MISREAD run on by one step (best linear unbiased prediction); doubtful readings put right on paper first.",
+  solve: ({ treads, risers, tape, unit: used }) => {
+    const found = nextStep({ treads, risers: risers ?? [], unit: used, closure: closureLimits(tape, used) });
+    return "problem" in found ? found : [found];
+  },
+});
