@@ -37,6 +37,9 @@ const EXCEPTIONS: readonly {
       "4 x 8 ft or 1220 x 2440 mm",
   },
   { id: "STORYPOLE", headings: ["mark", "riseBetweenMarks", "note"], because: "marks lie on the divisions of the tape, 1/16 in or 1 mm" },
+  { id: "MISREAD", headings: ["likely"], because: "what is likely lies on the divisions of the tape, 1/16 in or 1 mm" },
+  { id: "MISREAD", headings: ["why"], because: "hands miss by a whole inch, or by a whole centimetre" },
+  { id: "NEXTSTEP", headings: ["giveOrTake"], because: "how finely a tape reads counts in it, 1/16 in or 1 mm" },
   {
     id: "CHECK",
     headings: ["note"],

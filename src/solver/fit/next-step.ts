@@ -20,6 +20,9 @@ export interface NextStep {
 /** 95 in 100 of a normal lie within so many standard deviations. */
 const MOST_OF_ALL = 1.96;
 
+/** Floating-point dust of a least-squares answer: finer than any tape or saw. */
+const withoutDust = (value: number): number => Math.round(value * 1e9) / 1e9;
+
 const nextName = (steps: readonly (string | number | undefined)[]): string | number => {
   const numbers = steps.map((step) => (step === undefined ? Number.NaN : Number(step)));
   return numbers.every(Number.isInteger) ? Math.max(...numbers) + 1 : steps.every((step) => step === undefined) ? steps.length + 1 : "next";
@@ -44,10 +47,10 @@ export const nextStep = (given: ReadFlight): NextStep | Problem<"step-twice" | "
   const deviation = Math.sqrt(Math.max(back.variance, front.variance) + tapeVariance(flight, inch / closure.division));
   return {
     step: nextName(treads.map(({ step }) => step)),
-    back: back.value * inch,
-    front: front.value * inch,
-    leftAngle: Math.atan2(leftOut, run) * DEGREES_PER_RADIAN,
-    rightAngle: Math.atan2(rightOut, run) * DEGREES_PER_RADIAN,
+    back: withoutDust(back.value * inch),
+    front: withoutDust(front.value * inch),
+    leftAngle: withoutDust(Math.atan2(leftOut, run) * DEGREES_PER_RADIAN),
+    rightAngle: withoutDust(Math.atan2(rightOut, run) * DEGREES_PER_RADIAN),
     giveOrTake: MOST_OF_ALL * deviation * inch,
   };
 };

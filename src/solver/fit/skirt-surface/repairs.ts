@@ -70,6 +70,9 @@ const fallBy = ({ size, at }: SquareMatrix, residual: ArrayLike<number>, lengths
   return fall;
 };
 
+/** Gains that differ by floating-point dust are alike, so that every engine puts them in one order. */
+const atGrain = (gain: number): number => Math.round(gain * 1e6);
+
 export interface Repairs {
   /** The weighted sum of squares of the readings as they stand. */
   readonly sum: number;
@@ -99,6 +102,6 @@ export const repairsOf = (
     sum: dot(lengths, residual),
     repairs: [...values, ...swaps]
       .filter(({ changes }) => !changes.some(({ reading }) => settled.has(reading)))
-      .sort((one, other) => other.gain - one.gain),
+      .sort((one, other) => atGrain(other.gain) - atGrain(one.gain)),
   };
 };

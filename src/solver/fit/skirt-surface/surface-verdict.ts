@@ -53,6 +53,15 @@ const look = (flight: Flight, models: readonly SkirtModel[], lengths: Float64Arr
     })
     .reduce((one, other) => (other.score > one.score ? other : one));
 
+const isOneOf = (repair: Repair, rival: Repair | undefined): boolean =>
+  rival !== undefined && rival.changes.length === repair.changes.length &&
+  repair.changes.every(({ reading }) => rival.changes.some((other) => other.reading === reading));
+
+/** What was as likely as an earlier mistake and turns out to be one itself was no other explanation of it: both are wrong. */
+const dropRival = (mistakes: Mistake[], named: Repair): void => {
+  for (const [at, { repair, rival }] of mistakes.entries()) if (isOneOf(named, rival)) mistakes[at] = { repair };
+};
+
 /**
  * Which readings of a flight do not lie on two slowly bending skirts. Each mistake found is put right on paper and the readings are looked
  * at again; the readings themselves are never changed.
@@ -68,6 +77,7 @@ export const surfaceVerdict = (flight: Flight, divisionsOfAnInch: number): Surfa
     const [best, second] = repairs;
     if (best === undefined || best.gain <= NAMED_FROM || mistakes.length === MOST_MISTAKES)
       return { mistakes, gain: best?.gain ?? 0, lengths, model };
+    dropRival(mistakes, best);
     mistakes.push({ repair: best, ...(second !== undefined && best.gain - second.gain < AS_LIKELY ? { rival: second } : {}) });
     for (const { reading, to } of best.changes) {
       lengths[reading] = to;
