@@ -3,7 +3,8 @@ import { isProblem, type Problem, problem } from "../problem";
 import type { ReadFlight } from "./misread";
 import { flightReadings, inchIn } from "./skirt-surface/flight-readings";
 import { riserPiece, treadPiece } from "./skirt-surface/piece-readings";
-import { LEAST_STEPS, stepsWithDiagonals, surfaceVerdict } from "./skirt-surface/surface-verdict";
+import type { Sighting } from "./skirt-surface/skirt-model";
+import { LEAST_STEPS, stepsWithDiagonals, type SurfaceVerdict, surfaceVerdict } from "./skirt-surface/surface-verdict";
 import { tapeVariance } from "./skirt-surface/tape-variance";
 
 /** What the next tread will read, before it is read: lengths in the unit of the call, angles in degrees. */
@@ -23,6 +24,13 @@ const MOST_OF_ALL = 1.96;
 /** Floating-point dust of a least-squares answer: finer than any tape or saw. */
 const withoutDust = (value: number): number => Math.round(value * 1e9) / 1e9;
 
+/** What a length will be, and its variance, over every kind of skirt that it may be: where they differ, it is less sure. */
+const guess = ({ skirts, lengths }: SurfaceVerdict, sighting: Sighting): { readonly value: number; readonly variance: number } => {
+  const guesses = skirts.map(({ model, share }) => ({ ...model.guess(lengths, sighting), share }));
+  const value = guesses.reduce((sum, one) => sum + one.share * one.value, 0);
+  return { value, variance: guesses.reduce((sum, one) => sum + one.share * (one.variance + (one.value - value) ** 2), 0) };
+};
+
 const nextName = (steps: readonly (string | number | undefined)[]): string | number => {
   const numbers = steps.map((step) => (step === undefined ? Number.NaN : Number(step)));
   return numbers.every(Number.isInteger) ? Math.max(...numbers) + 1 : steps.every((step) => step === undefined) ? steps.length + 1 : "next";
@@ -36,12 +44,12 @@ export const nextStep = (given: ReadFlight): NextStep | Problem<"step-twice" | "
   const steps = stepsWithDiagonals(flight, "tread");
   if (steps < LEAST_STEPS) return problem("too-few-steps", { steps, least: LEAST_STEPS });
   const inch = inchIn(unit);
-  const { model, lengths } = surfaceVerdict(flight, inch / closure.division);
+  const verdict = surfaceVerdict(flight, inch / closure.division);
   const { front: far, back: near } = flight.next;
   const run = near.along - far.along;
-  const back = model.guess(lengths, { left: near, right: near, turn: 0, reading: -1 });
-  const front = model.guess(lengths, { left: far, right: far, turn: 0, reading: -1 });
-  const diagonal = model.guess(lengths, { left: near, right: far, turn: run, reading: -1 });
+  const back = guess(verdict, { left: near, right: near, turn: 0 });
+  const front = guess(verdict, { left: far, right: far, turn: 0 });
+  const diagonal = guess(verdict, { left: near, right: far, turn: run });
   const leftOut = front.value - diagonal.value;
   const rightOut = diagonal.value - back.value;
   const deviation = Math.sqrt(Math.max(back.variance, front.variance) + tapeVariance(flight, inch / closure.division));

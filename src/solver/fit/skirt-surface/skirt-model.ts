@@ -6,8 +6,6 @@ import type { SkirtKind } from "./skirt-kinds";
 export interface Sighting extends Pick<Observed, "turn"> {
   readonly left: Corner;
   readonly right: Corner;
-  /** The reading it is, -1 for one that nobody has taken. */
-  readonly reading: number;
 }
 
 /** Generalised least squares over the readings of a flight, for one kind of skirt. */
@@ -66,7 +64,7 @@ const projectionOf = (lower: SquareMatrix, weighted: readonly Float64Array[], pl
 };
 
 export const sightingsOf = ({ observed, corners }: Flight): readonly Sighting[] =>
-  observed.map(({ left, right, turn }, reading) => ({ left: corners[left]!, right: corners[right]!, turn, reading }));
+  observed.map(({ left, right, turn }) => ({ left: corners[left]!, right: corners[right]!, turn }));
 
 export const skirtModel = (flight: Flight, kind: SkirtKind, tape: number): SkirtModel => {
   const { observed } = flight;

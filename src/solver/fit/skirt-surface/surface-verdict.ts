@@ -1,7 +1,8 @@
+import { backward, cholesky, forward, squareMatrix } from "./cholesky";
 import type { Flight, Observed, PieceKind } from "./flight-readings";
 import { type Repair, type Repairs, repairsOf } from "./repairs";
 import { SKIRT_KINDS } from "./skirt-kinds";
-import { type SkirtModel, skirtModel } from "./skirt-model";
+import { type SkirtModel, skirtModel, times } from "./skirt-model";
 import { tapeVariance } from "./tape-variance";
 
 /** A repair is named from this gain on. By trial on made-up flights. */
@@ -27,7 +28,8 @@ export interface SurfaceVerdict {
   readonly gain: number;
   /** Lengths in inches with every mistake put right on paper. */
   readonly lengths: Float64Array;
-  readonly model: SkirtModel;
+  /** The kinds of skirt it may be, and how likely each is. */
+  readonly skirts: readonly { readonly model: SkirtModel; readonly share: number }[];
 }
 
 /** Pieces of a kind whose both lengths and a diagonal were read. */
@@ -43,15 +45,23 @@ interface Look extends Repairs {
   readonly score: number;
 }
 
-/** The kind of skirt that is likeliest once the best repair is granted: restricted likelihood, less twice its constant. */
-const look = (flight: Flight, models: readonly SkirtModel[], lengths: Float64Array, settled: ReadonlySet<number>): Look =>
-  models
-    .map((model): Look => {
-      const found = repairsOf(flight, model.projection, lengths, settled);
-      const gain = found.repairs[0]?.gain ?? 0;
-      return { ...found, model, score: -(model.logSpread + found.sum - Math.max(0, gain)) / 2 };
-    })
-    .reduce((one, other) => (other.score > one.score ? other : one));
+/** The readings seen against each kind of skirt, with its restricted likelihood, in logarithms, once the best repair is granted. */
+const looks = (flight: Flight, models: readonly SkirtModel[], lengths: Float64Array, settled: ReadonlySet<number>): readonly Look[] =>
+  models.map((model): Look => {
+    const found = repairsOf(flight, model.projection, lengths, settled);
+    const gain = found.repairs[0]?.gain ?? 0;
+    return { ...found, model, score: -(model.logSpread + found.sum - Math.max(0, gain)) / 2 };
+  });
+
+const likeliest = (seen: readonly Look[]): Look => seen.reduce((one, other) => (other.score > one.score ? other : one));
+
+/** Each kind of skirt with its share of what they are all likely to be. */
+const shares = (seen: readonly Look[]): SurfaceVerdict["skirts"] => {
+  const most = likeliest(seen).score;
+  const weights = seen.map(({ score }) => Math.exp(score - most));
+  const all = weights.reduce((sum, weight) => sum + weight, 0);
+  return seen.map(({ model }, at) => ({ model, share: weights[at]! / all }));
+};
 
 const isOneOf = (repair: Repair, rival: Repair | undefined): boolean =>
   rival !== undefined && rival.changes.length === repair.changes.length &&
@@ -61,6 +71,19 @@ const isOneOf = (repair: Repair, rival: Repair | undefined): boolean =>
 const dropRival = (mistakes: Mistake[], named: Repair): void => {
   for (const [at, { repair, rival }] of mistakes.entries()) if (isOneOf(named, rival)) mistakes[at] = { repair };
 };
+
+/** Values that are off are found together, each as if none of the others had been read: the first was found beside a wrong one. */
+const freeTogether = ({ projection }: SkirtModel, lengths: Float64Array, off: readonly number[]): void => {
+  const residual = times(projection, lengths);
+  const lower = cholesky(squareMatrix(off.length, (one, other) => projection.at[off[one]! * projection.size + off[other]!]!));
+  const shift = backward(lower, forward(lower, off.map((reading) => residual[reading]!)));
+  for (const [at, reading] of off.entries()) lengths[reading]! -= shift[at]!;
+};
+
+const asSettled = (mistake: Mistake, lengths: ArrayLike<number>): Mistake => ({
+  ...mistake,
+  repair: { ...mistake.repair, changes: mistake.repair.changes.map(({ reading }) => ({ reading, to: lengths[reading]! })) },
+});
 
 /**
  * Which readings of a flight do not lie on two slowly bending skirts. Each mistake found is put right on paper and the readings are looked
@@ -73,15 +96,17 @@ export const surfaceVerdict = (flight: Flight, divisionsOfAnInch: number): Surfa
   const settled = new Set<number>();
   const mistakes: Mistake[] = [];
   for (;;) {
-    const { repairs, model } = look(flight, models, lengths, settled);
+    const seen = looks(flight, models, lengths, settled);
+    const { repairs, model } = likeliest(seen);
     const [best, second] = repairs;
     if (best === undefined || best.gain <= NAMED_FROM || mistakes.length === MOST_MISTAKES)
-      return { mistakes, gain: best?.gain ?? 0, lengths, model };
+      return { mistakes: mistakes.map((one) => asSettled(one, lengths)), gain: best?.gain ?? 0, lengths, skirts: shares(seen) };
     dropRival(mistakes, best);
     mistakes.push({ repair: best, ...(second !== undefined && best.gain - second.gain < AS_LIKELY ? { rival: second } : {}) });
     for (const { reading, to } of best.changes) {
       lengths[reading] = to;
       settled.add(reading);
     }
+    freeTogether(model, lengths, mistakes.flatMap(({ repair }) => (repair.kind === "off" ? repair.changes.map(({ reading }) => reading) : [])));
   }
 };

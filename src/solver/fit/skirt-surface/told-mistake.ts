@@ -41,17 +41,22 @@ export const stepName = (pieces: readonly PieceReading[], row: number): string |
 
 const typedLength = ({ across }: Observed, inches: number): number => Math.hypot(inches, across);
 
+const typed = (pieces: TypedFlight["pieces"], { kind, row, place }: Observed): number => pieces[kind][row]![place]!;
+
 export const toldMistake = ({ kind, changes }: Repair, { observed }: Flight, { pieces, unit, division }: TypedFlight): ToldMistake => ({
   kind,
-  readings: changes.map(({ reading, to }) => {
+  readings: changes.map(({ reading, to }, place) => {
     const one = observed[reading]!;
+    const toTape = Math.round((typedLength(one, to) * inchIn(unit)) / division) * division;
+    // What stands in each other's place is right as it was typed.
+    const other = kind === "exchanged" ? observed[changes[1 - place]?.reading ?? reading]! : undefined;
     return {
       kind: one.kind,
       row: one.row,
       step: stepName(pieces[one.kind], one.row),
       name: READING_NAMES[one.kind][one.place],
-      read: pieces[one.kind][one.row]![one.place]!,
-      likely: Math.round((typedLength(one, to) * inchIn(unit)) / division) * division,
+      read: typed(pieces, one),
+      likely: other === undefined ? toTape : typed(pieces, other),
     };
   }),
 });

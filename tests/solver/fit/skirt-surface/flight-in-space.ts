@@ -10,7 +10,7 @@ export interface Skirts {
   readonly right: Plane;
 }
 
-/** Skirts `width` apart at the foot, each running out by so much in a hundred along the stair and up it; positive is to the right. */
+/** Skirts `width` apart at the foot, each running to the right by so much in a hundred going along the stair, and going up it. */
 export const skirts = (
   width: number, left: { readonly along: number; readonly up: number }, right: { readonly along: number; readonly up: number },
 ): Skirts => {

@@ -3,10 +3,11 @@ import { repairsOf } from "../../../../src/solver/fit/skirt-surface/repairs";
 import { skirtModel } from "../../../../src/solver/fit/skirt-surface/skirt-model";
 import { isProblem } from "../../../../src/solver/problem";
 import { augmented } from "./plain-algebra";
+import { plainModel, plainSkirts, tread } from "./plain-skirts";
 
 /**
  * Two treads, run 10, rise 7 3/4 as nobody read it: fronts at (0, 7.75) and (10, 15.5), backs at (10, 7.75) and (20, 15.5), along and
- * up. Each length is right skirt less left skirt; the covariance below is written out from that alone.
+ * up.
  */
 const TREADS: readonly PieceReading[] = [
   { step: 1, distance: 10, near: 36, far: 36.5, diagonal: 38.0625, secondDiagonal: 37.125 },
@@ -21,34 +22,9 @@ const FRONT_2 = { along: 10, high: 15.5 };
 const BACK_2 = { along: 20, high: 15.5 };
 const BACK_3 = { along: 30, high: 23.25 };
 
-type At = typeof FRONT_1;
-interface Seen {
-  readonly left: At;
-  readonly right: At;
-  readonly turn: number;
-  readonly tread: number;
-  readonly slant: number;
-}
-
-const tread = (number: number, back: At, front: At, longest: number): readonly Seen[] => {
-  const slant = Math.hypot(longest, 10) / longest;
-  return [
-    { left: back, right: back, turn: 0, tread: number, slant: 1 },
-    { left: front, right: front, turn: 0, tread: number, slant: 1 },
-    { left: back, right: front, turn: 10, tread: number, slant },
-    { left: front, right: back, turn: -10, tread: number, slant },
-  ];
-};
 const SEEN = [...tread(1, BACK_1, FRONT_1, 36.5), ...tread(2, BACK_2, FRONT_2, 36.0625)];
-
-const wave = (one: At, other: At): number =>
-  0.0625 ** 2 * Math.exp(-((one.along - other.along) ** 2 + (one.high - other.high) ** 2) / (2 * 30 ** 2)) +
-  (one.along === other.along && one.high === other.high ? 0.02 ** 2 : 0);
-const shared = (one: Seen, other: Seen): number =>
-  wave(one.left, other.left) + wave(one.right, other.right) + (one.tread === other.tread ? one.turn * other.turn * 0.004 ** 2 : 0);
-const COVARIANCE = SEEN.map((one) => SEEN.map((other) => shared(one, other) + (one === other ? TAPE * one.slant ** 2 : 0)));
-const design = ({ left, right }: Seen): readonly number[] => [1, right.along, right.high, -left.along];
-const DESIGN = SEEN.map(design);
+const { shared, design } = plainSkirts(SKIRT);
+const { covariance: COVARIANCE, design: DESIGN, plain } = plainModel(SKIRT, SEEN, TAPE);
 const LENGTHS = TREADS.flatMap(({ near, far, diagonal, secondDiagonal }) => [
   near!, far!, Math.sqrt(diagonal! ** 2 - 100), Math.sqrt(secondDiagonal! ** 2 - 100),
 ]);
@@ -56,7 +32,6 @@ const LENGTHS = TREADS.flatMap(({ near, far, diagonal, secondDiagonal }) => [
 const flight = flightReadings(TREADS, [], "in");
 if (isProblem(flight)) throw new Error("each step stands once");
 const model = skirtModel(flight, SKIRT, TAPE);
-const plain = augmented(COVARIANCE, DESIGN);
 
 test("lengths are the edges, and the legs of the diagonals", () => {
   flight.observed.forEach(({ length }, at) => expect(length).toBeCloseTo(LENGTHS[at]!, 12));
@@ -99,7 +74,7 @@ test("an exchange's gain is the fall of the sum when it is put right, less what 
 test("a length nobody read is guessed as by the plain system, with its variance", () => {
   const sighting = { left: BACK_3, right: BACK_3, turn: 0, tread: 3, slant: 1 };
   const found = model.guess(LENGTHS, sighting);
-  const own = 2 * wave(BACK_3, BACK_3);
+  const own = shared(sighting, sighting);
   const wanted = plain.guess(LENGTHS, SEEN.map((one) => shared(sighting, one)), own, design(sighting));
   expect(found.value).toBeCloseTo(wanted.value, 8);
   expect(found.variance).toBeCloseTo(wanted.variance, 8);
