@@ -19,7 +19,7 @@ export const NEXTSTEP = declare({
       front: { kind: "reading", says: "Along the front edge of the sub-tread." },
       leftAngle: { kind: "angle", says: "Left end from square, positive where the front is longer." },
       rightAngle: { kind: "angle", says: "Right end, alike." },
-      giveOrTake: { kind: "reading", says: "What 95 in 100 readings of back and front are within, either way." },
+      giveOrTake: { kind: "reading", says: "What 95 in 100 readings of back and front are within, either way; of rough skirts nine in ten." },
     },
   },
   problems: FLIGHT_PROBLEMS,
@@ -28,14 +28,14 @@ export const NEXTSTEP = declare({
       given: {
         treads: [
           ["step", "run", "back", "front", "diagonal", "second diagonal"],
-          [1, 10, 30, 30, 31.622776601683793, 31.622776601683793],
-          [2, 10, 30, 30, 31.622776601683793, 31.622776601683793],
-          [3, 10, 30, 30, 31.622776601683793, 31.622776601683793],
-          [4, 10, 30, 30, 31.622776601683793, 31.622776601683793],
+          [1, 12, 35, 35, 37, 37],
+          [2, 12, 35, 35, 37, 37],
+          [3, 12, 35, 35, 37, 37],
+          [4, 12, 35, 35, 37, 37],
         ],
       },
-      shows: [{ step: 5, back: 30, front: 30, leftAngle: 0, rightAngle: 0 }],
-      from: "by hand: skirts 30 apart and square all the way; each diagonal is the root of 10 x 10 + 30 x 30",
+      shows: [{ step: 5, back: 35, front: 35, leftAngle: 0, rightAngle: 0 }],
+      from: "by hand: skirts 35 apart and square all the way, 12-35-37",
     },
     {
       given: {
