@@ -5,4 +5,5 @@ export const FLIGHT_PROBLEMS = {
     cell: "#N/A",
     says: "treads: it takes {least} with back, front and a diagonal to tell the next one, got {steps}",
   },
+  "no-skirts": { cell: "#VALUE!", says: "run: is next to nothing, which tells nothing of the skirts; read the runs again" },
 } as const;

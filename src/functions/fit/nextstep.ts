@@ -1,6 +1,6 @@
 import { closureLimits } from "../../solver/fit/closure-limits";
 import { nextStep } from "../../solver/fit/next-step";
-import { declare, headings, unit } from "../declare";
+import { declare } from "../declare";
 import { FLIGHT_PROBLEMS } from "../flight-problems";
 import { MISREAD } from "./misread";
 
@@ -19,7 +19,10 @@ export const NEXTSTEP = declare({
       front: { kind: "reading", says: "Along the front edge of the sub-tread." },
       leftAngle: { kind: "angle", says: "Left end from square, positive where the front is longer." },
       rightAngle: { kind: "angle", says: "Right end, alike." },
-      giveOrTake: { kind: "reading", says: "What 95 in 100 readings of back and front are within, either way; of rough skirts nine in ten." },
+      giveOrTake: {
+        kind: "reading",
+        says: "What 95 in 100 readings of back and front are within, either way; of rough skirts nine in ten.",
+      },
     },
   },
   problems: FLIGHT_PROBLEMS,
@@ -49,7 +52,9 @@ export const NEXTSTEP = declare({
       from: "by hand: one of four",
     },
   ],
-  source: "The planes and waves of MISREAD run on by one step (best linear unbiased prediction); doubtful readings put right on paper first.",
+  source:
+    "The planes and waves of MISREAD run on by one step (best linear unbiased prediction), over all three grades of skirt; doubtful " +
+    "readings put right on paper first.",
   solve: ({ treads, risers, tape, unit: used }) => {
     const found = nextStep({ treads, risers: risers ?? [], unit: used, closure: closureLimits(tape, used) });
     return "problem" in found ? found : [found];

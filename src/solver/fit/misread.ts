@@ -129,11 +129,7 @@ const leanRows = (given: ReadFlight): readonly Misread[] => {
   return [...signs, ...pairs.filter(([first]) => first !== undefined && !isNamed(signs, first)).flat()];
 };
 
-const tooFew = (steps: number): Misread => ({
-  reading: "",
-  why: `no verdict on lengths: it takes ${LEAST_STEPS} treads with back, front and a diagonal, got ${steps}`,
-  sure: "",
-});
+const noVerdict = (because: string): Misread => ({ reading: "", why: `no verdict on lengths: ${because}`, sure: "" });
 
 /** Which readings of a flight are doubtful, seen against all the others; nothing is changed. */
 export const misread = (given: ReadFlight): readonly Misread[] | Problem<"step-twice"> => {
@@ -143,9 +139,11 @@ export const misread = (given: ReadFlight): readonly Misread[] | Problem<"step-t
   if (isProblem(flight)) return flight;
   const steps = stepsWithDiagonals(flight, "tread");
   const leans = leanRows(given);
-  if (steps < LEAST_STEPS) return [...leans, tooFew(steps)];
+  if (steps < LEAST_STEPS) 
+    return [...leans, noVerdict(`it takes ${LEAST_STEPS} treads with back, front and a diagonal, got ${steps}`)];
   const typed: TypedFlight = { pieces, unit, division: closure.division };
   const verdict = surfaceVerdict(flight, inchIn(unit) / closure.division);
+  if (verdict.skirts.length === 0) return [...leans, noVerdict("the runs are next to nothing")];
   const found = [...surfaceRows(verdict, flight, typed), ...closureRows(verdict, flight, typed, closure), ...leans];
   return found.length > 0 ? found : [{ reading: "", why: NOTHING, sure: "" }];
 };

@@ -37,7 +37,7 @@ const nextName = (steps: readonly (string | number | undefined)[]): string | num
 };
 
 /** The tread over the last one read, as both skirts run on: doubtful readings are put right on paper first. */
-export const nextStep = (given: ReadFlight): NextStep | Problem<"step-twice" | "too-few-steps"> => {
+export const nextStep = (given: ReadFlight): NextStep | Problem<"step-twice" | "too-few-steps" | "no-skirts"> => {
   const { treads, risers, unit, closure } = given;
   const flight = flightReadings(treads.map(treadPiece), risers.map(riserPiece), unit);
   if (isProblem(flight)) return flight;
@@ -45,6 +45,7 @@ export const nextStep = (given: ReadFlight): NextStep | Problem<"step-twice" | "
   if (steps < LEAST_STEPS) return problem("too-few-steps", { steps, least: LEAST_STEPS });
   const inch = inchIn(unit);
   const verdict = surfaceVerdict(flight, inch / closure.division);
+  if (verdict.skirts.length === 0) return problem("no-skirts");
   const { front: far, back: near } = flight.next;
   const run = near.along - far.along;
   const back = guess(verdict, { left: near, right: near, turn: 0 });

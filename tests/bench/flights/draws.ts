@@ -7,7 +7,7 @@ export interface Draws {
   one(count: number): number;
 }
 
-/** Draws that are the same for the same seed: a 32-bit Weyl sequence, each number stirred (mulberry32, from memory: any that spreads would do). */
+/** Draws that are the same for the same seed (mulberry32, public domain, from memory: any that spreads would do). */
 export const draws = (seed: number): Draws => {
   let state = seed >>> 0;
   const even = (): number => {

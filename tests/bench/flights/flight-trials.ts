@@ -111,7 +111,8 @@ const nameOf = ({ kind, row, place }: Observed): string => name(kind, row, place
 
 const isRight = (repair: Repair, wanted: Planted, { observed }: Flight): boolean => {
   const readings = repair.changes.map(({ reading }) => nameOf(observed[reading]!));
-  return repair.kind === wanted.kind && readings.length === wanted.readings.length && wanted.readings.every((one) => readings.includes(one));
+  const isSame = readings.length === wanted.readings.length && wanted.readings.every((one) => readings.includes(one));
+  return repair.kind === wanted.kind && isSame;
 };
 
 /** Right to one division of the tape, once it is rounded to the tape; an exchange that is named has its values. */

@@ -161,3 +161,9 @@ test("a step in two rows is said", () => {
   const twice = misread({ treads: [...inch, inch[0]!], risers: [], unit: "in", closure: closureLimits(undefined, "in") });
   expect(twice).toEqual({ problem: "step-twice", details: { step: 1 } });
 });
+
+test("runs of next to nothing hold no planes, which is said", () => {
+  // By hand: the root of the square of 1e-200 is none that a number holds, so every corner along the flight stands at one place.
+  const flat = named(FIVE_STEPS).map((tread) => ({ ...tread, run: 1e-200 }));
+  expect(said(rowsOf(flat)).map(([, , , , why]) => why)).toEqual(["no verdict on lengths: the runs are next to nothing"]);
+});

@@ -90,3 +90,10 @@ test("give or take over square steps is that of one plain system for each kind o
   const { treads } = flightInSpace(skirts(30, { along: 0, up: 0 }, { along: 0, up: 0 }), Array(5).fill(10), Array(5).fill(7.75));
   expect(nextOf(treadsOf(treads)).giveOrTake).toBeCloseTo(plainGiveOrTake(5), 8);
 });
+
+test("runs of next to nothing tell of no skirts", () => {
+  const { treads } = flightInSpace(skirts(30, { along: 0, up: 0 }, { along: 0, up: 0 }), Array(5).fill(10), Array(5).fill(7.75));
+  const flat = treadsOf(treads).map((tread) => ({ ...tread, run: 1e-200 }));
+  const found = nextStep({ treads: flat, risers: [], unit: "in", closure: closureLimits(undefined, "in") });
+  expect(found).toEqual({ problem: "no-skirts", details: {} });
+});

@@ -115,7 +115,7 @@ export const flightCases: Readonly<Record<string, readonly WorkedCase[]>> = {
         ],
       },
       shows: [{ step: 3, reading: "riser top", read: 35.5, likely: 35, why: "too long for the two skirts", sure: "named" }],
-      from: "by hand: skirts that close by a quarter each in a run of 12 and are plumb; a riser is as long at the top as below: 35, not 35 1/2",
+      from: "by hand: skirts that close by a quarter each in a run of 12 and are plumb; a riser is as long at the top as below: 35",
     },
     {
       given: {

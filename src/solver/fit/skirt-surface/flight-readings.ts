@@ -1,7 +1,7 @@
 import { lengthOf, measure, type Unit } from "../../length/length";
 import { type Problem, problem } from "../../problem";
 
-/** A tread or riser as read, on two lines: the near one (a tread's back, a riser's top) and the far one (a tread's front, a riser's bottom). */
+/** A tread or riser as read, on two lines: the near one (its back, or its top) and the far one (its front, or its bottom). */
 export interface PieceReading {
   readonly step?: string | number;
   /** Between the two lines; undefined where nobody read it. */
@@ -69,10 +69,16 @@ const known = (values: readonly (number | undefined)[]): readonly number[] => va
 const stepNumber = (step: string | number | undefined): number =>
   step === undefined || String(step).trim() === "" ? Number.NaN : Number(step);
 
+/** Numbers further apart are no steps of one flight. */
+const MOST_APART = 100;
+
+const isNumbered = (steps: readonly number[]): boolean =>
+  steps.every(Number.isInteger) && Math.max(...steps) - Math.min(...steps) <= MOST_APART;
+
 /** Steps by number where every reading has a whole one; otherwise readings count from the bottom as they stand. */
 const stepsOf = (tables: readonly (readonly PieceReading[])[]): readonly (readonly number[])[] | Problem<"step-twice"> => {
   const numbered = tables.map((readings) => readings.map(({ step }) => stepNumber(step)));
-  if (!numbered.flat().every(Number.isInteger)) return tables.map((readings) => readings.map((_, row) => row + 1));
+  if (!isNumbered(numbered.flat())) return tables.map((readings) => readings.map((_, row) => row + 1));
   for (const steps of numbered) {
     const twice = steps.find((step, row) => steps.indexOf(step) !== row);
     if (twice !== undefined) return problem("step-twice", { step: twice });
@@ -104,10 +110,16 @@ const placesOf = (steps: readonly Stepped[], run: number, rise: number) => {
   return { feet, front, back };
 };
 
+/** A piece with the corners at the ends of its two lines. */
+interface Placed {
+  readonly kind: PieceKind;
+  readonly row: number;
+  readonly near: number;
+  readonly far: number;
+}
+
 /** A length as a reading of the skirts; undefined where it was not read. */
-const observedAt = (
-  reading: PieceReading, place: Place, piece: { readonly kind: PieceKind; readonly row: number; readonly near: number; readonly far: number },
-): Observed | undefined => {
+const observedAt = (reading: PieceReading, place: Place, piece: Placed): Observed | undefined => {
   const { distance, near = 0, far = 0 } = reading;
   const read = reading[place];
   const { kind, row } = piece;

@@ -20,7 +20,7 @@ export interface Disagreement {
 
 /** Degrees within which a lean and an angle are one surface. */
 const ONE_SURFACE = 0.5;
-/** So many times what the flight's own pairs usually disagree by is too much: hands that read leans coarsely are not told so at every step. */
+/** So many times what the flight's own pairs usually disagree by is too much: a hand that reads leans coarsely is not told so each time. */
 const FAR = 3;
 const PAIRS_THAT_SHOW_A_HAND = 4;
 
@@ -34,7 +34,8 @@ const anglesOf = (reading: CornerReading): { readonly left: number; readonly rig
 
 const treadAngles = (reading: TreadReading) => {
   const { run, back, front } = reading;
-  return run === undefined ? undefined : anglesOf({ ...reading, distance: run, near: back, ...(front === undefined ? {} : { far: front }) });
+  if (run === undefined) return undefined;
+  return anglesOf({ ...reading, distance: run, near: back, ...(front === undefined ? {} : { far: front }) });
 };
 
 const riserAngles = (reading: RiserReading) => {

@@ -1,5 +1,4 @@
-import type { SquareMatrix } from "./cholesky";
-import { dot } from "./cholesky";
+import { dot, type SquareMatrix } from "./cholesky";
 import { type Flight, type Observed, type Place, PLACES } from "./flight-readings";
 import { times } from "./skirt-model";
 
@@ -60,7 +59,9 @@ const exchanges = (flight: Flight, lengths: ArrayLike<number>): readonly Omit<Re
 };
 
 /** How much the sum of squares about the skirts falls when readings change: only the changed ones count in it. */
-const fallBy = ({ size, at }: SquareMatrix, residual: ArrayLike<number>, lengths: ArrayLike<number>, changes: readonly Change[]): number => {
+const fallBy = (
+  { size, at }: SquareMatrix, residual: ArrayLike<number>, lengths: ArrayLike<number>, changes: readonly Change[],
+): number => {
   let fall = 0;
   for (const one of changes) {
     const step = one.to - lengths[one.reading]!;

@@ -28,7 +28,7 @@ export interface SurfaceVerdict {
   readonly gain: number;
   /** Lengths in inches with every mistake put right on paper. */
   readonly lengths: Float64Array;
-  /** The kinds of skirt it may be, and how likely each is. */
+  /** The kinds of skirt it may be, and how likely each is; none where the readings hold no planes. */
   readonly skirts: readonly { readonly model: SkirtModel; readonly share: number }[];
 }
 
@@ -91,10 +91,12 @@ const asSettled = (mistake: Mistake, lengths: ArrayLike<number>): Mistake => ({
  */
 export const surfaceVerdict = (flight: Flight, divisionsOfAnInch: number): SurfaceVerdict => {
   const tape = tapeVariance(flight, divisionsOfAnInch);
-  const models = SKIRT_KINDS.map((kind) => skirtModel(flight, kind, tape));
+  // Runs of next to nothing leave planes that nothing holds.
+  const models = SKIRT_KINDS.map((kind) => skirtModel(flight, kind, tape)).filter(({ logSpread }) => Number.isFinite(logSpread));
   const lengths = Float64Array.from(flight.observed, ({ length }) => length);
   const settled = new Set<number>();
   const mistakes: Mistake[] = [];
+  if (models.length === 0) return { mistakes, gain: 0, lengths, skirts: [] };
   for (;;) {
     const seen = looks(flight, models, lengths, settled);
     const { repairs, model } = likeliest(seen);
@@ -107,6 +109,7 @@ export const surfaceVerdict = (flight: Flight, divisionsOfAnInch: number): Surfa
       lengths[reading] = to;
       settled.add(reading);
     }
-    freeTogether(model, lengths, mistakes.flatMap(({ repair }) => (repair.kind === "off" ? repair.changes.map(({ reading }) => reading) : [])));
+    const off = mistakes.filter(({ repair }) => repair.kind === "off").flatMap(({ repair }) => repair.changes);
+    freeTogether(model, lengths, off.map(({ reading }) => reading));
   }
 };

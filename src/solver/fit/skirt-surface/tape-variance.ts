@@ -3,7 +3,7 @@ import type { Flight, Observed } from "./flight-readings";
 /** How far a careful hand, and the most careless one, is off beside the rounding to a division: root mean square in inches, by trial. */
 const CAREFUL_HAND = 0.012;
 const MOST_OFF = 0.05;
-/** Of closures, the middle one less its sign, for each inch a reading is off: four readings, two of them slanted, and 0.6745 of a normal. */
+/** The middle closure, less its sign, for each inch a reading is off: four readings, two of them slanted, and 0.6745 of a normal. */
 const MIDDLE_CLOSURE = 1.396;
 
 /** What two diagonals of each piece that has both disagree by, in inches; `lengths` are those of the readings. */

@@ -15,7 +15,7 @@ const cornersOf = (flight: ReturnType<typeof flightOf>, kind: "tread" | "riser")
 test("corners run up the stair in a zig-zag, and a tread's front is the top of its riser", () => {
   const flight = flightOf(
     [{ step: 1, distance: 10, near: 36, far: 36 }, { step: 2, distance: 9, near: 36, far: 36 }],
-    [{ step: 1, distance: 7, near: 36, far: 36 }, { step: 2, distance: 8, near: 36, far: 36 }, { step: 3, distance: 7.5, near: 36, far: 36 }],
+    [7, 8, 7.5].map((distance, row) => ({ step: row + 1, distance, near: 36, far: 36 })),
   );
   // By hand: risers of 7, 8, 7 1/2; runs of 10 and 9. Near is a tread's back and a riser's top.
   expect(cornersOf(flight, "tread")).toEqual([[0, "near", 10, 7], [0, "far", 0, 7], [1, "near", 19, 15], [1, "far", 10, 15]]);

@@ -2,7 +2,7 @@ import { disagreements } from "../../../../src/solver/fit/skirt-surface/one-surf
 import type { RiserReading } from "../../../../src/solver/fit/riser-fit";
 import type { TreadReading } from "../../../../src/solver/fit/tread-fit";
 
-/** A skirt that leans away going up by 0.14 in 8 stands nearer at the bottom: atan(0.14 / 8) is 1.0026 degrees, and a riser's angle the other way. */
+/** A skirt that leans away going up by 0.14 in 8 is nearer at the bottom: atan(0.14 / 8) is 1.0026 degrees, the riser's angle negative. */
 const LEAN = 1.0026;
 const tread = (step: number, leftLean: number, extra: Partial<TreadReading> = {}): TreadReading => ({
   step, run: 10, back: 36, front: 36, leftOffset: 0, leftLean, rightLean: 0, ...extra,

@@ -21,7 +21,9 @@ const logSizeOf = (matrix: readonly (readonly number[])[]): number => {
   while (rows.length > 0) {
     const pivot = rows.reduce((best, row) => (Math.abs(row[0]!) > Math.abs(best[0]!) ? row : best));
     sum += Math.log(Math.abs(pivot[0]!));
-    rows = rows.filter((row) => row !== pivot).map((row) => row.slice(1).map((value, at) => value - (row[0]! / pivot[0]!) * pivot[at + 1]!));
+    rows = rows
+      .filter((row) => row !== pivot)
+      .map((row) => row.slice(1).map((value, at) => value - (row[0]! / pivot[0]!) * pivot[at + 1]!));
   }
   return sum;
 };
