@@ -89,16 +89,16 @@ const LARGEST: readonly LargestInput[] = [
   { id: "RISERHEIGHT", says: "20,000 rises", cells: () => [rows(20_000, (n) => [7.5 + (n % 3) / 16]), 1] },
   { id: "EQUALIZE", says: "5,000 rises", cells: () => [rows(5_000, (n) => [7 + (n % 16) / 16]), 1, 0.75, 0.75] },
   { id: "TREADFIT", says: "1,999 readings as fractions", cells: () => [fits("10", "lean"), "1 1/4", "right"] },
-  { id: "TREADFIT", says: "40 readings, as many as a flight has", cells: () => [fits("10", "lean").slice(0, 41)] },
+  { id: "TREADFIT", says: "30 readings, as many as a flight has", cells: () => [fits("10", "lean").slice(0, 31)] },
   {
     id: "MISREAD",
-    says: "40 treads and 40 risers",
-    cells: () => [fits("10", "lean").slice(0, 41), fits("7 1/2", "flare").slice(0, 41)],
+    says: "30 treads and 30 risers",
+    cells: () => [fits("10", "lean").slice(0, 31), fits("7 1/2", "flare").slice(0, 31)],
   },
   {
     id: "NEXTSTEP",
-    says: "40 treads and 40 risers",
-    cells: () => [fits("10", "lean").slice(0, 41), fits("7 1/2", "flare").slice(0, 41)],
+    says: "30 treads and 30 risers",
+    cells: () => [fits("10", "lean").slice(0, 31), fits("7 1/2", "flare").slice(0, 31)],
   },
   { id: "RISERFIT", says: "1,999 readings as fractions", cells: () => [fits("7 1/2", "flare"), "right"] },
   {

@@ -38,11 +38,11 @@ export const forward = ({ size, at }: SquareMatrix, right: ArrayLike<number>): F
 
 /** x with Lᵀ x = b. */
 export const backward = ({ size, at }: SquareMatrix, right: ArrayLike<number>): Float64Array => {
-  const found = new Float64Array(size);
+  const found = Float64Array.from(right);
+  // Row by row, as the triangle is kept: what a row has settled is taken off those above it.
   for (let row = size - 1; row >= 0; row -= 1) {
-    let left = right[row]!;
-    for (let k = row + 1; k < size; k += 1) left -= at[k * size + row]! * found[k]!;
-    found[row] = left / at[row * size + row]!;
+    const each = (found[row]! /= at[row * size + row]!);
+    for (let k = 0; k < row; k += 1) found[k]! -= at[row * size + k]! * each;
   }
   return found;
 };

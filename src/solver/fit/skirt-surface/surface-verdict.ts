@@ -14,7 +14,7 @@ const MOST_MISTAKES = 4;
 /** Steps with both lengths and a diagonal without which nothing is said. */
 export const LEAST_STEPS = 4;
 /** Steps a flight has at most: with more, a table is no single flight. */
-export const MOST_STEPS = 40;
+export const MOST_STEPS = 30;
 
 export interface Mistake {
   readonly repair: Repair;
