@@ -667,6 +667,57 @@ const riserMarks: Figure = {
   ],
 };
 
+/** Two skirts from above, drawn with their waves and taper large enough to see: where they stand at each run up the stair. */
+const leftSkirt = (along: number): Point => [1.2 * Math.sin(along / 14), along];
+const rightSkirt = (along: number): Point => [34 + along / 12 + Math.sin(along / 9), along];
+const skirtsUpTo = (end: number) => {
+  const places = Array.from({ length: 41 }, (_, part) => (end * part) / 40);
+  return [line(...places.map(leftSkirt)), line(...places.map(rightSkirt))];
+};
+
+const misreadFigure: Figure = {
+  says:
+    "Two skirts from above, which bend slowly: the lengths of all steps end on them, but one front, drawn heavy, runs on past the " +
+    "skirt. Its likely length is the one that ends on the skirt.",
+  marks: (() => {
+    const [end, wrong] = [40, 20];
+    const [from, to] = [leftSkirt(wrong), rightSkirt(wrong)];
+    const past: Point = [to[0] + 3, wrong];
+    return [
+      ...skirtsUpTo(end),
+      ...[0, 10, 30, 40].map((along) => thin(leftSkirt(along), rightSkirt(along))),
+      line(from, past),
+      distance(from, past, "read", -10),
+      distance(from, to, "likely", 10),
+      dashed(leftSkirt(30), rightSkirt(20)),
+      dashed(rightSkirt(30), leftSkirt(20)),
+      caption(leftSkirt(6), "left skirt", "left"),
+      caption(rightSkirt(6), "right skirt", "right"),
+    ];
+  })(),
+};
+
+const nextStepFigure: Figure = {
+  says:
+    "Two skirts from above: steps read so far in full lines, the next one dashed where the skirts run on, with its back, its front " +
+    "and the give or take.",
+  marks: (() => {
+    const [read, front, back] = [30, 30, 40];
+    const spread = 0.8;
+    const band = (side: typeof leftSkirt, sign: number) => dashed(side(read), [side(back)[0] + sign * spread, back]);
+    return [
+      ...skirtsUpTo(read),
+      ...[0, 10, 20, 30].map((along) => thin(leftSkirt(along), rightSkirt(along))),
+      ...[-1, 1].flatMap((sign) => [band(leftSkirt, sign), band(rightSkirt, sign)]),
+      dashed(leftSkirt(back), rightSkirt(back)),
+      distance(leftSkirt(back), rightSkirt(back), "back", -8),
+      distance(leftSkirt(front), rightSkirt(front), "front", 8),
+      caption(leftSkirt(10), "read", "left"),
+      caption([rightSkirt(back)[0] + spread, back], "give or take", "right"),
+    ];
+  })(),
+};
+
 /** Plain figures for each geometric function, by its name. */
 export const FIGURES: Readonly<Record<string, readonly Figure[]>> = {
   LAYOUT: [layout],
@@ -693,6 +744,8 @@ export const FIGURES: Readonly<Record<string, readonly Figure[]>> = {
   RISERFIT: [riser, settings("bottom", "back")],
   MARKS: [treadMarks, settings("nose", "underside"), taperedTread],
   RISERMARKS: [riserMarks, settings("bottom", "back")],
+  MISREAD: [misreadFigure],
+  NEXTSTEP: [nextStepFigure],
   NOTCH: [notchFigure],
   RISERHEIGHT: [riserHeight],
   RELIEF: [bevelFigure],

@@ -10,6 +10,8 @@ import type { Declaration } from "./declare";
 import { BEVEL } from "./fit/bevel";
 import { GAP } from "./fit/gap";
 import { MARKS } from "./fit/marks";
+import { MISREAD } from "./fit/misread";
+import { NEXTSTEP } from "./fit/nextstep";
 import { NOTCH } from "./fit/notch";
 import { RELIEF } from "./fit/relief";
 import { RISERFIT } from "./fit/riserfit";
@@ -69,7 +71,7 @@ export const catalogue: readonly Declaration[] = [
   CODES, LIMIT, CHECK,
   BLANK, ORDER,
   CUTS, BUY, PLAN, OFFCUTS, BOARDFEET,
-  TREADFIT, RISERFIT, MARKS, RISERMARKS, NOTCH, RISERHEIGHT, RELIEF, BEVEL, GAP,
+  TREADFIT, RISERFIT, MISREAD, NEXTSTEP, MARKS, RISERMARKS, NOTCH, RISERHEIGHT, RELIEF, BEVEL, GAP,
   TAKEOFF, ADHESIVE, HOURS, EXTEND, SELLINGPRICE, BID,
   EMC, MOVEMENT, TREADLOAD,
   VARIANCE, RECONCILE,

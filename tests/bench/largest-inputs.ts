@@ -102,6 +102,17 @@ const LARGEST: readonly LargestInput[] = [
     says: "499 readings as fractions, notch and bevel at both ends",
     cells: () => [closing("7 1/2", "flare"), "both", 0.25, 0.75, 0, 0, 0.75, 0.25, 0, 4],
   },
+  { id: "TREADFIT", says: "30 readings, as many as a flight has", cells: () => [fits("10", "lean").slice(0, 31)] },
+  {
+    id: "MISREAD",
+    says: "30 treads and 30 risers",
+    cells: () => [fits("10", "lean").slice(0, 31), fits("7 1/2", "flare").slice(0, 31)],
+  },
+  {
+    id: "NEXTSTEP",
+    says: "30 treads and 30 risers",
+    cells: () => [fits("10", "lean").slice(0, 31), fits("7 1/2", "flare").slice(0, 31)],
+  },
   { id: "RISERFIT", says: "1,999 readings as fractions", cells: () => [fits("7 1/2", "flare"), "right"] },
   {
     id: "BUY",

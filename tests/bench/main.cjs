@@ -6,6 +6,7 @@ const { gzipSync } = require("node:zlib");
 require("./typescript-hook.cjs");
 
 const { fileRounds, fileRows } = require("./file-bench.cjs");
+const { flightBench } = require("./flights/flight-bench.ts");
 const { largestInputRows } = require("./largest-inputs.ts");
 const { pageLoadRows } = require("./page-load.cjs");
 const { printTable } = require("./print-table.ts");
@@ -207,7 +208,11 @@ const pageLoads = async () => {
 // Custom formulas, one in twenty of them spilling, each step in a process of its own.
 const files = () => printTable(`Workbook files of custom formulas (median of ${fileRounds}, the sizes taking turns)`, fileRows());
 
+// Of the solver alone: nothing built is needed.
+const isFlights = process.argv.includes("--flights");
+
 const main = async () => {
+  if (isFlights) return flightBench();
   timed(project, process.execPath, ["src/bootstrap/build.cjs"]);
   if (process.argv.includes("--files")) return files();
   if (process.argv.includes("--largest")) return largest();

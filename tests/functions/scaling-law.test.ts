@@ -42,6 +42,9 @@ const EXCEPTIONS: readonly {
     headings: ["hookOn", "tape", "offset", "note"],
     because: "what a tape and a rule show: 1/32 in or half a millimetre, an inch or 100 mm burnt; the exact distance stands beside",
   })),
+  { id: "MISREAD", headings: ["likely"], because: "what is likely lies on the divisions of the tape, 1/16 in or 1 mm" },
+  { id: "MISREAD", headings: ["why"], because: "hands miss by a whole inch, or by a whole centimetre" },
+  { id: "NEXTSTEP", headings: ["giveOrTake"], because: "how finely a tape reads counts in it, 1/16 in or 1 mm" },
   {
     id: "CHECK",
     headings: ["note"],

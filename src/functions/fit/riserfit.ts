@@ -159,7 +159,7 @@ export const RISERFIT = declare({
   solve: ({ readings, tape, unit: used, headings: _headings, ...piece }) =>
     besideBadRows(
       readings,
-      (good): readonly object[] => riserFits(good, { ...piece, closure: closureLimits(tape, used) }),
+      (good): readonly object[] => riserFits(good, { ...piece, unit: used, closure: closureLimits(tape, used) }),
       ({ label, bad }) => ({ step: label, bad }),
     ),
 });

@@ -330,7 +330,7 @@ export const TREADFIT = declare({
   solve: ({ readings, tape, unit: used, headings: _headings, ...piece }) =>
     besideBadRows(
       readings,
-      (good): readonly object[] => treadFits(good, { ...piece, closure: closureLimits(tape, used), unit: used }),
+      (good): readonly object[] => treadFits(good, { ...piece, unit: used, closure: closureLimits(tape, used) }),
       ({ label, bad }) => ({ step: label, bad }),
     ),
 });

@@ -18,16 +18,20 @@ interface Step {
   readonly step?: string | number;
 }
 
-/** Fits of a flight with their notes; a reading that gives none keeps its problem. */
+/**
+ * Fits of a flight with their notes, `doubtful` among them, one a reading where there is any; a reading that gives no fit keeps its
+ * problem.
+ */
 export const fittedRows = <Reading extends Step, Fit, Bad extends string>(
   readings: readonly Reading[], one: (reading: Reading) => Fitted<Fit> | Problem<Bad>, closure: ClosureLimits,
+  doubtful: readonly string[],
 ): readonly ((Fit & { readonly note: string }) | { readonly step: string | number | undefined; readonly bad: Problem<Bad> })[] => {
   const fitted = readings.map(one);
   const notes = closureNotes(fitted.map((found) => ("problem" in found ? undefined : found.read)), closure);
   return fitted.map((found, row) =>
     "problem" in found
       ? { step: readings[row]?.step, bad: found }
-      : { ...found.fit, note: [found.unused, notes[row]].filter(Boolean).join("; ") },
+      : { ...found.fit, note: [found.unused, notes[row], doubtful[row]].filter(Boolean).join("; ") },
   );
 };
 

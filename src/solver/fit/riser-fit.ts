@@ -1,10 +1,13 @@
 import type { OpenEnd } from "../layout/stair-facts";
+import type { Unit } from "../length/length";
 import { isProblem, type Problem } from "../problem";
 import { adjusted, type ClosureLimits } from "./closure-notes";
 import { type CornerProblem, corners } from "./corner-reading";
+import { doubtfulNotes } from "./doubtful-notes";
 import { endCuts, reach } from "./end-cuts";
 import { pieceFrame } from "./piece-frame";
 import { cutFigures, endsOf, type Fitted, fittedRows } from "./fitted-rows";
+import { riserPiece } from "./skirt-surface/piece-readings";
 import { unusedAtOpenEnds } from "./unused-at-open-ends";
 
 /**
@@ -39,6 +42,8 @@ export interface RiserPiece {
   /** Degrees every closed end is undercut by on purpose. */
   readonly undercut: number;
   readonly closure: ClosureLimits;
+  /** Of all lengths here. */
+  readonly unit: Unit;
 }
 
 export type RiserFitProblem = CornerProblem | "edges-cross";
@@ -98,4 +103,9 @@ const one = (reading: RiserReading, piece: RiserPiece): Fitted<Omit<RiserFit, "n
  * down.
  */
 export const riserFits = (readings: readonly RiserReading[], piece: RiserPiece): readonly (RiserFit | FailedRiserFit)[] =>
-  fittedRows(readings, (reading) => one(reading, piece), piece.closure);
+  fittedRows(
+    readings,
+    (reading) => one(reading, piece),
+    piece.closure,
+    doubtfulNotes("riser", readings.map(riserPiece), piece.unit, piece.closure.division),
+  );

@@ -5,11 +5,13 @@ import { isProblem, type Problem, problem } from "../problem";
 import { isOpen, type OpenEnd } from "../layout/stair-facts";
 import { adjusted, type ClosureLimits } from "./closure-notes";
 import { type CornerProblem, type Corners, corners, type Distances } from "./corner-reading";
+import { doubtfulNotes } from "./doubtful-notes";
 import { type EndCuts, endCuts, reach } from "./end-cuts";
 import { cutFigures, endsOf, type Fitted, fittedRows } from "./fitted-rows";
 import { isAhead, pieceFrame } from "./piece-frame";
 import { bothReturnMarks, type ReturnMarks, returnMarks } from "./return-marks";
 import { type RiserOn, treadSpan } from "./riser-on";
+import { treadPiece } from "./skirt-surface/piece-readings";
 import { type EndReadings, unusedAtOpenEnds } from "./unused-at-open-ends";
 
 /** Readings of one tread, at the level of the sub-tread, in one unit; angles in degrees. */
@@ -249,4 +251,9 @@ const one = (reading: TreadReading, piece: TreadPiece): Fitted<Omit<TreadFit, "n
  * The construction places the four corners in the plane of the sub-tread; a lean moves an end on the face by thickness x tan(lean).
  */
 export const treadFits = (readings: readonly TreadReading[], piece: TreadPiece): readonly (TreadFit | FailedFit)[] =>
-  fittedRows(readings, (reading) => one(reading, piece), piece.closure);
+  fittedRows(
+    readings,
+    (reading) => one(reading, piece),
+    piece.closure,
+    doubtfulNotes("tread", readings.map(treadPiece), piece.unit, piece.closure.division),
+  );

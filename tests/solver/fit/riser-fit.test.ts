@@ -20,6 +20,7 @@ import {
 
 const PIECE: RiserPiece = {
   openEnd: "none",
+  unit: "in",
   runPast: 0.25,
   thickness: 0.75,
   gap: 0,
@@ -218,4 +219,22 @@ test("a notch takes the skirt, the reveal and the lap, each with its clearance",
   const found = notch(inches(0.75), inches(0.25), inches(0.25), inches(0.03125));
   expect([measure(found.width, "in"), measure(found.height, "in")]).toEqual([1.03125, 0.28125]);
   expect(measure(notch(inches(0), inches(0.25), inches(0.25), inches(0.03125)).width, "in")).toBe(0.28125);
+});
+
+describe("a flight of risers whose skirts name a doubtful reading", () => {
+  /** Square risers 35 by 7; each diagonal is the root of both squared. */
+  const long = Math.hypot(35, 7);
+  const flight = [1, 2, 3, 4, 5].map((step): RiserReading => ({
+    step, height: 7, top: 35, bottom: 35, diagonal: long, secondDiagonal: long, leftFlare: 0, rightFlare: 0,
+  }));
+  const notesOf = (readings: readonly RiserReading[]): readonly string[] =>
+    riserFits(readings, PIECE).map((fit) => ("note" in fit ? fit.note : "no fit"));
+
+  test("square risers have no such note, and an inch is said with the value it should have", () => {
+    expect(notesOf(flight)).toEqual(["", "", "", "", ""]);
+    const wrong = flight.map((one) => (one.step === 2 ? { ...one, bottom: 36 } : one));
+    expect(notesOf(wrong)).toEqual([
+      "", "the diagonals disagree: read this step again; bottom likely 35 in: read again (MISREAD)", "", "", "",
+    ]);
+  });
 });

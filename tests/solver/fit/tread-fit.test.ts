@@ -706,3 +706,77 @@ describe("readings that fit no piece, and readings to look at again", () => {
     expect(one(both).note).toBe("left offset not used, the diagonals fix the end");
   });
 });
+
+/** Five steps of an invented flight, run 10, read with a 1/16 tape. */
+const FLIGHT: readonly TreadReading[] = (
+  [
+    [36, 35.9375, 37.125, 37.5625],
+    [36.0625, 35.9375, 37.125, 37.625],
+    [36.0625, 36, 37.125, 37.625],
+    [36.0625, 36, 37.1875, 37.625],
+    [36.125, 36, 37.1875, 37.6875],
+  ] as const
+).map(([back, front, diagonal, secondDiagonal], row) => ({
+  step: row + 1, run: 10, back, front, diagonal, secondDiagonal, leftLean: 0, rightLean: 0,
+}));
+
+const notesOf = (readings: readonly TreadReading[], piece: Partial<TreadPiece> = { unit: "in" }): readonly string[] =>
+  treadFits(readings, { ...PIECE, ...piece }).map((fit) => ("note" in fit ? fit.note : "no fit"));
+
+const withStep = (step: number, change: Partial<TreadReading>): readonly TreadReading[] =>
+  FLIGHT.map((one) => (one.step === step ? { ...one, ...change } : one));
+
+describe("a flight whose skirts name a doubtful reading", () => {
+  test("an honest flight has no such note", () => {
+    expect(notesOf(FLIGHT)).toEqual(["", "", "", "", ""]);
+  });
+
+  test("the value it should have, beside what the closure says", () => {
+    // By hand: the front of step 4 is 36, read an inch longer, so that its diagonals disagree by an inch too.
+    expect(notesOf(withStep(4, { front: 37 }))[3]).toBe("the diagonals disagree: read this step again; front likely 36 in: read again (MISREAD)");
+    expect(notesOf(withStep(5, { secondDiagonal: 37.4375 }))[4]).toMatch(/second diagonal likely 37 11\/16 in: read again \(MISREAD\)$/);
+  });
+
+  test("exchanged lengths, which no closure sees", () => {
+    expect(notesOf(withStep(3, { diagonal: 37.625, secondDiagonal: 37.125 }))).toEqual([
+      "", "", "diagonal and second diagonal likely exchanged: read again (MISREAD)", "", "",
+    ]);
+  });
+
+  test("exchanged steps, at both", () => {
+    // Each step an inch narrower than the one below, square: only steps 2 and 3 stand the other way round.
+    const flight = [35, 33, 34, 32, 31].map((width, row): TreadReading => ({
+      step: row + 1, run: 10, back: width, front: width, diagonal: Math.hypot(width, 10), secondDiagonal: Math.hypot(width, 10),
+      leftLean: 0, rightLean: 0,
+    }));
+    expect(notesOf(flight)).toEqual([
+      "", "likely exchanged with step 3: read again (MISREAD)", "likely exchanged with step 2: read again (MISREAD)", "", "",
+    ]);
+  });
+
+  test("millimetres are said in millimetres", () => {
+    const metric = withStep(4, { front: 37 }).map((one) => ({
+      ...one, run: 254, back: one.back * 25.4, front: (one.front ?? 0) * 25.4, diagonal: (one.diagonal ?? 0) * 25.4,
+      secondDiagonal: (one.secondDiagonal ?? 0) * 25.4,
+    }));
+    const closure = { most: 2.4, alike: 3.2, division: 1 };
+    // By hand: 36 in are 914.4 mm, 914 to the millimetre.
+    expect(notesOf(metric, { unit: "mm", closure })[3]).toMatch(/front likely 914 mm: read again \(MISREAD\)$/);
+  });
+
+  test("three steps are no flight, nor are more rows than a flight has, nor a step in two rows", () => {
+    const wrong = withStep(4, { front: 37 });
+    const disagree = "the diagonals disagree: read this step again";
+    expect(notesOf(wrong.slice(1, 4))).toEqual(["", "", disagree]);
+    const many = Array.from({ length: 9 }, (_, flight) => wrong.map((one, row) => ({ ...one, step: 5 * flight + row + 1 }))).flat();
+    expect(new Set(notesOf(many))).toEqual(new Set(["", "every step is off by the same amount: is run the distance between the lines you measured?"]));
+    expect(notesOf([...wrong, FLIGHT[0]!])[3]).toBe(disagree);
+  });
+
+  test("nothing is said of two explanations that nothing tells apart", () => {
+    const square = (diagonal: number, step: number): TreadReading => ({
+      step, run: 12, back: 35, front: 35, diagonal, secondDiagonal: diagonal, leftLean: 0, rightLean: 0,
+    });
+    expect(notesOf([37, 37, 37.1, 37, 37].map((diagonal, row) => square(diagonal, row + 1)))[2]).not.toMatch(/MISREAD/);
+  });
+});

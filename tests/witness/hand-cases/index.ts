@@ -3,6 +3,7 @@ import { bookCases } from "./books";
 import { codeCases } from "./code";
 import { cuttingCases } from "./cutting";
 import { fitCases } from "./fit";
+import { flightCases } from "./flight";
 import { layoutCases } from "./layout";
 import { notationCases } from "./notation";
 import { orderCases } from "./order";
@@ -15,5 +16,6 @@ export const handCases: Readonly<Record<string, readonly WorkedCase[]>> = {
   ...orderCases,
   ...cuttingCases,
   ...fitCases,
+  ...flightCases,
   ...bookCases,
 };
