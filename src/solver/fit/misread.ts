@@ -1,7 +1,7 @@
 import type { Unit } from "../length/length";
 import { isProblem, type Problem } from "../problem";
 import type { ClosureLimits } from "./closure-notes";
-import type { RiserReading } from "./riser-fit";
+import type { RiserReading } from "./riser-reading";
 import { type Flight, flightReadings, inchIn, type PieceKind } from "./skirt-surface/flight-readings";
 import { wrongSigns } from "./skirt-surface/lean-signs";
 import { type Disagreement, disagreements } from "./skirt-surface/one-surface";
@@ -9,7 +9,7 @@ import { riserPiece, treadPiece } from "./skirt-surface/piece-readings";
 import { LEAST_STEPS, stepsWithDiagonals, type SurfaceVerdict, surfaceVerdict } from "./skirt-surface/surface-verdict";
 import { closuresOf } from "./skirt-surface/tape-variance";
 import { stepName, type ToldMistake, toldMistake, type TypedFlight, whichOf, whyOf } from "./skirt-surface/told-mistake";
-import type { TreadReading } from "./tread-fit";
+import type { TreadReading } from "./tread-reading";
 
 interface Sized {
   readonly kind: "reading" | "angle";

@@ -6,7 +6,8 @@ import { type Act, type ActsOfAStep, type Mark, otherEnd, type Side, standsOff, 
 import { relief } from "./back-bevel";
 import { saysDisagreeing } from "./closure-notes";
 import { notch } from "./notch";
-import { type RiserFit, type RiserFitProblem, riserFits, type RiserPiece, type RiserReading } from "./riser-fit";
+import { type RiserFit, type RiserFitProblem, riserFits, type RiserPiece } from "./riser-fit";
+import type { RiserReading } from "./riser-reading";
 
 /** What is cut into a riser once both its ends are sawn. */
 export interface RiserMarking extends RiserPiece {

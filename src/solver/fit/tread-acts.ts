@@ -4,7 +4,8 @@ import type { Problem } from "../problem";
 import { type Act, type ActsOfAStep, type CheckedFrom, type Edge, type Mark, otherEnd, type Side, standsOff, type Swing } from "./acts";
 import { saysDisagreeing } from "./closure-notes";
 import { openEndOf, type OpenEndOfTread, ripDepth, scribed } from "./tread-lines";
-import { type FitProblem, type TreadFit, treadFits, type TreadPiece, type TreadReading } from "./tread-fit";
+import { type FitProblem, type TreadFit, treadFits, type TreadPiece } from "./tread-fit";
+import type { TreadReading } from "./tread-reading";
 
 /** Waste at the squared end of a blank that all marks are hooked on, so that the saw has wood on both sides. */
 const WASTE_INCHES = 0.5;

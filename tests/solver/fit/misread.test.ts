@@ -1,8 +1,8 @@
 import { closureLimits } from "../../../src/solver/fit/closure-limits";
 import { type Misread, misread, type ReadFlight } from "../../../src/solver/fit/misread";
-import type { RiserReading } from "../../../src/solver/fit/riser-fit";
+import type { RiserReading } from "../../../src/solver/fit/riser-reading";
 import type { PieceReading } from "../../../src/solver/fit/skirt-surface/flight-readings";
-import type { TreadReading } from "../../../src/solver/fit/tread-fit";
+import type { TreadReading } from "../../../src/solver/fit/tread-reading";
 import { isProblem } from "../../../src/solver/problem";
 import { changed, FIVE_STEPS, flightInSpace, skirts } from "./skirt-surface/flight-in-space";
 

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { closureLimits } from "../../../src/solver/fit/closure-limits";
 import { nextStep } from "../../../src/solver/fit/next-step";
 import type { PieceReading } from "../../../src/solver/fit/skirt-surface/flight-readings";
-import type { TreadReading } from "../../../src/solver/fit/tread-fit";
+import type { TreadReading } from "../../../src/solver/fit/tread-reading";
 import type { Unit } from "../../../src/solver/length/length";
 import { isProblem } from "../../../src/solver/problem";
 import { draws } from "../../bench/flights/draws";

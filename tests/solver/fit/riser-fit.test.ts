@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { isProblem } from "../../../src/solver/problem";
-import { type RiserFit, riserFits, type RiserPiece, type RiserReading } from "../../../src/solver/fit/riser-fit";
+import { type RiserFit, riserFits, type RiserPiece } from "../../../src/solver/fit/riser-fit";
+import type { RiserReading } from "../../../src/solver/fit/riser-reading";
 import { treadFits } from "../../../src/solver/fit/tread-fit";
 import { notch } from "../../../src/solver/fit/notch";
 import { lengthOf, measure } from "../../../src/solver/length/length";

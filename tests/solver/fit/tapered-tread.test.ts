@@ -1,5 +1,6 @@
 import fc from "fast-check";
-import { type TreadFit, treadFits, type TreadPiece, type TreadReading } from "../../../src/solver/fit/tread-fit";
+import { type TreadFit, treadFits, type TreadPiece } from "../../../src/solver/fit/tread-fit";
+import type { TreadReading } from "../../../src/solver/fit/tread-reading";
 import {
   between, distance, from as apart, level, movedToward, planeThrough, type Plane, type Point, shifted, threePlanes, turnedAbout, upright,
 } from "./space";

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { isProblem } from "../../../src/solver/problem";
-import { type TreadFit, treadFits, type TreadPiece, type TreadReading } from "../../../src/solver/fit/tread-fit";
+import { type TreadFit, treadFits, type TreadPiece } from "../../../src/solver/fit/tread-fit";
+import type { TreadReading } from "../../../src/solver/fit/tread-reading";
 import { bothReturnMarks, returnMarks } from "../../../src/solver/fit/return-marks";
 import {
   between,

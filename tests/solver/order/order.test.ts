@@ -7,7 +7,7 @@ import { type Blank, blankList } from "../../../src/solver/order/blank-list";
 import { blankOrder, type OrderRow } from "../../../src/solver/order/blank-order";
 import type { BlankStock } from "../../../src/solver/order/blank-stock";
 import { isProblem } from "../../../src/solver/problem";
-import type { TreadReading } from "../../../src/solver/fit/tread-fit";
+import type { TreadReading } from "../../../src/solver/fit/tread-reading";
 
 const inches = (value: number): Length => lengthOf(value, "in");
 

@@ -1,8 +1,8 @@
 import { DEGREES_PER_RADIAN } from "../../degrees";
 import { isProblem } from "../../problem";
 import { corners, type CornerReading } from "../corner-reading";
-import type { RiserReading } from "../riser-fit";
-import type { TreadReading } from "../tread-fit";
+import type { RiserReading } from "../riser-reading";
+import type { TreadReading } from "../tread-reading";
 import { middleAndSpread } from "./lean-signs";
 
 /** Two names of one surface that disagree: a tread's lean and the angle of the riser's end, or a riser's flare and the tread's angle. */

@@ -1,5 +1,5 @@
-import type { RiserReading } from "../riser-fit";
-import type { TreadReading } from "../tread-fit";
+import type { RiserReading } from "../riser-reading";
+import type { TreadReading } from "../tread-reading";
 import type { PieceReading, Place, PieceKind } from "./flight-readings";
 
 const present = <Value extends object>(value: Value): { [K in keyof Value]?: Exclude<Value[K], undefined> } =>

@@ -1,6 +1,6 @@
 import { disagreements } from "../../../../src/solver/fit/skirt-surface/one-surface";
-import type { RiserReading } from "../../../../src/solver/fit/riser-fit";
-import type { TreadReading } from "../../../../src/solver/fit/tread-fit";
+import type { RiserReading } from "../../../../src/solver/fit/riser-reading";
+import type { TreadReading } from "../../../../src/solver/fit/tread-reading";
 
 /** A skirt that leans away going up by 0.14 in 8 is nearer at the bottom: atan(0.14 / 8) is 1.0026 degrees, the riser's angle negative. */
 const LEAN = 1.0026;
