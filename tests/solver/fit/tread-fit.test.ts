@@ -729,7 +729,8 @@ describe("a flight whose skirts name a doubtful reading", () => {
 
   test("the value it should have, beside what the closure says", () => {
     // By hand: the front of step 4 is 36, read an inch longer, so that its diagonals disagree by an inch too.
-    expect(notesOf(withStep(4, { front: 37 }))[3]).toBe("the diagonals disagree: read this step again; front likely 36 in: read again (MISREAD)");
+    const both = "the diagonals disagree: read this step again; front likely 36 in: read again (MISREAD)";
+    expect(notesOf(withStep(4, { front: 37 }))[3]).toBe(both);
     expect(notesOf(withStep(5, { secondDiagonal: 37.4375 }))[4]).toMatch(/second diagonal likely 37 11\/16 in: read again \(MISREAD\)$/);
   });
 
@@ -765,7 +766,8 @@ describe("a flight whose skirts name a doubtful reading", () => {
     const disagree = "the diagonals disagree: read this step again";
     expect(notesOf(wrong.slice(1, 4))).toEqual(["", "", disagree]);
     const many = Array.from({ length: 9 }, (_, flight) => wrong.map((one, row) => ({ ...one, step: 5 * flight + row + 1 }))).flat();
-    expect(new Set(notesOf(many))).toEqual(new Set(["", "every step is off by the same amount: is run the distance between the lines you measured?"]));
+    const everyStep = "every step is off by the same amount: is run the distance between the lines you measured?";
+    expect(new Set(notesOf(many))).toEqual(new Set(["", everyStep]));
     expect(notesOf([...wrong, FLIGHT[0]!])[3]).toBe(disagree);
   });
 
