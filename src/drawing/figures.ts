@@ -689,8 +689,8 @@ const misreadFigure: Figure = {
       line(from, past),
       distance(from, past, "read", -10),
       distance(from, to, "likely", 10),
-      dashed(leftSkirt(30), rightSkirt(20)),
-      dashed(rightSkirt(30), leftSkirt(20)),
+      dashed(leftSkirt(40), rightSkirt(30)),
+      dashed(rightSkirt(40), leftSkirt(30)),
       caption(leftSkirt(6), "left skirt", "left"),
       caption(rightSkirt(6), "right skirt", "right"),
     ];
