@@ -1,0 +1,202 @@
+import { Exact } from "../length/exact";
+import { type Length, lengthOf, type Unit } from "../length/length";
+import { finishedRises } from "./finished-rises";
+import { leastPacking, packedRises, type PackedFlight } from "./least-packing";
+import { risePlaces, type RisePlaces } from "./rise-places";
+
+export interface ShimmedStair {
+  /** Sub-tread to sub-tread, bottom first. */
+  readonly roughRises: readonly Length[];
+  readonly treadThickness: Length;
+  readonly lowerBuildUp: Length;
+  readonly upperBuildUp: Length;
+}
+
+export interface ShimLimits {
+  /** How far apart the finished rises may be; undefined: as near to one another as they come. */
+  readonly spread: Length | undefined;
+  /** Most packing under a sub-tread; undefined: any. */
+  readonly most: Length | undefined;
+  /** What the floors may still be raised by. */
+  readonly lowerMore: Length;
+  readonly upperMore: Length;
+  readonly maxRise: Length | undefined;
+  /** Packing comes in divisions of the unit. */
+  readonly tape: number;
+  readonly unit: Unit;
+}
+
+/** What of the limits would have to be, the others as given, for the spread to be reached. */
+export interface WaysOut {
+  readonly most?: Length;
+  readonly lowerMore?: Length;
+  readonly upperMore?: Length;
+  /** Where neither floor does alone. */
+  readonly both?: { readonly lowerMore: Length; readonly upperMore: Length };
+}
+
+export interface ShimPlan {
+  readonly asFound: readonly Length[];
+  /** Under each surface, from the lower floor to the upper one: one more than there are rises. */
+  readonly packing: readonly Length[];
+  readonly rises: readonly Length[];
+  readonly total: Length;
+  readonly spreadFound: Length;
+  readonly spread: Length;
+  /** Whether no rise is over the greatest and the spread asked for is reached; undefined where the least was asked for. */
+  readonly isReached: boolean | undefined;
+  readonly hasRiseOver: boolean;
+  readonly waysOut: WaysOut | undefined;
+}
+
+/** A flight in places. Its lengths are times the divisions of the tape, so that a division is the unit itself. */
+interface Flight extends PackedFlight {
+  readonly places: RisePlaces;
+  readonly unit: Exact;
+  readonly total: Exact;
+  /** Place over which no rise may be. */
+  readonly highest: number;
+}
+
+const sum = (numbers: readonly number[]): number => numbers.reduce((total, one) => total + one, 0);
+
+const spreadOf = (flight: Flight, packing: readonly number[]): Exact => {
+  const rises = packedRises(flight, packing);
+  return flight.places.heightAt(Math.max(...rises)).minus(flight.places.heightAt(Math.min(...rises)));
+};
+
+/** Between these is the mean of the rises, whatever the floors are raised by. */
+const means = ({ total, unit, most, rises }: Flight): { readonly least: Exact; readonly greatest: Exact } => ({
+  least: total.minus(unit.times(most[0] ?? 0)).div(rises.length),
+  greatest: total.plus(unit.times(most[rises.length] ?? 0)).div(rises.length),
+});
+
+/**
+ * Of all packings with the rises within a spread, the one least in what `worth` counts, then in spread; undefined where there is none.
+ * The lowest rise of any stands at a place between these ends, and of its band the least packing is least at every surface.
+ */
+const leastWithin = (
+  flight: Flight, spread: Exact, worth: (packing: readonly number[]) => number,
+): readonly number[] | undefined => {
+  const { places, highest } = flight;
+  const { least, greatest } = means(flight);
+  const top = places.within(spread);
+  const from = places.notAbove(least.minus(spread));
+  let best: readonly number[] | undefined;
+  for (let low = places.notAbove(greatest); low >= from; low--) {
+    const packing = leastPacking(flight, { low, high: Math.min(top(low), highest) });
+    if (packing === undefined) continue;
+    const isLess =
+      best === undefined || worth(packing) < worth(best) ||
+      (worth(packing) === worth(best) && spreadOf(flight, packing).lt(spreadOf(flight, best)));
+    if (isLess) best = packing;
+    if (sum(packing) === 0) break;
+  }
+  return best;
+};
+
+/**
+ * The least spread that packing reaches; undefined where a rise is over the highest whatever is packed. From the tallest possible lowest
+ * rise down, the highest that must be allowed comes down too.
+ */
+const leastSpread = (flight: Flight): Exact | undefined => {
+  const { places } = flight;
+  if (leastPacking(flight, { low: -Infinity, high: flight.highest }) === undefined) return undefined;
+  const { least, greatest } = means(flight);
+  let high = flight.highest;
+  let best: Exact | undefined;
+  for (let low = places.notAbove(greatest); best === undefined || least.minus(places.heightAt(low)).lt(best); low--) {
+    for (let packing = leastPacking(flight, { low, high }); packing !== undefined; packing = leastPacking(flight, { low, high })) {
+      const spread = spreadOf(flight, packing);
+      if (best === undefined || spread.lt(best)) best = spread;
+      high = Math.max(...packedRises(flight, packing)) - 1;
+    }
+  }
+  return best;
+};
+
+/** What would reach a spread: more under the sub-treads, or a floor raised, by no more than a rise. */
+const waysOut = (flight: Flight, spread: Exact, inTape: (divisions: number) => Length): WaysOut => {
+  const { rises, most, division } = flight;
+  const last = rises.length;
+  const rise = Math.floor(Math.max(...rises) / division);
+  const raised = (lower: number, upper: number): Flight => ({
+    ...flight, most: most.map((one, surface) => (surface === 0 ? Math.max(one, lower) : surface === last ? Math.max(one, upper) : one)),
+  });
+  const needed = (changed: Flight, worth: (packing: readonly number[]) => number): number | undefined => {
+    const packing = leastWithin(changed, spread, worth);
+    return packing && worth(packing);
+  };
+  const lowest = (packing: readonly number[]): number => packing[0] ?? 0;
+  const highest = (packing: readonly number[]): number => packing[last] ?? 0;
+  const under = needed(
+    { ...flight, most: most.map((one, surface) => (surface === 0 || surface === last ? one : Infinity)) },
+    (packing) => Math.max(0, ...packing.slice(1, -1)),
+  );
+  const lower = needed(raised(rise, 0), lowest);
+  const upper = needed(raised(0, rise), highest);
+  const both =
+    lower === undefined && upper === undefined
+      ? leastWithin(raised(rise, rise), spread, (packing) => lowest(packing) + highest(packing))
+      : undefined;
+  return {
+    ...(under === undefined ? {} : { most: inTape(under) }),
+    ...(lower === undefined ? {} : { lowerMore: inTape(lower) }),
+    ...(upper === undefined ? {} : { upperMore: inTape(upper) }),
+    ...(both === undefined ? {} : { both: { lowerMore: inTape(lowest(both)), upperMore: inTape(highest(both)) } }),
+  };
+};
+
+const flightOf = (found: readonly Length[], { most, lowerMore, upperMore, maxRise, tape, unit }: ShimLimits): Flight => {
+  const one = lengthOf(1, unit);
+  const scaled = found.map((rise) => rise.times(tape));
+  const places = risePlaces(scaled, one);
+  const divisions = (length: Length): number => length.times(tape).divToInt(one).toNumber();
+  const under = most === undefined ? Infinity : divisions(most);
+  return {
+    places, unit: one, rises: places.found, division: places.division,
+    most: [divisions(lowerMore), ...found.slice(1).map(() => under), divisions(upperMore)],
+    total: scaled.reduce((total, rise) => total.plus(rise), new Exact(0)),
+    highest: maxRise === undefined ? Infinity : places.notAbove(maxRise.times(tape)),
+  };
+};
+
+/** With the least total of packing: within the spread, else at the least spread there is. */
+const planned = (flight: Flight, spread: Exact | undefined): { readonly packing: readonly number[]; readonly isWithin: boolean } | undefined => {
+  const within = spread && leastWithin(flight, spread, sum);
+  if (within !== undefined) return { packing: within, isWithin: true };
+  const least = leastSpread(flight);
+  const packing = least && leastWithin(flight, least, sum);
+  return packing && { packing, isWithin: false };
+};
+
+/**
+ * What goes under each sub-tread, and what the floors are raised by, for finished rises within a spread: the least in all, or, where no
+ * packing reaches the spread, the least spread there is. Exact: every packing in divisions of the tape was weighed.
+ */
+export const shimPlan = (
+  { roughRises, treadThickness, lowerBuildUp, upperBuildUp }: ShimmedStair, limits: ShimLimits,
+): ShimPlan => {
+  const { tape, unit, spread, maxRise } = limits;
+  const asFound = finishedRises(roughRises, treadThickness, lowerBuildUp, upperBuildUp).map((rise) => rise ?? new Exact(0));
+  const flight = flightOf(asFound, limits);
+  const asked = spread?.times(tape);
+  const allowed = planned(flight, asked);
+  // A stair as it stands is a plan, so without a greatest rise there is always one.
+  const { packing, isWithin } = allowed ?? planned({ ...flight, highest: Infinity }, asked) ?? { packing: [], isWithin: false };
+  const inTape = (divisions: number): Length => lengthOf(1, unit).times(divisions).div(tape);
+  const under = Array.from({ length: asFound.length + 1 }, (_, surface) => inTape(packing[surface] ?? 0));
+  const rises = asFound.map((rise, step) => rise.plus(under[step + 1] ?? 0).minus(under[step] ?? 0));
+  const apart = (lengths: readonly Length[]): Length => Exact.max(...lengths).minus(Exact.min(...lengths));
+  const hasRiseOver = allowed === undefined;
+  const isMissed = hasRiseOver || (spread !== undefined && !isWithin);
+  return {
+    asFound, packing: under, rises,
+    total: inTape(sum(packing)),
+    spreadFound: apart(asFound),
+    spread: apart(rises),
+    isReached: hasRiseOver ? false : spread && isWithin,
+    hasRiseOver,
+    waysOut: isMissed ? waysOut(flight, asked ?? (maxRise ?? Exact.max(...asFound)).times(tape), inTape) : undefined,
+  };
+};
