@@ -3,7 +3,7 @@ import { shimPlan, type ShimPlan } from "../../solver/survey/shim-plan";
 import { type Length, type Unit } from "../../solver/length/length";
 import { declare, headings, unit } from "../declare";
 import { LAYERS } from "../survey-arguments";
-import { shimNote } from "./shim-note";
+import { shimNote } from "../shim-note";
 
 interface Asked {
   readonly spread: Length | undefined;
@@ -228,7 +228,6 @@ export const EQUALIZE = declare({
     {
       given: {
         roughRises: [[8.5], [7.75], [7.375], [7]], treadThickness: 1, lowerBuildUp: 1, upperBuildUp: 1, lowerMore: 1, upperMore: 0.5,
-        headings: false,
       },
       shows: [
         { step: "lower floor", packing: 0.75 },
@@ -238,10 +237,13 @@ export const EQUALIZE = declare({
       from: "by hand: as above; 1 1/2 less 3/8 is to be made up between the floors, 1 1/8, and packing a sub-tread takes none of it off",
     },
     {
-      given: { roughRises: [[180], [196]], treadThickness: 27, lowerBuildUp: 27, upperBuildUp: 27, unit: "mm" },
-      shows: [
-        { step: 1, asFound: 180, packing: 4, rise: 184, unit: "mm" },
-        { step: "total and spread", asFound: 16, packing: 4, rise: 8, note: "within 9.525 mm" },
+      given: { roughRises: [[180], [196]], treadThickness: 27, lowerBuildUp: 27, upperBuildUp: 27, unit: "mm", headings: false },
+      gives: [
+        ["lower floor", "", 0, "", "mm", ""],
+        [1, 180, 4, 184, "mm", ""],
+        [2, 196, "", 192, "mm", "ends on the upper floor"],
+        ["upper floor", "", 0, "", "mm", ""],
+        ["total and spread", 16, 4, 8, "mm", "within 9.525 mm"],
       ],
       from: "by hand: 180 + p and 196 - p: 10 apart with 3 mm, over 3/8 in; 8 with 4",
     },

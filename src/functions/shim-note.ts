@@ -1,6 +1,6 @@
-import { type Length, type Unit } from "../../solver/length/length";
-import type { ShimPlan, WaysOut } from "../../solver/survey/shim-plan";
-import { lengthText, listed } from "../say";
+import { type Length, type Unit } from "../solver/length/length";
+import type { ShimPlan, WaysOut } from "../solver/survey/shim-plan";
+import { lengthText, listed } from "./say";
 
 /** What would have to be given, and of which floor. */
 const waysSaid = ({ most, lowerMore, upperMore, both }: WaysOut, said: (length: Length) => string): string => {
