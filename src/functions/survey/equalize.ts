@@ -23,7 +23,7 @@ const rowsOf = (plan: ShimPlan, { spread, maxRise, unit: used }: Asked): readonl
     packing: index + 1 === last ? undefined : plan.packing[index + 1],
     rise,
     note: [
-      ...(maxRise !== undefined && rise.gt(maxRise) ? ["over the greatest rise"] : []),
+      ...(maxRise !== undefined && rise.gt(maxRise) ? ["too tall"] : []),
       ...(index + 1 === last ? ["ends on the upper floor"] : []),
     ].join("; "),
   }));
@@ -199,7 +199,7 @@ export const EQUALIZE = declare({
       given: { roughRises: [[7.5], [8]], treadThickness: 1, lowerBuildUp: 1, upperBuildUp: 1, maxRise: "7 11/16" },
       shows: [
         { step: 1, packing: 0.0625, rise: 7.5625, note: "" },
-        { step: 2, rise: 7.9375, note: "over the greatest rise; ends on the upper floor" },
+        { step: 2, rise: 7.9375, note: "too tall; ends on the upper floor" },
         {
           step: "total and spread",
           note: 'no packing keeps every rise to 7 11/16" and the spread within 3/8". To reach it, raise the lower floor by 1/8" (lowerMore)',
