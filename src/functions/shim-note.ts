@@ -22,8 +22,9 @@ export const shimNote = (plan: ShimPlan, spread: Length | undefined, maxRise: Le
   const said = (length: Length): string => lengthText(length, unit);
   const ways = plan.waysOut === undefined ? "" : `. ${waysSaid(plan.waysOut, said)}`;
   if (plan.hasRiseOver && maxRise !== undefined) {
-    const apart = spread === undefined ? "" : ` and the spread within ${said(spread)}`;
-    return `no packing keeps every rise to ${said(maxRise)}${apart}${ways}`;
+    const within = spread === undefined ? "" : ` and the spread within ${said(spread)}`;
+    const least = spread === undefined || plan.spread.lte(spread) ? "" : `; the least spread is ${said(plan.spread)}`;
+    return `no packing keeps every rise to ${said(maxRise)}${within}${least}${ways}`;
   }
   if (plan.isReached === false && spread !== undefined)
     return `packing does not reach ${said(spread)}; the least is ${said(plan.spread)}${ways}`;
