@@ -262,8 +262,8 @@ const finished: Figure = {
 
 const equalize: Figure = {
   says:
-    "Packing under sub-tread k raises rise k and lowers rise k + 1 by as much; a floor that comes up lowers the first rise, or raises the " +
-    "last.",
+    "Packing under sub-tread k raises rise k and lowers rise k + 1 by as much; a floor that comes up lowers the first rise, or raises " +
+    "the last.",
   marks: [
     line([-10, 0], [0, 0], [0, 6.6], [RUN, 6.6], [RUN, 15], [2 * RUN, 15], [2 * RUN, 22.4], [2 * RUN + 10, 22.4]),
     shape([0, 6.6], [RUN, 6.6], [RUN, 7.5], [0, 7.5]),

@@ -202,7 +202,9 @@ export const EQUALIZE = declare({
         { step: 2, rise: 7.9375, note: "too tall; ends on the upper floor" },
         {
           step: "total and spread",
-          note: 'no packing keeps every rise to 7 11/16" and the spread within 3/8". To reach it, raise the lower floor by 1/8" (lowerMore)',
+          note:
+            'no packing keeps every rise to 7 11/16" and the spread within 3/8". To reach it, raise the lower floor by 1/8" ' +
+            "(lowerMore)",
         },
       ],
       from:
@@ -217,13 +219,13 @@ export const EQUALIZE = declare({
         {
           step: "total and spread", packing: 0, rise: 1.5,
           note:
-            'packing does not reach 3/8"; the least is 1 1/2". To reach it, raise the lower floor by 3/4" (lowerMore) and raise the upper ' +
-            'floor by 3/8" (upperMore)',
+            'packing does not reach 3/8"; the least is 1 1/2". To reach it, raise the lower floor by 3/4" (lowerMore) and raise the ' +
+            'upper floor by 3/8" (upperMore)',
         },
       ],
       from:
-        "by hand: 1/32 is less than a division, so nothing is packed; the middle rises are 3/8 apart, so the first comes down to 7 3/4 and " +
-        "the last up to 7 3/8",
+        "by hand: 1/32 is less than a division, so nothing is packed; the middle rises are 3/8 apart, so the first comes down to 7 3/4 " +
+        "and the last up to 7 3/8",
     },
     {
       given: {
@@ -255,8 +257,8 @@ export const EQUALIZE = declare({
     },
   ],
   source:
-    "Packing k raises rise k and lowers rise k + 1. For rises from a lowest to a highest there is one packing least under every sub-tread " +
-    "at once: from below each comes up until its rise is the lowest, from above until the next is the highest. All lowest rises in " +
+    "Packing k raises rise k and lowers rise k + 1. For rises from a lowest to a highest there is one packing least under every " +
+    "sub-tread at once: from below each comes up until its rise is the lowest, from above until the next is the highest. All lowest rises in " +
     "divisions of the tape are tried. Default spread: IRC 2021 R311.7.5.1, 3/8 in.",
   solve: ({ roughRises, treadThickness, lowerBuildUp, upperBuildUp, spread, tape, ...limits }) => {
     const asked = { spread: spread.isZero() ? undefined : spread, maxRise: limits.maxRise, unit: limits.unit };

@@ -2,7 +2,6 @@ import { LIMIT } from "../../functions/code/limit";
 import { EQUALIZE } from "../../functions/survey/equalize";
 import { FINISHED } from "../../functions/survey/finished";
 import { UNIFORMITY } from "../../functions/survey/uniformity";
-import { cellAddress, cellPlace } from "../cell-address";
 import { viewOf, placesOf, spillOf } from "../result-looks";
 import { type Answer, ASKS_IN, asksFor, type Block, lacks, page, passing } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
@@ -24,7 +23,10 @@ const readingsOf = ({ roughRises }: Filling): { readonly count: number; readonly
 const FLOORS = { treadThickness: "I8", lowerBuildUp: "I9", upperBuildUp: "I10" };
 /** What the floors may still come up, and how near to one another the rises are to be. */
 const [LOWER_MORE, UPPER_MORE, ALIKE_WITHIN] = ["I11", "I12", "I13"];
-const [PLAN_SAID, AS_FRAMED, ONCE_PACKED] = ["H14", "H20", "H28"];
+const PLAN_SAID = "H14";
+/** How alike the rises are: a heading, and the table below it. */
+const AS_FRAMED = { heading: "H20", table: "H21" };
+const ONCE_PACKED = { heading: "H28", table: "H29" };
 
 /** The readings follow one another from the first riser up to the floor; one left out, and the next below the floor, is asked for. */
 const finished = (filling: Filling): string => {
@@ -88,12 +90,6 @@ const plan = (filling: Filling): string => {
 const alike = (filling: Filling, rises: string): string =>
   `=${passing(rises, call(UNIFORMITY, filling.unit, { values: `${rises}#`, tolerance: tolerance(filling) }))}`;
 
-/** Where the table of a heading stands: below it. */
-const tableOf = (heading: string): string => {
-  const { row, column } = cellPlace(heading);
-  return cellAddress({ row: row + 1, column });
-};
-
 const verdictOf = (cell: string): string =>
   `SWITCH(STAIR.PICK(${cell}#,"verdict","value"),"pass","✓ alike","fail","✗ not alike","○ no limit on file")`;
 
@@ -104,15 +100,15 @@ const answers = ({ unit }: Filling): readonly Answer[] => [
   },
   { over: ["C", "C"], name: "steps", value: "ROWS(C8#)", from: "C8", under: `=${JOB.risers}&" on Job"` },
   {
-    over: ["D", "D"], name: "spread", value: `STAIR.PICK(${tableOf(AS_FRAMED)}#,"spread","value")`, from: tableOf(AS_FRAMED), format: lengthFormat(unit),
-    under: `${unit} apart`,
+    over: ["D", "D"], name: "spread", value: `STAIR.PICK(${AS_FRAMED.table}#,"spread","value")`, from: AS_FRAMED.table,
+    format: lengthFormat(unit), under: `${unit} apart`,
   },
   {
-    over: ["E", "F"], name: "as framed", value: verdictOf(tableOf(AS_FRAMED)), from: tableOf(AS_FRAMED),
-    under: `="worst neighbours: steps "&STAIR.PICK(${tableOf(AS_FRAMED)}#,"worst neighbours","where")`, isText: true,
+    over: ["E", "F"], name: "as framed", value: verdictOf(AS_FRAMED.table), from: AS_FRAMED.table,
+    under: `="worst neighbours: steps "&STAIR.PICK(${AS_FRAMED.table}#,"worst neighbours","where")`, isText: true,
   },
   {
-    over: ["G", "J"], name: "once packed", value: verdictOf(tableOf(ONCE_PACKED)), from: tableOf(ONCE_PACKED),
+    over: ["G", "J"], name: "once packed", value: verdictOf(ONCE_PACKED.table), from: ONCE_PACKED.table,
     under: `="spread "&${onTape(unit, inAll("rise"))}&", packing "&${onTape(unit, inAll("packing"))}`, isText: true,
   },
 ];
@@ -147,10 +143,10 @@ const blocks = (filling: Filling): readonly Block[] => {
       ],
     },
     { at: PLAN_SAID, style: "caution", rows: [[planSaid(filling)]] },
-    { at: AS_FRAMED, style: "part", rows: [["How alike, as framed", "", ""]] },
-    { at: tableOf(AS_FRAMED), rows: [[alike(filling, "C8")]] },
-    { at: ONCE_PACKED, style: "part", rows: [["How alike, once packed", "", ""]] },
-    { at: tableOf(ONCE_PACKED), rows: [[alike(filling, "E8")]] },
+    { at: AS_FRAMED.heading, style: "part", rows: [["How alike, as framed", "", ""]] },
+    { at: AS_FRAMED.table, rows: [[alike(filling, "C8")]] },
+    { at: ONCE_PACKED.heading, style: "part", rows: [["How alike, once packed", "", ""]] },
+    { at: ONCE_PACKED.table, rows: [[alike(filling, "E8")]] },
     { at: "AA7", style: "part", rows: [["The plan, in full"]] },
     { at: "AA8", rows: [[`=${passing("C8", plan(filling))}`]] },
   ];
@@ -175,8 +171,8 @@ export const survey = (filling: Filling): SheetData => {
     blocks: blocks(filling),
     spills: [
       { at: "C8", rows: count, formats: { 0: length, 1: length, 2: length }, styles: { 0: "right", 1: "right", 2: "right" } },
-      ...viewOf(UNIFORMITY, ["label", "value", "where"], tableOf(AS_FRAMED), 5, unit, { value: length }),
-      ...viewOf(UNIFORMITY, ["label", "value", "where"], tableOf(ONCE_PACKED), 5, unit, { value: length }),
+      ...viewOf(UNIFORMITY, ["label", "value", "where"], AS_FRAMED.table, 5, unit, { value: length }),
+      ...viewOf(UNIFORMITY, ["label", "value", "where"], ONCE_PACKED.table, 5, unit, { value: length }),
       ...spillOf(EQUALIZE, "AA8", count + 3, unit),
     ],
   });

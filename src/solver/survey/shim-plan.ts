@@ -161,8 +161,13 @@ const flightOf = (found: readonly Length[], { most, lowerMore, upperMore, maxRis
   };
 };
 
+interface Planned {
+  readonly packing: readonly number[];
+  readonly isWithin: boolean;
+}
+
 /** With the least total of packing: within the spread, else at the least spread there is. */
-const planned = (flight: Flight, spread: Exact | undefined): { readonly packing: readonly number[]; readonly isWithin: boolean } | undefined => {
+const planned = (flight: Flight, spread: Exact | undefined): Planned | undefined => {
   const within = spread && leastWithin(flight, spread, sum);
   if (within !== undefined) return { packing: within, isWithin: true };
   const least = leastSpread(flight);

@@ -56,7 +56,12 @@ const NAMED: readonly Named[] = [
   // Within 1/4, as typed: the fifth, 7 1/4, and the sixth, 7 3/4, are mended by one shim between them; the tallest other is 7 11/16, so the
   // fifth comes up to 7 7/16, by 3/16.
   { name: "packing under the fifth sub-tread", read: () => cell("Survey", "D12"), ten: 0.1875, nine: 0.1875 },
-  { name: "what to do at the fifth", read: () => cell("Survey", "F12"), ten: 'pack 3/16" under sub-tread 5', nine: 'pack 3/16" under sub-tread 5' },
+  {
+    name: "what to do at the fifth",
+    read: () => cell("Survey", "F12"),
+    ten: 'pack 3/16" under sub-tread 5',
+    nine: 'pack 3/16" under sub-tread 5',
+  },
   { name: "fifth rise, once packed", read: () => cell("Survey", "E12"), ten: 7.4375, nine: 7.4375 },
   { name: "sixth rise, once packed", read: () => cell("Survey", "E13"), ten: 7.5625, nine: 7.5625 },
   { name: "what the plan comes to", read: () => cell("Survey", "H14"), ten: 'The plan: within 1/4".', nine: 'The plan: within 1/4".' },

@@ -12,8 +12,8 @@ const boards = { input: "boards" };
 const floor = (label: string): Call => picked(floors, label);
 
 const {
-  roughRises, floors: { treadThickness, lowerBuildUp, upperBuildUp }, alikeWithin, sizes, balusterWidth, blanks, boards: yard, kerf, trim, treads,
-  risersRead, beadDiameter, cartridge, items, overhead, profit, basis, tax,
+  roughRises, floors: { treadThickness, lowerBuildUp, upperBuildUp }, alikeWithin, sizes, balusterWidth, blanks, boards: yard, kerf, trim,
+  treads,  risersRead, beadDiameter, cartridge, items, overhead, profit, basis, tax,
 } = inventedMetricJob;
 
 const typed = (entry: Entry | undefined): Cell => entry ?? "";
@@ -133,7 +133,10 @@ export const metricStair: Job = {
           name: "riser heights",
           says: "Ripped height of every riser",
           id: "RISERHEIGHT",
-          args: [{ stack: ROUGH.map((_, step) => picked({ result: "packing" }, String(step + 1), "rise")) }, floor("tread thickness"), picked(layout, "lap"), 175],
+          args: [
+            { stack: ROUGH.map((_, step) => picked({ result: "packing" }, String(step + 1), "rise")) }, floor("tread thickness"),
+            picked(layout, "lap"), 175,
+          ],
         },
       ],
     },
