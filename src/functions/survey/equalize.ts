@@ -258,8 +258,8 @@ export const EQUALIZE = declare({
   ],
   source:
     "Packing k raises rise k and lowers rise k + 1. For rises from a lowest to a highest there is one packing least under every " +
-    "sub-tread at once: from below each comes up until its rise is the lowest, from above until the next is the highest. All lowest rises in " +
-    "divisions of the tape are tried. Default spread: IRC 2021 R311.7.5.1, 3/8 in.",
+    "sub-tread at once: from below each comes up until its rise is the lowest, from above until the next is the highest. All lowest " +
+    "rises in divisions of the tape are tried. Default spread: IRC 2021 R311.7.5.1, 3/8 in.",
   solve: ({ roughRises, treadThickness, lowerBuildUp, upperBuildUp, spread, tape, ...limits }) => {
     const asked = { spread: spread.isZero() ? undefined : spread, maxRise: limits.maxRise, unit: limits.unit };
     const plan = shimPlan(

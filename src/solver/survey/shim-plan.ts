@@ -53,7 +53,6 @@ export interface ShimPlan {
 interface Flight extends PackedFlight {
   readonly places: RisePlaces;
   readonly unit: Exact;
-  readonly total: Exact;
   /** Place over which no rise may be. */
   readonly highest: number;
 }
@@ -65,11 +64,26 @@ const spreadOf = (flight: Flight, packing: readonly number[]): Exact => {
   return flight.places.heightAt(Math.max(...rises)).minus(flight.places.heightAt(Math.min(...rises)));
 };
 
-/** Between these is the mean of the rises, whatever the floors are raised by. */
-const means = ({ total, unit, most, rises }: Flight): { readonly least: Exact; readonly greatest: Exact } => ({
-  least: total.minus(unit.times(most[0] ?? 0)).div(rises.length),
-  greatest: total.plus(unit.times(most[rises.length] ?? 0)).div(rises.length),
-});
+/** A hair of a division, by which numbers may have been rounded. */
+const HAIR = 1e-6;
+
+/**
+ * Between two surfaces the mean of the rises is no less than with the lower one packed all it may be and the upper one not at all, and no
+ * more than the other way round. So the tallest rise is at least `tallest`, and the lowest at most `lowest`, whatever is packed.
+ */
+const bounds = ({ places, unit, rises, most }: Flight): { readonly tallest: Exact; readonly lowest: Exact } => {
+  const heights = [0];
+  for (const rise of rises) heights.push((heights[heights.length - 1] ?? 0) + places.heightAt(rise).div(unit).toNumber());
+  let [tallest, lowest] = [-Infinity, Infinity];
+  for (const [from, below] of heights.entries()) {
+    for (let to = from + 1; to < heights.length; to++) {
+      const height = (heights[to] ?? 0) - below;
+      tallest = Math.max(tallest, (height - (most[from] ?? 0)) / (to - from));
+      lowest = Math.min(lowest, (height + (most[to] ?? 0)) / (to - from));
+    }
+  }
+  return { tallest: unit.times(tallest - HAIR), lowest: unit.times(lowest + HAIR) };
+};
 
 /**
  * Of all packings with the rises within a spread, the one least in what `worth` counts, then in spread; undefined where there is none.
@@ -79,11 +93,11 @@ const leastWithin = (
   flight: Flight, spread: Exact, worth: (packing: readonly number[]) => number,
 ): readonly number[] | undefined => {
   const { places, highest } = flight;
-  const { least, greatest } = means(flight);
+  const { tallest, lowest } = bounds(flight);
   const top = places.within(spread);
-  const from = places.notAbove(least.minus(spread));
+  const from = places.notAbove(tallest.minus(spread));
   let best: readonly number[] | undefined;
-  for (let low = places.notAbove(greatest); low >= from; low--) {
+  for (let low = places.notAbove(lowest); low >= from; low--) {
     const packing = leastPacking(flight, { low, high: Math.min(top(low), highest) });
     if (packing === undefined) continue;
     const isLess =
@@ -95,6 +109,17 @@ const leastWithin = (
   return best;
 };
 
+/** The lowest place that must be allowed for the rises to be no lower than `low`, where `high` is enough and `under` is not. */
+const highestNeeded = (flight: Flight, low: number, under: number, high: number): number => {
+  let [short, enough] = [under, high];
+  while (enough - short > 1) {
+    const middle = Math.floor((short + enough) / 2);
+    if (leastPacking(flight, { low, high: middle }) === undefined) short = middle;
+    else enough = middle;
+  }
+  return enough;
+};
+
 /**
  * The least spread that packing reaches; undefined where a rise is over the highest whatever is packed. From the tallest possible lowest
  * rise down, the highest that must be allowed comes down too.
@@ -102,15 +127,17 @@ const leastWithin = (
 const leastSpread = (flight: Flight): Exact | undefined => {
   const { places } = flight;
   if (leastPacking(flight, { low: -Infinity, high: flight.highest }) === undefined) return undefined;
-  const { least, greatest } = means(flight);
+  const { tallest, lowest } = bounds(flight);
+  const under = places.notAbove(tallest) - 1;
   let high = flight.highest;
   let best: Exact | undefined;
-  for (let low = places.notAbove(greatest); best === undefined || least.minus(places.heightAt(low)).lt(best); low--) {
-    for (let packing = leastPacking(flight, { low, high }); packing !== undefined; packing = leastPacking(flight, { low, high })) {
-      const spread = spreadOf(flight, packing);
-      if (best === undefined || spread.lt(best)) best = spread;
-      high = Math.max(...packedRises(flight, packing)) - 1;
-    }
+  for (let low = places.notAbove(lowest); best === undefined || tallest.minus(places.heightAt(low)).lt(best); low--) {
+    const packing = leastPacking(flight, { low, high });
+    if (packing === undefined) continue;
+    const needed = highestNeeded(flight, low, under, Math.max(...packedRises(flight, packing)));
+    const spread = spreadOf(flight, leastPacking(flight, { low, high: needed }) ?? packing);
+    if (best === undefined || spread.lt(best)) best = spread;
+    high = needed - 1;
   }
   return best;
 };
@@ -156,7 +183,6 @@ const flightOf = (found: readonly Length[], { most, lowerMore, upperMore, maxRis
   return {
     places, unit: one, rises: places.found, division: places.division,
     most: [divisions(lowerMore), ...found.slice(1).map(() => under), divisions(upperMore)],
-    total: scaled.reduce((total, rise) => total.plus(rise), new Exact(0)),
     highest: maxRise === undefined ? Infinity : places.notAbove(maxRise.times(tape)),
   };
 };

@@ -13,7 +13,7 @@ const floor = (label: string): Call => picked(floors, label);
 
 const {
   roughRises, floors: { treadThickness, lowerBuildUp, upperBuildUp }, alikeWithin, sizes, balusterWidth, blanks, boards: yard, kerf, trim,
-  treads,  risersRead, beadDiameter, cartridge, items, overhead, profit, basis, tax,
+  treads, risersRead, beadDiameter, cartridge, items, overhead, profit, basis, tax,
 } = inventedMetricJob;
 
 const typed = (entry: Entry | undefined): Cell => entry ?? "";

@@ -19,7 +19,8 @@ const planOf = (rough: readonly number[], limits: Partial<ShimLimits> = {}) =>
 describe("worked by hand", () => {
   test("one shim where one rise is too tall", () => {
     // 7 1/2 + 1 - 3/4 = 7 3/4, 7 5/8 - 1 + 3/4 = 7 3/8. The last, 7 3/8, can only come down and so holds the tallest to 7 3/4; the
-    // fourth, 7 7/8, comes down by 1/8 under sub-tread 3. No packing takes the fourth lower than the last and the first, 7 3/4, can only go up: 3/8.
+    // fourth, 7 7/8, comes down by 1/8 under sub-tread 3. The first, 7 3/4, can only go up
+    // and the last only down, so no packing brings them nearer than 3/8.
     const rough = [7.5, 7.75, 7.375, 7.875, 7.625];
     for (const spread of [inches(0.375), undefined]) {
       const plan = planOf(rough, { spread });
