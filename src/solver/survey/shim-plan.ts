@@ -85,26 +85,52 @@ const bounds = ({ places, unit, rises, most }: Flight): { readonly tallest: Exac
   return { tallest: unit.times(tallest - HAIR), lowest: unit.times(lowest + HAIR) };
 };
 
+/** More than any worth: what a division too many under a surface counts. */
+const FORBIDDEN = 1e9;
+
+type Worth = (packing: readonly number[]) => number;
+
+/** Where a function without dips falls no further: the first whole number up to `last` of its least value. */
+const firstLeast = (last: number, cost: (place: number) => number): number => {
+  let [first, end] = [0, last];
+  while (first < end) {
+    const middle = Math.floor((first + end) / 2);
+    if (cost(middle) > cost(middle + 1)) first = middle + 1;
+    else end = middle;
+  }
+  return first;
+};
+
 /**
  * Of all packings with the rises within a spread, the one least in what `worth` counts, then in spread; undefined where there is none.
- * The lowest rise of any stands at a place between these ends, and of its band the least packing is least at every surface.
+ * The lowest rise of any stands at a place between the bounds, and of its band the least packing is least at every surface. From one place
+ * to that a division higher each surface is the greatest of sums that change evenly, so that a worth which adds or compares them has no
+ * dips and need not be tried everywhere.
  */
-const leastWithin = (
-  flight: Flight, spread: Exact, worth: (packing: readonly number[]) => number,
-): readonly number[] | undefined => {
-  const { places, highest } = flight;
+const leastWithin = (flight: Flight, spread: Exact, worth: Worth): readonly number[] | undefined => {
+  const { places, highest, most, division } = flight;
   const { tallest, lowest } = bounds(flight);
   const top = places.within(spread);
-  const from = places.notAbove(tallest.minus(spread));
+  const [from, to] = [places.notAbove(tallest.minus(spread)), places.notAbove(lowest)];
+  const unlimited = { ...flight, most: most.map(() => Infinity) };
+  const packed = (low: number): readonly number[] | undefined => leastPacking(unlimited, { low, high: Math.min(top(low), highest) });
+  const cost = (packing: readonly number[] | undefined): number =>
+    (packing === undefined
+      ? Infinity
+      : worth(packing) + FORBIDDEN * Math.max(0, ...packing.map((under, surface) => under - (most[surface] ?? 0))));
   let best: readonly number[] | undefined;
-  for (let low = places.notAbove(lowest); low >= from; low--) {
-    const packing = leastPacking(flight, { low, high: Math.min(top(low), highest) });
-    if (packing === undefined) continue;
-    const isLess =
-      best === undefined || worth(packing) < worth(best) ||
-      (worth(packing) === worth(best) && spreadOf(flight, packing).lt(spreadOf(flight, best)));
-    if (isLess) best = packing;
-    if (sum(packing) === 0) break;
+  for (let start = from; start < from + division && start <= to; start++) {
+    const last = Math.floor((to - start) / division);
+    const at = (place: number): readonly number[] | undefined => packed(start + place * division);
+    const first = firstLeast(last, (place) => cost(at(place)));
+    const least = cost(at(first));
+    if (least >= FORBIDDEN || (best !== undefined && least > worth(best))) continue;
+    for (let place = first; place <= last; place++) {
+      const packing = at(place);
+      if (packing === undefined || cost(packing) > least) break;
+      const isLess = best === undefined || worth(packing) < worth(best) || spreadOf(flight, packing).lt(spreadOf(flight, best));
+      if (isLess) best = packing;
+    }
   }
   return best;
 };
@@ -150,7 +176,7 @@ const waysOut = (flight: Flight, spread: Exact, inTape: (divisions: number) => L
   const raised = (lower: number, upper: number): Flight => ({
     ...flight, most: most.map((one, surface) => (surface === 0 ? Math.max(one, lower) : surface === last ? Math.max(one, upper) : one)),
   });
-  const needed = (changed: Flight, worth: (packing: readonly number[]) => number): number | undefined => {
+  const needed = (changed: Flight, worth: Worth): number | undefined => {
     const packing = leastWithin(changed, spread, worth);
     return packing && worth(packing);
   };
