@@ -45,6 +45,7 @@ const EXCEPTIONS: readonly {
   { id: "MISREAD", headings: ["likely"], because: "what is likely lies on the divisions of the tape, 1/16 in or 1 mm" },
   { id: "MISREAD", headings: ["why"], because: "hands miss by a whole inch, or by a whole centimetre" },
   { id: "NEXTSTEP", headings: ["giveOrTake"], because: "how finely a tape reads counts in it, 1/16 in or 1 mm" },
+  { id: "EQUALIZE", headings: ["packing", "rise", "note"], because: "packing comes in divisions of the tape, 1/16 in or 1 mm" },
   {
     id: "CHECK",
     headings: ["note"],
