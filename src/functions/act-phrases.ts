@@ -51,7 +51,7 @@ export interface SwingWords {
 }
 
 const inBy = (corner: string, by: number, unit: Unit): string => `${corner} in by ${ruledLength(by, unit)}`;
-const nearEnd = (angle: number, way: Side): string => `${degreesOf(angle)}°, near end to the ${way}`;
+const nearEnd = (angle: number, way: Side): string => `${degreesOf(angle)}°, near end of the cut to the ${way}`;
 
 export const swingText = (end: Side, { angle, over, far, near }: Swing, unit: Unit): SwingWords => {
   const inside = Math.abs(over * Math.tan(angle * RADIANS_PER_DEGREE));
@@ -63,7 +63,9 @@ export const swingText = (end: Side, { angle, over, far, near }: Swing, unit: Un
 export const mitreText = (
   fromEdge: number, edge: string, way: Side, inside: { readonly corner: string; readonly by: number }, unit: Unit,
 ): SwingWords => ({
-  swing: `${degreesOf(QUARTER_TURN - fromEdge)}° on the saw's scale, near end to the ${way} (${degreesOf(fromEdge)}° from the ${edge})`,
+  swing:
+    `${degreesOf(QUARTER_TURN - fromEdge)}° on the saw's scale, near end of the cut to the ${way} ` +
+    `(${degreesOf(fromEdge)}° from the ${edge})`,
   offset: inBy(inside.corner, inside.by, unit),
 });
 
@@ -82,7 +84,7 @@ export const tiltText = (end: Side, tilt: number, piece: PieceKind): string => {
   const degrees = degreesOf(tilt);
   if (Number(degrees) === 0) return "upright";
   const lean = tilt > 0 ? `${end}, away from the piece: face longer` : `${otherEnd(end)}, over the piece: ${OTHER_SIDE[piece]} longer`;
-  return `${degrees}°, top of the blade to the ${lean}; square on the end: light shows at the ${tilt > 0 ? "bottom" : "top"}`;
+  return `${degrees}°, top of the blade to the ${lean}; square on the end: light shows at the ${tilt > 0 ? OTHER_SIDE[piece] : "face"}`;
 };
 
 export const bevelText = (degrees: number): string => `${degreesOf(degrees)}°, off the back of the top edge, not off the face`;
@@ -103,6 +105,6 @@ export const checkText = (ticket: Ticket, from: CheckedFrom, to: Mark, isBurnt: 
   if ("place" in from) return fromTo(ticket, from, to);
   const corner = cornerText(from.end, from.corner);
   const mark = markText(ticket, to);
-  // A tape that begins at the mark does not repeat what was forgotten at the corner.
-  return isBurnt ? `burn ${BURNT[ticket.unit].says} at ${mark}, read at the ${corner}` : `hook the ${corner}, to ${mark}`;
+  // Nothing is burnt here, so that who forgot it at the marks, or took it twice, is off by all of it.
+  return isBurnt ? `from ${mark} to the ${corner}, nothing burnt` : `hook the ${corner}, to ${mark}`;
 };

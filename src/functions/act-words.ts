@@ -9,6 +9,7 @@ import {
   fromTo,
   hookText,
   joined,
+  markText,
   mitreText,
   swingText,
   type SwingWords,
@@ -44,14 +45,18 @@ const LAID: Readonly<Record<PieceKind, string>> = {
   riser: "face up, bottom toward you, top edge at the saw's fence",
 };
 const RIPPED: Readonly<Record<PieceKind, string>> = {
-  tread: "deep, nose edge to the fence",
-  riser: "high, bottom edge to the fence",
+  tread: "deep, nose edge, not yet rounded, to the rip fence",
+  riser: "high, bottom edge to the rip fence",
 };
 
 const measured = (distance: number, { unit }: Ticket): Pick<Words, "distance" | "tape"> => ({
   distance,
   tape: markedLength(distance, unit),
 });
+
+/** Up to a heel, in wood that stays: a round blade cuts further at the face than below. */
+const byHand = (ticket: Ticket, from: Mark, heel: Mark): string =>
+  `${fromTo(ticket, from, heel)}, the last of it by hand: never past ${markText(ticket, heel)}`;
 
 const at = (end: Side, place: Mark["place"]): Mark => ({ end, place });
 
@@ -61,7 +66,7 @@ const OF_ENDS = {
   rip: ({ distance, piece, blank, note }, ticket) => ({
     act: "RIP",
     ...measured(distance, ticket),
-    note: joined(RIPPED[piece], `blank at least ${markedLength(blank, ticket.unit)} long`, note),
+    note: joined(RIPPED[piece], `${markedLength(blank, ticket.unit)} long when done`, "begin with a longer blank", note),
   }),
   "square the blank": ({ end }) => ({
     act: `SQUARE ${LARGE[end]} END`, swing: "square", tilt: "upright", note: "of the blank: every mark is hooked on it",
@@ -83,14 +88,14 @@ const OF_ENDS = {
     act: "CHECK",
     hookOn: checkText(ticket, from, to, isBurnt),
     distance,
-    tape: tapeText(distance, isBurnt, "mark", ticket.unit),
-    note: `off by more than ${WRONG_MARK[ticket.unit]}: a mark is wrong, saw nothing`,
+    tape: markedLength(distance, ticket.unit),
+    note: `off by more than ${WRONG_MARK[ticket.unit]}: mark again; if the marks hold, an end already sawn is wrong`,
   }),
   "saw end": ({ end, piece, swing, tilt, on }, ticket) => ({
     act: `SAW ${LARGE[end]} END`,
     ...swingText(end, swing, ticket.unit),
     tilt: tiltText(end, tilt, piece),
-    note: joined(LAID[piece], on === undefined ? undefined : fromTo(ticket, ...on), LEAVE_THE_LINE),
+    note: joined(LAID[piece], on === undefined ? "strike it first" : fromTo(ticket, ...on), LEAVE_THE_LINE),
   }),
 } satisfies Partial<WordsOf>;
 
@@ -99,20 +104,21 @@ const OF_RETURNS = {
     act: `SAW ${LARGE[end]} END`,
     ...swingText(end, swing, ticket.unit),
     tilt: "upright",
-    note: joined(LAID.tread, `${fromTo(ticket, at(end, "back"), at(end, "heel"))}, stop there`, LEAVE_THE_LINE),
+    note: joined(LAID.tread, byHand(ticket, at(end, "back"), at(end, "heel")), LEAVE_THE_LINE),
   }),
   mitre: ({ end, fromNose, toePastHeel }, ticket) => ({
     act: `MITRE ${LARGE[end]} END`,
     ...mitreText(fromNose, "nose", end, { corner: "heel", by: toePastHeel }, ticket.unit),
     tilt: "upright",
-    note: joined(fromTo(ticket, at(end, "toe"), at(end, "heel")), LEAVE_THE_LINE),
+    note: joined(byHand(ticket, at(end, "toe"), at(end, "heel")), LEAVE_THE_LINE),
   }),
   "mitre the return": ({ end, fromNose, toePastHeel, width }, ticket) => ({
     act: `MITRE ${LARGE[end]} RETURN`,
-    ...measured(width, ticket),
     ...mitreText(fromNose, "outer edge", otherEnd(end), { corner: "inner edge", by: toePastHeel }, ticket.unit),
     tilt: "upright",
-    note: `ripped to this width; face up, outer edge toward you: the mitre is its ${otherEnd(end)} end, outer edge longer`,
+    note:
+      `of a long stick ripped ${markedLength(width, ticket.unit)} wide; face up, outer edge toward you: the mitre is its ` +
+      `${otherEnd(end)} end, outer edge longer`,
   }),
   "end the return": ({ end, distance, angle, innerLonger }, ticket) => ({
     act: `SAW ${LARGE[end]} RETURN`,

@@ -27,8 +27,10 @@ export interface Ticket {
   readonly acts: readonly TicketAct[];
   /** By the verb of several acts: what holds for every one of them. */
   readonly always: readonly string[];
-  /** What the sheet says over the readings, such as where heights come from. */
+  /** What the sheet says over the readings beside what they are, such as where heights come from. */
   readonly over: string;
+  /** How the piece lies. */
+  readonly lies: string;
   /** Which step is to be read again, and why. */
   readonly doubts: readonly string[];
 }
@@ -42,9 +44,15 @@ const READ_AGAIN = "READ AGAIN";
 const NO_FIGURE: TicketCell = { figure: "–", under: [] };
 
 const MEASURES: Readonly<Record<string, string>> = {
-  in: "Lengths in inches, to the nearest 1/32; strong: 1/64 past the mark, shy: 1/64 short of it.",
-  mm: "Lengths in millimetres, to the nearest half.",
+  in: "Inches, to the nearest 1/32; strong: 1/64 more, shy: 1/64 less.",
+  mm: "Millimetres, to the nearest half.",
 };
+
+/** How the piece lies where left and right are said, and what wins where a saw's scale and a mark disagree by a hair. */
+const LIES = {
+  treads: "Face: the side walked on. Left and right: face up, nose toward you. Degrees set the saw; the marks win.",
+  risers: "Face: the side seen. Left and right: face up, bottom toward you. Degrees set the saw; the marks win.",
+} as const;
 
 /** An act of one step, by the headings of its columns. */
 type Act = Readonly<Record<string, string>>;
@@ -164,19 +172,22 @@ const doubts = (steps: readonly Step[]): readonly string[] =>
 
 /**
  * Tickets of one result of MARKS or RISERMARKS, its heading row first, in batches of steps with the same acts. A step whose readings
- * disagree shows no figure: it would be cut. `over` is what the sheet says over the readings.
+ * disagree shows no figure: it would be cut. `over` is what the sheet says over the readings: what they are; and what else there is to say.
  */
-export const tickets = (title: string, marks: readonly (readonly ActCell[])[], over?: string): readonly Ticket[] => {
+export const tickets = (
+  sheet: string, pieces: keyof typeof LIES, marks: readonly (readonly ActCell[])[], over = "",
+): readonly Ticket[] => {
   const steps = stepsOf(marks);
   return Array.from({ length: Math.ceil(steps.length / STEPS_A_TICKET) }, (_, place) =>
     steps.slice(place * STEPS_A_TICKET, (place + 1) * STEPS_A_TICKET),
   ).flatMap((batch) =>
     alike(batch).map((group): Ticket => ({
-      title: `${title}${named(group, batch)}`,
+      title: `${sheet}: ${pieces}${named(group, batch)}`,
       measure: MEASURES[group.flatMap(({ acts }) => acts.flatMap((act) => act["unit"] ?? [])).find((unit) => unit !== "") ?? ""] ?? "",
       steps: group.map(({ step }) => step),
       ...lifted(Array.from({ length: Math.max(...group.map(({ acts }) => acts.length)) }, (__, act) => ticketAct(group, act))),
-      over: over ?? "",
+      over: over.split("; ").slice(1).join("; "),
+      lies: LIES[pieces],
       doubts: doubts(group),
     })),
   );

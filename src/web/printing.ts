@@ -34,7 +34,7 @@ const ticketsOf = ({ book }: Printed): readonly Ticket[] | string => {
       const marks = book.spill(name, address);
       // One row is a sentence of what is still to be typed.
       if (call === undefined || marks.length < 2) return [];
-      return tickets(`${name}: ${call.pieces}`, marks, lineOver(book, name, call.formula));
+      return tickets(name, call.pieces, marks, lineOver(book, name, call.formula));
     }),
   );
   return found.length === 0

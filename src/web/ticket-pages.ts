@@ -23,19 +23,19 @@ const actLine = (page: Document, { number, act, says, cells }: TicketAct): HTMLE
 
 /** Shop tickets for the printer, one page each: an act a line in cutting order, a step a column. */
 export const ticketPages = (page: Document, tickets: readonly Ticket[], cautions: readonly string[]): readonly HTMLElement[] =>
-  tickets.map(({ title, measure, steps, acts, always, over, doubts }) => {
+  tickets.map(({ title, measure, steps, acts, always, over, lies, doubts }) => {
     const heads = ["act", ...steps.map((step) => `STEP ${step}`)].map((head) => {
       const made = element(page, "th", head);
       made.scope = "col";
       return made;
     });
     const done = element(page, "tr", [
-      rowName(page, ["done, and the gap found: how wide, and where"]), ...steps.map(() => element(page, "td", BY_HAND)),
+      rowName(page, ["done; the gap found: how wide, where"]), ...steps.map(() => element(page, "td", BY_HAND)),
     ], "by-hand");
     return element(page, "section", [
       element(page, "h2", title),
       element(page, "p", cautions.join(" ")),
-      element(page, "p", [over, ...always, measure].filter((said) => said !== "").join(". ")),
+      element(page, "p", [...(over === "" ? [] : [`${over}.`]), lies, ...always.map((said) => `${said}.`), measure].join(" ")),
       ...doubts.map((doubt) => element(page, "p", doubt, "doubt")),
       element(page, "table", [
         element(page, "thead", [element(page, "tr", heads)]),

@@ -268,10 +268,10 @@ test(
     ]);
     // By hand, first tread: 10 + 1 1/4 deep; 38.1119 is 0.0131 short of 38 1/8, and so shy of it; its left end 1.3 degrees closed.
     const line = (act: string) => page.locator(".ticket").first().locator("tr", { hasText: act });
-    expect(await line("RIP").locator("td").first().textContent()).toBe("11 1/4blank at least 38 1/8 shy long");
+    expect(await line("RIP").locator("td").first().textContent()).toBe("11 1/438 1/8 shy long when done");
     expect(await line("SAW LEFT END").locator("td b").first().textContent()).toBe("1.3°");
     expect(await line("SAW LEFT END").locator("th").textContent()).toContain(
-      "tilt 1.5°; near end to the right; top of the blade to the right, over the piece: underside longer",
+      "tilt 1.5°; near end of the cut to the right; top of the blade to the right, over the piece: underside longer",
     );
     for (const format of ["Letter", "A4"]) expect(pageCount(await page.pdf({ format }))).toBe(5);
     expect(await page.locator(".ticket .job").allTextContents()).toEqual(Array(5).fill(expect.stringMatching(JOB_AND_DAY)));

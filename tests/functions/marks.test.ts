@@ -452,9 +452,11 @@ describe("figures worked by hand", () => {
     expect(distanceOf("SAW RIGHT RETURN")).toBeCloseTo(12.5031, 3);
     expect(cellOf(cells, "MARK RIGHT TOE", "tape")).toBe("39 1/4 strong, the 1 at the corner");
     expect(cellOf(cells, "MARK RIGHT TOE", "hook on")).toBe("burn an inch at the left nose corner, along the nose");
-    expect(cellOf(cells, "SAW LEFT END", "swing")).toBe("0.5°, near end to the left");
+    expect(cellOf(cells, "SAW LEFT END", "swing")).toBe("0.5°, near end of the cut to the left");
     expect(cellOf(cells, "SAW LEFT END", "offset")).toBe("back in by 7/64");
-    expect(cellOf(cells, "MITRE RIGHT END", "swing")).toBe("45.6° on the saw's scale, near end to the right (44.4° from the nose)");
+    expect(cellOf(cells, "MITRE RIGHT END", "swing")).toBe(
+      "45.6° on the saw's scale, near end of the cut to the right (44.4° from the nose)",
+    );
     expect(cellOf(cells, "SAW RIGHT RETURN", "swing")).toBe("square");
   });
 
@@ -476,7 +478,7 @@ describe("figures worked by hand", () => {
     expect(distanceOf("MARK RIGHT HEEL")).toBeCloseTo(38.7065, 4);
     expect(distanceOf("MARK LEFT HEEL")).toBeCloseTo(1.772, 3);
     // 1.25 x tan 2 = 0.0437 is over 1/32, so the far end is not square; 1.25 x tan 1 = 0.0218 is not.
-    expect(cellOf(cells, "SAW RIGHT RETURN", "swing")).toBe("2.0°, near end to the left");
+    expect(cellOf(cells, "SAW RIGHT RETURN", "swing")).toBe("2.0°, near end of the cut to the left");
     expect(cellOf(cells, "SAW RIGHT RETURN", "offset")).toBe("outer edge in by 3/64");
     expect(cellOf(cells, "SAW LEFT RETURN", "swing")).toBe("square");
   });

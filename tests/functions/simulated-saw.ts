@@ -150,7 +150,7 @@ export const sawn = (rows: readonly Printed[], block: Block): Sawn => {
       words,
       new RegExp(
         String.raw`^([\d.]+)°, top of the blade to the (left|right), (over|away from) the piece: (face|underside|back) longer; ` +
-          "square on the end: light shows at the (top|bottom)$",
+          "square on the end: light shows at the (face|underside|back)$",
       ),
     );
     if (!isSide(side)) throw new Error(words);
@@ -164,7 +164,7 @@ export const sawn = (rows: readonly Printed[], block: Block): Sawn => {
       const outwardBelow = (xAt(plane, far[1], 0) - xAt(plane, far[1], thickness)) * way(end);
       say((where === "over") === (side !== end), `${words}: over or away`);
       say((longer === "face") === outwardBelow < 0, `${words}: which is longer`);
-      say((light === "top") === outwardBelow > 0, `${words}: where light shows`);
+      say((light === "face") === outwardBelow > 0, `${words}: where light shows`);
     }
     return plane;
   };
@@ -173,7 +173,7 @@ export const sawn = (rows: readonly Printed[], block: Block): Sawn => {
   const swungBy = (end: Side, { swing, offset }: Printed, over: number, far: string, near: string): number => {
     if (swing === "square") return 0;
     const [, inside = "", by = ""] = matched(offset, /^([a-z ]+) in by (.*)$/);
-    const [, degrees, goes] = matched(swing, /^([\d.]+)°, near end to the (left|right)$/);
+    const [, degrees, goes] = matched(swing, /^([\d.]+)°, near end of the cut to the (left|right)$/);
     if (![far, near].includes(inside)) throw new Error(`${offset}: neither ${far} nor ${near}`);
     if (!isSide(goes)) throw new Error(swing);
     const inward = -way(end) * figure(by);
@@ -218,7 +218,7 @@ export const sawn = (rows: readonly Printed[], block: Block): Sawn => {
       }
       const [one, other] = [markNumbered(marks[1]), markNumbered(marks[2])];
       const [back, front] = one[1] < other[1] ? [one, other] : [other, one];
-      const isToHeel = note.includes("stop there");
+      const isToHeel = note.includes("by hand");
       const shift = swungBy(end, row, front[1] - back[1], far, isToHeel ? "heel" : near);
       // The marks rule; the swing that sets the saw must agree with them, within what two marks and it are rounded by.
       if (misread === undefined) say(Math.abs(front[0] - back[0] - shift) < (3 * inch) / 64, `${row.swing} against the marks`);
@@ -258,7 +258,7 @@ export const sawn = (rows: readonly Printed[], block: Block): Sawn => {
         piece.checks.push(distance(markNumbered(marks[1]), markNumbered(marks[2])) - at);
         return;
       }
-      const burnt = /^burn (?:an inch|100) at mark (\d+), read at the (left|right) (nose|back|top|bottom) corner$/.exec(hookOn);
+      const burnt = /^from mark (\d+) to the (left|right) (nose|back|top|bottom) corner, nothing burnt$/.exec(hookOn);
       const [, side, edge, mark] =
         burnt === null
           ? matched(hookOn, /^hook the (left|right) (nose|back|top|bottom) corner, to mark (\d+)$/)
@@ -270,7 +270,9 @@ export const sawn = (rows: readonly Printed[], block: Block): Sawn => {
     if (/^MITRE (LEFT|RIGHT) END$/.test(act)) {
       const end = sideIn(act);
       const [, toe, heel] = matched(note, /from mark (\d+) to mark (\d+)/);
-      const [, , goes] = matched(row.swing, /^([\d.]+)° on the saw's scale, near end to the (left|right) \(([\d.]+)° from the nose\)$/);
+      const [, , goes] = matched(
+        row.swing, /^([\d.]+)° on the saw's scale, near end of the cut to the (left|right) \(([\d.]+)° from the nose\)$/,
+      );
       say(goes === end, row.swing);
       piece.mitres.set(end, { toe: markNumbered(toe), heel: markNumbered(heel) });
       return;
@@ -279,11 +281,11 @@ export const sawn = (rows: readonly Printed[], block: Block): Sawn => {
       const end = sideIn(act);
       const [, scale, goes, fromEdge] = matched(
         row.swing,
-        /^([\d.]+)° on the saw's scale, near end to the (left|right) \(([\d.]+)° from the outer edge\)$/,
+        /^([\d.]+)° on the saw's scale, near end of the cut to the (left|right) \(([\d.]+)° from the outer edge\)$/,
       );
       const [, mitreAt] = matched(note, /face up, outer edge toward you: the mitre is its (left|right) end, outer edge longer/);
       if (!isSide(mitreAt)) throw new Error(note);
-      const width = figure(tape);
+      const width = figure(matched(note, /^of a long stick ripped (.*?) wide;/)[1] ?? "");
       // From square, which is what the scale counts from.
       const innerFrom = width * Math.tan(Number(scale) * RADIANS);
       const [, by = ""] = matched(row.offset, /^inner edge in by (.*)$/);
@@ -304,7 +306,7 @@ export const sawn = (rows: readonly Printed[], block: Block): Sawn => {
         return;
       }
       const [, edge, by = ""] = matched(row.offset, /^(outer|inner) edge in by (.*)$/);
-      const [, , goes] = matched(row.swing, /^([\d.]+)°, near end to the (left|right)$/);
+      const [, , goes] = matched(row.swing, /^([\d.]+)°, near end of the cut to the (left|right)$/);
       const innerTo = outerTo + (edge === "outer" ? 1 : -1) * figure(by);
       // Its free end is the other one; the outer edge is the near one.
       const free = opposite(begun.mitreAt);

@@ -140,7 +140,7 @@ describe("tapered treads by a saw that follows the printed rows", () => {
     expect(Number(cell("MARK RIGHT BACK", "distance"))).toBeCloseTo(36.0273, 3);
     expect(Number(cell("MARK LEFT DEPTH", "distance"))).toBeCloseTo(10.7547, 3);
     expect(cell("MARK LEFT DEPTH", "hook on")).toBe("hook the left nose corner, along the left end");
-    expect(cell("SAW LEFT END", "swing")).toBe("2.7°, near end to the right");
+    expect(cell("SAW LEFT END", "swing")).toBe("2.7°, near end of the cut to the right");
     expect(cell("SAW LEFT END", "offset")).toBe("nose in by 35/64");
     expect(cell("SCRIBE BACK", "note")).toBe("from mark 8 to the right back corner; saw outside the line, plane to the riser");
   });

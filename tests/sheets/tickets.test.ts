@@ -4,8 +4,13 @@ const HEADINGS = ["step", "number", "act", "hook on", "distance", "tape", "swing
 const ON_THE_FACE = "on the face";
 
 /** The acts of one step as MARKS writes them, few enough to be read here. */
-const step = (label: number, toe: string, swing = "0.5°, near end to the right", unit = "in"): readonly (readonly ActCell[])[] => [
-  [label, 1, "RIP", "", 11.25, "11 1/4", "", "", "", unit, `deep, nose edge to the fence; blank at least ${toe} long`],
+const step = (
+  label: number, toe: string, swing = "0.5°, near end of the cut to the right", unit = "in",
+): readonly (readonly ActCell[])[] => [
+  [
+    label, 1, "RIP", "", 11.25, "11 1/4", "", "", "", unit,
+    `deep, nose edge, not yet rounded, to the rip fence; ${toe} long when done; begin with a longer blank`,
+  ],
   [label, 2, "SAW LEFT END", "", "", "", swing, "back in by 7/64", "1.5°, top of the blade to the right, over the piece: underside longer",
     unit, "leave the line"],
   [label, 3, "MARK RIGHT TOE", "burn an inch at the left nose corner", 36, `${toe}, the 1 at the corner`, "", "", "", unit, ON_THE_FACE],
@@ -30,23 +35,28 @@ const marks = (...steps: readonly (readonly (readonly ActCell[])[])[]): readonly
 
 test("a ticket holds five steps at most, the last the rest", () => {
   const twelve = marks(...Array.from({ length: 12 }, (_, index) => step(index + 1, "37")));
-  expect(tickets("Treads", twelve).map(({ title, steps }) => [title, steps.length])).toEqual([
-    ["Treads, steps 1 to 5", 5], ["Treads, steps 6 to 10", 5], ["Treads, steps 11 to 12", 2],
+  expect(tickets("Fit", "treads", twelve).map(({ title, steps }) => [title, steps.length])).toEqual([
+    ["Fit: treads, steps 1 to 5", 5], ["Fit: treads, steps 6 to 10", 5], ["Fit: treads, steps 11 to 12", 2],
   ]);
 });
 
 test("an act is a line: what all steps have in common once, each step's own figure and words under it", () => {
-  const [first, ...others] = tickets("Treads", marks(step(1, "37"), step(2, "38 strong", "0.7°, near end to the left")));
+  const [first, ...others] = tickets("Fit", "treads", marks(step(1, "37"), step(2, "38 strong", "0.7°, near end of the cut to the left")));
   expect(others).toEqual([]);
   expect(first?.acts).toEqual([
     {
-      number: "1", act: "RIP", says: ["deep, nose edge to the fence"],
-      cells: [{ figure: "11 1/4", under: ["blank at least 37 long"] }, { figure: "11 1/4", under: ["blank at least 38 strong long"] }],
+      number: "1", act: "RIP", says: ["deep, nose edge, not yet rounded, to the rip fence", "begin with a longer blank"],
+      cells: [
+        { figure: "11 1/4", under: ["37 long when done"] },
+        { figure: "11 1/4", under: ["38 strong long when done"] },
+      ],
     },
     {
       number: "2", act: "SAW LEFT END",
       says: ["back in by 7/64", "tilt 1.5°", "top of the blade to the right, over the piece: underside longer", "leave the line"],
-      cells: [{ figure: "0.5°", under: ["near end to the right"] }, { figure: "0.7°", under: ["near end to the left"] }],
+      cells: [
+        { figure: "0.5°", under: ["near end of the cut to the right"] }, { figure: "0.7°", under: ["near end of the cut to the left"] },
+      ],
     },
     {
       number: "3", act: "MARK RIGHT TOE", says: ["burn an inch at the left nose corner"],
@@ -60,16 +70,17 @@ test("an act is a line: what all steps have in common once, each step's own figu
 });
 
 test("what every act of one verb has is said once for the page", () => {
-  expect(tickets("Treads", marks(step(1, "37")))[0]?.always).toEqual(["MARK: the 1 at the corner; on the face"]);
+  expect(tickets("Fit", "treads", marks(step(1, "37")))[0]?.always).toEqual(["MARK: the 1 at the corner; on the face"]);
 });
 
 test("a mitre keeps the saw's figure large, the one from the nose under it", () => {
   const mitre: readonly ActCell[] = [
-    1, 1, "MITRE RIGHT END", "", "", "", "45.6° on the saw's scale, near end to the right (44.4° from the nose)", "", "upright", "in", "",
+    1, 1, "MITRE RIGHT END", "", "", "", "45.6° on the saw's scale, near end of the cut to the right (44.4° from the nose)", "", "upright",
+    "in", "",
   ];
-  expect(tickets("Treads", marks([mitre]))[0]?.acts).toEqual([
+  expect(tickets("Fit", "treads", marks([mitre]))[0]?.acts).toEqual([
     {
-      number: "1", act: "MITRE RIGHT END", says: ["on the saw's scale, near end to the right", "44.4° from the nose", "upright"],
+      number: "1", act: "MITRE RIGHT END", says: ["on the saw's scale, near end of the cut to the right", "44.4° from the nose", "upright"],
       cells: [{ figure: "45.6°", under: [] }],
     },
   ]);
@@ -80,7 +91,7 @@ test.each([
   ["whose readings disagree", readAgain(2), "no end is sawn from these readings; the diagonals disagree: read this step again"],
   ["that failed", failed(2), "back in step 2: is empty or 0; give a value"],
 ])("a step %s shows no figure, and its sentence", (_, doubtful, sentence) => {
-  const [first, ...others] = tickets("Treads", marks(step(1, "37"), doubtful, step(3, "37")));
+  const [first, ...others] = tickets("Fit", "treads", marks(step(1, "37"), doubtful, step(3, "37")));
   expect(others).toEqual([]);
   expect(first?.acts.map(({ cells }) => cells[1]?.figure)).toEqual(["READ AGAIN", "–", "–", "–"]);
   expect(first?.acts[0]?.cells[1]?.under).toEqual([]);
@@ -89,18 +100,22 @@ test.each([
 
 test("steps with other acts have a ticket of their own", () => {
   const single = step(2, "37").slice(0, 3);
-  expect(tickets("Risers", marks(step(1, "37"), single, step(3, "37"), step(4, "37"))).map(({ title }) => title)).toEqual([
-    "Risers, steps 1, 3 and 4", "Risers, step 2",
+  expect(tickets("Fit", "risers", marks(step(1, "37"), single, step(3, "37"), step(4, "37"))).map(({ title }) => title)).toEqual([
+    "Fit: risers, steps 1, 3 and 4", "Fit: risers, step 2",
   ]);
 });
 
 test.each([
-  ["in", "Lengths in inches, to the nearest 1/32; strong: 1/64 past the mark, shy: 1/64 short of it."],
-  ["mm", "Lengths in millimetres, to the nearest half."],
+  ["in", "Inches, to the nearest 1/32; strong: 1/64 more, shy: 1/64 less."],
+  ["mm", "Millimetres, to the nearest half."],
 ])("the measure says %s, and how fine", (unit, says) => {
-  expect(tickets("Treads", marks(step(1, "37", "square", unit)))[0]?.measure).toBe(says);
+  expect(tickets("Fit", "treads", marks(step(1, "37", "square", unit)))[0]?.measure).toBe(says);
 });
 
-test("what the sheet says over the readings stands on the ticket", () => {
-  expect(tickets("Risers", marks(step(1, "37")), "cut heights as designed")[0]?.over).toBe("cut heights as designed");
+test("what the sheet says of its readings beside what they are stands on the ticket, and how the piece lies", () => {
+  const [risers] = tickets("Fit", "risers", marks(step(1, "37")), "Risers as taped, in; cut heights as designed");
+  expect(risers?.over).toBe("cut heights as designed");
+  expect(tickets("Fit", "treads", marks(step(1, "37")), "Treads as taped, in")[0]).toMatchObject({
+    over: "", lies: "Face: the side walked on. Left and right: face up, nose toward you. Degrees set the saw; the marks win.",
+  });
 });

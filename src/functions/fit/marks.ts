@@ -38,14 +38,15 @@ export const MARKS = declare({
           tape: "11 1/4",
           unit: "in",
           note:
-            "deep, nose edge to the fence; blank at least 37 1/4 long; unchecked: one more diagonal would check this step",
+            "deep, nose edge, not yet rounded, to the rip fence; 37 1/4 long when done; begin with a longer blank; unchecked: one " +
+            "more diagonal would check this step",
         },
         {
           number: 2,
           act: "SAW LEFT END",
           swing: "square",
           tilt: "upright",
-          note: "face up, nose toward you, back edge at the saw's fence; leave the line",
+          note: "face up, nose toward you, back edge at the saw's fence; strike it first; leave the line",
         },
         { number: 3, act: "GAUGE", hookOn: "the nose", distance: 1.25, tape: "1 1/4" },
         { number: 4, act: "MARK RIGHT TOE", hookOn: "hook the left nose corner, along the nose", distance: 37.25, tape: "37 1/4" },
@@ -57,16 +58,24 @@ export const MARKS = declare({
           number: 11,
           act: "SAW RIGHT END",
           swing: "square",
-          note: "face up, nose toward you, back edge at the saw's fence; from mark 6 to mark 5, stop there; leave the line",
+          note:
+            "face up, nose toward you, back edge at the saw's fence; from mark 6 to mark 5, the last of it by hand: never past mark 5; " +
+            "leave the line",
         },
         {
           number: 12,
           act: "MITRE RIGHT END",
-          swing: "45.0° on the saw's scale, near end to the right (45.0° from the nose)",
+          swing: "45.0° on the saw's scale, near end of the cut to the right (45.0° from the nose)",
           offset: "heel in by 1 1/4",
-          note: "from mark 4 to mark 5; leave the line",
+          note: "from mark 4 to mark 5, the last of it by hand: never past mark 5; leave the line",
         },
-        { number: 13, act: "MITRE RIGHT RETURN", distance: 1.25, offset: "inner edge in by 1 1/4" },
+        {
+          number: 13,
+          act: "MITRE RIGHT RETURN",
+          offset: "inner edge in by 1 1/4",
+          note:
+            "of a long stick ripped 1 1/4 wide; face up, outer edge toward you: the mitre is its left end, outer edge longer",
+        },
         {
           number: 14,
           act: "SAW RIGHT RETURN",
@@ -92,9 +101,9 @@ export const MARKS = declare({
         {
           step: 4,
           act: "SAW LEFT END",
-          swing: "0.5°, near end to the left",
+          swing: "0.5°, near end of the cut to the left",
           offset: "back in by 7/64",
-          tilt: "1.7°, top of the blade to the right, over the piece: underside longer; square on the end: light shows at the top",
+          tilt: "1.7°, top of the blade to the right, over the piece: underside longer; square on the end: light shows at the face",
         },
         {
           step: 4,
@@ -106,8 +115,8 @@ export const MARKS = declare({
           step: 4,
           number: 10,
           act: "CHECK",
-          hookOn: "burn an inch at mark 4, read at the left back corner",
-          note: "off by more than 1/32: a mark is wrong, saw nothing",
+          hookOn: "from mark 4 to the left back corner, nothing burnt",
+          note: "off by more than 1/32: mark again; if the marks hold, an end already sawn is wrong",
         },
       ],
       from:
@@ -143,7 +152,7 @@ export const MARKS = declare({
       },
       shows: [
         { number: 1, act: "RIP", distance: 14.4 },
-        { number: 2, act: "SAW LEFT END", swing: "36.9°, near end to the right", offset: "nose in by 10 51/64" },
+        { number: 2, act: "SAW LEFT END", swing: "36.9°, near end of the cut to the right", offset: "nose in by 10 51/64" },
         { act: "MARK LEFT DEPTH", hookOn: "hook the left nose corner, along the left end", distance: 9, tape: "9" },
         { act: "SCRIBE BACK", note: "from mark 8 to the right back corner; saw outside the line, plane to the riser" },
       ],

@@ -75,14 +75,16 @@ export const RISERMARKS = declare({
           distance: 7,
           tape: "7",
           unit: "in",
-          note: "high, bottom edge to the fence; blank at least 24 long; unchecked: one more diagonal would check this step",
+          note:
+            "high, bottom edge to the rip fence; 24 long when done; begin with a longer blank; unchecked: one more diagonal would check " +
+            "this step",
         },
         {
           number: 2,
           act: "SAW LEFT END",
           swing: "square",
           tilt: "upright",
-          note: "face up, bottom toward you, top edge at the saw's fence; leave the line",
+          note: "face up, bottom toward you, top edge at the saw's fence; strike it first; leave the line",
         },
         { number: 3, act: "MARK RIGHT TOP", hookOn: "hook the left top corner, along the top", distance: 24, tape: "24" },
         { number: 4, act: "MARK RIGHT BOTTOM", hookOn: "hook the left bottom corner, along the bottom", distance: 24 },
@@ -115,11 +117,11 @@ export const RISERMARKS = declare({
         {
           act: "SAW LEFT END",
           tilt:
-            "45.0°, top of the blade to the left, away from the piece: face longer; square on the end: light shows at the bottom",
+            "45.0°, top of the blade to the left, away from the piece: face longer; square on the end: light shows at the back",
         },
         {
           act: "SAW RIGHT END",
-          tilt: "45.0°, top of the blade to the left, over the piece: back longer; square on the end: light shows at the top",
+          tilt: "45.0°, top of the blade to the left, over the piece: back longer; square on the end: light shows at the face",
           note: "face up, bottom toward you, top edge at the saw's fence; from mark 3 to mark 4; leave the line",
         },
       ],
@@ -138,7 +140,7 @@ export const RISERMARKS = declare({
           step: 1,
           number: 7,
           act: "SAW RIGHT END",
-          swing: "36.9°, near end to the right",
+          swing: "36.9°, near end of the cut to the right",
           offset: "top in by 4 1/2",
           note: "face up, bottom toward you, top edge at the saw's fence; from mark 3 to mark 4; leave the line",
         },

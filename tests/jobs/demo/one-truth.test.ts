@@ -239,7 +239,7 @@ const inInches = (figure: string): number => {
 };
 
 test("the ticket that is printed says what the sheet says", () => {
-  const [page, ...others] = tickets("Fit", book.spill("Fit", "CA8") as readonly (readonly ActCell[])[]);
+  const [page, ...others] = tickets("Fit", "treads", book.spill("Fit", "CA8") as readonly (readonly ActCell[])[]);
   expect(others).toEqual([]);
   const printed = (act: string): readonly number[] =>
     page?.acts.find((one) => one.act === act)?.cells.map(({ figure }) => inInches(figure)) ?? [];

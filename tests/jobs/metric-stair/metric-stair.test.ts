@@ -175,11 +175,11 @@ describe("one invented stair in millimetres from survey to ticket, by hand besid
   });
 
   test("the ticket says millimetres, to the half, with 100 burnt where the hook would stand off", () => {
-    const [page, ...others] = tickets("Fit: treads", rowsOf(job, "tread acts") as readonly (readonly ActCell[])[]);
+    const [page, ...others] = tickets("Fit", "treads", rowsOf(job, "tread acts") as readonly (readonly ActCell[])[]);
     expect(others).toEqual([]);
     const line = (act: string) => page?.acts.find((one) => one.act === act);
     const figure = (act: string): string | undefined => line(act)?.cells[0]?.figure;
-    expect(page?.measure).toBe("Lengths in millimetres, to the nearest half.");
+    expect(page?.measure).toBe("Millimetres, to the nearest half.");
     // Of the first tread, above: toe 947.6, heel at the hook 922.4; the wall end's underside is the longer, so 100 is burnt; 250 + 25 deep.
     expect(["RIP", "GAUGE", "MARK RIGHT TOE", "MARK RIGHT HEEL", "SAW RIGHT RETURN"].map(figure)).toEqual([
       "275", "25", "1047.5", "1022.5", "300",
@@ -188,7 +188,7 @@ describe("one invented stair in millimetres from survey to ticket, by hand besid
     // 0.70408 to the left and a tilt of 0.99992, above; 275 x tan 0.70408 is 3.38, 3.5 on a rule to the half.
     expect(figure("SAW LEFT END")).toBe("0.7°");
     expect(line("SAW LEFT END")?.cells[0]?.under).toContain("back in by 3.5");
-    expect(line("SAW LEFT END")?.says).toEqual(expect.arrayContaining(["tilt 1.0°", "near end to the left"]));
+    expect(line("SAW LEFT END")?.says).toEqual(expect.arrayContaining(["tilt 1.0°", "near end of the cut to the left"]));
     // The mitre is 45.1 from the nose: 44.9 on a saw's scale.
     expect(figure("MITRE RIGHT END")).toBe("44.9°");
     expect(JSON.stringify([page?.acts, page?.always])).not.toMatch(/\d in\b|inch/);

@@ -400,7 +400,7 @@ export const fitCases: Readonly<Record<string, readonly WorkedCase[]>> = {
         { act: "MARK RIGHT BACK", distance: 35.75 },
         {
           act: "SAW RIGHT END",
-          tilt: "45.0°, top of the blade to the right, away from the piece: face longer; square on the end: light shows at the bottom",
+          tilt: "45.0°, top of the blade to the right, away from the piece: face longer; square on the end: light shows at the underside",
         },
       ],
       from: "by hand: 10 + 1 1/4 - 1/8; 36 less 1/8 at each end; the face stays",
@@ -417,7 +417,7 @@ export const fitCases: Readonly<Record<string, readonly WorkedCase[]>> = {
         returnWidth: 2,
       },
       shows: [
-        { number: 2, act: "SAW LEFT END", swing: "36.9°, near end to the right", offset: "nose in by 9" },
+        { number: 2, act: "SAW LEFT END", swing: "36.9°, near end of the cut to the right", offset: "nose in by 9" },
         { number: 3, act: "GAUGE", distance: 2 },
         { number: 4, act: "MARK RIGHT TOE", distance: 31 },
         { number: 5, act: "MARK RIGHT HEEL", distance: 30.5 },
@@ -462,7 +462,7 @@ export const fitCases: Readonly<Record<string, readonly WorkedCase[]>> = {
         {
           number: 2,
           act: "SAW RIGHT END",
-          tilt: "45.0°, top of the blade to the right, away from the piece: face longer; square on the end: light shows at the bottom",
+          tilt: "45.0°, top of the blade to the right, away from the piece: face longer; square on the end: light shows at the back",
         },
         { number: 3, act: "MARK LEFT TOP", hookOn: "hook the right top corner, along the top", distance: 36.375 },
         { number: 7, act: "SAW LEFT END", tilt: "upright" },
