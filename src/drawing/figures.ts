@@ -3,6 +3,7 @@ import { returnMarks } from "../solver/fit/return-marks";
 import { arcRadius } from "../solver/layout/arc-radius";
 import { skirt } from "../solver/layout/skirt";
 import { stringer } from "../solver/layout/stringer";
+import { FLIGHTS_FIGURES, ONE_FLIGHT_FIGURES } from "./flight-figures";
 import { dashed, distance, type Figure, line, type Point, point, caption, shape, thin } from "./figure";
 
 /** Sizes the figures are drawn at, in inches: a usual flight, drawn with its leans and laps large enough to see. */
@@ -462,6 +463,8 @@ export const FIGURES: Readonly<Record<string, readonly Figure[]>> = {
   HEADROOM: [headroomFigure],
   SKIRT: [skirtFigure],
   RAIL: [railFigure],
+  FLIGHTS: FLIGHTS_FIGURES,
+  ONEFLIGHT: ONE_FLIGHT_FIGURES,
   WINDERS: [winders],
   BALUSTERS: [balusters],
   ARC: [arcFigure],

@@ -17,8 +17,10 @@ import { TREADFIT } from "./fit/treadfit";
 import { ARC } from "./layout/arc";
 import { BALUSTERS } from "./layout/balusters";
 import { CHOICES } from "./layout/choices";
+import { FLIGHTS } from "./layout/flights";
 import { HEADROOM } from "./layout/headroom";
 import { LAYOUT } from "./layout/layout";
+import { ONEFLIGHT } from "./layout/oneflight";
 import { OPENING } from "./layout/opening";
 import { PITCH } from "./layout/pitch";
 import { RAIL } from "./layout/rail";
@@ -57,7 +59,7 @@ import { PLAN } from "./yield/plan";
 export const catalogue: readonly Declaration[] = [
   TOINCHES, TOMM, TAPE, ACTUAL, PICK, TOTAL, VERSION,
   FINISHED, EQUALIZE, UNIFORMITY, PACKING, LEAN,
-  RISERS, CHOICES, LAYOUT, STORYPOLE, PITCH, STRINGER, SKIRT, OPENING, HEADROOM, WINDERS, BALUSTERS, RAIL, ARC,
+  RISERS, CHOICES, LAYOUT, STORYPOLE, PITCH, STRINGER, SKIRT, OPENING, HEADROOM, WINDERS, BALUSTERS, RAIL, FLIGHTS, ONEFLIGHT, ARC,
   CODES, LIMIT, CHECK,
   BLANK, ORDER,
   CUTS, BUY, PLAN, OFFCUTS, BOARDFEET,

@@ -18,7 +18,13 @@ interface Explained {
  * `length` is exact, `reading` a number in the unit of the call, `flag` is yes or no.
  */
 export type Column =
-  | (Explained & { readonly kind: "length"; readonly sign: Sign; readonly plausible?: Plausible; readonly default?: string })
+  | (Explained & {
+      readonly kind: "length";
+      readonly sign: Sign;
+      readonly zero?: "not given";
+      readonly plausible?: Plausible;
+      readonly default?: string;
+    })
   | (Explained & { readonly kind: "reading"; readonly sign: Sign; readonly zero?: "not given"; readonly plausible?: Plausible })
   | (Explained & { readonly kind: "angle"; readonly zero?: "not given"; readonly default?: number })
   | (Explained & { readonly kind: "count"; readonly sign: Sign; readonly default?: number })

@@ -29,13 +29,13 @@ const emptyMeans = (name: string, column: Column, unit: Unit | undefined): unkno
 const wordMeans = (cell: Given, column: Column): number | Exact | undefined => {
   if (typeof cell !== "string" || column.words === undefined) return undefined;
   const found = Object.entries(column.words).find(([word]) => folded(word) === folded(cell));
-  return found !== undefined && column.kind === "money" ? new Exact(found[1]) : found?.[1];
+  return found !== undefined && (column.kind === "money" || column.kind === "length") ? new Exact(found[1]) : found?.[1];
 };
 
 /** The value of one cell as its column says, undefined where the cell holds nothing that counts. */
 export const readColumn = (name: string, cell: Given, column: Column, unit: Unit | undefined): unknown => {
   const word = wordMeans(cell, column);
-  if (word !== undefined) return word === 0 && !("zero" in column) && !zeroIsPossible(column) ? undefined : word;
+  if (word !== undefined) return Number(word) === 0 && !("zero" in column) && !zeroIsPossible(column) ? undefined : word;
   if (isEmptyOrZero(cell)) return emptyMeans(name, column, unit);
   const read = readCell(name, cell, column, unit);
   if (isFailed(read)) return read;

@@ -1,3 +1,4 @@
+import { TURNS } from "../solver/layout/flights/flight-given";
 import type { StairLabelName } from "../solver/layout/stair-facts";
 import { STAIR_LABELS, type StairLabel } from "../solver/stair-labels";
 import { TAKEOFF_ITEMS, TAKEOFF_UNITS } from "../solver/takeoff/items";
@@ -363,6 +364,68 @@ export const stair = table(
     Record<StairLabelName, Column>
   >,
 );
+
+/** A column under the very label of the stair table, whose row it overrides for its flight. */
+const ofTheFlight = <const Name extends StairLabelName>(name: Name, more = "") => {
+  const { says }: StairLabel = STAIR_LABELS[name];
+  return `${says} ${more}In place of the stair's row, for this flight.`.replace(/ {2,}/g, " ");
+};
+
+const SIDES = "Left and right as seen going up this flight. ";
+
+/** Empty is the stair's; a 0 that is meant has a word. */
+const orNone = { zero: "not given", words: { none: 0 } } as const;
+
+export const flights = table("flights", "One row per flight, from the bottom; its landing is the one at its top.", {
+  flight: { kind: "label", says: "Name or number of the flight; numbers count from the bottom." },
+  risers: {
+    kind: "count", sign: "positive", required: true, says: "Risers of the flight, with the last, whose top is the landing or the floor.",
+  },
+  run: { kind: "length", sign: "positive", plausible: "run", says: "Nosing to nosing; without it the stair's." },
+  width: { kind: "length", sign: "positive", says: "Skirt to skirt, finished; without it the stair's." },
+  turn: {
+    kind: "choice", options: TURNS, default: "none",
+    says: "Turn on the landing at the top of this flight, as seen going up. The last flight has none.",
+  },
+  landingDepth: {
+    kind: "length", sign: "positive",
+    says: "Landing along this flight; without it as deep as the next flight is wide, at a half turn as the wider of the two.",
+  },
+  well: { kind: "length", sign: "not negative", says: "At a half turn, the gap between the two flights in plan." },
+  setBack: {
+    kind: "length", sign: "not negative",
+    says:
+      "At a turn, how far the next flight's first riser face stands back into the landing: at a half turn past the last riser face " +
+      "below, at a quarter turn past the side of this flight it leaves by.",
+  },
+  landingBuildUp: {
+    kind: "length", sign: "not negative", ...orNone,
+    says: "Floor still to be laid on the landing; without it the stair's upper build up; `none` for none.",
+  },
+  newelPast: {
+    kind: "length", sign: "not negative",
+    says: "Centre of the newel at the turn past this flight's last riser face; 0 where the newel is centred on the riser face.",
+  },
+  newelShort: {
+    kind: "length", sign: "any", zero: "not given", words: { "on the face": 0 },
+    says:
+      "Centre of the newel short of the next flight's first riser face, against the way up; negative past it; `on the face` for 0. " +
+      "Without it as far as newel past, at a half turn less the set back: one newel for both rails.",
+  },
+  openEnd: { kind: "choice", options: STAIR_LABELS.openEnd.options, says: ofTheFlight("openEnd", SIDES) },
+  overhang: { kind: "length", sign: "not negative", ...orNone, says: ofTheFlight("overhang", "`none` for none. ") },
+  returnWidth: { kind: "length", sign: "positive", says: ofTheFlight("returnWidth") },
+  runPast: { kind: "length", sign: "not negative", ...orNone, says: ofTheFlight("runPast", "`none` for none. ") },
+  openSides: { kind: "choice", options: STAIR_LABELS.openSides.options, says: ofTheFlight("openSides") },
+  handrails: { kind: "choice", options: STAIR_LABELS.handrails.options, says: ofTheFlight("handrails") },
+  landingTread: {
+    kind: "length", sign: "positive", ...orNone,
+    says:
+      "Depth of the landing's own nosing piece, from its nose back; without it the stair's landing tread, else the least: nosing + " +
+      "riser thickness; `none` for a landing without one.",
+  },
+  landingTreadLength: { kind: "length", sign: "positive", says: "Length of that piece; without it the stair's, else that of a tread." },
+});
 
 /** Items of a takeoff, each by its rule; a stair has those there is any of. */
 export const takeoffItems = table(

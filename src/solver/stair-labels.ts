@@ -5,7 +5,7 @@
  */
 
 /** Functions that take a stair table. LAYOUT prints every label again, whoever reads it. */
-export type StairReader = "LAYOUT" | "SKIRT" | "RAIL" | "CHECK" | "BLANK" | "ORDER" | "TAKEOFF";
+export type StairReader = "LAYOUT" | "SKIRT" | "RAIL" | "FLIGHTS" | "ONEFLIGHT" | "CHECK" | "BLANK" | "ORDER" | "TAKEOFF";
 
 /** What a code check asks labels for, in the order it names them. */
 export const LABEL_TOPICS = [
@@ -46,7 +46,9 @@ export interface StairLabel {
 }
 
 const YES_NO = ["yes", "no"] as const;
-const ALL = ["LAYOUT", "SKIRT", "RAIL", "CHECK", "BLANK", "ORDER", "TAKEOFF"] as const;
+const ALL = ["LAYOUT", "SKIRT", "RAIL", "FLIGHTS", "ONEFLIGHT", "CHECK", "BLANK", "ORDER", "TAKEOFF"] as const;
+/** Several flights do not take them from the stair. */
+const OF_ONE_FLIGHT = ["LAYOUT", "SKIRT", "RAIL", "CHECK", "BLANK", "ORDER", "TAKEOFF"] as const;
 const PRACTICE = "common practice, no source";
 
 /** Labels that only a code check reads, by what it asks them for. */
@@ -61,7 +63,7 @@ export const STAIR_LABELS = {
     kind: "length", plausible: "total rise", topic: "rise and run", fact: "totalRise", readBy: ALL, says: "Finish floor to finish floor.",
   },
   risers: {
-    kind: "count", topic: "rise and run", fact: "risers", readBy: ALL,
+    kind: "count", topic: "rise and run", fact: "risers", readBy: OF_ONE_FLIGHT,
     says: "Number of risers; without it, from the treads or the greatest rise.",
   },
   maxRise: {
@@ -74,9 +76,9 @@ export const STAIR_LABELS = {
   },
   run: { kind: "length", plausible: "run", topic: "rise and run", fact: "treadDepth", readBy: ALL, says: "Nosing to nosing." },
   treadDepth: { kind: "length", plausible: "run", readBy: ALL, says: "The codes' word for the run, nosing to nosing." },
-  treads: { kind: "count", readBy: ALL, says: "Number of treads." },
-  totalRun: { kind: "length", readBy: ALL, says: "Run times the number of treads." },
-  availableRun: { kind: "length", readBy: ALL, says: "Room there is for the total run." },
+  treads: { kind: "count", readBy: OF_ONE_FLIGHT, says: "Number of treads." },
+  totalRun: { kind: "length", readBy: OF_ONE_FLIGHT, says: "Run times the number of treads." },
+  availableRun: { kind: "length", readBy: OF_ONE_FLIGHT, says: "Room there is for the total run." },
   topTread: {
     kind: "choice", options: ["floor", "flush"], default: { value: "floor", because: "the upper floor serves as the last tread" },
     readBy: ALL,
@@ -88,15 +90,16 @@ export const STAIR_LABELS = {
   },
   treadThickness: {
     kind: "length", default: { inches: 1, because: PRACTICE }, topic: "stringers and treads", fact: "treadThickness",
-    readBy: ["LAYOUT", "SKIRT", "CHECK", "BLANK", "ORDER"],
+    readBy: ["LAYOUT", "SKIRT", "FLIGHTS", "CHECK", "BLANK", "ORDER"],
     says: "Thickness of the finished tread.",
   },
   riserThickness: {
     kind: "length", default: { inches: "3/4", because: PRACTICE },
-    readBy: ["BLANK", "ORDER", "TAKEOFF"], says: "Thickness of the finished riser.",
+    readBy: ["FLIGHTS", "ONEFLIGHT", "BLANK", "ORDER", "TAKEOFF"], says: "Thickness of the finished riser.",
   },
   width: {
-    kind: "length", topic: "width", fact: "width", readBy: ["CHECK", "BLANK", "ORDER", "TAKEOFF"], says: "Skirt to skirt, finished.",
+    kind: "length", topic: "width", fact: "width", readBy: ["FLIGHTS", "ONEFLIGHT", "CHECK", "BLANK", "ORDER", "TAKEOFF"],
+    says: "Skirt to skirt, finished.",
   },
   openEnd: {
     kind: "choice", options: ["none", "left", "right", "both"], default: { value: "none", because: "skirts at both ends" },
@@ -127,13 +130,14 @@ export const STAIR_LABELS = {
     says: "Floor still to be laid at the bottom.",
   },
   upperBuildUp: {
-    kind: "length", sign: "not negative", default: { inches: 0, because: "the upper floor is finished" }, readBy: ["LAYOUT"],
+    kind: "length", sign: "not negative", default: { inches: 0, because: "the upper floor is finished" },
+    readBy: ["LAYOUT", "FLIGHTS", "ONEFLIGHT"],
     says: "Floor still to be laid at the top.",
   },
   stringers: { kind: "count", default: { value: 3, because: PRACTICE }, readBy: ["TAKEOFF"], says: "Number of stringers." },
   stringerBoard: {
     kind: "length", default: { inches: "11 1/4", because: "a dry 2x12, PS 20" }, topic: "stringers and treads", fact: "stringerBoard",
-    readBy: ["LAYOUT", "SKIRT", "CHECK"],
+    readBy: ["LAYOUT", "SKIRT", "FLIGHTS", "CHECK"],
     says: "Width of the board stringers are cut from.",
   },
   skirtThickness: { kind: "length", readBy: [], says: "Thickness of the skirt boards." },
@@ -151,11 +155,11 @@ export const STAIR_LABELS = {
     says: "How far a closed skirt runs on past the landing nosing, level.",
   },
   handrailHeight: {
-    kind: "length", topic: "handrail", readBy: ["RAIL", "CHECK"], says: "Top of the handrail, plumb above the line of the nosings.",
+    kind: "length", topic: "handrail", readBy: ["RAIL", "FLIGHTS", "CHECK"], says: "Top of the handrail, plumb above the line of the nosings.",
   },
-  headroom: { kind: "length", readBy: ["LAYOUT", "CHECK"], says: "Headroom wanted." },
-  opening: { kind: "length", readBy: ["LAYOUT", "CHECK"], says: "Opening there is, level, from the landing nosing." },
-  floorThickness: { kind: "length", readBy: ["LAYOUT", "CHECK"], says: "Floor structure at the opening, finish to finish." },
+  headroom: { kind: "length", readBy: ["LAYOUT", "FLIGHTS", "CHECK"], says: "Headroom wanted." },
+  opening: { kind: "length", readBy: ["LAYOUT", "FLIGHTS", "CHECK"], says: "Opening there is, level, from the landing nosing." },
+  floorThickness: { kind: "length", readBy: ["LAYOUT", "FLIGHTS", "CHECK"], says: "Floor structure at the opening, finish to finish." },
   trimLength: {
     kind: "length", sign: "not negative", default: { inches: 0, because: "blanks are ordered to size" }, readBy: ["BLANK", "ORDER"],
     says: "Saw allowance on the length of a blank.",
@@ -165,8 +169,15 @@ export const STAIR_LABELS = {
     says: "Saw allowance on the depth of a blank.",
   },
   landingNosing: {
-    kind: "flag", default: { value: true, because: PRACTICE }, readBy: ["BLANK", "ORDER", "TAKEOFF"],
-    says: "Whether the upper floor gets a nosing piece.",
+    kind: "flag", default: { value: true, because: PRACTICE }, readBy: ["FLIGHTS", "ONEFLIGHT", "BLANK", "ORDER", "TAKEOFF"],
+    says: "Whether the upper floor, or a landing, gets a nosing piece.",
+  },
+  landingTread: {
+    kind: "length", readBy: ["FLIGHTS", "BLANK", "ORDER", "TAKEOFF"],
+    says: "Depth of a landing's nosing piece, where the flight ends on a landing: a landing tread in place of the landing nosing.",
+  },
+  landingTreadLength: {
+    kind: "length", readBy: ["BLANK", "ORDER"], says: "Length of the landing tread, where it is not that of a tread.",
   },
   species: { kind: "text", readBy: [], says: "Wood of the treads." },
   boardDepth: { kind: "length", follows: true, readBy: ALL, says: "Run + nosing." },
@@ -313,7 +324,11 @@ export const STAIR_LABELS = {
     guardSideGap: { kind: "length", says: "Gap between the edge of the stair or landing and a guard fixed to its face." },
     guardRails: { kind: "choice", options: YES_NO, says: "Whether the guard has only a top and a middle rail." },
     triangleGap: { kind: "length", says: "Largest ball that fits the triangle between riser, tread and bottom rail." },
-    landingGuardHeight: { kind: "length", says: "Top of a level guard above its landing or floor." },
+  }),
+  landingGuardHeight: {
+    kind: "length", topic: "guard", readBy: ["FLIGHTS", "CHECK"], says: "Top of a level guard above its landing or floor.",
+  },
+  ...checked("guard", {
     landingGuardGap: { kind: "length", says: "Largest opening in a level guard." },
     insideEdgeGuard: {
       kind: "choice", options: YES_NO, usual: "no",

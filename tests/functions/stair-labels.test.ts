@@ -13,6 +13,7 @@ import { words } from "../../src/solver/words";
 const labels = Object.entries<StairLabel>(STAIR_LABELS) as readonly (readonly [StairLabelName, StairLabel])[];
 const takers = catalogue.filter(({ parameters }) => Object.values(parameters).some(({ kind }) => kind === "stair"));
 
+type Further = readonly (Table | number)[];
 type Table = readonly (readonly (string | number)[])[];
 
 /** Stairs that know their sizes in different ways, so that each label counts in one of them. */
@@ -26,6 +27,7 @@ const STAIRS: readonly Table[] = [
     ["headroom", 80],
     ["opening", 130],
     ["floor thickness", 11],
+    ["handrail height", 35],
   ],
   [
     ["unit rise", 7.5],
@@ -50,15 +52,22 @@ const STAIRS: readonly Table[] = [
     ["board depth", 11.25],
     ["width", 36],
     ["overhang", 1],
-    ["handrail height", 36],
+    ["handrail height", 35],
+    ["landing tread", 5],
   ],
 ];
 
 const READINGS: Table = [["step", "run", "back", "left angle", "right angle"], [1, 10, 36, "square", "square"]];
 const STOCK: Table = [["length", "width", "price"], [40, 12, 30], [38, 14, 29], [40, 9, 20]];
 
-/** What goes in beside the stair: orders with readings and without. */
-const FURTHER: Readonly<Partial<Record<string, readonly (readonly Table[])[]>>> = {
+/** As many risers as the stairs have, in two flights. */
+const TWO_FLIGHTS: Table = [["risers", "turn", "run"], [6, "half left", 10], [8, "", ""]];
+const THREE_FLIGHTS: Table = [["risers", "turn", "run", "width"], [4, "half left", "", 36], [5, "half left", "", 36], [5, "", "", 36]];
+
+/** What goes in beside the stair: orders with readings and without, flights with a run and flights that take the stair's. */
+const FURTHER: Readonly<Partial<Record<string, readonly Further[]>>> = {
+  FLIGHTS: [[TWO_FLIGHTS], [THREE_FLIGHTS]],
+  ONEFLIGHT: [[TWO_FLIGHTS, 1], [TWO_FLIGHTS, 2], [THREE_FLIGHTS, 1]],
   BLANK: [[], [READINGS]],
   ORDER: [[STOCK], [STOCK, READINGS]],
 };
@@ -67,10 +76,13 @@ const VALUES: Readonly<Record<StairLabel["kind"], readonly (string | number)[]>>
   length: [1.5, 9, 40], count: [2, 12, 15], number: [3], angle: [3], ratio: [0.1], choice: [], flag: ["no"], text: ["white oak"],
 };
 
+/** Functions whose answer has every label given again. */
+const PRINTS_AGAIN: readonly string[] = ["LAYOUT", "ONEFLIGHT"];
+
 /**
  * What a function makes of a stair; of LAYOUT without the label's own row, which it prints again. A check is what it takes from the stair.
  */
-const answered = ({ id, ...declaration }: Declaration, cells: Table, further: readonly Table[], label: string): string => {
+const answered = ({ id, ...declaration }: Declaration, cells: Table, further: Further, label: string): string => {
   const text = (cell: Answer): unknown => (typeof cell === "object" ? cell.says : cell);
   if (id === "CHECK") {
     const read = readStair("stair", givenCells(cells));
@@ -79,9 +91,8 @@ const answered = ({ id, ...declaration }: Declaration, cells: Table, further: re
     return JSON.stringify(found);
   }
   const answer = call({ id, ...declaration }, [cells, ...further]);
-  return JSON.stringify(
-    Array.isArray(answer) ? answer.filter(([first]) => id !== "LAYOUT" || first !== label).map((row) => row.map(text)) : text(answer),
-  );
+  if (!Array.isArray(answer)) return JSON.stringify(text(answer));
+  return JSON.stringify(answer.filter(([first]) => !PRINTS_AGAIN.includes(id) || first !== label).map((row) => row.map(text)));
 };
 
 /** A label that only has to agree with others is not read for anything. */
@@ -94,7 +105,7 @@ const reads = (declaration: Declaration, name: StairLabelName, { kind, options }
   (HELD_AS_GIVEN.some((fact) => fact === name) ? STAIRS.slice(0, 1) : STAIRS).some((stair, index) =>
     (FURTHER[declaration.id] ?? [[]]).some((further) => {
       const label = words(name);
-      const key = `${declaration.id} ${index} ${further.length} ${declaration.id === "LAYOUT" ? label : ""}`;
+      const key = `${declaration.id} ${index} ${JSON.stringify(further)} ${PRINTS_AGAIN.includes(declaration.id) ? label : ""}`;
       const plain = without.get(key) ?? answered(declaration, stair, further, label);
       without.set(key, plain);
       return (options ?? VALUES[kind]).some((value) => {

@@ -8,7 +8,7 @@ import { withReadings } from "../with-readings";
 export const BLANK = declare({
   id: "BLANK",
   group: "Order",
-  says: "Sizes of the blanks a stair needs: treads, returns, landing nosing, risers.",
+  says: "Sizes of the blanks a stair needs: treads, returns, landing nosing or landing tread, risers.",
   parameters: {
     stair: { kind: "stair", says: "The stair, or the result of LAYOUT with width and open end." },
     readings: withReadings,
@@ -55,6 +55,27 @@ export const BLANK = declare({
       from:
         "by hand: 36 3/4 + 1 1/4 overhang = 38; 10 + 1 1/4 = 11 1/4; 11 1/4 + 1 1/4 = 12 1/2; a riser 1/4 past the open skirt, 36 " +
         "3/4 + 1/4 = 37; 13 treads under a floor that is the last",
+    },
+    {
+      given: {
+        stair: [
+          ["total rise", 52.5],
+          ["risers", 7],
+          ["run", 10],
+          ["width", 36],
+          ["landing tread", 5.5],
+          ["landing tread length", 76],
+        ],
+      },
+      shows: [
+        { item: "tread", length: 36, width: 11.25, quantity: 6 },
+        {
+          item: "landing tread", length: 76, width: 5.5, thickness: 1, quantity: 1,
+          note: "nosing piece of the landing at the top of the flight",
+        },
+        { item: "riser", length: 36, quantity: 7 },
+      ],
+      from: "by hand: six treads under a landing that is the last; its own piece once, across both flights of a half turn, 36 + 4 + 36",
     },
     {
       given: {

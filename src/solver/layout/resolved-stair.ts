@@ -173,6 +173,20 @@ const filledIn = (facts: StairFacts, assumed: Map<string, string>): Filled =>
     }),
   ) as Filled;
 
+/** What fifteen digits in a cell may have lost of a length. */
+const LOST_IN_A_CELL = lengthOf("0.00000001", "in");
+
+/**
+ * What a stair climbs. One flight of several, whose total rise came through a cell, climbs its share of the stair's height, so that the
+ * rises of all flights are one number.
+ */
+const climbOf = (
+  { stairHeight, stairRisers }: StairFacts, totalRise: Length | undefined, risers: number | undefined,
+): Length | undefined => {
+  const share = over(times(stairHeight, risers), stairRisers);
+  return share !== undefined && totalRise !== undefined && share.minus(totalRise).abs().lt(LOST_IN_A_CELL) ? share : totalRise;
+};
+
 /** How many treads the risers make, where the treads given are as many. */
 const treadsOf = (
   facts: StairFacts, risers: number | undefined, topTread: Stair["topTread"],
@@ -191,8 +205,9 @@ export const resolvedStair = (facts: StairFacts): Stair | Problem<StairProblem> 
   const assumed = new Map<string, string>();
   const filled = filledIn(facts, assumed);
   const named = risersNamed(facts, filled.topTread);
-  const totalRise = facts.totalRise ?? times(facts.unitRise, named);
-  const risers = risersOf(facts, totalRise, named, assumed);
+  const given = facts.totalRise ?? times(facts.unitRise, named);
+  const risers = risersOf(facts, given, named, assumed);
+  const totalRise = climbOf(facts, given, risers);
   const unitRise = agreed(
     { label: "unit rise", value: facts.unitRise },
     { label: "total rise over the risers", value: over(totalRise, risers) },

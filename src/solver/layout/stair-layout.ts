@@ -1,28 +1,12 @@
 import { sizeText } from "../code/size-text";
-import type { Length, Unit } from "../length/length";
+import type { Unit } from "../length/length";
 import { isProblem, type Problem, problem } from "../problem";
-import { STAIR_LABELS } from "../stair-labels";
+import { type LayoutLine, layoutLine as line } from "./layout-line";
 import { resolvedStair, type Stair, type StairProblem } from "./resolved-stair";
 import { STAIR_DEFAULTS } from "./stair-defaults";
 import type { StairFacts, StairLabelName } from "./stair-facts";
 
 export type LayoutProblem = StairProblem | "no-total-rise" | "no-run";
-
-/** One line of a layout: the key of its label, its value with kind, and what was assumed for it. */
-export interface LayoutLine {
-  readonly key: StairLabelName;
-  readonly kind: "length" | "count" | "angle" | "number" | "text";
-  readonly value: Length | number | string | undefined;
-  readonly assumed: string;
-}
-
-const KINDS = {
-  length: "length", count: "count", number: "number", ratio: "number", angle: "angle", choice: "text", flag: "text", text: "text",
-} as const satisfies Readonly<Record<(typeof STAIR_LABELS)[StairLabelName]["kind"] | "number", LayoutLine["kind"]>>;
-
-const line = (key: StairLabelName, value: LayoutLine["value"] | boolean, assumed = ""): LayoutLine => ({
-  key, kind: KINDS[STAIR_LABELS[key].kind], value: typeof value === "boolean" ? (value ? "yes" : "no") : value, assumed,
-});
 
 /** Labels in the order the carpenter marks them, each with the label whose stand-in it says beside it. */
 const PRINTED = [

@@ -10,7 +10,7 @@ import { isProblem, type Problem, problem } from "../problem";
 
 /** One kind of piece an order needs, at the size that serves every step. */
 export interface Blank {
-  readonly item: "tread" | "return" | "landing nosing" | "riser";
+  readonly item: "tread" | "return" | "landing nosing" | "landing tread" | "riser";
   readonly length: Length;
   readonly width: Length;
   readonly thickness: Length;
@@ -86,7 +86,33 @@ const pastNote = (stair: Stair, ends: number, unit: Unit): string =>
     ? ""
     : `; ${sizeText(stair.runPast, unit)} longer at each open end (assumed: type run past where that is not so)`;
 
-/** The sizes to order: treads, returns, landing nosing and risers, from the largest reading, or from the nominal width. */
+const LEAST_TOP = "the least width, over the riser and its nosing; stock pieces are wider";
+
+/** Where a landing's nosing piece stands, and what to look at before it is ordered. */
+const landingTreadNote = (depth: Length, least: Length): string => {
+  const where = "nosing piece of the landing at the top of the flight";
+  if (depth.lt(least)) return `${where}; less than the riser and its nosing together, so it ends short of the riser's back`;
+  return depth.eq(least) ? `${where}; ${LEAST_TOP}` : where;
+};
+
+/** The piece the upper floor, or the landing the flight ends on, begins with; none where a tread lies flush with it. */
+const topPiece = (stair: Stair, treadLength: Length): Omit<Blank, "thickness"> => {
+  const { landingTread, landingTreadLength } = stair;
+  const isFloor = stair.topTread === "floor";
+  const least = stair.nosing.plus(stair.riserThickness);
+  if (landingTread === undefined) {
+    return { item: "landing nosing", length: treadLength, width: least, quantity: stair.landingNosing && isFloor ? 1 : 0, note: LEAST_TOP };
+  }
+  return {
+    item: "landing tread",
+    length: landingTreadLength?.plus(stair.trimLength) ?? treadLength,
+    width: landingTread.plus(stair.trimDepth),
+    quantity: isFloor ? 1 : 0,
+    note: landingTreadNote(landingTread, least),
+  };
+};
+
+/** The sizes to order: treads, returns, the piece at the top, and risers, from the largest reading, or from the nominal width. */
 export const blankList = (
   stair: Stair, readings: readonly TreadReading[] | undefined, unit: Unit,
 ): readonly Blank[] | Problem<BlankProblem> => {
@@ -109,11 +135,7 @@ export const blankList = (
         ? "along its outer edge, which runs past the riser face by the overhang"
         : "the riser runs past the skirt by as much as the return overhangs: they end flush or the riser stands proud",
     },
-    {
-      item: "landing nosing", length, width: stair.nosing.plus(stair.riserThickness), thickness,
-      quantity: stair.landingNosing && stair.topTread === "floor" ? 1 : 0,
-      note: "the least width, over the riser and its nosing; stock pieces are wider",
-    },
+    { ...topPiece(stair, length), thickness },
     {
       item: "riser", length: sizes.skirtToSkirt.plus(stair.runPast.times(ends)).plus(stair.trimLength), width: height,
       thickness: stair.riserThickness, quantity: risers,

@@ -58,7 +58,7 @@ const SAME_BOARD = lengthOf(0.015625, "in");
 const spareThickness = (stock: BlankStock, blank: Blank): Length => (stock.thickness ?? blank.thickness).minus(blank.thickness);
 
 /** Pieces worth planing a thicker blank for; risers and returns come from boards of their own thickness. */
-const PLANED: readonly Blank["item"][] = ["tread", "landing nosing"];
+const PLANED: readonly Blank["item"][] = ["tread", "landing nosing", "landing tread"];
 
 const isRightThickness = (stock: BlankStock, blank: Blank): boolean => {
   const spare = spareThickness(stock, blank);

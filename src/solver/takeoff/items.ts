@@ -6,6 +6,7 @@ export const TAKEOFF_ITEMS = {
   treadWithOneReturn: { counts: "each", rule: "treads with one open end" },
   treadWithTwoReturns: { counts: "each", rule: "treads with two open ends" },
   landingNosing: { counts: "each", rule: "one where the upper floor is the last tread" },
+  landingTread: { counts: "each", rule: "one where the flight ends on a landing, in place of the landing nosing" },
   riser: { counts: "each", rule: "risers" },
   openSkirt: { counts: "each", rule: "one a side that is open" },
   closedSkirt: { counts: "each", rule: "one a side that is closed" },

@@ -151,6 +151,13 @@ const countsAcross = (stair: CountedStair, measures: Measures): Counts => {
   };
 };
 
+/** The piece the upper floor, or the landing the flight ends on, begins with: one of the two, or none. */
+const topPiece = ({ landingTread, landingNosing, topTread }: CountedStair): Counts => {
+  if (topTread !== "floor") return {};
+  if (landingTread !== undefined) return { landingTread: counted(1, "1 at the landing on top of the flight") };
+  return landingNosing ? { landingNosing: counted(1, "1 at the upper floor") } : {};
+};
+
 /** What is counted piece by piece. */
 const countsOfPieces = (stair: CountedStair, measures: Measures): Counts => {
   const { treads, risers } = stair;
@@ -160,7 +167,7 @@ const countsOfPieces = (stair: CountedStair, measures: Measures): Counts => {
   const isPast = stair.runPast.gt(0) && open > 0;
   return {
     [treadItem]: counted(treads, `${treads} treads`),
-    landingNosing: stair.landingNosing && stair.topTread === "floor" ? counted(1, "1 at the upper floor") : counted(0, "none"),
+    ...topPiece(stair),
     riser: counted(risers, `${risers} risers`),
     openSkirt: counted(open, `${open} open`),
     closedSkirt: counted(closed, `${closed} closed`),
