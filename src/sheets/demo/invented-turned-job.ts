@@ -17,8 +17,9 @@ const WHOLE: FlightsFilling = {
     headroom: 2000, "floor thickness": 290, "handrail height": 900, guard: "yes", "guard height": 900, "landing guard height": 1000,
     "open risers": "no",
   },
+  further: [["infrequent", "no"], ["storeys joined", 2]],
   flights: {
-    flight: ["lower", "upper"],
+    flight: ["1 lower", "2 upper"],
     risers: [8, 7],
     width: [900, 920],
     turn: ["quarter right", ""],
@@ -50,7 +51,9 @@ const BOARDS = [
   ["pine 3.6 m", 3600, 175, 18, 18.9, "any", "no", ""],
   ["pine 4.2 m", 4200, 175, 18, 21.6, "any", "no", ""],
   ["oak skirt 2.4 m", 2400, 286, 18, 64, "any", "no", "skirt"],
+  ["oak skirt 3 m", 3000, 286, 18, 80, "any", "no", "skirt"],
   ["oak rail 2.4 m", 2400, 60, 45, 48, "any", "no", "rail"],
+  ["oak rail 3 m", 3000, 60, 45, 60, "any", "no", "rail"],
 ];
 
 const SHOP = { kerf: 3, trim: 5, keep: 300, blanks: BLANKS, beadDiameter: 5, cartridge: "310 ml" };

@@ -1,6 +1,6 @@
 import type { Entry } from "../sheet-builder";
 import type { Filling, FlightFilling } from "./filling";
-import { FLIGHTS_SHEET, type FlightsFilling, KNOWN } from "./flights";
+import { FLIGHTS_SHEET, type FlightsFilling, FURTHER_AT, KNOWN } from "./flights";
 import { JOB } from "./job";
 
 /** What stands on the sheets of one flight alone: readings, and what it is made of. */
@@ -73,7 +73,11 @@ export const flightFilling = (
       sheet: FLIGHTS_SHEET,
       from: which.from,
       code: ofWhole(KNOWN.code),
-      sizes: [...ITS_OWN.map((label) => [label, of(label)]), ["headroom found", ofWhole(which.headroom)]],
+      sizes: [
+        ...ITS_OWN.map((label) => [label, of(label)]),
+        ["headroom found", ofWhole(which.headroom)],
+        ...FURTHER_AT.map(([label, value]) => [ofWhole(label), ofWhole(value)]),
+      ],
       fallHeight: fallHeight(which.from, isLast),
     },
   };

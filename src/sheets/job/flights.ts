@@ -16,6 +16,8 @@ export const FLIGHTS_SHEET = "Flights";
 export interface FlightsFilling extends Pick<Filling, "unit" | "job" | "customer" | "code"> {
   /** By the labels of the stair table: what the flights share. */
   readonly sizes: Readonly<Record<string, Entry>>;
+  /** Further labels that the code asks for, each with its value. */
+  readonly further: readonly (readonly [label: string, value: Entry])[];
   /** By the columns of the table of flights: the lower flight, then the upper one. */
   readonly flights: Readonly<Record<string, readonly [Entry, Entry]>>;
   /** Of the opening in the upper floor, over the lower flight, level from its top nosing. */
@@ -34,7 +36,15 @@ const STAIR = [
   "return width", "run past", "lap", "skirt thickness", "skirt shows", "skirt foot", "skirt head", "stringer board", "headroom",
   "floor thickness", "handrail height", "guard", "guard height", "landing guard height", "open risers",
 ] as const;
-const TABLE = `A${STAIR_ROW - 1}:B${STAIR_ROW + STAIR.length}`;
+/** Rows for labels the user adds. */
+const FURTHER = 4;
+const LAST = STAIR_ROW + STAIR.length;
+const TABLE = `A${STAIR_ROW - 1}:B${LAST + FURTHER}`;
+
+/** Where a label that the user added stands, with its value beside it. */
+export const FURTHER_AT: readonly (readonly [label: string, value: string])[] = Array.from({ length: FURTHER }, (_, row) => [
+  `A${LAST + 1 + row}`, `B${LAST + 1 + row}`,
+]);
 
 const cellOf = (label: (typeof STAIR)[number]): string => `B${STAIR_ROW + 1 + STAIR.indexOf(label)}`;
 
@@ -60,6 +70,9 @@ const FIGURES = "AO8";
 export const FLIGHT_AT = { lower: "AA8", upper: "AH8" } as const;
 const ROWS = 44;
 const FLIGHT_ROWS = 48;
+
+/** What an empty cell of the table of flights stands for. */
+const EMPTY = "Empty: as the stair has it. Landing depth: as wide as the next flight.";
 
 const HEADROOM_ROW = FLIGHT_ROW + OF_FLIGHTS.length + 3;
 const OPENING = `E${HEADROOM_ROW}`;
@@ -141,14 +154,18 @@ const typedBlocks = (filling: FlightsFilling): readonly Block[] => {
       rows: STAIR.map((label) => [label, filling.sizes[label] ?? ""]),
     },
     {
+      at: `A${LAST + 1}`, numbers: [1], inputs: [0, 1], rows: Array.from({ length: FURTHER }, (_, row) => filling.further[row] ?? ["", ""]),
+    },
+    {
       at: `D${FLIGHT_ROW - 1}`, style: "part", rows: [[`The flights, from the bottom; ${unit}, sides as seen going up`, "", ""]],
     },
-    { at: `D${FLIGHT_ROW}`, headings: true, numbers: [1, 2], rows: [["flight", ...(filling.flights["flight"] ?? ["1", "2"])]] },
+    { at: `D${FLIGHT_ROW}`, headings: true, numbers: [1, 2], rows: [["flight", ...(filling.flights["flight"] ?? ["1 lower", "2 upper"])]] },
     ...OF_FLIGHTS.map((column): Block => ({
       at: `D${rowOf(column)}`, inputs: [1, 2], numbers: [1, 2],
       formats: column === "risers" || WORDS.includes(column) ? {} : { 1: length, 2: length },
       rows: [[column, ...(filling.flights[column] ?? ["", ""])]],
     })),
+    { at: `D${HEADROOM_ROW - 2}`, style: "says", rows: [[EMPTY]] },
     { at: `D${HEADROOM_ROW - 1}`, style: "part", rows: [[`Headroom, ${unit}, plumb over the nosings`, "", ""]] },
     {
       at: `D${HEADROOM_ROW}`, numbers: [1], inputs: [1], formats: { 1: length },
@@ -219,6 +236,8 @@ export const flights = (filling: FlightsFilling): SheetData => {
     says: filling.says,
     answers: answers(filling),
     widths: { A: 150, B: 150, C: 8, D: 190, E: 92, F: 92, G: 8, H: 58, I: 200, J: 88, K: 40, L: 360 },
+    heights: { [HEADROOM_ROW - 2]: 34 },
+    merged: [`D${HEADROOM_ROW - 2}:F${HEADROOM_ROW - 2}`],
     hidesGridLines: true,
     verdicts: [`F${BY_FLIGHT + 1}:F${BY_FLIGHT + 2}`],
     lists: lists(),

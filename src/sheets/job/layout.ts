@@ -122,10 +122,9 @@ const SIZES = ({ unit }: Filling): string => {
 };
 
 const blocks = (filling: Filling): readonly Block[] => {
-  const { unit, flight } = filling;
+  const { unit } = filling;
   const { last, table, spare } = placesIn(filling);
   const length = lengthFormat(unit);
-  const laidOut = askedOnJob(`LET(t,${table},${call(LAYOUT, unit, { stair: 'FILTER(t,CHOOSECOLS(t,2)<>"")' })})`, spare);
   const marks = call(STORYPOLE, unit, { totalRise: pick("total rise"), risers: pick("risers") });
   const pole = placesOf(STORYPOLE, "riser", "height", "mark", "riseBetweenMarks");
   return [
@@ -164,7 +163,7 @@ const blocks = (filling: Filling): readonly Block[] => {
       ],
     },
     { at: "AA6", style: "part", rows: [["The layout as other sheets read it", "", "", ""]] },
-    { at: "AA7", rows: [[`=${flight === undefined ? laidOut : passing(`${flight.sheet}!${flight.from}`, laidOut)}`]] },
+    { at: "AA7", rows: [[`=${askedOnJob(`LET(t,${table},${call(LAYOUT, unit, { stair: 'FILTER(t,CHOOSECOLS(t,2)<>"")' })})`, spare)}`]] },
   ];
 };
 

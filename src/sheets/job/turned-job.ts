@@ -1,7 +1,8 @@
-import type { SheetData } from "../sheet-data";
+import { passing } from "../sheet-builder";
+import type { CellData, SheetData } from "../sheet-data";
 import type { Filling } from "./filling";
-import { flightFilling, type OfAllFlights, type OfOneFlight } from "./flight-of-several";
-import { FLIGHT_AT, flights, type FlightsFilling, HEADROOM_AT } from "./flights";
+import { flightFilling, type OfAllFlights, type OfOneFlight, type WhichFlight } from "./flight-of-several";
+import { FLIGHT_AT, flights, FLIGHTS_SHEET, type FlightsFilling, HEADROOM_AT } from "./flights";
 import { jobSheets } from "./job-sheets";
 import { furtherStair, withGathered } from "./started-job";
 
@@ -13,30 +14,42 @@ export interface TurnedFilling extends OfAllFlights {
 }
 
 const TITLE = "A1";
+/** The cells of a flight's sheets by which all others rest on the whole stair: what that asks for, they ask for. */
+const RESTING: Readonly<Record<string, string>> = { Survey: "C8", Layout: "AA7" };
 
-/** The sheet with the flight behind its title. */
-const titled = (says: string) => (sheet: SheetData): SheetData => {
-  const title = sheet.cells[TITLE];
-  const { value, formula } = title ?? {};
-  const said = formula === undefined ? { value: `${String(value)}, ${says}` } : { formula: `${formula}&", ${says}"` };
-  return { ...sheet, cells: { ...sheet.cells, [TITLE]: { ...title, ...said } } };
+const withCell = (sheet: SheetData, address: string, change: (cell: CellData) => CellData): SheetData => ({
+  ...sheet, cells: { ...sheet.cells, [address]: change(sheet.cells[address] ?? {}) },
+});
+
+/** A sheet of a flight, which stands behind its title, and which rests on the whole stair. */
+const ofFlight = ({ says, from }: WhichFlight) => (sheet: SheetData): SheetData => {
+  const titled = withCell(sheet, TITLE, ({ value, formula, ...looks }) =>
+    ({ ...looks, ...(formula === undefined ? { value: `${String(value)}, ${says}` } : { formula: `${formula}&", ${says}"` }) }));
+  const resting = RESTING[sheet.name];
+  return resting === undefined
+    ? titled
+    : withCell(titled, resting, ({ formula = "", ...looks }) =>
+      ({ ...looks, formula: `=${passing(`${FLIGHTS_SHEET}!${from}`, formula.slice(1))}` }));
 };
+
+const LOWER: WhichFlight = { says: "lower flight", from: FLIGHT_AT.lower, headroom: HEADROOM_AT.lower };
+const UPPER: WhichFlight = { says: "upper flight", from: FLIGHT_AT.upper, headroom: HEADROOM_AT.upper };
 
 /** Sheets that are of all flights. */
 const OF_ALL: readonly string[] = ["Bid", "Books"];
 
 /** What the sheets of both flights are filled with. */
 export const fillingsOf = ({ whole, lower, upper, ...shared }: TurnedFilling): { readonly lower: Filling; readonly upper: Filling } => ({
-  lower: flightFilling(whole, shared, lower, { says: "lower flight", from: FLIGHT_AT.lower, headroom: HEADROOM_AT.lower }, false),
-  upper: flightFilling(whole, shared, upper, { says: "upper flight", from: FLIGHT_AT.upper, headroom: HEADROOM_AT.upper }, true),
+  lower: flightFilling(whole, shared, lower, LOWER, false),
+  upper: flightFilling(whole, shared, upper, UPPER, true),
 });
 
 /** The sheet of the whole stair, the linked sheets of the lower flight and of the upper one, and one Bid and one Books for both. */
 export const turnedJob = (filling: TurnedFilling): readonly SheetData[] => {
   const { lower, upper } = fillingsOf(filling);
   const whole = flights(filling.whole);
-  const first = jobSheets(lower).map((sheet) => (OF_ALL.includes(sheet.name) ? sheet : titled("lower flight")(sheet)));
-  const { sheets, gatherings } = furtherStair(jobSheets(upper).map(titled("upper flight")), [whole.name, ...first.map(({ name }) => name)]);
+  const first = jobSheets(lower).map((sheet) => (OF_ALL.includes(sheet.name) ? sheet : ofFlight(LOWER)(sheet)));
+  const { sheets, gatherings } = furtherStair(jobSheets(upper).map(ofFlight(UPPER)), [whole.name, ...first.map(({ name }) => name)]);
   const ofLower = first.filter(({ name }) => !OF_ALL.includes(name));
   const ofAll = first.filter(({ name }) => OF_ALL.includes(name));
   return [whole, ...ofLower, ...sheets, ...withGathered(ofAll, gatherings)];
