@@ -50,10 +50,10 @@ export const readyWorkbooks: readonly ReadyWorkbook[] = [
   },
   {
     file: "demo-l-shaped-stair-millimetres",
-    title: "Demo: L-shaped stair in millimetres",
+    title: "Demo L-shaped stair in millimetres",
     says:
-      `${inventedTurnedJob.whole.job}: two flights with a landing, the lower one between walls, the upper one open. The whole stair on one ` +
-      "sheet, the linked sheets of each flight, one bid. The job, people and prices are invented.",
+      `${inventedTurnedJob.whole.job}: two flights with a landing, the lower one between walls, the upper one open. The whole stair on ` +
+      "one sheet, the linked sheets of each flight, one bid. The job, people and prices are invented.",
     job: inventedTurnedJob.whole.job,
     sheets: () => turnedJob(inventedTurnedJob),
   },

@@ -33,8 +33,8 @@ const WHOLE: FlightsFilling = {
   opening: 1600,
   ceiling: 2350,
   says:
-    "Type the whole stair in the yellow cells: what its flights share on the left, each flight in the middle. Every sheet of both flights " +
-    "follows. Try it: swap the turn, or give the lower flight 9 risers. The job, people and prices are invented.",
+    "Type the whole stair in the yellow cells: what its flights share on the left, each flight in the middle. Every sheet of both " +
+    "flights follows. Try it: swap the turn, or give the lower flight 9 risers. The job, people and prices are invented.",
 };
 
 /** The blanks of one yard, for both flights. */
@@ -42,7 +42,7 @@ const BLANKS = [
   ["oak blank 920", 920, 300, 27, 39],
   ["oak blank 1000", 1000, 300, 27, 43],
   ["oak nosing 1000", 1000, 90, 27, 14.5],
-  ["oak landing 1000", 1000, 140, 27, 24],
+  ["oak landing 1 m", 1000, 140, 27, 24],
 ];
 
 /** Boards of one yard; what is on the rack is shared out between the flights. */
@@ -50,10 +50,10 @@ const BOARDS = [
   ["pine 2.4 m", 2400, 175, 18, 12.8, "any", "no", ""],
   ["pine 3.6 m", 3600, 175, 18, 18.9, "any", "no", ""],
   ["pine 4.2 m", 4200, 175, 18, 21.6, "any", "no", ""],
-  ["oak skirt 2.4 m", 2400, 286, 18, 64, "any", "no", "skirt"],
-  ["oak skirt 3 m", 3000, 286, 18, 80, "any", "no", "skirt"],
-  ["oak rail 2.4 m", 2400, 60, 45, 48, "any", "no", "rail"],
-  ["oak rail 3 m", 3000, 60, 45, 60, "any", "no", "rail"],
+  ["skirt 2.4 m", 2400, 286, 18, 64, "any", "no", "skirt"],
+  ["skirt 3 m", 3000, 286, 18, 80, "any", "no", "skirt"],
+  ["rail 2.4 m", 2400, 60, 45, 48, "any", "no", "rail"],
+  ["rail 3 m", 3000, 60, 45, 60, "any", "no", "rail"],
 ];
 
 const SHOP = { kerf: 3, trim: 5, keep: 300, blanks: BLANKS, beadDiameter: 5, cartridge: "310 ml" };
@@ -65,13 +65,13 @@ const UPPER_LEAN = 0.3;
 const UPPER_FLARE = 0.4;
 
 /**
- * The lower flight. Its fourth sub-tread lies 5 low. Readings were computed from the corners of two skirt faces and rounded to whole
+ * The lower flight. Its fourth sub-tread lies 11 low. Readings were computed from the corners of two skirt faces and rounded to whole
  * millimetres: of treads step, run, back, front, both diagonals; of risers, with the sub-treads packed, step, height, top, bottom, both
  * diagonals.
  */
 const LOWER: OfOneFlight = {
   ...SHOP,
-  roughRises: [169, 180, 181, 177, 184, 183, 180, 189],
+  roughRises: [169, 180, 181, 171, 189, 183, 180, 190],
   boards: BOARDS,
   balusterWidth: "none",
   railHours: 1,
@@ -119,7 +119,7 @@ const UPPER: OfOneFlight = {
   ].map((row) => [...row, UPPER_FLARE]),
 };
 
-/** Hours for one of each item, what one costs, and the unit of both: an invented shop. What stands in an order or a cut plan is included. */
+/** Hours for one of each item, what one costs, and the unit of both: an invented shop. What an order or a cut plan has is included. */
 const SHOP_FLOOR: OfAllFlights = {
   items: [
     ["tread without return", 0.4, "included", "each"],

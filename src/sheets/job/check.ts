@@ -96,7 +96,7 @@ export const check = (filling: Filling): SheetData => {
       `designed (Layout), which stands for what Survey does not read. In ${UNIT_WORDS[unit]} unless the row says otherwise. The ` +
       `building official has the last word.`,
     answers: answers(filling),
-    widths: { A: 190, B: 236, C: 88, D: 126, E: 76, F: 88, G: 190, H: 128, I: 520 },
+    widths: { A: 190, B: 236, C: 88, D: 126, E: 84, F: 88, G: 190, H: 128, I: 520 },
     verdicts: [FRAMED, DESIGNED],
     blocks: [
       {

@@ -76,7 +76,6 @@ const EMPTY = "Empty: as the stair has it. Landing depth: as wide as the next fl
 
 const HEADROOM_ROW = FLIGHT_ROW + OF_FLIGHTS.length + 3;
 const OPENING = `E${HEADROOM_ROW}`;
-const NEEDED = `E${HEADROOM_ROW + 1}`;
 export const HEADROOM_AT = { lower: `E${HEADROOM_ROW + 2}`, upper: `E${HEADROOM_ROW + 3}` } as const;
 const BY_FLIGHT = HEADROOM_ROW + 6;
 
@@ -89,19 +88,22 @@ const figure = (flight: string, label: string): string =>
 const ofStair = (label: string): string => figure('"stair"', label);
 const ofLower = (label: string): string => figure(`E${FLIGHT_ROW}`, label);
 
-const lengthText = (unit: Unit, length: string): string => (unit === "mm" ? `TEXT(${length},"0.0")` : `STAIR.TAPE(${length},16,FALSE,TRUE)`);
+const lengthText = (unit: Unit, length: string): string =>
+  (unit === "mm" ? `TEXT(${length},"0.0")` : `STAIR.TAPE(${length},16,FALSE,TRUE)`);
 
 const answers = (filling: FlightsFilling): readonly Answer[] => {
   const { unit } = filling;
   const length = lengthFormat(unit);
+  const headroom = `MIN(${HEADROOM_AT.lower},${HEADROOM_AT.upper})`;
+  const asked = cellOf("headroom");
   return [
     {
       over: ["A", "B"], name: "rise, alike in all flights", from: FIGURES, under: `risers × rise, ${unit}`,
       value: `${ofStair("risers")}&" × "&${lengthText(unit, ofStair("unit rise"))}`,
     },
     {
-      over: ["D", "D"], name: "landing at", from: FIGURES, format: length, value: ofLower("landing height"),
-      under: `${unit} over the lower floor, finished`,
+      over: ["D", "D"], name: "landing at, finished", from: FIGURES, format: length, value: ofLower("landing height"),
+      under: `${unit} over the lower floor`,
     },
     {
       over: ["E", "F"], name: "turn", from: FIGURES, value: `E${rowOf("turn")}`, under: "seen going up", isText: true,
@@ -116,8 +118,8 @@ const answers = (filling: FlightsFilling): readonly Answer[] => {
     },
     {
       over: ["L", "L"], name: "headroom", from: FIGURES, isText: true,
-      value: `IF(MIN(${HEADROOM_AT.lower},${HEADROOM_AT.upper})>=${cellOf("headroom")},"✓ enough","✗ too little")`,
-      under: `="least "&${lengthText(unit, `MIN(${HEADROOM_AT.lower},${HEADROOM_AT.upper})`)}&", asked "&${lengthText(unit, cellOf("headroom"))}`,
+      value: `IF(${headroom}>=${asked},"✓ enough","✗ too little")`,
+      under: `="least "&${lengthText(unit, headroom)}&", asked "&${lengthText(unit, asked)}`,
     },
   ];
 };
@@ -157,7 +159,7 @@ const typedBlocks = (filling: FlightsFilling): readonly Block[] => {
       at: `A${LAST + 1}`, numbers: [1], inputs: [0, 1], rows: Array.from({ length: FURTHER }, (_, row) => filling.further[row] ?? ["", ""]),
     },
     {
-      at: `D${FLIGHT_ROW - 1}`, style: "part", rows: [[`The flights, from the bottom; ${unit}, sides as seen going up`, "", ""]],
+      at: `D${FLIGHT_ROW - 1}`, style: "part", rows: [[`The flights, ${unit}; sides seen going up`, "", ""]],
     },
     { at: `D${FLIGHT_ROW}`, headings: true, numbers: [1, 2], rows: [["flight", ...(filling.flights["flight"] ?? ["1 lower", "2 upper"])]] },
     ...OF_FLIGHTS.map((column): Block => ({
@@ -207,7 +209,10 @@ const blocks = (filling: FlightsFilling): readonly Block[] => {
       rows: [["its sheets begin with", `cost, ${moneyOf(filling)}`, "as framed"]],
     },
     { at: `D${BY_FLIGHT + 1}`, styles: { 0: "link", 2: "middle" }, numbers: [1], formats: { 1: MONEY }, rows: flightRows() },
-    { at: `D${BY_FLIGHT + 3}`, styles: { 0: "link" }, numbers: [1], formats: { 1: MONEY }, rows: [[toSheet("Bid"), '=IFERROR(Bid!A4,"–")', "price"]] },
+    {
+      at: `D${BY_FLIGHT + 3}`, styles: { 0: "link" }, numbers: [1], formats: { 1: MONEY },
+      rows: [[toSheet("Bid"), '=IFERROR(Bid!A4,"–")', "price"]],
+    },
     { at: "H7", headings: true, numbers: [2], rows: [["flight", "what follows", "value", "unit", "where from"], [figures(filling)]] },
     { at: "AA7", style: "part", rows: [["The lower flight, as a stair of its own"]] },
     { at: FLIGHT_AT.lower, rows: [[oneFlight("1")]] },
@@ -235,7 +240,7 @@ export const flights = (filling: FlightsFilling): SheetData => {
     title: `=IF(${KNOWN.job}="","Flights",${KNOWN.job})&": the whole stair"`,
     says: filling.says,
     answers: answers(filling),
-    widths: { A: 150, B: 150, C: 8, D: 190, E: 92, F: 92, G: 8, H: 58, I: 200, J: 88, K: 40, L: 360 },
+    widths: { A: 160, B: 160, C: 8, D: 212, E: 118, F: 118, G: 8, H: 70, I: 216, J: 84, K: 40, L: 460 },
     heights: { [HEADROOM_ROW - 2]: 34 },
     merged: [`D${HEADROOM_ROW - 2}:F${HEADROOM_ROW - 2}`],
     hidesGridLines: true,

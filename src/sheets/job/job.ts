@@ -52,7 +52,10 @@ interface Asked {
 const wholeStair = ({ flight }: Filling): readonly Asked[] =>
   flight === undefined
     ? []
-    : [{ sheet: flight.sheet, asks: "Where is all this typed?", from: `${flight.sheet}!A4`, answer: `${flight.sheet}!A4`, verdict: `${flight.sheet}!L4` }];
+    : [{
+        sheet: flight.sheet, asks: "Where is all this typed?", from: `${flight.sheet}!A4`, answer: `${flight.sheet}!A4`,
+        verdict: `${flight.sheet}!L4`,
+      }];
 
 /** The sheets of the job: what each is asked, what it answers, and its verdict. */
 const SHEETS = ({ unit }: Filling): readonly Asked[] => [
@@ -107,7 +110,10 @@ const answers = (filling: Filling): readonly Answer[] => [
     under: "listed below", isText: true,
   },
   { over: ["F", "F"], name: "wood to buy", value: "Order!C4+'Cut plan'!A4", from: "'Cut plan'!Q8", format: MONEY, under: moneyOf(filling) },
-  { over: ["G", "G"], name: "price", value: "Bid!A4+0", from: "Bid!A14", format: MONEY, under: `${moneyOf(filling)} before tax${ofAll(filling)}` },
+  {
+    over: ["G", "G"], name: `price${ofAll(filling)}`, value: "Bid!A4+0", from: "Bid!A14", format: MONEY,
+    under: `${moneyOf(filling)} before tax`,
+  },
   {
     over: ["H", "H"], name: "worst fit", value: "Fit!D4", from: "Fit!AA8",
     under: `="closure "&${filling.unit === "mm" ? 'TEXT(Fit!F4,"0.0")&" mm"' : "STAIR.TAPE(Fit!F4,64)"}`, isText: true,
@@ -151,7 +157,7 @@ export const job = (filling: Filling): SheetData =>
     title: `=IF(${local(JOB.job)}="","Job",${local(JOB.job)})&IF(${local(JOB.customer)}="","",", "&${local(JOB.customer)})`,
     says: filling.trial ?? OWN,
     answers: answers(filling),
-    widths: { A: 162, B: 152, C: 8, D: 94, E: 188, F: 122, G: 120, H: 128 },
+    widths: { A: 162, B: 162, C: 8, D: 94, E: 184, F: 122, G: 120, H: 128 },
     hidesGridLines: true,
     verdicts: ["H8:H17"],
     lists: [

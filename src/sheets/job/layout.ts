@@ -130,7 +130,8 @@ const blocks = (filling: Filling): readonly Block[] => {
   return [
     { at: "A7", headings: true, rows: [["label", "value"]], numbers: [1] },
     ...stairRows(filling).map(([label = "", value = ""], row): Block => ({
-      at: `A${FIRST + row}`, numbers: [1], inputs: [1], formats: COUNTS.includes(String(label)) ? {} : { 1: length }, rows: [[label, value]],
+      at: `A${FIRST + row}`, numbers: [1], inputs: [1], rows: [[label, value]],
+      formats: COUNTS.includes(String(label)) ? {} : { 1: length },
     })),
     {
       at: `A${last + 1}`, inputs: [0, 1], numbers: [1], formats: { 1: length },
@@ -183,7 +184,10 @@ export const layout = (filling: Filling): SheetData => {
       "it.",
     answers: ANSWERS(filling),
     heights: { 7: 34 },
-    widths: { A: 130, B: 72, C: 8, D: 256, E: 84, F: 84, G: 48, H: 8, I: 56, J: 76, K: 76, L: 88, M: 12, N: 310, O: 96, P: 50, Q: 220 },
+    widths: {
+      A: flight === undefined ? 130 : 156, B: 72, C: 8, D: 256, E: 84, F: 84, G: 48, H: 8, I: 56, J: 76, K: 76, L: 88, M: 12, N: 310,
+      O: 96, P: 50, Q: 220,
+    },
     lists: [
       { cells: `B${FIRST + 1 + LINKED.length + TYPED.indexOf("guard")}`, options: ["yes", "no"] },
       { cells: `B${FIRST + 1 + LINKED.length + TYPED.indexOf("open risers")}`, options: ["yes", "no"] },
