@@ -262,13 +262,20 @@ const finished: Figure = {
 };
 
 const equalize: Figure = {
-  says: "Packing under sub-treads brings each to its own height, k times H over n less the tread, so that finished rises are equal.",
+  says:
+    "Packing under sub-tread k raises rise k and lowers rise k + 1 by as much; a floor that comes up lowers the first rise, or raises " +
+    "the last.",
   marks: [
-    line([0, 0], [0, 7], [RUN, 7], [RUN, 14.2], [2 * RUN, 14.2], [2 * RUN, 22]),
-    dashed([-6, 7.5], [RUN, 7.5]),
-    dashed([RUN - 6, 15], [2 * RUN, 15]),
-    distance([RUN, 7], [RUN, 7.5], "packing 1", 10),
-    distance([2 * RUN, 14.2], [2 * RUN, 15], "packing 2", 10),
+    line([-10, 0], [0, 0], [0, 6.6], [RUN, 6.6], [RUN, 15], [2 * RUN, 15], [2 * RUN, 22.4], [2 * RUN + 10, 22.4]),
+    shape([0, 6.6], [RUN, 6.6], [RUN, 7.5], [0, 7.5]),
+    dashed([-NOSING, 7.5], [RUN, 7.5]),
+    distance([RUN, 6.6], [RUN, 7.5], "packing k", 10),
+    distance([-2, 0], [-2, 7.5], "rise k", -4),
+    distance([RUN + 3, 7.5], [RUN + 3, 15], "rise k + 1", 12),
+    dashed([-10, 0.9], [0, 0.9]),
+    distance([-8, 0], [-8, 0.9], "lower more", 6),
+    dashed([2 * RUN, 23.3], [2 * RUN + 10, 23.3]),
+    distance([2 * RUN + 8, 22.4], [2 * RUN + 8, 23.3], "upper more", 6),
   ],
 };
 

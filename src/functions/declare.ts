@@ -57,7 +57,14 @@ const MOST_ROWS = { table: 20_000, stair: 1_000, lengths: 20_000, cells: 200_000
 export const MOST_CELLS = 20_000;
 
 export type Parameter =
-  | (Omissible<string | number> & Each & { readonly kind: "length"; readonly sign: Sign; readonly plausible?: Plausible })
+  | (Omissible<string | number> &
+      Each & {
+        readonly kind: "length";
+        readonly sign: Sign;
+        readonly plausible?: Plausible;
+        /** Words that may stand for a length, by which one. */
+        readonly words?: Readonly<Record<string, number>>;
+      })
   | (Omissible<string | number> & Each & { readonly kind: "reading"; readonly sign: Sign; readonly plausible?: Plausible })
   | (Omissible<number> & Each & { readonly kind: "count"; readonly sign: Sign; readonly least?: number; readonly most?: number })
   | (Omissible<number> & Each & { readonly kind: "number"; readonly sign: Sign; readonly least?: number; readonly most?: number })

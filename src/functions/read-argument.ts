@@ -1,6 +1,6 @@
 import { isBadRow } from "../solver/bad-row";
-import type { Length, Unit } from "../solver/length/length";
-import { type Failed, failed, type GivenCells, givenFor, isEmpty, isEmptyOrZero, isFailed } from "./cells";
+import { type Length, lengthOf, type Unit } from "../solver/length/length";
+import { type Failed, failed, folded, type Given, type GivenCells, givenFor, isEmpty, isEmptyOrZero, isFailed } from "./cells";
 import type { CellParameter, Declaration, Parameter, RangeParameter } from "./declare";
 import { defaultOf, readCell } from "./kinds";
 import { ownHeadings } from "./own-headings";
@@ -19,13 +19,20 @@ export interface Context {
 
 export type Stairs = ReadonlyMap<string, GivenStair | Failed>;
 
+/** The length that a word stands for where the argument has words. */
+const lengthInWords = (cell: Given, parameter: CellParameter, unit: Unit | undefined): Length | undefined => {
+  if (typeof cell !== "string" || parameter.kind !== "length") return undefined;
+  const [, length] = Object.entries(parameter.words ?? {}).find(([word]) => folded(word) === folded(cell)) ?? [];
+  return length === undefined ? undefined : lengthOf(length, unit ?? "in");
+};
+
 /** The value of an argument that takes one cell; undefined means it was left out and nothing stands in for it. */
 export const readArgument = (name: string, cells: GivenCells | undefined, parameter: CellParameter, unit: Unit | undefined): unknown => {
   const rows = cells?.length ?? 0;
   const columns = cells?.[0]?.length ?? 0;
   if (rows * columns > 1) return failed(say.oneValue(name, rows, columns));
   const cell = cells?.[0]?.[0] ?? null;
-  if (!isEmpty(cell)) return readCell(name, cell, parameter, unit);
+  if (!isEmpty(cell)) return lengthInWords(cell, parameter, unit) ?? readCell(name, cell, parameter, unit);
   if (parameter.default !== undefined) return defaultOf(parameter, unit);
   if (parameter.optional === true || parameter.defaultsTo !== undefined) return undefined;
   return failed(say.missing(name, parameter.says));

@@ -87,7 +87,11 @@ const LARGEST: readonly LargestInput[] = [
   { id: "PACKING", says: "20,000 readings", cells: () => [rows(20_000, (n) => [(n % 16) / 16])] },
   { id: "UNIFORMITY", says: "20,000 rises", cells: () => [rows(20_000, (n) => [7.5 + (n % 3) / 16])] },
   { id: "RISERHEIGHT", says: "20,000 rises", cells: () => [rows(20_000, (n) => [7.5 + (n % 3) / 16]), 1] },
-  { id: "EQUALIZE", says: "5,000 rises", cells: () => [rows(5_000, (n) => [7 + (n % 16) / 16]), 1, 0.75, 0.75] },
+  {
+    id: "EQUALIZE",
+    says: "100 rises of 100 remainders, on a 1/64 tape",
+    cells: () => [rows(100, (n) => [7 + ((n * 37) % 100) / 99]), 1, 0.75, 0.75, 0.5, "", 64, 0.5, 0.5, 8.25],
+  },
   { id: "TREADFIT", says: "1,999 readings as fractions", cells: () => [fits("10", "lean"), "1 1/4", "right"] },
   { id: "RISERFIT", says: "1,999 readings as fractions", cells: () => [fits("7 1/2", "flare"), "right"] },
   {

@@ -37,6 +37,7 @@ const EXCEPTIONS: readonly {
       "4 x 8 ft or 1220 x 2440 mm",
   },
   { id: "STORYPOLE", headings: ["mark", "riseBetweenMarks", "note"], because: "marks lie on the divisions of the tape, 1/16 in or 1 mm" },
+  { id: "EQUALIZE", headings: ["packing", "rise", "note"], because: "packing comes in divisions of the tape, 1/16 in or 1 mm" },
   {
     id: "CHECK",
     headings: ["note"],

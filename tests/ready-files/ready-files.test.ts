@@ -132,11 +132,13 @@ test.each([
   for (const form of ["formulas", "values"] as const)
     expect(Object.fromEntries(Object.keys(figures).map((at) => [at, valueAt(read[form], at)]))).toEqual(figures);
   if (file.endsWith("millimetres")) {
-    // Rise 2750 / 15; the first tread's length and the pitch, by hand in tests/jobs/metric-stair; all of it in millimetres.
-    expect(valueAt(read.values, "Survey!E8")).toBeCloseTo(550 / 3, 9);
+    // The packing, the first tread's length and the pitch, by hand in tests/jobs/metric-stair; all of it in millimetres.
+    expect(["Survey!D12", "Survey!E8", "Survey!E12", "Survey!F12"].map((at) => valueAt(read.values, at))).toEqual([
+      5, 183, 180, "pack 5.0 mm under sub-tread 5",
+    ]);
     expect(valueAt(read.values, "Layout!E4")).toBeCloseTo(36.25384, 5);
     expect(valueAt(read.values, "Fit!J9")).toBeCloseTo(948.04855, 4);
-    expect(new Set(["Survey!AD9", "Survey!AD23"].map((at) => valueAt(read.values, at)))).toEqual(new Set(["mm"]));
+    expect(new Set(["Survey!AE9", "Survey!AE26"].map((at) => valueAt(read.values, at)))).toEqual(new Set(["mm"]));
     expect(valueAt(read.values, "Bid!A4")).toBe(2601.94);
   }
 });

@@ -2,7 +2,7 @@ import type { Filling } from "../job/filling";
 
 /**
  * Rough rises of the invented stair, sub-tread to sub-tread, from the bottom; they add up to 106 1/8. The stringers were dropped by tread
- * less floor, and the fifth sub-tread lies 3/8 low: packing mends it.
+ * less floor, and the fifth sub-tread lies low: 1/2 apart, which one shim mends.
  */
 const ROUGH_RISES = [7.3125, 7.5625, 7.5, 7.625, 7.25, 7.75, 7.6875, 7.5625, 7.625, 7.5625, 7.625, 7.625, 7.5625, 7.875];
 
@@ -26,24 +26,24 @@ const TREADS = [
 ].map((row) => [...row, LEAN]);
 
 /**
- * Readings of the risers with the sub-treads packed: step, height, top, bottom, both diagonals. The height is the rough rise once packed,
- * the first less and the last more by what tread and floors differ.
+ * Readings of the risers with 3/16 packed under the fifth sub-tread: step, height, top, bottom, both diagonals. The height is the rough
+ * rise, of the fifth 3/16 more and of the sixth 3/16 less.
  */
 const RISERS = [
   [1, 7.3125, 36.5625, 36.75, 37.3125, 37.4375],
   [2, 7.5625, 36.625, 36.875, 37.4375, 37.5625],
-  [3, 7.5625, 36.5, 36.6875, 37.25, 37.5],
-  [4, 7.5625, 36.6875, 36.875, 37.4375, 37.625],
-  [5, 7.5625, 36.625, 36.8125, 37.375, 37.5625],
+  [3, 7.5, 36.5, 36.6875, 37.25, 37.5],
+  [4, 7.625, 36.6875, 36.875, 37.4375, 37.625],
+  [5, 7.4375, 36.625, 36.8125, 37.375, 37.5625],
   [6, 7.5625, 36.5625, 36.8125, 37.375, 37.5625],
-  [7, 7.5625, 36.625, 36.8125, 37.375, 37.5625],
+  [7, 7.6875, 36.625, 36.8125, 37.375, 37.625],
   [8, 7.5625, 36.75, 36.9375, 37.5, 37.6875],
-  [9, 7.5625, 36.625, 36.875, 37.4375, 37.625],
+  [9, 7.625, 36.625, 36.875, 37.4375, 37.625],
   [10, 7.5625, 36.5, 36.6875, 37.25, 37.5],
-  [11, 7.5625, 36.6875, 36.9375, 37.5, 37.6875],
-  [12, 7.5625, 36.5625, 36.75, 37.3125, 37.5],
+  [11, 7.625, 36.6875, 36.9375, 37.5, 37.6875],
+  [12, 7.625, 36.5625, 36.75, 37.3125, 37.5],
   [13, 7.5625, 36.625, 36.75, 37.3125, 37.5625],
-  [14, 7.8125, 36.5625, 36.75, 37.375, 37.5625],
+  [14, 7.875, 36.5625, 36.75, 37.375, 37.5625],
 ].map((row) => [...row, FLARE]);
 
 /**
@@ -89,6 +89,7 @@ export const inventedJob: Filling = {
   handrails: "one",
   roughRises: ROUGH_RISES,
   floors: { treadThickness: 1, lowerBuildUp: 0.75, upperBuildUp: 0.75 },
+  alikeWithin: 0.25,
   sizes: SIZES,
   balusterWidth: 1.25,
   blanks: [

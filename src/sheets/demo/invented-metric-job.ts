@@ -20,23 +20,23 @@ const TREADS = [
   [5, 250, 919, 921, 952, 954, -1],
 ];
 
-/** Readings of the risers at the back with the sub-treads packed: step, height, top, bottom, both diagonals. */
+/** Readings of the risers at the back with 5 mm packed under the fifth sub-tread: step, height, top, bottom, both diagonals. */
 const RISERS = [
   [1, 176, 921, 923, 938, 940],
   [2, 183, 920, 921, 938, 939],
-  [3, 183, 922, 923, 940, 941],
-  [4, 183, 921, 923, 939, 941],
-  [5, 183, 919, 921, 938, 938],
-  [6, 183, 920, 922, 938, 940],
-  [7, 183, 921, 922, 939, 940],
-  [8, 183, 922, 924, 940, 942],
-  [9, 183, 920, 921, 938, 939],
-  [10, 183, 921, 923, 939, 941],
+  [3, 182, 922, 923, 940, 941],
+  [4, 184, 921, 923, 939, 941],
+  [5, 180, 919, 921, 937, 937],
+  [6, 184, 920, 922, 938, 940],
+  [7, 185, 921, 922, 939, 940],
+  [8, 184, 922, 924, 940, 942],
+  [9, 184, 920, 921, 938, 939],
+  [10, 184, 921, 923, 939, 941],
   [11, 183, 919, 920, 937, 938],
   [12, 183, 920, 922, 938, 940],
-  [13, 183, 922, 923, 940, 941],
+  [13, 184, 922, 923, 940, 941],
   [14, 183, 921, 923, 939, 941],
-  [15, 190, 920, 921, 939, 940],
+  [15, 191, 920, 921, 939, 940],
 ];
 
 /**
@@ -80,6 +80,7 @@ export const inventedMetricJob: Filling = {
   handrails: "one",
   roughRises: ROUGH_RISES,
   floors: { treadThickness: 27, lowerBuildUp: 20, upperBuildUp: 20 },
+  alikeWithin: 5,
   sizes: SIZES,
   balusterWidth: 32,
   blanks: [

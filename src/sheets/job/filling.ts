@@ -22,6 +22,8 @@ export interface Filling {
   /** Rough rises from the bottom. */
   readonly roughRises: readonly Entry[];
   readonly floors: { readonly treadThickness: Entry; readonly lowerBuildUp: Entry; readonly upperBuildUp: Entry };
+  /** How near to one another the finished rises are packed; empty: as the code has it. */
+  readonly alikeWithin: Entry;
   /** By their labels: what else is known of the stair. */
   readonly sizes: Readonly<Record<string, Entry>>;
   /** Label, length, width, thickness, price. */

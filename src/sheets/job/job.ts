@@ -1,4 +1,3 @@
-import { LIMIT } from "../../functions/code/limit";
 import { RISERS } from "../../functions/layout/risers";
 import { CODE_CHOICES } from "./code-choices";
 import { TOO_LARGE } from "./treads-too-large";
@@ -6,6 +5,7 @@ import { type Answer, type Block, type Entry, MONEY, page } from "../sheet-build
 import type { SheetData } from "../sheet-data";
 import { call } from "./call";
 import { type Filling, lengthFormat, moneyOf, onTape } from "./filling";
+import { greatestRise } from "./greatest-rise";
 
 /** Where the facts stand that other sheets read. */
 export const JOB = {
@@ -15,11 +15,10 @@ export const JOB = {
 
 const local = (place: string): string => place.replace("Job!", "");
 
-/** As few risers as the greatest rise of the code allows; a limit of two figures ends with the greater. */
+/** As few risers as the greatest rise of the code allows. */
 const fewestRisers = (unit: Filling["unit"]): string => {
-  const limit = `INDEX(${call(LIMIT, unit, { code: local(JOB.code), item: '"riser height"' })},1,1)`;
-  const greatest = `IFERROR(LET(a,${limit},IFERROR(VALUE(MID(a,FIND(" to ",a)+4,9)),a)),"")`;
-  return `=IF(${local(JOB.totalRise)}="","",${call(RISERS, unit, { totalRise: local(JOB.totalRise), maxRise: greatest })})`;
+  const risers = call(RISERS, unit, { totalRise: local(JOB.totalRise), maxRise: greatestRise(unit, local(JOB.code)) });
+  return `=IF(${local(JOB.totalRise)}="","",${risers})`;
 };
 
 const known = (filling: Filling): readonly (readonly Entry[])[] => [

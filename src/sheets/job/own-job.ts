@@ -34,6 +34,7 @@ const ownFilling = ({ job, unit, code, totalRise, run, width, openEnd }: Asking)
   customer: "", handrails: "",
   roughRises: [],
   floors: { treadThickness: "", lowerBuildUp: "", upperBuildUp: "" },
+  alikeWithin: "",
   sizes: {},
   blanks: [], boards: [], kerf: "", trim: "", keep: "",
   treads: [], risersRead: [],

@@ -3,10 +3,11 @@ import { EQUALIZE } from "../../functions/survey/equalize";
 import { FINISHED } from "../../functions/survey/finished";
 import { UNIFORMITY } from "../../functions/survey/uniformity";
 import { viewOf, placesOf, spillOf } from "../result-looks";
-import { type Answer, ASKS_IN, asksFor, type Block, page, passing } from "../sheet-builder";
+import { type Answer, ASKS_IN, asksFor, type Block, lacks, page, passing } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
 import { call } from "./call";
-import { type Filling, inUnit, lengthFormat, onTape } from "./filling";
+import { type Filling, lengthFormat, onTape } from "./filling";
+import { greatestRise } from "./greatest-rise";
 import { JOB } from "./job";
 
 /** Rows for readings of a job of one's own: more risers than a flight between two floors has. */
@@ -20,6 +21,12 @@ const readingsOf = ({ roughRises }: Filling): { readonly count: number; readonly
 };
 
 const FLOORS = { treadThickness: "I8", lowerBuildUp: "I9", upperBuildUp: "I10" };
+/** What the floors may still come up, and how near to one another the rises are to be. */
+const [LOWER_MORE, UPPER_MORE, ALIKE_WITHIN] = ["I11", "I12", "I13"];
+const PLAN_SAID = "H14";
+/** How alike the rises are: a heading, and the table below it. */
+const AS_FRAMED = { heading: "H20", table: "H21" };
+const ONCE_PACKED = { heading: "H28", table: "H29" };
 
 /** The readings follow one another from the first riser up to the floor; one left out, and the next below the floor, is asked for. */
 const finished = (filling: Filling): string => {
@@ -35,18 +42,50 @@ const finished = (filling: Filling): string => {
   );
 };
 
-/** Packing under a sub-tread raises its own rise and lowers the next; the upper floor is not packed, and packing takes nothing down. */
-const PACKED = `=${passing("AA8", "LET(p,IF(ISNUMBER(D8#),IF(D8#>0,D8#,0),0),C8#+p-VSTACK(0,DROP(p,-1)))")}`;
+/** A column of the plan, step by step. */
+const planned = (key: string): string => {
+  const [place = 1] = placesOf(EQUALIZE, key);
+  return `TAKE(CHOOSECOLS(DROP(AA8#,2),${place}),ROWS(C8#))`;
+};
 
-/** What EQUALIZE says of each step; how much too high one is that packing cannot mend. */
-const whatToDo = ({ unit }: Filling, packing: number, note: number): string => {
-  const column = (place: number): string => `TAKE(CHOOSECOLS(DROP(AA8#,1),${place}),ROWS(C8#))`;
-  const high = `${onTape(unit, "-p")}&" high, nothing to pack"`;
-  return `=${passing("AA8", `LET(p,${column(packing)},n,${column(note)},IF(LEFT(n,4)="must",IFERROR(${high},n),n))`)}`;
+/** A column of the last row of the plan: the total and the spread. */
+const inAll = (key: string): string => `INDEX(TAKE(AA8#,-1),1,${String(placesOf(EQUALIZE, key)[0])})`;
+
+/** What goes under the sub-tread of each step, in words, beside what the plan says of the step. */
+const whatToDo = ({ unit }: Filling): string => {
+  const packed = `"pack "&IFERROR(${onTape(unit, "p")},"")&" under sub-tread "&SEQUENCE(ROWS(p))`;
+  const said = 'x&IF((x<>"")*(n<>""),"; ","")&n';
+  const todo = `LET(p,${planned("packing")},n,${planned("note")},x,IF(ISNUMBER(p),IF(p>0,${packed},""),""),${said})`;
+  return `=${passing("AA8", todo)}`;
+};
+
+/** What the plan comes to; the floors are named by the cells in which they are typed. */
+const planSaid = ({ unit }: Filling): string => {
+  const note = `SUBSTITUTE(SUBSTITUTE(${inAll("note")},"(lowerMore)","(${LOWER_MORE})"),"(upperMore)","(${UPPER_MORE})")`;
+  const [place = 1] = placesOf(EQUALIZE, "packing");
+  const raised = `INDEX(AA8#,2,${place})`;
+  const floor =
+    `IF(${raised}>0,". The lower floor comes up by "&${onTape(unit, raised)}&": add it to the lower build up, and take it off the total ` +
+    `rise on Job","")`;
+  const upper = `INDEX(AA8#,ROWS(AA8#)-1,${place})`;
+  const ceiling =
+    `IF(${upper}>0,". The upper floor comes up by "&${onTape(unit, upper)}&": add it to the upper build up, and to the total rise on ` +
+    `Job","")`;
+  return `=IF(${lacks("AA8")},"","The plan: "&${note}&${floor}&${ceiling}&".")`;
 };
 
 const tolerance = (filling: Filling): string =>
   `IFERROR(INDEX(${call(LIMIT, filling.unit, { code: JOB.code, item: '"riser uniformity"' })},1,1),"")`;
+
+/** The plan: the rises as near to one another as typed, or as the code has them, none over the code's greatest. */
+const plan = (filling: Filling): string => {
+  const { unit } = filling;
+  const greatest = `LET(g,${greatestRise(unit, JOB.code)},IF(ISNUMBER(g),g,""))`;
+  return call(EQUALIZE, unit, {
+    roughRises: `TAKE(${readingsOf(filling).cells},ROWS(C8#))`, ...FLOORS,
+    spread: `IF(${ALIKE_WITHIN}="",${tolerance(filling)},${ALIKE_WITHIN})`, lowerMore: LOWER_MORE, upperMore: UPPER_MORE, maxRise: greatest,
+  });
+};
 
 const alike = (filling: Filling, rises: string): string =>
   `=${passing(rises, call(UNIFORMITY, filling.unit, { values: `${rises}#`, tolerance: tolerance(filling) }))}`;
@@ -61,25 +100,22 @@ const answers = ({ unit }: Filling): readonly Answer[] => [
   },
   { over: ["C", "C"], name: "steps", value: "ROWS(C8#)", from: "C8", under: `=${JOB.risers}&" on Job"` },
   {
-    over: ["D", "D"], name: "spread", value: 'STAIR.PICK(H13#,"spread","value")', from: "H13", format: lengthFormat(unit),
-    under: `${unit} apart`,
+    over: ["D", "D"], name: "spread", value: `STAIR.PICK(${AS_FRAMED.table}#,"spread","value")`, from: AS_FRAMED.table,
+    format: lengthFormat(unit), under: `${unit} apart`,
   },
   {
-    over: ["E", "F"], name: "as framed", value: verdictOf("H13"), from: "H13",
-    under: '="worst neighbours: steps "&STAIR.PICK(H13#,"worst neighbours","where")', isText: true,
+    over: ["E", "F"], name: "as framed", value: verdictOf(AS_FRAMED.table), from: AS_FRAMED.table,
+    under: `="worst neighbours: steps "&STAIR.PICK(${AS_FRAMED.table}#,"worst neighbours","where")`, isText: true,
   },
   {
-    over: ["G", "J"], name: "once packed", value: verdictOf("H20"), from: "H20",
-    under: `="spread "&${onTape(unit, 'STAIR.PICK(H20#,"spread","value")')}`, isText: true,
+    over: ["G", "J"], name: "once packed", value: verdictOf(ONCE_PACKED.table), from: ONCE_PACKED.table,
+    under: `="spread "&${onTape(unit, inAll("rise"))}&", packing "&${onTape(unit, inAll("packing"))}`, isText: true,
   },
 ];
 
 const blocks = (filling: Filling): readonly Block[] => {
   const { unit } = filling;
   const { count } = readingsOf(filling);
-  const [packing = 3, note = 5] = placesOf(EQUALIZE, "packing", "note");
-  const { cells } = readingsOf(filling);
-  const floors = Object.fromEntries(Object.entries(FLOORS).map(([name, cell]) => [name, inUnit(unit, cell)]));
   return [
     {
       at: "A7", headings: true, numbers: [1], inputs: [1], formats: { 1: lengthFormat(unit) }, styles: { 0: "middle" },
@@ -90,8 +126,7 @@ const blocks = (filling: Filling): readonly Block[] => {
       rows: [
         [`finished rise, ${unit}`, `pack under, ${unit}`, `once packed, ${unit}`, "what to do"],
         [
-          finished(filling), `=${passing("AA8", `TAKE(CHOOSECOLS(DROP(AA8#,1),${packing}),ROWS(C8#))`)}`, PACKED,
-          whatToDo(filling, packing, note),
+          finished(filling), `=${passing("AA8", planned("packing"))}`, `=${passing("AA8", planned("rise"))}`, whatToDo(filling),
         ],
       ],
     },
@@ -102,14 +137,18 @@ const blocks = (filling: Filling): readonly Block[] => {
         ["tread thickness", filling.floors.treadThickness],
         ["lower build up", filling.floors.lowerBuildUp],
         ["upper build up", filling.floors.upperBuildUp],
+        ["lower floor may come up", ""],
+        ["upper floor may come up", ""],
+        ["rises alike within", filling.alikeWithin],
       ],
     },
-    { at: "H12", style: "part", rows: [["How alike, as framed", "", ""]] },
-    { at: "H13", rows: [[alike(filling, "C8")]] },
-    { at: "H19", style: "part", rows: [["How alike, once packed", "", ""]] },
-    { at: "H20", rows: [[alike(filling, "E8")]] },
-    { at: "AA7", style: "part", rows: [["Packing, in full"]] },
-    { at: "AA8", rows: [[`=${passing("C8", call(EQUALIZE, unit, { roughRises: inUnit(unit, `TAKE(${cells},ROWS(C8#))`), ...floors }))}`]] },
+    { at: PLAN_SAID, style: "caution", rows: [[planSaid(filling)]] },
+    { at: AS_FRAMED.heading, style: "part", rows: [["How alike, as framed", "", ""]] },
+    { at: AS_FRAMED.table, rows: [[alike(filling, "C8")]] },
+    { at: ONCE_PACKED.heading, style: "part", rows: [["How alike, once packed", "", ""]] },
+    { at: ONCE_PACKED.table, rows: [[alike(filling, "E8")]] },
+    { at: "AA7", style: "part", rows: [["The plan, in full"]] },
+    { at: "AA8", rows: [[`=${passing("C8", plan(filling))}`]] },
   ];
 };
 
@@ -123,17 +162,18 @@ export const survey = (filling: Filling): SheetData => {
     title: "Survey: how high, and how alike",
     says:
       "Type the rough rise of each step, sub-tread to sub-tread from the bottom, and the floors still to be laid. Each row then says " +
-      "the finished rise, what to pack under that sub-tread, and the rise once packed.",
+      "the finished rise, what to pack under that sub-tread, and the rise once packed; risers are cut to it.",
     answers: answers(filling),
     heights: { 7: 34 },
-    widths: { A: 46, B: 92, C: 92, D: 92, E: 98, F: 170, G: 10, H: 150, I: 76, J: 84 },
+    widths: { A: 46, B: 92, C: 92, D: 92, E: 98, F: 186, G: 10, H: 150, I: 76, J: 84 },
+    merged: [`${PLAN_SAID}:J18`],
     verdicts: ["C8"],
     blocks: blocks(filling),
     spills: [
       { at: "C8", rows: count, formats: { 0: length, 1: length, 2: length }, styles: { 0: "right", 1: "right", 2: "right" } },
-      ...viewOf(UNIFORMITY, ["label", "value", "where"], "H13", 5, unit, { value: length }),
-      ...viewOf(UNIFORMITY, ["label", "value", "where"], "H20", 5, unit, { value: length }),
-      ...spillOf(EQUALIZE, "AA8", count + 1, unit),
+      ...viewOf(UNIFORMITY, ["label", "value", "where"], AS_FRAMED.table, 5, unit, { value: length }),
+      ...viewOf(UNIFORMITY, ["label", "value", "where"], ONCE_PACKED.table, 5, unit, { value: length }),
+      ...spillOf(EQUALIZE, "AA8", count + 3, unit),
     ],
   });
 };

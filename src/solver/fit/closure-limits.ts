@@ -1,8 +1,6 @@
 import { lengthOf, measure, type Unit } from "../length/length";
+import { USUAL_TAPE } from "../length/usual-tape";
 import type { ClosureLimits } from "./closure-notes";
-
-/** Divisions of the unit a tape usually shows. */
-const USUAL_TAPE: Readonly<Record<Unit, number>> = { in: 16, mm: 1 };
 
 /**
  * Honest readings of a 1/16 tape close within 0.073 in in 95 of 100 steps, by trial on made-up flights, so twice a division passes without

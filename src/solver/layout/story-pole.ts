@@ -1,5 +1,6 @@
 import { Exact, roundedTo } from "../length/exact";
 import { type Length, lengthOf, type Unit } from "../length/length";
+import { USUAL_TAPE } from "../length/usual-tape";
 import { type Problem, problem } from "../problem";
 
 export interface PoleMark {
@@ -12,9 +13,6 @@ export interface PoleMark {
   readonly note: string;
 }
 
-/** Divisions of the unit a tape usually shows. */
-const USUAL_DIVISIONS: Readonly<Record<Unit, number>> = { in: 16, mm: 1 };
-
 /**
  * Marks of a story pole, each rounded from its own exact height, so that rounding never accumulates and neighbours differ by at most one
  * division. `below` is how far the marks lie below the finished treads.
@@ -22,7 +20,7 @@ const USUAL_DIVISIONS: Readonly<Record<Unit, number>> = { in: 16, mm: 1 };
 export const storyPole = (
   totalRise: Length, risers: number, divisions: number | undefined, below: Length, unit: Unit,
 ): readonly PoleMark[] | Problem<"mark-below-floor"> => {
-  const step = lengthOf(new Exact(1).div(divisions ?? USUAL_DIVISIONS[unit]), unit);
+  const step = lengthOf(new Exact(1).div(divisions ?? USUAL_TAPE[unit]), unit);
   const rise = totalRise.div(risers);
   if (below.gte(rise)) return problem("mark-below-floor", { below, rise });
   const marks: PoleMark[] = [];

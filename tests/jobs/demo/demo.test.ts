@@ -52,11 +52,19 @@ const NAMED: readonly Named[] = [
   { name: "last finished rise", read: () => cell("Survey", "C21"), ten: 7.625, nine: 7.625 },
   // In sixteenths: 117 + 4 x 121 + 120 + 4 x 122 + 116 + 124 + 123 + 126 = 1698.
   { name: "total rise", read: () => cell("Survey", "A4"), ten: 106.125, nine: 106.125 },
-  // 849 / 112 - 7 9/16 = 2 / 112.
-  { name: "packing under the first sub-tread", read: () => cell("Survey", "D8"), ten: 2 / 112, nine: 2 / 112 },
-  // 5 x 849 / 112 - (7 9/16 + 7 9/16 + 7 1/2 + 7 5/8 + 7 1/4) = (4245 - 4200) / 112, a good 3/8.
-  { name: "packing under the fifth sub-tread", read: () => cell("Survey", "D12"), ten: 45 / 112, nine: 45 / 112 },
-  { name: "fifth rise, once packed", read: () => cell("Survey", "E12"), ten: 849 / 112, nine: 849 / 112 },
+  { name: "packing under the first sub-tread", read: () => cell("Survey", "D8"), ten: 0, nine: 0 },
+  // Within 1/4, as typed: the fifth, 7 1/4, and the sixth, 7 3/4, are mended by one shim between them; the tallest other is 7 11/16, so the
+  // fifth comes up to 7 7/16, by 3/16.
+  { name: "packing under the fifth sub-tread", read: () => cell("Survey", "D12"), ten: 0.1875, nine: 0.1875 },
+  {
+    name: "what to do at the fifth",
+    read: () => cell("Survey", "F12"),
+    ten: 'pack 3/16" under sub-tread 5',
+    nine: 'pack 3/16" under sub-tread 5',
+  },
+  { name: "fifth rise, once packed", read: () => cell("Survey", "E12"), ten: 7.4375, nine: 7.4375 },
+  { name: "sixth rise, once packed", read: () => cell("Survey", "E13"), ten: 7.5625, nine: 7.5625 },
+  { name: "what the plan comes to", read: () => cell("Survey", "H14"), ten: 'The plan: within 1/4".', nine: 'The plan: within 1/4".' },
   { name: "unit rise", read: () => spilled("Layout", "AA7", "unit rise", "value"), ten: 849 / 112, nine: 849 / 112 },
   // 10 + 1 1/4; 9 + 1 1/4.
   { name: "board depth", read: () => spilled("Layout", "AA7", "board depth", "value"), ten: 11.25, nine: 10.25 },
@@ -95,9 +103,10 @@ const NAMED: readonly Named[] = [
     ten: "",
     nine: "Read on another run than Job has: step 1, 2, 3, 4, 5; read again, or mend Job.",
   },
-  // 849 / 112 - 1 with no lap; a lap of 1/4 on all others.
-  { name: "first riser height", read: () => cell("Fit", "G17"), ten: 737 / 112, nine: 737 / 112 },
-  { name: "second riser height", read: () => cell("Fit", "G18"), ten: 765 / 112, nine: 765 / 112 },
+  // 7 9/16 - 1 with no lap; a lap of 1/4 on all others: 7 9/16, and the fifth once packed 7 7/16.
+  { name: "first riser height", read: () => cell("Fit", "G17"), ten: 6.5625, nine: 6.5625 },
+  { name: "second riser height", read: () => cell("Fit", "G18"), ten: 6.8125, nine: 6.8125 },
+  { name: "fifth riser height", read: () => cell("Fit", "G21"), ten: 6.6875, nine: 6.6875 },
   // 13 treads x 4; 14 risers that run past at one end, the first over no tread.
   { name: "screws", read: () => spilled("Takeoff", "AA8", "screws", "quantity"), ten: 52, nine: 52 },
   { name: "notches", read: () => spilled("Takeoff", "AA8", "notch", "quantity"), ten: 13, nine: 13 },
@@ -260,6 +269,37 @@ test("risers that are not read are cut and paid for as designed, beside those th
   expect(twoRead.value("Cut plan", "A4")).toBeCloseTo(370.4, 9);
   // By hand, with every riser paid for, so at the direct cost accounted for above, 2,769.51: x 1.12 / 0.85.
   expect(twoRead.value("Bid", "A4")).toBe(3649.24);
+}, ENGINE_TIME);
+
+test("a stair that packing cannot mend says so, and what a raised floor does", async () => {
+  const other = await openedData({ version: 1, sheets: demo }, builtFunctions());
+  // Rough rises of 7 11/16 and a last one of 7 9/16, nobody having dropped the stringer: 7 11/16 + 1 - 3/4, and 7 9/16 + 3/4 - 1.
+  const type = async (typed: Readonly<Record<string, number | string>>): Promise<void> => {
+    other.put("Survey", Object.fromEntries(Object.entries(typed).map(([address, value]) => [address, { value }])));
+    await other.settled();
+  };
+  other.put("Job", { B11: { value: 107.5 } });
+  await type({ ...Object.fromEntries(Array.from({ length: 14 }, (_, step) => [`B${8 + step}`, step === 13 ? 7.5625 : 7.6875])), I13: "" });
+  const at = (...cells: readonly string[]): readonly CellValue[] => cells.map((address) => other.value("Survey", address));
+  expect(at("C8", "C21", "E8", "E21", "F8")).toEqual([7.9375, 7.3125, 7.9375, 7.3125, "too tall"]);
+  // No rise over 7 3/4 and within 3/8, IRC R311.7.5.1: 7 15/16 comes down by 1/4 only with the floor below it.
+  expect(at("H14")[0]).toBe(
+    'The plan: no packing keeps every rise to 7 3/4" and the spread within 3/8"; the least spread is 5/8". To reach it, raise the lower ' +
+    'floor by 1/4" (I11).',
+  );
+  // Riser height and riser uniformity.
+  expect(other.value("Check", "AA7")).toBe(2);
+  await type({ I11: 0.25 });
+  // 7 15/16 - 1/4 = 7 11/16, and 7 11/16 - 7 5/16 is 3/8; nothing goes under a sub-tread. The first riser: 7 11/16 - 1.
+  expect(at("E8", "D8", "D9", "E21", "G4", "G5")).toEqual([7.6875, 0, 0, 7.3125, "✓ alike", 'spread 3/8", packing 1/4"']);
+  expect([other.value("Check", "AA7"), other.value("Fit", "G17")]).toEqual([0, 6.6875]);
+  expect(at("H14")[0]).toBe(
+    'The plan: within 3/8". The lower floor comes up by 1/4": add it to the lower build up, and take it off the total rise on Job.',
+  );
+  // Done as said: 3/4 + 1/4, 107 1/2 - 1/4; what was the plan is then how the stair is framed.
+  other.put("Job", { B11: { value: 107.25 } });
+  await type({ I9: 1, I11: "" });
+  expect(at("C8", "A5", "E4", "H14")).toEqual([7.6875, "in, as on Job", "✓ alike", 'The plan: within 3/8"; nothing to pack.']);
 }, ENGINE_TIME);
 
 test("a strip over an error shows a dash and names the cell; nothing says none fail", async () => {

@@ -12,8 +12,8 @@ const boards = { input: "boards" };
 const floor = (label: string): Call => picked(floors, label);
 
 const {
-  roughRises, floors: { treadThickness, lowerBuildUp, upperBuildUp }, sizes, balusterWidth, blanks, boards: yard, kerf, trim, treads,
-  risersRead, beadDiameter, cartridge, items, overhead, profit, basis, tax,
+  roughRises, floors: { treadThickness, lowerBuildUp, upperBuildUp }, alikeWithin, sizes, balusterWidth, blanks, boards: yard, kerf, trim,
+  treads, risersRead, beadDiameter, cartridge, items, overhead, profit, basis, tax,
 } = inventedMetricJob;
 
 const typed = (entry: Entry | undefined): Cell => entry ?? "";
@@ -37,7 +37,7 @@ export const metricStair: Job = {
   steps: [
     {
       title: "Survey",
-      says: "Rough rises and floors; out come the finished rises, how alike they are, and the packing that makes them equal.",
+      says: "Rough rises and floors; out come the finished rises, how alike they are, and what to pack to bring them within 5 mm.",
       inputs: [
         {
           name: "survey",
@@ -69,7 +69,10 @@ export const metricStair: Job = {
           name: "packing",
           says: "Packing under each sub-tread",
           id: "EQUALIZE",
-          args: [{ input: "survey", column: "rough rise" }, floor("tread thickness"), floor("lower build up"), floor("upper build up")],
+          args: [
+            { input: "survey", column: "rough rise" }, floor("tread thickness"), floor("lower build up"), floor("upper build up"),
+            typed(alikeWithin), null, null, null, null, null, "mm",
+          ],
         },
       ],
     },
@@ -126,12 +129,14 @@ export const metricStair: Job = {
           id: "BALUSTERS",
           args: [picked(layout, "run"), typed(balusterWidth), 99, true, "mm"],
         },
-        // Packed, every rise is the unit rise.
         {
           name: "riser heights",
           says: "Ripped height of every riser",
           id: "RISERHEIGHT",
-          args: [{ stack: ROUGH.map(() => picked(layout, "unit rise")) }, floor("tread thickness"), picked(layout, "lap"), 175],
+          args: [
+            { stack: ROUGH.map((_, step) => picked({ result: "packing" }, String(step + 1), "rise")) }, floor("tread thickness"),
+            picked(layout, "lap"), 175,
+          ],
         },
       ],
     },
@@ -163,7 +168,7 @@ export const metricStair: Job = {
       inputs: [
         {
           name: "riser readings",
-          says: "Risers, read at the back to a millimetre with the sub-treads packed",
+          says: "Risers, read at the back to a millimetre with the fifth sub-tread packed",
           headings: ["step", "height", "top", "bottom", "diagonal", "second diagonal"],
           rows: rowsOf(risersRead),
         },

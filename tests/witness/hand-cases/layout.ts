@@ -299,10 +299,11 @@ export const layoutCases: Readonly<Record<string, readonly WorkedCase[]>> = {
     {
       given: { roughRises: [[7], [8]], treadThickness: 1, lowerBuildUp: 0.75, upperBuildUp: 0.5 },
       shows: [
-        { step: 1, asFound: 7.25, packing: 0.125 },
-        { step: 2, asFound: 7.5 },
+        { step: 1, asFound: 7.25, packing: 0, rise: 7.25 },
+        { step: 2, asFound: 7.5, rise: 7.5 },
+        { step: "total and spread", asFound: 0.25, note: 'within 3/8"; nothing to pack' },
       ],
-      from: "by hand: 7 + 1 - 3/4 and 8 - 1 + 1/2; together 14 3/4, so 7 3/8 each, and the first tread comes up by 1/8",
+      from: "by hand: 7 + 1 - 3/4 and 8 - 1 + 1/2; 1/4 apart, under 3/8",
     },
   ],
 };
