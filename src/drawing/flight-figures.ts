@@ -57,10 +57,10 @@ const quarterTurn: Figure = {
     "the landing depth d; along flight 2 the width w of flight 1 and its own runs.",
   marks: [
     ...planMarks(laidOut([row(5, "quarter left"), row(5, "none")])),
-    distance([WIDTH, 0], [WIDTH, 4 * RUN], "(n1 - 1)·g", -10),
-    distance([WIDTH, 4 * RUN], [WIDTH, 4 * RUN + WIDTH], "d", -10),
-    distance([0, 4 * RUN + WIDTH], [WIDTH, 4 * RUN + WIDTH], "w", 10),
-    distance([-4 * RUN, 4 * RUN + WIDTH], [0, 4 * RUN + WIDTH], "(n2 - 1)·g", 10),
+    distance([WIDTH, 0], [WIDTH, 4 * RUN], "(n1 - 1)·g", 10),
+    distance([WIDTH, 4 * RUN], [WIDTH, 4 * RUN + WIDTH], "d", 10),
+    distance([0, 4 * RUN + WIDTH], [WIDTH, 4 * RUN + WIDTH], "w", -10),
+    distance([-4 * RUN, 4 * RUN + WIDTH], [0, 4 * RUN + WIDTH], "(n2 - 1)·g", -10),
   ],
 };
 
@@ -73,11 +73,11 @@ const halfTurn: Figure = {
     "into the landing, and its top riser face stands x past the first riser face.",
   marks: [
     ...planMarks(laidOut([row(7, "half right", { well: inches(WELL), setBack: inches(BACK) }), row(5, "none")])),
-    distance([WIDTH, 6 * RUN + WIDTH], [WIDTH + WELL, 6 * RUN + WIDTH], "well", 10),
-    distance([2 * WIDTH + WELL, 6 * RUN], [2 * WIDTH + WELL, 6 * RUN + BACK], "v", -10),
-    distance([2 * WIDTH + WELL, 0], [2 * WIDTH + WELL, 2 * RUN + BACK], "x", -10),
+    distance([WIDTH, 6 * RUN + WIDTH], [WIDTH + WELL, 6 * RUN + WIDTH], "well", -10),
+    distance([2 * WIDTH + WELL, 6 * RUN], [2 * WIDTH + WELL, 6 * RUN + BACK], "v", 10),
+    distance([2 * WIDTH + WELL, 0], [2 * WIDTH + WELL, 2 * RUN + BACK], "x", 10),
     thin([WIDTH, 0], [2 * WIDTH + WELL, 0]),
-    distance([0, 6 * RUN], [0, 6 * RUN + WIDTH], "d", 10),
+    distance([0, 6 * RUN], [0, 6 * RUN + WIDTH], "d", -10),
   ],
 };
 

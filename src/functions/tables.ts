@@ -385,7 +385,9 @@ export const flights = table("flights", "One row per flight, from the bottom; it
   width: { kind: "length", sign: "positive", says: "Skirt to skirt, finished; without it the stair's." },
   turn: {
     kind: "choice", options: TURNS, default: "none",
-    says: "Turn on the landing at the top of this flight, as seen going up. The last flight has none.",
+    says:
+      "Turn on the landing at the top of this flight, as seen going up; none goes straight on, flush on the left. The last flight " +
+      "has none.",
   },
   landingDepth: {
     kind: "length", sign: "positive",
@@ -410,7 +412,8 @@ export const flights = table("flights", "One row per flight, from the bottom; it
     kind: "length", sign: "any", zero: "not given", words: { "on the face": 0 },
     says:
       "Centre of the newel short of the next flight's first riser face, against the way up; negative past it; `on the face` for 0. " +
-      "Without it as far as newel past, at a half turn less the set back: one newel for both rails.",
+      "Without it one newel serves both rails: as far as newel past; at a half turn that less the set back; straight on the landing " +
+      "depth less newel past.",
   },
   openEnd: { kind: "choice", options: STAIR_LABELS.openEnd.options, says: ofTheFlight("openEnd", SIDES) },
   overhang: { kind: "length", sign: "not negative", ...orNone, says: ofTheFlight("overhang", "`none` for none. ") },

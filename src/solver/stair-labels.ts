@@ -155,7 +155,8 @@ export const STAIR_LABELS = {
     says: "How far a closed skirt runs on past the landing nosing, level.",
   },
   handrailHeight: {
-    kind: "length", topic: "handrail", readBy: ["RAIL", "FLIGHTS", "CHECK"], says: "Top of the handrail, plumb above the line of the nosings.",
+    kind: "length", topic: "handrail", readBy: ["RAIL", "FLIGHTS", "CHECK"],
+    says: "Top of the handrail, plumb above the line of the nosings.",
   },
   headroom: { kind: "length", readBy: ["LAYOUT", "FLIGHTS", "CHECK"], says: "Headroom wanted." },
   opening: { kind: "length", readBy: ["LAYOUT", "FLIGHTS", "CHECK"], says: "Opening there is, level, from the landing nosing." },
@@ -177,7 +178,7 @@ export const STAIR_LABELS = {
     says: "Depth of a landing's nosing piece, where the flight ends on a landing: a landing tread in place of the landing nosing.",
   },
   landingTreadLength: {
-    kind: "length", readBy: ["BLANK", "ORDER"], says: "Length of the landing tread, where it is not that of a tread.",
+    kind: "length", readBy: ["BLANK", "ORDER"], says: "Length of the landing tread given, where it is not that of a tread.",
   },
   species: { kind: "text", readBy: [], says: "Wood of the treads." },
   boardDepth: { kind: "length", follows: true, readBy: ALL, says: "Run + nosing." },

@@ -35,7 +35,10 @@ const isNoticed = (declaration: Declaration, input: Input): boolean =>
 /** Whether a function's answer turns on a label at all, whatever it is. */
 const isRead = (declaration: Declaration, label: Input): boolean =>
   RICH_STAIRS.some((stair) => {
-    const given = { stair, stock: [["label", "length", "width", "thickness", "price"], ["oak 60", 60, 14, 1.25, 52]], code: "irc-2021" };
+    const given = {
+      stair, stock: [["label", "length", "width", "thickness", "price"], ["oak 60", 60, 14, 1.25, 52]], code: "irc-2021",
+      flights: [["risers", "turn"], [5, "half left"], [5, "half left"], [4, ""]], number: 1,
+    };
     const rows = answerOf(declaration, given);
     return !isRefused(rows) && label.others(given).some((other) => {
       const others = answerOf(declaration, other);

@@ -8,7 +8,7 @@ import { FLIGHT_PROBLEMS } from "../flight-problems";
 import { flights } from "../tables";
 
 /** More than any stair between two floors has; every flight is looked at under every other. */
-const MOST_FLIGHTS = 100;
+const MOST_FLIGHTS = 30;
 
 export const FLIGHTS = declare({
   id: "FLIGHTS",
@@ -26,7 +26,9 @@ export const FLIGHTS = declare({
   },
   result: {
     kind: "table",
-    says: "The stair first, then each flight with the landing at its top, from the bottom. Left and right are as seen going up.",
+    says:
+      "The stair first, then each flight with the landing at its top, from the bottom. Left and right are as seen going up. Sizes in " +
+      "plan are between riser faces, landing edges and skirts. Headroom under a landing is not worked out: nobody says how thick it is.",
     columns: {
       flight: { kind: "label", says: "Name of the flight, or stair." },
       label: { kind: "label", says: "What the value is." },

@@ -6,7 +6,7 @@ import { FLIGHT_PROBLEMS } from "../flight-problems";
 import { flights } from "../tables";
 
 /** As FLIGHTS takes. */
-const MOST_FLIGHTS = 100;
+const MOST_FLIGHTS = 30;
 
 export const ONEFLIGHT = declare({
   id: "ONEFLIGHT",

@@ -99,6 +99,23 @@ export const TAKEOFF = declare({
     {
       given: {
         stair: [
+          ["total rise", 52.5],
+          ["risers", 7],
+          ["run", 10],
+          ["width", 36],
+          ["landing tread", 5.5],
+        ],
+      },
+      shows: [
+        { item: "tread without return", quantity: 6 },
+        { item: "landing tread", quantity: 1, unit: "each", howItWasCounted: "1 at the landing on top of the flight = 1" },
+        { item: "riser", quantity: 7 },
+      ],
+      from: "by hand: six treads and the landing, whose nosing piece is no tread",
+    },
+    {
+      given: {
+        stair: [
           ["total rise", 107.5],
           ["risers", 14],
           ["run", 10],

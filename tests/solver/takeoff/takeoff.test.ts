@@ -338,7 +338,16 @@ test("a rate for another unit of length is converted, and items of a takeoff mat
   expect(rows).toEqual([["cove", 0.39624, "hour", 0.03048, ""], ["mitered returns", 3, "hour", 0.25, ""]]);
 });
 
+// By hand: 13 treads as before; the landing the flight ends on has its piece once, and no floor's.
+test("a flight that ends on a landing has a landing tread in place of the landing nosing", () => {
+  const found = quantities(takeoffOf([...STAIR, ["landing tread", 5.5]]));
+  expect(found).toMatchObject({ "landing tread": 1, "tread with one return": 13 });
+  expect(found).not.toHaveProperty("landing nosing");
+  expect(quantities(takeoffOf([...STAIR, ["landing tread", 5.5], ["top tread", "flush"]]))).not.toHaveProperty("landing tread");
+});
+
 test("every item is counted on one stair or another", () => {
-  const seen = ["none", "right", "both"].flatMap((end) => Object.keys(quantities(takeoffOf([...without("open end"), ["open end", end]]))));
+  const ends = ["none", "right", "both"].map((end): Rows => [...without("open end"), ["open end", end]]);
+  const seen = [...ends, [...STAIR, ["landing tread", 5.5]]].flatMap((stair) => Object.keys(quantities(takeoffOf(stair))));
   expect([...new Set(seen)].sort()).toEqual(Object.keys(TAKEOFF_ITEMS).map(words).sort());
 });

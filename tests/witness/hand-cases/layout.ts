@@ -26,6 +26,9 @@ const GIVEN_BACK = [
   ["handrail height", 35],
 ] as const;
 
+/** Fourteen rises of 7. */
+const SEVENS = [["total rise", 98], ["run", 10], ["width", 36], ["nosing", 1], ["handrail height", 34]] as const;
+
 export const layoutCases: Readonly<Record<string, readonly WorkedCase[]>> = {
   LAYOUT: [
     {
@@ -245,6 +248,276 @@ export const layoutCases: Readonly<Record<string, readonly WorkedCase[]>> = {
         { label: "hang", value: 177.8 },
       ],
       from: "by hand: 89.4, 6.45, 1 and 7 in x 25.4",
+    },
+  ],
+  FLIGHTS: [
+    {
+      given: {
+        stair: [
+          ["total rise", 90], ["run", 8], ["width", 36], ["nosing", 1], ["tread thickness", 1.25], ["riser thickness", 0.5],
+          ["stringer board", 12], ["upper build up", 0.75], ["landing nosing", "yes"],
+        ],
+        flights: [["risers", "turn"], [5, "half left"], [5, "half left"], [5, ""]],
+      },
+      shows: [
+        {
+          flight: 1, label: "headroom under another flight", value: 43, unit: "in",
+          note: "under flight 3, plumb, from the nosing line to the bare underside of its stringers",
+        },
+        { flight: 1, label: "rough landing height", value: 29.25 },
+        { flight: 2, label: "landing tread", value: 1.5 },
+      ],
+      from:
+        "by hand on the 3-4-5 triangle: flight 3 is ten rises of 6 over flight 1, its underside 1 x 6 / 8 + 1 1/4 + 12 x 10 / 8 = 17 " +
+        "under its nosing line; 5 x 6 - 3/4; 1 + 1/2",
+    },
+    {
+      given: {
+        stair: [...SEVENS, ["landing guard height", 42], ["headroom", 78], ["floor thickness", 10], ["opening", 70]],
+        flights: [
+          [
+            "flight", "risers", "run", "width", "turn", "landing depth", "well", "set back", "newel past", "newel short",
+            "landing build up", "landing tread",
+          ],
+          ["a", 6, "", 40, "half right", 44, 6, 2, 3, -1, 0.5, 5],
+          ["b", 8, 9, "", "", "", "", "", "", "", "", ""],
+        ],
+        headings: false,
+      },
+      gives: [
+        ["stair", "total rise", 98, "in", ""],
+        ["stair", "risers", 14, "", ""],
+        ["stair", "unit rise", 7, "in", ""],
+        ["stair", "length in plan", 105, "in", "along flight 1, riser faces and landing edges"],
+        ["stair", "width in plan", 82, "in", "across flight 1, skirt to skirt"],
+        ["stair", "plan right of the first flight", 42, "in", "past its right skirt, seen going up"],
+        ["stair", "top riser face from the first", 11, "in", "short of the first riser face, seen going up flight 1"],
+        ["stair", "guard over the rail", 8, "in", "at a landing nosing: what the newel block has to cover"],
+        ["a", "risers", 6, "", ""],
+        ["a", "treads", 5, "", ""],
+        ["a", "rise of the flight", 42, "in", ""],
+        ["a", "total run", 50, "in", "first riser face to last"],
+        ["a", "length of this leg", 94, "in", "with the landings at its ends, outer edge to outer edge"],
+        ["a", "opening over this flight", 45.714285714286, "in", "level, from this flight's own top nosing down"],
+        ["a", "landing height", 42, "in", "finished landing over the lower floor; half right, seen going up"],
+        ["a", "rough landing height", 41.5, "in", "the same before the floor still to be laid on it"],
+        ["a", "landing depth", 44, "in", "along this flight"],
+        ["a", "landing width", 82, "in", "across this flight"],
+        ["a", "landing tread", 5, "in", "depth of its nosing piece"],
+        ["a", "rail from below at the newel", 36.8, "in", "top of the rail over the finished landing"],
+        ["a", "rail from above at the newel", 42.555555555556, "in", "top of the rail over the finished landing"],
+        ["a", "rails apart at the newel", 5.7555555555556, "in", "the rail from above is higher"],
+        ["b", "risers", 8, "", ""],
+        ["b", "treads", 7, "", ""],
+        ["b", "rise of the flight", 56, "in", ""],
+        ["b", "total run", 63, "in", "first riser face to last"],
+        ["b", "length of this leg", 105, "in", "with the landings at its ends, outer edge to outer edge"],
+        [
+          "b", "opening over this flight", "all", "", "with the landing below it; how far the opening goes on is said of the flight below",
+        ],
+        ["b", "headroom under the opening", 44.444444444444, "in", "under its far edge, over flight b"],
+      ],
+      from:
+        "by hand: 98 / 14; from 50 + 44 = 94 on down to 50 + 2 - 63 = -11; 40 + 6 + 36; 42 - 34; 98 - 88 = 10 over the floor, (42 - " +
+        "10) x 10 / 7; 44 - 2 + 63; 34 + (3 + 1) x 7 / 10; 34 + 7 + (1 + 1) x 7 / 9; 70 x 7 / 9 - 10",
+    },
+    {
+      given: {
+        stair: [...SEVENS, ["upper build up", 0.75]],
+        flights: [
+          [
+            "flight", "risers", "run", "width", "turn", "landing depth", "set back", "newel past", "newel short", "landing build up",
+            "landing tread",
+          ],
+          [1, 6, "", 40, "quarter left", "", 3, 2, "on the face", "none", "none"],
+          [2, 8, "", 32, "", "", "", "", "", "", ""],
+        ],
+        headings: false,
+      },
+      gives: [
+        ["stair", "total rise", 98, "in", ""],
+        ["stair", "risers", 14, "", ""],
+        ["stair", "unit rise", 7, "in", ""],
+        ["stair", "length in plan", 82, "in", "along flight 1, riser faces and landing edges"],
+        ["stair", "width in plan", 107, "in", "across flight 1, skirt to skirt"],
+        ["stair", "plan left of the first flight", 67, "in", "past its left skirt, seen going up"],
+        ["stair", "guard over the rail", "", "", "give landing guard height and handrail height"],
+        [1, "risers", 6, "", ""],
+        [1, "treads", 5, "", ""],
+        [1, "rise of the flight", 42, "in", ""],
+        [1, "total run", 50, "in", "first riser face to last"],
+        [1, "length of this leg", 82, "in", "with the landings at its ends, outer edge to outer edge"],
+        [1, "landing height", 42, "in", "finished landing over the lower floor; quarter left, seen going up"],
+        [1, "rough landing height", 42, "in", "the same before the floor still to be laid on it"],
+        [1, "landing depth", 32, "in", "along this flight"],
+        [1, "landing width", 40, "in", "across this flight"],
+        [1, "rail from below at the newel", 36.1, "in", "top of the rail over the finished landing"],
+        [1, "rail from above at the newel", 41.7, "in", "top of the rail over the finished landing"],
+        [1, "rails apart at the newel", 5.6, "in", "the rail from above is higher"],
+        [2, "risers", 8, "", ""],
+        [2, "treads", 7, "", ""],
+        [2, "rise of the flight", 56, "in", ""],
+        [2, "total run", 70, "in", "first riser face to last"],
+        [2, "length of this leg", 107, "in", "with the landings at its ends, outer edge to outer edge"],
+        [2, "opening over this flight", "", "", "give headroom and floor thickness"],
+      ],
+      from:
+        "by hand: 50 + 32; 40 - 3 + 70, of it 70 - 3 to the left; no floor to lay on the landing and no piece of its own; 34 + (2 + 1) " +
+        "x 0.7; 34 + 7 + 1 x 0.7",
+    },
+    {
+      given: {
+        stair: [
+          ["unit", "mm"],
+          ["total rise", 2800],
+          ["run", 250],
+          ["width", 900],
+          ["nosing", 30],
+          ["riser thickness", 18],
+        ],
+        flights: [["risers", "turn"], [7, "quarter right"], [9, ""]],
+      },
+      shows: [
+        { flight: "stair", label: "unit rise", value: 175, unit: "mm" },
+        { flight: "stair", label: "length in plan", value: 2400 },
+        { flight: "stair", label: "width in plan", value: 2900 },
+        { flight: 1, label: "landing height", value: 1225 },
+        { flight: 1, label: "landing tread", value: 48, unit: "mm" },
+      ],
+      from: "by hand: 2800 / 16; 6 x 250 + 900; 900 + 8 x 250; 7 x 175; the least, 30 + 18",
+    },
+  ],
+  ONEFLIGHT: [
+    {
+      given: {
+        stair: [["total rise", 98], ["run", 10], ...GIVEN_BACK, ["tread thickness", 1.25], ["stringer board", 11.5], ["headroom", 81]],
+        flights: [["risers", "turn"], [6, "quarter left"], [8, ""]],
+        number: 1,
+      },
+      shows: [...GIVEN_BACK, ["tread thickness", 1.25], ["stringer board", 11.5], ["headroom", 81]].map(([label, value]) => ({
+        label: String(label), value: value ?? "",
+      })),
+      from: "by hand: what was given",
+    },
+    ...([["left", "off"], ["both", "both"], ["none", "behind"]] as const).map(([end, on]): WorkedCase => ({
+      given: {
+        stair: [["total rise", 98], ["run", 10], ["width", 36], ["open end", end], ["riser on", on], ["landing nosing", "yes"]],
+        flights: [["risers", "turn"], [6, "quarter left"], [8, ""]],
+        number: 2,
+      },
+      shows: [{ label: "open end", value: end }, { label: "riser on", value: on }, { label: "landing nosing", value: "yes" }],
+      from: "by hand: what was given",
+    })),
+    {
+      given: {
+        stair: [["total rise", 98], ["run", 10], ["width", 36], ["nosing", 1.25], ["riser thickness", 0.5]],
+        flights: [["risers", "turn"], [6, "quarter left"], [8, ""]],
+        number: 1,
+      },
+      shows: [
+        { label: "nosing", value: 1.25 },
+        { label: "riser thickness", value: 0.5 },
+        {
+          label: "landing tread", value: 1.75,
+          assumed: "assumed: depth of its nosing piece: the least, over the riser and its nosing; stock pieces are deeper",
+        },
+      ],
+      from: "by hand: 1 1/4 + 1/2, as nobody said more",
+    },
+    {
+      given: {
+        stair: [
+          ["total rise", 98],
+          ["run", 10, "in", "assumed: a guess"],
+          ["nosing", 1, "in", "assumed: a guess"],
+          ["overhang", 1.5],
+          ["run past", 0.25],
+          ["lower build up", 0.125],
+        ],
+        flights: [
+          [
+            "risers", "width", "turn", "landing depth", "landing build up", "open end", "overhang", "return width", "run past",
+            "open sides", "handrails", "landing tread", "landing tread length",
+          ],
+          [6, 40, "half left", 44, 0.5, "right", 1.25, 1.75, 0.375, "one", "both", 5, 78],
+          [8, 36, "", "", "", "", "", "", "", "", "", "", ""],
+        ],
+        number: 1,
+        headings: false,
+      },
+      gives: [
+        ["unit", "in", "", ""],
+        ["total rise", 42, "in", ""],
+        ["risers", 6, "", ""],
+        ["run", 10, "in", "assumed: a guess"],
+        ["width", 40, "in", ""],
+        ["top tread", "floor", "", ""],
+        ["nosing", 1, "in", "assumed: a guess"],
+        ["overhang", 1.25, "in", ""],
+        ["run past", 0.375, "in", ""],
+        ["lower build up", 0.125, "in", ""],
+        ["upper build up", 0.5, "in", ""],
+        ["landing", "turn", "", ""],
+        ["landing depth", 44, "in", ""],
+        ["landing width", 76, "in", ""],
+        ["landing tread", 5, "in", ""],
+        ["landing tread length", 78, "in", ""],
+        ["open end", "right", "", ""],
+        ["return width", 1.75, "in", ""],
+        ["open sides", "one", "", ""],
+        ["handrails", "both", "", ""],
+        ["stair height", 98, "in", ""],
+        ["stair risers", 14, "", ""],
+        ["risers before turn", 6, "", ""],
+      ],
+      from: "by hand: 6 x 98 / 14; the flight's own row over the stair's; 40 + 36 across the landing",
+    },
+    {
+      given: {
+        stair: [["total rise", 98], ["run", 10], ["width", 36], ["overhang", 1.5], ["run past", 0.25], ["upper build up", 0.75]],
+        flights: [
+          ["risers", "turn", "landing build up", "overhang", "run past", "landing tread"],
+          [5, "none", "none", "none", "none", "none"],
+          [3, "quarter right", "", "", "", ""],
+          [6, "", "", "", "", ""],
+        ],
+        number: 1,
+        headings: false,
+      },
+      gives: [
+        ["unit", "in", "", ""],
+        ["total rise", 35, "in", ""],
+        ["risers", 5, "", ""],
+        ["run", 10, "in", ""],
+        ["width", 36, "in", ""],
+        ["top tread", "floor", "", ""],
+        ["overhang", 0, "in", ""],
+        ["run past", 0, "in", ""],
+        ["upper build up", 0, "in", ""],
+        ["landing", "straight", "", ""],
+        ["landing depth", 36, "in", ""],
+        ["landing width", 36, "in", ""],
+        ["landing nosing", "no", "", ""],
+        ["stair height", 98, "in", ""],
+        ["stair risers", 14, "", ""],
+        ["risers before turn", 8, "", ""],
+      ],
+      from: "by hand: 5 x 7; 5 + 3 in line before the turn; none of what the row says none of",
+    },
+    {
+      given: {
+        stair: [["unit", "mm"], ["total rise", 2800], ["run", 250], ["width", 900], ["top tread", "floor"]],
+        flights: [["risers", "turn"], [7, "quarter right"], [9, ""]],
+        number: 2,
+      },
+      shows: [
+        { label: "unit", value: "mm" },
+        { label: "total rise", value: 1575, unit: "mm" },
+        { label: "risers", value: 9 },
+        { label: "stair risers", value: 16 },
+        { label: "risers before turn", value: 9 },
+      ],
+      from: "by hand: 9 x 175",
     },
   ],
   UNIFORMITY: [

@@ -102,7 +102,7 @@ const landingRows = (found: FlightStair, flight: Flight, next: Flight): readonly
   const wants = "give handrail height";
   return [
     length("landingHeight", flight.top, `finished landing over the lower floor; ${turnText}`),
-    length("roughLandingHeight", flight.top.minus(landing.buildUp ?? 0), "with the floor still to be laid on it left off"),
+    length("roughLandingHeight", flight.top.minus(landing.buildUp ?? 0), "the same before the floor still to be laid on it"),
     length(
       "landingDepth", landing.depth,
       `along this flight${isQuarter(landing.turn) && landing.depth.lt(next.width) ? `; less than flight ${next.name} is wide` : ""}`,

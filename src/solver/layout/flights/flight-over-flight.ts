@@ -29,34 +29,47 @@ const sharedCorners = (one: PlanArea, other: PlanArea): readonly PlanPoint[] => 
 const upTheFlight = ([right, on]: PlanPoint, { start, heading }: PlacedFlight): Length =>
   right.minus(start[0]).times(heading[0]).plus(on.minus(start[1]).times(heading[1]));
 
-/** The line of the nosings over a point, over the lower floor. */
-const nosingLine = (at: PlanPoint, flight: Flight, place: PlacedFlight, unitRise: Length, nosing: Length): Length =>
-  flight.foot.plus(unitRise).plus(upTheFlight(at, place).plus(nosing).times(unitRise).div(flight.run));
+/** A flight in the plan, with what the heights of its two planes need. */
+interface Sloping {
+  readonly flight: Flight;
+  readonly place: PlacedFlight;
+  readonly index: number;
+  /** Rise over run. */
+  readonly slope: Exact;
+  /** The underside of its stringers lies this far under the line of its nosings, plumb. */
+  readonly plumbDepth: Length;
+}
 
-/** The underside of a flight's stringers lies this far under the line of its nosings, plumb: nosing line to board edge, and the board. */
-const plumbDepth = ({ stair, unitRise }: FlightStair, { run }: Flight): Length => {
-  const slope = unitRise.pow(2).plus(run.pow(2)).sqrt();
-  return stair.nosing.times(unitRise).div(run).plus(stair.treadThickness).plus(stair.stringerBoard.times(slope).div(run));
+const slopingFlights = ({ flights, unitRise, stair }: FlightStair): readonly Sloping[] => {
+  const plan = flightsPlan(flights);
+  return flights.flatMap((flight, index) => {
+    const place = plan[index];
+    if (place === undefined) return [];
+    const slope = unitRise.div(flight.run);
+    // From the nosings to the corners of the cuts, and the board's width on the plumb.
+    const board = stair.stringerBoard.times(slope.pow(2).plus(1).sqrt());
+    return [{ flight, place, index, slope, plumbDepth: stair.nosing.times(slope).plus(stair.treadThickness).plus(board) }];
+  });
 };
 
+/** The line of the nosings over a point, over the lower floor. */
+const nosingLine = (at: PlanPoint, { flight, place, slope }: Sloping, unitRise: Length, nosing: Length): Length =>
+  flight.foot.plus(unitRise).plus(upTheFlight(at, place).plus(nosing).times(slope));
+
 /**
- * Where one flight lies over another in the plan, the least plumb distance from the nosing line of the lower to the underside of the
- * stringers of the upper. Both are planes, so it is found at a corner of what they share.
+ * For each flight that lies under others in the plan, the least plumb distance from its nosing line to the underside of their stringers,
+ * and which of them it is. All are planes, so it is found at a corner of what two of them share.
  */
 export const flightsUnderFlights = (found: FlightStair): readonly FlightUnderFlight[] => {
-  const { flights, unitRise, stair: { nosing } } = found;
-  const plan = flightsPlan(flights);
-  const placed = flights.flatMap((flight, index) => {
-    const place = plan[index];
-    return place === undefined ? [] : [{ flight, place, index }];
-  });
-  return placed.flatMap((lower) =>
-    placed.slice(lower.index + 1).flatMap((upper): FlightUnderFlight[] => {
+  const { unitRise, stair: { nosing } } = found;
+  const sloping = slopingFlights(found);
+  return sloping.flatMap((lower) => {
+    const over = sloping.slice(lower.index + 1).flatMap((upper): FlightUnderFlight[] => {
       const heights = sharedCorners(lower.place.covers, upper.place.covers).map((corner) =>
-        nosingLine(corner, upper.flight, upper.place, unitRise, nosing)
-          .minus(plumbDepth(found, upper.flight))
-          .minus(nosingLine(corner, lower.flight, lower.place, unitRise, nosing)));
+        nosingLine(corner, upper, unitRise, nosing).minus(upper.plumbDepth).minus(nosingLine(corner, lower, unitRise, nosing)));
       return heights.length === 0 ? [] : [{ under: lower.index, over: upper.index, headroom: Exact.min(...heights) }];
-    }),
-  );
+    });
+    const [first, ...others] = over;
+    return first === undefined ? [] : [others.reduce((least, one) => (one.headroom.lt(least.headroom) ? one : least), first)];
+  });
 };

@@ -97,17 +97,25 @@ const across = (row: FlightGiven, width: Length, next: Length): Length => {
   return isHalf(row.turn) ? width.plus(row.well).plus(next) : longer(width, next);
 };
 
-const landingOf = (row: FlightGiven, width: Length, next: Length, buildUp: Length | undefined): Landing => ({
-  turn: row.turn,
-  depth: row.landingDepth ?? (isHalf(row.turn) ? longer(width, next) : next),
-  width: across(row, width, next),
-  well: row.well,
-  setBack: row.setBack,
-  buildUp: row.landingBuildUp ?? buildUp,
-  newelPast: row.newelPast,
-  // One newel for both rails: at a half turn the set back moves the upper riser toward it.
-  newelShort: row.newelShort ?? (isHalf(row.turn) ? row.newelPast.minus(row.setBack) : row.newelPast),
-});
+/** One newel for both rails: at a half turn the set back moves the upper riser toward it, straight on the landing lies between. */
+const newelShortOf = ({ turn, newelPast, setBack }: FlightGiven, depth: Length): Length => {
+  if (isHalf(turn)) return newelPast.minus(setBack);
+  return isQuarter(turn) ? newelPast : depth.minus(newelPast);
+};
+
+const landingOf = (row: FlightGiven, width: Length, next: Length, buildUp: Length | undefined): Landing => {
+  const depth = row.landingDepth ?? (isHalf(row.turn) ? longer(width, next) : next);
+  return {
+    turn: row.turn,
+    depth,
+    width: across(row, width, next),
+    well: row.well,
+    setBack: row.setBack,
+    buildUp: row.landingBuildUp ?? buildUp,
+    newelPast: row.newelPast,
+    newelShort: row.newelShort ?? newelShortOf(row, depth),
+  };
+};
 
 /** Flights are numbered from the bottom up, where they are numbered at all. */
 const outOfOrder = (rows: readonly FlightGiven[]): Problem<FlightsProblem> | undefined => {

@@ -12,6 +12,11 @@ type Facts = { -readonly [Name in keyof StairFacts]: StairFacts[Name] };
 /** Labels of the stair that a flight has anew, or that are found again from what it has. */
 const FOUND_ANEW: readonly StairLabelName[] = ["unitRise", "treadDepth", "treads", "totalRun", "availableRun"];
 
+/** Labels that are the flight's own, whatever the stair says. */
+const OWN: readonly StairLabelName[] = [
+  "totalRise", "risers", "run", "width", "topTread", "lowerBuildUp", "upperBuildUp", "landingTread", "landingTreadLength",
+];
+
 /** Labels that are about the upper floor of the stair, which only the last flight meets. */
 const AT_THE_UPPER_FLOOR: readonly StairLabelName[] = ["opening", "floorThickness", "landing", "landingDepth", "landingWidth"];
 
@@ -72,18 +77,16 @@ const underTheFloor = (given: StairFacts, flight: Flight): Facts => {
 
 const factsOf = (found: FlightStair, given: StairFacts, flight: Flight, place: number): StairFacts => {
   const isLast = flight.landing === undefined;
-  const kept = (Object.keys(given) as (keyof StairFacts)[])
-    .filter((key) => !isFoundAnew(key) && key !== "landingTread" && key !== "landingTreadLength")
-    .filter((key) => !(isLast ? OF_THE_OPENING : AT_THE_UPPER_FLOOR).includes(key));
+  const kept = (Object.keys(given) as (keyof StairFacts)[]).filter(
+    (key) => !isFoundAnew(key) && !OWN.includes(key) && !(isLast ? OF_THE_OPENING : AT_THE_UPPER_FLOOR).includes(key),
+  );
   return {
     totalRise: flight.top.minus(flight.foot),
     risers: flight.risers,
     run: flight.run,
     width: flight.width,
     topTread: "floor",
-    ...Object.fromEntries(
-      kept.filter((key) => !["totalRise", "risers", "run", "width", "topTread"].includes(key)).map((key) => [key, given[key]]),
-    ),
+    ...Object.fromEntries(kept.map((key) => [key, given[key]])),
     ...(isLast ? underTheFloor(given, flight) : {}),
     ...ends(found, given, flight, place),
     ...Object.assign({}, ...OVERRIDDEN.map((key) => known(key, flight.given[key]))) as Facts,
@@ -93,8 +96,11 @@ const factsOf = (found: FlightStair, given: StairFacts, flight: Flight, place: n
   };
 };
 
-/** Labels that are the flight's own, so that what was assumed of the stair's is no matter. */
-const OWN: readonly StairLabelName[] = ["totalRise", "risers", "run", "width", "topTread"];
+/** Why the stair has a label that the flight takes from it, where nobody gave it. */
+const assumedOfTheStair = (key: StairLabelName, { given }: Flight, assumed: Readonly<Record<string, string>>): string | undefined => {
+  if (given[key as keyof FlightGiven] !== undefined) return undefined;
+  return key === "run" || key === "width" || !OWN.includes(key) ? assumed[key] : undefined;
+};
 
 /** One flight as a stair table of its own: its rise is the whole stair's, its ends are the floors and landings it stands between. */
 export const oneFlight = (
@@ -108,11 +114,9 @@ export const oneFlight = (
   const facts = factsOf(found, given, flight, place);
   const piece = landingTread(found.stair, flight);
   const because = (key: StairLabelName): string => {
-    if (key === "landingTread") return piece?.isAssumed === true ? `assumed: ${piece.note}` : "";
-    const why = assumed[key];
-    const isTheStairs = !OWN.includes(key) || (key === "run" && flight.given.run === undefined) ||
-      (key === "width" && flight.given.width === undefined);
-    return why === undefined || !isTheStairs || flight.given[key as keyof FlightGiven] !== undefined ? "" : `assumed: ${why}`;
+    const ofThePiece = piece?.isAssumed === true ? piece.note : undefined;
+    const why = key === "landingTread" ? ofThePiece : assumedOfTheStair(key, flight, assumed);
+    return why === undefined ? "" : `assumed: ${why}`;
   };
   return (Object.keys(facts) as (keyof StairFacts)[]).map((key) => layoutLine(key, facts[key], because(key)));
 };
