@@ -6,7 +6,7 @@ import { JOB } from "./job";
 /** What stands on the sheets of one flight alone: readings, and what it is made of. */
 export type OfOneFlight = Pick<
   Filling,
-  | "roughRises" | "blanks" | "boards" | "kerf" | "trim" | "keep" | "treads" | "risersRead" | "balusterWidth" | "railHours"
+  | "roughRises" | "alikeWithin" | "blanks" | "boards" | "kerf" | "trim" | "keep" | "treads" | "risersRead" | "balusterWidth" | "railHours"
   | "beadDiameter" | "cartridge"
 >;
 

@@ -21,6 +21,15 @@ const withCell = (sheet: SheetData, address: string, change: (cell: CellData) =>
   ...sheet, cells: { ...sheet.cells, [address]: change(sheet.cells[address] ?? {}) },
 });
 
+/** Where Survey says what to do at each step: the last ends on the floor above, which for a flight under another is the landing. */
+const WHAT_TO_DO = "F8";
+
+const toTheLanding = (sheet: SheetData): SheetData =>
+  sheet.name === "Survey"
+    ? withCell(sheet, WHAT_TO_DO, ({ formula = "", ...looks }) =>
+        ({ ...looks, formula: `=SUBSTITUTE(${formula.slice(1)},"upper floor","landing")` }))
+    : sheet;
+
 /** A sheet of a flight, which stands behind its title, and which rests on the whole stair. */
 const ofFlight = ({ says, from }: WhichFlight) => (sheet: SheetData): SheetData => {
   const titled = withCell(sheet, TITLE, ({ value, formula, ...looks }) =>
@@ -48,7 +57,7 @@ export const fillingsOf = ({ whole, lower, upper, ...shared }: TurnedFilling): {
 export const turnedJob = (filling: TurnedFilling): readonly SheetData[] => {
   const { lower, upper } = fillingsOf(filling);
   const whole = flights(filling.whole);
-  const first = jobSheets(lower).map((sheet) => (OF_ALL.includes(sheet.name) ? sheet : ofFlight(LOWER)(sheet)));
+  const first = jobSheets(lower).map((sheet) => (OF_ALL.includes(sheet.name) ? sheet : toTheLanding(ofFlight(LOWER)(sheet))));
   const { sheets, gatherings } = furtherStair(jobSheets(upper).map(ofFlight(UPPER)), [whole.name, ...first.map(({ name }) => name)]);
   const ofLower = first.filter(({ name }) => !OF_ALL.includes(name));
   const ofAll = first.filter(({ name }) => OF_ALL.includes(name));

@@ -9,9 +9,9 @@ export interface SkirtFace {
 export interface FlightInSpace {
   readonly left: SkirtFace;
   readonly right: SkirtFace;
-  readonly rise: number;
+  /** Finished, once packed. */
+  readonly rises: readonly number[];
   readonly run: number;
-  readonly risers: number;
   readonly treadThickness: number;
   readonly riserThickness: number;
   readonly lowerBuildUp: number;
@@ -22,18 +22,18 @@ type Point = readonly [across: number, along: number, height: number];
 
 const tan = (degrees: number): number => Math.tan((degrees * Math.PI) / 180);
 
-const BOTH = { rise: 181, run: 265, treadThickness: 27, riserThickness: 18 };
+const BOTH = { run: 265, treadThickness: 27, riserThickness: 18 };
 
 /** Both skirts run off to the left going up, 0.6 and 0.2 degrees; the left one leans in over the stair by half a degree. */
 export const LOWER: FlightInSpace = {
-  ...BOTH, risers: 8, lowerBuildUp: 15, upperBuildUp: 20,
+  ...BOTH, rises: [181, 180, 181, 178, 182, 183, 180, 183], lowerBuildUp: 15, upperBuildUp: 20,
   left: { at: 0, along: -tan(0.6), up: tan(0.5) },
   right: { at: 900, along: -tan(0.2), up: 0 },
 };
 
 /** The wall skirt on the left runs off to the right by 0.4 degrees and leans away by 0.3; the open one by 0.1, and is plumb. */
 export const UPPER: FlightInSpace = {
-  ...BOTH, risers: 7, lowerBuildUp: 20, upperBuildUp: 22,
+  ...BOTH, rises: [181, 179, 180, 184, 180, 180, 183], lowerBuildUp: 20, upperBuildUp: 22,
   left: { at: 0, along: tan(0.4), up: -tan(0.3) },
   right: { at: 920, along: tan(0.1), up: 0 },
 };
@@ -49,21 +49,24 @@ const read = (flight: FlightInSpace, far: readonly [number, number], near: reado
   return [apart(farLeft, farRight), apart(nearLeft, nearRight), apart(farLeft, nearRight), apart(farRight, nearLeft)];
 };
 
-const subTread = ({ rise, treadThickness }: FlightInSpace, step: number): number => step * rise - treadThickness;
+/** Height of a finished tread, or of the floor the flight ends on. */
+export const height = ({ rises }: FlightInSpace, step: number): number => rises.slice(0, step).reduce((sum, rise) => sum + rise, 0);
+
+const subTread = (flight: FlightInSpace, step: number): number => height(flight, step) - flight.treadThickness;
 
 /** Step, run, back, front, both diagonals: a tread lies from the riser face behind it to its own, at the sub-tread. */
 export const treadReadings = (flight: FlightInSpace, steps: number): readonly (readonly number[])[] =>
   Array.from({ length: steps }, (_, index) => index + 1).map((step) => {
-    const height = subTread(flight, step);
-    return [step, flight.run, ...read(flight, [step * flight.run, height], [(step - 1) * flight.run, height])];
+    const level = subTread(flight, step);
+    return [step, flight.run, ...read(flight, [step * flight.run, level], [(step - 1) * flight.run, level])];
   });
 
 /** Step, height, top, bottom, both diagonals: a riser is read at its back, from sub-tread to sub-tread or the bare floor. */
 export const riserReadings = (flight: FlightInSpace): readonly (readonly number[])[] =>
-  Array.from({ length: flight.risers }, (_, index) => index + 1).map((step) => {
-    const { rise, run, risers, riserThickness, lowerBuildUp, upperBuildUp } = flight;
+  flight.rises.map((_, index) => index + 1).map((step) => {
+    const { rises, run, riserThickness, lowerBuildUp, upperBuildUp } = flight;
     const bottom = step === 1 ? -lowerBuildUp : subTread(flight, step - 1);
-    const top = step === risers ? risers * rise - upperBuildUp : subTread(flight, step);
+    const top = step === rises.length ? height(flight, step) - upperBuildUp : subTread(flight, step);
     const back = (step - 1) * run + riserThickness;
     return [step, top - bottom, ...read(flight, [back, top], [back, bottom])];
   });
