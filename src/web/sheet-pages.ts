@@ -8,7 +8,7 @@ import { printedRegions, type Region } from "./printed-regions";
 type Cells = ReadonlyMap<number, ReadonlyMap<number, SheetCell>>;
 
 /** What a letter takes up on paper, the room around a cell's text, and what one text may claim before it is broken: in pixels, letters. */
-const LETTER = 6.3;
+const LETTER = 6.5;
 const AROUND = 14;
 const MOST_LETTERS = 34;
 /** Between parts that stand beside one another, as in the style sheet. */

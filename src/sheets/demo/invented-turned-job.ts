@@ -8,7 +8,7 @@ import type { TurnedFilling } from "../job/turned-job";
  */
 const WHOLE: FlightsFilling = {
   unit: "mm",
-  job: "Corner stair (invented job)",
+  job: "L stair (invented job)",
   customer: "invented customer",
   code: "au-ncc-2022-class1",
   sizes: {

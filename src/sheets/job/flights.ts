@@ -172,7 +172,7 @@ const typedBlocks = (filling: FlightsFilling): readonly Block[] => {
     {
       at: `D${HEADROOM_ROW}`, numbers: [1], inputs: [1], formats: { 1: length },
       rows: [
-        ["opening over the lower flight", filling.opening],
+        ["opening over lower flight", filling.opening],
         ["needed over it", `=${passing(FIGURES, `IFERROR(${ofLower("opening over this flight")},"")`)}`],
         ["headroom under its edge", underTheEdge(filling)],
         ["upper flight, to the ceiling", filling.ceiling],
@@ -240,7 +240,7 @@ export const flights = (filling: FlightsFilling): SheetData => {
     title: `=IF(${KNOWN.job}="","Flights",${KNOWN.job})&": the whole stair"`,
     says: filling.says,
     answers: answers(filling),
-    widths: { A: 160, B: 160, C: 8, D: 212, E: 118, F: 118, G: 8, H: 70, I: 216, J: 84, K: 40, L: 460 },
+    widths: { A: 160, B: 168, C: 8, D: 200, E: 118, F: 118, G: 8, H: 70, I: 216, J: 84, K: 40, L: 460 },
     heights: { [HEADROOM_ROW - 2]: 34 },
     merged: [`D${HEADROOM_ROW - 2}:F${HEADROOM_ROW - 2}`],
     hidesGridLines: true,

@@ -62,8 +62,8 @@ describe("an invented L-shaped stair from survey to bid, by hand beside every fi
   });
 
   test("it says that it is invented, and which flight a sheet is of", () => {
-    expect(at("Flights!A1")).toBe("Corner stair (invented job): the whole stair");
-    expect(at("Job!A1")).toBe("Corner stair (invented job), invented customer, lower flight");
+    expect(at("Flights!A1")).toBe("L stair (invented job): the whole stair");
+    expect(at("Job!A1")).toBe("L stair (invented job), invented customer, lower flight");
     expect(at("Order 2!A1")).toBe("Order of blanks, upper flight");
     expect(at("Check 2!A1")).toBe("Code check: au-ncc-2022-class1, upper flight");
     for (const place of ["Flights!A2", "Job!A2", "Job 2!A2"]) expect(String(at(place))).toContain("people and prices are invented");
