@@ -8,7 +8,7 @@ import { printedRegions, type Region } from "./printed-regions";
 type Cells = ReadonlyMap<number, ReadonlyMap<number, SheetCell>>;
 
 /** What a letter takes up on paper, the room around a cell's text, and what one text may claim before it is broken: in pixels, letters. */
-const LETTER = 6.5;
+const LETTER = 6.3;
 const AROUND = 14;
 const MOST_LETTERS = 34;
 /** Between parts that stand beside one another, as in the style sheet. */
@@ -29,8 +29,10 @@ const lookOn = (made: HTMLElement, look: OwnLook | undefined): void => {
   if (look.across !== undefined) made.style.textAlign = look.across;
 };
 
+/** Letters that stay on their line, though the widest of them are wider than what is reckoned for a letter. */
+const UNBROKEN = 30;
 /** Notes and other long texts are broken, everything else stays on its line. */
-const isLong = (text: string): boolean => text.length > MOST_LETTERS;
+const isLong = (text: string): boolean => text.length > UNBROKEN;
 
 const widthOf = (cells: Cells, rows: readonly number[], column: number): number => {
   const lengths = rows.map((row) => {
