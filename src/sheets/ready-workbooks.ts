@@ -1,8 +1,10 @@
 import type { Filling } from "./job/filling";
 import { blankJob } from "./job/own-job";
 import { jobSheets } from "./job/job-sheets";
+import { turnedJob } from "./job/turned-job";
 import { inventedJob } from "./demo/invented-job";
 import { inventedMetricJob } from "./demo/invented-metric-job";
+import { inventedTurnedJob } from "./demo/invented-turned-job";
 import type { SheetData } from "./sheet-data";
 
 /** A whole workbook to begin with in a spreadsheet of one's own. */
@@ -45,6 +47,15 @@ export const readyWorkbooks: readonly ReadyWorkbook[] = [
     says: filled(inventedMetricJob),
     job: inventedMetricJob.job,
     sheets: () => jobSheets(inventedMetricJob),
+  },
+  {
+    file: "demo-l-shaped-stair-millimetres",
+    title: "Demo L-shaped stair in millimetres",
+    says:
+      `${inventedTurnedJob.whole.job}: two flights with a landing, the lower one between walls, the upper one open. The whole stair on ` +
+      "one sheet, the linked sheets of each flight, one bid. The job, people and prices are invented.",
+    job: inventedTurnedJob.whole.job,
+    sheets: () => turnedJob(inventedTurnedJob),
   },
 ];
 

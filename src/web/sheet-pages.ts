@@ -29,8 +29,10 @@ const lookOn = (made: HTMLElement, look: OwnLook | undefined): void => {
   if (look.across !== undefined) made.style.textAlign = look.across;
 };
 
+/** Letters that stay on their line, though the widest of them are wider than what is reckoned for a letter. */
+const UNBROKEN = 30;
 /** Notes and other long texts are broken, everything else stays on its line. */
-const isLong = (text: string): boolean => text.length > MOST_LETTERS;
+const isLong = (text: string): boolean => text.length > UNBROKEN;
 
 const widthOf = (cells: Cells, rows: readonly number[], column: number): number => {
   const lengths = rows.map((row) => {

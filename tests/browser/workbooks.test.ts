@@ -514,6 +514,12 @@ test(
     await page.locator("#pane").getByText("Sheets wait for what is to be typed").waitFor();
     expect(await page.locator("#pane").getByText("Try it: type 9 in Job").count()).toBe(0);
     await page.locator("#pane").getByRole("tab", { name: "Sheets" }).click();
+    await page.locator("#pane").getByRole("button", { name: "Demo L-shaped stair in millimetres: Open here" }).click();
+    await named(page, "Demo L-shaped stair in millimetres");
+    await settled(page);
+    // By hand in tests/jobs/turned-stair: one bid for both flights.
+    expect([await value(page, "Bid", "B20"), await value(page, "Job 2", "B11")]).toEqual([4388.79, 1267]);
+    await page.locator("#pane").getByRole("tab", { name: "Sheets" }).click();
     await page.locator("#pane").getByRole("button", { name: "Blank job in inches: Open here" }).click();
     await named(page, "Blank job in inches");
     await settled(page);

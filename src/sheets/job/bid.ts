@@ -111,7 +111,7 @@ export const bid = (filling: Filling): SheetData =>
       "Type the shop's rates on the left, its hours for one and its prices on the right; write included where something costs " +
       "nothing here. In between stands every line that costs something, of every stair in this workbook.",
     answers: answers(moneyOf(filling)),
-    widths: { A: 120, B: 116, C: 6, D: 168, E: 70, F: 44, G: 62, H: 72, I: 4, J: 170, K: 70, L: 70, M: 46 },
+    widths: { A: 128, B: 124, C: 6, D: 168, E: 70, F: 44, G: 62, H: 72, I: 4, J: 170, K: 70, L: 70, M: 46 },
     lists: [{ cells: "B10", options: ["margin", "markup"] }],
     merged: ["A26:B30"],
     totals: ["A15:B21"],

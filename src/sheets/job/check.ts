@@ -64,7 +64,7 @@ const DESIGNED = `G8:G${LAST}`;
 const failing = (cells: string): string => `IF(COUNTIF(${cells},"✗*")=0,"✓ none fail","✗ "&COUNTIF(${cells},"✗*")&" FAIL")`;
 const isTaped = `NOT(${lacks("Survey!C8")})`;
 
-const ANSWERS: readonly Answer[] = [
+const answers = ({ flight }: Filling): readonly Answer[] => [
   {
     over: ["A", "A"], name: "as framed", value: `IF(${isTaped},${failing(FRAMED)},"○ not taped")`, from: "A8",
     under: `=IF(${isTaped},COUNTIF(${FRAMED},"○*")&" to settle","see Survey")`, isText: true,
@@ -81,7 +81,7 @@ const ANSWERS: readonly Answer[] = [
     over: ["E", "F"], name: "as designed", value: failing(DESIGNED), from: "A8", under: `=COUNTIF(${DESIGNED},"○*")&" to settle"`,
     isText: true,
   },
-  { over: ["G", "H"], name: "code", value: JOB.code, from: "A8", under: "typed on Job", isText: true },
+  { over: ["G", "H"], name: "code", value: JOB.code, from: "A8", under: `typed on ${flight?.sheet ?? "Job"}`, isText: true },
 ];
 
 /** The code check: the steps as framed beside the stair as designed, failures first. */
@@ -95,8 +95,8 @@ export const check = (filling: Filling): SheetData => {
       `Failures first, then what is to be given or looked up, then what passes: the steps as framed (Survey) beside the stair as ` +
       `designed (Layout), which stands for what Survey does not read. In ${UNIT_WORDS[unit]} unless the row says otherwise. The ` +
       `building official has the last word.`,
-    answers: ANSWERS,
-    widths: { A: 190, B: 236, C: 88, D: 126, E: 76, F: 88, G: 190, H: 128, I: 520 },
+    answers: answers(filling),
+    widths: { A: 190, B: 236, C: 88, D: 126, E: 84, F: 88, G: 190, H: 128, I: 520 },
     verdicts: [FRAMED, DESIGNED],
     blocks: [
       {

@@ -282,7 +282,7 @@ export const cutPlan = (filling: Filling): SheetData => {
     answers: answers(filling),
     heights: { 7: 34 },
     widths: {
-      A: 110, B: 64, C: 74, D: 92, E: 72, F: 78, G: 60, H: 76, I: 4, J: 110, K: 46, L: 88, M: 76, N: 78, O: 66, P: 10, Q: 112, R: 70,
+      A: 110, B: 64, C: 74, D: 92, E: 72, F: 78, G: 60, H: 76, I: 4, J: 110, K: 46, L: 94, M: 76, N: 78, O: 66, P: 10, Q: 112, R: 70,
       S: 78, T: 70, U: 76,
     },
     lists: [

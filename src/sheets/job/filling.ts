@@ -53,6 +53,22 @@ export interface Filling {
   readonly used: Rows;
   /** What to do, said on Job, where the job is an invented one. */
   readonly trial?: string;
+  /** Where the stair is one flight of several: what it has from the sheet of the whole stair. */
+  readonly flight?: FlightFilling;
+}
+
+/** One flight of several. What the whole stair has stands on a sheet of its own, which the sheets of its flights read. */
+export interface FlightFilling {
+  /** Which one it is, behind the title of each of its sheets: lower flight. */
+  readonly says: string;
+  /** The sheet of the whole stair, and the cell of it in which the flight stands as a stair table. */
+  readonly sheet: string;
+  readonly from: string;
+  /** The code as a formula; the id beside it says what money is in. */
+  readonly code: string;
+  /** Labels of the stair table that only a flight of several has, each with its formula. */
+  readonly sizes: Rows;
+  readonly fallHeight: Entry;
 }
 
 /** The unit in a sentence. */

@@ -121,7 +121,7 @@ const answers = ({ unit }: Filling): readonly Answer[] => [
   },
   {
     over: ["H", "K"], name: "longest tread", value: `MAX(DROP(${chosen(TREADFIT, "AA8#", "length")},1))`, from: "I8",
-    format: lengthFormat(unit), under: `${unit}, with its return`,
+    format: lengthFormat(unit), under: `=IF(${JOB.openEnd}="none","${unit}","${unit}, with its return")`,
   },
   {
     over: ["L", "M"], name: "notch, wide", value: `INDEX(${NOTCH_AT}#,1,1)`, from: NOTCH_AT,

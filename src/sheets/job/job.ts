@@ -24,7 +24,7 @@ const fewestRisers = (unit: Filling["unit"]): string => {
 const known = (filling: Filling): readonly (readonly Entry[])[] => [
   ["job", filling.job],
   ["customer", filling.customer],
-  ["code", filling.code],
+  ["code", filling.flight?.code ?? filling.code],
   [`total rise, ${filling.unit}`, filling.totalRise],
   ["risers", filling.risers ?? fewestRisers(filling.unit)],
   [`run, ${filling.unit}`, filling.run],
@@ -46,6 +46,15 @@ interface Asked {
   readonly answer: string;
   readonly verdict: string;
 }
+
+/** The sheet of the whole stair, where this is one flight of several. */
+const wholeStair = ({ flight }: Filling): readonly Asked[] =>
+  flight === undefined
+    ? []
+    : [{
+        sheet: flight.sheet, asks: "Where is all this typed?", from: `${flight.sheet}!A4`, answer: `${flight.sheet}!A4`,
+        verdict: `${flight.sheet}!L4`,
+      }];
 
 /** The sheets of the job: what each is asked, what it answers, and its verdict. */
 const SHEETS = ({ unit }: Filling): readonly Asked[] => [
@@ -88,6 +97,9 @@ const SHEETS = ({ unit }: Filling): readonly Asked[] => [
 /** A dash where the sheet has no answer. */
 const unless = (from: string, answer: string): string => `=IFERROR(IF(${from}="–","–",${answer}),"–")`;
 
+/** Where the bid is over several flights. */
+const ofAll = ({ flight }: Filling): string => (flight === undefined ? "" : ", all flights");
+
 const answers = (filling: Filling): readonly Answer[] => [
   { over: ["A", "A"], name: "rise", value: `${local(JOB.risers)}&" × "&Layout!A4`, from: "Layout!D8", under: "risers × rise" },
   { over: ["B", "B"], name: "as designed", value: "Check!E4", from: "Check!A8", under: "=Check!E5", isText: true },
@@ -97,7 +109,10 @@ const answers = (filling: Filling): readonly Answer[] => [
     under: "listed below", isText: true,
   },
   { over: ["F", "F"], name: "wood to buy", value: "Order!C4+'Cut plan'!A4", from: "'Cut plan'!Q8", format: MONEY, under: moneyOf(filling) },
-  { over: ["G", "G"], name: "price", value: "Bid!A4+0", from: "Bid!A14", format: MONEY, under: `${moneyOf(filling)} before tax` },
+  {
+    over: ["G", "G"], name: `price${ofAll(filling)}`, value: "Bid!A4+0", from: "Bid!A14", format: MONEY,
+    under: `${moneyOf(filling)} before tax`,
+  },
   {
     over: ["H", "H"], name: "worst fit", value: "Fit!D4", from: "Fit!AA8",
     under: `="closure "&${filling.unit === "mm" ? 'TEXT(Fit!F4,"0.0")&" mm"' : "STAIR.TAPE(Fit!F4,64)"}`, isText: true,
@@ -117,7 +132,7 @@ const blocks = (filling: Filling): readonly Block[] => [
   {
     at: "D8",
     styles: { 0: "link", 4: "middle" },
-    rows: SHEETS(filling).map(({ sheet, asks, from, answer, verdict }) => [
+    rows: [...SHEETS(filling), ...wholeStair(filling)].map(({ sheet, asks, from, answer, verdict }) => [
       toSheet(sheet), asks, unless(from, answer), null, unless(from, verdict),
     ]),
   },
@@ -141,9 +156,9 @@ export const job = (filling: Filling): SheetData =>
     title: `=IF(${local(JOB.job)}="","Job",${local(JOB.job)})&IF(${local(JOB.customer)}="","",", "&${local(JOB.customer)})`,
     says: filling.trial ?? OWN,
     answers: answers(filling),
-    widths: { A: 162, B: 152, C: 8, D: 94, E: 188, F: 122, G: 120, H: 128 },
+    widths: { A: 162, B: 162, C: 8, D: 94, E: 184, F: 122, G: 120, H: 128 },
     hidesGridLines: true,
-    verdicts: ["H8:H16"],
+    verdicts: ["H8:H17"],
     lists: [
       { cells: "B10", options: CODE_CHOICES.map(({ id }) => id) },
       { cells: "B15", options: ["none", "left", "right", "both"] },

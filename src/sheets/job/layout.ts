@@ -32,35 +32,53 @@ const RISERS = `B${FIRST + 2}`;
 const BALUSTERS_AT = "N28";
 const BALUSTER_WIDTH = "O25";
 
+/** Typed for the width of a baluster where there are none: a flight between two walls. */
+export const NO_BALUSTERS = "none";
+
 /** What follows from others, and is still the user's to type over. */
-const FOLLOWING: readonly (readonly [label: string, formula: string])[] = [
-  ["fall height", `=IF(OR(${TOTAL_RISE}="",${RISERS}=""),"",${TOTAL_RISE}-${TOTAL_RISE}/${RISERS})`],
-  ["guard gap", `=IF(${BALUSTER_WIDTH}="","",INDEX(${BALUSTERS_AT}#,1,2))`],
+const following = ({ flight }: Filling): readonly (readonly [label: string, entry: Entry])[] => [
+  ["fall height", flight?.fallHeight ?? `=IF(OR(${TOTAL_RISE}="",${RISERS}=""),"",${TOTAL_RISE}-${TOTAL_RISE}/${RISERS})`],
+  ["guard gap", `=IF(OR(${BALUSTER_WIDTH}="",${BALUSTER_WIDTH}="${NO_BALUSTERS}"),"",INDEX(${BALUSTERS_AT}#,1,2))`],
 ];
 
-const stairRows = ({ unit, sizes }: Filling): readonly (readonly Entry[])[] => [
-  ["unit", unit],
+const stairRows = (filling: Filling): readonly (readonly Entry[])[] => [
+  ["unit", filling.unit],
   ...LINKED.map(([label, place]) => [label, linked(place)] as const),
-  ...TYPED.map((label) => [label, sizes[label] ?? ""] as const),
-  ...FOLLOWING,
+  ...TYPED.map((label) => [label, filling.sizes[label] ?? ""] as const),
+  ...following(filling),
+  ...(filling.flight?.sizes ?? []),
 ];
 
-const LAST = FIRST + LINKED.length + TYPED.length + FOLLOWING.length;
+/** Labels whose figures are no lengths. */
+const COUNTS: readonly string[] = ["risers", "stair risers", "risers before turn"];
+
 /** Rows for labels the user adds. */
 const SPARE = 4;
-const TABLE = `A7:B${LAST + SPARE}`;
+/** Rows of labels that LAYOUT works out, beside those it was given. */
+const WORKED_OUT = 18;
 
-/** Rows LAYOUT spills, with room for labels the user adds. */
-const LAYOUT_ROWS = 48;
+interface Places {
+  /** The last row with a label. */
+  readonly last: number;
+  readonly table: string;
+  /** The rows for labels the user adds. */
+  readonly spare: string;
+  /** Rows LAYOUT spills, with room for those. */
+  readonly laidOut: number;
+}
 
-const SPARE_TABLE = `A${LAST + 1}:B${LAST + SPARE}`;
+const placesIn = (filling: Filling): Places => {
+  const rows = stairRows(filling).length;
+  const last = FIRST + rows - 1;
+  return { last, table: `A7:B${last + SPARE}`, spare: `A${last + 1}:B${last + SPARE}`, laidOut: rows + WORKED_OUT };
+};
 
 /** What no stair is laid out without: each is asked for where it is empty on Job and no other size was added in its place. */
 const NEEDED = [JOB.totalRise, JOB.run, JOB.width, JOB.openEnd] as const;
 
-const askedOnJob = (answers: string): string =>
+const askedOnJob = (answers: string, spare: string): string =>
   NEEDED.reduceRight((inner, place) =>
-    `IF((${place}="")*(COUNTA(${SPARE_TABLE})=0),${asksFor(place.replace("!", " "))},${inner})`, answers);
+    `IF((${place}="")*(COUNTA(${spare})=0),${asksFor(place.replace("!", " "))},${inner})`, answers);
 
 const pick = (label: string): string => `STAIR.PICK(AA7#,"${label}")`;
 
@@ -105,16 +123,18 @@ const SIZES = ({ unit }: Filling): string => {
 
 const blocks = (filling: Filling): readonly Block[] => {
   const { unit } = filling;
+  const { last, table, spare } = placesIn(filling);
   const length = lengthFormat(unit);
   const marks = call(STORYPOLE, unit, { totalRise: pick("total rise"), risers: pick("risers") });
   const pole = placesOf(STORYPOLE, "riser", "height", "mark", "riseBetweenMarks");
   return [
     { at: "A7", headings: true, rows: [["label", "value"]], numbers: [1] },
     ...stairRows(filling).map(([label = "", value = ""], row): Block => ({
-      at: `A${FIRST + row}`, numbers: [1], inputs: [1], formats: label === "risers" ? {} : { 1: length }, rows: [[label, value]],
+      at: `A${FIRST + row}`, numbers: [1], inputs: [1], rows: [[label, value]],
+      formats: COUNTS.includes(String(label)) ? {} : { 1: length },
     })),
     {
-      at: `A${LAST + 1}`, inputs: [0, 1], numbers: [1], formats: { 1: length },
+      at: `A${last + 1}`, inputs: [0, 1], numbers: [1], formats: { 1: length },
       rows: Array.from({ length: SPARE }, () => ["", ""]),
     },
     { at: "D7", headings: true, numbers: [1, 2], rows: [["size", "on the tape", "exact", "unit"], [SIZES(filling)]] },
@@ -138,41 +158,47 @@ const blocks = (filling: Filling): readonly Block[] => {
       rows: [
         ["to a run", `clear gap, ${unit}`],
         [
-          `=IF(${BALUSTER_WIDTH}="",${asksFor(BALUSTER_WIDTH)},` +
-            `${call(BALUSTERS, unit, { opening: JOB.run, width: BALUSTER_WIDTH, repeat: "TRUE" })})`,
+          `=IF(${BALUSTER_WIDTH}="",${asksFor(BALUSTER_WIDTH)},IF(${BALUSTER_WIDTH}="${NO_BALUSTERS}","${NO_BALUSTERS}",` +
+            `${call(BALUSTERS, unit, { opening: JOB.run, width: BALUSTER_WIDTH, repeat: "TRUE" })}))`,
         ],
       ],
     },
     { at: "AA6", style: "part", rows: [["The layout as other sheets read it", "", "", ""]] },
-    { at: "AA7", rows: [[`=${askedOnJob(`LET(t,${TABLE},${call(LAYOUT, unit, { stair: 'FILTER(t,CHOOSECOLS(t,2)<>"")' })})`)}`]] },
+    { at: "AA7", rows: [[`=${askedOnJob(`LET(t,${table},${call(LAYOUT, unit, { stair: 'FILTER(t,CHOOSECOLS(t,2)<>"")' })})`, spare)}`]] },
   ];
 };
 
 /** The stair as designed: every size that follows from what is typed here, on Job and on Survey. */
 export const layout = (filling: Filling): SheetData => {
-  const { unit } = filling;
+  const { unit, flight } = filling;
+  const { laidOut } = placesIn(filling);
   const length = lengthFormat(unit);
   return page({
     name: "Layout",
     title: "Layout: every size that follows",
     says:
-      "Type the sizes of the stair in the yellow cells; white ones come from Job and Survey. A size left empty is assumed where " +
+      `${flight === undefined
+        ? "Type the sizes of the stair in the yellow cells; white ones come from Job and Survey."
+        : `White sizes come from ${flight.sheet}, where the whole stair is typed.`} A size left empty is assumed where ` +
       "practice has one, and the list says so. + and - behind a size: a little over or under that mark; the exact size stands beside " +
       "it.",
     answers: ANSWERS(filling),
     heights: { 7: 34 },
-    widths: { A: 130, B: 72, C: 8, D: 256, E: 84, F: 84, G: 48, H: 8, I: 56, J: 76, K: 76, L: 88, M: 12, N: 310, O: 96, P: 50, Q: 220 },
+    widths: {
+      A: flight === undefined ? 130 : 156, B: 72, C: 8, D: 256, E: 84, F: 84, G: 48, H: 8, I: 56, J: 76, K: 76, L: 88, M: 12, N: 310,
+      O: 96, P: 50, Q: 220,
+    },
     lists: [
       { cells: `B${FIRST + 1 + LINKED.length + TYPED.indexOf("guard")}`, options: ["yes", "no"] },
       { cells: `B${FIRST + 1 + LINKED.length + TYPED.indexOf("open risers")}`, options: ["yes", "no"] },
     ],
     blocks: blocks(filling),
     spills: [
-      { at: "E8", rows: LAYOUT_ROWS, formats: { 1: "General" }, styles: { 0: "right", 1: "right" } },
+      { at: "E8", rows: laidOut, formats: { 1: "General" }, styles: { 0: "right", 1: "right" } },
       { at: "I8", rows: 24, formats: { 1: lengthFormat(unit), 2: length, 3: length } },
       ...spillOf(SKIRT, "N8", 6, unit, { value: DECIMALS }),
       ...spillOf(RAIL, "N17", 6, unit, { value: DECIMALS }),
-      ...viewOf(LAYOUT, ["label", "value", "unit", "assumed"], "AA7", LAYOUT_ROWS, unit),
+      ...viewOf(LAYOUT, ["label", "value", "unit", "assumed"], "AA7", laidOut, unit),
       { at: "O28", rows: 1, formats: { 0: length } },
     ],
   });

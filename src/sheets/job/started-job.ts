@@ -1,5 +1,5 @@
 import { freeNames, renamedSheets, sheetText } from "../renamed-sheets";
-import type { SheetData } from "../sheet-data";
+import type { CellData, SheetData } from "../sheet-data";
 import { GATHERED } from "./bid";
 import { PLANNED } from "./books";
 import { ALL_BOUGHT } from "./cut-plan";
@@ -7,7 +7,7 @@ import { type AskedJob, ownJob } from "./own-job";
 import { PRICED } from "./takeoff";
 
 /** Sheets that stand once in a workbook, for all its stairs. */
-const SHARED: readonly string[] = ["Bid", "Books"];
+export const SHARED: readonly string[] = ["Bid", "Books"];
 
 /** A formula of the workbook that gathers every stair, and what a further stair adds to it. */
 export interface Gathering {
@@ -39,12 +39,30 @@ export const gathering = (formula: string, adds: string): string => `${formula.s
 /** Where Bid and Books gather the stairs of a workbook. */
 export const GATHERING_CELLS: readonly { readonly sheet: string; readonly address: string }[] = gatheringsOf(new Map());
 
+/** The sheets of a job as one more stair of a workbook, whose Bid they read, and what Bid and Books then gather. */
+export const furtherStair = (job: readonly SheetData[], taken: readonly string[]): StartedJob => {
+  const sheets = job.filter(({ name }) => !SHARED.includes(name));
+  const names = freeNames(sheets.map(({ name }) => name), taken);
+  return { sheets: renamedSheets(sheets, names), gatherings: gatheringsOf(names) };
+};
+
+/** The sheets of a workbook once Bid and Books gather a further stair. */
+export const withGathered = (sheets: readonly SheetData[], gatherings: readonly Gathering[]): readonly SheetData[] =>
+  sheets.map((sheet) => {
+    const gathered = gatherings.flatMap(({ sheet: name, address, adds }): readonly (readonly [string, CellData])[] => {
+      const cell = sheet.cells[address];
+      if (name !== sheet.name || cell === undefined || !canGather(cell.formula)) return [];
+      return [[address, { ...cell, formula: gathering(cell.formula, adds) }]];
+    });
+    return gathered.length === 0 ? sheet : { ...sheet, cells: { ...sheet.cells, ...Object.fromEntries(gathered) } };
+  });
+
 /**
  * The sheets of a job of one's own for a workbook: every one of them under a name that is free there; or, as a further stair, those of the
  * stair, which read the Bid of the workbook, and what Bid and Books then gather.
  */
 export const startedJob = (asked: AskedJob, taken: readonly string[], isFurther: boolean): StartedJob => {
-  const sheets = ownJob(asked).filter(({ name }) => !isFurther || !SHARED.includes(name));
-  const names = freeNames(sheets.map(({ name }) => name), taken);
-  return { sheets: renamedSheets(sheets, names), gatherings: isFurther ? gatheringsOf(names) : [] };
+  const sheets = ownJob(asked);
+  if (isFurther) return furtherStair(sheets, taken);
+  return { sheets: renamedSheets(sheets, freeNames(sheets.map(({ name }) => name), taken)), gatherings: [] };
 };

@@ -156,7 +156,7 @@ export const takeoff = (filling: Filling): SheetData => {
       "Type what comes beside the stair itself: hours to hang the rail, adhesive. Every line that costs something stands in the " +
       "middle, how each quantity was counted on the right. Hours for one and prices are typed on Bid.",
     answers: answers(moneyOf(filling)),
-    widths: { A: 118, B: 82, C: 56, D: 164, E: 70, F: 48, G: 66, H: 76, I: 8, J: 166, K: 70, L: 50, M: 420 },
+    widths: { A: 130, B: 82, C: 56, D: 164, E: 70, F: 48, G: 66, H: 76, I: 8, J: 166, K: 70, L: 50, M: 420 },
     blocks: [...typedBlocks(filling), ...pricedBlocks(filling)],
     spills: [
       { at: "D8", rows: ROWS, formats: money, styles: { 1: "right" } },
