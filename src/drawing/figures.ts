@@ -265,7 +265,7 @@ const winderTread: Figure = {
       point(wideBack, "back edge, wide end", "above"),
       caption([from, depth], "blank", "left"),
       distance([0, 0], [walls[0], 0], "along", 24),
-      distance([walls[0], 0], walls, "back", 10),
+      distance([walls[0], 0], walls, "back", -10),
       caption([reach * 0.68, depth * 0.12], "grain along the nose", "above"),
     ];
   })(),
@@ -402,7 +402,7 @@ const equalize: Figure = {
     dashed([-10, 0.9], [0, 0.9]),
     distance([-8, 0], [-8, 0.9], "lower more", 6),
     dashed([2 * RUN, 23.3], [2 * RUN + 10, 23.3]),
-    distance([2 * RUN + 8, 22.4], [2 * RUN + 8, 23.3], "upper more", 6),
+    distance([2 * RUN + 2, 22.4], [2 * RUN + 2, 23.3], "upper more", 6),
   ],
 };
 
