@@ -24,7 +24,7 @@ const withCell = (sheet: SheetData, address: string, change: (cell: CellData) =>
 const WHAT_TO_DO = "F8";
 
 /** What is packed is said in millimetres, and the names of the yellow cells stand beside them. */
-const SURVEY_WIDTHS = { F: 220, H: 172 };
+const SURVEY_WIDTHS = { F: 232, H: 188, J: 76 };
 
 const toTheLanding = (sheet: SheetData): SheetData =>
   sheet.name === "Survey"
