@@ -399,10 +399,10 @@ const equalize: Figure = {
     distance([RUN, 6.6], [RUN, 7.5], "packing k", 10),
     distance([-2, 0], [-2, 7.5], "rise k", -4),
     distance([RUN + 3, 7.5], [RUN + 3, 15], "rise k + 1", 12),
-    dashed([-10, 0.9], [0, 0.9]),
-    distance([-8, 0], [-8, 0.9], "lower more", 6),
-    dashed([2 * RUN, 23.3], [2 * RUN + 10, 23.3]),
-    distance([2 * RUN + 2, 22.4], [2 * RUN + 2, 23.3], "upper more", 6),
+    dashed([-10, 2.4], [0, 2.4]),
+    distance([-9, 0], [-9, 2.4], "lower more", 6),
+    dashed([2 * RUN, 24.9], [2 * RUN + 10, 24.9]),
+    distance([2 * RUN + 1, 22.5], [2 * RUN + 1, 24.9], "upper more", 6),
   ],
 };
 

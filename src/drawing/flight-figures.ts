@@ -103,11 +103,11 @@ const railsAtTheTurn: Figure = {
       line([PAST, above(PAST)], [second + RUN, above(second + RUN)]),
       dashed([PAST, 0], [PAST, above(PAST) + 6]),
       distance([0, 2], [PAST, 2], "e", 0),
-      distance([PAST, 2], [second, 2], "e'", 0),
+      distance([PAST, -5], [second, -5], "e'", 12),
       distance([PAST, below(PAST)], [PAST, above(PAST)], "x", 12),
       caption([PAST, above(PAST) + 6], "newel"),
       caption([-RUN, below(-RUN)], "rail of flight 1", "left"),
-      caption([second + RUN, above(second + RUN)], "rail of flight 2", "left"),
+      caption([second + RUN, above(second + RUN)], "rail of flight 2", "right"),
     ];
   })(),
 };
@@ -128,7 +128,7 @@ const oneFlight: Figure = {
       shape([end - NOSING, high - TREAD], [end - NOSING + deep, high - TREAD], [end - NOSING + deep, high], [end - NOSING, high]),
       dashed([end - NOSING + deep, high], [end + 24, high]),
       line([end, high - TREAD], [end + 24, high - TREAD]),
-      distance([-12, 0], [-12, high], "total rise of the flight"),
+      distance([-12, 0], [-12, high], "total rise"),
       distance([0, -2], [end, -2], "(n - 1)·g", 10),
       distance([end - NOSING, high + 2], [end - NOSING + deep, high + 2], "landing tread", 0),
       caption([end + 16, high - TREAD], "build up of the landing", "below"),
