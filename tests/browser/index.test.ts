@@ -3,6 +3,7 @@ import os from "node:os";
 import path from "node:path";
 import type { BrowserContext, Page } from "playwright-core";
 import { catalogue } from "../../src/functions/catalogue";
+import { readyWorkbooks } from "../../src/sheets/ready-workbooks";
 import type { CellValue } from "../../src/workbook/workbook";
 import type { WorkbookData } from "../../src/workbook/workbook-data";
 import { openedPages, type Opened, type OpenedPage } from "./opened-page";
@@ -289,6 +290,24 @@ test(
 /** Between the margins of a Letter page that lies, in pixels: 11 inches less twice 12 mm, 96 pixels to the inch. */
 const LYING_PAGE = 965;
 
+/** Texts of the first columns that are not printed, and tables that are wider than a page or have no heading to repeat. */
+const unprinted = (page: Page): Promise<{ readonly missing: readonly string[]; readonly faults: readonly (string | null)[] }> =>
+  page.evaluate((width) => {
+    const { treadsheetBook } = globalThis as unknown as Shown;
+    const printed = [...document.querySelectorAll(".sheet-page")].map((one) => one.textContent ?? "");
+    const missing = treadsheetBook.data().sheets.flatMap(({ name, cells }, index) =>
+      Object.keys(cells)
+        .filter((address) => /^[A-Z]\d+$/.test(address))
+        .map((address) => treadsheetBook.shown(name, address).trim())
+        .filter((text) => !(printed[index] ?? "").includes(text)));
+    const faults = [...document.querySelectorAll(".sheet-page table")].flatMap((table) => {
+      const isWide = table.getBoundingClientRect().right > width;
+      const head = getComputedStyle(table.querySelector("thead") as Element).display;
+      return isWide || head !== "table-header-group" ? [table.textContent] : [];
+    });
+    return { missing, faults };
+  }, LYING_PAGE);
+
 test(
   "every sheet prints whole under the job's name and the day: every text of its first columns, no table wider than the page, nine points",
   async () => {
@@ -305,23 +324,7 @@ test(
     const sections = page.locator(".sheet-page");
     expect(await sections.count()).toBe(sheets.length);
     expect(await sections.locator(".job").allTextContents()).toEqual(sheets.map(() => expect.stringMatching(JOB_AND_DAY)));
-    const missing = await page.evaluate(() => {
-      const { treadsheetBook } = globalThis as unknown as Shown;
-      const printed = [...document.querySelectorAll(".sheet-page")].map((one) => one.textContent ?? "");
-      return treadsheetBook.data().sheets.flatMap(({ name, cells }, index) =>
-        Object.keys(cells)
-          .filter((address) => /^[A-Z]\d+$/.test(address))
-          .map((address) => treadsheetBook.shown(name, address).trim())
-          .filter((text) => !(printed[index] ?? "").includes(text)));
-    });
-    expect(missing).toEqual([]);
-    const faults = await page.evaluate((width) =>
-      [...document.querySelectorAll(".sheet-page table")].flatMap((table) => {
-        const isWide = table.getBoundingClientRect().right > width;
-        const head = getComputedStyle(table.querySelector("thead") as Element).display;
-        return isWide || head !== "table-header-group" ? [table.textContent] : [];
-      }), LYING_PAGE);
-    expect(faults).toEqual([]);
+    expect(await unprinted(page)).toEqual({ missing: [], faults: [] });
     const sizes = await page.evaluate(() =>
       [...document.querySelectorAll(".sheet-page th, .sheet-page td, .sheet-page p")].map((each) =>
         parseFloat(getComputedStyle(each).fontSize)));
@@ -337,6 +340,27 @@ test(
     expect(text).toMatch(/^<!doctype html>/);
     expect(text).toContain("thead");
     expect(text).not.toMatch(/<script|<link|src=/);
+  },
+  browserTime,
+);
+
+test.each(["demo-stair-job-millimetres", "demo-l-shaped-stair-millimetres"])(
+  "so does every sheet of %s, in millimetres",
+  async (file) => {
+    const { page } = await demoPage();
+    const before = page.viewportSize();
+    await loaded(page, { version: 1, sheets: readyWorkbooks.find((one) => one.file === file)?.sheets() ?? [] });
+    await page.evaluate(() => {
+      window.print = () => undefined;
+    });
+    await page.getByRole("button", { name: "Print ▾" }).click();
+    await page.getByRole("button", { name: "All sheets", exact: true }).click();
+    await page.setViewportSize({ width: LYING_PAGE, height: 700 });
+    await page.emulateMedia({ media: "print" });
+    const found = await unprinted(page);
+    await page.emulateMedia({ media: null });
+    if (before !== null) await page.setViewportSize(before);
+    expect(found).toEqual({ missing: [], faults: [] });
   },
   browserTime,
 );
