@@ -23,9 +23,6 @@ const withCell = (sheet: SheetData, address: string, change: (cell: CellData) =>
 /** Where Survey says what to do at each step: the last ends on the floor above, which for a flight under another is the landing. */
 const WHAT_TO_DO = "F8";
 
-/** What is packed is said in millimetres, and the names of the yellow cells stand beside them. */
-const SURVEY_WIDTHS = { F: 232, H: 188, J: 76 };
-
 const toTheLanding = (sheet: SheetData): SheetData =>
   sheet.name === "Survey"
     ? withCell(sheet, WHAT_TO_DO, ({ formula = "", ...looks }) =>
@@ -38,8 +35,7 @@ const ofFlight = ({ says, from }: WhichFlight) => (sheet: SheetData): SheetData 
     ({ ...looks, ...(formula === undefined ? { value: `${String(value)}, ${says}` } : { formula: `${formula}&", ${says}"` }) }));
   const resting = RESTING[sheet.name];
   if (resting === undefined) return titled;
-  const wide = sheet.name === "Survey" ? { ...titled, columnWidths: { ...titled.columnWidths, ...SURVEY_WIDTHS } } : titled;
-  return withCell(wide, resting, ({ formula = "", ...looks }) =>
+  return withCell(titled, resting, ({ formula = "", ...looks }) =>
     ({ ...looks, formula: `=${passing(`${FLIGHTS_SHEET}!${from}`, formula.slice(1))}` }));
 };
 
