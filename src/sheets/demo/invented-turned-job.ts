@@ -70,7 +70,7 @@ const UPPER_FLARE = 0.4;
 /**
  * The lower flight. Its fourth sub-tread lies 11 low, and 7 are packed under it. Readings were computed from the corners of two skirt
  * faces and rounded to whole millimetres: of treads step, run, back, front, both diagonals; of risers, with that packed, step, height,
- * top, bottom, both diagonals.
+ * top, bottom, both diagonals. The landing tread is read as a step is, 140 deep less the nosing.
  */
 const LOWER: OfOneFlight = {
   ...SHOP,
@@ -84,6 +84,7 @@ const LOWER: OfOneFlight = {
     [3, 265, 901, 899, 940, 937],
     [4, 265, 901, 900, 940, 937],
     [5, 265, 902, 900, 941, 937],
+    ["landing", 115, 901, 901, 909, 907],
   ].map((row) => [...row, LOWER_LEAN]),
   risersRead: [
     [1, 169, 899, 900, 915, 916],

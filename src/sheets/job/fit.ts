@@ -90,11 +90,15 @@ const cutHeight = (filling: Filling): string => {
   return `=${passing("Layout!AA7", heights)}`;
 };
 
-/** Runs further from the one on Job than runs of a flight may differ: 3/8 in, IRC R311.7.5.2. */
+/**
+ * Runs further from the one on Job than runs of a flight may differ: 3/8 in, IRC R311.7.5.2. A piece with a name, as the landing's, has
+ * its own.
+ */
 const farRuns = (filling: Filling): string => {
   const { treads, lastTread } = placesIn(filling);
   const runs = `B${treads}:B${lastTread}`;
-  const far = `(${runs}<>"")*IFERROR(--(ABS(${runs}-${JOB.run})>${filling.unit === "mm" ? "9.5" : "3/8"}),0)`;
+  const allowed = filling.unit === "mm" ? "9.5" : "3/8";
+  const far = `(${runs}<>"")*ISNUMBER(A${treads}:A${lastTread})*IFERROR(--(ABS(${runs}-${JOB.run})>${allowed}),0)`;
   const steps = `TEXTJOIN(", ",TRUE,IF(${far},A${treads}:A${lastTread},""))`;
   const says = `"Read on another run than Job has: step "&${steps}&"; read again, or mend Job."`;
   return `IF(SUM(${far})=0,"",${says})`;

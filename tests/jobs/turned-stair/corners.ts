@@ -61,6 +61,13 @@ export const treadReadings = (flight: FlightInSpace, steps: number): readonly (r
     return [step, flight.run, ...read(flight, [step * flight.run, level], [(step - 1) * flight.run, level])];
   });
 
+/** The landing tread, as deep as said and a nosing more: it lies from the face of the last riser back over the landing. */
+export const landingReadings = (flight: FlightInSpace, depth: number): readonly (string | number)[] => {
+  const front = (flight.rises.length - 1) * flight.run;
+  const level = subTread(flight, flight.rises.length);
+  return ["landing", depth, ...read(flight, [front + depth, level], [front, level])];
+};
+
 /** Step, height, top, bottom, both diagonals: a riser is read at its back, from sub-tread to sub-tread or the bare floor. */
 export const riserReadings = (flight: FlightInSpace): readonly (readonly number[])[] =>
   flight.rises.map((_, index) => index + 1).map((step) => {

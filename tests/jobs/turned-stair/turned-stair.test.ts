@@ -1,9 +1,10 @@
 /** @jest-environment ./tests/workbook/engine-environment.cjs */
 import { inventedTurnedJob } from "../../../src/sheets/demo/invented-turned-job";
 import { turnedJob } from "../../../src/sheets/job/turned-job";
+import { type ActCell, tickets } from "../../../src/sheets/tickets";
 import type { CellValue, Workbook } from "../../../src/workbook/workbook";
 import { closeWorkbooks, openedData } from "../../workbook/opened-workbook";
-import { height, LOWER, riserReadings, treadReadings, UPPER } from "./corners";
+import { height, landingReadings, LOWER, riserReadings, treadReadings, UPPER } from "./corners";
 
 /** For the engine to work both flights out on a busy machine, in milliseconds. */
 const ENGINE_TIME = 240_000;
@@ -112,7 +113,8 @@ describe("an invented L-shaped stair from survey to bid, by hand beside every fi
   test("readings are those of corners in space, read to a millimetre", () => {
     const { lower, upper } = inventedTurnedJob;
     const without = (rows: typeof lower.treads): unknown => rows.map((row) => row.slice(0, 6));
-    expect(without(lower.treads)).toEqual(treadReadings(LOWER, 5));
+    // 140 less a nosing of 25.
+    expect(without(lower.treads)).toEqual([...treadReadings(LOWER, 5), landingReadings(LOWER, 115)]);
     expect(without(upper.treads)).toEqual(treadReadings(UPPER, 5));
     expect(without(lower.risersRead)).toEqual(riserReadings(LOWER));
     expect(without(upper.risersRead)).toEqual(riserReadings(UPPER));
@@ -146,7 +148,7 @@ describe("its lower flight", () => {
     expect(at("Survey!F11")).toBe("pack 7.0 mm under sub-tread 4");
     expect(at("Survey!F15")).toBe("ends on the landing");
     // Cut 27 lower, the treads being that thick, and all but the first 6 higher for the lap.
-    expect(spilled("Fit!G17").flat()).toEqual([154, 159, 160, 157, 161, 162, 159, 162]);
+    expect(spilled("Fit!G18").flat()).toEqual([154, 159, 160, 157, 161, 162, 159, 162]);
   });
 
   test("treads between two skirts, a landing tread and no return", () => {
@@ -191,7 +193,18 @@ describe("its lower flight", () => {
     // The underside is the longer: from its back left corner to its front right one, 901 - 0.10594 + 1.08494 x 290 / 265.
     expect(first("length")).toBeCloseTo(902.08135, 3);
     expect([first("left set"), first("right set")]).toEqual(["right 0.67°, underside longer 0.50°", "right 0.23°, upright"]);
-    expect(column("Fit!AA8", "note")).toEqual(["", "", "", "", ""]);
+    expect(column("Fit!AA8", "note")).toEqual(["", "", "", "", "", ""]);
+  });
+
+  test("the landing tread has a ticket of its own, beside the treads'", () => {
+    const [treads, landing, ...others] = tickets("Fit", "treads", spilled("Fit!CA8") as readonly (readonly ActCell[])[]);
+    expect([treads?.title, landing?.title, others]).toEqual(["Fit: treads, steps 1 to 5", "Fit: treads, step landing", []]);
+    const figure = (act: string): string | undefined => landing?.acts.find((one) => one.act === act)?.cells[0]?.figure;
+    // 115 + 25 deep. sqrt(909² - 115²) = 901.69618 and sqrt(907² - 115²) = 899.67995; s = 0.69618 and 1.32005, mean 1.00811, closure
+    // -0.62387, a quarter of it -0.15597; at the face 27 x tan -0.5 deg = -0.23563. 901 - 0.39160 is 900.6 long at the back, and to the
+    // front corner, 1.00811 x 25 / 115 either way the same, as much: 100 more is burnt, for the underside is the longer.
+    expect(["RIP", "MARK RIGHT NOSE", "MARK RIGHT BACK"].map(figure)).toEqual(["140", "1000.5", "1000.5"]);
+    expect(at("Fit!A15")).toBe("");
   });
 
   test("the first riser, by the legs of its diagonals", () => {
