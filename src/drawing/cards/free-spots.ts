@@ -1,0 +1,43 @@
+import { type Box, doMeet, type Spot } from "./pen";
+
+/** Room kept round a text, in millimetres. */
+const AIR = 0.5;
+
+const grown = ({ left, right, top, bottom }: Box): Box => ({ left: left - AIR, right: right + AIR, top: top - AIR, bottom: bottom + AIR });
+
+/** Whether a place lies within a shape: how often a line from it meets the shape's edges. */
+const isWithin = ([x, y]: Spot, shape: readonly Spot[]): boolean => {
+  let inside = false;
+  for (const [place, [x1, y1]] of shape.entries()) {
+    const [x2, y2] = shape[(place + 1) % shape.length] ?? [x1, y1];
+    if (y1 > y !== y2 > y && x < x1 + ((y - y1) / (y2 - y1)) * (x2 - x1)) inside = !inside;
+  }
+  return inside;
+};
+
+/** Places within a shape on which nothing stands yet. */
+export interface FreeSpots {
+  /** Takes the room of a text or a line. */
+  readonly take: (box: Box) => void;
+  /** The first of the places that is free, and taken from now on. */
+  readonly first: <Place extends { readonly box: Box }>(places: readonly Place[]) => Place | undefined;
+}
+
+export const freeSpots = (shape: readonly Spot[]): FreeSpots => {
+  const taken: Box[] = [];
+  const take = (box: Box): void => void taken.push(grown(box));
+  const isFree = (box: Box): boolean => {
+    const { left, right, top, bottom } = grown(box);
+    const middle = (top + bottom) / 2;
+    const edges: readonly Spot[] = [[left, top], [right, top], [left, bottom], [right, bottom], [left, middle], [right, middle]];
+    return edges.every((spot) => isWithin(spot, shape)) && !taken.some((other) => doMeet(box, other));
+  };
+  return {
+    take,
+    first: (places) => {
+      const found = places.find(({ box }) => isFree(box));
+      if (found !== undefined) take(found.box);
+      return found;
+    },
+  };
+};

@@ -1,0 +1,51 @@
+import type { CutPiece } from "../../functions/fit/cut-pieces";
+import { blankText } from "./act-text";
+import type { CardFacts } from "./card-facts";
+import { textWidth } from "./letter-widths";
+import { type Drawn, line, text, WEIGHT } from "./pen";
+
+const [LEFT, RIGHT] = [7, 203];
+/** Between the left half of the head and the right one. */
+const APART = 4;
+const TITLE = { size: 8, y: 12.6 } as const;
+const CAUTION = { size: 2.9, y: 17.4 } as const;
+const RULE = 19.2;
+const LINES = [8.6, 13, 17.4] as const;
+/** By hand, where no list says it. */
+const BY_HAND = "wood ____________  board ______";
+
+/** The largest of the sizes in which a text is no wider than its room; cut short where none is. */
+export const fitting = (words: string, sizes: readonly number[], isBold: boolean, room: number): { readonly text: string; readonly size: number } => {
+  const size = sizes.find((one) => textWidth(words, one, isBold) <= room);
+  if (size !== undefined) return { text: words, size };
+  const smallest = Math.min(...sizes);
+  let short = words;
+  while (short !== "" && textWidth(`${short}...`, smallest, isBold) > room) short = short.slice(0, -1);
+  return { text: `${short}...`, size: smallest };
+};
+
+const isTapered = ({ acts }: CutPiece): boolean => acts.some(({ act }) => act?.kind === "scribe");
+
+/** Whose piece it is, and what it is made of. */
+export const head = (piece: CutPiece, { job, date, card, cards, caution }: CardFacts): readonly Drawn[] => {
+  const title = fitting(
+    `STEP ${piece.step} ${piece.kind.toUpperCase()}${isTapered(piece) ? ", TAPERED" : ""}`, [TITLE.size, 7, 6, 5, 4], true, 104,
+  );
+  const left = Math.max(textWidth(title.text, title.size, true), textWidth(caution, CAUTION.size, false));
+  const room = RIGHT - LEFT - left - APART;
+  const blank = blankText(piece.acts);
+  const said = [
+    { words: `${job} · card ${card} of ${cards}`, isBold: true },
+    { words: `${blank === "" ? "" : `${blank} · `}${date}`, isBold: false },
+    { words: BY_HAND, isBold: false },
+  ];
+  return [
+    text([LEFT, TITLE.y], title.text, { size: title.size, isBold: true }),
+    text([LEFT, CAUTION.y], caution, { size: CAUTION.size, part: "caution" }),
+    ...said.map(({ words, isBold }, place) => {
+      const fit = fitting(words, [3.3, 3, 2.7, 2.5], isBold, room);
+      return text([RIGHT, LINES[place] ?? 0], fit.text, { size: fit.size, isBold, anchor: "end" });
+    }),
+    line([[LEFT, RULE], [RIGHT, RULE]], WEIGHT.blade),
+  ];
+};
