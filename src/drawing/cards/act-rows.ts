@@ -15,6 +15,7 @@ interface Sizes {
   readonly pitch: number;
   readonly verb: number;
   readonly number: number;
+  readonly digits: number;
   readonly of: Readonly<Record<Rank, number>>;
 }
 
@@ -22,18 +23,22 @@ interface Sizes {
 export const SMALLEST = 2.5;
 const GAP = 1.8;
 const BOX_ROOM = 6;
+const NUMBER_WIDE = 4.3;
 /** Rows from the highest that are easily read at a distance to the lowest that hold the largest figures in these sizes. */
 const HIGHEST = 5.7;
 const EASY = 4.6;
-const LOWEST = 2.9;
+const LOWEST = 2.4;
+/** Letters of a row lower than the smallest letters ask for. */
+const FULL = 0.95;
 const STEP = 0.1;
 
 const sizesOf = (pitch: number): Sizes => {
-  const size = (part: number, most: number): number => Math.min(most, Math.max(SMALLEST, pitch * part));
+  const size = (part: number, most: number): number => Math.min(most, Math.max(Math.min(SMALLEST, pitch * FULL), pitch * part));
   return {
     pitch,
     verb: size(0.64, 3.5),
-    number: Math.min(4.1, pitch - 0.5),
+    number: Math.min(4.1, pitch - 0.3),
+    digits: Math.min(SMALLEST, pitch * 0.86),
     of: { figure: size(0.88, 4.9), strong: size(0.64, 3.4), word: size(0.6, 3.15) },
   };
 };
@@ -75,6 +80,7 @@ const flow = (runs: readonly Run[], x: number, indent: number, right: number, si
   return placed;
 };
 
+/** One act of a row. */
 interface Slot {
   readonly act: ActText;
   readonly left: number;
@@ -101,6 +107,24 @@ const WIDEST_FIGURE = 38;
 
 type Row = readonly Slot[];
 
+/** Where a row of two acts with the same words has them, in parts of its width. */
+const SHARED = { second: 0.34, words: 0.68 } as const;
+
+/** Two acts that differ in nothing but their end and their figure: the words stand once, behind both. */
+const sharing = (one: ActText, other: ActText, left: number, right: number, sizes: Sizes): Row | undefined => {
+  const [[ofOne = [], more], [ofOther = [], others]] = [one.lines, other.lines];
+  const wordsOf = (runs: readonly Run[]): string => runs.filter(({ rank }) => rank === "word").map(({ text: words }) => words).join();
+  if (more !== undefined || others !== undefined || wordsOf(ofOne) === "" || wordsOf(ofOne) !== wordsOf(ofOther)) return undefined;
+  const [second, words] = [left + (right - left) * SHARED.second, left + (right - left) * SHARED.words];
+  const plain = (act: ActText, runs: readonly Run[]): ActText => ({ ...act, lines: [runs.filter(({ rank }) => rank !== "word")] });
+  const begins = (act: ActText, from: number): number => from + BOX_ROOM + verbWidth(act, sizes) + GAP;
+  const first = slot(plain(one, ofOne), left, begins(one, left), left, second - GAP, sizes);
+  const next = slot(plain(other, ofOther), second, begins(other, second), second, words - GAP, sizes);
+  const said = flow(ofOther.filter(({ rank }) => rank === "word"), words, words, right, sizes);
+  if (first.height !== 1 || next.height !== 1 || linesOf(said) !== 1) return undefined;
+  return [first, { ...next, lines: [[...(next.lines[0] ?? []), ...said]] }];
+};
+
 const rowsOf = (acts: readonly ActText[], { left, right }: Room, sizes: Sizes, canPair: boolean): readonly Row[] => {
   const figure = left + BOX_ROOM + Math.max(...acts.map((act) => verbWidth(act, sizes))) + GAP;
   const indent = figure + Math.max(0, ...acts.map((act) => figureWidth(act, sizes)).filter((width) => width < WIDEST_FIGURE));
@@ -115,6 +139,12 @@ const rowsOf = (acts: readonly ActText[], { left, right }: Room, sizes: Sizes, c
     const [one, next] = [acts[place], acts[place + 1]];
     if (one === undefined) continue;
     const isPair = canPair && next !== undefined && one.verb.split(" ")[0] === next.verb.split(" ")[0];
+    const shared = isPair ? sharing(one, next, left, right, sizes) : undefined;
+    if (shared !== undefined) {
+      rows.push(shared);
+      place += 1;
+      continue;
+    }
     const [first, second] = isPair ? [half(one, left, middle - 2), half(next, middle, right)] : [];
     if (first !== undefined && second !== undefined) {
       rows.push([first, second]);
@@ -139,14 +169,13 @@ const slotDrawn = ({ act, left, lines }: Slot, top: number, sizes: Sizes): reado
   const middleOf = (line: number): number => top + (line + 0.5) * sizes.pitch;
   const part = `act ${act.number}`;
   const middle = middleOf(0);
-  const side = sizes.number / 2;
-  const at = left + 2.05;
+  const half = sizes.number / 2;
   let line = 0;
   const texts = lines.flatMap((placed, place) => {
     const from = line;
     line += linesOf(placed);
     // The second setting of a saw is its tilt.
-    const label = place === 0 ? [] : [text([left + BOX_ROOM, baseline(middleOf(from), sizes.of.strong)], "tilt", { size: sizes.of.strong })];
+    const label = place === 0 ? [] : [text([left + BOX_ROOM, baseline(middleOf(from), sizes.of.strong)], "TILT", { size: sizes.of.strong, isBold: true })];
     return [
       ...label,
       ...placed.map(({ rank, text: words, x, line: on }) =>
@@ -155,8 +184,8 @@ const slotDrawn = ({ act, left, lines }: Slot, top: number, sizes: Sizes): reado
     ];
   });
   return [
-    box({ left: at - side, right: at + side, top: middle - side, bottom: middle + side }, WEIGHT.blade),
-    text([at, baseline(middle, SMALLEST)], act.number, { size: SMALLEST, isBold: true, anchor: "middle" }),
+    box({ left, right: left + NUMBER_WIDE, top: middle - half, bottom: middle + half }, WEIGHT.blade),
+    text([left + NUMBER_WIDE / 2, baseline(middle, sizes.digits)], act.number, { size: sizes.digits, isBold: true, anchor: "middle" }),
     text([left + BOX_ROOM, baseline(middle, sizes.verb)], act.verb, { size: sizes.verb, isBold: true, part: `${part} verb` }),
     ...texts,
   ];

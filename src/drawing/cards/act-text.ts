@@ -21,15 +21,17 @@ export interface ActText {
 const figure = (text: string): Run => ({ rank: "figure", text });
 const strong = (text: string): Run => ({ rank: "strong", text });
 const word = (text: string): Run => ({ rank: "word", text });
-const words = (texts: readonly (string | undefined)[]): readonly Run[] =>
-  texts.flatMap((said) => (said === undefined || said === "" ? [] : [word(said)]));
+const words = (texts: readonly string[]): readonly Run[] => {
+  const said = texts.filter((text) => text !== "").join("; ");
+  return said === "" ? [] : [word(said)];
+};
 
 /** Said once for the whole card, in the plan and its legend. */
 const SAID_ONCE: ReadonlySet<string> = new Set([LAID.tread, LAID.riser, LEAVE_THE_LINE, ON_THE_FACE]);
 const WRONG_MARK = /^off by more than .* a mark is wrong/;
 const BLANK = /^blank at least /;
 
-const parts = (note: string): readonly string[] => note.split("; ").filter((part) => part !== "");
+const parts = (note: string): string[] => note.split("; ").filter((part) => part !== "");
 
 /** The side a direction goes to, so that it is found at a glance. */
 const loud = (said: string): string => said.replace(/to the (left|right)/g, (_, side: string) => `to the ${side.toUpperCase()}`);
@@ -38,8 +40,8 @@ const loud = (said: string): string => said.replace(/to the (left|right)/g, (_, 
 const setting = (said: string): readonly Run[] => {
   const [, degrees, rest = ""] = /^([\d.]+°),? ?(.*)$/.exec(said) ?? [];
   if (degrees === undefined) return [figure(said)];
-  const [, before = "", way = "", after = ""] = /^(.*?)((?:near end|top of the blade) to the (?:left|right),?)?((?: |\().*)?$/.exec(rest) ?? [];
-  if (way === "") return [figure(degrees), ...words([rest])];
+  const [, before = "", way, after = ""] = /^(.*?)((?:near end|top of the blade) to the (?:left|right),?)(.*)$/.exec(rest) ?? [];
+  if (way === undefined) return [figure(degrees), ...words([rest])];
   return [figure(degrees), ...words([before.trim()]), strong(loud(way)), ...words([after.trim()])];
 };
 
@@ -63,25 +65,40 @@ const tapeRuns = ({ act, cells }: PieceAct, unit: Unit): readonly Run[] => {
   return [...marked(reading), ...(where.length === 0 ? [] : [strong(`${where.join(", ")},`), word(net)])];
 };
 
-const notesOf = ({ act, cells }: PieceAct): readonly string[] =>
+/** How a return lies and where its mitre is, which its picture shows. */
+const RETURN_LIES = /^face up, outer edge toward you/;
+
+const notesOf = ({ act, cells }: PieceAct, isCrowded: boolean): string[] =>
   parts(cells.note).filter(
-    (part, place) => !SAID_ONCE.has(part) && !WRONG_MARK.test(part) && (act?.kind !== "rip" || place === 0),
+    (part, place) =>
+      !SAID_ONCE.has(part) && !WRONG_MARK.test(part) && (act?.kind !== "rip" || place === 0) && !(isCrowded && RETURN_LIES.test(part)),
   );
+
+/** A mitre as it is counted from the edge, which its picture has. */
+const FROM_EDGE = / \([\d.]+° from the [a-z ]+\)/;
 
 const isPlain = (tilt: string): boolean => tilt === "" || tilt === "upright";
 
-/** The words of a row of the sheet, in the order in which they are looked for at the saw. */
-export const actText = (row: PieceAct, unit: Unit): ActText => {
-  const { number, act, hookOn, swing, offset, tilt } = row.cells;
+/**
+ * The words of a row of the sheet, in the order in which they are looked for at the saw. On a crowded card what its pictures say is not
+ * said again.
+ */
+export const actText = (row: PieceAct, unit: Unit, isCrowded: boolean): ActText => {
+  const { number, act, hookOn, offset, tilt } = row.cells;
+  const swing = isCrowded ? row.cells.swing.replace(FROM_EDGE, "") : row.cells.swing;
   const [tilted = "", ...shown] = tilt.split("; ");
   const tiltRuns = isPlain(tilt) ? [] : [...setting(tilted), ...words(shown)];
+  const notes = notesOf(row, isCrowded);
+  // A width and an angle side by side would be taken for one another.
+  const width = row.act?.kind === "mitre the return" ? notes.splice(0, 1) : [];
   const first = [
     ...tapeRuns(row, unit),
-    ...words([hookOn]),
+    ...words(width),
+    ...words([hookOn, ...(swing === "" && offset === "" && tilt !== "upright" ? notes : [])]),
     ...(swing === "" ? [] : setting(swing)),
     ...(offset === "" ? [] : offsetRuns(offset)),
     ...(tilt === "upright" ? [strong("upright")] : []),
-    ...words(notesOf(row)),
+    ...(swing === "" && offset === "" && tilt !== "upright" ? [] : words(notes)),
   ];
   // A tilt that stands alone, as of a bevel, is what is set.
   const lines = swing === "" && tiltRuns.length > 0 ? [[...tiltRuns, ...first]] : [first, ...(tiltRuns.length === 0 ? [] : [tiltRuns])];

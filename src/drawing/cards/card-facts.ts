@@ -10,6 +10,4 @@ export interface CardFacts {
   readonly card: number;
   readonly cards: number;
   readonly caution: string;
-  /** What else every page says, such as that a job is invented. */
-  readonly also?: string;
 }

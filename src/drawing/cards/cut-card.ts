@@ -16,6 +16,9 @@ import { plan } from "./plan";
 
 const EDGE = 7;
 const SIDES = ["left", "right"] as const;
+/** Both ends open make two dozen acts: the plan leaves them some of its room. */
+const MANY_ACTS = 16;
+const DEEP = { usual: 24, crowded: 20 } as const;
 /** Down to where the pictures of the ends reach. */
 const ENDS_BOTTOM = 60.5;
 
@@ -49,13 +52,17 @@ const ends = ({ acts }: CutPiece, outline: Outline): readonly Drawn[] => {
     const closed = find(acts, "saw end", side);
     if (closed === undefined) return [title];
     const isBevelShown = bevelled !== undefined && side === shown && closed.row.cells.tilt === "upright";
-    const notch = find(acts, "saw the notch", side)?.row.cells.number;
-    return [title, ...endPicture(closed.row, closed.act, notch, isBevelShown ? bevelled : undefined)];
+    const notch = acts
+      .filter(({ act }) => (act?.kind === "mark the notch" || act?.kind === "saw the notch") && act.end === side)
+      .map(({ cells }) => cells.number)
+      .join(", ");
+    return [title, ...endPicture(closed.row, closed.act, notch === "" ? undefined : notch, isBevelShown ? bevelled : undefined)];
   });
 };
 
 const sound = (piece: CutPiece, outline: Outline): readonly Drawn[] => {
-  const drawn = plan(piece, outline, piece.acts);
+  const isCrowded = piece.acts.length > MANY_ACTS;
+  const drawn = plan(piece, outline, piece.acts, isCrowded ? DEEP.crowded : DEEP.usual);
   const legend = `plan 1:${drawn.scale} · hatched: waste, ${LEAVE_THE_LINE} · ends not to scale, drawn at ${DRAWN_AT}°`;
   const top = Math.max(ENDS_BOTTOM, drawn.bottom);
   return [
@@ -63,7 +70,7 @@ const sound = (piece: CutPiece, outline: Outline): readonly Drawn[] => {
     ...drawn.drawn,
     ...ends(piece, outline),
     line([[EDGE, top], [CARD_WIDTH - EDGE, top]], WEIGHT.tape),
-    ...actRows(piece.acts.map((act) => actText(act, piece.unit)), remarks(piece.acts), {
+    ...actRows(piece.acts.map((act) => actText(act, piece.unit, isCrowded)), remarks(piece.acts), {
       left: EDGE, right: CARD_WIDTH - EDGE, top, bottom: FOOT_TOP,
     }),
     ...foot(piece, outline),

@@ -76,9 +76,9 @@ const picture = (drawn: Picture): readonly Drawn[] => {
     line(blade, WEIGHT.blade, { part: `${name} blade` }),
     line(wood, WEIGHT.piece, { part: name }),
     ...(angle === 0 ? [] : arrow(spot(at(tip), tip), way, `${name} arrow`)),
-    label(top + 1.9, upper, 2.5, false),
+    label(top + 1.1, upper, 2.5, false),
     label(baseline((top + bottom) / 2, 4), figure, 4, true, `${name} figure`),
-    label(bottom, lower, 2.5, false),
+    label(bottom + 1.3, lower, 2.5, false),
     ...numbered(spot(PLACES.edge + NUMBER_RADIUS, middle), number),
     text(spot(PLACES.edge + 2 * NUMBER_RADIUS + 0.8, baseline(middle, 2.5)), says, { size: 2.5, anchor }),
   ];
@@ -107,9 +107,9 @@ const bevelPicture = (row: PieceAct, side: Side): readonly Drawn[] => {
     ...hatch([[far, top], [edge, bottom], [far - shift, bottom]]),
     closed([[far, top], [edge, bottom], [far - shift, bottom]], WEIGHT.blank, { dash: DASH.blank }),
     line([[inner, top], [edge, top], [edge - shift, bottom], [inner, bottom]], WEIGHT.piece, { part: "bevel" }),
-    text([words, top + 1.9], "face", { size: 2.5, anchor }),
+    text([words, top + 1.1], "face", { size: 2.5, anchor }),
     text([words, baseline((top + bottom) / 2, 4)], degrees(row.cells.tilt), { size: 4, isBold: true, anchor, part: "bevel figure" }),
-    text([words, bottom], "back", { size: 2.5, anchor }),
+    text([words, bottom + 1.3], "back", { size: 2.5, anchor }),
     ...numbered(spot(PLACES.edge + NUMBER_RADIUS), row.cells.number),
     text([x(PLACES.edge + 2 * NUMBER_RADIUS + 0.8), baseline(middle, 2.5)], "top edge, from the right end", { size: 2.5, anchor }),
   ];

@@ -6,10 +6,10 @@ import { checkLimit } from "./act-text";
 import { textWidth } from "./letter-widths";
 import { box, type Drawn, text, WEIGHT } from "./pen";
 
-export const FOOT_TOP = 125.4;
+export const FOOT_TOP = 126.2;
 const [LEFT, RIGHT] = [7, 203];
-const BOXES = { top: 126.6, high: 5, wide: 11 } as const;
-const LAST_LINE = 136;
+const BOXES = { top: 127.4, high: 5, wide: 11 } as const;
+const LAST_LINE = 136.6;
 const SMALL = 2.5;
 const GAP = 1.2;
 
@@ -24,7 +24,7 @@ const EDGES = { tread: { far: "back", near: "nose" }, riser: { far: "top", near:
 
 const gapsOf = ({ kind }: CutPiece, { ends }: Outline): readonly string[] =>
   (["left", "right"] as const satisfies readonly Side[]).flatMap((side) =>
-    ends[side].isOpen ? [] : [`${side} ${EDGES[kind].far}`, `${side} ${EDGES[kind].near}`]);
+    ends[side].isOpen ? (kind === "tread" ? [`${side} return`] : []) : [`${side} ${EDGES[kind].far}`, `${side} ${EDGES[kind].near}`]);
 
 const lowered = (words: string): string => (words === "" ? "" : `CHECK ${words}`);
 

@@ -17,26 +17,31 @@ const isWithin = ([x, y]: Spot, shape: readonly Spot[]): boolean => {
 
 /** Places within a shape on which nothing stands yet. */
 export interface FreeSpots {
-  /** Takes the room of a text or a line. */
+  /** Takes the room of a line, which other lines may cross and no text may. */
   readonly take: (box: Box) => void;
-  /** The first of the places that is free, and taken from now on. */
-  readonly first: <Place extends { readonly box: Box }>(places: readonly Place[]) => Place | undefined;
+  /** The first of the places whose text finds room, and whose lines cross no other text; taken from now on. */
+  readonly first: <Place extends { readonly box: Box; readonly lines?: readonly Box[] }>(places: readonly Place[]) => Place | undefined;
 }
 
 export const freeSpots = (shape: readonly Spot[]): FreeSpots => {
-  const taken: Box[] = [];
-  const take = (box: Box): void => void taken.push(grown(box));
+  const texts: Box[] = [];
+  const lines: Box[] = [];
+  const take = (box: Box): void => void lines.push(grown(box));
   const isFree = (box: Box): boolean => {
     const { left, right, top, bottom } = grown(box);
     const middle = (top + bottom) / 2;
     const edges: readonly Spot[] = [[left, top], [right, top], [left, bottom], [right, bottom], [left, middle], [right, middle]];
-    return edges.every((spot) => isWithin(spot, shape)) && !taken.some((other) => doMeet(box, other));
+    return edges.every((spot) => isWithin(spot, shape)) && ![...texts, ...lines].some((other) => doMeet(box, other));
   };
   return {
     take,
     first: (places) => {
-      const found = places.find(({ box }) => isFree(box));
-      if (found !== undefined) take(found.box);
+      const found = places.find(({ box, lines: drawn = [] }) =>
+        isFree(box) && !drawn.some((one) => texts.some((other) => doMeet(one, other))));
+      if (found !== undefined) {
+        texts.push(grown(found.box));
+        for (const one of found.lines ?? []) take(one);
+      }
       return found;
     },
   };

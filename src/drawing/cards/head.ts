@@ -1,4 +1,5 @@
 import type { CutPiece } from "../../functions/fit/cut-pieces";
+import { markedLength } from "../../solver/length/marked-length";
 import { blankText } from "./act-text";
 import type { CardFacts } from "./card-facts";
 import { textWidth } from "./letter-widths";
@@ -34,9 +35,10 @@ export const head = (piece: CutPiece, { job, date, card, cards, caution }: CardF
   const left = Math.max(textWidth(title.text, title.size, true), textWidth(caution, CAUTION.size, false));
   const room = RIGHT - LEFT - left - APART;
   const blank = blankText(piece.acts);
+  const thick = piece.outline === undefined ? "" : `${markedLength(piece.outline.thickness, piece.unit)} thick`;
   const said = [
-    { words: `${job} · card ${card} of ${cards}`, isBold: true },
-    { words: `${blank === "" ? "" : `${blank} · `}${date}`, isBold: false },
+    { words: `${job} · ${date} · card ${card} of ${cards}`, isBold: true },
+    { words: [blank, thick].filter((each) => each !== "").join(" · "), isBold: false },
     { words: BY_HAND, isBold: false },
   ];
   return [

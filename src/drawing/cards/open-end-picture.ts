@@ -31,7 +31,7 @@ const TOE = 12.5;
 const WASTE = 8;
 const INNER = 48;
 const MOST_ACROSS = 16;
-const RETURN = { top: 50, bottom: 54.5, free: 9, mitre: 45 } as const;
+const RETURN = { top: 50, bottom: 54.5, free: 8, mitre: 49 } as const;
 const OPENED = 13;
 const RADIUS = 5;
 
@@ -59,14 +59,14 @@ const corner = ({ side, sawn, mitre, width }: OpenEnd): readonly Drawn[] => {
     line([spot(INNER, NOSE), spot(TOE, NOSE), spot(heelAt, heelY), spot(backAt, TOP)], WEIGHT.piece, { part: `${side} open` }),
     line([spot(heelAt, heelY), spot(INNER, heelY)], WEIGHT.blank, { dash: DASH.square }),
     line(arc, WEIGHT.tape),
-    ...numbered(spot(numberAt, TOP + 3.4), sawn.row.cells.number),
-    words(figureAt, baseline(TOP + 3.4, 3.6), settingOf(sawn.row.cells.swing), 3.6, true, `${side} swing figure`),
+    ...numbered(spot(numberAt, TOP + 2.7), sawn.row.cells.number),
+    words(figureAt, baseline(TOP + 2.7, 3.6), settingOf(sawn.row.cells.swing), 3.6, true, `${side} swing figure`),
     ...numbered(spot(numberAt, NOSE - 6.3), mitre.row.cells.number),
     words(figureAt, baseline(NOSE - 6.3, 3.6), settingOf(mitre.row.cells.swing), 3.6, true, `${side} mitre figure`),
     words(figureAt + textWidth(settingOf(mitre.row.cells.swing), 3.6, true) + 1, baseline(NOSE - 6.3, 2.5), "on scale", 2.5),
     words(numberAt - NUMBER_RADIUS, NOSE - 1.4, `${fromEdge(mitre.row.cells.swing)} from nose`, 2.5),
     words(TOE, NOSE + 3, "toe", 2.5, true),
-    words(heelAt + 1.2, heelY - 0.9, "heel", 2.5, true),
+    words(heelAt + 1.2, heelY - 0.8, "heel", 2.5, true),
     words(TOE + 10, NOSE + 3, "NOSE", 2.5),
   ];
 };
@@ -93,7 +93,7 @@ const returned = ({ side, returned: mitred, freeEnd }: OpenEnd): readonly Drawn[
     text(spot(free + 2 * NUMBER_RADIUS + 0.8, baseline(middle, 3)), figure.replace(" strong", "+").replace(" shy", "−"), {
       size: 3, isBold: true, anchor, part: `${side} return figure`,
     }),
-    text(spot(free + 11, top + 3.1), "return", { size: 2.5, anchor }),
+    text(spot(free + 2.4, top + 3.1), "outer edge toward you", { size: 2.5, anchor }),
   ];
 };
 

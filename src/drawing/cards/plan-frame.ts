@@ -4,7 +4,7 @@ import type { Unit } from "../../solver/length/length";
 import type { Spot } from "./pen";
 
 /** Paper for the plan, in millimetres, and where the far edge of the blank lies on it. */
-const ROOM = { left: 55, right: 151, deep: 24, top: 31.5 } as const;
+const ROOM = { left: 55, right: 151, top: 31.5 } as const;
 /** Waste drawn past each end: the blank is at least so long as is written, and mostly longer. */
 export const WASTE = 3.2;
 const SCALES = [10, 12, 15, 20, 25, 30, 40, 50, 75, 100] as const;
@@ -28,7 +28,7 @@ const squaredAt = (acts: readonly PieceAct[], { ends }: Outline): number | undef
   return found[0] === undefined ? undefined : ends.left.near.along - found[0];
 };
 
-export const planFrame = (outline: Outline, acts: readonly PieceAct[], unit: Unit): PlanFrame => {
+export const planFrame = (outline: Outline, acts: readonly PieceAct[], unit: Unit, deep: number): PlanFrame => {
   const { left, right } = outline.ends;
   const corners = [...cornersOf(outline), left.ripped, right.ripped].map(({ along }) => along);
   const from = Math.min(...corners, left.near.along - left.otherSide, left.ripped.along - left.otherSide);
@@ -37,8 +37,8 @@ export const planFrame = (outline: Outline, acts: readonly PieceAct[], unit: Uni
   const begins = squared ?? from;
   const millimetres = MILLIMETRES[unit];
   const wide = ROOM.right - ROOM.left - 2 * WASTE;
-  const scale = SCALES.find((one) => ((to - begins) * millimetres) / one <= wide && (outline.depth * millimetres) / one <= ROOM.deep) ??
-    Math.ceil(Math.max(((to - begins) * millimetres) / wide, (outline.depth * millimetres) / ROOM.deep));
+  const scale = SCALES.find((one) => ((to - begins) * millimetres) / one <= wide && (outline.depth * millimetres) / one <= deep) ??
+    Math.ceil(Math.max(((to - begins) * millimetres) / wide, (outline.depth * millimetres) / deep));
   const paper = (length: number): number => (length * millimetres) / scale;
   const bottom = ROOM.top + paper(outline.depth);
   const start = (ROOM.left + ROOM.right - paper(to - begins)) / 2;

@@ -15,6 +15,8 @@ const SIDES = ["left", "right"] as const;
 const MIDDLE = 105;
 /** Under the far edge, as a line of small letters needs it. */
 const UNDER_EDGE = 3.3;
+/** A bevel takes off so little that it would lie on the edge: in parts of the height. */
+const LEAST_BEVEL = 0.05;
 /** From the near edge down to the line that says how the piece lies. */
 const LAID_UNDER = 9.4;
 
@@ -121,7 +123,14 @@ const ripTape = ({ blank, spot, outline: { ends } }: PlanFrame, acts: Acts, free
   const tried = DEPTH_SIZES.flatMap((size) =>
     [0.78, 0.72, 0.84, 0.66, 0.25, 0.3].map((part) => {
       const x = left + (right - left) * part;
-      return { x, ...placedLabels([labelOf(rip.row)], x, (blank.top + blank.bottom) / 2, size) };
+      const placed = placedLabels([labelOf(rip.row)], x, (blank.top + blank.bottom) / 2, size);
+      const [from, to] = [x - 0.8, x + 0.8];
+      return {
+        x, ...placed,
+        lines: [
+          { left: from, right: to, top: blank.top, bottom: placed.box.top }, { left: from, right: to, top: placed.box.bottom, bottom: blank.bottom },
+        ],
+      };
     }),
   );
   const found = free.first(tried);
@@ -129,7 +138,6 @@ const ripTape = ({ blank, spot, outline: { ends } }: PlanFrame, acts: Acts, free
   const { x, box: { top, bottom } } = found;
   const part = `tape ${rip.row.cells.number}`;
   const tick = (y: number): Drawn => line([[x - 0.8, y + 0.8], [x + 0.8, y - 0.8]], WEIGHT.blade);
-  free.take({ left: x - 0.8, right: x + 0.8, top: blank.top, bottom: blank.bottom });
   return [
     line([[x, blank.top], [x, top - 0.6]], WEIGHT.tape, { part }),
     line([[x, bottom + 0.6], [x, blank.bottom]], WEIGHT.tape, { part }),
@@ -174,7 +182,8 @@ const bevel = (frame: PlanFrame, acts: Acts, free: FreeSpots): readonly Drawn[] 
   const { spot, outline: { ends, depth } } = frame;
   const stop = (side: Side): number =>
     all(acts, "end the bevel").find(({ act: { end } }) => end === side)?.act.distance ?? 0;
-  const y = depth - found.act.relief;
+  // The least that parts it from the edge on paper.
+  const y = depth - Math.max(found.act.relief, depth * LEAST_BEVEL);
   const [from, to] = [spot({ along: ends.left.far.along + stop("left"), behind: y }), spot({ along: ends.right.far.along - stop("right"), behind: y })];
   free.take({ left: from[0], right: to[0], top: from[1] - 0.3, bottom: from[1] + 0.3 });
   const tried = [0.9, 0.12, 0.86, 0.16, 0.8, 0.2].flatMap((part) =>
@@ -188,18 +197,18 @@ const written = (piece: CutPiece, frame: PlanFrame, free: FreeSpots): readonly D
   const { face: up, fence } = laid(piece);
   const [[left], [right]] = [spot(ends.left.far), spot(ends.right.far)];
   const under = Math.max(spot(ends.left.far)[1], spot(ends.right.far)[1], blank.top);
-  const edges = [2.6, 2.5].flatMap((size) => [0, 1.6, 3].flatMap((more) => [0.5, 0.4, 0.6].map((part) =>
+  const edges = [2.6, 2.5].flatMap((size) => [0, 1.6, 3].flatMap((more) => [0.5, 0.4, 0.35, 0.3, 0.6].map((part) =>
     words([left + (right - left) * part, under + UNDER_EDGE + more], fence, size, false))));
-  const faces = [4.6, 3.8, 3].flatMap((size) => [0.42, 0.35, 0.5, 0.6].flatMap((part) => [0.5, 0.6, 0.4].map((down) =>
+  const faces = [4.6, 3.8, 3].flatMap((size) => [0.42, 0.35, 0.3, 0.5, 0.6].flatMap((part) => [0.5, 0.6, 0.4].map((down) =>
     words([left + (right - left) * part, baseline(blank.top + (blank.bottom - blank.top) * down, size)], up, size, true))));
   return [...(free.first(edges)?.drawn ?? []), ...(free.first(faces)?.drawn ?? [])];
 };
 
 /** The piece to scale as it lies at the saw, and where each act happens; `bottom` is where the drawing ends. */
 export const plan = (
-  piece: CutPiece, outline: Outline, acts: Acts,
+  piece: CutPiece, outline: Outline, acts: Acts, deep: number,
 ): { readonly drawn: readonly Drawn[]; readonly scale: number; readonly bottom: number } => {
-  const frame = planFrame(outline, acts, piece.unit);
+  const frame = planFrame(outline, acts, piece.unit, deep);
   const shape = face(outline, acts).map(frame.spot);
   const free = freeSpots(shape);
   const bottom = frame.blank.bottom + LAID_UNDER;
@@ -213,8 +222,8 @@ export const plan = (
     ...gaugedLine(frame, acts),
     ...sawNumbers(frame, acts, free),
     ...depths(frame, acts, free),
-    ...written(piece, frame, free),
     ...ripTape(frame, acts, free),
+    ...written(piece, frame, free),
     text([MIDDLE, bottom], laid(piece).near, { size: 3.2, isBold: true, anchor: "middle" }),
   ];
   return { drawn, scale: frame.scale, bottom: bottom + 1 };

@@ -20,6 +20,8 @@ const HEAVY = 3;
 /** Between two marks of a burnt tape's bar. */
 const BURNT_APART = 1.1;
 const AIR = 1;
+/** From a line up to the middle of figures that stand on it. */
+const BESIDE = 3.2;
 const SIZES = [3.4, 3, 2.7, 2.5] as const;
 const PLACES = [0.5, 0.42, 0.58, 0.34, 0.66] as const;
 
@@ -71,9 +73,12 @@ const tape = (frame: PlanFrame, marks: readonly Marked[], free: FreeSpots): read
   const tried = SIZES.flatMap((size) => PLACES.map((place) => placedLabels(labels, from + (to - from) * place, y, size)));
   const fits = tried.filter(({ box }) => box.right - box.left <= reach);
   const isInside = hook.along === "gauged line";
-  const label = isInside ? free.first(fits) : fits[0];
+  // On the line, or beside it where the line lies too near the nose.
+  const beside = isInside ? SIZES.flatMap((size) => PLACES.map((place) => placedLabels(labels, from + (to - from) * place, y - BESIDE, size))) : [];
+  const on = isInside ? free.first(fits) : fits[0];
+  const label = on ?? free.first(beside);
   const [one, other] = [Math.min(from, to), Math.max(from, to)];
-  const middle = label === undefined ? [] : [label.box.left - AIR, label.box.right + AIR];
+  const middle = on === undefined ? [] : [on.box.left - AIR, on.box.right + AIR];
   const stretches: readonly (readonly [number, number])[] =
     middle[0] === undefined || middle[1] === undefined ? [[one, other]] : [[one, middle[0]], [middle[1], other]];
   if (isInside) free.take({ left: one, right: other, top: y - TICK, bottom: y + TICK });
