@@ -21,6 +21,10 @@ export const sheetFunctions: SheetFunctions = {
     const error = anError(given);
     return [[error ?? Math.max(0, ...given.flat(2).filter((cell): cell is number => typeof cell === "number"))]];
   },
+  IFERROR: ([rows, instead]) =>
+    rows === undefined || instead === undefined
+      ? undefined
+      : rows.map((row) => row.map((cell) => (isErrorCell(cell) ? (instead[0]?.[0] ?? "") : cell))),
   SEQUENCE: ([count, more]) => {
     const rows = numberOf(count);
     return rows === undefined || rows < 1 || more !== undefined
