@@ -88,8 +88,9 @@ export const numbered = ([x, y]: Spot, number: string): readonly Drawn[] => [
   text([x, baseline(y, NUMBER_SIZE)], number, { size: NUMBER_SIZE, isBold: true, anchor: "middle" }),
 ];
 
-const HUNDREDTH = 100;
-const rounded = (value: number): string => String(Math.round(value * HUNDREDTH) / HUNDREDTH);
+/** A hundredth of a millimetre is seen by nobody; what reads a drawing back measures finer. */
+const PARTS = 1000;
+const rounded = (value: number): string => String(Math.round(value * PARTS) / PARTS);
 const escaped = (words: string): string =>
   words.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;").replace(/"/g, "&quot;");
 const named = (part: string | undefined): string => (part === undefined ? "" : ` data-part="${escaped(part)}"`);
