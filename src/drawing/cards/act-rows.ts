@@ -28,6 +28,8 @@ const NUMBER_WIDE = 4.3;
 const HIGHEST = 5.7;
 const EASY = 4.6;
 const LOWEST = 2.4;
+/** From the middle of a row down to the line its letters stand on, in parts of its height: the largest and the smallest have room. */
+const ON_LINE = 0.27;
 /** Letters of a row lower than the smallest letters ask for. */
 const FULL = 0.95;
 const STEP = 0.1;
@@ -167,6 +169,7 @@ const REMARK_PITCH = 3.3;
 
 const slotDrawn = ({ act, left, lines }: Slot, top: number, sizes: Sizes): readonly Drawn[] => {
   const middleOf = (line: number): number => top + (line + 0.5) * sizes.pitch;
+  const standsOn = (line: number): number => middleOf(line) + sizes.pitch * ON_LINE;
   const part = `act ${act.number}`;
   const middle = middleOf(0);
   const half = sizes.number / 2;
@@ -175,18 +178,18 @@ const slotDrawn = ({ act, left, lines }: Slot, top: number, sizes: Sizes): reado
     const from = line;
     line += linesOf(placed);
     // The second setting of a saw is its tilt.
-    const label = place === 0 ? [] : [text([left + BOX_ROOM, baseline(middleOf(from), sizes.of.strong)], "TILT", { size: sizes.of.strong, isBold: true })];
+    const label = place === 0 ? [] : [text([left + BOX_ROOM, standsOn(from)], "TILT", { size: sizes.of.strong, isBold: true })];
     return [
       ...label,
       ...placed.map(({ rank, text: words, x, line: on }) =>
-        text([x, baseline(middleOf(from + on), sizes.of[rank])], words, { size: sizes.of[rank], isBold: isHeavy(rank), part: `${part} ${rank}` }),
+        text([x, standsOn(from + on)], words, { size: sizes.of[rank], isBold: isHeavy(rank), part: `${part} ${rank}` }),
       ),
     ];
   });
   return [
     box({ left, right: left + NUMBER_WIDE, top: middle - half, bottom: middle + half }, WEIGHT.blade),
     text([left + NUMBER_WIDE / 2, baseline(middle, sizes.digits)], act.number, { size: sizes.digits, isBold: true, anchor: "middle" }),
-    text([left + BOX_ROOM, baseline(middle, sizes.verb)], act.verb, { size: sizes.verb, isBold: true, part: `${part} verb` }),
+    text([left + BOX_ROOM, standsOn(0)], act.verb, { size: sizes.verb, isBold: true, part: `${part} verb` }),
     ...texts,
   ];
 };

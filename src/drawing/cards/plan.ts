@@ -145,6 +145,16 @@ const ripTape = ({ blank, spot, outline: { ends } }: PlanFrame, acts: Acts, free
   ];
 };
 
+/** Takes the room of a slanted line, bit by bit. */
+const takeLine = (free: FreeSpots, [x1, y1]: Spot, [x2, y2]: Spot): void => {
+  const bits = Math.max(1, Math.ceil(Math.abs(y2 - y1)));
+  for (let bit = 0; bit < bits; bit += 1) {
+    const [from, to] = [bit / bits, (bit + 1) / bits];
+    const [xs, ys] = [[x1 + (x2 - x1) * from, x1 + (x2 - x1) * to], [y1 + (y2 - y1) * from, y1 + (y2 - y1) * to]];
+    free.take({ left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) });
+  }
+};
+
 /** Where a scribed back comes at each end: a tape beside that end, and the number of the line between. */
 const depths = (frame: PlanFrame, acts: Acts, free: FreeSpots): readonly Drawn[] => {
   const { spot, outline: { ends } } = frame;
@@ -154,6 +164,7 @@ const depths = (frame: PlanFrame, acts: Acts, free: FreeSpots): readonly Drawn[]
     const [[x1, y1], [x2, y2]] = [spot(heel ?? near), spot(far)];
     const [from, to]: readonly [Spot, Spot] = [[x1 + inset, y1], [x2 + inset, y2]];
     const inward = Math.sign(inset);
+    takeLine(free, from, to);
     const tried = DEPTH_SIZES.flatMap((size) =>
       [0.35, 0.5, 0.65].flatMap((part) => [9, 11, 13, 15].map((aside) =>
         placedLabels([labelOf(row)], x1 + (x2 - x1) * part + inward * (2 + aside), y1 + (y2 - y1) * part, size))),
@@ -218,10 +229,10 @@ export const plan = (
     ...blankLines(frame),
     closed(shape, WEIGHT.piece, { part: "piece" }),
     ...bevelled,
+    ...depths(frame, acts, free),
     ...tapes(frame, acts, free),
     ...gaugedLine(frame, acts),
     ...sawNumbers(frame, acts, free),
-    ...depths(frame, acts, free),
     ...ripTape(frame, acts, free),
     ...written(piece, frame, free),
     text([MIDDLE, bottom], laid(piece).near, { size: 3.2, isBold: true, anchor: "middle" }),

@@ -4,7 +4,7 @@ import type { FacePoint, OutlineEnd } from "../../solver/fit/outline";
 import type { FreeSpots } from "./free-spots";
 import { type Drawn, line, NUMBER_RADIUS, numbered, WEIGHT } from "./pen";
 import type { PlanFrame } from "./plan-frame";
-import { labelOf, placedLabels } from "./tape-label";
+import { labelOf, type PlacedLabels, placedLabels } from "./tape-label";
 
 type MarkAct = Extract<Act, { readonly kind: "mark" }>;
 interface Marked {
@@ -71,7 +71,9 @@ const tape = (frame: PlanFrame, marks: readonly Marked[], free: FreeSpots): read
   const labels = marks.map(({ row }) => labelOf(row));
   const reach = Math.abs(to - from) - HEAVY - 2 * AIR;
   const tried = SIZES.flatMap((size) => PLACES.map((place) => placedLabels(labels, from + (to - from) * place, y, size)));
-  const fits = tried.filter(({ box }) => box.right - box.left <= reach);
+  const isClear = ({ box }: PlacedLabels): boolean =>
+    box.right - box.left <= reach && !ticks.some((x) => x > box.left - TICK - AIR && x < box.right + TICK + AIR);
+  const fits = tried.filter(isClear);
   const isInside = hook.along === "gauged line";
   // On the line, or beside it where the line lies too near the nose.
   const beside = isInside ? SIZES.flatMap((size) => PLACES.map((place) => placedLabels(labels, from + (to - from) * place, y - BESIDE, size))) : [];

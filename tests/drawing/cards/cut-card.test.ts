@@ -169,7 +169,9 @@ describe("what is said on a card", () => {
     const acts = actsOn(cardOf(piece));
     expect([...acts.keys()]).toEqual(piece.acts.map(({ cells }) => cells.number));
     for (const { cells } of piece.acts) {
-      const said = (acts.get(cells.number) ?? []).join(" ").toLowerCase();
+      // Where two acts share a row, their words stand behind the second.
+      const next = String(Number(cells.number) + 1);
+      const said = [...(acts.get(cells.number) ?? []), ...(acts.get(next) ?? [])].join(" ").toLowerCase();
       const [verb] = acts.get(cells.number) ?? [];
       expect(verb).toBe(cells.act);
       const wanted = [
@@ -224,8 +226,10 @@ describe("a doubtful step", () => {
 describe("a mirrored stair", () => {
   const CARD = 210;
   const flipped = (points: readonly Spot[], middle: number): readonly Spot[] => points.map(([x, y]) => [2 * middle - x, y]);
-  const sorted = (points: readonly Spot[]): readonly string[] =>
-    points.map(([x, y]) => `${x.toFixed(1)} ${y.toFixed(1)}`).sort();
+  const expectSame = (points: readonly Spot[], others: readonly Spot[]): void => {
+    expect(points).toHaveLength(others.length);
+    for (const [x, y] of points) expect(others.some(([otherX, otherY]) => Math.hypot(x - otherX, y - otherY) < 0.02)).toBe(true);
+  };
 
   test.each([["none", "none"], ["right", "left"]])("open end %s: plan and end pictures are those of the stair, mirrored", (one, other) => {
     const [card, mirror] = [cardOf(treadOf(OPENING, one)), cardOf(treadOf(mirrored(OPENING), other))];
@@ -233,12 +237,12 @@ describe("a mirrored stair", () => {
     const xs = points.map(([x]) => x);
     const mirrorXs = path(mirror, "piece").points.map(([x]) => x);
     const middle = (Math.min(...xs) + Math.max(...mirrorXs)) / 2;
-    expect(sorted(path(mirror, "piece").points)).toEqual(sorted(flipped(points, middle)));
+    expectSame(path(mirror, "piece").points, flipped(points, middle));
     const parts = card.paths.map(({ part }) => part).filter((part) => /^(left|right) (swing|tilt|open|return)/.test(part));
     expect(parts.length).toBeGreaterThan(4);
     for (const part of parts) {
       const same = part.startsWith("left") ? part.replace("left", "right") : part.replace("right", "left");
-      expect(sorted(path(mirror, same).points)).toEqual(sorted(flipped(path(card, part).points, CARD / 2)));
+      expectSame(path(mirror, same).points, flipped(path(card, part).points, CARD / 2));
     }
   });
 });

@@ -43,6 +43,13 @@ export const treadOf = (opening: Opening, openEnd: string, more: Given = []): Cu
   return only(cutPieces("tread", [[headings, [3, ...taped(opening)]], null, openEnd, ...more]));
 };
 
+/** The same opening in millimetres: the unit stands after thickness, riser on, its thickness, both gaps, undercut and tape. */
+export const metricOf = (opening: Opening, openEnd: string): CutPiece => {
+  const { leftLean, rightLean, ...lengths } = opening;
+  const { depth, back, left, right } = Object.fromEntries(Object.entries(lengths).map(([name, inches]) => [name, inches * 25.4])) as typeof lengths;
+  return treadOf({ depth, back, left, right, leftLean, rightLean }, openEnd, [...Array<null>(9).fill(null), "mm"]);
+};
+
 export const riserOf = (opening: Opening, openEnd: string, bevel: number): CutPiece => {
   const headings = ["step", "height", "top", "bottom", "diagonal", "second diagonal", "left flare", "right flare"];
   return only(cutPieces("riser", [[headings, [4, ...taped(opening)]], openEnd, 0.25, null, null, null, 0.75, 0.25, 0, bevel]));
@@ -80,6 +87,6 @@ export const randomPieces = (count: number, seed: number): readonly CutPiece[] =
       const back = between(24, 50);
       return taperedOf(run, run + more, back, back + between(0.125, 1) + Math.abs(more), openEnd);
     }
-    return treadOf(opening(between(9, 11.25)), openEnd);
+    return place % 8 === 2 ? metricOf(opening(between(9, 11.25)), openEnd) : treadOf(opening(between(9, 11.25)), openEnd);
   });
 };
