@@ -104,6 +104,8 @@ const figureWidth = ({ lines: [first = []] }: ActText, sizes: Sizes): number => 
   return first.slice(0, end < 0 ? 1 : end).reduce((sum, run) => sum + runWidth(run, sizes) + GAP, 0);
 };
 
+/** Words of rows as high as this begin below one another. */
+const LINED_UP = 3.3;
 /** Past this a figure has words of its own between it and the next one, which nothing is lined up by. */
 const WIDEST_FIGURE = 38;
 
@@ -129,7 +131,9 @@ const sharing = (one: ActText, other: ActText, left: number, right: number, size
 
 const rowsOf = (acts: readonly ActText[], { left, right }: Room, sizes: Sizes, canPair: boolean): readonly Row[] => {
   const figure = left + BOX_ROOM + Math.max(...acts.map((act) => verbWidth(act, sizes))) + GAP;
-  const indent = figure + Math.max(0, ...acts.map((act) => figureWidth(act, sizes)).filter((width) => width < WIDEST_FIGURE));
+  // Where rows are low words follow their figure at once.
+  const lined = sizes.pitch < LINED_UP ? [] : acts.map((act) => figureWidth(act, sizes)).filter((width) => width < WIDEST_FIGURE);
+  const indent = figure + Math.max(0, ...lined);
   const middle = (left + right) / 2 + 1;
   const half = (act: ActText, from: number, to: number): Slot | undefined => {
     const begins = from + BOX_ROOM + verbWidth(act, sizes) + GAP;

@@ -21,9 +21,12 @@ export interface FreeSpots {
   readonly take: (box: Box) => void;
   /** The first of the places whose text finds room, and whose lines cross no other text; taken from now on. */
   readonly first: <Place extends { readonly box: Box; readonly lines?: readonly Box[] }>(places: readonly Place[]) => Place | undefined;
+  /** Takes room beside the shape, unless some of it is taken. */
+  readonly beside: (boxes: readonly Box[]) => boolean;
 }
 
 export const freeSpots = (shape: readonly Spot[]): FreeSpots => {
+  const outside: Box[] = [];
   const texts: Box[] = [];
   const lines: Box[] = [];
   const take = (box: Box): void => void lines.push(grown(box));
@@ -35,6 +38,11 @@ export const freeSpots = (shape: readonly Spot[]): FreeSpots => {
   };
   return {
     take,
+    beside: (boxes) => {
+      const isTaken = boxes.some((box) => outside.some((other) => doMeet(grown(box), other)));
+      if (!isTaken) outside.push(...boxes);
+      return !isTaken;
+    },
     first: (places) => {
       const found = places.find(({ box, lines: drawn = [] }) =>
         isFree(box) && !drawn.some((one) => texts.some((other) => doMeet(one, other))));

@@ -4,11 +4,12 @@ import type { Act, Side } from "../../solver/fit/acts";
 import { cornersOf, type FacePoint, type Outline, type OutlineEnd } from "../../solver/fit/outline";
 import { type FreeSpots, freeSpots } from "./free-spots";
 import { hatch } from "./hatch";
+import { textWidth } from "./letter-widths";
 import {
   baseline, type Box, closed, DASH, type Drawn, line, NUMBER_RADIUS, numbered, type Spot, text, textBox, WEIGHT,
 } from "./pen";
 import { type PlanFrame, planFrame } from "./plan-frame";
-import { labelOf, placedLabels } from "./tape-label";
+import { labelBeside, labelOf, placedLabels } from "./tape-label";
 import { gaugedLine, tapes } from "./tapes";
 
 const SIDES = ["left", "right"] as const;
@@ -19,6 +20,8 @@ const UNDER_EDGE = 3.3;
 const LEAST_BEVEL = 0.05;
 /** From the near edge down to the line that says how the piece lies. */
 const LAID_UNDER = 9.4;
+const UNDER_SIZES = [3.2, 2.9, 2.5] as const;
+const UNDER_ROOM = 106;
 
 type Acts = readonly PieceAct[];
 type Of<Kind extends Act["kind"]> = Extract<Act, { readonly kind: Kind }>;
@@ -113,10 +116,30 @@ const sawNumbers = (frame: PlanFrame, acts: Acts, free: FreeSpots): readonly Dra
     return free.first(tried)?.drawn ?? [];
   });
 
+/** From the blank to the tape of its depth, where that stands beside it. */
+const RIP_ASIDE = [1.6, 7.4] as const;
 const DEPTH_SIZES = [3.2, 2.8, 2.5] as const;
 
+/** The same beside the blank, where the piece has no room for it. */
+const ripBeside = ({ frame, row, part, free }: { frame: PlanFrame; row: PieceAct; part: string; free: FreeSpots }): readonly Drawn[] => {
+  const { blank } = frame;
+  const middle = (blank.top + blank.bottom) / 2;
+  const found = SIDES.flatMap((side) => RIP_ASIDE.map((aside) => ({ side, aside })))
+    .flatMap(({ side, aside }) => {
+      const label = labelBeside(frame, labelOf(row), middle, DEPTH_SIZES, side, aside);
+      const x = side === "left" ? blank.left - aside : blank.right + aside;
+      return label === undefined ? [] : [{ x, label, lined: { left: x - 0.8, right: x + 0.8, top: blank.top - 0.8, bottom: blank.bottom + 0.8 } }];
+    })
+    .find(({ label, lined }) => free.beside([label.box, lined]));
+  if (found === undefined) return [];
+  const { x, label } = found;
+  const tick = (y: number): Drawn => line([[x - 0.8, y + 0.8], [x + 0.8, y - 0.8]], WEIGHT.blade);
+  return [line([[x, blank.top], [x, blank.bottom]], WEIGHT.tape, { part }), tick(blank.top), tick(blank.bottom), ...label.drawn];
+};
+
 /** What the blank is ripped to, from edge to edge across the piece. */
-const ripTape = ({ blank, spot, outline: { ends } }: PlanFrame, acts: Acts, free: FreeSpots): readonly Drawn[] => {
+const ripTape = (frame: PlanFrame, acts: Acts, free: FreeSpots): readonly Drawn[] => {
+  const { blank, spot, outline: { ends } } = frame;
   const [rip] = all(acts, "rip");
   if (rip === undefined) return [];
   const [[left], [right]] = [spot(ends.left.near), spot(ends.right.near)];
@@ -134,9 +157,9 @@ const ripTape = ({ blank, spot, outline: { ends } }: PlanFrame, acts: Acts, free
     }),
   );
   const found = free.first(tried);
-  if (found === undefined) return [];
-  const { x, box: { top, bottom } } = found;
   const part = `tape ${rip.row.cells.number}`;
+  if (found === undefined) return ripBeside({ frame, row: rip.row, part, free });
+  const { x, box: { top, bottom } } = found;
   const tick = (y: number): Drawn => line([[x - 0.8, y + 0.8], [x + 0.8, y - 0.8]], WEIGHT.blade);
   return [
     line([[x, blank.top], [x, top - 0.6]], WEIGHT.tape, { part }),
@@ -202,17 +225,24 @@ const bevel = (frame: PlanFrame, acts: Acts, free: FreeSpots): readonly Drawn[] 
   return [line([from, to], WEIGHT.blade, { dash: DASH.blank, part: "bevel" }), ...(free.first(tried)?.drawn ?? [])];
 };
 
-/** What is written on the piece, where there is room for it. */
+/** How the piece lies: on the piece where there is room for it, and else under it. */
 const written = (piece: CutPiece, frame: PlanFrame, free: FreeSpots): readonly Drawn[] => {
   const { blank, spot, outline: { ends } } = frame;
-  const { face: up, fence } = laid(piece);
+  const { face: up, near, fence } = laid(piece);
   const [[left], [right]] = [spot(ends.left.far), spot(ends.right.far)];
-  const under = Math.max(spot(ends.left.far)[1], spot(ends.right.far)[1], blank.top);
+  const farEdge = Math.max(spot(ends.left.far)[1], spot(ends.right.far)[1], blank.top);
   const edges = [2.6, 2.5].flatMap((size) => [0, 1.6, 3].flatMap((more) => [0.5, 0.4, 0.35, 0.3, 0.6].map((part) =>
-    words([left + (right - left) * part, under + UNDER_EDGE + more], fence, size, false))));
+    words([left + (right - left) * part, farEdge + UNDER_EDGE + more], fence, size, false))));
   const faces = [4.6, 3.8, 3].flatMap((size) => [0.42, 0.35, 0.3, 0.5, 0.6].flatMap((part) => [0.5, 0.6, 0.4].map((down) =>
     words([left + (right - left) * part, baseline(blank.top + (blank.bottom - blank.top) * down, size)], up, size, true))));
-  return [...(free.first(edges)?.drawn ?? []), ...(free.first(faces)?.drawn ?? [])];
+  const [edge, faced] = [free.first(edges), free.first(faces)];
+  const missing = [...(faced === undefined ? [up] : []), ...(edge === undefined ? [fence] : [])];
+  const under = [near, ...missing].join(" · ");
+  const size = UNDER_SIZES.find((one) => textWidth(under, one, true) <= UNDER_ROOM) ?? Math.min(...UNDER_SIZES);
+  return [
+    ...(edge?.drawn ?? []), ...(faced?.drawn ?? []),
+    text([MIDDLE, blank.bottom + LAID_UNDER], under, { size, isBold: true, anchor: "middle" }),
+  ];
 };
 
 /** The piece to scale as it lies at the saw, and where each act happens; `bottom` is where the drawing ends. */
@@ -230,12 +260,11 @@ export const plan = (
     closed(shape, WEIGHT.piece, { part: "piece" }),
     ...bevelled,
     ...depths(frame, acts, free),
+    ...gaugedLine(frame, acts, free),
     ...tapes(frame, acts, free),
-    ...gaugedLine(frame, acts),
     ...sawNumbers(frame, acts, free),
     ...ripTape(frame, acts, free),
     ...written(piece, frame, free),
-    text([MIDDLE, bottom], laid(piece).near, { size: 3.2, isBold: true, anchor: "middle" }),
   ];
   return { drawn, scale: frame.scale, bottom: bottom + 1 };
 };

@@ -1,5 +1,6 @@
 import type { PieceAct } from "../../functions/fit/cut-pieces";
 import { textWidth } from "./letter-widths";
+import type { PlanFrame } from "./plan-frame";
 import { baseline, type Box, type Drawn, NUMBER_RADIUS, numbered, text } from "./pen";
 
 /** Between a number's circle and its figure, and between two labels of one line. */
@@ -44,3 +45,17 @@ export const placedLabels = (labels: readonly Label[], x: number, y: number, siz
   });
   return { drawn, box: { left: x - width / 2, right: x + width / 2, top: y - NUMBER_RADIUS, bottom: y + NUMBER_RADIUS } };
 };
+
+/** Beside the plan, between the pictures of the ends, in millimetres. */
+const BESIDE = { left: 51.5, right: 158.5, gap: 1.6 } as const;
+
+/** One label beside the blank, where none finds room on its line; `more` is what stands between. */
+export const labelBeside = (
+  { blank }: PlanFrame, label: Label, y: number, sizes: readonly number[], side: "left" | "right", more = 0,
+): PlacedLabels | undefined =>
+  sizes
+    .map((size) => {
+      const half = oneWidth(label, size) / 2 + BESIDE.gap + more;
+      return placedLabels([label], side === "left" ? blank.left - half : blank.right + half, y, size);
+    })
+    .find(({ box }) => box.left >= BESIDE.left && box.right <= BESIDE.right);
