@@ -34,17 +34,18 @@ export const cutPiecesAt = (
   book: Book, sheet: string, address: string, { pieces: kind, formula }: MarksCall, solve: Solve,
 ): readonly CutPiece[] | string => {
   const name = kind === "treads" ? "MARKS" : "RISERMARKS";
+  const none = `No cards of ${name} at ${sheet} ${address}`;
   const given = workedArguments(formula, cellsOn(book, sheet), solve);
   if ("notKnown" in given) {
     return (
-      `No cards of ${name} at ${sheet} ${address}: ${given.notKnown} cannot be worked out here. ` +
+      `${none}: ${given.notKnown} cannot be worked out here. ` +
       "Give the call cells in its place, or print batch pages."
     );
   }
   const made = pieces(kind === "treads" ? "tread" : "riser", given);
-  if (typeof made === "string") return `No cards of ${name} at ${sheet} ${address}: ${made}.`;
+  if (typeof made === "string") return `${none}: ${made}.`;
   const shown = book.spill(sheet, address).map((row) => row.map(textOf));
   return isShown(made, shown)
     ? made
-    : `No cards of ${name} at ${sheet} ${address}: what the sheet shows is not what its readings give now. Recalculate, or print batch pages.`;
+    : `${none}: what the sheet shows is not what its readings give now. Recalculate, or print batch pages.`;
 };

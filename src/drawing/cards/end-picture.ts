@@ -57,9 +57,10 @@ const picture = (drawn: Picture): readonly Drawn[] => {
   const spot = (at: number, y: number): Spot => [x(at), y];
   const at = (y: number): number => high + slope * (y - top);
   const blade: readonly Spot[] = [spot(at(top - PAST), top - PAST), spot(at(bottom + PAST), bottom + PAST)];
+  const over = bottom - NOTCH.up;
   const corner: readonly Spot[] = notch === undefined
     ? [spot(low, bottom)]
-    : [spot(at(bottom - NOTCH.up), bottom - NOTCH.up), spot(at(bottom - NOTCH.up) + NOTCH.along, bottom - NOTCH.up), spot(low + NOTCH.along, bottom)];
+    : [spot(at(over), over), spot(at(over) + NOTCH.along, over), spot(low + NOTCH.along, bottom)];
   const wood: readonly Spot[] = [spot(PLACES.inner, top), spot(high, top), ...corner, spot(PLACES.inner, bottom)];
   const anchor = side === "left" ? "start" : "end";
   const label = (y: number, words: string, size: number, isBold: boolean, named?: string): Drawn =>

@@ -16,7 +16,9 @@ const LINES = [8.6, 13, 17.4] as const;
 const BY_HAND = "wood ____________  board ______";
 
 /** The largest of the sizes in which a text is no wider than its room; cut short where none is. */
-export const fitting = (words: string, sizes: readonly number[], isBold: boolean, room: number): { readonly text: string; readonly size: number } => {
+const fitting = (
+  words: string, sizes: readonly number[], isBold: boolean, room: number,
+): { readonly text: string; readonly size: number } => {
   const size = sizes.find((one) => textWidth(words, one, isBold) <= room);
   if (size !== undefined) return { text: words, size };
   const smallest = Math.min(...sizes);

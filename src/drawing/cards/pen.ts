@@ -116,8 +116,11 @@ const svgOf = (drawn: Drawn): string => {
   }
 };
 
+/** None is wider than the one that texts are measured in. */
+const FACES = "Arial, Helvetica, 'Liberation Sans', 'DejaVu Sans', sans-serif";
+
 /** Black and white SVG as wide and high as said, in millimetres. */
 export const svg = (drawn: readonly Drawn[], width: number, height: number, says: string): string =>
   `<svg xmlns="http://www.w3.org/2000/svg" role="img" aria-label="${escaped(says)}" width="${width}mm" height="${height}mm" ` +
-  `viewBox="0 0 ${width} ${height}" font-family="Arial, Helvetica, 'Liberation Sans', 'DejaVu Sans', sans-serif" fill="none" stroke="#000">` +
+  `viewBox="0 0 ${width} ${height}" font-family="${FACES}" fill="none" stroke="#000">` +
   `${drawn.map(svgOf).join("")}</svg>`;

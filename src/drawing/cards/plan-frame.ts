@@ -1,7 +1,7 @@
 import { cornersOf, type FacePoint, type Outline } from "../../solver/fit/outline";
 import type { PieceAct } from "../../functions/fit/cut-pieces";
 import type { Unit } from "../../solver/length/length";
-import type { Spot } from "./pen";
+import type { Box, Spot } from "./pen";
 
 /** Paper for the plan, in millimetres, and where the far edge of the blank lies on it. */
 const ROOM = { left: 55, right: 151, top: 31.5 } as const;
@@ -17,7 +17,7 @@ export interface PlanFrame {
   readonly outline: Outline;
   readonly spot: (at: FacePoint) => Spot;
   /** The blank on paper; `isSquared` where its left end is one of its own, sawn square. */
-  readonly blank: { readonly left: number; readonly right: number; readonly top: number; readonly bottom: number; readonly isSquared: boolean };
+  readonly blank: Box & { readonly isSquared: boolean };
 }
 
 /** Where a blank squared at its left end begins: as far from the left toe as the tape says. */

@@ -61,7 +61,8 @@ const waste = ({ outline, blank, spot }: PlanFrame, acts: Acts): readonly Drawn[
   const ends = SIDES.flatMap((side) => {
     const { near, heel, ripped } = outline.ends[side];
     const x = blank[side];
-    const ofEnd: readonly Spot[] = [[x, blank.bottom], spot(near), ...(heel === undefined ? [] : [spot(heel)]), spot(ripped), [x, blank.top]];
+    const corners = [near, ...(heel === undefined ? [] : [heel]), ripped];
+    const ofEnd: readonly Spot[] = [[x, blank.bottom], ...corners.map(spot), [x, blank.top]];
     const notch = notched(side, outline.ends[side], acts);
     return [...hatch(ofEnd), ...(notch === undefined ? [] : hatch([spot(near), ...notch.map(spot)]))];
   });
@@ -73,7 +74,8 @@ const waste = ({ outline, blank, spot }: PlanFrame, acts: Acts): readonly Drawn[
 const blankLines = ({ blank }: PlanFrame): readonly Drawn[] => {
   const { left, right, top, bottom, isSquared } = blank;
   const dashed = (...points: readonly Spot[]): Drawn => line(points, WEIGHT.blank, { dash: DASH.blank, part: "blank" });
-  return [dashed([left, top], [right, top]), dashed([left, bottom], [right, bottom]), ...(isSquared ? [dashed([left, top], [left, bottom])] : [])];
+  const squared = isSquared ? [dashed([left, top], [left, bottom])] : [];
+  return [dashed([left, top], [right, top]), dashed([left, bottom], [right, bottom]), ...squared];
 };
 
 /** How the piece lies, in the words of the acts: face, near edge, and which edge is at the saw's fence. */
@@ -128,7 +130,8 @@ const ripBeside = ({ frame, row, part, free }: { frame: PlanFrame; row: PieceAct
     .flatMap(({ side, aside }) => {
       const label = labelBeside(frame, labelOf(row), middle, DEPTH_SIZES, side, aside);
       const x = side === "left" ? blank.left - aside : blank.right + aside;
-      return label === undefined ? [] : [{ x, label, lined: { left: x - 0.8, right: x + 0.8, top: blank.top - 0.8, bottom: blank.bottom + 0.8 } }];
+      const lined = { left: x - 0.8, right: x + 0.8, top: blank.top - 0.8, bottom: blank.bottom + 0.8 };
+      return label === undefined ? [] : [{ x, label, lined }];
     })
     .find(({ label, lined }) => free.beside([label.box, lined]));
   if (found === undefined) return [];
@@ -151,7 +154,8 @@ const ripTape = (frame: PlanFrame, acts: Acts, free: FreeSpots): readonly Drawn[
       return {
         x, ...placed,
         lines: [
-          { left: from, right: to, top: blank.top, bottom: placed.box.top }, { left: from, right: to, top: placed.box.bottom, bottom: blank.bottom },
+          { left: from, right: to, top: blank.top, bottom: placed.box.top },
+          { left: from, right: to, top: placed.box.bottom, bottom: blank.bottom },
         ],
       };
     }),
@@ -218,7 +222,8 @@ const bevel = (frame: PlanFrame, acts: Acts, free: FreeSpots): readonly Drawn[] 
     all(acts, "end the bevel").find(({ act: { end } }) => end === side)?.act.distance ?? 0;
   // The least that parts it from the edge on paper.
   const y = depth - Math.max(found.act.relief, depth * LEAST_BEVEL);
-  const [from, to] = [spot({ along: ends.left.far.along + stop("left"), behind: y }), spot({ along: ends.right.far.along - stop("right"), behind: y })];
+  const from = spot({ along: ends.left.far.along + stop("left"), behind: y });
+  const to = spot({ along: ends.right.far.along - stop("right"), behind: y });
   free.take({ left: from[0], right: to[0], top: from[1] - 0.3, bottom: from[1] + 0.3 });
   const tried = [0.9, 0.12, 0.86, 0.16, 0.8, 0.2].flatMap((part) =>
     [3, 3.6, 4.4].map((under) => circle([from[0] + (to[0] - from[0]) * part, from[1] + under], found.row.cells.number)));

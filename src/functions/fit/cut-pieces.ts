@@ -4,6 +4,7 @@ import type { Unit } from "../../solver/length/length";
 import { ACT_COLUMNS, type Made } from "../act-words";
 import { call } from "../call";
 import { type Answer, type AnswerCells, isFailed } from "../cells";
+import type { Declaration } from "../declare";
 import { MARKS } from "./marks";
 import { RISERMARKS } from "./risermarks";
 
@@ -37,17 +38,13 @@ const isTable = (answer: Answer | AnswerCells): answer is AnswerCells => Array.i
 /** The rows of a call as they are written, beside what each is made of; or the sentence of the whole call. */
 const rowsOf = (kind: PieceKind, passed: readonly unknown[]): readonly (PieceAct & Made)[] | string => {
   let made: readonly { readonly made: Made }[] = [];
-  const heard = <Rows extends readonly object[]>(rows: Rows): Rows => {
-    made = rows as unknown as typeof made;
+  const declaration = kind === "tread" ? MARKS : RISERMARKS;
+  const solve = (given: never): readonly object[] => {
+    const rows = (declaration.solve as (of: never) => readonly object[])(given);
+    made = rows as typeof made;
     return rows;
   };
-  const answer =
-    kind === "tread"
-      ? call({ ...MARKS, solve: (given: Parameters<typeof MARKS.solve>[0]) => heard(MARKS.solve(given) as readonly object[]) } as never, passed)
-      : call(
-          { ...RISERMARKS, solve: (given: Parameters<typeof RISERMARKS.solve>[0]) => heard(RISERMARKS.solve(given) as readonly object[]) } as never,
-          passed,
-        );
+  const answer = call({ ...declaration, solve } as unknown as Declaration, passed);
   if (!isTable(answer)) return isFailed(answer) ? answer.says : String(answer);
   // With headings the first row is theirs.
   const cells = answer.slice(answer.length - made.length);

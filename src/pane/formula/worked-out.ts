@@ -135,8 +135,8 @@ export const workedOut = (tree: FormulaTree, cellsOf: CellsOf, solve: Solve, she
       const given = tree.arguments.map((argument) => (argument === undefined ? undefined : workedOut(argument, cellsOf, solve, sheet)));
       const missing = given.find((rows): rows is NotKnown => rows !== undefined && !isKnown(rows));
       if (ours === undefined) {
-        const known = missing === undefined ? sheet?.[tree.name.toUpperCase()]?.(given.filter((rows): rows is WorkedRows => rows !== undefined)) : undefined;
-        return known ?? { notKnown: tree.text };
+        const rows = given.flatMap((one) => (one !== undefined && isKnown(one) ? [one] : []));
+        return (missing === undefined ? sheet?.[tree.name.toUpperCase()]?.(rows) : undefined) ?? { notKnown: tree.text };
       }
       return missing ?? called(solve, ours.id, given as readonly (WorkedRows | undefined)[]);
     }

@@ -1,5 +1,3 @@
-import type { Side } from "./acts";
-
 /** A place on the face of a piece that lies as at the saw: along its near edge to the right, and behind that edge. */
 export interface FacePoint {
   readonly along: number;
@@ -24,7 +22,7 @@ export interface OutlineEnd {
 export interface Outline {
   readonly thickness: number;
   readonly depth: number;
-  readonly ends: Readonly<Record<Side, OutlineEnd>>;
+  readonly ends: Readonly<Record<"left" | "right", OutlineEnd>>;
 }
 
 /** The corners in order: along the near edge from the left, then back along the far one. */

@@ -1,6 +1,6 @@
 import { cutCard } from "../../../src/drawing/cards/cut-card";
-import type { CutPiece } from "../../../src/functions/fit/cut-pieces";
-import { FACTS, mirrored, type Opening, randomPieces, riserOf, taperedOf, treadOf } from "./jobs";
+import { type CutPiece, cutPieces } from "../../../src/functions/fit/cut-pieces";
+import { FACTS, metricOf, mirrored, only, type Opening, randomPieces, riserOf, taperedOf, treadOf } from "./jobs";
 import { type Card, path, readCard, type Spot, touches } from "./read-card";
 
 const cardOf = (piece: CutPiece): Card => readCard(cutCard(piece, FACTS));
@@ -206,14 +206,9 @@ describe("a doubtful step", () => {
     ["step", "run", "back", "front", "diagonal", "second diagonal"],
     [6, 10, 36, 36, 37.36, 37.61],
   ];
-  const { cutPieces } = jest.requireActual<typeof import("../../../src/functions/fit/cut-pieces")>(
-    "../../../src/functions/fit/cut-pieces",
-  );
-  const found = cutPieces("tread", [readings]);
 
   test("has no act, no figure and no end: only why, and room for new readings", () => {
-    const [piece] = found as readonly CutPiece[];
-    const { texts, paths } = cardOf(piece as CutPiece);
+    const { texts, paths } = cardOf(only(cutPieces("tread", [readings])));
     const said = texts.map(({ text }) => text);
     expect(said).toContain("READ AGAIN BEFORE YOU CUT");
     expect(said).toContain("NO END IS SAWN FROM THIS CARD");
@@ -245,6 +240,28 @@ describe("a mirrored stair", () => {
       expectSame(path(mirror, same).points, flipped(path(card, part).points, CARD / 2));
     }
   });
+});
+
+test("a metric card is in millimetres, to the nearest half", () => {
+  const { texts } = cardOf(metricOf(OPENING, "right"));
+  expect(texts.some(({ text }) => text === "millimetres")).toBe(true);
+  // By hand: the opening is 10 in deep, 254 mm, and the nosing of a tread 1 1/4, 31.75.
+  expect(texts.find(({ part }) => part === "act 1 figure")?.text).toBe("286");
+  for (const { part, text } of texts.filter((one) => /^act \d+ figure$/.test(one.part))) {
+    expect([part, text]).toEqual([part, expect.stringMatching(/^(\d+(\.5)?|[\d.]+°|square)$/)]);
+  }
+});
+
+test("every card of 200 says how its piece lies, and numbers each mark where it is made", () => {
+  for (const piece of randomPieces(200, 18)) {
+    const { texts } = cardOf(piece);
+    const said = texts.map(({ text }) => text).join(" ");
+    const [near, far] = piece.kind === "tread" ? ["NOSE", "BACK"] : ["BOTTOM", "TOP"];
+    for (const words of ["FACE UP", `${near} TOWARD YOU`, `${far} EDGE AT THE SAW'S FENCE`]) expect(said).toContain(words);
+    const ticks = piece.acts.filter(({ act }) => act?.kind === "mark").map(({ cells }) => `tick ${cells.number}`);
+    const drawn = readCard(cutCard(piece, FACTS)).paths.map(({ part }) => part);
+    expect(drawn).toEqual(expect.arrayContaining(ticks));
+  }
 });
 
 test("no text of 200 cards touches another, a line, a circle or the margin", () => {

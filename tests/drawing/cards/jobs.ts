@@ -45,9 +45,9 @@ export const treadOf = (opening: Opening, openEnd: string, more: Given = []): Cu
 
 /** The same opening in millimetres: the unit stands after thickness, riser on, its thickness, both gaps, undercut and tape. */
 export const metricOf = (opening: Opening, openEnd: string): CutPiece => {
-  const { leftLean, rightLean, ...lengths } = opening;
-  const { depth, back, left, right } = Object.fromEntries(Object.entries(lengths).map(([name, inches]) => [name, inches * 25.4])) as typeof lengths;
-  return treadOf({ depth, back, left, right, leftLean, rightLean }, openEnd, [...Array<null>(9).fill(null), "mm"]);
+  const { depth, back, left, right } = opening;
+  const metric = { ...opening, depth: depth * 25.4, back: back * 25.4, left: left * 25.4, right: right * 25.4 };
+  return treadOf(metric, openEnd, [...Array<null>(9).fill(null), "mm"]);
 };
 
 export const riserOf = (opening: Opening, openEnd: string, bevel: number): CutPiece => {

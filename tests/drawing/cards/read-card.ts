@@ -62,7 +62,8 @@ export const path = ({ paths }: Card, part: string): Path => {
 
 /** Whether a line passes through a box: by halving it as often as it takes. */
 const crosses = ([x1, y1]: Spot, [x2, y2]: Spot, box: Text): boolean => {
-  if (Math.max(x1, x2) < box.left || Math.min(x1, x2) > box.right || Math.max(y1, y2) < box.top || Math.min(y1, y2) > box.bottom) return false;
+  if (Math.max(x1, x2) < box.left || Math.min(x1, x2) > box.right) return false;
+  if (Math.max(y1, y2) < box.top || Math.min(y1, y2) > box.bottom) return false;
   const steps = Math.ceil(Math.hypot(x2 - x1, y2 - y1) / 0.25) + 1;
   return Array.from({ length: steps + 1 }, (_, step) => step / steps).some((part) => {
     const [x, y] = [x1 + (x2 - x1) * part, y1 + (y2 - y1) * part];
