@@ -51,7 +51,13 @@ const placeByPlace = (ranges: readonly WorkedRows[], answer: (at: (rows: WorkedR
   const height = Math.max(1, ...ranges.map((rows) => rows.length));
   const width = Math.max(1, ...ranges.map((rows) => rows[0]?.length ?? 0));
   return Array.from({ length: height }, (_, row) =>
-    Array.from({ length: width }, (__, column) => answer((rows) => cellAt(rows, row, column) ?? { code: "#N/A", message: "" })),
+    Array.from({ length: width }, (__, column) =>
+      answer((rows) => {
+        // An empty cell is one of the range, what lies beyond it is not.
+        const cell = cellAt(rows, row, column);
+        return cell === undefined ? { code: "#N/A", message: "" } : cell;
+      }),
+    ),
   );
 };
 

@@ -26,7 +26,11 @@ export interface Outline {
 }
 
 /** The corners in order: along the near edge from the left, then back along the far one. */
-export const cornersOf = ({ ends: { left, right } }: Outline): readonly FacePoint[] => {
-  const upward = ({ near, heel, far }: OutlineEnd): readonly FacePoint[] => [near, ...(heel === undefined ? [] : [heel]), far];
-  return [...upward(right), ...[...upward(left)].reverse()];
-};
+export const cornersOf = ({ ends: { left, right } }: Outline): readonly FacePoint[] => [
+  left.near,
+  right.near,
+  ...(right.heel === undefined ? [] : [right.heel]),
+  right.far,
+  left.far,
+  ...(left.heel === undefined ? [] : [left.heel]),
+];
