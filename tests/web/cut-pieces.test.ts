@@ -39,8 +39,8 @@ test.each([
   const found = piecesAt(workbook, "Own", "H1");
   if (typeof found === "string") throw new Error(found);
   // By hand: 10 + 1 1/4 deep, the toe 1 1/4 past the skirt.
-  expect(found.map(({ step, acts }) => [step, acts[0]?.cells.tape, acts.find(({ cells }) => cells.act === "MARK RIGHT TOE")?.cells.tape]))
-    .toEqual([["1", "11 1/4", "37 1/4"], ["2", "11 1/4", "37 3/4"]]);
+  const toe = (acts: (typeof found)[number]["acts"]) => acts.find(({ cells }) => cells.act === "MARK RIGHT TOE")?.cells.tape;
+  expect(found.map(({ step, acts }) => [step, acts[0]?.cells.tape, toe(acts)])).toEqual([["1", "11 1/4", "37 1/4"], ["2", "11 1/4", "37 3/4"]]);
 });
 
 test("what cannot be worked out is said, with what to do", async () => {

@@ -1,6 +1,7 @@
 import { cutCard } from "../../../src/drawing/cards/cut-card";
 import { type CutPiece, cutPieces } from "../../../src/functions/fit/cut-pieces";
 import { FACTS, metricOf, mirrored, only, type Opening, randomPieces, riserOf, taperedOf, treadOf } from "./jobs";
+import { transcribed } from "./transcribed";
 import { type Card, path, readCard, type Spot, touches } from "./read-card";
 
 const cardOf = (piece: CutPiece): Card => readCard(cutCard(piece, FACTS));
@@ -240,6 +241,22 @@ describe("a mirrored stair", () => {
       expectSame(path(mirror, same).points, flipped(path(card, part).points, CARD / 2));
     }
   });
+});
+
+test.each([
+  ["between two skirts", treadOf(OPENING, "none")],
+  ["with a return", treadOf(OPENING, "right")],
+  ["with a return at the left", treadOf(mirrored(OPENING), "left")],
+  ["tapered", taperedOf(10, 10.75, 36, 37, "none")],
+  ["metric", metricOf(OPENING, "right")],
+  ["riser between skirts", riserOf({ ...OPENING, depth: 7.5 }, "none", 0)],
+  ["riser run past", riserOf({ ...OPENING, depth: 7.5 }, "right", 0)],
+])("%s: the acts copied from the card's own text are the rows on which the simulated saw is proved", (_, piece) => {
+  const rows = piece.acts.map(({ cells }) => {
+    const { number, act, hookOn, tape, swing, offset, tilt } = cells;
+    return { number, act, hookOn, tape, swing, offset, tilt };
+  });
+  expect(transcribed(cardOf(piece))).toEqual(rows);
 });
 
 test("a metric card is in millimetres, to the nearest half", () => {
