@@ -40,13 +40,15 @@ test.each([
   if (typeof found === "string") throw new Error(found);
   // By hand: 10 + 1 1/4 deep, the toe 1 1/4 past the skirt.
   const toe = (acts: (typeof found)[number]["acts"]) => acts.find(({ cells }) => cells.act === "MARK RIGHT TOE")?.cells.tape;
-  expect(found.map(({ step, acts }) => [step, acts[0]?.cells.tape, toe(acts)])).toEqual([["1", "11 1/4", "37 1/4"], ["2", "11 1/4", "37 3/4"]]);
+  const said = found.map(({ step, acts }) => [step, acts[0]?.cells.tape, toe(acts)]);
+  expect(said).toEqual([["1", "11 1/4", "37 1/4"], ["2", "11 1/4", "37 3/4"]]);
 });
 
 test("what cannot be worked out is said, with what to do", async () => {
   const workbook = await openedWorkbook({ Own: { ...READINGS, H1: '=STAIR.MARKS(FILTER(A1:E9,B1:B9<>""),,F2)' } });
   expect(piecesAt(workbook, "Own", "H1")).toBe(
-    'No cards of MARKS at Own H1: FILTER(A1:E9,B1:B9<>"") cannot be worked out here. Give the call cells in its place, or print batch pages.',
+    'No cards of MARKS at Own H1: FILTER(A1:E9,B1:B9<>"") cannot be worked out here. ' +
+      "Give the call cells in its place, or print batch pages.",
   );
 });
 

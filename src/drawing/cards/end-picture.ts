@@ -13,7 +13,9 @@ type SawnEnd = Extract<Act, { readonly kind: "saw end" }>;
 
 /** Places across a picture of a left end, in millimetres from the card's edge; a right end is its mirror image. */
 const PLACES = { edge: 7, waste: 10.5, square: 16, inner: 30, words: 32 } as const;
-const PAST = 2.4;
+const PAST = 2.2;
+/** From a picture down to the middle of what stands under it. */
+const CAPTION_UNDER = 5;
 const ARROW = 4;
 
 export const across = (side: Side) => (x: number): number => (side === "left" ? x : CARD_WIDTH - x);
@@ -69,7 +71,7 @@ const picture = (drawn: Picture): readonly Drawn[] => {
   // At the near end of the path for a swing, at the top of the blade for a tilt.
   const [tip, away] = part === "swing" ? [bottom + PAST, at(bottom + PAST) - at(top)] : [top - PAST, at(top - PAST) - at(bottom)];
   const way = Math.sign(x(away) - x(0));
-  const middle = bottom + 4.6;
+  const middle = bottom + CAPTION_UNDER;
   return [
     ...hatch([spot(PLACES.waste, top), spot(high, top), spot(low, bottom), spot(PLACES.waste, bottom)]),
     line([spot(high, top), spot(PLACES.waste, top), spot(PLACES.waste, bottom), spot(low, bottom)], WEIGHT.blank, { dash: DASH.blank }),
@@ -102,7 +104,7 @@ const bevelPicture = (row: PieceAct, side: Side): readonly Drawn[] => {
   const shift = inset(1, TILT_HEIGHT);
   const words = side === "left" ? 31 : 171;
   const anchor = side === "left" ? "start" : "end";
-  const middle = bottom + 4.6;
+  const middle = bottom + CAPTION_UNDER;
   const spot = (at: number): Spot => [x(at), middle];
   return [
     ...hatch([[far, top], [edge, bottom], [far - shift, bottom]]),

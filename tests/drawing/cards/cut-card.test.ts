@@ -259,6 +259,13 @@ test.each([
   expect(transcribed(cardOf(piece))).toEqual(rows);
 });
 
+test("a long name of a job is cut short, and what card of how many is not", () => {
+  const job = "The stair of the house behind the mill at the end of the long lane, second floor, left side";
+  const { texts } = readCard(cutCard(treadOf(OPENING, "none"), { ...FACTS, job, card: 12, cards: 19 }));
+  expect(texts.some(({ text }) => /^The stair.*\.\.\. · 2026-01-02 · card 12 of 19$/.test(text))).toBe(true);
+  expect(touches(readCard(cutCard(treadOf(OPENING, "none"), { ...FACTS, job })))).toEqual([]);
+});
+
 test("a metric card is in millimetres, to the nearest half", () => {
   const { texts } = cardOf(metricOf(OPENING, "right"));
   expect(texts.some(({ text }) => text === "millimetres")).toBe(true);

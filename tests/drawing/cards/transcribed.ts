@@ -52,7 +52,8 @@ const offsetOf = (runs: readonly Run[]): string => {
 const whole = (runs: readonly Run[]): readonly Run[] =>
   runs.reduce<readonly Run[]>((joined, run) => {
     const last = joined.at(-1);
-    return last?.rank === "word" && run.rank === "word" && !/^\(net|\)$/.test(last.text) && !/^[(]/.test(run.text) && !/^square on/.test(run.text)
+    const isApart = last === undefined || /^\(net|\)$/.test(last.text) || /^(\(|square on)/.test(run.text);
+    return last?.rank === "word" && run.rank === "word" && !isApart
       ? [...joined.slice(0, -1), { rank: "word", text: `${last.text} ${run.text}` }]
       : [...joined, run];
   }, []);
