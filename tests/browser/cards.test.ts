@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { textWidth } from "../../src/drawing/cards/letter-widths";
 import { openedPages, type Opened } from "./opened-page";
@@ -17,14 +18,14 @@ afterAll(() => pages?.close(), browserTime);
 /** Pages of a PDF as the browser writes it: one object of type Page each. */
 const pageCount = (pdf: Buffer): number => (pdf.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g) ?? []).length;
 
-const printCards = async (page: Page, unticked: readonly string[]): Promise<void> => {
+const printCards = async (page: Page, unticked: readonly string[], button = "Print"): Promise<void> => {
   await page.getByRole("button", { name: "Print ▾" }).click();
   await page.getByRole("button", { name: "Shop tickets" }).click();
   const asked = page.getByRole("dialog", { name: "Shop tickets" });
   await asked.getByRole("radio", { name: "Cut cards, two to a page" }).check();
   expect(await seriousFaults(page, "dialog")).toEqual([]);
   for (const batch of unticked) await asked.getByLabel(batch).uncheck();
-  await asked.getByRole("button", { name: "Print", exact: true }).click();
+  await asked.getByRole("button", { name: button, exact: true }).click();
 };
 
 interface Measured {
@@ -66,6 +67,13 @@ test(
     await printCards(page, ["Fit: treads, steps 1 to 5"]);
     expect(await page.locator(".cut-cards svg").count()).toBe(14);
     expect(await page.locator(".cut-cards svg").first().getAttribute("aria-label")).toBe("Cut card: step 1, riser");
+    // The same cards as a page of its own, for whoever prints elsewhere.
+    const saving = page.waitForEvent("download");
+    await printCards(page, ["Fit: treads, steps 1 to 5"], "Save as a page");
+    const saved = await page.context().newPage();
+    await saved.setContent(readFileSync(await (await saving).path(), "utf8"));
+    expect(await saved.locator(".cut-cards svg text").count()).toBeGreaterThan(700);
+    for (const format of ["Letter", "A4"]) expect(pageCount(await saved.pdf({ format }))).toBe(7);
     expect(faults).toEqual([]);
   },
   browserTime,
