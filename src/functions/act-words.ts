@@ -1,4 +1,5 @@
 import { type Act, type ActsOfAStep, type Mark, otherEnd, type PieceKind, type Side } from "../solver/fit/acts";
+import type { Outline } from "../solver/fit/outline";
 import type { Unit } from "../solver/length/length";
 import { markedLength, ruledLength } from "../solver/length/marked-length";
 import {
@@ -38,9 +39,11 @@ type WordsOf = { readonly [K in Kind]: (act: Extract<Act, { readonly kind: K }>,
 const WRONG_MARK: Readonly<Record<Unit, string>> = { in: "1/32", mm: "1" };
 
 const LARGE: Readonly<Record<Side, string>> = { left: "LEFT", right: "RIGHT" };
-const LEAVE_THE_LINE = "leave the line";
+export const LEAVE_THE_LINE = "leave the line";
+export const READ_AGAIN = "READ AGAIN";
+export const ON_THE_FACE = "on the face";
 
-const LAID: Readonly<Record<PieceKind, string>> = {
+export const LAID: Readonly<Record<PieceKind, string>> = {
   tread: "face up, nose toward you, back edge at the saw's fence",
   riser: "face up, bottom toward you, top edge at the saw's fence",
 };
@@ -62,7 +65,7 @@ const at = (end: Side, place: Mark["place"]): Mark => ({ end, place });
 
 /** Marks and checks, and what is sawn on them. */
 const OF_ENDS = {
-  "read again": ({ note }) => ({ act: "READ AGAIN", note: joined("no end is sawn from these readings", note) }),
+  "read again": ({ note }) => ({ act: READ_AGAIN, note: joined("no end is sawn from these readings", note) }),
   rip: ({ distance, piece, blank, note }, ticket) => ({
     act: "RIP",
     ...measured(distance, ticket),
@@ -82,7 +85,7 @@ const OF_ENDS = {
     hookOn: hookText(hook, isBurnt, unit),
     distance,
     tape: tapeText(distance, isBurnt, hook.along === "gauged line" ? "end" : "corner", unit),
-    note: "on the face",
+    note: ON_THE_FACE,
   }),
   check: ({ from, to, distance, isBurnt }, ticket) => ({
     act: "CHECK",
@@ -179,11 +182,19 @@ const WORDS: WordsOf = { ...OF_ENDS, ...OF_RETURNS, ...OF_TAPERED, ...OF_RISERS 
 
 const wordsOf = (act: Act, ticket: Ticket): Words => (WORDS[act.kind] as (act: Act, ticket: Ticket) => Words)(act, ticket);
 
+/** What the words of a row are said of; no column shows it. */
+export interface Made {
+  readonly act?: Act;
+  readonly outline?: Outline;
+}
+
 /** Rows of one step, numbered in the order of the acts; a step without an answer has one row, with its reason. */
-export const actRows = <Bad>({ step, acts, bad }: ActsOfAStep<Bad>, unit: Unit): readonly object[] =>
+export const actRows = <Bad>({ step, acts, outline, bad }: ActsOfAStep<Bad>, unit: Unit): readonly { readonly made: Made }[] =>
   bad === undefined
-    ? acts.map((act, place) => ({ step, number: place + 1, ...wordsOf(act, { acts, unit }) }))
-    : [{ step, act: "READ AGAIN", bad }];
+    ? acts.map((act, place) => ({
+        step, number: place + 1, ...wordsOf(act, { acts, unit }), made: { act, ...(outline === undefined ? {} : { outline }) },
+      }))
+    : [{ step, act: READ_AGAIN, bad, made: {} } as { readonly made: Made }];
 
 /** Steps a call may have: each makes up to two dozen rows. */
 export const MOST_STEPS = 500;

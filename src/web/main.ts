@@ -71,7 +71,7 @@ const start = async (): Promise<void> => {
   const metadata = (await (await fetch(document.documentElement.dataset["functions"] ?? "functions.json")).json()) as FunctionsJson;
   const book = sheetPage(place("sheet"), metadata, built);
   const { open, host, shelf } = await workbooks(book, opened);
-  printing({ book, name: open.name, sawCaution: shown.sawCaution, caution: shown.caution, say });
+  printing({ book, solve, name: open.name, sawCaution: shown.sawCaution, caution: shown.caution, say });
   cellLine(book);
   filterLine(book);
   menus();

@@ -1,8 +1,12 @@
 import { element } from "../pane/element";
+import type { CutPiece } from "../drawing/cards/pieces";
+import type { Solve } from "../pane/answer";
 import { type Ticket, tickets } from "../sheets/tickets";
 import { filterSentence } from "../workbook/filter-sentence";
 import type { SheetPage } from "../workbook/page/sheet-page";
-import { chosenTickets } from "./chosen-tickets";
+import { cardPages } from "./card-pages";
+import { chosenTickets, type TicketForm } from "./chosen-tickets";
+import { cutPiecesAt } from "./cut-pieces";
 import { isInvented } from "./is-invented";
 import { lineOver } from "./line-over";
 import { marksCall } from "./marks-call";
@@ -23,18 +27,33 @@ export interface Printed {
   /** Of the saw, and of every verdict. */
   readonly sawCaution: string;
   readonly caution: string;
+  /** Calls a function of ours, to work out what a call of MARKS is given. */
+  readonly solve: Solve;
   readonly say: (text: string) => void;
 }
 
-/** The tickets of the marks in the workbook, or why there are none. */
-const ticketsOf = ({ book }: Printed): readonly Ticket[] | string => {
+/** A batch of the marks in the workbook, and its pieces. */
+interface Batch {
+  readonly ticket: Ticket;
+  readonly pieces: () => readonly CutPiece[] | string;
+}
+
+/** The batches of the marks in the workbook, or why there are none. */
+const ticketsOf = ({ book, solve }: Printed): readonly Batch[] | string => {
   const found = book.data().sheets.flatMap(({ name, cells }) =>
     Object.entries(cells).flatMap(([address, { formula = "" }]) => {
       const call = marksCall(formula);
       const marks = book.spill(name, address);
       // One row is a sentence of what is still to be typed.
       if (call === undefined || marks.length < 2) return [];
-      return tickets(name, call.pieces, marks, lineOver(book, name, call.formula));
+      let made: readonly CutPiece[] | string | undefined;
+      return tickets(name, call.pieces, marks, lineOver(book, name, call.formula)).map((ticket): Batch => ({
+        ticket,
+        pieces: () => {
+          made ??= cutPiecesAt(book, name, address, call, solve);
+          return typeof made === "string" ? made : made.filter(({ step }) => ticket.steps.includes(step));
+        },
+      }));
     }),
   );
   return found.length === 0
@@ -47,6 +66,19 @@ const withJob = (section: HTMLElement, { name, book }: Printed): HTMLElement => 
   section.prepend(element(document, "p", `${name()} · ${dayOf(new Date())}`, "job"));
   if (isInvented(book.data())) section.append(element(document, "p", INVENTED, "demo"));
   return section;
+};
+
+/** A page of each batch, or the cards of all of them; a sentence where a call cannot be worked out. */
+const ticketSections = (printed: Printed, chosen: readonly Batch[], form: TicketForm): readonly HTMLElement[] | string => {
+  const { name, book, sawCaution, caution } = printed;
+  if (form === "pages") {
+    return ticketPages(document, chosen.map(({ ticket }) => ticket), [sawCaution, caution]).map((section) => withJob(section, printed));
+  }
+  const found = chosen.map(({ pieces }) => pieces());
+  const why = found.find((one): one is string => typeof one === "string");
+  if (why !== undefined) return why;
+  const job = isInvented(book.data()) ? `${name()}, invented` : name();
+  return cardPages(document, (found as readonly (readonly CutPiece[])[]).flat(), { job, date: dayOf(new Date()), caution: sawCaution });
 };
 
 const sheetSections = (printed: Printed, names: readonly string[]): readonly HTMLElement[] =>
@@ -82,9 +114,12 @@ export const printing = (printed: Printed): void => {
   place("print").addEventListener("click", () => {
     const found = ticketsOf(printed);
     if (typeof found === "string") return say(found);
-    const sections = (chosen: readonly Ticket[]): readonly HTMLElement[] =>
-      ticketPages(document, chosen, [printed.sawCaution, printed.caution]).map((section) => withJob(section, printed));
-    chosenTickets(found, { print: (chosen) => print(sections(chosen)), save: (chosen) => save(sections(chosen)) });
+    const use = (act: (sections: readonly HTMLElement[]) => void) => (chosen: readonly Batch[], form: TicketForm): void => {
+      const sections = ticketSections(printed, chosen, form);
+      if (typeof sections === "string") say(sections);
+      else act(sections);
+    };
+    chosenTickets(found, { print: use(print), save: use(save) });
   });
   place("print-sheet").addEventListener("click", sheets(shown, print));
   place("print-all").addEventListener("click", sheets(book.sheetNames, print));

@@ -15,7 +15,7 @@ const mayImport = {
   pane: ["functions", "sheets"],
   excel: ["pane", "sheets"],
   taskpane: ["pane", "excel"],
-  web: ["pane", "ready-files", "sheets", "workbook", "workbook-file"],
+  web: ["drawing", "pane", "ready-files", "sheets", "workbook", "workbook-file"],
   "on-site": [],
   serve: [],
   sideload: ["serve"],

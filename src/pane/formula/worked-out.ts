@@ -51,7 +51,13 @@ const placeByPlace = (ranges: readonly WorkedRows[], answer: (at: (rows: WorkedR
   const height = Math.max(1, ...ranges.map((rows) => rows.length));
   const width = Math.max(1, ...ranges.map((rows) => rows[0]?.length ?? 0));
   return Array.from({ length: height }, (_, row) =>
-    Array.from({ length: width }, (__, column) => answer((rows) => cellAt(rows, row, column) ?? { code: "#N/A", message: "" })),
+    Array.from({ length: width }, (__, column) =>
+      answer((rows) => {
+        // An empty cell is one of the range, what lies beyond it is not.
+        const cell = cellAt(rows, row, column);
+        return cell === undefined ? { code: "#N/A", message: "" } : cell;
+      }),
+    ),
   );
 };
 
@@ -88,10 +94,19 @@ const arithmetic: Readonly<Record<string, (one: number, other: number) => number
   "^": (one, other) => one ** other,
 };
 
+const keyOf = (cell: WorkedCell | undefined): string =>
+  typeof cell === "number" ? String(cell) : `text ${textOf(cell ?? null).toUpperCase()}`;
+
+/** Whether two cells differ, as a spreadsheet compares them: letters of either case are alike, and an empty cell is an empty text. */
+const differ = (one: WorkedCell, other: WorkedCell | undefined): boolean => keyOf(one) !== keyOf(other);
+
 /** What an operation answers; undefined where only the spreadsheet knows its own rules for these cells. */
-const operated = (operator: string, one: WorkedCell, other: WorkedCell | undefined): WorkedCell | undefined => {
+const operated = (
+  operator: string, one: WorkedCell, other: WorkedCell | undefined, isSheet: boolean,
+): WorkedCell | undefined => {
   if (isErrorCell(one)) return one;
   if (isErrorCell(other)) return other;
+  if (isSheet && operator === "<>") return differ(one, other);
   if (operator === "&") return textOf(one) + textOf(other ?? null);
   const first = numberOf(one);
   if (other === undefined) {
@@ -107,8 +122,11 @@ const operated = (operator: string, one: WorkedCell, other: WorkedCell | undefin
   return Number.isFinite(result) ? result : { code: "#NUM!", message: "" };
 };
 
-/** Works a part of a formula out with our own functions, and with cells as they stand. */
-export const workedOut = (tree: FormulaTree, cellsOf: CellsOf, solve: Solve): Worked => {
+/** Functions of the spreadsheet by their names, as far as they are known here; undefined where one does not take what it is given. */
+export type SheetFunctions = Readonly<Record<string, (given: readonly WorkedRows[]) => WorkedRows | undefined>>;
+
+/** Works a part of a formula out with our own functions, with those of the spreadsheet that are given, and with cells as they stand. */
+export const workedOut = (tree: FormulaTree, cellsOf: CellsOf, solve: Solve, sheet?: SheetFunctions): Worked => {
   switch (tree.kind) {
     case "value":
       return [[tree.value]];
@@ -120,19 +138,22 @@ export const workedOut = (tree: FormulaTree, cellsOf: CellsOf, solve: Solve): Wo
       return cellsOf(tree) ?? { notKnown: tree.text };
     case "call": {
       const ours = ourFunction(tree.name);
-      if (ours === undefined) return { notKnown: tree.text };
-      const given = tree.arguments.map((argument) => (argument === undefined ? undefined : workedOut(argument, cellsOf, solve)));
+      const given = tree.arguments.map((argument) => (argument === undefined ? undefined : workedOut(argument, cellsOf, solve, sheet)));
       const missing = given.find((rows): rows is NotKnown => rows !== undefined && !isKnown(rows));
+      if (ours === undefined) {
+        const rows = given.flatMap((one) => (one !== undefined && isKnown(one) ? [one] : []));
+        return (missing === undefined ? sheet?.[tree.name.toUpperCase()]?.(rows) : undefined) ?? { notKnown: tree.text };
+      }
       return missing ?? called(solve, ours.id, given as readonly (WorkedRows | undefined)[]);
     }
     case "operation": {
-      const given = tree.operands.map((operand) => workedOut(operand, cellsOf, solve));
+      const given = tree.operands.map((operand) => workedOut(operand, cellsOf, solve, sheet));
       const missing = given.find((rows) => !isKnown(rows));
       if (missing !== undefined) return missing;
       const [one = [], other] = given as readonly WorkedRows[];
       let isOdd = false;
       const rows = placeByPlace(other === undefined ? [one] : [one, other], (at) => {
-        const answer = operated(tree.operator, at(one), other === undefined ? undefined : at(other));
+        const answer = operated(tree.operator, at(one), other === undefined ? undefined : at(other), sheet !== undefined);
         isOdd ||= answer === undefined;
         return answer ?? null;
       });

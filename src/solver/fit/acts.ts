@@ -1,3 +1,4 @@
+import type { Outline } from "./outline";
 import type { OtherSide } from "./saw-set";
 
 export type Side = "left" | "right";
@@ -88,6 +89,8 @@ export const OTHER_SIDE: Readonly<Record<PieceKind, OtherSide>> = { tread: "unde
 export interface ActsOfAStep<Bad> {
   readonly step: string | number | undefined;
   readonly acts: readonly Act[];
+  /** The finished piece, where there is an answer. */
+  readonly outline?: Outline;
   readonly bad?: Bad;
 }
 

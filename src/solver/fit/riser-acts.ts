@@ -7,6 +7,7 @@ import { relief } from "./back-bevel";
 import { saysDisagreeing } from "./closure-notes";
 import { notch } from "./notch";
 import { type RiserFit, type RiserFitProblem, riserFits, type RiserPiece } from "./riser-fit";
+import { riserOutline } from "./riser-outline";
 import type { RiserReading } from "./riser-reading";
 
 /** What is cut into a riser once both its ends are sawn. */
@@ -90,5 +91,5 @@ const actsOf = (fit: RiserFit, piece: RiserMarking): readonly Act[] => {
 /** What is done at the bench and the saw to make each riser, in that order. */
 export const riserActs = (readings: readonly RiserReading[], piece: RiserMarking): readonly ActsOfAStep<Problem<RiserFitProblem>>[] =>
   riserFits(readings, piece).map((fit) =>
-    "bad" in fit ? { step: fit.step, acts: [], bad: fit.bad } : { step: fit.step, acts: actsOf(fit, piece) },
+    "bad" in fit ? { step: fit.step, acts: [], bad: fit.bad } : { step: fit.step, acts: actsOf(fit, piece), outline: riserOutline(fit, piece) },
   );

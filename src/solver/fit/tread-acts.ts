@@ -4,6 +4,7 @@ import type { Problem } from "../problem";
 import { type Act, type ActsOfAStep, type CheckedFrom, type Edge, type Mark, otherEnd, type Side, standsOff, type Swing } from "./acts";
 import { saysDisagreeing } from "./closure-notes";
 import { openEndOf, type OpenEndOfTread, ripDepth, scribed } from "./tread-lines";
+import { treadOutline } from "./tread-outline";
 import { type FitProblem, type TreadFit, treadFits, type TreadPiece } from "./tread-fit";
 import type { TreadReading } from "./tread-reading";
 
@@ -192,5 +193,5 @@ const actsOf = (fit: TreadFit, piece: TreadPiece): readonly Act[] => {
 /** What is done at the bench and the saw to make each tread, in that order. */
 export const treadActs = (readings: readonly TreadReading[], piece: TreadPiece): readonly ActsOfAStep<Problem<FitProblem>>[] =>
   treadFits(readings, piece).map((fit) =>
-    "bad" in fit ? { step: fit.step, acts: [], bad: fit.bad } : { step: fit.step, acts: actsOf(fit, piece) },
+    "bad" in fit ? { step: fit.step, acts: [], bad: fit.bad } : { step: fit.step, acts: actsOf(fit, piece), outline: treadOutline(fit, piece) },
   );

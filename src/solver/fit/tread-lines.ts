@@ -50,7 +50,7 @@ export const openEndOf = (fit: TreadFit, end: Side, piece: TreadPiece): OpenEndO
 };
 
 /** How deep the back edge lies where an end's sawn line meets it, square to the nose. */
-const depthAt = (fit: TreadFit, end: Side, piece: TreadPiece): number => {
+export const depthAt = (fit: TreadFit, end: Side, piece: TreadPiece): number => {
   if (!isOpen(end, piece.openEnd)) return end === "left" ? fit.leftDepth : fit.rightDepth;
   const { angle, toePastHeel } = openEndOf(fit, end, piece);
   const { gain, at } = backLine(fit);

@@ -1,0 +1,250 @@
+import type { ActText, Rank, Run } from "./act-text";
+import { textWidth } from "./letter-widths";
+import { baseline, box, type Drawn, line, text, WEIGHT } from "./pen";
+
+/** Where the acts stand on a card, in millimetres. */
+export interface Room {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+/** Letters of a row as high as `pitch`. */
+interface Sizes {
+  readonly pitch: number;
+  readonly verb: number;
+  readonly number: number;
+  readonly digits: number;
+  readonly of: Readonly<Record<Rank, number>>;
+}
+
+/** Nothing is smaller than this on a card, in millimetres: at a bench's distance it would not be read. */
+export const SMALLEST = 2.5;
+const GAP = 1.8;
+const BOX_ROOM = 6;
+const NUMBER_WIDE = 4.3;
+/** Rows from the highest that are easily read at a distance to the lowest that hold the largest figures in these sizes. */
+const HIGHEST = 5.7;
+const EASY = 4.6;
+const LOWEST = 2.4;
+/** From the middle of a row down to the line its letters stand on, in parts of its height: the largest and the smallest have room. */
+const ON_LINE = 0.27;
+/** Letters of a row lower than the smallest letters ask for. */
+const FULL = 0.95;
+const STEP = 0.1;
+
+const sizesOf = (pitch: number): Sizes => {
+  const size = (part: number, most: number): number => Math.min(most, Math.max(Math.min(SMALLEST, pitch * FULL), pitch * part));
+  return {
+    pitch,
+    verb: size(0.64, 3.5),
+    number: Math.min(4.1, pitch - 0.3),
+    digits: Math.min(SMALLEST, pitch * 0.86),
+    of: { figure: size(0.88, 4.9), strong: size(0.64, 3.4), word: size(0.6, 3.15) },
+  };
+};
+
+const isHeavy = (rank: Rank): boolean => rank !== "word";
+const runWidth = ({ rank, text: words }: Run, { of }: Sizes): number => textWidth(words, of[rank], isHeavy(rank));
+
+interface Placed extends Run {
+  readonly x: number;
+  readonly line: number;
+}
+
+/** Runs one after the other from `x`, and what is too long for a line on the next from `indent`. */
+const flow = (runs: readonly Run[], x: number, indent: number, right: number, sizes: Sizes): readonly Placed[] => {
+  const placed: Placed[] = [];
+  let [at, on] = [x, 0];
+  for (const [place, run] of runs.entries()) {
+    const pieces = run.rank === "word" ? run.text.split(" ") : [run.text];
+    let held = "";
+    const put = (): void => {
+      if (held === "") return;
+      placed.push({ rank: run.rank, text: held, x: at, line: on });
+      at += textWidth(held, sizes.of[run.rank], isHeavy(run.rank)) + GAP;
+      held = "";
+    };
+    // The words of a whole card begin below one another.
+    if (place > 0 && run.rank === "word" && at < indent && placed.every(({ rank }) => rank !== "word")) at = indent;
+    for (const piece of pieces) {
+      const longer = held === "" ? piece : `${held} ${piece}`;
+      const fits = at + textWidth(longer, sizes.of[run.rank], isHeavy(run.rank)) <= right;
+      if (!fits) {
+        put();
+        [at, on] = [indent, on + 1];
+        held = piece;
+      } else held = longer;
+    }
+    put();
+  }
+  return placed;
+};
+
+/** One act of a row. */
+interface Slot {
+  readonly act: ActText;
+  readonly left: number;
+  readonly lines: readonly (readonly Placed[])[];
+  readonly height: number;
+}
+
+const linesOf = (placed: readonly Placed[]): number => 1 + Math.max(0, ...placed.map(({ line: on }) => on));
+
+const slot = (act: ActText, left: number, figure: number, indent: number, right: number, sizes: Sizes): Slot => {
+  const lines = act.lines.map((runs) => flow(runs, figure, indent, right, sizes));
+  return { act, left, lines, height: lines.reduce((sum, placed) => sum + linesOf(placed), 0) };
+};
+
+const verbWidth = ({ verb }: ActText, sizes: Sizes): number => textWidth(verb, sizes.verb, true);
+
+const figureWidth = ({ lines: [first = []] }: ActText, sizes: Sizes): number => {
+  const end = first.findIndex(({ rank }) => rank === "word");
+  return first.slice(0, end < 0 ? 1 : end).reduce((sum, run) => sum + runWidth(run, sizes) + GAP, 0);
+};
+
+/** Words of rows as high as this begin below one another. */
+const LINED_UP = 3.3;
+/** Past this a figure has words of its own between it and the next one, which nothing is lined up by. */
+const WIDEST_FIGURE = 38;
+
+type Row = readonly Slot[];
+
+/** Where a row of two acts with the same words has them, in parts of its width. */
+const SHARED = { second: 0.34, words: 0.68 } as const;
+
+/** Two acts that differ in nothing but their end and their figure: the words stand once, behind both. */
+const sharing = (one: ActText, other: ActText, left: number, right: number, sizes: Sizes): Row | undefined => {
+  const [[ofOne = [], more], [ofOther = [], others]] = [one.lines, other.lines];
+  const wordsOf = (runs: readonly Run[]): string => runs.filter(({ rank }) => rank === "word").map(({ text: words }) => words).join();
+  if (more !== undefined || others !== undefined || wordsOf(ofOne) === "" || wordsOf(ofOne) !== wordsOf(ofOther)) return undefined;
+  const [second, words] = [left + (right - left) * SHARED.second, left + (right - left) * SHARED.words];
+  const plain = (act: ActText, runs: readonly Run[]): ActText => ({ ...act, lines: [runs.filter(({ rank }) => rank !== "word")] });
+  const begins = (act: ActText, from: number): number => from + BOX_ROOM + verbWidth(act, sizes) + GAP;
+  const first = slot(plain(one, ofOne), left, begins(one, left), left, second - GAP, sizes);
+  const next = slot(plain(other, ofOther), second, begins(other, second), second, words - GAP, sizes);
+  const said = flow(ofOther.filter(({ rank }) => rank === "word"), words, words, right, sizes);
+  if (first.height !== 1 || next.height !== 1 || linesOf(said) !== 1) return undefined;
+  return [first, { ...next, lines: [[...(next.lines[0] ?? []), ...said]] }];
+};
+
+const rowsOf = (acts: readonly ActText[], { left, right }: Room, sizes: Sizes, canPair: boolean): readonly Row[] => {
+  const figure = left + BOX_ROOM + Math.max(...acts.map((act) => verbWidth(act, sizes))) + GAP;
+  // Where rows are low words follow their figure at once.
+  const lined = sizes.pitch < LINED_UP ? [] : acts.map((act) => figureWidth(act, sizes)).filter((width) => width < WIDEST_FIGURE);
+  const indent = figure + Math.max(0, ...lined);
+  const middle = (left + right) / 2 + 1;
+  const half = (act: ActText, from: number, to: number): Slot | undefined => {
+    const begins = from + BOX_ROOM + verbWidth(act, sizes) + GAP;
+    const made = slot(act, from, begins, begins, to, sizes);
+    return made.height === 1 ? made : undefined;
+  };
+  const rows: Row[] = [];
+  for (let place = 0; place < acts.length; place += 1) {
+    const [one, next] = [acts[place], acts[place + 1]];
+    if (one === undefined) continue;
+    const isPair = canPair && next !== undefined && one.verb.split(" ")[0] === next.verb.split(" ")[0];
+    const shared = isPair ? sharing(one, next, left, right, sizes) : undefined;
+    if (shared !== undefined) {
+      rows.push(shared);
+      place += 1;
+      continue;
+    }
+    const [first, second] = isPair ? [half(one, left, middle - 2), half(next, middle, right)] : [];
+    if (first !== undefined && second !== undefined) {
+      rows.push([first, second]);
+      place += 1;
+    } else rows.push([slot(one, left, figure, indent, right, sizes)]);
+  }
+  return rows;
+};
+
+const heightOf = (row: Row): number => Math.max(...row.map(({ height }) => height));
+
+/** Remarks of the whole piece, under its acts. */
+const remarkLines = (remarks: readonly string[], { left, right }: Room, sizes: Sizes): readonly Placed[] =>
+  remarks.length === 0
+    ? []
+    : flow([{ rank: "word", text: remarks.join("; ") }], left, left, right, { ...sizes, of: { ...sizes.of, word: SMALLEST } });
+
+/** A line of remarks is as high as its letters ask for. */
+const REMARK_PITCH = 3.3;
+
+const slotDrawn = ({ act, left, lines }: Slot, top: number, sizes: Sizes): readonly Drawn[] => {
+  const middleOf = (line: number): number => top + (line + 0.5) * sizes.pitch;
+  const standsOn = (line: number): number => middleOf(line) + sizes.pitch * ON_LINE;
+  const part = `act ${act.number}`;
+  const middle = middleOf(0);
+  const half = sizes.number / 2;
+  let line = 0;
+  const texts = lines.flatMap((placed, place) => {
+    const from = line;
+    line += linesOf(placed);
+    // The second setting of a saw is its tilt.
+    const label = place === 0 ? [] : [text([left + BOX_ROOM, standsOn(from)], "TILT", { size: sizes.of.strong, isBold: true })];
+    return [
+      ...label,
+      ...placed.map(({ rank, text: words, x, line: on }) =>
+        text([x, standsOn(from + on)], words, { size: sizes.of[rank], isBold: isHeavy(rank), part: `${part} ${rank}` }),
+      ),
+    ];
+  });
+  return [
+    box({ left, right: left + NUMBER_WIDE, top: middle - half, bottom: middle + half }, WEIGHT.blade),
+    text([left + NUMBER_WIDE / 2, baseline(middle, sizes.digits)], act.number, { size: sizes.digits, isBold: true, anchor: "middle" }),
+    text([left + BOX_ROOM, standsOn(0)], act.verb, { size: sizes.verb, isBold: true, part: `${part} verb` }),
+    ...texts,
+  ];
+};
+
+interface Layout {
+  readonly sizes: Sizes;
+  readonly rows: readonly Row[];
+  readonly remarks: readonly Placed[];
+  readonly height: number;
+}
+
+const layout = (acts: readonly ActText[], remarks: readonly string[], room: Room, pitch: number, canPair: boolean): Layout => {
+  const sizes = sizesOf(pitch);
+  const rows = rowsOf(acts, room, sizes, canPair);
+  const said = remarkLines(remarks, room, sizes);
+  const lines = rows.reduce((sum, row) => sum + heightOf(row), 0);
+  return { sizes, rows, remarks: said, height: lines * pitch + (said.length === 0 ? 0 : linesOf(said) * REMARK_PITCH) };
+};
+
+/** The largest letters with which all acts find room, one a row while that is easily read, two a row where it is not. */
+const fitted = (acts: readonly ActText[], remarks: readonly string[], room: Room): Layout => {
+  const pitches = (to: number): readonly number[] =>
+    Array.from({ length: Math.round((HIGHEST - to) / STEP) + 1 }, (_, step) => HIGHEST - step * STEP);
+  const tried = [
+    ...pitches(EASY).map((pitch) => [pitch, false] as const),
+    ...pitches(LOWEST).flatMap((pitch) => [[pitch, false], [pitch, true]] as const),
+  ];
+  const found = tried.map(([pitch, canPair]) => () => layout(acts, remarks, room, pitch, canPair));
+  for (const make of found) {
+    const made = make();
+    if (made.height <= room.bottom - room.top) return made;
+  }
+  return layout(acts, remarks, room, LOWEST, true);
+};
+
+/** The acts in cutting order, each with a box to tick. */
+export const actRows = (acts: readonly ActText[], remarks: readonly string[], room: Room): readonly Drawn[] => {
+  const { sizes, rows, remarks: said } = fitted(acts, remarks, room);
+  let top = room.top;
+  const drawn = rows.flatMap((row) => {
+    const here = top;
+    top += heightOf(row) * sizes.pitch;
+    return [
+      ...row.flatMap((each) => slotDrawn(each, here, sizes)),
+      line([[room.left, top], [room.right, top]], WEIGHT.tape),
+    ];
+  });
+  return [
+    ...drawn,
+    ...said.map(({ text: words, x, line: on }) =>
+      text([x, baseline(top + (on + 0.5) * REMARK_PITCH, SMALLEST)], words, { size: SMALLEST, part: "remark" }),
+    ),
+  ];
+};

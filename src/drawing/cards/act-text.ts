@@ -1,0 +1,120 @@
+import { LAID, LEAVE_THE_LINE, ON_THE_FACE } from "../../functions/act-words";
+import type { PieceAct } from "../../functions/fit/cut-pieces";
+import { markedLength } from "../../solver/length/marked-length";
+import type { Unit } from "../../solver/length/length";
+
+/** What is set large, what is set in heavy letters, and what is read once one stands nearer. */
+export type Rank = "figure" | "strong" | "word";
+
+export interface Run {
+  readonly rank: Rank;
+  readonly text: string;
+}
+
+/** An act as it stands on a card: lines of words, the first figure of the first line being what is worked to. */
+export interface ActText {
+  readonly number: string;
+  readonly verb: string;
+  readonly lines: readonly (readonly Run[])[];
+}
+
+const figure = (text: string): Run => ({ rank: "figure", text });
+const strong = (text: string): Run => ({ rank: "strong", text });
+const word = (text: string): Run => ({ rank: "word", text });
+const words = (texts: readonly string[]): readonly Run[] => {
+  const said = texts.filter((text) => text !== "").join("; ");
+  return said === "" ? [] : [word(said)];
+};
+
+/** Said once for the whole card, in the plan and its legend. */
+const SAID_ONCE: ReadonlySet<string> = new Set([LAID.tread, LAID.riser, LEAVE_THE_LINE, ON_THE_FACE]);
+const WRONG_MARK = /^off by more than .* a mark is wrong/;
+const BLANK = /^blank at least /;
+
+const parts = (note: string): string[] => note.split("; ").filter((part) => part !== "");
+
+/** The side a direction goes to, so that it is found at a glance. */
+const loud = (said: string): string => said.replace(/to the (left|right)/g, (_, side: string) => `to the ${side.toUpperCase()}`);
+
+/** A setting apart from its words: the figure first, heavy the way it goes, the rest as it is said. */
+const setting = (said: string): readonly Run[] => {
+  const [, degrees, rest = ""] = /^([\d.]+°),? ?(.*)$/.exec(said) ?? [];
+  if (degrees === undefined) return [figure(said)];
+  const [, before = "", way, after = ""] = /^(.*?)((?:near end|top of the blade) to the (?:left|right),?)(.*)$/.exec(rest) ?? [];
+  if (way === undefined) return [figure(degrees), ...words([rest])];
+  return [figure(degrees), ...words([before.trim()]), strong(loud(way)), ...words([after.trim()])];
+};
+
+const offsetRuns = (offset: string): readonly Run[] => {
+  const [, corner, by] = /^(.* in by) (.*)$/.exec(offset) ?? [];
+  return corner === undefined || by === undefined ? words([offset]) : [word(corner), figure(by)];
+};
+
+/** A figure of a tape; strong and shy are read once it is found. */
+const marked = (reading: string): readonly Run[] => {
+  const [, plain = reading, nearly] = /^(.*) (strong|shy)$/.exec(reading) ?? [];
+  return [figure(plain), ...(nearly === undefined ? [] : [strong(nearly)])];
+};
+
+/** The tape's reading, and where an inch is burnt in it, the net length beside it. */
+const tapeRuns = ({ act, cells }: PieceAct, unit: Unit): readonly Run[] => {
+  if (cells.tape === "") return [];
+  const [reading = "", ...where] = cells.tape.split(", ");
+  const isBurnt = act !== undefined && "isBurnt" in act && act.isBurnt;
+  const net = isBurnt ? `(net ${markedLength(act.distance, unit)})` : "";
+  return [...marked(reading), ...(where.length === 0 ? [] : [strong(`${where.join(", ")},`), word(net)])];
+};
+
+/** How a return lies and where its mitre is, which its picture shows. */
+const RETURN_LIES = /^face up, outer edge toward you/;
+
+const notesOf = ({ act, cells }: PieceAct, isCrowded: boolean): string[] =>
+  parts(cells.note).filter(
+    (part, place) =>
+      !SAID_ONCE.has(part) && !WRONG_MARK.test(part) && (act?.kind !== "rip" || place === 0) && !(isCrowded && RETURN_LIES.test(part)),
+  );
+
+/** A mitre as it is counted from the edge, which its picture has. */
+const FROM_EDGE = / \([\d.]+° from the [a-z ]+\)/;
+
+const isPlain = (tilt: string): boolean => tilt === "" || tilt === "upright";
+
+/**
+ * The words of a row of the sheet, in the order in which they are looked for at the saw. On a crowded card what its pictures say is not
+ * said again.
+ */
+export const actText = (row: PieceAct, unit: Unit, isCrowded: boolean): ActText => {
+  const { number, act, hookOn, offset, tilt } = row.cells;
+  const swing = isCrowded ? row.cells.swing.replace(FROM_EDGE, "") : row.cells.swing;
+  const [tilted = "", ...shown] = tilt.split("; ");
+  const tiltRuns = isPlain(tilt) ? [] : [...setting(tilted), ...words(shown)];
+  const notes = notesOf(row, isCrowded);
+  // A width and an angle side by side would be taken for one another.
+  const width = row.act?.kind === "mitre the return" ? notes.splice(0, 1) : [];
+  const first = [
+    ...tapeRuns(row, unit),
+    ...words(width),
+    ...words([hookOn, ...(swing === "" && offset === "" && tilt !== "upright" ? notes : [])]),
+    ...(swing === "" ? [] : setting(swing)),
+    ...(offset === "" ? [] : offsetRuns(offset)),
+    ...(tilt === "upright" ? [strong("upright")] : []),
+    ...(swing === "" && offset === "" && tilt !== "upright" ? [] : words(notes)),
+  ];
+  // A tilt that stands alone, as of a bevel, is what is set.
+  const lines = swing === "" && tiltRuns.length > 0 ? [[...tiltRuns, ...first]] : [first, ...(tiltRuns.length === 0 ? [] : [tiltRuns])];
+  return { number, verb: act, lines };
+};
+
+/** What the piece is cut out of, as the first act says it. */
+export const blankText = (acts: readonly PieceAct[]): string =>
+  acts.flatMap(({ cells }) => parts(cells.note)).find((part) => BLANK.test(part)) ?? "";
+
+/** What a check that does not hold means; it is the same of all of them. */
+export const checkLimit = (acts: readonly PieceAct[]): string =>
+  acts.flatMap(({ cells }) => parts(cells.note)).find((part) => WRONG_MARK.test(part)) ?? "";
+
+/** What was found out about the readings: it stands with the first act and belongs to the whole piece. */
+export const remarks = (acts: readonly PieceAct[]): readonly string[] => {
+  const [first] = acts;
+  return first?.act?.kind === "rip" ? parts(first.cells.note).slice(1).filter((part) => !BLANK.test(part)) : [];
+};

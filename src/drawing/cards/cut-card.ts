@@ -1,0 +1,90 @@
+import type { CutPiece, PieceAct } from "../../functions/fit/cut-pieces";
+import { LEAVE_THE_LINE, READ_AGAIN } from "../../functions/act-words";
+import type { Act, Side } from "../../solver/fit/acts";
+import type { Outline } from "../../solver/fit/outline";
+import { actRows } from "./act-rows";
+import { actText, remarks } from "./act-text";
+import { CARD_HEIGHT, CARD_WIDTH, type CardFacts } from "./card-facts";
+import { doubtful } from "./doubtful";
+import { DRAWN_AT, endPicture } from "./end-picture";
+import { foot, FOOT_TOP } from "./foot";
+import { head } from "./head";
+import { type OpenEnd, openEndPicture } from "./open-end-picture";
+import { type Drawn, line, svg, text, WEIGHT } from "./pen";
+import { plan } from "./plan";
+
+
+const EDGE = 7;
+const SIDES = ["left", "right"] as const;
+/** Both ends open make two dozen acts: the plan leaves them some of its room. */
+const MANY_ACTS = 16;
+const DEEP = { usual: 24, crowded: 20 } as const;
+/** Down to where the pictures of the ends reach. */
+const ENDS_BOTTOM = 60.5;
+
+const find = <Kind extends Act["kind"]>(
+  acts: readonly PieceAct[], kind: Kind, side: Side,
+): { readonly row: PieceAct; readonly act: Extract<Act, { readonly kind: Kind }> } | undefined => {
+  const row = acts.find(({ act }) => act?.kind === kind && "end" in act && act.end === side);
+  return row?.act === undefined ? undefined : { row, act: row.act as Extract<Act, { readonly kind: Kind }> };
+};
+
+const openEndOf = (acts: readonly PieceAct[], side: Side, outline: Outline): OpenEnd | undefined => {
+  const sawn = find(acts, "saw to the heel", side);
+  const mitre = find(acts, "mitre", side);
+  const returned = find(acts, "mitre the return", side);
+  const freeEnd = find(acts, "end the return", side);
+  const width = outline.ends[side].heel?.behind;
+  if (sawn === undefined || mitre === undefined || returned === undefined || freeEnd === undefined || width === undefined) return undefined;
+  return { side, sawn, mitre, returned, freeEnd, width };
+};
+
+/** Above the reader's left and right: each end, larger and exaggerated. */
+const ends = ({ acts }: CutPiece, outline: Outline): readonly Drawn[] => {
+  const bevelled = acts.find(({ act }) => act?.kind === "bevel");
+  const shown = SIDES.filter((side) => outline.ends[side].isOpen).at(-1);
+  return SIDES.flatMap((side) => {
+    const name = `${side.toUpperCase()} END · ${outline.ends[side].isOpen ? "OPEN" : "SKIRT"}`;
+    const at = side === "left" ? EDGE : CARD_WIDTH - EDGE;
+    const title = text([at, 23.4], name, { size: 3, isBold: true, anchor: side === "left" ? "start" : "end" });
+    const open = openEndOf(acts, side, outline);
+    if (open !== undefined) return [title, ...openEndPicture(open)];
+    const closed = find(acts, "saw end", side);
+    if (closed === undefined) return [title];
+    const isBevelShown = bevelled !== undefined && side === shown && closed.row.cells.tilt === "upright";
+    const notch = acts
+      .filter(({ act }) => (act?.kind === "mark the notch" || act?.kind === "saw the notch") && act.end === side)
+      .map(({ cells }) => cells.number)
+      .join(", ");
+    return [title, ...endPicture(closed.row, closed.act, notch === "" ? undefined : notch, isBevelShown ? bevelled : undefined)];
+  });
+};
+
+const sound = (piece: CutPiece, outline: Outline): readonly Drawn[] => {
+  const isCrowded = piece.acts.length > MANY_ACTS;
+  const drawn = plan(piece, outline, piece.acts, isCrowded ? DEEP.crowded : DEEP.usual);
+  const legend = `plan 1:${drawn.scale} · hatched: waste, ${LEAVE_THE_LINE} · ends not to scale, drawn at ${DRAWN_AT}°`;
+  const top = Math.max(ENDS_BOTTOM, drawn.bottom);
+  return [
+    text([CARD_WIDTH / 2, 23.2], legend, { size: 2.5, anchor: "middle" }),
+    ...drawn.drawn,
+    ...ends(piece, outline),
+    line([[EDGE, top], [CARD_WIDTH - EDGE, top]], WEIGHT.tape),
+    ...actRows(piece.acts.map((act) => actText(act, piece.unit, isCrowded)), remarks(piece.acts), {
+      left: EDGE, right: CARD_WIDTH - EDGE, top, bottom: FOOT_TOP,
+    }),
+    ...foot(piece, outline),
+  ];
+};
+
+/** Whether an end may be sawn: not where the readings disagree, or where there is no answer. */
+export const isDoubtful = ({ acts: [first], outline }: CutPiece): boolean =>
+  first === undefined || first.cells.act === READ_AGAIN || outline === undefined;
+
+/** One tread or riser on a card of its own, as SVG. */
+export const cutCard = (piece: CutPiece, facts: CardFacts): string => {
+  const says = `Cut card: step ${piece.step}, ${piece.kind}`;
+  const { outline } = piece;
+  const body = isDoubtful(piece) || outline === undefined ? doubtful(piece) : sound(piece, outline);
+  return svg([...head(piece, facts), ...body], CARD_WIDTH, CARD_HEIGHT, says);
+};

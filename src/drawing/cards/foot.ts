@@ -1,0 +1,62 @@
+import type { CutPiece } from "../../functions/fit/cut-pieces";
+import type { Side } from "../../solver/fit/acts";
+import type { Outline } from "../../solver/fit/outline";
+import type { Unit } from "../../solver/length/length";
+import { checkLimit } from "./act-text";
+import { textWidth } from "./letter-widths";
+import { box, type Drawn, text, WEIGHT } from "./pen";
+
+export const FOOT_TOP = 126.2;
+const [LEFT, RIGHT] = [7, 203];
+const BOXES = { top: 127.4, high: 5, wide: 11 } as const;
+const LAST_LINE = 136.6;
+const SMALL = 2.5;
+const GAP = 1.2;
+
+/** How lengths are read and how near they are worked to: common practice, no source. */
+const UNITS: Readonly<Record<Unit, string>> = {
+  in: "inches; strong +, shy −: 1/64 past, short of the mark",
+  mm: "millimetres",
+};
+
+/** What the edges a gap is found at are called. */
+const EDGES = { tread: { far: "back", near: "nose" }, riser: { far: "top", near: "bottom" } } as const;
+
+const gapsOf = ({ kind }: CutPiece, { ends }: Outline): readonly string[] =>
+  (["left", "right"] as const satisfies readonly Side[]).flatMap((side) =>
+    ends[side].isOpen ? (kind === "tread" ? [`${side} return`] : []) : [`${side} ${EDGES[kind].far}`, `${side} ${EDGES[kind].near}`]);
+
+const lowered = (words: string): string => (words === "" ? "" : `CHECK ${words}`);
+
+/** What is ticked once it is cut and in place, the gap found and where, and how the figures are read. */
+export const foot = (piece: CutPiece, outline: Outline): readonly Drawn[] => {
+  const baseline = BOXES.top + BOXES.high - 1.4;
+  let x = LEFT;
+  const ticked = (words: string): readonly Drawn[] => {
+    const from = x;
+    x += BOXES.high + GAP + textWidth(words, 3.2, true) + 3;
+    return [
+      box({ left: from, right: from + BOXES.high, top: BOXES.top, bottom: BOXES.top + BOXES.high }, WEIGHT.blade),
+      text([from + BOXES.high + GAP, baseline], words, { size: 3.2, isBold: true }),
+    ];
+  };
+  const gap = (words: string): readonly Drawn[] => {
+    const from = x;
+    const boxed = from + textWidth(words, SMALL, false) + GAP;
+    x = boxed + BOXES.wide + 2;
+    return [
+      text([from, baseline], words, { size: SMALL }),
+      box({ left: boxed, right: boxed + BOXES.wide, top: BOXES.top, bottom: BOXES.top + BOXES.high }, WEIGHT.blade),
+    ];
+  };
+  const ticks = [...ticked("cut"), ...ticked("fits")];
+  const named = gapsOf(piece, outline);
+  const found = [text([x, baseline], "gap:", { size: 3.2, isBold: true })];
+  x += textWidth("gap:", 3.2, true) + 2;
+  const gaps = (named.length === 0 ? ["how wide, and where"] : named).flatMap(gap);
+  return [
+    ...ticks, ...found, ...gaps,
+    text([LEFT, LAST_LINE], lowered(checkLimit(piece.acts)), { size: SMALL }),
+    text([RIGHT, LAST_LINE], UNITS[piece.unit], { size: SMALL, anchor: "end" }),
+  ];
+};

@@ -1,0 +1,80 @@
+import { readFileSync } from "node:fs";
+import type { Page } from "playwright-core";
+import { textWidth } from "../../src/drawing/cards/letter-widths";
+import { openedPages, type Opened } from "./opened-page";
+import { seriousFaults } from "./serious-faults";
+import { openedSheet } from "./shown-book";
+
+const browserTime = 400_000;
+
+let pages: Opened;
+
+beforeAll(async () => {
+  pages = await openedPages();
+}, browserTime);
+
+afterAll(() => pages?.close(), browserTime);
+
+/** Pages of a PDF as the browser writes it: one object of type Page each. */
+const pageCount = (pdf: Buffer): number => (pdf.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g) ?? []).length;
+
+const printCards = async (page: Page, unticked: readonly string[], button = "Print"): Promise<void> => {
+  await page.getByRole("button", { name: "Print ▾" }).click();
+  await page.getByRole("button", { name: "Shop tickets" }).click();
+  const asked = page.getByRole("dialog", { name: "Shop tickets" });
+  await asked.getByRole("radio", { name: "Cut cards, two to a page" }).check();
+  expect(await seriousFaults(page, "dialog")).toEqual([]);
+  for (const batch of unticked) await asked.getByLabel(batch).uncheck();
+  await asked.getByRole("button", { name: button, exact: true }).click();
+};
+
+interface Measured {
+  readonly text: string;
+  readonly size: number;
+  readonly isBold: boolean;
+  readonly width: number;
+}
+
+/** Every text of every card as the browser sets it, in millimetres. */
+const measured = (page: Page): Promise<readonly Measured[]> =>
+  page.evaluate(() =>
+    [...document.querySelectorAll<SVGTextElement>(".cut-cards text")].map((each) => ({
+      text: each.textContent ?? "",
+      size: Number(each.getAttribute("font-size")),
+      isBold: each.getAttribute("font-weight") === "700",
+      width: each.getComputedTextLength(),
+    })),
+  );
+
+test(
+  "cut cards print two to a page, at Letter and A4, and no letter is wider than it was measured",
+  async () => {
+    const { page, faults } = await openedSheet(pages, {});
+    await page.evaluate(() => {
+      window.print = () => undefined;
+    });
+    await printCards(page, []);
+    // Five treads and fourteen risers.
+    expect(await page.locator(".cut-cards svg").count()).toBe(19);
+    expect(await page.locator(".ticket").count()).toBe(0);
+    await page.emulateMedia({ media: "print" });
+    for (const format of ["Letter", "A4"]) expect(pageCount(await page.pdf({ format }))).toBe(10);
+    const texts = await measured(page);
+    expect(texts.filter(({ width }) => width > 0).length).toBeGreaterThan(1000);
+    // Laid out with no overlap at the measured widths, so with none at narrower ones.
+    expect(texts.filter(({ text, size, isBold, width }) => width > textWidth(text, size, isBold) * 1.005)).toEqual([]);
+    await page.emulateMedia({ media: null });
+    await printCards(page, ["Fit: treads, steps 1 to 5"]);
+    expect(await page.locator(".cut-cards svg").count()).toBe(14);
+    expect(await page.locator(".cut-cards svg").first().getAttribute("aria-label")).toBe("Cut card: step 1, riser");
+    // The same cards as a page of its own, for whoever prints elsewhere.
+    const saving = page.waitForEvent("download");
+    await printCards(page, ["Fit: treads, steps 1 to 5"], "Save as a page");
+    const saved = await page.context().newPage();
+    await saved.setContent(readFileSync(await (await saving).path(), "utf8"));
+    expect(await saved.locator(".cut-cards svg text").count()).toBeGreaterThan(700);
+    for (const format of ["Letter", "A4"]) expect(pageCount(await saved.pdf({ format }))).toBe(7);
+    expect(faults).toEqual([]);
+  },
+  browserTime,
+);

@@ -1,0 +1,295 @@
+import { cutCard } from "../../../src/drawing/cards/cut-card";
+import { type CutPiece, cutPieces } from "../../../src/functions/fit/cut-pieces";
+import { FACTS, metricOf, mirrored, only, type Opening, randomPieces, riserOf, taperedOf, treadOf } from "./jobs";
+import { transcribed } from "./transcribed";
+import { type Card, path, readCard, type Spot, touches } from "./read-card";
+
+const cardOf = (piece: CutPiece): Card => readCard(cutCard(piece, FACTS));
+const OPENING: Opening = { depth: 10, back: 36.5, left: 0.25, right: 0.375, leftLean: -1.5, rightLean: 2 };
+/** Every pair of directions, so that no sign is right by chance. */
+const SKEWED: readonly Opening[] = [1, -1].flatMap((left) => [1, -1].flatMap((right) => [1, -1].map((lean) => ({
+  depth: 10, back: 36, left: 0.25 * left, right: 0.375 * right, leftLean: 1.5 * lean, rightLean: -2 * lean,
+}))));
+
+const scaleOf = ({ texts }: Card): number =>
+  Number(/^plan 1:(\d+) /.exec(texts.find(({ text }) => text.startsWith("plan 1:"))?.text ?? "")?.[1]);
+
+/** The texts of one act on the card, its verb first. */
+const actsOn = ({ texts }: Card): ReadonlyMap<string, readonly string[]> => {
+  const found = new Map<string, string[]>();
+  for (const { part, text } of texts) {
+    const [, number] = /^act (\d+) /.exec(part) ?? [];
+    if (number !== undefined) found.set(number, [...(found.get(number) ?? []), text]);
+  }
+  return found;
+};
+
+const wordsOf = (card: Card, verb: string): string =>
+  [...actsOn(card).values()].find(([first]) => first === verb)?.join(" | ") ?? "";
+
+const SIDES = ["left", "right"] as const;
+
+/** An end of the piece in the plan: its near and its far corner, the outermost of both edges. */
+const endInPlan = (card: Card, side: "left" | "right"): { readonly near: Spot; readonly far: Spot } => {
+  const { points } = path(card, "piece");
+  const [low, high] = [Math.max(...points.map(([, y]) => y)), Math.min(...points.map(([, y]) => y))];
+  const outermost = (edge: number): Spot => {
+    const on = points.filter(([, y]) => Math.abs(y - edge) < 0.01).sort(([one], [other]) => one - other);
+    return (side === "left" ? on[0] : on.at(-1)) ?? [0, 0];
+  };
+  return { near: outermost(low), far: outermost(high) };
+};
+
+describe("ends as they are drawn and as they are said", () => {
+  const pieces = SKEWED.flatMap((opening) => [
+    ["tread", treadOf(opening, "none")] as const,
+    ["riser", riserOf(opening, "none", 0)] as const,
+  ]);
+
+  test.each(pieces)("a %s's swing, seen from above and in the plan, goes the way the words say", (_, piece) => {
+    const card = cardOf(piece);
+    for (const side of SIDES) {
+      const words = wordsOf(card, `SAW ${side.toUpperCase()} END`);
+      const [, way = ""] = /near end to the (LEFT|RIGHT)/.exec(words) ?? [];
+      const expected = way === "LEFT" ? -1 : 1;
+      expect(way).not.toBe("");
+      const [, high, low] = path(card, `${side} swing`).points as readonly [Spot, Spot, Spot];
+      expect(Math.sign(low[0] - high[0])).toBe(expected);
+      const { near, far } = endInPlan(card, side);
+      expect(Math.sign(near[0] - far[0])).toBe(expected);
+      const [from, to] = path(card, `${side} swing arrow`).points as readonly [Spot, Spot];
+      expect(Math.sign(to[0] - from[0])).toBe(expected);
+    }
+  });
+
+  test.each(pieces)("a %s's tilt leans the way the words say, and leaves the side longer that they say", (kind, piece) => {
+    const card = cardOf(piece);
+    for (const side of SIDES) {
+      const words = wordsOf(card, `SAW ${side.toUpperCase()} END`);
+      const [, way = "", , longer = ""] = /top of the blade to the (LEFT|RIGHT),(.*?): (face|underside|back) longer/.exec(words) ?? [];
+      const [, face, other] = path(card, `${side} tilt`).points as readonly [Spot, Spot, Spot];
+      expect(Math.sign(face[0] - other[0])).toBe(way === "LEFT" ? -1 : 1);
+      const outward = side === "left" ? -1 : 1;
+      expect((face[0] - other[0]) * outward > 0 ? "face" : kind === "tread" ? "underside" : "back").toBe(longer);
+      const [from, to] = path(card, `${side} tilt arrow`).points as readonly [Spot, Spot];
+      expect(Math.sign(to[0] - from[0])).toBe(way === "LEFT" ? -1 : 1);
+    }
+  });
+
+  test("a square, upright end is drawn square and upright, and says so", () => {
+    const card = cardOf(treadOf({ depth: 10, back: 36, left: 0, right: 0, leftLean: 0, rightLean: 0 }, "none"));
+    for (const side of SIDES) {
+      for (const part of ["swing", "tilt"]) {
+        const [, high, low] = path(card, `${side} ${part}`).points as readonly [Spot, Spot, Spot];
+        expect(high[0]).toBe(low[0]);
+      }
+      expect(card.texts.find(({ part }) => part === `${side} swing figure`)?.text).toBe("square");
+      expect(card.texts.find(({ part }) => part === `${side} tilt figure`)?.text).toBe("upright");
+    }
+  });
+
+  test("any other angle is drawn at 13 degrees, and the legend says so", () => {
+    const card = cardOf(treadOf(OPENING, "none"));
+    const [, high, low] = path(card, "left swing").points as readonly [Spot, Spot, Spot];
+    // tan 13 degrees, from a table: 0.2309.
+    expect(Math.abs(high[0] - low[0]) / (low[1] - high[1])).toBeCloseTo(0.2309, 3);
+    expect(card.texts.some(({ text }) => text.includes("ends not to scale, drawn at 13°"))).toBe(true);
+  });
+});
+
+const INCH = 25.4;
+
+describe("lengths as they are drawn", () => {
+  const pieces: readonly (readonly [string, CutPiece])[] = [
+    ["two skirts", treadOf(OPENING, "none")],
+    ["right end open", treadOf(OPENING, "right")],
+    ["left end open", treadOf(OPENING, "left")],
+    ["both open", treadOf({ ...OPENING, leftLean: 0 }, "both")],
+    ["tapered", taperedOf(10, 10.75, 36, 37, "none")],
+    ["riser run past", riserOf({ ...OPENING, depth: 7.5 }, "right", 4)],
+  ];
+
+  test.each(pieces)("%s: each tape from its hook to its tick, times the scale, is the distance of its act", (_, piece) => {
+    const card = cardOf(piece);
+    const scale = scaleOf(card);
+    let measured = 0;
+    for (const { act, cells } of piece.acts) {
+      if (act?.kind !== "mark") continue;
+      const hook = card.paths.find(({ part }) => /^tape .* hook$/.test(part) && part.split(" ").includes(cells.number));
+      const { points: [from, to] } = path(card, `tick ${cells.number}`);
+      if (hook?.points[0] === undefined || from === undefined || to === undefined) throw new Error(`act ${cells.number} is not drawn`);
+      const drawn = (Math.abs((from[0] + to[0]) / 2 - hook.points[0][0]) * scale) / INCH;
+      const exact = Number(cells.distance);
+      expect(Math.abs(drawn - exact) / exact).toBeLessThan(0.005);
+      measured += 1;
+    }
+    expect(measured).toBeGreaterThanOrEqual(2);
+  });
+
+  test.each(pieces)("%s: the piece is as deep, times the scale, as it is ripped", (_, piece) => {
+    const card = cardOf(piece);
+    const { points } = path(card, "piece");
+    const deep = Math.max(...points.map(([, y]) => y)) - Math.min(...points.map(([, y]) => y));
+    const exact = Number(piece.acts[0]?.cells.distance);
+    expect(Math.abs((deep * scaleOf(card)) / INCH - exact) / exact).toBeLessThan(0.005);
+  });
+
+  test.each(pieces)("%s: a figure in the plan is the figure of its act", (_, piece) => {
+    const card = cardOf(piece);
+    const labels = card.texts.filter(({ part }) => /^tape \d+$/.test(part));
+    expect(labels.length).toBeGreaterThanOrEqual(2);
+    for (const { part, text } of labels) {
+      const { cells } = piece.acts.find((act) => `tape ${act.cells.number}` === part) ?? {};
+      const [reading = ""] = cells?.tape.split(", ") ?? [];
+      const burnt = / from (\d+)$/.exec(text)?.[1];
+      expect(text.replace(/ from \d+$/, "").replace("+", " strong").replace("−", " shy")).toBe(reading);
+      expect(burnt ?? "").toBe(/the (\d+) at/.exec(cells?.tape ?? "")?.[1] ?? "");
+    }
+  });
+
+  test("a notch is drawn as far along and up as it is marked", () => {
+    // By hand: 3/4 of skirt and 1/4 past it along, 1/4 of lap up.
+    const card = cardOf(riserOf({ depth: 7, back: 24, left: 0, right: 0, leftLean: 0, rightLean: 0 }, "right", 0));
+    const { points } = path(card, "piece");
+    const [left, right] = [Math.min(...points.map(([x]) => x)), Math.max(...points.map(([x]) => x))];
+    const low = Math.max(...points.map(([, y]) => y));
+    const bottom = points.filter(([, y]) => y === low).map(([x]) => x);
+    expect(((right - Math.max(...bottom)) * scaleOf(card)) / INCH).toBeCloseTo(1, 2);
+    const step = points.find(([x, y]) => x === right && y < low && y > low - 3);
+    expect(((low - (step?.[1] ?? 0)) * scaleOf(card)) / INCH).toBeCloseTo(0.25, 2);
+    expect(((right - left) * scaleOf(card)) / INCH).toBeCloseTo(24.25, 1);
+  });
+});
+
+describe("what is said on a card", () => {
+  test.each([
+    ["tread", treadOf(OPENING, "right")],
+    ["tread open at both ends", treadOf({ ...OPENING, leftLean: 0 }, "both")],
+    ["riser", riserOf({ ...OPENING, depth: 7.5 }, "right", 4)],
+  ])("every figure and every direction of the rows of a %s stands on its card, under the number of its act", (_, piece) => {
+    const acts = actsOn(cardOf(piece));
+    expect([...acts.keys()]).toEqual(piece.acts.map(({ cells }) => cells.number));
+    for (const { cells } of piece.acts) {
+      // Where two acts share a row, their words stand behind the second.
+      const next = String(Number(cells.number) + 1);
+      const said = [...(acts.get(cells.number) ?? []), ...(acts.get(next) ?? [])].join(" ").toLowerCase();
+      const [verb] = acts.get(cells.number) ?? [];
+      expect(verb).toBe(cells.act);
+      const wanted = [
+        ...cells.tape.split(/,? /), ...(cells.swing.match(/^[\d.]+°|near end to the (?:left|right)|^square/g) ?? []),
+        ...cells.offset.split(" "), ...(cells.tilt.match(/^[\d.]+°|top of the blade to the (?:left|right)|\w+ longer|^upright/g) ?? []),
+        ...cells.hookOn.split(" "),
+      ];
+      for (const word of wanted) expect(said).toContain(word.toLowerCase());
+    }
+  });
+
+  test("how the piece lies is said in the plan, in the words the acts leave out", () => {
+    const { texts } = cardOf(treadOf(OPENING, "none"));
+    for (const words of ["FACE UP", "NOSE TOWARD YOU", "BACK EDGE AT THE SAW'S FENCE", "Test cut in scrap."]) {
+      expect(texts.filter(({ text }) => text === words)).toHaveLength(1);
+    }
+    expect(texts.some(({ text }) => text.includes("leave the line"))).toBe(true);
+    expect(texts.some(({ text }) => text === "CHECK off by more than 1/32: a mark is wrong, saw nothing")).toBe(true);
+  });
+
+  test("an inch burnt is in the large figure, and the net one stands beside it", () => {
+    const card = cardOf(treadOf(OPENING, "right"));
+    const words = wordsOf(card, "MARK RIGHT TOE");
+    const [, whole = "", net = ""] = /\| (\d+)\b.*\(net (\d+)\b/.exec(words) ?? [];
+    expect(Number(whole)).toBe(Number(net) + 1);
+  });
+});
+
+describe("a doubtful step", () => {
+  // By hand: sides of 10 and 36 have diagonals of 37.36; one that is a quarter longer belongs to no such opening.
+  const readings = [
+    ["step", "run", "back", "front", "diagonal", "second diagonal"],
+    [6, 10, 36, 36, 37.36, 37.61],
+  ];
+
+  test("has no act, no figure and no end: only why, and room for new readings", () => {
+    const { texts, paths } = cardOf(only(cutPieces("tread", [readings])));
+    const said = texts.map(({ text }) => text);
+    expect(said).toContain("READ AGAIN BEFORE YOU CUT");
+    expect(said).toContain("NO END IS SAWN FROM THIS CARD");
+    expect(said.join(" ")).toContain("disagree");
+    expect(texts.some(({ part }) => part.startsWith("act ") || part.startsWith("tape "))).toBe(false);
+    expect(paths.some(({ part }) => part === "piece" || part.includes("swing"))).toBe(false);
+  });
+});
+
+describe("a mirrored stair", () => {
+  const CARD = 210;
+  const flipped = (points: readonly Spot[], middle: number): readonly Spot[] => points.map(([x, y]) => [2 * middle - x, y]);
+  const expectSame = (points: readonly Spot[], others: readonly Spot[]): void => {
+    expect(points).toHaveLength(others.length);
+    for (const [x, y] of points) expect(others.some(([otherX, otherY]) => Math.hypot(x - otherX, y - otherY) < 0.02)).toBe(true);
+  };
+
+  test.each([["none", "none"], ["right", "left"]])("open end %s: plan and end pictures are those of the stair, mirrored", (one, other) => {
+    const [card, mirror] = [cardOf(treadOf(OPENING, one)), cardOf(treadOf(mirrored(OPENING), other))];
+    const { points } = path(card, "piece");
+    const xs = points.map(([x]) => x);
+    const mirrorXs = path(mirror, "piece").points.map(([x]) => x);
+    const middle = (Math.min(...xs) + Math.max(...mirrorXs)) / 2;
+    expectSame(path(mirror, "piece").points, flipped(points, middle));
+    const parts = card.paths.map(({ part }) => part).filter((part) => /^(left|right) (swing|tilt|open|return)/.test(part));
+    expect(parts.length).toBeGreaterThan(4);
+    for (const part of parts) {
+      const same = part.startsWith("left") ? part.replace("left", "right") : part.replace("right", "left");
+      expectSame(path(mirror, same).points, flipped(path(card, part).points, CARD / 2));
+    }
+  });
+});
+
+test.each([
+  ["between two skirts", treadOf(OPENING, "none")],
+  ["with a return", treadOf(OPENING, "right")],
+  ["with a return at the left", treadOf(mirrored(OPENING), "left")],
+  ["tapered", taperedOf(10, 10.75, 36, 37, "none")],
+  ["metric", metricOf(OPENING, "right")],
+  ["riser between skirts", riserOf({ ...OPENING, depth: 7.5 }, "none", 0)],
+  ["riser run past", riserOf({ ...OPENING, depth: 7.5 }, "right", 0)],
+])("%s: the acts copied from the card's own text are the rows on which the simulated saw is proved", (_, piece) => {
+  const rows = piece.acts.map(({ cells }) => {
+    const { number, act, hookOn, tape, swing, offset, tilt } = cells;
+    return { number, act, hookOn, tape, swing, offset, tilt };
+  });
+  expect(transcribed(cardOf(piece))).toEqual(rows);
+});
+
+test("a long name of a job is cut short, and what card of how many is not", () => {
+  const job = "The stair of the house behind the mill at the end of the long lane, second floor, left side";
+  const { texts } = readCard(cutCard(treadOf(OPENING, "none"), { ...FACTS, job, card: 12, cards: 19 }));
+  expect(texts.some(({ text }) => /^The stair.*\.\.\. · 2026-01-02 · card 12 of 19$/.test(text))).toBe(true);
+  expect(touches(readCard(cutCard(treadOf(OPENING, "none"), { ...FACTS, job })))).toEqual([]);
+});
+
+test("a metric card is in millimetres, to the nearest half", () => {
+  const { texts } = cardOf(metricOf(OPENING, "right"));
+  expect(texts.some(({ text }) => text === "millimetres")).toBe(true);
+  // By hand: the opening is 10 in deep, 254 mm, and the nosing of a tread 1 1/4, 31.75.
+  expect(texts.find(({ part }) => part === "act 1 figure")?.text).toBe("286");
+  for (const { part, text } of texts.filter((one) => /^act \d+ figure$/.test(one.part))) {
+    expect([part, text]).toEqual([part, expect.stringMatching(/^(\d+(\.5)?|[\d.]+°|square)$/)]);
+  }
+});
+
+test("every card of 200 says how its piece lies, and numbers each mark where it is made", () => {
+  for (const piece of randomPieces(200, 18)) {
+    const { texts } = cardOf(piece);
+    const said = texts.map(({ text }) => text).join(" ");
+    const [near, far] = piece.kind === "tread" ? ["NOSE", "BACK"] : ["BOTTOM", "TOP"];
+    for (const words of ["FACE UP", `${near} TOWARD YOU`, `${far} EDGE AT THE SAW'S FENCE`]) expect(said).toContain(words);
+    const ticks = piece.acts.filter(({ act }) => act?.kind === "mark").map(({ cells }) => `tick ${cells.number}`);
+    const drawn = readCard(cutCard(piece, FACTS)).paths.map(({ part }) => part);
+    expect(drawn).toEqual(expect.arrayContaining(ticks));
+  }
+});
+
+test("no text of 200 cards touches another, a line, a circle or the margin", () => {
+  const found = randomPieces(200, 17).flatMap((piece, place) =>
+    touches(cardOf(piece)).map((touch) => `${place} ${piece.kind} ${piece.acts.length}: ${touch}`));
+  expect(found).toEqual([]);
+});
