@@ -28,8 +28,9 @@ const words = (texts: readonly string[]): readonly Run[] => {
 
 /** Said once for the whole card, in the plan and its legend. */
 const SAID_ONCE: ReadonlySet<string> = new Set([LAID.tread, LAID.riser, LEAVE_THE_LINE, ON_THE_FACE]);
-const WRONG_MARK = /^off by more than .* a mark is wrong/;
-const BLANK = /^blank at least /;
+const WRONG_MARK = /^(?:off by more than .*: mark again|if the marks hold, an end already sawn is wrong)$/;
+const BLANK = / long when done$/;
+const LONGER = "begin with a longer blank";
 
 const parts = (note: string): string[] => note.split("; ").filter((part) => part !== "");
 
@@ -40,7 +41,7 @@ const loud = (said: string): string => said.replace(/to the (left|right)/g, (_, 
 const setting = (said: string): readonly Run[] => {
   const [, degrees, rest = ""] = /^([\d.]+°),? ?(.*)$/.exec(said) ?? [];
   if (degrees === undefined) return [figure(said)];
-  const [, before = "", way, after = ""] = /^(.*?)((?:near end|top of the blade) to the (?:left|right),?)(.*)$/.exec(rest) ?? [];
+  const [, before = "", way, after = ""] = /^(.*?)((?:near end of the cut|top of the blade) to the (?:left|right),?)(.*)$/.exec(rest) ?? [];
   if (way === undefined) return [figure(degrees), ...words([rest])];
   return [figure(degrees), ...words([before.trim()]), strong(loud(way)), ...words([after.trim()])];
 };
@@ -111,10 +112,13 @@ export const blankText = (acts: readonly PieceAct[]): string =>
 
 /** What a check that does not hold means; it is the same of all of them. */
 export const checkLimit = (acts: readonly PieceAct[]): string =>
-  acts.flatMap(({ cells }) => parts(cells.note)).find((part) => WRONG_MARK.test(part)) ?? "";
+  acts
+    .map(({ cells }) => parts(cells.note).filter((part) => WRONG_MARK.test(part)))
+    .find((said) => said.length > 0)
+    ?.join("; ") ?? "";
 
 /** What was found out about the readings: it stands with the first act and belongs to the whole piece. */
 export const remarks = (acts: readonly PieceAct[]): readonly string[] => {
   const [first] = acts;
-  return first?.act?.kind === "rip" ? parts(first.cells.note).slice(1).filter((part) => !BLANK.test(part)) : [];
+  return first?.act?.kind === "rip" ? parts(first.cells.note).slice(1).filter((part) => !BLANK.test(part) && part !== LONGER) : [];
 };

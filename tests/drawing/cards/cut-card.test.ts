@@ -50,7 +50,7 @@ describe("ends as they are drawn and as they are said", () => {
     const card = cardOf(piece);
     for (const side of SIDES) {
       const words = wordsOf(card, `SAW ${side.toUpperCase()} END`);
-      const [, way = ""] = /near end to the (LEFT|RIGHT)/.exec(words) ?? [];
+      const [, way = ""] = /near end of the cut to the (LEFT|RIGHT)/.exec(words) ?? [];
       const expected = way === "LEFT" ? -1 : 1;
       expect(way).not.toBe("");
       const [, high, low] = path(card, `${side} swing`).points as readonly [Spot, Spot, Spot];
@@ -176,7 +176,7 @@ describe("what is said on a card", () => {
       const [verb] = acts.get(cells.number) ?? [];
       expect(verb).toBe(cells.act);
       const wanted = [
-        ...cells.tape.split(/,? /), ...(cells.swing.match(/^[\d.]+°|near end to the (?:left|right)|^square/g) ?? []),
+        ...cells.tape.split(/,? /), ...(cells.swing.match(/^[\d.]+°|near end of the cut to the (?:left|right)|^square/g) ?? []),
         ...cells.offset.split(" "), ...(cells.tilt.match(/^[\d.]+°|top of the blade to the (?:left|right)|\w+ longer|^upright/g) ?? []),
         ...cells.hookOn.split(" "),
       ];
@@ -190,7 +190,7 @@ describe("what is said on a card", () => {
       expect(texts.filter(({ text }) => text === words)).toHaveLength(1);
     }
     expect(texts.some(({ text }) => text.includes("leave the line"))).toBe(true);
-    expect(texts.some(({ text }) => text === "CHECK off by more than 1/32: a mark is wrong, saw nothing")).toBe(true);
+    expect(texts.some(({ text }) => text === "CHECK off by more than 1/32: mark again; if the marks hold, an end already sawn is wrong")).toBe(true);
   });
 
   test("an inch burnt is in the large figure, and the net one stands beside it", () => {
