@@ -27,6 +27,8 @@ const NUMBER_WIDE = 4.3;
 /** Rows from the highest that are easily read at a distance to the lowest that hold the largest figures in these sizes. */
 const HIGHEST = 5.7;
 const EASY = 4.6;
+/** Rows so little lower that leave each act its line are read more easily than higher ones that break it. */
+const UNBROKEN = 0.5;
 const LOWEST = 2.4;
 /** From the middle of a row down to the line its letters stand on, in parts of its height: the largest and the smallest have room. */
 const ON_LINE = 0.27;
@@ -213,7 +215,10 @@ const layout = (acts: readonly ActText[], remarks: readonly string[], room: Room
   return { sizes, rows, remarks: said, height: lines * pitch + (said.length === 0 ? 0 : linesOf(said) * REMARK_PITCH) };
 };
 
-/** The largest letters with which all acts find room, one a row while that is easily read, two a row where it is not. */
+/**
+ * The largest letters with which all acts find room, unbroken if they can be: one act a row while that is easily read, two where it is
+ * not.
+ */
 const fitted = (acts: readonly ActText[], remarks: readonly string[], room: Room): Layout => {
   const pitches = (to: number): readonly number[] =>
     Array.from({ length: Math.round((HIGHEST - to) / STEP) + 1 }, (_, step) => HIGHEST - step * STEP);
@@ -221,12 +226,20 @@ const fitted = (acts: readonly ActText[], remarks: readonly string[], room: Room
     ...pitches(EASY).map((pitch) => [pitch, false] as const),
     ...pitches(LOWEST).flatMap((pitch) => [[pitch, false], [pitch, true]] as const),
   ];
-  const found = tried.map(([pitch, canPair]) => () => layout(acts, remarks, room, pitch, canPair));
-  for (const make of found) {
-    const made = make();
-    if (made.height <= room.bottom - room.top) return made;
-  }
-  return layout(acts, remarks, room, LOWEST, true);
+  const fits = ({ height }: Layout): boolean => height <= room.bottom - room.top;
+  const largest =
+    tried.map(([pitch, canPair]) => () => layout(acts, remarks, room, pitch, canPair)).reduce<Layout | undefined>(
+      (found, make) => {
+        if (found !== undefined) return found;
+        const made = make();
+        return fits(made) ? made : undefined;
+      }, undefined,
+    ) ?? layout(acts, remarks, room, LOWEST, true);
+  const isUnbroken = ({ rows }: Layout): boolean => rows.flat().every(({ lines, height }) => height === lines.length);
+  const { pitch } = largest.sizes;
+  if (isUnbroken(largest) || pitch - UNBROKEN < LINED_UP) return largest;
+  const smaller = [1, 2, 3, 4, 5].map((step) => layout(acts, remarks, room, pitch - step * STEP, false));
+  return smaller.find((made) => fits(made) && isUnbroken(made)) ?? largest;
 };
 
 /** The acts in cutting order, each with a box to tick. */
