@@ -1,0 +1,36 @@
+import { call, readCall } from "../../functions/call";
+import { catalogue } from "../../functions/catalogue";
+import { isFailed } from "../../functions/cells";
+import { NAMESPACE } from "../../functions/formula";
+import { isProblem } from "../../solver/problem";
+import { draftSvg } from "./draft-svg";
+import { DRAWINGS } from "./drawings";
+
+/** A drawing of a table, as SVG text. */
+export interface Drawing {
+  readonly name: string;
+  readonly title: string;
+  readonly svg: string;
+}
+
+/** The functions whose tables have drawings. */
+export const DRAWN: readonly string[] = Object.keys(DRAWINGS);
+
+export const isDrawn = (id: string): boolean => DRAWN.includes(id);
+
+/** What has drawings, in words. */
+export const drawnSays = (): string => `Drawings are made of ${DRAWN.map((id) => `${NAMESPACE}.${id}`).join(", ")} and of a stair table.`;
+
+/** The drawings of a call with cells as a host passes them, or the sentence of why there are none. */
+export const drawnCall = (id: string, passed: readonly unknown[]): readonly Drawing[] | string => {
+  const declaration = catalogue.find((one) => one.id === id);
+  const draw = DRAWINGS[id];
+  if (declaration === undefined || draw === undefined) return drawnSays();
+  const read = readCall(declaration, passed);
+  if (isFailed(read)) return read.says;
+  const drawn = draw(read.given, read.unit ?? "in");
+  if (!isProblem(drawn)) return drawn.map(({ name, draft }) => ({ name, title: draft.title, svg: draftSvg(draft) }));
+  // What the solver will not answer the call itself says in a sentence.
+  const answer = call(declaration, passed);
+  return isFailed(answer) ? answer.says : drawnSays();
+};

@@ -1,0 +1,74 @@
+import { isOver, type Outline, type PlacedText, type Spot, TEXT_SIZE, textOutline, textWidth } from "./paper";
+
+/** A text looking for its place: the spots it would like, best first, and the spot it speaks of. */
+export interface Wish {
+  readonly text: string;
+  readonly likes: readonly PlacedText[];
+  readonly of: Spot;
+}
+
+export interface Settled {
+  readonly text: PlacedText;
+  /** From what it speaks of to the text, where it stands away from it. */
+  readonly leader?: readonly [Spot, Spot];
+}
+
+interface Taken {
+  readonly outline: Outline;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+const taken = (outline: Outline): Taken => {
+  const [xs, ys] = [outline.map(([x]) => x), outline.map(([, y]) => y)];
+  return { outline, left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
+};
+
+const isFree = (outline: Outline, there: readonly Taken[]): boolean => {
+  const mine = taken(outline);
+  return there.every((one) =>
+    one.right < mine.left || one.left > mine.right || one.bottom < mine.top || one.top > mine.bottom || !isOver(one.outline, mine.outline));
+};
+
+const STEP = 2.5;
+const FARTHEST = 400;
+const WAYS = 16;
+/** Half the height of a letter: a leader meets a text beside its middle. */
+const HALF_LETTER = TEXT_SIZE * 0.35;
+const LEADER_GAP = 0.8;
+
+/** Spots round about, ever farther, each with its leader. */
+function* roundAbout({ text, of: [x, y] }: Wish): Generator<Settled & { readonly leader: readonly [Spot, Spot] }> {
+  for (let away = 2 * STEP; away < FARTHEST; away += STEP) {
+    for (let way = 0; way < WAYS; way += 1) {
+      const angle = ((way + 0.5) * 2 * Math.PI) / WAYS;
+      const end: Spot = [x + away * Math.cos(angle), y + away * Math.sin(angle)];
+      const isLeft = Math.cos(angle) < 0;
+      const at: Spot = [end[0] + (isLeft ? -LEADER_GAP : LEADER_GAP), end[1] + HALF_LETTER];
+      yield { text: { at, text, anchor: isLeft ? "end" : "start", turned: 0 }, leader: [[x, y], end] };
+    }
+  }
+}
+
+/** Gives each text a place where it stands over no line and no other text; it speaks from farther off where there is no room by it. */
+export const textPlaces = (wishes: readonly Wish[], lines: readonly Outline[]): readonly Settled[] => {
+  const drawn = lines.map(taken);
+  const texts: Taken[] = [];
+  const settle = (wish: Wish): Settled => {
+    const liked = wish.likes.find((text) => isFree(textOutline(text), drawn) && isFree(textOutline(text), texts));
+    if (liked !== undefined) return { text: liked };
+    for (const found of roundAbout(wish)) {
+      const outline = textOutline(found.text);
+      if (isFree(outline, texts) && isFree(found.leader, texts) && isFree(outline, drawn)) return found;
+    }
+    throw new Error(`no room for "${wish.text}", ${textWidth(wish.text)} wide`);
+  };
+  return wishes.map((wish) => {
+    const found = settle(wish);
+    texts.push(taken(textOutline(found.text)));
+    if (found.leader !== undefined) drawn.push(taken(found.leader));
+    return found;
+  });
+};
