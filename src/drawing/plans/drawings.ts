@@ -1,9 +1,13 @@
-import { resolvedStair, type Stair } from "../../solver/layout/resolved-stair";
-import { isProblem, type Problem } from "../../solver/problem";
 import type { GivenStair } from "../../functions/read-stair";
+import { measure, type Unit } from "../../solver/length/length";
+import { resolvedStair, type Stair } from "../../solver/layout/resolved-stair";
+import { flight } from "../../solver/layout/stair-skirt";
+import { stringer, type StringerGiven } from "../../solver/layout/stringer";
+import { isProblem, type Problem } from "../../solver/problem";
 import type { Draft } from "./draft";
+import { skirtDrawing } from "./skirt-drawing";
 import { stairElevation } from "./stair-elevation";
-import type { Unit } from "../../solver/length/length";
+import { stringerDrawing } from "./stringer-drawing";
 
 /** A drawing of a call with the name it is asked for by. */
 export interface NamedDraft {
@@ -11,24 +15,69 @@ export interface NamedDraft {
   readonly draft: Draft;
 }
 
-export type Drawn = readonly NamedDraft[] | Problem;
+/** Drawings, what the solver will not answer, or the sentence of why there is nothing to draw. */
+export type Drawn = readonly NamedDraft[] | Problem | string;
 
-const named = (name: string, draft: Draft | Problem): Drawn => (isProblem(draft) ? draft : [{ name, draft }]);
+const isThere = (drawn: Drawn): drawn is readonly NamedDraft[] => Array.isArray(drawn);
+
+const named = (name: string, draft: Draft | Problem | string): Drawn =>
+  typeof draft === "string" || isProblem(draft) ? draft : [{ name, draft }];
 
 /** Those that can be drawn, or why the first cannot. */
-const together = (...drawn: readonly Drawn[]): Drawn => {
-  const [first = []] = drawn;
-  return isProblem(first) ? first : drawn.flatMap((one) => (isProblem(one) ? [] : one));
+const together = (first: Drawn, ...more: readonly Drawn[]): Drawn =>
+  isThere(first) ? [...first, ...more.flatMap((one) => (isThere(one) ? one : []))] : first;
+
+const ofTheStair = (given: unknown, draw: (stair: Stair, unit: Unit) => Drawn): Drawn => {
+  const { given: facts, unit } = given as GivenStair;
+  const stair = resolvedStair(facts);
+  return isProblem(stair) ? stair : draw(stair, unit);
 };
 
-const ofTheStair = ({ given, unit }: GivenStair, draw: (stair: Stair, unit: Unit) => Drawn): Drawn => {
-  const stair = resolvedStair(given);
-  return isProblem(stair) ? stair : draw(stair, unit);
+/** The stringer of a stair; with the top tread flush, one step more is cut than with the floor as the last tread. */
+const stringerGiven = (stair: Stair, unit: Unit): StringerGiven | Problem => {
+  const found = flight(stair, unit);
+  if (isProblem(found)) return found;
+  return {
+    ...found,
+    risers: (stair.treads ?? 1) + 1,
+    boardWidth: measure(stair.stringerBoard, unit),
+    treadThickness: measure(stair.treadThickness, unit),
+    lowerBuildUp: measure(stair.lowerBuildUp, unit),
+    upperBuildUp: measure(stair.upperBuildUp, unit),
+  };
+};
+
+const stairStringer = (stair: Stair, unit: Unit): Drawn => {
+  const given = stringerGiven(stair, unit);
+  if (isProblem(given)) return given;
+  const hang = stair.hang === undefined ? {} : { hang: measure(stair.hang, unit) };
+  return named("stringer", stringerDrawing({ title: "Stringer", unit, given, ...hang }));
+};
+
+const stairSkirts = (stair: Stair, unit: Unit): Drawn => {
+  const [found, given] = [flight(stair, unit), stringerGiven(stair, unit)];
+  if (isProblem(found)) return found;
+  if (isProblem(given)) return given;
+  const size = (key: "nosing" | "skirtShows" | "skirtFoot" | "skirtHead"): number => measure(stair[key], unit);
+  // As SKIRT has them, both run to the upper floor as the last tread.
+  const open = { ...given, ...found };
+  return together(
+    named("closed skirt", skirtDrawing({
+      ...open, nosing: size("nosing"), shows: size("skirtShows"), foot: size("skirtFoot"), head: size("skirtHead"),
+    }, unit)),
+    named("open skirt", stringerDrawing({ title: "Open skirt", unit, given: open })),
+  );
 };
 
 type Given = Readonly<Record<string, unknown>>;
 
 /** The drawings of each function that has some, from what its solver is given. */
 export const DRAWINGS: Readonly<Record<string, (given: Given, unit: Unit) => Drawn>> = {
-  LAYOUT: ({ stair }) => ofTheStair(stair as GivenStair, (found, unit) => together(named("elevation", stairElevation(found, unit)))),
+  LAYOUT: ({ stair }) => ofTheStair(stair, (found, unit) =>
+    together(named("elevation", stairElevation(found, unit)), stairStringer(found, unit), stairSkirts(found, unit))),
+  STRINGER: (given, unit) => {
+    const asked = given as unknown as StringerGiven;
+    return named("stringer", stringerDrawing({ title: "Stringer", unit, given: asked, hang: stringer(asked).hang }));
+  },
+  SKIRT: ({ stair }) => ofTheStair(stair, stairSkirts),
 };

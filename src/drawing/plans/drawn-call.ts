@@ -29,8 +29,14 @@ export const drawnCall = (id: string, passed: readonly unknown[]): readonly Draw
   const read = readCall(declaration, passed);
   if (isFailed(read)) return read.says;
   const drawn = draw(read.given, read.unit ?? "in");
+  if (typeof drawn === "string") return drawn;
   if (!isProblem(drawn)) return drawn.map(({ name, draft }) => ({ name, title: draft.title, svg: draftSvg(draft) }));
   // What the solver will not answer the call itself says in a sentence.
   const answer = call(declaration, passed);
   return isFailed(answer) ? answer.says : drawnSays();
 };
+
+const OURS = new RegExp(`^${NAMESPACE}[.]`, "i");
+
+/** Whether a name in a formula is that of a function of ours. */
+export const isOurs = (name: string): boolean => OURS.test(name);

@@ -66,7 +66,7 @@ const pole = (side: Side, left: number): DraftMark[] => {
       const high = measure(mark, unit);
       return running([left, 0], [left, high], high, `${riser}:`, "left");
     }),
-    note([left + wide / 2, total], "story pole", "above"),
+    note([left + wide / 2, total + rise * 0.4], "story pole", "above"),
   ];
 };
 

@@ -59,10 +59,15 @@ export const textPlaces = (wishes: readonly Wish[], lines: readonly Outline[]): 
   const settle = (wish: Wish): Settled => {
     const liked = wish.likes.find((text) => isFree(textOutline(text), drawn) && isFree(textOutline(text), texts));
     if (liked !== undefined) return { text: liked };
+    let near: PlacedText | undefined;
     for (const found of roundAbout(wish)) {
       const outline = textOutline(found.text);
-      if (isFree(outline, texts) && isFree(found.leader, texts) && isFree(outline, drawn)) return found;
+      if (!isFree(outline, texts) || !isFree(outline, drawn)) continue;
+      near ??= found.text;
+      if (isFree(found.leader, texts)) return found;
     }
+    // Where another text stands on the very spot, no leader leads there: the nearest place has to do.
+    if (near !== undefined) return { text: near };
     throw new Error(`no room for "${wish.text}", ${textWidth(wish.text)} wide`);
   };
   return wishes.map((wish) => {
