@@ -50,7 +50,9 @@ const drawingsAt = async (asked: DrawAsked, { sheets }: ReadWorkbook, hearing: H
   const { book } = hearing;
   const { file, address } = asked;
   const sheet = sheets.find(({ name }) => name.toLowerCase() === asked.sheet.toLowerCase());
-  if (sheet === undefined) throw refusal(`draw: ${file} has no sheet "${asked.sheet}"; it has ${sheets.map(({ name }) => name).join(", ")}`);
+  if (sheet === undefined) {
+    throw refusal(`draw: ${file} has no sheet "${asked.sheet}"; it has ${sheets.map(({ name }) => name).join(", ")}`);
+  }
   const { name } = sheet;
   const anchor = anchorOf(book, name, address);
   const formula = book.formula(name, anchor);

@@ -144,7 +144,7 @@ test(
   "the pane opens on what to do: in the demo a trial that can be shown, then the steps, each of which shows its sheet",
   async () => {
     const { page, faults } = await opened();
-    expect(await page.locator("#pane").getByRole("tab").allTextContents()).toEqual(["Job", "Functions", "Sheets", "Mend", "About"]);
+    expect(await page.locator("#pane").getByRole("tab").allTextContents()).toEqual(["Job", "Functions", "Drawings", "Sheets", "Mend", "About"]);
     await page.locator("#pane").getByRole("tab", { name: "Job" }).click();
     await page.locator("#part-job", { hasText: "Try it: type 9 in" }).waitFor();
     expect(await page.locator("#part-job .steps > li button").allTextContents()).toEqual(readySheets.map(({ name }) => name));

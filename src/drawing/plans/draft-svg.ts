@@ -4,9 +4,9 @@ import { laidDraft, type LaidDraft, type LaidLine } from "./laid-draft";
 import { type PlacedText, type Spot, TEXT_SIZE, textOutline, textWidth } from "./paper";
 import type { Settled } from "./text-places";
 
-/** What fits on Letter and on A4 alike, lying, with room to hold it. */
-const WIDEST = 257;
-const HIGHEST = 188;
+/** What fits on Letter and on A4 alike, lying, with a margin and a line over it that says whose it is. */
+const WIDEST = 254;
+const HIGHEST = 172;
 const MARGIN = 4;
 const LINE = 4.2;
 const TITLE_GAP = 7;

@@ -8,7 +8,9 @@ const COLUMNS = 3;
 
 const isText = (cell: Given | undefined): cell is string => typeof cell === "string" && cell.trim() !== "";
 
-const LABELS = new Set(Object.entries<StairLabel>(STAIR_LABELS).flatMap(([key, { alsoCalled = [] }]) => [words(key), ...alsoCalled].map(wordKey)));
+const LABELS = new Set(
+  Object.entries<StairLabel>(STAIR_LABELS).flatMap(([key, { alsoCalled = [] }]) => [words(key), ...alsoCalled].map(wordKey)),
+);
 
 const isLabel = (cell: Given | undefined): boolean => isText(cell) && LABELS.has(wordKey(cell));
 

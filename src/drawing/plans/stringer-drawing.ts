@@ -86,7 +86,7 @@ export const stringerDrawing = (board: CutBoard): Draft | string => {
   const { foot, tips, inner, heel, top, end } = all;
   return {
     title,
-    says: `${title} of ${given.risers} rises from the side, going up to the right, with its throat, its drop and its length along the slope.`,
+    says: `${title} of ${given.risers} rises from the side, going up to the right, with throat, drop and length along the slope.`,
     unit,
     marks: [
       closed("thick", foot, ...tips.flatMap((tip, step): Point[] => [tip, inner[step] ?? tip]), end, heel),

@@ -27,7 +27,9 @@ const HEARD = "HEARD";
 export const heardName = (name: string): string => name.replace(/([^.]+)$/, `${HEARD}$1`);
 
 /** Every function once more under its second name. */
-const heardToo = (metadata: FunctionsJson, built: StandIn, hears: CallHeard): { readonly metadata: FunctionsJson; readonly built: StandIn } => ({
+const heardToo = (
+  metadata: FunctionsJson, built: StandIn, hears: CallHeard,
+): { readonly metadata: FunctionsJson; readonly built: StandIn } => ({
   metadata: {
     ...metadata,
     functions: metadata.functions.flatMap((one) => [one, { ...one, id: heardName(one.id), name: heardName(one.name) }]),

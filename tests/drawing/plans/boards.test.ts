@@ -29,7 +29,8 @@ test("a stringer on the 3-4-5 triangle has its throat, drop, hang and length in 
   ]);
   // The first plumb cut is a rise less the drop: 6 - 1, from the foot up, plumb.
   const [outline] = drawn("STRINGER", "stringer", 6, 8, 10, 11.25).svg.match(/<polyline class="thick"[^>]*>/) ?? [];
-  const [[x, y] = [], [u, v] = []] = (/points="([^"]*)"/.exec(outline ?? "")?.[1] ?? "").split(" ").map((spot) => spot.split(",").map(Number));
+  const spots = (/points="([^"]*)"/.exec(outline ?? "")?.[1] ?? "").split(" ").map((spot) => spot.split(",").map(Number));
+  const [[x, y] = [], [u, v] = []] = spots;
   expect(u).toBe(x);
   near((((y ?? 0) - (v ?? 0)) * found.scale) / 25.4, 5);
 });
