@@ -3,11 +3,18 @@ import { measure, type Unit } from "../../solver/length/length";
 import { resolvedStair, type Stair } from "../../solver/layout/resolved-stair";
 import { flight } from "../../solver/layout/stair-skirt";
 import { stringer, type StringerGiven } from "../../solver/layout/stringer";
+import type { FlightGiven } from "../../solver/layout/flights/flight-given";
+import { flightStair } from "../../solver/layout/flights/flight-stair";
+import type { WinderTreadsGiven } from "../../solver/layout/winder-treads";
+import type { WinderGiven } from "../../solver/layout/winder-turn";
 import { isProblem, type Problem } from "../../solver/problem";
 import type { Draft } from "./draft";
+import { flightsDrawing } from "./flights-drawing";
 import { skirtDrawing } from "./skirt-drawing";
 import { stairElevation } from "./stair-elevation";
 import { stringerDrawing } from "./stringer-drawing";
+import { winderTreadsDrawings } from "./winder-treads-drawing";
+import { windersDrawing } from "./winders-drawing";
 
 /** A drawing of a call with the name it is asked for by. */
 export interface NamedDraft {
@@ -80,4 +87,11 @@ export const DRAWINGS: Readonly<Record<string, (given: Given, unit: Unit) => Dra
     return named("stringer", stringerDrawing({ title: "Stringer", unit, given: asked, hang: stringer(asked).hang }));
   },
   SKIRT: ({ stair }) => ofTheStair(stair, stairSkirts),
+  FLIGHTS: ({ stair, flights }) => {
+    const { given, assumed, unit } = stair as GivenStair;
+    const found = flightStair(given, assumed, flights as readonly FlightGiven[]);
+    return isProblem(found) ? found : named("plan", flightsDrawing(found, unit));
+  },
+  WINDERS: (given, unit) => named("winders", windersDrawing(given as unknown as WinderGiven, unit)),
+  WINDERTREADS: (given, unit) => winderTreadsDrawings(given as unknown as WinderTreadsGiven, unit),
 };

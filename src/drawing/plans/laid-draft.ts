@@ -83,6 +83,9 @@ const lineOut = (measured: Spot, end: Spot): readonly (readonly [Spot, Spot])[] 
 
 const DEGREES = 180 / Math.PI;
 
+/** Along a dimension, its middle first. */
+const SHARES = [0.5, 0.38, 0.62, 0.26, 0.74] as const;
+
 /** On the line, under it, and past either end; read from below or from the right. */
 const likesOf = (text: string, [a, b]: readonly [Spot, Spot]): readonly PlacedText[] => {
   const isBack = b[0] < a[0] - 1e-6 || (Math.abs(b[0] - a[0]) <= 1e-6 && b[1] > a[1]);
@@ -91,11 +94,12 @@ const likesOf = (text: string, [a, b]: readonly [Spot, Spot]): readonly PlacedTe
   const way: Spot = [(to[0] - from[0]) / long, (to[1] - from[1]) / long];
   const up: Spot = [way[1], -way[0]];
   const turned = Math.atan2(way[1], way[0]) * DEGREES;
-  const middle: Spot = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2];
   const onLine = -1;
+  const along = [ABOVE, -BELOW].flatMap((away) => SHARES.map((share): PlacedText => ({
+    at: moved(moved(from, way, share * long), up, away), text, anchor: "middle", turned,
+  })));
   return [
-    { at: moved(middle, up, ABOVE), text, anchor: "middle", turned },
-    { at: moved(middle, up, -BELOW), text, anchor: "middle", turned },
+    ...along,
     { at: moved(moved(to, way, BESIDE), up, onLine), text, anchor: "start", turned },
     { at: moved(moved(from, way, -BESIDE), up, onLine), text, anchor: "end", turned },
   ];

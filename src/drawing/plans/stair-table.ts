@@ -8,9 +8,12 @@ const COLUMNS = 3;
 
 const isText = (cell: Given | undefined): cell is string => typeof cell === "string" && cell.trim() !== "";
 
-const LABELS = new Set(
+/** LAYOUT's own heading over the labels belongs to the table. */
+const HEADING = "label";
+
+const LABELS = new Set([HEADING].concat(
   Object.entries<StairLabel>(STAIR_LABELS).flatMap(([key, { alsoCalled = [] }]) => [words(key), ...alsoCalled].map(wordKey)),
-);
+));
 
 const isLabel = (cell: Given | undefined): boolean => isText(cell) && LABELS.has(wordKey(cell));
 

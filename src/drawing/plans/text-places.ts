@@ -56,9 +56,13 @@ function* roundAbout({ text, of: [x, y] }: Wish): Generator<Settled & { readonly
 export const textPlaces = (wishes: readonly Wish[], lines: readonly Outline[]): readonly Settled[] => {
   const drawn = lines.map(taken);
   const texts: Taken[] = [];
-  const settle = (wish: Wish): Settled => {
-    const liked = wish.likes.find((text) => isFree(textOutline(text), drawn) && isFree(textOutline(text), texts));
-    if (liked !== undefined) return { text: liked };
+  const places = new Map<Wish, Settled>();
+  const settle = (wish: Wish, found: Settled): void => {
+    places.set(wish, found);
+    texts.push(taken(textOutline(found.text)));
+    if (found.leader !== undefined) drawn.push(taken(found.leader));
+  };
+  const fromAfar = (wish: Wish): Settled => {
     let near: PlacedText | undefined;
     for (const found of roundAbout(wish)) {
       const outline = textOutline(found.text);
@@ -70,10 +74,11 @@ export const textPlaces = (wishes: readonly Wish[], lines: readonly Outline[]): 
     if (near !== undefined) return { text: near };
     throw new Error(`no room for "${wish.text}", ${textWidth(wish.text)} wide`);
   };
-  return wishes.map((wish) => {
-    const found = settle(wish);
-    texts.push(taken(textOutline(found.text)));
-    if (found.leader !== undefined) drawn.push(taken(found.leader));
-    return found;
-  });
+  for (const wish of wishes) {
+    const liked = wish.likes.find((text) => isFree(textOutline(text), drawn) && isFree(textOutline(text), texts));
+    if (liked !== undefined) settle(wish, { text: liked });
+  }
+  // After those that have room where they belong, so that no leader takes it from them.
+  for (const wish of wishes) if (!places.has(wish)) settle(wish, fromAfar(wish));
+  return wishes.flatMap((wish) => places.get(wish) ?? []);
 };
