@@ -1,23 +1,14 @@
-import type { Unit } from "../../solver/length/length";
 import type { Draft } from "./draft";
 import { laidDraft, type LaidDraft, type LaidLine } from "./laid-draft";
 import { type PlacedText, type Spot, TEXT_SIZE, textOutline, textWidth } from "./paper";
+import { HIGHEST, SCALES, WIDEST } from "./scales";
 import type { Settled } from "./text-places";
 
-/** What fits on Letter and on A4 alike, lying, with a margin and a line over it that says whose it is. */
-const WIDEST = 254;
-const HIGHEST = 172;
 const MARGIN = 4;
 const LINE = 4.2;
 const TITLE_GAP = 7;
 /** Words under a drawing run on as far as it is wide, and at least so far. */
 const LEAST_WORDS = 150;
-
-/** Scales of drafting, each 1 to so many: parts of an inch to the foot, and metric. */
-const SCALES: Readonly<Record<Unit, readonly number[]>> = {
-  in: [1, 2, 4, 8, 12, 16, 24, 32, 48, 64, 96, 128, 192, 256, 384, 512, 768, 1024],
-  mm: [1, 2, 5, 10, 20, 25, 50, 75, 100, 200, 250, 500, 1000, 2000],
-};
 
 const WEIGHTS: Readonly<Record<LaidLine["style"], string>> = {
   thick: 'stroke-width="0.45"',

@@ -22,7 +22,7 @@ export interface Dimension {
     | { readonly side: Side; readonly row: number }
     | { readonly aside: number }
     /** Running, each from the same zero along a line that is drawn already: the text stands beside the far end. */
-    | { readonly beside: Side };
+    | { readonly beside: Side; readonly isUpright?: true };
 }
 
 /** Part of a drafting drawing, in the unit of the draft: level to the right, plumb up (on a plan, away from the reader). */
@@ -68,5 +68,9 @@ export const inside = (from: Point, to: Point, value: number, name?: string, asi
 });
 export const box = ([x, y]: Point, [u, v]: Point): readonly Point[] => [[x, y], [u, y], [u, v], [x, v]];
 export const running = (from: Point, to: Point, value: number, name: string, beside: Side): DraftMark => ({
-  kind: "dimension", from, to, value, name, place: { beside },
+  kind: "dimension", from, to, value, place: { beside }, ...(name === "" ? {} : { name }),
+});
+/** The same with its text standing upright over or under the far end, where many stand close. */
+export const upright = (from: Point, to: Point, value: number, name: string, beside: "above" | "below"): DraftMark => ({
+  kind: "dimension", from, to, value, place: { beside, isUpright: true }, ...(name === "" ? {} : { name }),
 });

@@ -1,16 +1,22 @@
+import { cuttingJobOf, type GivenCutting } from "../../functions/cutting";
 import type { GivenStair } from "../../functions/read-stair";
-import { measure, type Unit } from "../../solver/length/length";
+import { type Length, measure, type Unit } from "../../solver/length/length";
 import { resolvedStair, type Stair } from "../../solver/layout/resolved-stair";
 import { flight } from "../../solver/layout/stair-skirt";
 import { stringer, type StringerGiven } from "../../solver/layout/stringer";
 import type { FlightGiven } from "../../solver/layout/flights/flight-given";
+import { balusterSpacing, repeatedSpacing } from "../../solver/layout/baluster-spacing";
 import { flightStair } from "../../solver/layout/flights/flight-stair";
+import { type Balusters, treadBalusters } from "../../solver/layout/tread-balusters";
 import type { WinderTreadsGiven } from "../../solver/layout/winder-treads";
 import type { WinderGiven } from "../../solver/layout/winder-turn";
 import { isProblem, type Problem } from "../../solver/problem";
+import { sharedPlan } from "../../solver/yield/shared-plan";
+import { balustersDrawing, treadBalustersDrawing } from "./balusters-drawing";
 import type { Draft } from "./draft";
 import { flightsDrawing } from "./flights-drawing";
 import { skirtDrawing } from "./skirt-drawing";
+import { sticksDrawings } from "./sticks-drawing";
 import { stairElevation } from "./stair-elevation";
 import { stringerDrawing } from "./stringer-drawing";
 import { winderTreadsDrawings } from "./winder-treads-drawing";
@@ -78,6 +84,33 @@ const stairSkirts = (stair: Stair, unit: Unit): Drawn => {
 
 type Given = Readonly<Record<string, unknown>>;
 
+const cutPlan = (given: Given): Drawn => {
+  const job = cuttingJobOf(given as unknown as GivenCutting);
+  const plan = sharedPlan(job);
+  return isProblem(plan) ? plan : sticksDrawings(job, plan);
+};
+
+const levelBalusters = (given: Given, unit: Unit): Drawn => {
+  const { opening, width, maxGap, repeat } = given as {
+    readonly opening: Length; readonly width: Length; readonly maxGap: Length; readonly repeat: boolean;
+  };
+  const found = repeat ? repeatedSpacing(opening, width, maxGap) : balusterSpacing(opening, width, maxGap);
+  if (isProblem(found)) return found;
+  return named("balusters", balustersDrawing({
+    opening: measure(opening, unit), width: measure(width, unit), count: found.count, gap: measure(found.gap, unit), isRepeated: repeat, unit,
+  }));
+};
+
+const balustersOnTread = (stair: Stair, asked: Balusters, unit: Unit): Drawn => {
+  const [on, found] = [flight(stair, unit), treadBalusters(stair, asked, unit)];
+  if (isProblem(on)) return on;
+  if (isProblem(found)) return found;
+  return named("balusters", treadBalustersDrawing({
+    rise: on.rise, run: on.run, nosing: measure(stair.nosing, unit), tread: measure(stair.treadThickness, unit),
+    width: measure(asked.width, unit), found, unit,
+  }));
+};
+
 /** The drawings of each function that has some, from what its solver is given. */
 export const DRAWINGS: Readonly<Record<string, (given: Given, unit: Unit) => Drawn>> = {
   LAYOUT: ({ stair }) => ofTheStair(stair, (found, unit) =>
@@ -93,5 +126,9 @@ export const DRAWINGS: Readonly<Record<string, (given: Given, unit: Unit) => Dra
     return isProblem(found) ? found : named("plan", flightsDrawing(found, unit));
   },
   WINDERS: (given, unit) => named("winders", windersDrawing(given as unknown as WinderGiven, unit)),
+  CUTS: cutPlan,
+  PLAN: cutPlan,
+  BALUSTERS: levelBalusters,
+  TREADBALUSTERS: ({ stair, ...asked }) => ofTheStair(stair, (found, unit) => balustersOnTread(found, asked as unknown as Balusters, unit)),
   WINDERTREADS: (given, unit) => winderTreadsDrawings(given as unknown as WinderTreadsGiven, unit),
 };

@@ -39,6 +39,7 @@ const ABOVE = 1.4;
 const BELOW = 3.4;
 const BESIDE = 1.8;
 const HATCH_APART = 2.2;
+const UPRIGHT_STEP = 3;
 
 interface Bounds {
   readonly left: number;
@@ -117,6 +118,16 @@ const noteWish = (text: string, at: Spot, side: Side): Wish => {
   return { text, of: at, likes: sides.map((one) => ({ ...NOTE_AT[one](at), text, turned: 0 })) };
 };
 
+/** Read from the right, over its spot or under it; a little farther off where another stands there. */
+const uprightWish = (text: string, at: Spot, side: Side): Wish => {
+  const isAbove = side !== "below";
+  const places = [0, 1, 2, 3].flatMap((more) => [1, 2.6, -0.6].map((aside): PlacedText => {
+    const away = 1.6 + more * UPRIGHT_STEP;
+    return { at: [at[0] + aside, at[1] + (isAbove ? -away : away)], text, anchor: isAbove ? "start" : "end", turned: -90 };
+  }));
+  return { text, of: at, likes: places };
+};
+
 const linesOf = (marks: readonly DraftMark[], onPaper: (point: Point) => Spot): LaidLine[] =>
   marks.flatMap((mark): LaidLine[] => {
     if (mark.kind === "line") return [{ spots: mark.points.map(onPaper), style: mark.style }];
@@ -156,7 +167,10 @@ export const laidDraft = ({ unit, marks }: Draft, scale: number): LaidDraft => {
       const [a, b] = dimensions[place]?.length ?? [[0, 0], [0, 0]];
       const figure = dimensionText(mark.value, unit);
       const text = mark.name === undefined ? figure : `${mark.name} ${figure}`;
-      if ("beside" in mark.place) return noteWish(text, b, mark.place.beside);
+      if ("beside" in mark.place) {
+        const { beside, isUpright } = mark.place;
+        return isUpright === true ? uprightWish(text, b, beside) : noteWish(text, b, beside);
+      }
       return { text, of: [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2], likes: likesOf(text, [a, b]) };
     }),
     ...marks.flatMap((mark) => (mark.kind === "note" ? [noteWish(mark.text, onPaper(mark.at), mark.side)] : [])),
