@@ -1,5 +1,5 @@
 import path from "node:path";
-import { type Drawing, drawnCall, drawnSays, isDrawn, isOurs } from "../drawing/plans/drawn-call";
+import { type Drawing, drawnCall, drawnCalls, drawnSays, type HeardCall, isDrawn, isOurs } from "../drawing/plans/drawn-call";
 import { stairTable } from "../drawing/plans/stair-table";
 import { cellAddress, cellPlace } from "../sheets/cell-address";
 import { isFileFault } from "../workbook-file/file-fault";
@@ -21,15 +21,10 @@ const anchorOf = (book: NodeWorkbook, sheet: string, address: string): string =>
   return block === undefined ? address : cellAddress(block);
 };
 
-interface Heard {
-  readonly id: string;
-  readonly cells: readonly unknown[];
-}
-
 /** A workbook and the calls heard in it so far. */
 interface HeardBook {
   readonly book: NodeWorkbook;
-  readonly heard: Heard[];
+  readonly heard: HeardCall[];
 }
 
 /** A formula that calls our functions by their second names. */
@@ -38,12 +33,12 @@ const heardFormula = (formula: string): string => {
   return `=${tokens.map(({ text }, at) => (isCall(tokens, at) && isOurs(text) ? heardName(text) : text)).join("")}`;
 };
 
-/** The last call with a drawing that a formula makes; inner calls come before the ones they are for. */
-const callOf = async (formula: string, sheet: string, { book, heard }: HeardBook, free: string): Promise<Heard | undefined> => {
+/** The calls that a formula makes of functions with drawings. */
+const callsOf = async (formula: string, sheet: string, { book, heard }: HeardBook, free: string): Promise<readonly HeardCall[]> => {
   // In a cell that nothing reads, so that the calls heard are the formula's own.
   book.setCell(sheet, free, heardFormula(formula));
   await book.settled();
-  return heard[heard.length - 1];
+  return heard;
 };
 
 const drawingsAt = async (asked: DrawAsked, { sheets }: ReadWorkbook, hearing: HeardBook): Promise<readonly Drawing[] | string> => {
@@ -61,8 +56,8 @@ const drawingsAt = async (asked: DrawAsked, { sheets }: ReadWorkbook, hearing: H
   const spills = book.spills(name);
   const right = Math.max(columns, ...spills.map((one) => one.column + one.columns));
   if (formula !== undefined) {
-    const call = await callOf(formula, name, hearing, cellAddress({ row: 0, column: right + 1 }));
-    if (call !== undefined) return drawnCall(call.id, call.cells);
+    const found = drawnCalls(await callsOf(formula, name, hearing, cellAddress({ row: 0, column: right + 1 })));
+    if (found !== undefined) return found;
   }
   const value = (row: number, column: number): CellValue => book.value(name, cellAddress({ row, column }));
   const { row, column } = cellPlace(address);
@@ -75,7 +70,7 @@ const drawingsAt = async (asked: DrawAsked, { sheets }: ReadWorkbook, hearing: H
 const drawn = async (asked: DrawAsked, built: BuiltFunctions, progress: (step: string) => void): Promise<readonly string[]> => {
   const { file, sheet, address, out } = asked;
   progress(`reading ${file}`);
-  const heard: Heard[] = [];
+  const heard: HeardCall[] = [];
   const book = openWorkbook(built, (id, cells) => {
     if (isDrawn(id)) heard.push({ id, cells });
   });

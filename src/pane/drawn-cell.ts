@@ -1,9 +1,9 @@
-import { type Drawing, drawnCall, isDrawn } from "../drawing/plans/drawn-call";
+import { type Drawing, drawnCall, drawnCalls, type HeardCall, isDrawn } from "../drawing/plans/drawn-call";
 import { stairTable } from "../drawing/plans/stair-table";
 import type { Solve } from "./answer";
 import { type CellsPart, formulaBlocks } from "./formula-blocks";
 import { type FormulaTree, formulaTree, treeParts } from "./formula/formula-tree";
-import { ourFunction, workedOut, type WorkedCell, type WorkedRows } from "./formula/worked-out";
+import { isKnown, ourFunction, workedOut, type WorkedCell, type WorkedRows } from "./formula/worked-out";
 import type { CellHost, HeldCells, Place } from "./host";
 
 /** A stair table is looked for so far up and down, and its labels so far to the left. */
@@ -11,38 +11,32 @@ const ROWS_ABOUT = 200;
 const COLUMNS_LEFT = 2;
 const COLUMNS_RIGHT = 3;
 
-interface Called {
-  readonly id: string;
-  readonly args: readonly unknown[];
-}
-
 const valuesOf = (cells: HeldCells): WorkedRows =>
   cells.map((row) => row.map(({ value }): WorkedCell =>
     typeof value === "object" && value !== null ? { code: value.error, message: value.says ?? "" } : value));
 
-/** The last call with a drawing that a formula makes, as the functions are given its cells; inner calls come before outer ones. */
-const calledIn = (tree: FormulaTree, cellsOf: (part: FormulaTree) => WorkedRows | undefined, solve: Solve): Called | undefined => {
-  let found: Called | undefined;
-  const hearing: Solve = (id, args) => {
-    if (isDrawn(id)) found = { id, args };
-    return solve(id, args);
+/** The calls that a formula makes of functions with drawings, as they are given its cells. */
+const calledIn = (tree: FormulaTree, cellsOf: (part: FormulaTree) => WorkedRows | undefined, solve: Solve): readonly HeardCall[] => {
+  const heard: HeardCall[] = [];
+  const hearing: Solve = (id, cells) => {
+    if (isDrawn(id)) heard.push({ id, cells });
+    return solve(id, cells);
   };
-  // What only the spreadsheet works out may stand around a call of ours.
-  for (const part of treeParts(tree)) {
-    if (part !== tree && (part.kind !== "call" || ourFunction(part.name) === undefined)) continue;
-    workedOut(part, cellsOf, hearing);
-    if (found !== undefined) return found;
+  if (isKnown(workedOut(tree, cellsOf, hearing)) || heard.length > 0) return heard;
+  // What only the spreadsheet works out stands around our calls: each of them by itself, the inner ones first.
+  for (const part of [...treeParts(tree)].reverse()) {
+    if (part.kind === "call" && ourFunction(part.name) !== undefined) workedOut(part, cellsOf, hearing);
   }
-  return undefined;
+  return heard;
 };
 
-/** The call that a cell's formula makes, the formula its value spilled from included. */
-const callOf = async (place: Place, host: CellHost, solve: Solve): Promise<Called | undefined> => {
+/** The calls that a cell's formula makes, or that of the cell it spilled from. */
+const callsOf = async (place: Place, host: CellHost, solve: Solve): Promise<readonly HeardCall[]> => {
   const [spill] = await host.spills([place]);
   const anchor: Place = spill ?? place;
   const [[[held] = []] = []] = await host.read([{ ...anchor, rows: 1, columns: 1 }]);
   const tree = held?.formula === undefined ? undefined : formulaTree(held.formula);
-  if (tree === undefined) return undefined;
+  if (tree === undefined) return [];
   const parts = treeParts(tree).filter((part): part is CellsPart => part.kind === "cells");
   const blocks = await formulaBlocks(parts, anchor.sheet, host);
   const read = await host.read(blocks);
@@ -52,8 +46,8 @@ const callOf = async (place: Place, host: CellHost, solve: Solve): Promise<Calle
 
 /** The drawings of the table that a cell belongs to; a sentence where there could be some, undefined where it belongs to none. */
 export const drawnCell = async (place: Place, host: CellHost, solve: Solve): Promise<readonly Drawing[] | string | undefined> => {
-  const called = await callOf(place, host, solve);
-  if (called !== undefined) return drawnCall(called.id, called.args);
+  const drawn = drawnCalls(await callsOf(place, host, solve));
+  if (drawn !== undefined) return drawn;
   const [row, column] = [Math.max(0, place.row - ROWS_ABOUT), Math.max(0, place.column - COLUMNS_LEFT)];
   const about = { sheet: place.sheet, row, column, rows: place.row - row + ROWS_ABOUT, columns: place.column - column + COLUMNS_RIGHT };
   const [cells = []] = await host.read([about]);

@@ -20,7 +20,7 @@ export const balustersDrawing = ({ opening, width, count, gap, isRepeated, unit 
   const starts = Array.from({ length: count }, (_, index) => before + index * (width + gap));
   const post = Math.max(width * 1.6, opening / 40);
   const posts = isRepeated ? [] : [box([-post, -post / 2], [0, post / 2]), box([opening, -post / 2], [opening + post, post / 2])];
-  const [first = 0] = starts;
+  const [first = 0, second = first] = starts;
   const gapFrom = isRepeated ? first + width : 0;
   return {
     title: isRepeated ? "Balusters of one run" : "Balusters between posts",
@@ -37,7 +37,7 @@ export const balustersDrawing = ({ opening, width, count, gap, isRepeated, unit 
       }),
       ...inRows([
         { side: "below", from: [gapFrom, 0], to: [gapFrom + gap, 0], value: gap, name: "gap" },
-        { side: "below", from: [starts[1] ?? first, -width / 2], to: [(starts[1] ?? first) + width, -width / 2], value: width, name: "baluster" },
+        { side: "below", from: [second, -width / 2], to: [second + width, -width / 2], value: width, name: "baluster" },
         { side: "below", from: [0, -width], to: [opening, -width], value: opening, name: isRepeated ? "run" : "opening" },
       ]),
     ],
@@ -79,9 +79,10 @@ export const treadBalustersDrawing = (given: BalustersOnTread): Draft => {
     unit,
     marks: [
       line("thick", ...step(0, 0), ...step(run, rise)),
-      ...balusters.map(({ centre, shortPoint, longPoint }) => closed(
-        "thin", [centre - width / 2, 0], [centre - width / 2, high(shortPoint)], [centre + width / 2, high(longPoint)], [centre + width / 2, 0],
-      )),
+      ...balusters.map(({ centre, shortPoint, longPoint }) => {
+        const [near, far] = [centre - width / 2, centre + width / 2];
+        return closed("thin", [near, 0], [near, high(shortPoint)], [far, high(longPoint)], [far, 0]);
+      }),
       ...(isLong ? [line("thick", rail(-nosing), rail(run + width))] : []),
       ...balusters.map(({ centre, baluster }) => upright([0, 0], [centre, 0], centre, `centre ${baluster}:`, "below")),
       ...balusters.flatMap(({ centre, length, baluster }): DraftMark[] =>

@@ -97,7 +97,8 @@ const levelBalusters = (given: Given, unit: Unit): Drawn => {
   const found = repeat ? repeatedSpacing(opening, width, maxGap) : balusterSpacing(opening, width, maxGap);
   if (isProblem(found)) return found;
   return named("balusters", balustersDrawing({
-    opening: measure(opening, unit), width: measure(width, unit), count: found.count, gap: measure(found.gap, unit), isRepeated: repeat, unit,
+    opening: measure(opening, unit), width: measure(width, unit), count: found.count, gap: measure(found.gap, unit), isRepeated: repeat,
+    unit,
   }));
 };
 

@@ -36,6 +36,32 @@ export const drawnCall = (id: string, passed: readonly unknown[]): readonly Draw
   return isFailed(answer) ? answer.says : drawnSays();
 };
 
+/** A call of one of our functions, by its id and the cells it was given. */
+export interface HeardCall {
+  readonly id: string;
+  readonly cells: readonly unknown[];
+}
+
+/** Drawings of several calls under names of their own. */
+const withOwnNames = (drawings: readonly Drawing[]): readonly Drawing[] =>
+  drawings.map((one, place) => {
+    const before = drawings.slice(0, place).filter(({ name }) => name === one.name).length;
+    return before === 0 ? one : { ...one, name: `${one.name}, ${before + 1}` };
+  });
+
+/**
+ * The drawings of what a formula calls: of its last function that has some, as inner calls come before the ones they are for, and of that
+ * each call; undefined where it calls none. The sentence of a call in error stands only where no other call can be drawn.
+ */
+export const drawnCalls = (heard: readonly HeardCall[]): readonly Drawing[] | string | undefined => {
+  const last = heard[heard.length - 1];
+  if (last === undefined) return undefined;
+  const calls = new Map(heard.filter(({ id }) => id === last.id).map((one) => [JSON.stringify(one.cells), one]));
+  const found = [...calls.values()].map(({ id, cells }) => drawnCall(id, cells));
+  const drawings = found.flatMap((one) => (typeof one === "string" ? [] : one));
+  return drawings.length > 0 ? withOwnNames(drawings) : found.find((one) => typeof one === "string");
+};
+
 const OURS = new RegExp(`^${NAMESPACE}[.]`, "i");
 
 /** Whether a name in a formula is that of a function of ours. */

@@ -22,7 +22,7 @@ const STICKS_A_SHEET = 4;
 const MOST_DRAWN = 60;
 
 const keyOf = ({ stock, pieces, leftOver }: PlannedStick): string =>
-  JSON.stringify([stock, leftOver.toString(), pieces.map(({ label, length, position }) => [label, length.toString(), position.toString()])]);
+  JSON.stringify([stock, leftOver, pieces.map(({ label, length, position }) => [label, length, position])]);
 
 const alikeOf = (sticks: readonly PlannedStick[]): readonly Alike[] => {
   const found: Alike[] = [];
