@@ -10,6 +10,8 @@ import type { CellHost, HeldCells, Place } from "./host";
 const ROWS_ABOUT = 200;
 const COLUMNS_LEFT = 2;
 const COLUMNS_RIGHT = 3;
+/** As many as a sheet of Excel has (its specifications and limits). */
+const SHEET_ROWS = 1_048_576;
 
 const valuesOf = (cells: HeldCells): WorkedRows =>
   cells.map((row) => row.map(({ value }): WorkedCell =>
@@ -49,7 +51,8 @@ export const drawnCell = async (place: Place, host: CellHost, solve: Solve): Pro
   const drawn = drawnCalls(await callsOf(place, host, solve));
   if (drawn !== undefined) return drawn;
   const [row, column] = [Math.max(0, place.row - ROWS_ABOUT), Math.max(0, place.column - COLUMNS_LEFT)];
-  const about = { sheet: place.sheet, row, column, rows: place.row - row + ROWS_ABOUT, columns: place.column - column + COLUMNS_RIGHT };
+  const rows = Math.min(place.row + ROWS_ABOUT, SHEET_ROWS) - row;
+  const about = { sheet: place.sheet, row, column, rows, columns: place.column - column + COLUMNS_RIGHT };
   const [cells = []] = await host.read([about]);
   const values = cells.map((line) => line.map(({ value }) => (typeof value === "object" ? null : value)));
   const table = stairTable(values, place.row - row, place.column - column);

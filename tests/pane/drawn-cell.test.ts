@@ -51,6 +51,18 @@ test("the arguments are the sheet's: a spill that is picked from, and a call wit
   }
 });
 
+test("of several calls of one function in a formula each is drawn", async () => {
+  const workbook = await openedWorkbook({ Mine: {
+    A1: "length", B1: "quantity", A2: 36, B2: 2, A4: "length", B4: "quantity", A5: 40, B5: 1, D1: "length", E1: "price", D2: 96, E2: 10,
+    G1: "=VSTACK(STAIR.CUTS(A1:B2,D1:E2),STAIR.CUTS(A4:B5,D1:E2))",
+  } });
+  const found = (await drawnAt(workbook, "G1")) as readonly { readonly name: string; readonly svg: string }[];
+  expect(found.map(({ name }) => name)).toEqual(["stick 1", "stick 1, 2"]);
+  // By hand: 96 - 40 - 1/8 = 55 7/8, and 96 - 2 x 36 1/8 = 23 3/4.
+  const left = found.map(({ svg }) => dimension(parsedDraft({ svg }), "left over").text);
+  expect([...left].sort()).toEqual(['left over 23 3/4"', 'left over 55 7/8"']);
+});
+
 test("a call in error has its sentence in the place of a drawing, and a cell of no table nothing", async () => {
   const workbook = await openedWorkbook({ Mine: stair });
   expect(await drawnAt(workbook, "N20")).toContain('rise: read "x", which is not a length');
