@@ -87,7 +87,8 @@ const start = async (): Promise<void> => {
   };
   const ready = readyWorkbooksHost(metadata, built, book.settled, open, shelf);
   const about = { place: "beside this sheet", hasTitle: true, hasStart: true, lacks: [] } as const;
-  pane(document, place("pane"), shown, { ...about, solve, ...host, sheets, workbooks: ready, drawings: drawingsHost(open.name, book.data) });
+  const drawings = drawingsHost(open.name, book.data);
+  pane(document, place("pane"), shown, { ...about, solve, ...host, sheets, workbooks: ready, drawings });
   readyWorkbooksDialog(ready, say);
   await book.settled();
   document.documentElement.dataset["ready"] = "yes";

@@ -87,7 +87,8 @@ test(
       const stair = [["total rise", (rise * risers) / 8], ["run", run / 8], ["width", 36], ["headroom", 80], ["floor thickness", 11]];
       if (kind === "FLIGHTS") return drawnCall(kind, [stair.slice(0, 3), [["risers", "turn"], [risers, turns], [risers, ""]]]);
       if (kind === "CUTS") {
-        return drawnCall(kind, [[["label", "length", "quantity"], ["tread", length / 8, risers]], [["length", "price"], [60, 9], [96, 12]]]);
+        const pieces = [["label", "length", "quantity"], ["tread", length / 8, risers]];
+        return drawnCall(kind, [pieces, [["length", "price"], [60, 9], [96, 12]]]);
       }
       if (kind === "BALUSTERS") return drawnCall(kind, [run, rise / 32]);
       if (kind === "WINDERS") return drawnCall(kind, [2 + (risers % 5), 90, 6, run / 2, 12, turns === "none" ? "round" : "straight"]);
