@@ -3,7 +3,7 @@ import { isProblem, type Problem, problem } from "../../solver/problem";
 import type { Stair } from "../../solver/layout/resolved-stair";
 import { type PoleMark, storyPole } from "../../solver/layout/story-pole";
 import type { Point } from "../figure";
-import { box, closed, type Draft, type DraftMark, hatch, inside, line, note, outside, running } from "./draft";
+import { box, closed, dimensionText, type Draft, type DraftMark, hatch, inside, line, note, outside, running } from "./draft";
 
 /** A stair in plain numbers of its unit, with the heights its story pole has. */
 interface Side {
@@ -141,6 +141,13 @@ const sizes = (side: Side): DraftMark[] => {
   ];
 };
 
+/** Where there is an opening and another headroom is wanted, what that asks for. */
+const wantedSays = (stair: Stair, unit: Unit): string[] => {
+  const [wanted, needed] = [stair.headroom, stair.openingNeededFromTheLandingNosing].map((one) => lengthOn(one, unit));
+  if (stair.opening === undefined || wanted === undefined || needed === undefined) return [];
+  return [`Wanted is a headroom of ${dimensionText(wanted, unit)}, which takes an opening of ${dimensionText(needed, unit)}.`];
+};
+
 /** A straight flight from the side, going up to the right, with its story pole; opening and headroom where they are known. */
 export const stairElevation = (stair: Stair, unit: Unit): Draft | Problem => {
   const side = sideOf(stair, unit);
@@ -172,6 +179,7 @@ export const stairElevation = (stair: Stair, unit: Unit): Draft | Problem => {
       ...(over === undefined
         ? ["Opening and headroom are drawn where opening or headroom is given with floor thickness."]
         : ["Opening level from the landing nosing; headroom plumb from the nosing line to the underside at the far edge."]),
+      ...wantedSays(stair, unit),
       ...(isUnder ? ["The far edge lies before the foot of the stair: headroom there is over the floor, not over the nosing line."] : []),
     ],
   };

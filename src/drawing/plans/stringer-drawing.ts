@@ -70,6 +70,8 @@ const dimensions = ({ given }: CutBoard, { foot, tips, inner, top }: Corners, fo
     line("thin", foot, low),
     line("thin", top, high),
     inside(low, high, found.length, "length along the slope", 7),
+    // The board's lower edge runs on past the ends of a short one, and is measured there.
+    line("dashed", along(given, throatAt, 0, -found.throat), along(given, widthAt, 0, -boardWidth)),
     inside(along(given, throatAt, 0, -found.throat), throatAt, found.throat, "throat"),
     inside(along(given, widthAt, 0, -boardWidth), widthAt, boardWidth, "board"),
     outside("above", 0, tips[tips.length - 1] ?? foot, top, run, "run"),

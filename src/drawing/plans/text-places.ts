@@ -39,6 +39,16 @@ const WAYS = 16;
 const HALF_LETTER = TEXT_SIZE * 0.35;
 const LEADER_GAP = 0.8;
 
+/** So many free places are compared, the nearest ones. */
+const MOST_LOOKED_AT = 24;
+/** A leader that crosses a line is as bad as one longer by this. */
+const CROSSING = 5;
+
+/** How hard a leader is to follow: by its length and by the lines it crosses. */
+const costOf = (leader: readonly [Spot, Spot], drawn: readonly Taken[]): number =>
+  Math.hypot(leader[1][0] - leader[0][0], leader[1][1] - leader[0][1]) +
+  CROSSING * drawn.filter((one) => !isFree(leader, [one])).length;
+
 /** Spots round about, ever farther, each with its leader. */
 function* roundAbout({ text, of: [x, y] }: Wish): Generator<Settled & { readonly leader: readonly [Spot, Spot] }> {
   for (let away = 2 * STEP; away < FARTHEST; away += STEP) {
@@ -64,12 +74,19 @@ export const textPlaces = (wishes: readonly Wish[], lines: readonly Outline[]): 
   };
   const fromAfar = (wish: Wish): Settled => {
     let near: PlacedText | undefined;
+    let best: { readonly found: Settled; readonly cost: number } | undefined;
+    let looked = 0;
     for (const found of roundAbout(wish)) {
       const outline = textOutline(found.text);
       if (!isFree(outline, texts) || !isFree(outline, drawn)) continue;
       near ??= found.text;
-      if (isFree(found.leader, texts)) return found;
+      if (!isFree(found.leader, texts)) continue;
+      looked += 1;
+      const cost = costOf(found.leader, drawn);
+      if (best === undefined || cost < best.cost) best = { found, cost };
+      if (looked === MOST_LOOKED_AT) break;
     }
+    if (best !== undefined) return best.found;
     // Where another text stands on the very spot, no leader leads there: the nearest place has to do.
     if (near !== undefined) return { text: near };
     throw new Error(`no room for "${wish.text}", ${textWidth(wish.text)} wide`);
