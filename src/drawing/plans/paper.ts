@@ -5,8 +5,13 @@ export type Spot = readonly [x: number, y: number];
 export type Outline = readonly Spot[];
 
 const spans = (outline: Outline, [ax, ay]: Spot): readonly [number, number] => {
-  const along = outline.map(([x, y]) => x * ax + y * ay);
-  return [Math.min(...along), Math.max(...along)];
+  let [least, most] = [Infinity, -Infinity];
+  for (const [x, y] of outline) {
+    const along = x * ax + y * ay;
+    least = Math.min(least, along);
+    most = Math.max(most, along);
+  }
+  return [least, most];
 };
 
 const normals = (outline: Outline): Spot[] =>
@@ -16,13 +21,15 @@ const normals = (outline: Outline): Spot[] =>
   });
 
 /** Whether two convex outlines share any of the paper: no line can be drawn between them. */
-export const isOver = (one: Outline, other: Outline): boolean =>
-  [...normals(one), ...normals(other)].every((normal) => {
-    if (normal[0] === 0 && normal[1] === 0) return true;
+export const isOver = (one: Outline, other: Outline): boolean => {
+  const isApart = (normal: Spot): boolean => {
+    if (normal[0] === 0 && normal[1] === 0) return false;
     const [a, b] = spans(one, normal);
     const [c, d] = spans(other, normal);
-    return b > c && d > a;
-  });
+    return b <= c || d <= a;
+  };
+  return !normals(one).some(isApart) && !normals(other).some(isApart);
+};
 
 /** Height of a letter's body, and of a line of text with the room around it. */
 export const TEXT_SIZE = 2.8;

@@ -26,11 +26,11 @@ const taken = (outline: Outline): Taken => {
   return { outline, left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) };
 };
 
-const isFree = (outline: Outline, there: readonly Taken[]): boolean => {
-  const mine = taken(outline);
-  return there.every((one) =>
-    one.right < mine.left || one.left > mine.right || one.bottom < mine.top || one.top > mine.bottom || !isOver(one.outline, mine.outline));
-};
+const doMeet = (mine: Taken, one: Taken): boolean =>
+  one.right >= mine.left && one.left <= mine.right && one.bottom >= mine.top && one.top <= mine.bottom &&
+  isOver(one.outline, mine.outline);
+
+const isFree = (mine: Taken, there: readonly Taken[]): boolean => !there.some((one) => doMeet(mine, one));
 
 const STEP = 2.5;
 const FARTHEST = 400;
@@ -45,9 +45,8 @@ const MOST_LOOKED_AT = 24;
 const CROSSING = 5;
 
 /** How hard a leader is to follow: by its length and by the lines it crosses. */
-const costOf = (leader: readonly [Spot, Spot], drawn: readonly Taken[]): number =>
-  Math.hypot(leader[1][0] - leader[0][0], leader[1][1] - leader[0][1]) +
-  CROSSING * drawn.filter((one) => !isFree(leader, [one])).length;
+const costOf = (leader: Taken, drawn: readonly Taken[]): number =>
+  Math.hypot(leader.right - leader.left, leader.bottom - leader.top) + CROSSING * drawn.filter((one) => doMeet(leader, one)).length;
 
 /** Spots round about, ever farther, each with its leader. */
 function* roundAbout({ text, of: [x, y] }: Wish): Generator<Settled & { readonly leader: readonly [Spot, Spot] }> {
@@ -77,12 +76,13 @@ export const textPlaces = (wishes: readonly Wish[], lines: readonly Outline[]): 
     let best: { readonly found: Settled; readonly cost: number } | undefined;
     let looked = 0;
     for (const found of roundAbout(wish)) {
-      const outline = textOutline(found.text);
+      const outline = taken(textOutline(found.text));
       if (!isFree(outline, texts) || !isFree(outline, drawn)) continue;
       near ??= found.text;
-      if (!isFree(found.leader, texts)) continue;
+      const leader = taken(found.leader);
+      if (!isFree(leader, texts)) continue;
       looked += 1;
-      const cost = costOf(found.leader, drawn);
+      const cost = costOf(leader, drawn);
       if (best === undefined || cost < best.cost) best = { found, cost };
       if (looked === MOST_LOOKED_AT) break;
     }
@@ -92,7 +92,10 @@ export const textPlaces = (wishes: readonly Wish[], lines: readonly Outline[]): 
     throw new Error(`no room for "${wish.text}", ${textWidth(wish.text)} wide`);
   };
   for (const wish of wishes) {
-    const liked = wish.likes.find((text) => isFree(textOutline(text), drawn) && isFree(textOutline(text), texts));
+    const liked = wish.likes.find((text) => {
+      const outline = taken(textOutline(text));
+      return isFree(outline, texts) && isFree(outline, drawn);
+    });
     if (liked !== undefined) settle(wish, { text: liked });
   }
   // After those that have room where they belong, so that no leader takes it from them.

@@ -81,9 +81,15 @@ export const parsedDraft = ({ svg }: Pick<Drawing, "svg">): ParsedDraft => {
 
 type Corners = readonly (readonly [number, number])[];
 
+/** Whether two shapes are apart level or plumb: most are, and that is soon seen. */
+const areFar = (one: Corners, other: Corners): boolean =>
+  ([0, 1] as const).some((axis) =>
+    one.every((corner) => other.every((far) => corner[axis] < far[axis])) ||
+    one.every((corner) => other.every((far) => corner[axis] > far[axis])));
+
 /** Whether two convex shapes share more than a hair: the projections on the square of every edge overlap. */
 export const overlap = (one: Corners, other: Corners): boolean =>
-  [one, other].flatMap((shape) => shape.map(([x, y], place) => {
+  !areFar(one, other) && [one, other].flatMap((shape) => shape.map(([x, y], place) => {
     const [u, v] = shape[(place + 1) % shape.length] ?? [x, y];
     return [v - y, x - u] as const;
   })).filter(([x, y]) => x !== 0 || y !== 0).every(([nx, ny]) => {
