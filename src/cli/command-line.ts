@@ -32,7 +32,18 @@ export interface MendAsked extends WritingAsked {
   readonly isWithoutSpills: boolean;
 }
 
+/** What `draw` is asked. */
+export interface DrawAsked {
+  readonly command: "draw";
+  readonly file: string;
+  readonly sheet: string;
+  readonly address: string;
+  /** Where the drawings go; undefined for one that is printed. */
+  readonly out: string | undefined;
+}
+
 export type Asked =
+  | DrawAsked
   | RecalcAsked
   | MendAsked
   | { readonly command: "eval"; readonly formula: string; readonly isJson: boolean }
@@ -56,6 +67,8 @@ export const HELP = [
   "treadsheet mend bid.xlsx             writes broken formulas so that Excel binds them; values stay until they are recalculated",
   "    --out, --in-place, --check, --json   as with recalc",
   "    --without-spills                 for LibreOffice before 24.8 and older Excel: arrays of a set size, ranges of cells for A1#",
+  "treadsheet draw bid.xlsx Layout!D1   the drawings of the table in a cell, to scale, as SVG; one is printed",
+  "    --out stair.svg                  writes it there; of several each beside it with its name, as stair elevation.svg",
   'treadsheet eval "=STAIR.RISERS(109.5)"   what a formula comes to, a row a line, columns by tabs; --json',
   "treadsheet functions [name]          the functions, or all of one; --json",
   "treadsheet --version",
@@ -75,7 +88,7 @@ type Options = Partial<Record<keyof typeof OPTIONS, string | boolean>>;
 /** Which options a command takes. */
 const TAKES: Readonly<Record<string, readonly string[]>> = {
   recalc: ["out", "in-place", "values", "check", "sheet", "at", "limit", "long", "json"],
-  mend: ["out", "in-place", "check", "without-spills", "json"], eval: ["json"], functions: ["json"],
+  draw: ["out"], mend: ["out", "in-place", "check", "without-spills", "json"], eval: ["json"], functions: ["json"],
 };
 
 const text = (value: string | boolean | undefined): string | undefined => (typeof value === "string" ? value : undefined);
@@ -124,6 +137,19 @@ const parsed = (args: readonly string[]): { readonly values: Options; readonly p
   }
 };
 
+const CELL = /^(?:'((?:[^']|'')+)'|([^'!]+))!([$]?[A-Za-z]{1,3}[$]?[1-9]\d{0,6})$/;
+
+const drawAsked = (file: string | undefined, cell: string | undefined, options: Options): DrawAsked => {
+  if (file === undefined) throw refusal("draw: name the workbook and a cell, as in treadsheet draw bid.xlsx Layout!D1");
+  if (cell === undefined) throw refusal(`draw: name the cell, too, as in treadsheet draw ${file} Layout!D1`);
+  const [, quoted, plain, address] = CELL.exec(cell) ?? [];
+  if (address === undefined) throw refusal(`draw: read "${cell}", which is no cell of a sheet; write Layout!D1, or "'My sheet'!D1"`);
+  return {
+    command: "draw", file, sheet: quoted?.replaceAll("''", "'") ?? plain ?? "", address: address.replaceAll("$", "").toUpperCase(),
+    out: text(options.out),
+  };
+};
+
 /** What the command was asked to do, or a refusal that says how it is written. */
 export const asked = (args: readonly string[]): Asked => {
   const { values, positionals } = parsed(args);
@@ -132,9 +158,10 @@ export const asked = (args: readonly string[]): Asked => {
   if (values.help === true || command === undefined || command === "help") return { command: "help" };
   const takes = TAKES[command];
   if (takes === undefined)
-    throw refusal(`There is no command "${command}"; there are recalc, mend, eval and functions. See treadsheet --help.`);
+    throw refusal(`There is no command "${command}"; there are recalc, mend, draw, eval and functions. See treadsheet --help.`);
   const other = Object.keys(values).find((name) => !takes.includes(name));
   if (other !== undefined) throw refusal(`${command} takes no --${other}. See treadsheet --help.`);
+  if (command === "draw" && more.length < 2) return drawAsked(given, more[0], values);
   if (more.length > 0) throw refusal(`${command}: read "${more.join(" ")}" besides; give one thing, in quotes where it has spaces`);
   const isJson = values.json === true;
   if (command === "recalc") return recalcAsked(given, values);

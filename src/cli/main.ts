@@ -4,6 +4,7 @@ import { openWorkbook } from "../workbook/node/open-workbook";
 import { builtFunctions } from "./built-functions";
 import { standStill } from "./clock";
 import { asked, type Asked, HELP } from "./command-line";
+import { draw } from "./draw";
 import { evaluated, isInError, rowsText } from "./evaluated";
 import { EXIT } from "./exit-codes";
 import { functionsJson, functionsText } from "./listed-functions";
@@ -36,6 +37,10 @@ const done = async (work: Asked): Promise<number> => {
     return exitOfMending(work, found);
   }
   if (work.command === "recalc" && work.at !== undefined) standStill(work.at);
+  if (work.command === "draw") {
+    for (const line of await draw(work, built, progress)) print(line);
+    return EXIT.done;
+  }
   const book = openWorkbook(built);
   if (work.command === "eval") {
     const found = await evaluated(work.formula, book);

@@ -62,7 +62,7 @@ const BY_CHANCE: readonly string[] = ["RAND", "RANDBETWEEN", "RANDARRAY"];
 type Keeping = ReadonlyMap<string, string>;
 
 /** Why a formula is left as it is; undefined for one that is worked out. */
-const refusing = (book: Pick<HeadlessWorkbook, "knows">, isClockSet: boolean, keeping: Keeping): Refusing => (formula, cell) => {
+export const refusing = (book: Pick<HeadlessWorkbook, "knows">, isClockSet: boolean, keeping: Keeping): Refusing => (formula, cell) => {
   // First, so that what is read of a formula is no longer and no deeper than one may be.
   const fault = formulaFault(formula);
   if (fault !== undefined) return fault;

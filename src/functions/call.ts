@@ -22,7 +22,13 @@ import { unitOfLengths } from "./unit-of-lengths";
 
 type Arguments = ReadonlyMap<string, GivenCells>;
 
-const once = (given: Arguments, context: Context): Answer | AnswerCells => {
+interface Filled {
+  readonly filled: ReadonlyMap<string, unknown>;
+  /** That of the lengths given, where there are such. */
+  readonly shape: Lengths | undefined;
+}
+
+const filledIn = (given: Arguments, context: Context): Filled | Failed => {
   const filled = new Map<string, unknown>();
   let shape: Lengths | undefined;
   for (const [name, parameter] of Object.entries(context.declaration.parameters)) {
@@ -34,7 +40,12 @@ const once = (given: Arguments, context: Context): Answer | AnswerCells => {
       filled.set(name, shape.rows.flat().filter((cell) => cell !== undefined).map((cell) => (isFailed(cell) ? undefined : cell)));
     } else filled.set(name, value);
   }
-  return answerCells(filled, context, shape);
+  return { filled, shape };
+};
+
+const once = (given: Arguments, context: Context): Answer | AnswerCells => {
+  const found = filledIn(given, context);
+  return isFailed(found) ? found : answerCells(found.filled, context, found.shape);
 };
 
 const isZeroPossible = (parameter: CellParameter): boolean =>
@@ -86,12 +97,10 @@ const unitOf = (declaration: Declaration, given: Arguments, stairs: Stairs): Uni
   return declaration.convertsNotation === true ? undefined : unitOfLengths(declaration, given);
 };
 
-/**
- * Calls a worksheet function with cells as a host passes them. A value, a table of values and errors, or the error of the whole call.
- * The host's own object, which comes last, is dropped first: while it still keeps the metadata of an earlier version, that is where an
- * argument of this one stands. Arguments beyond the declared ones are passed over.
- */
-export const call = (declaration: Declaration, passed: readonly unknown[]): Answer | AnswerCells => {
+/** The cells of a call by argument, and what it works in. */
+const opened = (
+  declaration: Declaration, passed: readonly unknown[],
+): { readonly given: Arguments; readonly context: Context } | Failed => {
   const raw = isInvocation(passed[passed.length - 1]) ? passed.slice(0, -1) : passed;
   const given = new Map<string, GivenCells>();
   for (const [index, [name, parameter]] of Object.entries(declaration.parameters).entries()) {
@@ -103,7 +112,30 @@ export const call = (declaration: Declaration, passed: readonly unknown[]): Answ
   }
   const stairs = stairsOf(declaration, given);
   const unit = unitOf(declaration, given, stairs);
-  if (isFailed(unit)) return unit;
-  const context: Context = { declaration, unit, stairs };
-  return lifted(given, context) ?? once(given, context);
+  return isFailed(unit) ? unit : { given, context: { declaration, unit, stairs } };
+};
+
+/**
+ * Calls a worksheet function with cells as a host passes them. A value, a table of values and errors, or the error of the whole call.
+ * The host's own object, which comes last, is dropped first: while it still keeps the metadata of an earlier version, that is where an
+ * argument of this one stands. Arguments beyond the declared ones are passed over.
+ */
+export const call = (declaration: Declaration, passed: readonly unknown[]): Answer | AnswerCells => {
+  const found = opened(declaration, passed);
+  if (isFailed(found)) return found;
+  return lifted(found.given, found.context) ?? once(found.given, found.context);
+};
+
+/** What a call gives its solver, by argument, and the unit it works in. */
+export interface ReadCall {
+  readonly unit: Unit | undefined;
+  readonly given: Readonly<Record<string, unknown>>;
+}
+
+/** Reads the arguments of a call as `call` does, one value where one is asked for. */
+export const readCall = (declaration: Declaration, passed: readonly unknown[]): ReadCall | Failed => {
+  const found = opened(declaration, passed);
+  if (isFailed(found)) return found;
+  const read = filledIn(found.given, found.context);
+  return isFailed(read) ? read : { unit: found.context.unit, given: Object.fromEntries(read.filled) };
 };

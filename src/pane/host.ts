@@ -144,6 +144,14 @@ export type WorkbooksHost =
       readonly save: (ready: ReadyWorkbook, form: FileForm) => Promise<string>;
     };
 
+/** What a host can do with a drawing; what it cannot is left out. */
+export interface DrawingsHost {
+  /** Saves SVG text as a file of that name; answers what came of it. */
+  readonly save?: (name: string, svg: string) => string;
+  /** Prints the drawing, in its own size. */
+  readonly print?: (drawing: Node) => void;
+}
+
 /** What the pane asks of the workbook beside it; where a part is missing the pane says so and leaves out what needs it. */
 export interface PaneHost {
   /** Where the pane stands, in words. */
@@ -160,6 +168,7 @@ export interface PaneHost {
   readonly sheets?: SheetsHost;
   readonly mending?: MendingHost;
   readonly workbooks?: WorkbooksHost;
+  readonly drawings?: DrawingsHost;
   /** What this host cannot do and what would do, a sentence each. */
   readonly lacks: readonly string[];
 }

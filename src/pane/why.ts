@@ -1,5 +1,6 @@
 import { NAMESPACE } from "../functions/formula";
 import { isErrorCell, type Solve } from "./answer";
+import { type CellsPart, formulaBlocks } from "./formula-blocks";
 import { type FormulaTree, formulaTree, treeParts } from "./formula/formula-tree";
 import { isKnown, ourFunction, type Worked, workedOut, type WorkedCell, type WorkedRows } from "./formula/worked-out";
 import type { Block, CellHost, HeldCell, Place } from "./host";
@@ -46,12 +47,6 @@ interface Found {
   readonly begins?: { readonly at: Place; readonly says: string };
 }
 
-type CellsPart = Extract<FormulaTree, { kind: "cells" }>;
-
-const blockOf = (part: CellsPart, own: string): Block => ({
-  sheet: part.sheet ?? own, ...part.from, rows: part.to.row - part.from.row + 1, columns: part.to.column - part.from.column + 1,
-});
-
 /** How one cell after another is followed back. */
 interface Following {
   readonly host: CellHost;
@@ -78,8 +73,8 @@ const explainedAnew = async (place: Place, following: Following, seen: ReadonlyS
   if (tree === undefined) return { says: undefined };
   const parts = treeParts(tree).filter((part): part is CellsPart => part.kind === "cells");
   const isDeep = seen.size >= DEEPEST;
-  const blocks = await blocksOf(parts, anchor.sheet, host);
-  const read = await host.read(blocks.flatMap((block) => block ?? []));
+  const blocks = await formulaBlocks(parts, anchor.sheet, host);
+  const read = await host.read(blocks);
   const cells = new Map<FormulaTree, WorkedRows>();
   let begins: Found["begins"];
   let errors = 0;
@@ -114,13 +109,6 @@ const explainedAnew = async (place: Place, following: Following, seen: ReadonlyS
   // Where only the spreadsheet works the formula out, the sentence that came with the error speaks.
   const says = found.says ?? (found.answers === undefined ? keptOf(own) : undefined);
   return { ...found, says, ...(begins === undefined ? {} : { begins }) };
-};
-
-/** The blocks that parts of a formula name; a spill is asked for, undefined where there is none. */
-const blocksOf = async (parts: readonly CellsPart[], own: string, host: CellHost): Promise<(Block | undefined)[]> => {
-  const spilling = parts.filter(({ isSpill }) => isSpill);
-  const spills = spilling.length === 0 ? [] : await host.spills(spilling.map((part) => ({ sheet: part.sheet ?? own, ...part.from })));
-  return parts.map((part) => (part.isSpill ? (spills[spilling.indexOf(part)] ?? blockOf(part, own)) : blockOf(part, own)));
 };
 
 const sayingOf = (cell: WorkedCell | undefined): string | undefined =>

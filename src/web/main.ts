@@ -15,6 +15,7 @@ import { fileButtons } from "./file-buttons";
 import { filterLine } from "./filter-line";
 import { isInvented } from "./is-invented";
 import { keptWorkbooks } from "./kept-workbooks";
+import { drawingsHost } from "./drawings-host";
 import { localHost } from "./local-host";
 import { menus } from "./menus";
 import type { OpenWorkbook } from "./open-workbook";
@@ -86,7 +87,8 @@ const start = async (): Promise<void> => {
   };
   const ready = readyWorkbooksHost(metadata, built, book.settled, open, shelf);
   const about = { place: "beside this sheet", hasTitle: true, hasStart: true, lacks: [] } as const;
-  pane(document, place("pane"), shown, { ...about, solve, ...host, sheets, workbooks: ready });
+  const drawings = drawingsHost(open.name, book.data);
+  pane(document, place("pane"), shown, { ...about, solve, ...host, sheets, workbooks: ready, drawings });
   readyWorkbooksDialog(ready, say);
   await book.settled();
   document.documentElement.dataset["ready"] = "yes";

@@ -144,7 +144,8 @@ test(
   "the pane opens on what to do: in the demo a trial that can be shown, then the steps, each of which shows its sheet",
   async () => {
     const { page, faults } = await opened();
-    expect(await page.locator("#pane").getByRole("tab").allTextContents()).toEqual(["Job", "Functions", "Sheets", "Mend", "About"]);
+    const tabs = ["Job", "Functions", "Drawings", "Sheets", "Mend", "About"];
+    expect(await page.locator("#pane").getByRole("tab").allTextContents()).toEqual(tabs);
     await page.locator("#pane").getByRole("tab", { name: "Job" }).click();
     await page.locator("#part-job", { hasText: "Try it: type 9 in" }).waitFor();
     expect(await page.locator("#part-job .steps > li button").allTextContents()).toEqual(readySheets.map(({ name }) => name));
@@ -317,7 +318,7 @@ test.each([["light", "all"], ["dark", "color"]] as const)(
     await setCell(page, "Survey", "I8", "9' 14\"");
     await goTo(page, "Survey", "C8");
     await page.locator(".why .sentence").waitFor();
-    for (const tab of ["Job", "Functions", "Sheets", "Mend", "About"]) {
+    for (const tab of ["Job", "Functions", "Drawings", "Sheets", "Mend", "About"]) {
       await page.locator("#pane").getByRole("tab", { name: tab }).click();
       expect([tab, await seriousFaults(page, "#pane", rules)]).toEqual([tab, []]);
     }
@@ -333,7 +334,7 @@ test(
     await page.setViewportSize({ width: 320, height: 900 });
     // So narrow the pane is a drawer.
     await page.getByRole("button", { name: "Help" }).click();
-    for (const tab of ["Job", "Functions", "Sheets", "Mend", "About"]) {
+    for (const tab of ["Job", "Functions", "Drawings", "Sheets", "Mend", "About"]) {
       await page.locator("#pane").getByRole("tab", { name: tab }).click();
       const [needed, there] = await page.evaluate(() => {
         for (const part of document.querySelectorAll("details")) part.open = true;

@@ -19,6 +19,13 @@ test("a day alone is that day here, whatever the time zone", () => {
   expect([at?.getFullYear(), at?.getMonth(), at?.getDate()]).toEqual([2026, 10, 29]);
 });
 
+test("a drawing is asked for by a cell of a sheet", () => {
+  expect(asked(["draw", "bid.xlsx", "'Bob''s stair'!$d$1", "--out", "stair.svg"])).toEqual({
+    command: "draw", file: "bid.xlsx", sheet: "Bob's stair", address: "D1", out: "stair.svg",
+  });
+  expect(asked(["draw", "bid.xlsx", "Lay out!D1"])).toMatchObject({ sheet: "Lay out", address: "D1", out: undefined });
+});
+
 test("a formula is one with or without its equals sign", () => {
   expect([asked(["eval", "=1+1"]), asked(["eval", "1+1"])]).toEqual([
     { command: "eval", formula: "=1+1", isJson: false }, { command: "eval", formula: "=1+1", isJson: false },
@@ -39,9 +46,14 @@ test.each([
   [["mend", "a.xlsx", "--check", "--out", "b.xlsx"], "--check writes nothing: leave out --out"],
   [["mend", "a.xlsx", "--values"], "mend takes no --values"],
   [["recalc", "a.xlsx", "--without-spills"], "recalc takes no --without-spills"],
+  [["draw"], "draw: name the workbook and a cell, as in treadsheet draw bid.xlsx Layout!D1"],
+  [["draw", "a.xlsx"], "draw: name the cell, too, as in treadsheet draw a.xlsx Layout!D1"],
+  [["draw", "a.xlsx", "D1"], 'draw: read "D1", which is no cell of a sheet; write Layout!D1'],
+  [["draw", "a.xlsx", "A!B1", "C!D1"], 'draw: read "A!B1 C!D1" besides'],
+  [["draw", "a.xlsx", "A!B1", "--in-place"], "draw takes no --in-place"],
   [["eval", "=1", "--check"], "eval takes no --check"],
   [["eval"], "eval: give a formula in quotes"],
-  [["price", "a.xlsx"], 'There is no command "price"; there are recalc, mend, eval and functions'],
+  [["price", "a.xlsx"], 'There is no command "price"; there are recalc, mend, draw, eval and functions'],
 ])("%j is refused in a sentence that says what would do", (args, sentence) => {
   expect(() => asked(args)).toThrow(sentence);
 });

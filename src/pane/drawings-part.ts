@@ -1,0 +1,65 @@
+import { type Drawing, drawnSays } from "../drawing/plans/drawn-call";
+import type { Solve } from "./answer";
+import { drawnCell } from "./drawn-cell";
+import { element } from "./element";
+import type { CellHost, DrawingsHost, Place } from "./host";
+import { messageOf } from "./message-of";
+import { placeText } from "./place-text";
+import type { Tab } from "./tabs";
+
+const NOTHING = `Select a cell of a table to see it drawn. ${drawnSays()}`;
+
+/** A drawing in the page: its text is read as SVG, so that nothing else in it is taken for markup. */
+const svgElement = (page: Document, { svg }: Drawing): Node =>
+  page.importNode(new DOMParser().parseFromString(svg, "image/svg+xml").documentElement, true);
+
+const button = (page: Document, name: string, act: () => void): HTMLButtonElement => {
+  const made = element(page, "button", name);
+  made.type = "button";
+  made.addEventListener("click", act);
+  return made;
+};
+
+/** The drawings of the table selected, following the selection while they are looked at. */
+export const drawingsTab = (
+  page: Document, cells: CellHost | undefined, solve: Solve | undefined, host: DrawingsHost | undefined, say: (text: string) => void,
+): Tab => {
+  const name = "Drawings";
+  if (cells === undefined || solve === undefined) {
+    return { name, content: [element(page, "p", "There is no sheet here to draw a table of.", "quiet")] };
+  }
+  const says = element(page, "p", NOTHING, "quiet");
+  says.setAttribute("role", "status");
+  const drawn = element(page, "div", [], "drawings-shown");
+  const figure = (drawing: Drawing, place: Place): HTMLElement => {
+    const { save, print } = host ?? {};
+    const file = `${placeText(place)} ${drawing.name}`;
+    return element(page, "figure", [
+      element(page, "figcaption", drawing.title),
+      svgElement(page, drawing),
+      element(page, "p", [
+        ...(save === undefined ? [] : [button(page, "Save SVG", () => say(save(file, drawing.svg)))]),
+        ...(print === undefined ? [] : [button(page, "Print", () => print(svgElement(page, drawing)))]),
+      ], "actions"),
+    ], "drawing");
+  };
+  let asked = 0;
+  const follow = async (): Promise<void> => {
+    // Drawing takes time that nobody has to wait for who looks at another part of the pane.
+    if (drawn.closest("[hidden]") !== null) return;
+    asked += 1;
+    const mine = asked;
+    const place = await cells.selected();
+    const found = place === undefined ? undefined : await drawnCell(place, cells, solve);
+    // An answer that comes after another cell was selected is of no use.
+    if (mine !== asked) return;
+    const isThere = place !== undefined && Array.isArray(found);
+    const text = isThere ? `The table at ${placeText(place)}.` : typeof found === "string" ? found : NOTHING;
+    if (says.textContent !== text) says.textContent = text;
+    drawn.replaceChildren(...(isThere ? (found as readonly Drawing[]).map((one) => figure(one, place)) : []));
+  };
+  const refused = (error: unknown): void => void (says.textContent = messageOf(error));
+  const ask = (): void => void follow().catch(refused);
+  cells.onSelection(ask).catch(refused);
+  return { name, content: [says, drawn], shown: ask };
+};
