@@ -81,15 +81,9 @@ export const parsedDraft = ({ svg }: Pick<Drawing, "svg">): ParsedDraft => {
 
 type Corners = readonly (readonly [number, number])[];
 
-/** Whether two shapes are apart level or plumb: most are, and that is soon seen. */
-const areFar = (one: Corners, other: Corners): boolean =>
-  ([0, 1] as const).some((axis) =>
-    one.every((corner) => other.every((far) => corner[axis] < far[axis])) ||
-    one.every((corner) => other.every((far) => corner[axis] > far[axis])));
-
 /** Whether two convex shapes share more than a hair: the projections on the square of every edge overlap. */
 export const overlap = (one: Corners, other: Corners): boolean =>
-  !areFar(one, other) && [one, other].flatMap((shape) => shape.map(([x, y], place) => {
+  [one, other].flatMap((shape) => shape.map(([x, y], place) => {
     const [u, v] = shape[(place + 1) % shape.length] ?? [x, y];
     return [v - y, x - u] as const;
   })).filter(([x, y]) => x !== 0 || y !== 0).every(([nx, ny]) => {
@@ -98,13 +92,30 @@ export const overlap = (one: Corners, other: Corners): boolean =>
     return Math.max(...a) > Math.min(...b) + 1e-6 && Math.max(...b) > Math.min(...a) + 1e-6;
   });
 
+interface Bounded {
+  readonly name: string;
+  readonly corners: Corners;
+  readonly least: readonly [number, number];
+  readonly most: readonly [number, number];
+}
+
+const bounded = (name: string, corners: Corners): Bounded => {
+  const [xs, ys] = [corners.map(([x]) => x), corners.map(([, y]) => y)];
+  return { name, corners, least: [Math.min(...xs), Math.min(...ys)], most: [Math.max(...xs), Math.max(...ys)] };
+};
+
+/** Most shapes are apart level or plumb, which is soon seen. */
+const doMeet = (one: Bounded, other: Bounded): boolean =>
+  one.least[0] <= other.most[0] && other.least[0] <= one.most[0] && one.least[1] <= other.most[1] && other.least[1] <= one.most[1] &&
+  overlap(one.corners, other.corners);
+
 /** Texts over texts or over lines; none in a drawing that is read. */
-export const collisions = ({ boxes, segments }: ParsedDraft): string[] => [
-  ...boxes.flatMap((one, place) => boxes.slice(place + 1).filter((other) => overlap(one.corners, other.corners))
-    .map((other) => `${one.text} | ${other.text}`)),
-  ...boxes.flatMap((one) =>
-    segments.filter((ends) => overlap(one.corners, ends)).map((ends) => `${one.text} over ${JSON.stringify(ends)}`)),
-];
+export const collisions = ({ boxes, segments }: ParsedDraft): string[] => {
+  const texts = boxes.map(({ text, corners }) => bounded(text, corners));
+  const lines = segments.map((ends) => bounded(JSON.stringify(ends), ends));
+  return texts.flatMap((one, place) =>
+    [...texts.slice(place + 1), ...lines].filter((other) => doMeet(one, other)).map((other) => `${one.name} | ${other.name}`));
+};
 
 /** The dimension whose text begins so. */
 export const dimension = ({ dimensions }: ParsedDraft, begins: string): ParsedDimension => {
