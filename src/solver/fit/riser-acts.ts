@@ -91,5 +91,7 @@ const actsOf = (fit: RiserFit, piece: RiserMarking): readonly Act[] => {
 /** What is done at the bench and the saw to make each riser, in that order. */
 export const riserActs = (readings: readonly RiserReading[], piece: RiserMarking): readonly ActsOfAStep<Problem<RiserFitProblem>>[] =>
   riserFits(readings, piece).map((fit) =>
-    "bad" in fit ? { step: fit.step, acts: [], bad: fit.bad } : { step: fit.step, acts: actsOf(fit, piece), outline: riserOutline(fit, piece) },
+    "bad" in fit
+      ? { step: fit.step, acts: [], bad: fit.bad }
+      : { step: fit.step, acts: actsOf(fit, piece), outline: riserOutline(fit, piece) },
   );

@@ -193,5 +193,7 @@ const actsOf = (fit: TreadFit, piece: TreadPiece): readonly Act[] => {
 /** What is done at the bench and the saw to make each tread, in that order. */
 export const treadActs = (readings: readonly TreadReading[], piece: TreadPiece): readonly ActsOfAStep<Problem<FitProblem>>[] =>
   treadFits(readings, piece).map((fit) =>
-    "bad" in fit ? { step: fit.step, acts: [], bad: fit.bad } : { step: fit.step, acts: actsOf(fit, piece), outline: treadOutline(fit, piece) },
+    "bad" in fit
+      ? { step: fit.step, acts: [], bad: fit.bad }
+      : { step: fit.step, acts: actsOf(fit, piece), outline: treadOutline(fit, piece) },
   );

@@ -190,7 +190,8 @@ describe("what is said on a card", () => {
       expect(texts.filter(({ text }) => text === words)).toHaveLength(1);
     }
     expect(texts.some(({ text }) => text.includes("leave the line"))).toBe(true);
-    expect(texts.some(({ text }) => text === "CHECK off by more than 1/32: mark again; if the marks hold, an end already sawn is wrong")).toBe(true);
+    const wrong = "CHECK off by more than 1/32: mark again; if the marks hold, an end already sawn is wrong";
+    expect(texts.some(({ text }) => text === wrong)).toBe(true);
   });
 
   test("an inch burnt is in the large figure, and the net one stands beside it", () => {

@@ -16,7 +16,8 @@ interface Run {
   readonly text: string;
 }
 
-const HOOKS = /^(hook |burn |from mark \d+ to (?:mark \d+|the (?:left|right) [a-z]+ corner, nothing burnt)$|from the (left|right) heel|the nose$)/;
+const HOOKS =
+  /^(hook |burn |from mark \d+ to (?:mark \d+|the (?:left|right) [a-z]+ corner, nothing burnt)$|from the (left|right) heel|the nose$)/;
 
 const hushed = (text: string): string => text.replace(/to the (LEFT|RIGHT)/g, (_, side: string) => `to the ${side.toLowerCase()}`);
 
