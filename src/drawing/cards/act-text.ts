@@ -1,5 +1,5 @@
 import { LAID, LEAVE_THE_LINE, ON_THE_FACE } from "../../functions/act-words";
-import type { PieceAct } from "../../functions/fit/cut-pieces";
+import type { PieceAct } from "../../functions/cut-pieces";
 import { markedLength } from "../../solver/length/marked-length";
 import type { Unit } from "../../solver/length/length";
 

@@ -1,4 +1,4 @@
-import type { CutPiece, PieceAct } from "../../functions/fit/cut-pieces";
+import type { CutPiece, PieceAct } from "../../functions/cut-pieces";
 import { LEAVE_THE_LINE, READ_AGAIN } from "../../functions/act-words";
 import type { Act, Side } from "../../solver/fit/acts";
 import type { Outline } from "../../solver/fit/outline";

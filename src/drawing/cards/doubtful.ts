@@ -1,4 +1,4 @@
-import type { CutPiece } from "../../functions/fit/cut-pieces";
+import type { CutPiece } from "../../functions/cut-pieces";
 import { textWidth } from "./letter-widths";
 import { box, type Drawn, text, WEIGHT } from "./pen";
 

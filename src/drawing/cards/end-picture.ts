@@ -1,4 +1,4 @@
-import type { PieceAct } from "../../functions/fit/cut-pieces";
+import type { PieceAct } from "../../functions/cut-pieces";
 import { type Act, OTHER_SIDE, type Side } from "../../solver/fit/acts";
 import { RADIANS_PER_DEGREE } from "../../solver/degrees";
 import { CARD_WIDTH } from "./card-facts";

@@ -1,4 +1,4 @@
-import type { CutPiece } from "../../functions/fit/cut-pieces";
+import type { CutPiece } from "../../functions/cut-pieces";
 import type { Side } from "../../solver/fit/acts";
 import type { Outline } from "../../solver/fit/outline";
 import type { Unit } from "../../solver/length/length";

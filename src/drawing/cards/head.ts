@@ -1,4 +1,4 @@
-import type { CutPiece } from "../../functions/fit/cut-pieces";
+import type { CutPiece } from "../../functions/cut-pieces";
 import { markedLength } from "../../solver/length/marked-length";
 import { blankText } from "./act-text";
 import type { CardFacts } from "./card-facts";

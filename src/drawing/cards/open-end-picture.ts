@@ -1,4 +1,4 @@
-import type { PieceAct } from "../../functions/fit/cut-pieces";
+import type { PieceAct } from "../../functions/cut-pieces";
 import { RADIANS_PER_DEGREE } from "../../solver/degrees";
 import type { Act, Side } from "../../solver/fit/acts";
 import { across } from "./end-picture";

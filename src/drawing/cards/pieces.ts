@@ -1,8 +1,8 @@
-import { type CutPiece, cutPieces } from "../../functions/fit/cut-pieces";
+import { type CutPiece, cutPieces } from "../../functions/cut-pieces";
 import type { CardFacts } from "./card-facts";
 import { cutCard } from "./cut-card";
 
-export type { CutPiece } from "../../functions/fit/cut-pieces";
+export type { CutPiece } from "../../functions/cut-pieces";
 
 /** The column of exact distances. */
 const DISTANCE = 4;

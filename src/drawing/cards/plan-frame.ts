@@ -1,5 +1,5 @@
 import { cornersOf, type FacePoint, type Outline } from "../../solver/fit/outline";
-import type { PieceAct } from "../../functions/fit/cut-pieces";
+import type { PieceAct } from "../../functions/cut-pieces";
 import type { Unit } from "../../solver/length/length";
 import type { Box, Spot } from "./pen";
 

@@ -1,5 +1,5 @@
 import { LAID } from "../../functions/act-words";
-import type { CutPiece, PieceAct } from "../../functions/fit/cut-pieces";
+import type { CutPiece, PieceAct } from "../../functions/cut-pieces";
 import type { Act, Side } from "../../solver/fit/acts";
 import { cornersOf, type FacePoint, type Outline, type OutlineEnd } from "../../solver/fit/outline";
 import { type FreeSpots, freeSpots } from "./free-spots";

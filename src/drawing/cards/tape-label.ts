@@ -1,4 +1,4 @@
-import type { PieceAct } from "../../functions/fit/cut-pieces";
+import type { PieceAct } from "../../functions/cut-pieces";
 import { textWidth } from "./letter-widths";
 import type { PlanFrame } from "./plan-frame";
 import { baseline, type Box, type Drawn, NUMBER_RADIUS, numbered, text } from "./pen";

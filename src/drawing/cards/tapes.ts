@@ -1,4 +1,4 @@
-import type { PieceAct } from "../../functions/fit/cut-pieces";
+import type { PieceAct } from "../../functions/cut-pieces";
 import type { Act, Edge, Hook, Side } from "../../solver/fit/acts";
 import type { FacePoint, OutlineEnd } from "../../solver/fit/outline";
 import type { FreeSpots } from "./free-spots";

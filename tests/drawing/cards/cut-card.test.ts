@@ -1,5 +1,5 @@
 import { cutCard } from "../../../src/drawing/cards/cut-card";
-import { type CutPiece, cutPieces } from "../../../src/functions/fit/cut-pieces";
+import { type CutPiece, cutPieces } from "../../../src/functions/cut-pieces";
 import { FACTS, metricOf, mirrored, only, type Opening, randomPieces, riserOf, taperedOf, treadOf } from "./jobs";
 import { transcribed } from "./transcribed";
 import { type Card, path, readCard, type Spot, touches } from "./read-card";

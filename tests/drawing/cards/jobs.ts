@@ -1,5 +1,5 @@
-import type { CutPiece } from "../../../src/functions/fit/cut-pieces";
-import { cutPieces } from "../../../src/functions/fit/cut-pieces";
+import type { CutPiece } from "../../../src/functions/cut-pieces";
+import { cutPieces } from "../../../src/functions/cut-pieces";
 
 /** A generator of numbers from 0 to 1 (mulberry32, public domain, from memory): the same jobs on every run. */
 const seeded = (seed: number): (() => number) => {

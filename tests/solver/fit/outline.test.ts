@@ -1,4 +1,4 @@
-import { cutPieces } from "../../../src/functions/fit/cut-pieces";
+import { cutPieces } from "../../../src/functions/cut-pieces";
 import { cornersOf, type Outline } from "../../../src/solver/fit/outline";
 
 const outlineOf = (kind: "tread" | "riser", ...given: readonly unknown[]): Outline => {

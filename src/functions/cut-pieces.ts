@@ -1,12 +1,12 @@
-import type { Act, PieceKind } from "../../solver/fit/acts";
-import type { Outline } from "../../solver/fit/outline";
-import type { Unit } from "../../solver/length/length";
-import { ACT_COLUMNS, type Made } from "../act-words";
-import { call } from "../call";
-import { type Answer, type AnswerCells, isFailed } from "../cells";
-import type { Declaration } from "../declare";
-import { MARKS } from "./marks";
-import { RISERMARKS } from "./risermarks";
+import type { Act, PieceKind } from "../solver/fit/acts";
+import type { Outline } from "../solver/fit/outline";
+import type { Unit } from "../solver/length/length";
+import { ACT_COLUMNS, type Made } from "./act-words";
+import { call } from "./call";
+import { type Answer, type AnswerCells, isFailed } from "./cells";
+import type { Declaration } from "./declare";
+import { MARKS } from "./fit/marks";
+import { RISERMARKS } from "./fit/risermarks";
 
 type Column = keyof typeof ACT_COLUMNS;
 
