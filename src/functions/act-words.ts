@@ -65,7 +65,7 @@ const at = (end: Side, place: Mark["place"]): Mark => ({ end, place });
 
 /** Marks and checks, and what is sawn on them. */
 const OF_ENDS = {
-  "read again": ({ note }) => ({ act: READ_AGAIN, note: joined("no end is sawn from these readings", note) }),
+  "read again": ({ note }) => ({ act: READ_AGAIN, note: joined("nothing is sawn from these readings", note) }),
   rip: ({ distance, piece, blank, note }, ticket) => ({
     act: "RIP",
     ...measured(distance, ticket),

@@ -495,7 +495,7 @@ describe("what a ticket never says", () => {
     expect(printed(cells)).toEqual([
       {
         number: 1, act: "READ AGAIN", hookOn: "", tape: "", swing: "", offset: "", tilt: "",
-        note: "no end is sawn from these readings; the diagonals disagree: read this step again",
+        note: "nothing is sawn from these readings; the diagonals disagree: read this step again",
       },
     ]);
   });

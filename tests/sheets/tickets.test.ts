@@ -20,7 +20,7 @@ const step = (
 const readAgain = (label: number): readonly (readonly ActCell[])[] => [
   [
     label, 1, "READ AGAIN", "", "", "", "", "", "", "in",
-    "no end is sawn from these readings; the diagonals disagree: read this step again",
+    "nothing is sawn from these readings; the diagonals disagree: read this step again",
   ],
 ];
 
@@ -88,7 +88,7 @@ test("a mitre keeps the saw's figure large, the one from the nose under it", () 
 
 // What the readings say cannot be, nobody should cut.
 test.each([
-  ["whose readings disagree", readAgain(2), "no end is sawn from these readings; the diagonals disagree: read this step again"],
+  ["whose readings disagree", readAgain(2), "nothing is sawn from these readings; the diagonals disagree: read this step again"],
   ["that failed", failed(2), "back in step 2: is empty or 0; give a value"],
 ])("a step %s shows no figure, and its sentence", (_, doubtful, sentence) => {
   const [first, ...others] = tickets("Fit", "treads", marks(step(1, "37"), doubtful, step(3, "37")));

@@ -174,7 +174,7 @@ export const MARKS = declare({
           number: 1,
           act: "READ AGAIN",
           distance: "",
-          note: "no end is sawn from these readings; the diagonals disagree: read this step again",
+          note: "nothing is sawn from these readings; the diagonals disagree: read this step again",
         },
       ],
       from: "by hand: 12-35-37, 70 against 69.8; 0.2 is more than two sixteenths",

@@ -23,6 +23,7 @@ export const NEXTSTEP = declare({
         kind: "reading",
         says: "What 95 in 100 readings of back and front are within, either way; of rough skirts nine in ten.",
       },
+      unit: { kind: "unit", says: "Unit of back, front and give or take; the angles are in degrees." },
     },
   },
   problems: SKIRT_PROBLEMS,
@@ -37,7 +38,7 @@ export const NEXTSTEP = declare({
           [4, 12, 35, 35, 37, 37],
         ],
       },
-      shows: [{ step: 5, back: 35, front: 35, leftAngle: 0, rightAngle: 0 }],
+      shows: [{ step: 5, back: 35, front: 35, leftAngle: 0, rightAngle: 0, unit: "in" }],
       from: "by hand: skirts 35 apart and square all the way, 12-35-37",
     },
     {

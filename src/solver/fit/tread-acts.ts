@@ -8,7 +8,7 @@ import { treadOutline } from "./tread-outline";
 import { type FitProblem, type TreadFit, treadFits, type TreadPiece } from "./tread-fit";
 import type { TreadReading } from "./tread-reading";
 
-/** Waste at the squared end of a blank that all marks are hooked on, so that the saw has wood on both sides. */
+/** Waste at the squared end of a blank that all marks are hooked on, so that the saw has wood on both sides: common practice, no source. */
 const WASTE_INCHES = 0.5;
 /** A return's far end is sawn square while that leaves it off by no more than a tape shows. */
 const SQUARE_ENOUGH_INCHES = 1 / 32;

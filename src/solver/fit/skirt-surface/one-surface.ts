@@ -18,7 +18,7 @@ export interface Disagreement {
   readonly by: number;
 }
 
-/** Degrees within which a lean and an angle are one surface. */
+/** Degrees within which a lean and an angle are one surface: twice what a bevel gauge is read to; common practice, no source. */
 const ONE_SURFACE = 0.5;
 /** So many times what the flight's own pairs usually disagree by is too much: a hand that reads leans coarsely is not told so each time. */
 const FAR = 3;
