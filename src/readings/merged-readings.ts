@@ -3,6 +3,7 @@ import { lengthIn, type Unit } from "../solver/length/length";
 import { parseLength } from "../solver/length/parse-length";
 import { tapeText } from "../solver/length/tape-text";
 import { isProblem } from "../solver/problem";
+import { words } from "../solver/words";
 import type { ReadingSet, ReadStep } from "./reading-set";
 import { readingText } from "./readings-text";
 import { PART_NAMES, type Part, PARTS } from "./text-form";
@@ -33,6 +34,8 @@ export interface SheetReadings {
 /** What becomes of one reading: only what is new or differs is written. */
 export interface MergedReading {
   readonly heading: string;
+  /** The heading in words. */
+  readonly name: string;
   readonly becomes: "same" | "new" | "differs" | "stays";
   readonly read: number;
   /** As the tape shows it. */
@@ -90,7 +93,7 @@ const differenceText = (heading: string, was: number, now: number, unit: Unit): 
 
 const mergedReading = (heading: string, read: number, cell: SheetCell | undefined, set: ReadingSet): MergedReading => {
   const now = readingText(read, set);
-  const one = { heading, read, now };
+  const one = { heading, name: words(heading), read, now };
   if (cell === undefined) return { ...one, becomes: "stays", was: "", says: "no such column in the sheet" };
   if (isEmpty(cell)) return { ...one, becomes: "new", was: "", says: "new" };
   const had = lengthOfCell(cell.value, set.unit);
@@ -137,7 +140,7 @@ const mergedStep = (
     const says = place ?? `is of ${part}, and the sheet has no table of them`;
     const readings = headings.map((heading): MergedReading => {
       const value = read[heading] ?? 0;
-      return { heading, becomes: "stays", read: value, now: readingText(value, set), was: "", says };
+      return { heading, name: words(heading), becomes: "stays", read: value, now: readingText(value, set), was: "", says };
     });
     return { ...common, row: undefined, isAppended: false, readings };
   }
