@@ -15,7 +15,7 @@ import { windowFiles } from "./window-files";
 
 export type ReadingsBook =
   & Pick<Workbook, "data" | "value" | "format" | "put" | "settled">
-  & Pick<Selection, "select" | "selected">;
+  & Pick<Selection, "select">;
 
 const NO_STAIR = "This workbook has no sheet Fit to take readings into. Open the job's workbook, or begin it with Start my job.";
 const UNIT_WORDS = { in: "inches", mm: "millimetres" } as const;
@@ -65,12 +65,14 @@ interface Shown {
 const writtenOf = ({ table }: Shown): number =>
   table.chosen().reduce((sum, { readings }) => sum + readings.filter(isWritten).length, 0);
 
-/** Writes what is ticked, in one step of the sheet's own undo; answers what was written. */
-const taken = async (book: ReadingsBook, { stair, steps, table }: Shown): Promise<string> => {
+/** Writes what is ticked, in one step of the sheet's own undo, and leaves; answers what was written. */
+const taken = async (book: ReadingsBook, { stair, steps, table }: Shown, leave: () => void): Promise<string> => {
   const chosen = table.chosen();
   const puts = stair.puts(chosen);
   book.put(stair.sheet, puts);
   await book.settled();
+  // A dialog that closes gives the keys back to whoever had them: the sheet takes them after that.
+  leave();
   const [first = "A1"] = Object.keys(puts);
   await book.select(stair.sheet, first);
   return saidOfTaking(stair.sheet, chosen, steps.filter((step) => !chosen.includes(step)));
@@ -184,12 +186,8 @@ const takeInDialog = (book: ReadingsBook, stairs: readonly Stair[], say: (text: 
   const takeIn = button("Take in", () => {
     if (shown === undefined) return;
     takeIn.disabled = true;
-    taken(book, shown).then(
-      (says) => {
-        dialog.close();
-        say(says);
-      },
-      (error: unknown) => void (fault.textContent = `Nothing was taken in: ${messageOf(error)}.`),
+    taken(book, shown, () => dialog.close()).then(
+      say, (error: unknown) => void (fault.textContent = `Nothing was taken in: ${messageOf(error)}.`),
     );
   });
   const changed = (now: Shown | undefined): void => {
