@@ -24,17 +24,21 @@ export const saidOfKept = (steps: readonly MergedStep[]): string => {
   return kept.length === 0 ? "" : `Did not close at the stair, kept as read: ${kept.join(", ")}. Read again before cutting.`;
 };
 
+const BECOMES: readonly (readonly [becomes: MergedReading["becomes"], one: string, several: string])[] = [
+  ["differs", "differs", "differ"],
+  ["new", "is new", "are new"],
+  ["same", "is the same and not listed", "are the same and not listed"],
+  ["stays", "cannot be taken in", "cannot be taken in"],
+];
+
 /** How many readings become what. */
 export const saidOfAll = (steps: readonly MergedStep[]): string => {
-  const count = (becomes: MergedReading["becomes"]): number =>
-    steps.reduce((sum, { readings }) => sum + readings.filter((one) => one.becomes === becomes).length, 0);
-  const [same, fresh, differing, staying] = [count("same"), count("new"), count("differs"), count("stays")];
-  if (same + fresh + differing + staying === 0) return "There is no reading in it.";
-  return [
-    `${counted(fresh, "reading")} new, ${differing} ${differing === 1 ? "differs" : "differ"}, ${same} the same and not listed`,
-    ...(staying === 0 ? [] : [`, ${staying} not taken in`]),
-    ".",
-  ].join("");
+  const all = steps.flatMap(({ readings }) => readings);
+  const parts = BECOMES.flatMap(([becomes, one, several]) => {
+    const count = all.filter((reading) => reading.becomes === becomes).length;
+    return count === 0 ? [] : [`${count} ${count === 1 ? one : several}`];
+  });
+  return all.length === 0 ? "There is no reading in it." : `Of ${counted(all.length, "reading")} ${parts.join(", ")}.`;
 };
 
 /** What a difference is in one sentence: was 36 5/8, now 36 3/4: 1/8 longer. */

@@ -17,14 +17,21 @@ const linesOf = ({ readings }: MergedStep): readonly (readonly MergedReading[])[
   return lines;
 };
 
+/** A fraction stays on the line of its inches. */
+const unbroken = (text: string): string => text.replace(/(\d) (?=\d+\/)/g, "$1\u00a0");
+
 const cellsOf = (line: readonly MergedReading[]): readonly HTMLElement[] => {
   const [first] = line;
   if (first === undefined) return [];
   const isOne = line.length === 1;
   const now = isOne ? first.now : line.map((one) => `${one.name} ${one.now}`).join(", ");
   return [isOne ? first.name : counted(line.length, "reading"), first.was === "" ? "–" : first.was, now, first.says]
-    .map((text) => element(document, "td", text));
+    .map((text) => element(document, "td", unbroken(text)));
 };
+
+const rowClass = (line: readonly MergedReading[]): string =>
+  [line[0]?.becomes === "differs" ? "changed" : "", line[0]?.becomes === "stays" ? "staying" : "", line.length > 1 ? "together" : ""]
+    .filter((name) => name !== "").join(" ");
 
 /** The table of what a set would change, with a box for each step; and the steps whose box is ticked. */
 export interface DifferencesTable {
@@ -50,7 +57,7 @@ export const differencesTable = (
     name.scope = "rowgroup";
     name.rowSpan = lines.length;
     const rows = lines.map((line, place) =>
-      element(document, "tr", [...(place === 0 ? [name] : []), ...cellsOf(line)], line[0]?.becomes));
+      element(document, "tr", [...(place === 0 ? [name] : []), ...cellsOf(line)], rowClass(line)));
     return [element(document, "tbody", rows)];
   });
   const heads = HEADS.map((head) => {

@@ -20,6 +20,9 @@ export type ReadingsBook =
 const NO_STAIR = "This workbook has no sheet Fit to take readings into. Open the job's workbook, or begin it with Start my job.";
 const UNIT_WORDS = { in: "inches", mm: "millimetres" } as const;
 
+/** Lines of a text that stay in sight above the one at fault. */
+const LINES_ABOVE = 3;
+
 const button = (words: string, act: () => void): HTMLButtonElement => {
   const made = element(document, "button", words);
   made.type = "button";
@@ -82,6 +85,8 @@ interface TextPart {
   readonly part: HTMLElement;
   readonly area: HTMLTextAreaElement;
   readonly fold: () => void;
+  /** Selects a line, counted from 1, and brings it into sight. */
+  readonly mark: (line: number) => void;
   /** Puts a text of elsewhere in. */
   readonly take: (text: string) => void;
 }
@@ -112,7 +117,13 @@ const textPart = (changed: (isWhole: boolean) => void): TextPart => {
     element(document, "summary", "Text of the readings"), area, button("Choose file", () => file.click()), file,
   ]);
   part.open = true;
-  return { part, area, fold: () => void (part.open = false), take };
+  const mark = (line: number): void => {
+    const lines = area.value.split("\n");
+    const from = lines.slice(0, line - 1).reduce((sum, one) => sum + one.length + 1, 0);
+    area.setSelectionRange(from, from + (lines[line - 1]?.length ?? 0));
+    area.scrollTop = (area.scrollHeight / lines.length) * Math.max(0, line - LINES_ABOVE);
+  };
+  return { part, area, fold: () => void (part.open = false), mark, take };
 };
 
 /** What is shown of a set beside a stair; a sentence where the one does not go into the other. */
@@ -141,16 +152,18 @@ interface Comparing {
   readonly changed: (shown: Shown | undefined) => void;
 }
 
-/** Shows what a text would change; answers whether it is a set of readings. */
-const comparison = ({ found, fault, stairs, changed }: Comparing): ((text: string) => boolean) => {
+/** Whether a text is a set of readings; else the line at fault, where it is one. */
+type Found = "set" | number | undefined;
+
+/** Shows what a text would change. */
+const comparison = ({ found, fault, stairs, changed }: Comparing): ((text: string) => Found) => {
   let asked: Stair | undefined;
-  const show = (text: string): boolean => {
+  const show = (text: string): Found => {
     let shown: Shown | undefined;
     fault.textContent = "";
     found.replaceChildren();
     const set = text.trim() === "" ? undefined : readReadings(text);
-    const isSet = set !== undefined && !("says" in set);
-    if (isSet) {
+    if (set !== undefined && !("says" in set)) {
       const stair = asked ?? stairOf(stairs, set);
       const choose = (one: Stair): void => {
         asked = one;
@@ -165,13 +178,13 @@ const comparison = ({ found, fault, stairs, changed }: Comparing): ((text: strin
       }
     } else if (set !== undefined) fault.textContent = set.says;
     changed(shown);
-    return isSet;
+    if (set === undefined) return undefined;
+    return "says" in set ? set.line : "set";
   };
   return show;
 };
 
-const UNWRITTEN = "Nothing is written before Take in.";
-const HINT = `Paste the text that the telephone gave, choose its file or drop it here. ${UNWRITTEN}`;
+const HINT = "Paste the text that the telephone gave, choose its file or drop it here. Nothing is written before Take in.";
 
 /** The dialog in which a set of readings is pasted, compared with the sheet and taken in. */
 const takeInDialog = (book: ReadingsBook, stairs: readonly Stair[], say: (text: string) => void, given: string): void => {
@@ -198,16 +211,19 @@ const takeInDialog = (book: ReadingsBook, stairs: readonly Stair[], say: (text: 
   };
   const show = comparison({ found, fault, stairs, changed });
   const text = textPart((isWhole) => {
-    if (show(text.area.value) && isWhole) text.fold();
+    const is = show(text.area.value);
+    if (isWhole && is === "set") text.fold();
+    if (isWhole && typeof is === "number") text.mark(is);
   });
   const stop = windowFiles(([file]) => void file?.arrayBuffer().then((bytes) => text.take(textOf(new Uint8Array(bytes)))));
   dialog.addEventListener("close", () => {
     stop();
     dialog.remove();
   });
+  takeIn.classList.add("first");
   changed(undefined);
   dialog.append(
-    title, element(document, "p", HINT, "quiet"), text.part, fault, found,
+    title, element(document, "p", HINT, "quiet"), element(document, "div", [text.part, fault, found], "scrolled"),
     element(document, "div", [button("Cancel", () => dialog.close()), takeIn], "answers"),
   );
   document.body.append(dialog);
@@ -220,7 +236,7 @@ export const takeInReadings = (book: ReadingsBook, say: (text: string) => void, 
   const stairs = stairsIn(book);
   if (stairs.length === 0) return NO_STAIR;
   takeInDialog(book, stairs, say, given);
-  return UNWRITTEN;
+  return "";
 };
 
 /** The button that asks for readings, once all that the sheet owes is worked out. */

@@ -45,7 +45,7 @@ const pasted = async (page: Page, text: string): Promise<void> => {
 /** The lines of the table of differences, cell by cell. */
 const lines = async (page: Page): Promise<readonly (readonly string[])[]> =>
   page.locator("dialog.taking-in tbody tr").evaluateAll((rows) =>
-    rows.map((row) => [...row.children].map((cell) => (cell.textContent ?? "").trim())));
+    rows.map((row) => [...row.children].map((cell) => (cell.textContent ?? "").replaceAll("\u00a0", " ").trim())));
 
 /** What the page says once it took the readings in. */
 const tookIn = async (page: Page, words: string): Promise<string> => {
@@ -96,7 +96,7 @@ test(
     ]);
     const words = await dialog(page).innerText();
     // Four of the first tread and two of the second stand in the sheet so.
-    expect(words).toContain("0 readings new, 2 differ, 6 the same and not listed, 2 not taken in.");
+    expect(words).toContain("Of 10 readings 2 differ, 6 are the same and not listed, 2 cannot be taken in.");
     expect(words).toContain("Did not close at the stair, kept as read: tread 2. Read again before cutting.");
     expect(words).not.toContain("this stair is of");
     expect(await seriousFaults(page, "dialog.taking-in")).toEqual([]);
@@ -181,7 +181,7 @@ test(
     expect(await spill(page, "Fit", "AA40")).toEqual(risers);
     await asked(page);
     await pasted(page, readingsText(OF_OWN));
-    await dialog(page).getByText("0 readings new, 0 differ, 13 the same and not listed.").waitFor();
+    await dialog(page).getByText("Of 13 readings 13 are the same and not listed.").waitFor();
     expect(await dialog(page).getByRole("button", { name: "Take in", exact: true }).isDisabled()).toBe(true);
     expect(faults).toEqual([]);
   },
@@ -204,6 +204,9 @@ test(
     );
     await pasted(page, text.replace("24 1/32", "24 1/0"));
     expect(await fault.innerText()).toBe('Line 10: step 3, back: read "24 1/0", a fraction over 0; write the fraction again.');
+    const marked = await dialog(page).locator("textarea").evaluate((area: HTMLTextAreaElement) =>
+      area.value.slice(area.selectionStart, area.selectionEnd));
+    expect(marked).toMatch(/^3\t10\t24 1\/0\t/);
     expect(await takeIn.isDisabled()).toBe(true);
     await pasted(page, readingsText({ ...set("Mine", [step(1, { back: 610 })]), unit: "mm", tape: 1 }));
     expect(await fault.innerText()).toBe(
@@ -248,7 +251,7 @@ test(
     expect(await stair.locator("option").allTextContents()).toEqual(["Choose the stair", "Fit, Mine", "Fit 2, Back stair"]);
     expect(await dialog(page).getByRole("table").count()).toBe(0);
     await stair.selectOption("Fit, Mine");
-    await dialog(page).getByText("13 readings new").waitFor();
+    await dialog(page).getByText("Of 13 readings 13 are new.").waitFor();
     await dialog(page).getByRole("button", { name: "Cancel" }).click();
     expect(faults).toEqual([]);
   },
