@@ -36,9 +36,12 @@ export const saidOfAll = (steps: readonly MergedStep[]): string => {
   const all = steps.flatMap(({ readings }) => readings);
   const parts = BECOMES.flatMap(([becomes, one, several]) => {
     const count = all.filter((reading) => reading.becomes === becomes).length;
-    return count === 0 ? [] : [`${count} ${count === 1 ? one : several}`];
+    return count === 0 ? [] : [{ count, says: count === 1 ? one : several }];
   });
-  return all.length === 0 ? "There is no reading in it." : `Of ${counted(all.length, "reading")} ${parts.join(", ")}.`;
+  const [first, another] = parts;
+  if (first === undefined) return "There is no reading in it.";
+  if (another === undefined) return `${first.count === 1 ? "1 reading" : `All ${first.count} readings`} ${first.says}.`;
+  return `Of ${all.length} readings ${parts.map(({ count, says }) => `${count} ${says}`).join(", ")}.`;
 };
 
 /** What a difference is in one sentence: was 36 5/8, now 36 3/4: 1/8 longer. */

@@ -181,7 +181,7 @@ test(
     expect(await spill(page, "Fit", "AA40")).toEqual(risers);
     await asked(page);
     await pasted(page, readingsText(OF_OWN));
-    await dialog(page).getByText("Of 13 readings 13 are the same and not listed.").waitFor();
+    await dialog(page).getByText("All 13 readings are the same and not listed.").waitFor();
     expect(await dialog(page).getByRole("button", { name: "Take in", exact: true }).isDisabled()).toBe(true);
     expect(faults).toEqual([]);
   },
@@ -251,7 +251,7 @@ test(
     expect(await stair.locator("option").allTextContents()).toEqual(["Choose the stair", "Fit, Mine", "Fit 2, Back stair"]);
     expect(await dialog(page).getByRole("table").count()).toBe(0);
     await stair.selectOption("Fit, Mine");
-    await dialog(page).getByText("Of 13 readings 13 are new.").waitFor();
+    await dialog(page).getByText("All 13 readings are new.").waitFor();
     await dialog(page).getByRole("button", { name: "Cancel" }).click();
     expect(faults).toEqual([]);
   },
