@@ -52,6 +52,8 @@ export interface Table<C extends Columns = Columns> {
   readonly ambiguous?: (columns: number) => string | undefined;
   /** Functions whose result may stand as this table, whole or in part: their other headings are passed over. */
   readonly takes: readonly string[];
+  /** Rows called total or the like are about other rows and are passed over; so they are where the table takes ORDER. */
+  readonly hasTotals?: true;
 }
 
 export interface ColumnValueOf {
@@ -96,5 +98,5 @@ export const table = <const C extends Columns>(
   name: string,
   says: string,
   columns: C,
-  further: Partial<Pick<Table, "ambiguous" | "takes">> = {},
+  further: Partial<Pick<Table, "ambiguous" | "takes" | "hasTotals">> = {},
 ): Table<C> => ({ name, says, columns, takes: [], ...further });

@@ -149,6 +149,33 @@ export const RECONCILE = declare({
       given: {
         planned: [
           ["item", "quantity", "unit", "price"],
+          ["oak blank", 7, "each", 52],
+          ["freight", "", "", 30],
+        ],
+        bought: [
+          ["job", "item", "unit", "quantity", "price", "cost", "charges", "waste", "waste cost", "note"],
+          ["Birch 4", "oak blank", "each", 8, 53.03875, 458.81, 34.5, 1, 57.35, ""],
+        ],
+      },
+      shows: [
+        {
+          item: "oak blank",
+          plannedCost: 364,
+          spent: 458.81,
+          priceVariance: 8.31,
+          usageVariance: 52,
+          charges: 34.5,
+          note: "waste 1, allowed 0: 52.00 of the usage variance",
+        },
+        { item: "freight and tax", plannedCost: 30, charges: -30, note: "planned; what was paid stands with its goods" },
+        { item: "total", plannedCost: 394, spent: 458.81, priceVariance: 8.31, usageVariance: 52, charges: 4.5 },
+      ],
+      from: "by hand: 458.81 - 34.50 - 8 x 52 = 8.31; (8 - 7) x 52; 34.50 - 30; 458.81 - 394 = 64.81 = 8.31 + 52 + 4.50",
+    },
+    {
+      given: {
+        planned: [
+          ["item", "quantity", "unit", "price"],
           ["oak", 40, "bf", 9],
         ],
         bought: [
