@@ -152,6 +152,12 @@ test("LF is ft and ea is each, an invoice in inches is feet", () => {
   );
 });
 
+test.each([["ea", "each"], ["pcs.", "no"], ["LF", "ft"], ["Each", "EA"]])("a price for %s is one for %s", (unit, of) => {
+  // By hand: 4 x 2.
+  const rows = rowsOf("EXTEND", [["item", "quantity", "unit"], ["cap", 4, unit]], [["item", "price", "unit"], ["cap", 2, of], ["cap", 3, "box"]]);
+  expect(rows[0]).toMatchObject({ price: 2, cost: 8, note: "" });
+});
+
 test("three boards at 38.005 are 114.02 in a row and 114.03 in three, planned, bought and bid", () => {
   const one = [PRICED, ["oak", 3, 38.005]];
   const three = [PRICED, ["oak", 1, 38.005], ["oak", 1, 38.005], ["oak", 1, 38.005]];
