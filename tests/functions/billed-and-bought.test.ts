@@ -1,8 +1,8 @@
 import { associated } from "../host/stand-in";
 
 /**
- * A job of an invented month, through the built functions: what was bid, bought, billed. The costs of the jobs were reckoned apart from this
- * project, twice, by a moving weighted average of the rack; beside each figure stands what it comes to by hand.
+ * A job of an invented month, through the built functions: what was bid, bought, billed. The costs of the jobs were reckoned apart from
+ * this project, twice, by a moving weighted average of the rack; beside each figure stands what it comes to by hand.
  */
 
 const functions = associated();

@@ -154,7 +154,8 @@ test("LF is ft and ea is each, an invoice in inches is feet", () => {
 
 test.each([["ea", "each"], ["pcs.", "no"], ["LF", "ft"], ["Each", "EA"]])("a price for %s is one for %s", (unit, of) => {
   // By hand: 4 x 2.
-  const rows = rowsOf("EXTEND", [["item", "quantity", "unit"], ["cap", 4, unit]], [["item", "price", "unit"], ["cap", 2, of], ["cap", 3, "box"]]);
+  const list = [["item", "price", "unit"], ["cap", 2, of], ["cap", 3, "box"]];
+  const rows = rowsOf("EXTEND", [["item", "quantity", "unit"], ["cap", 4, unit]], list);
   expect(rows[0]).toMatchObject({ price: 2, cost: 8, note: "" });
 });
 

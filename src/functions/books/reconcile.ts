@@ -19,7 +19,13 @@ export const RECONCILE = declare({
       badRows: "refuse",
       says: "Goods planned, such as the results of ORDER and BUY.",
     },
-    bought: { kind: "table", table: bought, rows: 2_000, badRows: "refuse", says: "Invoices, or the result of JOBCOST; a return has a negative quantity." },
+    bought: {
+      kind: "table",
+      table: bought,
+      rows: 2_000,
+      badRows: "refuse",
+      says: "Invoices, or the result of JOBCOST; a return has a negative quantity.",
+    },
     used: {
       kind: "table",
       table: used,

@@ -52,7 +52,10 @@ test("a bill after more was paid than is due is money back", () => {
 test("what is refused", () => {
   const refused = (parts: readonly Part[], given = terms()): unknown => progressBilling(schedule(parts), given);
   expect(refused([{ value: 10 }, { done: 1 }])).toMatchObject({ problem: "no-value", details: { item: "part 2", row: 3 } });
-  expect(refused([{ value: 10, done: 1.5 }])).toMatchObject({ problem: "done-over-all", details: { item: "part 1", row: 2, percent: "150" } });
+  expect(refused([{ value: 10, done: 1.5 }])).toMatchObject({
+    problem: "done-over-all",
+    details: { item: "part 1", row: 2, percent: "150" },
+  });
   expect(refused([{ value: 10, done: 0.9, stored: 2 }])).toMatchObject({
     problem: "earned-over-value",
     details: { item: "part 1", row: 2, earned: "11", value: "10" },
@@ -85,7 +88,7 @@ test("all draws and the deposit are contract and changes, to the cent, once all 
       const deposit = Math.floor(worth * deposited) / 100;
       let paid = 0;
       for (const { done, retainage } of bills) {
-        const rows = billed(work.map((part, index) => ({ ...part, done: done[index] ?? 0 })), terms(retainage, Math.max(0, paid) / 100, deposit));
+        const rows = billed(work.map((part, index) => ({ ...part, done: done[index] ?? 0 })), terms(retainage, paid / 100, deposit));
         // A bill that comes to less than was paid is not sent.
         paid += Math.max(0, due(rows));
       }
@@ -102,7 +105,8 @@ test("on every bill earned, retainage, deposit credited and paid come to due, an
   fc.assert(
     fc.property(parts, fc.array(share, { minLength: 6, maxLength: 6 }), share, share, (work, done, retainage, deposited) => {
       const worth = work.reduce((sum, { value }) => sum + value, 0);
-      const rows = billed(work.map((part, index) => ({ ...part, done: done[index] ?? 0 })), terms(retainage, 12.5, Math.floor(worth * deposited)));
+      const given = terms(retainage, 12.5, Math.floor(worth * deposited));
+      const rows = billed(work.map((part, index) => ({ ...part, done: done[index] ?? 0 })), given);
       const column = (labels: readonly string[]): number => labels.reduce((sum, label) => sum + cents(summary(rows, label).earned), 0);
       expect(column(["earned", "retainage", "deposit credited", "paid"])).toBe(due(rows));
       const balances = rows.slice(0, work.length).reduce((sum, { balance }) => sum + cents(balance), 0);
@@ -113,15 +117,15 @@ test("on every bill earned, retainage, deposit credited and paid come to due, an
 
 test("a part split in two whose cents add up changes nothing of a bill of finished or unbegun parts", () => {
   fc.assert(
-    fc.property(parts, fc.array(fc.boolean(), { minLength: 6, maxLength: 6 }), fc.nat(), share, share, (work, isDone, which, part, retainage) => {
-      const whole = work.map((one, index) => ({ ...one, value: Math.ceil(one.value * 100) / 100, done: isDone[index] === true ? 1 : 0 }));
+    fc.property(parts, fc.array(fc.boolean(), { minLength: 6, maxLength: 6 }), fc.nat(), share, share, (work, full, which, part, held) => {
+      const whole = work.map((one, index) => ({ ...one, value: Math.ceil(one.value * 100) / 100, done: full[index] === true ? 1 : 0 }));
       const at = which % whole.length;
       const split = whole.flatMap((one, index) => {
         const first = Math.round(one.value * part * 100) / 100;
         return index === at ? [{ ...one, value: first }, { ...one, value: Math.round((one.value - first) * 100) / 100 }] : [one];
       });
       const tail = (rows: readonly BilledRow[]) => rows.slice(-7).map(({ value, earned, balance }) => [value, earned, balance].map(String));
-      const given = terms(retainage, 3, 0.5);
+      const given = terms(held, 3, 0.5);
       // A split that leaves a part without a value is none.
       if (split.some(({ value }) => value === 0) || whole.reduce((sum, { value }) => sum + value, 0) < 0.5) return;
       expect(tail(billed(split, given))).toEqual(tail(billed(whole, given)));

@@ -560,7 +560,8 @@ describe("waste of a row", () => {
     const plan = [{ ...plain!, waste: 0 }];
     // By hand: one blank at the planned 52.
     expect(reconciled(plan, [line(1)])[0]).toMatchObject({ note: "waste 1, allowed 0: 52.00 of the usage variance" });
-    expect(reconciled([{ ...plain!, waste: 3 }], [line(1)])[0]).toMatchObject({ note: "waste 1, allowed 3: -104.00 of the usage variance" });
+    const allowed = [{ ...plain!, waste: 3 }];
+    expect(reconciled(allowed, [line(1)])[0]).toMatchObject({ note: "waste 1, allowed 3: -104.00 of the usage variance" });
     expect(reconciled(plan, [line(0)])[0]).toMatchObject({ note: "" });
     expect(reconciled([], [line(1)])[0]).toMatchObject({ note: "not planned: counted at the price paid; waste 1" });
     expect(reconciliation(plan, [line(9)])).toMatchObject({
