@@ -40,7 +40,7 @@ export type Column =
 export type Plausible = "total rise" | "rise" | "run" | "board length" | "board width";
 
 /** What a rate is a share of; it decides how large a bare number can be meant. */
-export type RateOf = "the cost" | "the cost or of the price" | "what it falls on" | "the quantity";
+export type RateOf = "the cost" | "the cost or of the price" | "what it falls on" | "the quantity" | "the whole";
 
 export type Columns = Readonly<Record<string, Column>>;
 

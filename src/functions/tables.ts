@@ -365,7 +365,7 @@ export const schedule = table(
       kind: "money", sign: "any", required: true, zero: "not given", words: { included: 0 },
       says: "Price of the part; a deduct is negative; `included` for a part that has no price of its own.",
     },
-    done: { kind: "rate", sign: "not negative", of: "what it falls on", required: true, says: "Share done up to now: 60% or 0.6." },
+    done: { kind: "rate", sign: "not negative", of: "the whole", required: true, says: "Share done up to now: 60% or 0.6." },
     stored: { kind: "money", sign: "not negative", says: "Goods for it that are on site and not yet built in." },
     change: { kind: "flag", default: false, says: "Whether the row is an accepted change of the contract." },
   },

@@ -68,8 +68,9 @@ describe("a bill", () => {
     [["", 0.5, ""], [], "schedule, rail: value is empty or 0 in row 2; give the value, or write included"],
     [["included", 1, ""], [], "answered"],
     [[2000, 60, ""], [], "done in row 2 (rail): 60 is 6000 %, write 60% or 0.6"],
-    [[2000, 1.5, ""], [], 'done in row 2 (rail): 1.5 is 150 %, more than the whole; write "150%" if it is meant, else a share under 1'],
-    [[2000, "150%", ""], [], "schedule, rail: done is 150 % in row 2; write 100% or less"],
+    [[2000, 1.5, ""], [], "done in row 2 (rail): must be 100 % or less, got 1.5"],
+    [[2000, "150%", ""], [], 'done in row 2 (rail): must be 100 % or less, got "150%"'],
+    [[2000, "100%", ""], ["100%"], "answered"],
     [[2000, "half", ""], [], 'done in row 2 (rail): must be a rate such as 25% or 0.25, got "half"'],
     [
       [2000, 0.5, 1200],
@@ -77,7 +78,8 @@ describe("a bill", () => {
       "schedule, rail: done and stored come to 2200 in row 2, beyond its value of 2000; what is built in is no longer stored",
     ],
     [[2000, 0.5, -10], [], "stored in row 2 (rail): must be 0 or more, got -10"],
-    [[2000, 0.5, ""], ["150%"], "retainage: 150 % is more than all that is earned; write 100% or less"],
+    [[2000, 0.5, ""], ["150%"], 'retainage: must be 100 % or less, got "150%"'],
+    [[2000, 0.5, ""], [1.1], "retainage: must be 100 % or less, got 1.1"],
     [[2000, 0.5, ""], [10], "retainage: 10 is 1000 %, write 10% or 0.1"],
     [[2000, 0.5, ""], [0, -5], "paid: must be 0 or more, got -5"],
     [

@@ -24,7 +24,7 @@ export const PROGRESSBILLING = declare({
     },
     retainage: {
       kind: "rate",
-      of: "what it falls on",
+      of: "the whole",
       default: 0,
       says: "Share of what is earned that is held back until the end.",
     },
@@ -52,14 +52,12 @@ export const PROGRESSBILLING = declare({
   },
   problems: {
     "no-value": { cell: "#VALUE!", says: "schedule, {item}: value is empty or 0 in row {row}; give the value, or write included" },
-    "done-over-all": { cell: "#VALUE!", says: "schedule, {item}: done is {percent} % in row {row}; write 100% or less" },
     "earned-over-value": {
       cell: "#VALUE!",
       says:
         "schedule, {item}: done and stored come to {earned} in row {row}, beyond its value of {value}; what is built in is no " +
         "longer stored",
     },
-    "retainage-over-all": { cell: "#VALUE!", says: "retainage: {percent} % is more than all that is earned; write 100% or less" },
     "deposit-over-value": {
       cell: "#VALUE!",
       says: "deposit: {deposit} is more than contract and changes come to, {value}; give the deposit of this contract",
@@ -113,7 +111,7 @@ export const PROGRESSBILLING = declare({
     {
       given: { schedule: CONTRACT, retainage: "110%" },
       fails: "#VALUE!",
-      says: "retainage: 110 % is more than all that is earned; write 100% or less",
+      says: 'retainage: must be 100 % or less, got "110%"',
       from: "by hand: no more can be held back than is earned",
     },
   ],

@@ -8,14 +8,14 @@ export interface ScheduledWork {
   readonly row: number;
   /** A deduct is negative. Absent: 0 or empty, which a host may not tell apart. 0: included elsewhere, in words. */
   readonly value?: Exact;
-  /** A share: 0.6 for 60 %. */
+  /** A share, up to 1: 0.6 for 60 %. */
   readonly done: number;
   /** Cost of goods on site that are not yet built in. */
   readonly stored: Exact;
   readonly change: boolean;
 }
 
-/** Retainage is a share; paid and deposit are money that came before this bill. */
+/** Retainage is a share, up to 1; paid and deposit are money that came before this bill. */
 export interface BillingTerms {
   readonly retainage: Exact;
   readonly paid: Exact;
@@ -30,19 +30,11 @@ export interface BilledRow {
   readonly balance?: Exact;
 }
 
-export type BillingProblem =
-  | "no-value"
-  | "done-over-all"
-  | "earned-over-value"
-  | "retainage-over-all"
-  | "deposit-over-value";
+export type BillingProblem = "no-value" | "earned-over-value" | "deposit-over-value";
 
 const ZERO = new Exact(0);
-const PERCENT = 100;
 
 const sum = (amounts: readonly Exact[]): Exact => amounts.reduce((all, each) => all.plus(each), ZERO);
-
-const percentOf = (share: Exact | number): string => new Exact(share).times(PERCENT).toString();
 
 interface Earned {
   readonly item: string | number;
@@ -55,7 +47,6 @@ interface Earned {
 const earnedOf = ({ item, row, value, done, stored, change }: ScheduledWork): Earned | Problem<BillingProblem> => {
   const facts = { item: String(item), row };
   if (value === undefined) return problem("no-value", facts);
-  if (done > 1) return problem("done-over-all", { ...facts, percent: percentOf(done) });
   const worth = cents(value);
   const earned = cents(worth.times(exact(done))).plus(cents(stored));
   // Of a deduct, too, no more is earned than it is worth, and nothing on the other side of 0.
@@ -78,15 +69,13 @@ export const progressBilling = (
     if (isProblem(row)) return row;
     rows.push(row);
   }
-  const { retainage } = terms;
-  if (retainage.gt(1)) return problem("retainage-over-all", { percent: percentOf(retainage) });
   const worth = (isChange: boolean): Exact => sum(rows.filter(({ change }) => change === isChange).map(({ value }) => value));
   const [contract, changes] = [worth(false), worth(true)];
   const value = contract.plus(changes);
   const [paid, deposit] = [cents(terms.paid), cents(terms.deposit)];
   if (deposit.gt(0) && deposit.gt(value)) return problem("deposit-over-value", { deposit: deposit.toString(), value: value.toString() });
   const earned = sum(rows.map((row) => row.earned));
-  const retained = cents(earned.times(retainage));
+  const retained = cents(earned.times(terms.retainage));
   const credited = deposit.isZero() ? ZERO : cents(deposit.times(earned).div(value));
   return [
     ...rows.map((row) => ({ item: row.item, value: row.value, done: row.done, earned: row.earned, balance: row.value.minus(row.earned) })),

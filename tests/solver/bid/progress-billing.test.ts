@@ -52,16 +52,11 @@ test("a bill after more was paid than is due is money back", () => {
 test("what is refused", () => {
   const refused = (parts: readonly Part[], given = terms()): unknown => progressBilling(schedule(parts), given);
   expect(refused([{ value: 10 }, { done: 1 }])).toMatchObject({ problem: "no-value", details: { item: "part 2", row: 3 } });
-  expect(refused([{ value: 10, done: 1.5 }])).toMatchObject({
-    problem: "done-over-all",
-    details: { item: "part 1", row: 2, percent: "150" },
-  });
   expect(refused([{ value: 10, done: 0.9, stored: 2 }])).toMatchObject({
     problem: "earned-over-value",
     details: { item: "part 1", row: 2, earned: "11", value: "10" },
   });
   expect(refused([{ value: -10, done: 0, stored: 2 }])).toMatchObject({ problem: "earned-over-value" });
-  expect(refused([{ value: 10, done: 1 }], terms(1.1))).toMatchObject({ problem: "retainage-over-all", details: { percent: "110" } });
   expect(refused([{ value: 10, done: 1 }], terms(0, 0, 11))).toMatchObject({
     problem: "deposit-over-value",
     details: { deposit: "11", value: "10" },
