@@ -1,6 +1,8 @@
 import { BID } from "./bid/bid";
 import { EXTEND } from "./bid/extend";
+import { PROGRESSBILLING } from "./bid/progressbilling";
 import { SELLINGPRICE } from "./bid/sellingprice";
+import { BIDVARIANCE } from "./books/bidvariance";
 import { RECONCILE } from "./books/reconcile";
 import { VARIANCE } from "./books/variance";
 import { CHECK } from "./code/check";
@@ -72,7 +74,7 @@ export const catalogue: readonly Declaration[] = [
   BLANK, ORDER,
   CUTS, BUY, PLAN, OFFCUTS, BOARDFEET,
   TREADFIT, RISERFIT, MISREAD, NEXTSTEP, MARKS, RISERMARKS, NOTCH, RISERHEIGHT, RELIEF, BEVEL, GAP,
-  TAKEOFF, ADHESIVE, HOURS, EXTEND, SELLINGPRICE, BID,
+  TAKEOFF, ADHESIVE, HOURS, EXTEND, SELLINGPRICE, BID, PROGRESSBILLING,
   EMC, MOVEMENT, TREADLOAD,
-  VARIANCE, RECONCILE,
+  VARIANCE, RECONCILE, BIDVARIANCE,
 ];

@@ -40,7 +40,7 @@ export type Column =
 export type Plausible = "total rise" | "rise" | "run" | "board length" | "board width";
 
 /** What a rate is a share of; it decides how large a bare number can be meant. */
-export type RateOf = "the cost" | "the cost or of the price" | "what it falls on" | "the quantity";
+export type RateOf = "the cost" | "the cost or of the price" | "what it falls on" | "the quantity" | "the whole";
 
 export type Columns = Readonly<Record<string, Column>>;
 
@@ -52,6 +52,8 @@ export interface Table<C extends Columns = Columns> {
   readonly ambiguous?: (columns: number) => string | undefined;
   /** Functions whose result may stand as this table, whole or in part: their other headings are passed over. */
   readonly takes: readonly string[];
+  /** Rows called total or the like are about other rows and are passed over; so they are where the table takes ORDER. */
+  readonly hasTotals?: true;
 }
 
 export interface ColumnValueOf {
@@ -96,5 +98,5 @@ export const table = <const C extends Columns>(
   name: string,
   says: string,
   columns: C,
-  further: Partial<Pick<Table, "ambiguous" | "takes">> = {},
+  further: Partial<Pick<Table, "ambiguous" | "takes" | "hasTotals">> = {},
 ): Table<C> => ({ name, says, columns, takes: [], ...further });

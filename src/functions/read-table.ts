@@ -54,9 +54,9 @@ const widthOf = (rows: readonly (readonly Given[])[]): number =>
 /** Rows that are about other rows, of ORDER or of the user's own: where a table goes on into another they are no goods. */
 const SUMMARIES: readonly string[] = ["total", "saving", "subtotal", "grand total"].map(folded);
 
-const isSummary = (row: readonly Given[], places: Places, { takes }: Table): boolean => {
+const isSummary = (row: readonly Given[], places: Places, { takes, hasTotals }: Table): boolean => {
   const item = row[places.get("item") ?? -1] ?? null;
-  return takes.includes("ORDER") && typeof item === "string" && SUMMARIES.includes(folded(item));
+  return (hasTotals === true || takes.includes("ORDER")) && typeof item === "string" && SUMMARIES.includes(folded(item));
 };
 
 const LABELS: readonly string[] = ["step", "label", "item"];

@@ -130,6 +130,7 @@ const RATE_MEANT: Readonly<Record<RateOf, number>> = {
   "the cost or of the price": 5,
   "what it falls on": 1,
   "the quantity": 1,
+  "the whole": 1,
 };
 /** Beyond it a number is percent without its sign, 25 for 25 %. */
 const RATE_SLIP = 5;
@@ -141,6 +142,9 @@ export const readRate = (name: string, cell: Given, of: RateOf): Exact | Failed 
   if (isFailed(value)) return value;
   const wrong = signed(name, value, "not negative", cell);
   if (wrong !== undefined) return wrong;
+  // Of the whole there is never more than all, however it is written.
+  if (of === "the whole" && value.gt(1) && (typeof cell === "string" || value.lte(RATE_SLIP)))
+    return failed(say.mustBe(name, "100 % or less", cell));
   if (typeof cell === "string" && cell.trim().endsWith("%"))
     return value.gt(MOST_RATE) ? failed(say.mustBe(name, "1000 % or less", cell)) : value;
   if (value.gt(RATE_SLIP)) return failed(say.percent(name, value.toNumber()));

@@ -328,17 +328,49 @@ export const planned = table(
       sign: "positive",
       says: "Length of one, as BUY gives it: where gross is quantity x length, net and gross are lengths and no board feet.",
     },
+    waste: { kind: "number", sign: "not negative", onlyHeaded: true, says: "How many of the quantity may be wasted." },
   },
   { ...PRICE_OR_COST, takes: ["ORDER", "BUY", "EXTEND"] },
 );
 
-export const bought = table("bought", "One row per line of an invoice.", goods, { ...PRICE_OR_COST, takes: ["ORDER", "BUY", "EXTEND"] });
+export const bought = table(
+  "bought",
+  "One row per line of an invoice, or per item of a job.",
+  {
+    ...goods,
+    cost: { kind: "money", sign: "any", says: "Cost of the row, the charges in it, rounded to cents." },
+    charges: {
+      kind: "money",
+      sign: "any",
+      onlyHeaded: true,
+      says: "Freight, tax and credits on the goods of the row: part of the cost, and added to quantity x price where no cost is given.",
+    },
+    waste: { kind: "number", sign: "not negative", onlyHeaded: true, says: "How many of the quantity were wasted." },
+  },
+  { ...PRICE_OR_COST, takes: ["ORDER", "BUY", "EXTEND", "RECONCILE"] },
+);
 
 export const used = table("used", "One row per item used.", {
   item: itemLabel,
   quantity: { kind: "number", sign: "any", required: true, says: "How many were used." },
   unit: { kind: "text", default: "", says: UNIT_SAYS },
 }, { takes: ["ORDER", "BUY", "EXTEND"] });
+
+export const schedule = table(
+  "schedule",
+  "One row per part of the work, as the customer is to be billed for it.",
+  {
+    item: { kind: "label", says: "Part of the work.", required: true },
+    value: {
+      kind: "money", sign: "any", required: true, zero: "not given", words: { included: 0 },
+      says: "Price of the part; a deduct is negative; `included` for a part that has no price of its own.",
+    },
+    done: { kind: "rate", sign: "not negative", of: "the whole", required: true, says: "Share done up to now: 60% or 0.6." },
+    stored: { kind: "money", sign: "not negative", says: "Goods for it that are on site and not yet built in." },
+    change: { kind: "flag", default: false, says: "Whether the row is an accepted change of the contract." },
+  },
+  { hasTotals: true },
+);
 
 export const amendments = table("amendments", "One row per limit the local authority has changed.", {
   item: itemLabel,

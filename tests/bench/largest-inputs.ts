@@ -220,6 +220,19 @@ const LARGEST: readonly LargestInput[] = [
       rows(2_000, (n) => [scattered(n + 4_000), 3]),
     ],
   },
+  {
+    id: "BIDVARIANCE",
+    says: "two tables of 2,000 rows, names of no pattern",
+    cells: () => [
+      [["item", "quantity", "price", "waste"], ...rows(2_000, (n) => [scattered(n), 3, 38.005, 1])],
+      [["item", "quantity", "cost", "charges", "waste"], ...rows(2_000, (n) => [scattered(n + 1_000), 3, 114.02, 7.5, 1])],
+    ],
+  },
+  {
+    id: "PROGRESSBILLING",
+    says: "2,000 rows, with retainage and a deposit",
+    cells: () => [[["item", "value", "done", "stored"], ...rows(2_000, (n) => [`part ${n}`, 100.005, 0.5, 10.005])], 0.1, 500, 900],
+  },
   { id: "BID", says: "20,000 costs", cells: () => [rows(20_000, (n) => [`goods ${n}`, 38.005])] },
 ];
 

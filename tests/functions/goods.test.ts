@@ -152,6 +152,13 @@ test("LF is ft and ea is each, an invoice in inches is feet", () => {
   );
 });
 
+test.each([["ea", "each"], ["pcs.", "no"], ["LF", "ft"], ["Each", "EA"]])("a price for %s is one for %s", (unit, of) => {
+  // By hand: 4 x 2.
+  const list = [["item", "price", "unit"], ["cap", 2, of], ["cap", 3, "box"]];
+  const rows = rowsOf("EXTEND", [["item", "quantity", "unit"], ["cap", 4, unit]], list);
+  expect(rows[0]).toMatchObject({ price: 2, cost: 8, note: "" });
+});
+
 test("three boards at 38.005 are 114.02 in a row and 114.03 in three, planned, bought and bid", () => {
   const one = [PRICED, ["oak", 3, 38.005]];
   const three = [PRICED, ["oak", 1, 38.005], ["oak", 1, 38.005], ["oak", 1, 38.005]];
@@ -187,15 +194,15 @@ test("one job against its plan, every item", () => {
   ];
   const rows = rowsOf("RECONCILE", plan, bought);
   // By hand: 583.43 - 11 x 52 = 11.43, (11 - 13) x 52 = -104; 123.03 - 3.25 x 38 = -0.47, (3.25 - 4) x 38 = -28.50; 171.50 - 170 = 1.50;
-  // the skirt board was not bought; freight 74.48 - 60 = 14.48. 952.44 - 1,142 = -189.56 = 26.94 - 132.50 - 84.
+  // the skirt board was not bought; freight 74.48 - 60 = 14.48. 952.44 - 1,142 = -189.56 = 12.46 - 132.50 - 84 + 14.48.
   const variances = (item: string): unknown[] =>
-    ["price variance", "usage variance", "scope", "on the rack"].map((heading) => named(rows, item)?.[heading]);
-  expect(variances("oak blank 42")).toEqual([11.43, -104, 0, 0]);
-  expect(variances("poplar 16 ft")).toEqual([-0.47, -28.5, 0, 0]);
-  expect(variances("maple newel")).toEqual([1.5, 0, 0, 0]);
-  expect(variances("skirt board")).toEqual([0, 0, -84, 0]);
-  expect(variances("freight")).toEqual([14.48, 0, 0, 0]);
-  expect(variances("total")).toEqual([26.94, -132.5, -84, 0]);
+    ["price variance", "usage variance", "scope", "on the rack", "charges"].map((heading) => named(rows, item)?.[heading]);
+  expect(variances("oak blank 42")).toEqual([11.43, -104, 0, 0, 0]);
+  expect(variances("poplar 16 ft")).toEqual([-0.47, -28.5, 0, 0, 0]);
+  expect(variances("maple newel")).toEqual([1.5, 0, 0, 0, 0]);
+  expect(variances("skirt board")).toEqual([0, 0, -84, 0, 0]);
+  expect(variances("freight and tax")).toEqual([0, 0, 0, 0, 14.48]);
+  expect(variances("total")).toEqual([12.46, -132.5, -84, 0, 14.48]);
   expect(named(rows, "total")).toMatchObject({ "planned cost": 1142, spent: 952.44 });
   expect(named(rows, "skirt board")?.["note"]).toBe("planned, not bought");
 });

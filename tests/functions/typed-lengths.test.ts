@@ -76,18 +76,22 @@ const withLengths = catalogue.filter(({ parameters }) =>
   ),
 );
 
-// TOINCHES has only texts of other kinds as examples, RECONCILE none with the lengths it may take from a plan.
+// TOINCHES has only texts of other kinds as examples, RECONCILE and BIDVARIANCE none with the lengths they may take from a plan.
 test("every function that takes lengths is among the cases, or tried below", () => {
-  const tried = [...cases.map(({ declaration }) => declaration.id), "TOINCHES", "RECONCILE"];
+  const tried = [...cases.map(({ declaration }) => declaration.id), "TOINCHES", "RECONCILE", "BIDVARIANCE"];
   expect(withLengths.map(({ id }) => id).filter((id) => !tried.includes(id))).toEqual([]);
 });
 
-test("TOINCHES and RECONCILE take them too", () => {
-  const [toInches, reconcile] = ["TOINCHES", "RECONCILE"].map((id) => functions.get(id));
+test("TOINCHES, RECONCILE and BIDVARIANCE take them too", () => {
+  const [toInches, reconcile, variance] = ["TOINCHES", "RECONCILE", "BIDVARIANCE"].map((id) => functions.get(id));
   expect([toInches?.(7.5625), toInches?.([[7.5625], [0.5]])]).toEqual([toInches?.("7 9/16"), toInches?.([["7 9/16"], ["1/2"]])]);
   const planned = (length: unknown) => [["item", "quantity", "price", "net", "gross", "length"], ["rail", 2, 9, 90, 96, length]];
   const bought = [["item", "quantity", "price"], ["rail", 2, 9]];
-  expect(answeredBy(reconcile, planned(96.5), bought)).toEqual(answeredBy(reconcile, planned("96 1/2"), bought));
+  for (const solve of [reconcile, variance]) {
+    const answer = answeredBy(solve, planned(96.5), bought);
+    expect(Array.isArray(answer)).toBe(true);
+    expect(answer).toEqual(answeredBy(solve, planned("96 1/2"), bought));
+  }
 });
 
 /** A sentence quotes what was given, as it was given. */

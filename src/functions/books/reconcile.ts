@@ -1,6 +1,7 @@
 import { reconciliation } from "../../solver/books/reconciliation";
 import { isProblem } from "../../solver/problem";
 import { declare, headings } from "../declare";
+import { GOODS_PROBLEMS } from "../goods-problems";
 import { GOODS_RULES } from "../goods-rules";
 import { bought, planned, used } from "../tables";
 
@@ -9,7 +10,7 @@ export const RECONCILE = declare({
   group: "Books",
   says:
     "Planned, bought and used goods by item: price, usage, what was not planned or not bought, " +
-    "what lies on the rack, and what was wasted.",
+    "what lies on the rack, freight and tax, and what was wasted.",
   parameters: {
     planned: {
       kind: "table",
@@ -18,7 +19,13 @@ export const RECONCILE = declare({
       badRows: "refuse",
       says: "Goods planned, such as the results of ORDER and BUY.",
     },
-    bought: { kind: "table", table: bought, rows: 2_000, badRows: "refuse", says: "Invoices; a return has a negative quantity." },
+    bought: {
+      kind: "table",
+      table: bought,
+      rows: 2_000,
+      badRows: "refuse",
+      says: "Invoices, or the result of JOBCOST; a return has a negative quantity.",
+    },
     used: {
       kind: "table",
       table: used,
@@ -33,8 +40,9 @@ export const RECONCILE = declare({
   result: {
     kind: "table",
     says:
-      "One row per item, then the total: spent less planned cost is price variance, usage variance, scope and rack together, to " +
-      "the cent, without a balancing row. Positive is unfavourable in price, usage and scope; on the rack it is stock still owned.",
+      "One row per item, then freight and tax where they are rows of their own, then the total: spent less planned cost is price " +
+      "variance, usage variance, scope, rack and charges together, to the cent, without a balancing row. Positive is unfavourable; " +
+      "on the rack it is stock still owned.",
     columns: {
       item: { kind: "label", says: "Item as first written." },
       unit: { kind: "text", says: "Unit of the quantities." },
@@ -42,16 +50,18 @@ export const RECONCILE = declare({
       bought: { kind: "number", says: "Quantity bought, returns taken off." },
       used: { kind: "number", says: "Quantity used." },
       plannedCost: { kind: "money", says: "Cost planned: each row in cents, added." },
-      spent: { kind: "money", says: "Cost of what was bought: each row in cents, added." },
-      priceVariance: { kind: "money", says: "Spent less bought at the planned price." },
+      spent: { kind: "money", says: "Cost of what was bought, charges in it: each row in cents, added." },
+      priceVariance: { kind: "money", says: "Spent less charges, less bought at the planned price." },
       usageVariance: { kind: "money", says: "Used less planned, at the planned price." },
       scope: {
         kind: "money",
-        says:
-          "What was not planned, at the price paid, freight and tax that were not planned among it; less what was planned and " +
-          "neither bought nor used.",
+        says: "What was not planned, at the price paid; less what was planned and neither bought nor used.",
       },
       onTheRack: { kind: "money", says: "Bought less used, at the planned price." },
+      charges: {
+        kind: "money",
+        says: "Freight, tax and credits paid; in the row `freight and tax`, those of rows of their own less what was planned of them.",
+      },
       net: { kind: "number", says: "Board feet in the pieces used; none where the plan gives lengths." },
       gross: { kind: "number", says: "Board feet of what was used." },
       yield: {
@@ -62,52 +72,12 @@ export const RECONCILE = declare({
       note: {
         kind: "text",
         says:
-          "Items that were not planned, planned without a price or not bought, used more than bought, without a yield, or with a " +
-          "name like another: same goods?",
+          "Items that were not planned, planned without a price or not bought, used more than bought, wasted, without a yield, or " +
+          "with a name like another: same goods?",
       },
     },
   },
-  problems: {
-    "units-differ": {
-      cell: "#VALUE!",
-      says:
-        '{table}, {item}: is in "{unit}" in row {row}, other rows are in "{other}", which does not convert; give one unit, or ' +
-        "board feet where the plan has gross",
-    },
-    "unit-is-empty": {
-      cell: "#VALUE!",
-      says: '{table}, {item}: unit is empty in row {row}; other rows of "{item}" are in {other}; give the unit',
-    },
-    "bought-without-price": {
-      cell: "#VALUE!",
-      says: "bought, {item}: price and cost are both empty or 0 in row {row}; give what was paid",
-    },
-    "planned-half-without-price": {
-      cell: "#VALUE!",
-      says: "planned, {item}: one row has a price and another has none, see row {row}; give both a price",
-    },
-    "money-without-quantity": {
-      cell: "#VALUE!",
-      says: "{table}, {item}: quantity is empty or 0 in row {row}, beside money of {money}; give the quantity",
-    },
-    "quantity-of-money": {
-      cell: "#VALUE!",
-      says:
-        "{table}, {item}: a quantity of {quantity} in row {row}, but this is money and no goods; give its cost with the quantity " +
-        "empty or 1, and no row under used",
-    },
-    "planned-nothing-for-money": { cell: "#VALUE!", says: "planned, {item}: a quantity of 0 costs {cost}; give the quantity" },
-    "cost-against-quantity": {
-      cell: "#VALUE!",
-      says:
-        "{table}, {item}: a quantity of {quantity} costs {cost} in row {row}; a return has a negative quantity and brings money " +
-        "back, write {instead}",
-    },
-    "price-and-cost-differ": {
-      cell: "#VALUE!",
-      says: "{table}, {item}: {quantity} at {price} is not the cost of {cost} in row {row}; give one of the two, or make them agree",
-    },
-  },
+  problems: GOODS_PROBLEMS,
   examples: [
     {
       given: {
@@ -176,10 +146,37 @@ export const RECONCILE = declare({
           onTheRack: 520,
           note: 'not planned: counted at the price paid; like "oak blank" in row 2 of planned: same goods?',
         },
-        { item: "freight", scope: 40, onTheRack: 0, note: "not planned" },
-        { item: "total", plannedCost: 604, spent: 560, priceVariance: 0, usageVariance: 0, scope: -44, onTheRack: 0 },
+        { item: "freight and tax", scope: 0, onTheRack: 0, charges: 40, note: "not planned" },
+        { item: "total", plannedCost: 604, spent: 560, priceVariance: 0, usageVariance: 0, scope: -84, onTheRack: 0, charges: 40 },
       ],
       from: "by hand: 560 - 604 = -44 = 40 of freight less a skirt board of 84; the slip of the pen shows as -520 and 520",
+    },
+    {
+      given: {
+        planned: [
+          ["item", "quantity", "unit", "price"],
+          ["oak blank", 7, "each", 52],
+          ["freight", "", "", 30],
+        ],
+        bought: [
+          ["job", "item", "unit", "quantity", "price", "cost", "charges", "waste", "waste cost", "note"],
+          ["Birch 4", "oak blank", "each", 8, 53.03875, 458.81, 34.5, 1, 57.35, ""],
+        ],
+      },
+      shows: [
+        {
+          item: "oak blank",
+          plannedCost: 364,
+          spent: 458.81,
+          priceVariance: 8.31,
+          usageVariance: 52,
+          charges: 34.5,
+          note: "waste 1, allowed 0: 52.00 of the usage variance",
+        },
+        { item: "freight and tax", plannedCost: 30, charges: -30, note: "planned; what was paid stands with its goods" },
+        { item: "total", plannedCost: 394, spent: 458.81, priceVariance: 8.31, usageVariance: 52, charges: 4.5 },
+      ],
+      from: "by hand: 458.81 - 34.50 - 8 x 52 = 8.31; (8 - 7) x 52; 34.50 - 30; 458.81 - 394 = 64.81 = 8.31 + 52 + 4.50",
     },
     {
       given: {
@@ -230,7 +227,7 @@ export const RECONCILE = declare({
   source:
     "OpenStax, Principles of Accounting, Volume 2, 8.2: price variance on quantity bought, usage variance on quantity used; the " +
     "rack is what was bought and not used. " +
-    `Freight, delivery, tax and discounts are money and no goods: price variance where they are planned, else scope. ${GOODS_RULES}`,
+    `Freight, delivery, tax and discounts are money and no goods: charges. ${GOODS_RULES}`,
   solve: ({ planned: plan, bought: invoices, used: fitted }) => {
     const rows = reconciliation(plan, invoices, fitted === invoices ? undefined : fitted);
     return isProblem(rows) ? rows : rows.map((row) => ({ ...row }));

@@ -1,3 +1,4 @@
+import { exact } from "../../solver/length/exact";
 import { lengthOf } from "../../solver/length/length";
 import { isProblem } from "../../solver/problem";
 import type { CuttingJob } from "../../solver/yield/cutting-job";
@@ -11,7 +12,7 @@ const OWNED = { price: 0, owned: "yes" } as const;
 /** Goes into stock like any row and adds nothing to it; a row of stock has some length. */
 const noneKept = ({ keep, stock: [first] }: CuttingJob): Offcut => {
   const length = keep !== undefined && keep.gt(0) ? keep : first?.length;
-  return { length: length ?? lengthOf(1, "in"), available: 0, label: "no end is long enough", grade: "" };
+  return { length: length ?? lengthOf(1, "in"), available: 0, label: "no end is long enough", grade: "", value: exact(0) };
 };
 
 export const OFFCUTS = declare({
@@ -33,6 +34,12 @@ export const OFFCUTS = declare({
       grade: { kind: "text", says: "Grade of the stick it comes from." },
       width: { kind: "length", says: "Width of the stick it comes from." },
       thickness: { kind: "length", says: "Thickness of the stick it comes from." },
+      value: {
+        kind: "money",
+        says:
+          "What one is worth in the books: price x length of the end / length of the stick, in cents; a stick without a price gives " +
+          "0. A cut plan does not read it: what is on the rack is paid for.",
+      },
     },
   },
   problems: {
@@ -53,10 +60,10 @@ export const OFFCUTS = declare({
         keep: 12,
       },
       gives: [
-        ["length", "price", "available", "owned", "label", "grade", "width", "thickness"],
-        [55.875, 0, 1, "yes", "offcut of oak 8 ft", "", 11.25, 1],
+        ["length", "price", "available", "owned", "label", "grade", "width", "thickness", "value"],
+        [55.875, 0, 1, "yes", "offcut of oak 8 ft", "", 11.25, 1, 14.26],
       ],
-      from: "by hand: 96 - 40 - 1/8",
+      from: "by hand: 96 - 40 - 1/8; 24.50 x 55.875 / 96 = 14.2597, 14.26 in cents",
     },
     {
       given: {
@@ -69,7 +76,7 @@ export const OFFCUTS = declare({
         keep: 12,
         headings: false,
       },
-      gives: [[12, 0, 0, "yes", "no end is long enough", "", "", ""]],
+      gives: [[12, 0, 0, "yes", "no end is long enough", "", "", "", 0]],
       from: "by hand: two of 48 use up a stick of 96",
     },
     {
@@ -79,7 +86,7 @@ export const OFFCUTS = declare({
       from: "by hand: only the shop knows what is worth the rack",
     },
   ],
-  source: "The ends left over in the plan that CUTS shows.",
+  source: "The ends left over in the plan that CUTS shows; their value by length, as sticks are sold.",
   solve: (given) => {
     const job = cuttingJobOf(given);
     const plan = sharedPlan(job);

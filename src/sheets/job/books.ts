@@ -18,12 +18,13 @@ const USED = LAST + 2;
 const USED_ROWS = 12;
 const ROWS = 14;
 const WHY = [
-  "item", "planned", "bought", "used", "plannedCost", "spent", "priceVariance", "usageVariance", "scope", "onTheRack", "wasteCost",
+  "item", "planned", "bought", "used", "plannedCost", "spent", "priceVariance", "usageVariance", "scope", "onTheRack", "charges",
+  "wasteCost",
 ] as const;
 
 const total = (heading: string): string => `STAIR.PICK(${RECONCILED}#,"total","${heading}")`;
 const over = `(${total("spent")}-${total("planned cost")})`;
-const explained = ["price variance", "usage variance", "scope", "on the rack"].map(total).join("+");
+const explained = ["price variance", "usage variance", "scope", "on the rack", "charges"].map(total).join("+");
 
 const answers = (money: string): readonly Answer[] => [
   { over: ["A", "A"], name: "planned", value: total("planned cost"), from: "E8", format: MONEY, under: money },
@@ -33,10 +34,10 @@ const answers = (money: string): readonly Answer[] => [
   { over: ["H", "I"], name: "by usage", value: total("usage variance"), from: "E8", format: SIGNED_MONEY, under: money },
   { over: ["J", "J"], name: "on the rack", value: total("on the rack"), from: "E8", format: SIGNED_MONEY, under: `${money}, not used` },
   {
-    over: ["K", "M"], name: "do they add up?", from: "E8", under: "price + usage + scope + rack", isText: true,
+    over: ["K", "N"], name: "do they add up?", from: "E8", under: "price + usage + scope + rack + charges", isText: true,
     value: `IF(ABS(${over}-(${explained}))<0.005,"✓ to the cent","✗ "&TEXT(${over}-(${explained}),"0.00")&" out")`,
   },
-  { over: ["N", "O"], name: "paid, not used", value: total("waste cost"), from: "E8", format: MONEY, under: `${money} of wood` },
+  { over: ["O", "P"], name: "paid, not used", value: total("waste cost"), from: "E8", format: MONEY, under: `${money} of wood` },
 ];
 
 const filled = (rows: Filling["invoices"], count: number, columns: number): readonly (readonly Entry[])[] =>
@@ -58,7 +59,7 @@ const blocks = (filling: Filling): readonly Block[] => {
       at: `A${USED + 1}`, headings: true, numbers: [1], inputs: [0, 1],
       rows: [headingsOf(used, "item", "quantity"), ...filled(filling.used, USED_ROWS, 2)],
     },
-    { at: "E7", style: "part", rows: [["Why: planned, bought, used; a plus is against you", "", "", "", "", "", "", "", "", "", ""]] },
+    { at: "E7", style: "part", rows: [["Why: planned, bought, used; a plus is against you", "", "", "", "", "", "", "", "", "", "", ""]] },
     { at: "E8", rows: [[`=${passing(RECONCILED, chosen(RECONCILE, `${RECONCILED}#`, ...WHY))}`]] },
     { at: "AA7", style: "part", rows: [["Planned, of every stair: all that Order and Cut plan buy"]] },
     { at: PLANNED, rows: [[`=VSTACK('Cut plan'!${ALL_BOUGHT}#)`]] },
@@ -74,11 +75,11 @@ export const books = (filling: Filling): SheetData =>
     title: `="Books: "&${JOB.job}`,
     says:
       "Type a row for each line of an invoice, what goes back with a minus, and what was fitted. The rest says why more was spent " +
-      "than planned: price, usage, or boards still on the rack. The rip is wood you have paid for.",
+      "than planned: price, usage, boards still on the rack, or freight and tax. The rip is wood you have paid for.",
     answers: answers(moneyOf(filling)),
     heights: { 8: 34 },
-    widths: { A: 112, B: 72, C: 68, D: 6, E: 112, F: 70, G: 66, H: 50, I: 80, J: 80, K: 74, L: 74, M: 56, N: 60, O: 66 },
-    totals: [`E9:O${8 + ROWS}`],
+    widths: { A: 112, B: 72, C: 68, D: 6, E: 112, F: 70, G: 66, H: 50, I: 80, J: 80, K: 74, L: 74, M: 56, N: 60, O: 62, P: 66 },
+    totals: [`E9:P${8 + ROWS}`],
     blocks: blocks(filling),
     spills: [
       ...viewOf(RECONCILE, WHY, "E8", ROWS, filling.unit),

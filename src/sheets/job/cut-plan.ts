@@ -39,6 +39,8 @@ const SAWN = { stock: `${STOCK_READ}#`, kerf: `B${SAW + 1}`, trim: `B${SAW + 2}`
 /** Risers, returns, skirts and rail of a long flight, a row each. */
 const ROWS = 80;
 const BUY_VIEW = ["item", "length", "quantity", "price", "cost"] as const;
+/** An end as stock for the next job; what it is worth is for the books. */
+const KEPT_VIEW = ["length", "price", "available", "owned", "label", "grade", "width", "thickness"] as const;
 /** What RECONCILE reads of what has a price. */
 const PLANNED = ["item", "quantity", "price", "net", "gross"] as const;
 
@@ -179,7 +181,8 @@ const stickByStick = (filling: Filling): string => {
 /** Ends of both plans that go back to the rack, as stock for the next job. */
 const keptEnds = (filling: Filling): string => {
   const [available = 3] = placesOf(OFFCUTS, "available");
-  const stacked = `VSTACK(${cutting(filling, OFFCUTS, "risers")},DROP(${cutting(filling, OFFCUTS, "rail")},1))`;
+  const ends = `VSTACK(${cutting(filling, OFFCUTS, "risers")},DROP(${cutting(filling, OFFCUTS, "rail")},1))`;
+  const stacked = chosen(OFFCUTS, ends, ...KEPT_VIEW);
   const kept = `LET(e,${stacked},n,CHOOSECOLS(e,${available}),k,FILTER(e,IF(ISNUMBER(n),n>0,TRUE)),` +
     'IF(ROWS(k)=1,"no end is as long as that",k))';
   return bothPlans(`IF(B${SAW + 3}="",${asksFor(`B${SAW + 3}`)},${kept})`);
@@ -294,7 +297,7 @@ export const cutPlan = (filling: Filling): SheetData => {
     spills: [
       { at: "J8", rows: ROWS, formats: { 3: length, 4: length, 5: length }, styles: { 1: "right" } },
       { at: "Q8", rows: 20, formats: { 1: length, 3: MONEY, 4: MONEY } },
-      ...spillOf(OFFCUTS, `A${OFFCUT_ROW}`, 8, unit),
+      ...viewOf(OFFCUTS, KEPT_VIEW, `A${OFFCUT_ROW}`, 8, unit),
       ...[RISER_BUY, RAIL_BUY].flatMap((at) => spillOf(BUY, at, BOARDS + 1, unit, boardFeet)),
       ...[RISER_PLAN, RAIL_PLAN].flatMap((at) => spillOf(PLAN, at, 12, unit)),
       ...spillOf(BLANK, RISER_PIECES, 24, unit),

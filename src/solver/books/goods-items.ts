@@ -1,9 +1,9 @@
-import { cents } from "../bid/cents";
 import { goodsKey } from "../goods/goods-key";
 import { converted, EACH, type GoodsUnit, goodsUnit, isBoardFeet, isConvertible } from "../goods/goods-unit";
 import { isMoneyItem } from "../goods/money-item";
 import { Exact, exact } from "../length/exact";
 import { isProblem, type Problem, problem } from "../problem";
+import { type RowCost, rowCost, type RowCostProblem } from "./row-cost";
 
 interface Goods {
   readonly item: string | number;
@@ -12,17 +12,23 @@ interface Goods {
   readonly row: number;
 }
 
-/** Goods bought: a return has a negative quantity. */
-export interface BoughtGoods extends Goods {
+/** Goods with their money; how many of them are waste. */
+interface PricedGoods extends Goods {
   readonly price: Exact;
   readonly cost: Exact;
+  readonly waste?: number;
+}
+
+/** Goods bought: a return has a negative quantity. Freight, tax and credits that lie on them are part of the cost and none of the price. */
+export interface BoughtGoods extends PricedGoods {
+  readonly charges?: Exact;
 }
 
 /**
  * Goods planned: several rows of an item add up. `net` and `gross` are board feet of the row; as BUY gives them for stock without width and
  * thickness they are lengths, and `gross` is then quantity x `length`.
  */
-export interface PlannedGoods extends BoughtGoods {
+export interface PlannedGoods extends PricedGoods {
   readonly net?: number;
   readonly gross?: number;
   readonly length?: number;
@@ -31,20 +37,22 @@ export interface PlannedGoods extends BoughtGoods {
 export type UsedGoods = Goods;
 
 export type ReconcileProblem =
+  | RowCostProblem
   | "units-differ"
   | "unit-is-empty"
   | "bought-without-price"
   | "planned-half-without-price"
-  | "money-without-quantity"
-  | "quantity-of-money"
   | "planned-nothing-for-money"
-  | "price-and-cost-differ"
-  | "cost-against-quantity";
+  | "waste-over-quantity";
 
-type TableName = "planned" | "bought" | "used";
+/** What the tables are called in sentences: by the arguments they stand in. */
+export interface TableNames {
+  readonly planned: string;
+  readonly bought: string;
+  readonly used: string;
+}
 
 export const ZERO = new Exact(0);
-const HALF_A_CENT = new Exact("0.005");
 /** Lengths that went through cells agree to this share. */
 const DUST = new Exact("1e-9");
 
@@ -61,6 +69,8 @@ interface Article {
 interface Plan {
   readonly planned: Exact;
   readonly plannedCost: Exact;
+  /** How many of them may be wasted. */
+  readonly allowed: Exact;
   readonly net: Exact;
   readonly gross: Exact;
   /** What `net` and `gross` count. */
@@ -73,8 +83,11 @@ interface Plan {
 /** An item with all that was planned, bought and used of it. */
 export interface Item extends Article, Plan {
   readonly bought: Exact;
-  readonly spent: Exact;
+  /** On the goods themselves, and on freight, tax and credits that lie on them. */
+  readonly goodsCost: Exact;
+  readonly charges: Exact;
   readonly used: Exact;
+  readonly wasted: Exact;
 }
 
 export const sum = (amounts: readonly Exact[]): Exact => amounts.reduce((total, amount) => total.plus(amount), ZERO);
@@ -95,7 +108,7 @@ const articleOf = (name: string, unit: string): Article => {
 
 /** The rows of one table. */
 interface GoodsTable<Row extends Goods> {
-  readonly table: TableName;
+  readonly table: string;
   readonly rows: readonly Row[];
 }
 
@@ -126,33 +139,6 @@ const articlesOf = (tables: readonly GoodsTable<Goods>[]): Articles | Problem<Re
       });
 };
 
-const opposed = (quantity: Exact, money: Exact): boolean => quantity.times(money).isNegative() && !quantity.isZero() && !money.isZero();
-
-/** What a row costs in cents; undefined for a row of blanks and zeros. */
-const costOf = ({ isMoney }: Article, row: BoughtGoods, table: TableName): Exact | undefined | Problem<ReconcileProblem> => {
-  const quantity = exact(row.quantity);
-  const facts = { table, item: String(row.item), row: row.row };
-  if (isMoney && ![0, 1].includes(Math.abs(row.quantity))) return problem("quantity-of-money", { ...facts, quantity: row.quantity });
-  const priced = row.price.times(isMoney && row.quantity === 0 ? 1 : quantity);
-  if (quantity.isZero() && row.price.isZero() && row.cost.isZero()) return undefined;
-  if (quantity.isZero() && !isMoney) {
-    return problem("money-without-quantity", { ...facts, money: (row.cost.isZero() ? row.price : row.cost).toString() });
-  }
-  const money = row.cost.isZero() ? priced : row.cost;
-  if (opposed(quantity, money)) {
-    return problem("cost-against-quantity", {
-      ...facts,
-      quantity: row.quantity,
-      cost: money.toString(),
-      instead: money.negated().toString(),
-    });
-  }
-  const isOff = !row.cost.isZero() && !row.price.isZero() && priced.minus(row.cost).abs().gt(HALF_A_CENT.times(quantity.abs().plus(1)));
-  return isOff
-    ? problem("price-and-cost-differ", { ...facts, price: row.price.toString(), quantity: row.quantity, cost: row.cost.toString() })
-    : cents(money);
-};
-
 const isLineal = (row: PlannedGoods): boolean => {
   if (row.length === undefined || row.gross === undefined || row.gross === 0) return false;
   const gross = exact(row.gross);
@@ -163,7 +149,7 @@ const isLineal = (row: PlannedGoods): boolean => {
 const inUnitOf = (
   article: Article,
   { quantity, unit: text, row }: Goods,
-  table: TableName,
+  table: string,
   plan?: Plan,
 ): Exact | Problem<ReconcileProblem> => {
   const amount = exact(quantity);
@@ -178,11 +164,24 @@ const inUnitOf = (
 };
 
 /** A row as it counts, in the unit of its item. */
-interface Counted {
+interface Counted extends RowCost {
   readonly key: string;
   readonly amount: Exact;
-  readonly cost: Exact;
+  readonly waste: Exact;
 }
+
+/** How many of the item's unit a row is, and how many of them are waste. */
+const amountsOf = (
+  article: Article, row: PricedGoods, table: string, plan?: Plan,
+): Pick<Counted, "amount" | "waste"> | Problem<ReconcileProblem> => {
+  const amount = inUnitOf(article, row, table, plan);
+  if (isProblem(amount)) return amount;
+  const { waste = 0, quantity } = row;
+  if (waste === 0) return { amount, waste: ZERO };
+  return waste > quantity
+    ? problem("waste-over-quantity", { table, item: article.name, row: row.row, waste, quantity })
+    : { amount, waste: amount.times(exact(waste)).div(exact(quantity)) };
+};
 
 /** Every row as it counts, those of blanks and zeros left out; what is wrong with the first that cannot be counted. */
 const allCounted = <Row extends Goods, Of extends Counted>(
@@ -207,23 +206,25 @@ interface CountedPlan extends Counted {
 const plannedRows = (
   articles: Articles,
   rows: readonly PlannedGoods[],
+  table: string,
 ): ReadonlyMap<string, readonly CountedPlan[]> | Problem<ReconcileProblem> => {
   const isPriced = firstBy(rows.flatMap((row) => (row.quantity === 0 && !hasPrice(row) ? [] : [[keyOf(row), hasPrice(row)] as const])));
   return allCounted(rows, (row, key): CountedPlan | undefined | Problem<ReconcileProblem> => {
     const article = articles.get(key)!;
-    const cost = costOf(article, row, "planned");
+    const cost = rowCost(article.isMoney, row, table);
     if (cost === undefined || isProblem(cost)) return cost;
-    const amount = inUnitOf(article, row, "planned");
-    if (isProblem(amount)) return amount;
+    const amounts = amountsOf(article, row, table);
+    if (isProblem(amounts)) return amounts;
     return isPriced.get(key) === hasPrice(row)
-      ? { key, amount, cost, row }
-      : problem("planned-half-without-price", { item: article.name, row: row.row });
+      ? { key, ...amounts, ...cost, row }
+      : problem("planned-half-without-price", { table, item: article.name, row: row.row });
   });
 };
 
 const planOf = (rows: readonly CountedPlan[]): Plan => ({
   planned: sum(rows.map(({ amount }) => amount)),
-  plannedCost: sum(rows.map(({ cost }) => cost)),
+  plannedCost: sum(rows.map(({ goods, charges }) => goods.plus(charges))),
+  allowed: sum(rows.map(({ waste }) => waste)),
   net: sum(rows.map(({ row }) => exact(row.net ?? 0))),
   gross: sum(rows.map(({ row }) => exact(row.gross ?? 0))),
   measures: new Set(rows.flatMap(({ row }) => ((row.gross ?? 0) === 0 ? [] : [isLineal(row) ? "length" : "board feet"]))),
@@ -233,20 +234,22 @@ const planOf = (rows: readonly CountedPlan[]): Plan => ({
 
 type PlannedItem = Article & Plan;
 
-const boughtRow = (item: PlannedItem, row: BoughtGoods, key: string): Counted | undefined | Problem<ReconcileProblem> => {
-  const cost = costOf(item, row, "bought");
+const boughtRow = (item: PlannedItem, row: BoughtGoods, key: string, table: string): Counted | undefined | Problem<ReconcileProblem> => {
+  const cost = rowCost(item.isMoney, row, table);
   if (cost === undefined || isProblem(cost)) return cost;
-  if (!hasPrice(row)) return problem("bought-without-price", { item: item.name, row: row.row });
-  const amount = inUnitOf(item, row, "bought", item);
-  return isProblem(amount) ? amount : { key, amount, cost };
+  if (!hasPrice(row) && row.quantity !== 0) return problem("bought-without-price", { table, item: item.name, row: row.row });
+  const amounts = amountsOf(item, row, table, item);
+  return isProblem(amounts) ? amounts : { key, ...amounts, ...cost };
 };
 
-const usedRow = (item: PlannedItem, row: UsedGoods, key: string): Counted | undefined | Problem<ReconcileProblem> => {
+const usedRow = (item: PlannedItem, row: UsedGoods, key: string, table: string): Counted | undefined | Problem<ReconcileProblem> => {
   if (row.quantity === 0) return undefined;
-  if (item.isMoney) return problem("quantity-of-money", { table: "used", item: item.name, row: row.row, quantity: row.quantity });
-  const amount = inUnitOf(item, row, "used", item);
-  return isProblem(amount) ? amount : { key, amount, cost: ZERO };
+  if (item.isMoney) return problem("quantity-of-money", { table, item: item.name, row: row.row, quantity: row.quantity });
+  const amount = inUnitOf(item, row, table, item);
+  return isProblem(amount) ? amount : { key, amount, goods: ZERO, charges: ZERO, waste: ZERO };
 };
+
+const AS_IN_RECONCILE: TableNames = { planned: "planned", bought: "bought", used: "used" };
 
 /**
  * The items of three tables, in the order they first stand in, with the sums of their rows. Without `used`, all that was bought was used.
@@ -254,27 +257,36 @@ const usedRow = (item: PlannedItem, row: UsedGoods, key: string): Counted | unde
  */
 export const goodsItems = (
   planned: readonly PlannedGoods[], bought: readonly BoughtGoods[], used: readonly UsedGoods[] | undefined,
+  names: TableNames = AS_IN_RECONCILE,
 ): readonly Item[] | Problem<ReconcileProblem> => {
   const articles = articlesOf([
-    { table: "planned", rows: planned },
-    { table: "bought", rows: bought },
-    { table: "used", rows: used ?? [] },
+    { table: names.planned, rows: planned },
+    { table: names.bought, rows: bought },
+    { table: names.used, rows: used ?? [] },
   ]);
   if (isProblem(articles)) return articles;
-  const plan = plannedRows(articles, planned);
+  const plan = plannedRows(articles, planned, names.planned);
   if (isProblem(plan)) return plan;
   const items = new Map(
     [...articles].map(([key, article]): [string, PlannedItem] => [key, { ...article, ...planOf(plan.get(key) ?? []) }]),
   );
   const costly = [...items.values()].find((item) => item.planned.isZero() && !item.plannedCost.isZero() && !item.isMoney);
-  if (costly !== undefined) return problem("planned-nothing-for-money", { item: costly.name, cost: costly.plannedCost.toString() });
-  const boughtRows = allCounted(bought, (row, key) => boughtRow(items.get(key)!, row, key));
+  if (costly !== undefined)
+    return problem("planned-nothing-for-money", { table: names.planned, item: costly.name, cost: costly.plannedCost.toString() });
+  const boughtRows = allCounted(bought, (row, key) => boughtRow(items.get(key)!, row, key, names.bought));
   if (isProblem(boughtRows)) return boughtRows;
-  const usedRows = used === undefined ? boughtRows : allCounted(used, (row, key) => usedRow(items.get(key)!, row, key));
+  const usedRows = used === undefined ? boughtRows : allCounted(used, (row, key) => usedRow(items.get(key)!, row, key, names.used));
   if (isProblem(usedRows)) return usedRows;
   return [...items].map(([key, item]): Item => {
     const invoiced = boughtRows.get(key) ?? [];
-    const [amount, fitted] = [invoiced, usedRows.get(key) ?? []].map((rows) => sum(rows.map((row) => row.amount))) as [Exact, Exact];
-    return { ...item, bought: amount, spent: sum(invoiced.map(({ cost }) => cost)), used: fitted };
+    const total = (of: (row: Counted) => Exact, rows: readonly Counted[] = invoiced): Exact => sum(rows.map(of));
+    return {
+      ...item,
+      bought: total(({ amount }) => amount),
+      goodsCost: total(({ goods }) => goods),
+      charges: total(({ charges }) => charges),
+      used: total(({ amount }) => amount, usedRows.get(key) ?? []),
+      wasted: total(({ waste }) => waste),
+    };
   });
 };

@@ -1,4 +1,5 @@
 import { cents } from "../bid/cents";
+import { goodsKey } from "../goods/goods-key";
 import { type GoodsName, joinedNotes, type NearName, nearNames, suspectNote } from "../goods/near-names";
 import { Exact } from "../length/exact";
 import { isProblem, type Problem } from "../problem";
@@ -13,6 +14,7 @@ import {
   type UsedGoods,
   ZERO,
 } from "./goods-items";
+import { isPlanned, type ItemVariances, itemVariances } from "./item-variances";
 
 export interface Reconciled {
   readonly item: string;
@@ -26,6 +28,7 @@ export interface Reconciled {
   readonly usageVariance: Exact;
   readonly scope: Exact;
   readonly onTheRack: Exact;
+  readonly charges: Exact;
   readonly net?: Exact;
   readonly gross?: Exact;
   readonly yield?: Exact;
@@ -34,7 +37,7 @@ export interface Reconciled {
 }
 
 const planNote = (item: Item): string => {
-  if (item.isPriced && !item.planned.isZero()) {
+  if (isPlanned(item)) {
     if (item.bought.isZero() && item.used.isZero()) return "planned, not bought";
     return item.measures.has("length") ? "net and gross are lengths, not board feet" : "";
   }
@@ -51,49 +54,37 @@ const yieldNote = ({ net, gross, planned, bought, used, isPriced }: Item): strin
   return used.isZero() && !bought.isZero() ? "no yield: nothing was used" : "";
 };
 
-const noteOf = (item: Item): string => {
-  if (item.isMoney) return item.plannedCost.isZero() ? "not planned" : item.spent.isZero() ? "planned, not bought" : "";
-  const isShort = item.used.gt(item.bought) && (item.isPriced || !item.bought.isZero());
-  return joinedNotes(planNote(item), yieldNote(item), isShort ? "used more than bought: from stock, or a name differs" : "");
+/** What was spoiled, and what it is of the usage variance. */
+const wasteNote = (item: Item, { waste }: ItemVariances): string => {
+  if (item.wasted.isZero() && (item.allowed.isZero() || (item.bought.isZero() && item.used.isZero()))) return "";
+  const count = `waste ${item.wasted.toString()}`;
+  return isPlanned(item) ? `${count}, allowed ${item.allowed.toString()}: ${waste.toFixed(2)} of the usage variance` : count;
 };
 
-type Variances = Pick<Reconciled, "priceVariance" | "usageVariance" | "scope" | "onTheRack">;
-
-/**
- * Where the difference between plan and money went: differences between amounts in cents, so that they tie to the cent. What was not
- * planned is counted at the price paid, what was planned at the planned price.
- */
-const variancesOf = (item: Item): Variances => {
-  const { planned, plannedCost, bought, spent, used, isMoney } = item;
-  const none = { priceVariance: ZERO, usageVariance: ZERO, scope: ZERO, onTheRack: ZERO };
-  if (isMoney) {
-    if (plannedCost.isZero()) return { ...none, scope: spent };
-    return spent.isZero() ? { ...none, scope: plannedCost.negated() } : { ...none, priceVariance: spent.minus(plannedCost) };
-  }
-  if (!item.isPriced || planned.isZero()) {
-    const onTheRack = bought.isZero() ? ZERO : spent.minus(cents(used.times(spent).div(bought)));
-    return { ...none, scope: spent.minus(onTheRack), onTheRack };
-  }
-  if (bought.isZero() && used.isZero()) return { ...none, priceVariance: spent, scope: plannedCost.negated() };
-  const [boughtAtPlan, usedAtPlan] = [bought, used].map((quantity) => cents(quantity.times(plannedCost).div(planned))) as [Exact, Exact];
-  return {
-    ...none,
-    priceVariance: spent.minus(boughtAtPlan),
-    usageVariance: usedAtPlan.minus(plannedCost),
-    onTheRack: boughtAtPlan.minus(usedAtPlan),
-  };
+const noteOf = (item: Item, variances: ItemVariances): string => {
+  const isShort = item.used.gt(item.bought) && (item.isPriced || !item.bought.isZero());
+  return joinedNotes(
+    planNote(item),
+    yieldNote(item),
+    isShort ? "used more than bought: from stock, or a name differs" : "",
+    wasteNote(item, variances),
+  );
 };
 
 const reconciled = (item: Item, near: NearName): Reconciled => {
-  const { planned, plannedCost, bought, spent, used, net, gross } = item;
-  const share = net.isZero() || gross.isZero() || planned.isZero() || !item.isPriced || item.measures.size > 1 ? undefined : net.div(gross);
+  const { planned, plannedCost, bought, goodsCost, charges, used, net, gross } = item;
+  const { waste, ...shown } = itemVariances(item);
+  const share = net.isZero() || gross.isZero() || !isPlanned(item) || item.measures.size > 1 ? undefined : net.div(gross);
   return {
     item: item.name,
     unit: item.unitText,
-    ...(item.isMoney ? {} : { planned, bought, used }),
+    planned,
+    bought,
+    used,
     plannedCost,
-    spent,
-    ...variancesOf(item),
+    spent: goodsCost.plus(charges),
+    ...shown,
+    charges,
     ...(share === undefined
       ? {}
       : {
@@ -101,12 +92,49 @@ const reconciled = (item: Item, near: NearName): Reconciled => {
           ...(used.isZero() ? {} : { yield: share }),
           wasteCost: cents(used.times(plannedCost).div(planned).times(new Exact(1).minus(share))),
         }),
-    note: joinedNotes(noteOf(item), suspectNote(near(item.name))),
+    note: joinedNotes(noteOf(item, { ...shown, waste }), suspectNote(near(item.name))),
   };
 };
 
+/** The one row of all that is money and no goods. */
+const CHARGES = "freight and tax";
+const SAID_BY_THE_ROW: readonly string[] = ["freight", "tax", CHARGES].map(goodsKey);
+
+/** How what was planned of freight and tax went: paid in rows of its own, or with the goods. */
+const chargesNote = (planned: Exact, paid: Exact, withGoods: Exact): string => {
+  if (planned.isZero()) return "not planned";
+  if (paid.isZero()) return withGoods.isZero() ? "planned, not paid" : "planned; what was paid stands with its goods";
+  return withGoods.isZero() ? "" : "planned; some of what was paid stands with its goods";
+};
+
+/** What was planned and paid of freight, tax, credits and discounts in rows of their own; none where there are no such rows. */
+const chargesRow = (items: readonly Item[], near: NearName): readonly Reconciled[] => {
+  const money = items.filter((item) => item.isMoney && !(item.plannedCost.isZero() && item.charges.isZero()));
+  if (money.length === 0) return [];
+  const plannedCost = sum(money.map((item) => item.plannedCost));
+  const spent = sum(money.map((item) => item.charges));
+  const withGoods = sum(items.filter((item) => !item.isMoney).map((item) => item.charges));
+  const named = money.map(({ name }) => name).filter((name) => !SAID_BY_THE_ROW.includes(goodsKey(name)));
+  const nothing = { priceVariance: ZERO, usageVariance: ZERO, scope: ZERO, onTheRack: ZERO };
+  return [
+    {
+      item: CHARGES,
+      unit: "",
+      plannedCost,
+      spent,
+      ...nothing,
+      charges: spent.minus(plannedCost),
+      note: joinedNotes(
+        chargesNote(plannedCost, spent, withGoods),
+        named.length === 0 ? "" : `of ${named.join(", ")}`,
+        ...money.map(({ name }) => suspectNote(near(name))),
+      ),
+    },
+  ];
+};
+
 /** Columns that every row has and that add up. */
-const MONEY = ["plannedCost", "spent", "priceVariance", "usageVariance", "scope", "onTheRack"] as const;
+const MONEY = ["plannedCost", "spent", "priceVariance", "usageVariance", "scope", "onTheRack", "charges"] as const;
 
 const totalOf = (rows: readonly Reconciled[]): Reconciled => {
   const total = (amount: (row: Reconciled) => Exact | undefined): Exact => sum(rows.map((row) => amount(row) ?? ZERO));
@@ -117,14 +145,15 @@ const totalOf = (rows: readonly Reconciled[]): Reconciled => {
     ...(Object.fromEntries(MONEY.map((column) => [column, total((row) => row[column])])) as Record<(typeof MONEY)[number], Exact>),
     ...(gross.isZero() ? {} : { net, gross, yield: net.div(gross) }),
     ...(rows.some((row) => row.wasteCost !== undefined) ? { wasteCost: total((row) => row.wasteCost) } : {}),
-    note: "spent less planned cost is price, usage, scope and rack together",
+    note: "spent less planned cost is price, usage, scope, rack and charges together",
   };
 };
 
 /**
  * Planned, bought and used goods by item: what was spent over plan is price variance on what was bought, usage variance on what was used,
- * scope (what was not planned, or planned and neither bought nor used), and what lies on the rack; the four add up to it exactly, row by
- * row and in the total, with nothing put in to balance. Without `used`, all that was bought was used.
+ * scope (what was not planned, or planned and neither bought nor used), what lies on the rack, and charges (freight, tax and credits, less
+ * what was planned of them); the five add up to it exactly, row by row and in the total, with nothing put in to balance. Without `used`,
+ * all that was bought was used.
  */
 export const reconciliation = (
   planned: readonly PlannedGoods[], bought: readonly BoughtGoods[], used?: readonly UsedGoods[],
@@ -134,7 +163,8 @@ export const reconciliation = (
   const tables = { planned, bought, used: used ?? [] };
   const near = nearNames(Object.entries(tables).flatMap(([table, rows]) => rows.map(({ item, row }): GoodsName => ({ item, row, table }))));
   const isThere = (item: Item): boolean =>
-    [item.planned, item.plannedCost, item.bought, item.spent, item.used].some((amount) => !amount.isZero());
-  const rows = items.filter(isThere).map((item) => reconciled(item, near));
+    !item.isMoney &&
+    [item.planned, item.plannedCost, item.bought, item.goodsCost, item.charges, item.used].some((amount) => !amount.isZero());
+  const rows = [...items.filter(isThere).map((item) => reconciled(item, near)), ...chargesRow(items, near)];
   return [...rows, totalOf(rows)];
 };

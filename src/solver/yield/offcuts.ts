@@ -1,3 +1,5 @@
+import { cents } from "../bid/cents";
+import type { Exact } from "../length/exact";
 import { type Length } from "../length/length";
 import { type Problem, problem } from "../problem";
 import { sticksByRow } from "./buy-list";
@@ -11,6 +13,8 @@ export interface Offcut {
   readonly grade: string;
   readonly width?: Length;
   readonly thickness?: Length;
+  /** What one is worth in the books: its share of the stick's price, by length. */
+  readonly value: Exact;
 }
 
 export type OffcutsProblem = "keep-missing";
@@ -37,6 +41,7 @@ export const offcuts = (job: CuttingJob, plan: CuttingPlan): Offcut[] | Problem<
       grade,
       ...(width === undefined ? {} : { width }),
       ...(thickness === undefined ? {} : { thickness }),
+      value: cents(stock.price.times(length).div(stock.length)),
     }));
   });
 };

@@ -206,7 +206,7 @@ const FIGURES: Readonly<Record<string, () => readonly Figure[]>> = {
   "spent over plan": () => [
     cell("Books", "E4"),
     sum(typed("Books", 9, 22, "C")) - Number(at("Books", "AH8", "total", "planned cost")),
-    ["price variance", "usage variance", "scope", "on the rack"].reduce(
+    ["price variance", "usage variance", "scope", "on the rack", "charges"].reduce(
       (total, heading) => total + Number(at("Books", "AH8", "total", heading)),
       0,
     ),

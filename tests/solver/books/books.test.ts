@@ -396,19 +396,42 @@ describe("rows that are easily lost", () => {
     });
     const blanks = [planned([["blank", 13, 52]]), bought([["blank", 13, 52]]), used([["blank", 13]])] as const;
 
-    test.each([0, 1])("not planned, it is scope and never on the rack, with a quantity of %d", (quantity) => {
-      const [, row] = reconciled(blanks[0], [...blanks[1], freight(40, quantity)], blanks[2]);
-      expect(row).toMatchObject({ item: "Freight", note: "not planned" });
+    const charges = (rows: readonly Reconciled[]): number => total(rows).charges.toNumber();
+
+    test.each([0, 1])("not planned, it is charges and never on the rack, with a quantity of %d", (quantity) => {
+      const rows = reconciled(blanks[0], [...blanks[1], freight(40, quantity)], blanks[2]);
+      const [, row] = rows;
+      expect(row).toMatchObject({ item: "freight and tax", note: "not planned" });
       expect(row).not.toHaveProperty("bought");
-      expect(row === undefined ? [] : money(row)).toEqual([0, 40, 0, 0, 40, 0]);
+      expect(row === undefined ? [] : money(row)).toEqual([0, 40, 0, 0, 0, 0]);
+      expect(charges(rows)).toBe(40);
     });
 
-    test("planned, the difference is price; not paid, it is scope", () => {
+    test("planned, the difference is charges, paid or not", () => {
       const plan = [...blanks[0], freight(60)];
-      expect(money(total(reconciled(plan, [...blanks[1], freight(40)], blanks[2])))).toEqual([736, 716, -20, 0, 0, 0]);
-      expect(money(total(reconciled(plan, blanks[1], blanks[2])))).toEqual([736, 676, 0, 0, -60, 0]);
+      // By hand: 40 - 60, and nothing - 60.
+      const paid = reconciled(plan, [...blanks[1], freight(40)], blanks[2]);
+      expect([money(total(paid)), charges(paid), paid[1]?.note]).toEqual([[736, 716, 0, 0, 0, 0], -20, ""]);
+      const unpaid = reconciled(plan, blanks[1], blanks[2]);
+      expect([money(total(unpaid)), charges(unpaid), unpaid[1]?.note]).toEqual([[736, 676, 0, 0, 0, 0], -60, "planned, not paid"]);
     });
 
+    test("all of it stands in one row, which names what its own name does not say", () => {
+      const rest = [{ ...freight(9.5), item: "Sales tax" }, { ...freight(-12), item: "discount" }, { ...freight(3), item: "Tax" }];
+      const rows = reconciled(blanks[0], [...blanks[1], freight(40), ...rest], blanks[2]);
+      expect(rows.map(({ item }) => item)).toEqual(["blank", "freight and tax", "total"]);
+      // By hand: 40 + 9.50 - 12 + 3.
+      expect(rows[1]).toMatchObject({ note: "not planned; of Sales tax, discount" });
+      expect(charges(rows)).toBe(40.5);
+    });
+
+    test("it has no charges or waste of its own", () => {
+      for (const more of [{ charges: exact(5) }, { waste: 1 }])
+        expect(reconciliation(blanks[0], [...blanks[1], { ...freight(40), ...more }])).toMatchObject({
+          problem: "charges-of-money",
+          details: { table: "bought", item: "Freight", row: 9 },
+        });
+    });
     test("a quantity of it is refused, and so is freight that was used", () => {
       expect(reconciliation(blanks[0], [...blanks[1], freight(40, 3)], blanks[2])).toMatchObject({
         problem: "quantity-of-money",
@@ -443,21 +466,27 @@ test("a planned price of thirds still ties to the cent, row by row", () => {
   expect(row === undefined ? [] : money(row)).toEqual([30.01, 50.03, 0.01, 10, 0, 10.01]);
 });
 
-test("whatever is typed, spent less planned is price, usage, scope and rack together, row by row and in the total", () => {
+test("whatever is typed, spent less planned is price, usage, scope, rack and charges together, row by row and in the total", () => {
   const item = fc.constantFrom("blank", "board", "skirt", "cove", "glue", "freight");
   const amount = fc.integer({ min: -400, max: 4000 }).map((quarters) => quarters / 4);
   // Prices to a tenth of a cent, so that rows round.
   const priceOf = fc.integer({ min: 1, max: 200000 }).map((tenths) => tenths / 1000);
   const counted = ([name, quantity, price]: Line): Line => [name, name === "freight" ? Math.sign(quantity) || 1 : quantity || 1, price];
-  const lines = fc.array(fc.tuple(item, amount, priceOf).map(counted), { maxLength: 8 });
   const positive = fc.array(fc.tuple(item, fc.integer({ min: 1, max: 60 }), priceOf).map(counted), { minLength: 1, maxLength: 8 });
   const goods = fc.array(fc.tuple(fc.constantFrom("blank", "board", "skirt", "cove", "glue"), amount), { maxLength: 8 });
+  // Freight and tax on the goods of a row, in tenths of a cent, and how many of them were spoiled.
+  const further = fc.tuple(fc.integer({ min: -5000, max: 50000 }).map((tenths) => tenths / 1000), fc.integer({ min: 0, max: 5 }));
+  const burdened = fc.array(fc.tuple(fc.tuple(item, amount, priceOf).map(counted), further), { maxLength: 8 });
   fc.assert(
-    fc.property(positive, lines, fc.option(goods), (plan, invoices, fitted) => {
-      const rows = reconciled(planned(plan), bought(invoices), ...(fitted === null ? [] : [used(fitted)]));
+    fc.property(positive, burdened, fc.option(goods), (plan, lines, fitted) => {
+      const invoices = bought(lines.map(([line]) => line)).map((line, index) => {
+        const [charges = 0, waste = 0] = line.item === "freight" ? [] : (lines[index]?.[1] ?? []);
+        return { ...line, charges: exact(charges), waste: Math.max(0, Math.min(waste, line.quantity)) };
+      });
+      const rows = reconciled(planned(plan), invoices, ...(fitted === null ? [] : [used(fitted)]));
       for (const row of rows) {
         const over = row.spent.minus(row.plannedCost);
-        expect(over.eq(row.priceVariance.plus(row.usageVariance).plus(row.scope).plus(row.onTheRack))).toBe(true);
+        expect(over.eq(row.priceVariance.plus(row.usageVariance).plus(row.scope).plus(row.onTheRack).plus(row.charges))).toBe(true);
         for (const amount of money(row)) expect(amount).toBe(Math.round(amount * 100) / 100);
       }
       const sums = rows.slice(0, -1).reduce((all, row) => all.plus(row.spent), exact(0));
@@ -465,6 +494,85 @@ test("whatever is typed, spent less planned is price, usage, scope and rack toge
       if (fitted === null) expect(total(rows).onTheRack.toNumber()).toBe(0);
     }),
   );
+});
+
+describe("charges on the goods of a row", () => {
+  const plan = planned([["newel", 2, 85]]);
+  const newels = (more: Partial<BoughtGoods>): BoughtGoods => ({
+    item: "newel", quantity: 2, unit: "", price: exact(0), cost: exact(0), row: 4, ...more,
+  });
+  const moneyAndCharges = (line: BoughtGoods): number[] => {
+    const [row] = reconciled(plan, [line]);
+    return row === undefined ? [] : [...money(row), row.charges.toNumber()];
+  };
+
+  // By hand: 2 newels at 85.75 are 171.50, and 17.98 of freight and tax make 189.48; planned 170.
+  const WORKED = [170, 189.48, 1.5, 0, 0, 0, 17.98];
+
+  test("the cost has them in it, the price has not", () => {
+    const charges = exact(17.98);
+    expect(moneyAndCharges(newels({ cost: exact(189.48), charges }))).toEqual(WORKED);
+    expect(moneyAndCharges(newels({ price: exact(85.75), charges }))).toEqual(WORKED);
+    expect(moneyAndCharges(newels({ price: exact(85.75), cost: exact(189.48), charges }))).toEqual(WORKED);
+  });
+
+  test("a row of charges alone adds no goods", () => {
+    const late = newels({ quantity: 0, cost: exact(1.36), charges: exact(1.36) });
+    const [row] = reconciled(plan, [newels({ cost: exact(189.48), charges: exact(17.98) }), late]);
+    // By hand: 189.48 + 1.36, 17.98 + 1.36.
+    expect(row === undefined ? [] : [...money(row), row.charges.toNumber()]).toEqual([170, 190.84, 1.5, 0, 0, 0, 19.34]);
+    expect(moneyAndCharges(newels({ quantity: 0, charges: exact(5) }))).toEqual([170, 5, 0, 0, -170, 0, 5]);
+  });
+
+  test("a cost without the charges in it is refused, and charges beyond the cost", () => {
+    const refused = (more: Partial<BoughtGoods>): unknown => reconciliation(plan, [newels(more)]);
+    expect(refused({ price: exact(85.75), cost: exact(171.5), charges: exact(17.98) })).toMatchObject({
+      problem: "price-charges-and-cost-differ",
+      details: { table: "bought", row: 4, quantity: 2, price: "85.75", charges: "17.98", cost: "171.5" },
+    });
+    expect(refused({ cost: exact(10), charges: exact(12) })).toMatchObject({
+      problem: "charges-over-cost",
+      details: { charges: "12", cost: "10" },
+    });
+    expect(refused({ quantity: 0, cost: exact(10), charges: exact(2) })).toMatchObject({
+      problem: "money-without-quantity",
+      details: { money: "8" },
+    });
+  });
+
+  test("what came back takes its charges along", () => {
+    // By hand: 3 at 85.75 with 26.97, 1 back at 85.75 with 8.99, are the two newels above.
+    const [row] = reconciled(plan, [
+      newels({ quantity: 3, cost: exact(284.22), charges: exact(26.97) }),
+      newels({ quantity: -1, cost: exact(-94.74), charges: exact(-8.99) }),
+    ]);
+    expect(row === undefined ? [] : [...money(row), row.charges.toNumber()]).toEqual(WORKED);
+  });
+});
+
+describe("waste of a row", () => {
+  const line = (waste: number, quantity = 8): BoughtGoods => ({
+    item: "blank", quantity, unit: "", price: exact(53), cost: exact(0), row: 2, waste,
+  });
+
+  test("is told beside what the plan allows, and is more than the quantity in no row", () => {
+    const [plain] = planned([["blank", 7, 52]]);
+    const plan = [{ ...plain!, waste: 0 }];
+    // By hand: one blank at the planned 52.
+    expect(reconciled(plan, [line(1)])[0]).toMatchObject({ note: "waste 1, allowed 0: 52.00 of the usage variance" });
+    const allowed = [{ ...plain!, waste: 3 }];
+    expect(reconciled(allowed, [line(1)])[0]).toMatchObject({ note: "waste 1, allowed 3: -104.00 of the usage variance" });
+    expect(reconciled(plan, [line(0)])[0]).toMatchObject({ note: "" });
+    expect(reconciled([], [line(1)])[0]).toMatchObject({ note: "not planned: counted at the price paid; waste 1" });
+    expect(reconciliation(plan, [line(9)])).toMatchObject({
+      problem: "waste-over-quantity",
+      details: { table: "bought", item: "blank", row: 2, waste: 9, quantity: 8 },
+    });
+    expect(reconciliation([{ ...plain!, waste: 8 }], [line(1)])).toMatchObject({
+      problem: "waste-over-quantity",
+      details: { table: "planned", waste: 8, quantity: 7 },
+    });
+  });
 });
 
 describe("waste inside the piece", () => {

@@ -2,6 +2,7 @@ import { call } from "../../../src/functions/call";
 import { BUY } from "../../../src/functions/yield/buy";
 import { CUTS } from "../../../src/functions/yield/cuts";
 import { OFFCUTS } from "../../../src/functions/yield/offcuts";
+import { PLAN } from "../../../src/functions/yield/plan";
 import { isProblem } from "../../../src/solver/problem";
 import { offcuts } from "../../../src/solver/yield/offcuts";
 import { checkedPlan, cuttingJob, type PlainJob } from "./job";
@@ -22,6 +23,18 @@ test("equal ends stand in one row, and what is shorter than keep is waste", () =
   };
   expect(ends(job)).toEqual([[36, 3, "offcut of oak", ""]]);
   expect(ends({ ...job, keep: 6 })).toEqual([[36, 3, "offcut of oak", ""], [6, 1, "offcut of oak", ""]]);
+});
+
+test("an end is worth its share of the stick by length, in cents, each of several alike", () => {
+  // By hand: 10.00 x 36 / 96 = 3.75 for each of three; 10.00 x 6 / 96 = 0.625, half a cent away from zero.
+  const job: PlainJob = {
+    pieces: [{ length: 60, quantity: 3 }, { length: 90 }],
+    stock: [{ length: 96, cents: 1000, label: "oak" }],
+    kerf: 0,
+    keep: 6,
+  };
+  const found = offcuts(cuttingJob(job), checkedPlan(job));
+  expect(isProblem(found) ? found : found.map(({ available, value }) => [available, value.toNumber()])).toEqual([[3, 3.75], [1, 0.63]]);
 });
 
 test("the wood is all there: pieces, kerfs, trims and ends make up the sticks", () => {
@@ -53,6 +66,23 @@ test("today's ends are tomorrow's stock as they stand, with headings and without
     const tomorrow = [["length", "label", "grade"], [50, "tread", "clear"]];
     expect(call(CUTS, [tomorrow, kept])).toMatchObject({ 1: { 1: "offcut of oak 8 ft", 3: "tread", 5: 5.75 } });
     expect(call(BUY, [tomorrow, kept])).toMatchObject({ 1: { 0: "nothing to buy" } });
+  }
+});
+
+test("what an end is worth in the books changes nothing of a later plan", () => {
+  const stock = [["label", "length", "price"], ["oak 8 ft", 96, 24.5]];
+  const kept = call(OFFCUTS, [[["length"], [40]], stock, 0.125, 0, 12]) as unknown[][];
+  const at = kept[0]!.indexOf("value");
+  // By hand: 24.50 x 55.875 / 96.
+  expect([at, kept[1]?.[at]]).toEqual([kept[0]!.length - 1, 14.26]);
+  const valued = (value: unknown): unknown[][] => kept.map((row, down) => (down === 0 ? row : [...row.slice(0, at), value]));
+  const tomorrow = [["label", "length", "quantity"], ["tread", 50, 2]];
+  for (const declaration of [CUTS, BUY, PLAN, OFFCUTS]) {
+    const answers = [kept, valued(0), valued(999), valued("unknown"), kept.map((row) => row.slice(0, at))].map((ends) =>
+      call(declaration, [tomorrow, [...ends, [96, 24.5, "any", "no", "oak 8 ft"]], 0.125, 0, 12]),
+    );
+    expect(Array.isArray(answers[0])).toBe(true);
+    for (const answer of answers) expect(answer).toEqual(answers[0]);
   }
 });
 

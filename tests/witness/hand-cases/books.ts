@@ -63,6 +63,49 @@ export const bookCases: Readonly<Record<string, readonly WorkedCase[]>> = {
       from: "by hand: a row total is no cost, and a price that is included means its 0",
     },
   ],
+  PROGRESSBILLING: [
+    {
+      given: {
+        schedule: [
+          ["item", "value", "done", "change"],
+          ["main stair", 6000, 0.6, "no"],
+          ["making good", "included", 1, "no"],
+          ["no landing nosing", -200, 1, "yes"],
+        ],
+      },
+      shows: [
+        { item: "making good", value: 0, done: 1, earned: 0, balance: 0 },
+        { item: "no landing nosing", value: -200, earned: -200, balance: 0 },
+        { item: "contract", value: 6000 },
+        { item: "changes", value: -200 },
+        { item: "due", earned: 3400 },
+      ],
+      from: "by hand: 3,600 less the 200 of what is left out",
+    },
+  ],
+  BIDVARIANCE: [
+    {
+      given: {
+        planned: [
+          ["item", "quantity", "unit", "price", "waste"],
+          ["oak blank", 10, "each", 52, 3],
+          ["cove", 40, "ft", 1.2, 4],
+        ],
+        actual: [
+          ["item", "quantity", "unit", "cost", "waste"],
+          ["oak blank", 12, "each", 624, 5],
+          ["cove", 576, "in", 57.6, 96],
+        ],
+      },
+      shows: [
+        { cause: "bid", amount: 568 },
+        { cause: "usage", amount: 4.8 },
+        { cause: "waste", amount: 108.8 },
+        { cause: "actual", amount: 681.6 },
+      ],
+      from: "by hand: 2 blanks over, all of them wasted over the 3 allowed, 104; 8 ft of cove over at 1.20, of which 4 ft wasted over 4",
+    },
+  ],
   RECONCILE: [
     {
       given: {

@@ -206,8 +206,8 @@ export const cuttingCases: Readonly<Record<string, readonly WorkedCase[]>> = {
         keep: 12,
         headings: false,
       },
-      gives: [[55.875, 0, 1, "yes", "offcut of oak 8 ft", "clear", 11.25, 1]],
-      from: "by hand: 96 - 40 - 1/8, of the board's own grade",
+      gives: [[55.875, 0, 1, "yes", "offcut of oak 8 ft", "clear", 11.25, 1, 14.26]],
+      from: "by hand: 96 - 40 - 1/8, of the board's own grade; 24.50 x 55.875 / 96 = 14.2597",
     },
   ],
 };
