@@ -69,11 +69,19 @@ const tapeRuns = ({ act, cells }: PieceAct, unit: Unit): readonly Run[] => {
 /** How a return lies and where its mitre is, which its picture shows. */
 const RETURN_LIES = /^face up, outer edge toward you/;
 
+/** Of each cut to a heel; a crowded card says it whole in a remark. */
+const BY_HAND = /^from (mark \d+) to (mark \d+), the last of it by hand: never past mark \d+$/;
+const STICK = /^of a long stick ripped (.*) wide$/;
+const shorter = (part: string): string => part.replace(BY_HAND, "$1 to $2, last by hand").replace(STICK, "long stick, $1 wide");
+const BY_HAND_ONCE = "last by hand: a round blade cuts further at the face than below; never past the heel's mark";
+
 const notesOf = ({ act, cells }: PieceAct, isCrowded: boolean): string[] =>
-  parts(cells.note).filter(
-    (part, place) =>
-      !SAID_ONCE.has(part) && !WRONG_MARK.test(part) && (act?.kind !== "rip" || place === 0) && !(isCrowded && RETURN_LIES.test(part)),
-  );
+  parts(cells.note)
+    .filter(
+      (part, place) =>
+        !SAID_ONCE.has(part) && !WRONG_MARK.test(part) && (act?.kind !== "rip" || place === 0) && !(isCrowded && RETURN_LIES.test(part)),
+    )
+    .map((part) => (isCrowded ? shorter(part) : part));
 
 /** A mitre as it is counted from the edge, which its picture has. */
 const FROM_EDGE = / \([\d.]+° from the [a-z ]+\)/;
@@ -117,8 +125,12 @@ export const checkLimit = (acts: readonly PieceAct[]): string =>
     .find((said) => said.length > 0)
     ?.join("; ") ?? "";
 
+/** What the acts say too, or what helps whoever takes readings and not whoever saws. */
+const NOT_FOR_THE_SAW = /^tapered: |^pack the riser behind|not used, /;
+
 /** What was found out about the readings: it stands with the first act and belongs to the whole piece. */
-export const remarks = (acts: readonly PieceAct[]): readonly string[] => {
+export const remarks = (acts: readonly PieceAct[], isCrowded: boolean): readonly string[] => {
   const [first] = acts;
-  return first?.act?.kind === "rip" ? parts(first.cells.note).slice(1).filter((part) => !BLANK.test(part) && part !== LONGER) : [];
+  const found = first?.act?.kind === "rip" ? parts(first.cells.note).slice(1).filter((part) => !BLANK.test(part) && part !== LONGER) : [];
+  return isCrowded ? [BY_HAND_ONCE, ...found.filter((part) => !NOT_FOR_THE_SAW.test(part))] : found;
 };

@@ -70,7 +70,7 @@ const sound = (piece: CutPiece, outline: Outline): readonly Drawn[] => {
     ...drawn.drawn,
     ...ends(piece, outline),
     line([[EDGE, top], [CARD_WIDTH - EDGE, top]], WEIGHT.tape),
-    ...actRows(piece.acts.map((act) => actText(act, piece.unit, isCrowded)), remarks(piece.acts), {
+    ...actRows(piece.acts.map((act) => actText(act, piece.unit, isCrowded)), remarks(piece.acts, isCrowded), {
       left: EDGE, right: CARD_WIDTH - EDGE, top, bottom: FOOT_TOP,
     }),
     ...foot(piece, outline),

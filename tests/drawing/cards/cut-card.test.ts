@@ -248,14 +248,18 @@ test.each([
   ["between two skirts", treadOf(OPENING, "none")],
   ["with a return", treadOf(OPENING, "right")],
   ["with a return at the left", treadOf(mirrored(OPENING), "left")],
+  ["with two returns", treadOf({ ...OPENING, leftLean: 0 }, "both")],
   ["tapered", taperedOf(10, 10.75, 36, 37, "none")],
+  ["tapered with two returns", taperedOf(10, 10.75, 36, 37, "both")],
   ["metric", metricOf(OPENING, "right")],
   ["riser between skirts", riserOf({ ...OPENING, depth: 7.5 }, "none", 0)],
   ["riser run past", riserOf({ ...OPENING, depth: 7.5 }, "right", 0)],
 ])("%s: the acts copied from the card's own text are the rows on which the simulated saw is proved", (_, piece) => {
   const rows = piece.acts.map(({ cells }) => {
     const { number, act, hookOn, tape, swing, offset, tilt } = cells;
-    return { number, act, hookOn, tape, swing, offset, tilt };
+    // A card of more than 16 acts has a mitre as it is counted from the edge in its picture alone.
+    const set = piece.acts.length > 16 ? swing.replace(/ \([\d.]+° from the [a-z ]+\)/, "") : swing;
+    return { number, act, hookOn, tape, swing: set, offset, tilt };
   });
   expect(transcribed(cardOf(piece))).toEqual(rows);
 });
@@ -287,6 +291,19 @@ test("every card of 200 says how its piece lies, and numbers each mark where it 
     const drawn = readCard(cutCard(piece, FACTS)).paths.map(({ part }) => part);
     expect(drawn).toEqual(expect.arrayContaining(ticks));
   }
+});
+
+test("no letter of 200 cards is smaller than 2.5 mm", () => {
+  const small = [...randomPieces(200, 17), ...randomPieces(200, 19)].flatMap((piece) =>
+    cardOf(piece).texts.filter(({ size }) => size < 2.5).map(({ text, size }) => `${text} ${size}`));
+  expect(small).toEqual([]);
+});
+
+test("a crowded card says once how far a round blade goes, and that it stops short in every row it is true of", () => {
+  const { texts } = cardOf(taperedOf(10, 10.75, 36, 37, "both"));
+  expect(texts.filter(({ text }) => text.startsWith("last by hand: a round blade cuts further at the face"))).toHaveLength(1);
+  // By hand: each open end has a cut to its heel and a mitre to its heel.
+  expect(texts.filter(({ text }) => /mark \d+ to mark \d+, last by( hand)?$/.test(text))).toHaveLength(4);
 });
 
 test("no text of 200 cards touches another, a line, a circle or the margin", () => {

@@ -85,5 +85,8 @@ export const transcribed = ({ texts }: Card): readonly Copied[] => {
     if (rank === "verb") act.verb = text;
     else act.runs.push({ rank, text });
   }
-  return [...acts].map(([number, { verb, runs }]) => copied(number, verb, whole(runs)));
+  const found = [...acts].map(([number, { verb, runs }]) => copied(number, verb, whole(runs)));
+  // Two marks in one row: where to hook stands once, behind both.
+  return found.map((one, place) =>
+    one.act.startsWith("MARK") && one.hookOn === "" ? { ...one, hookOn: found[place + 1]?.hookOn ?? "" } : one);
 };
