@@ -128,9 +128,17 @@ export const checkLimit = (acts: readonly PieceAct[]): string =>
 /** What the acts say too, or what helps whoever takes readings and not whoever saws. */
 const NOT_FOR_THE_SAW = /^tapered: |^pack the riser behind|not used, /;
 
+const NAMED = /read again \(MISREAD\)$/;
+
+/** What the skirts of the whole flight say against a reading of a step that closes. */
+export const doubtsNamed = ([first]: readonly PieceAct[]): string =>
+  first?.act?.kind === "rip" ? parts(first.cells.note).filter((part) => NAMED.test(part)).join("; ") : "";
+
 /** What was found out about the readings: it stands with the first act and belongs to the whole piece. */
 export const remarks = (acts: readonly PieceAct[], isCrowded: boolean): readonly string[] => {
   const [first] = acts;
-  const found = first?.act?.kind === "rip" ? parts(first.cells.note).slice(1).filter((part) => !BLANK.test(part) && part !== LONGER) : [];
+  const found = (first?.act?.kind === "rip" ? parts(first.cells.note).slice(1) : []).filter(
+    (part) => !BLANK.test(part) && part !== LONGER && !NAMED.test(part),
+  );
   return isCrowded ? [BY_HAND_ONCE, ...found.filter((part) => !NOT_FOR_THE_SAW.test(part))] : found;
 };
