@@ -119,13 +119,13 @@ const hanging = ({ acts, readings }: Doubt, top: number, bottom: number): readon
 const ends = ({ outline }: CutPiece, { acts }: Doubt): readonly Drawn[] =>
   (outline === undefined ? [] : (["left", "right"] as const)).flatMap((side) => {
     const isOpen = outline?.ends[side].isOpen === true;
-    const [x, anchor] = side === "left" ? [EDGE, "start" as const] : [CARD_WIDTH - EDGE, "end" as const];
+    const [x, anchor, inward] = side === "left" ? [EDGE, "start" as const, 1] : [CARD_WIDTH - EDGE, "end" as const, -1];
     const sawn = acts.find(({ act }) => (act?.kind === "saw end" || act?.kind === "saw to the heel") && act.end === side);
     const figure = sawn === undefined ? "" : figureOf(sawn);
     return [
       text([x, 23.4], `${side.toUpperCase()} END · ${isOpen ? "OPEN" : "SKIRT"}`, { size: 3, isBold: true, anchor }),
       ...(figure === "" || sawn === undefined ? [] : [
-        ...struck(text([x + (side === "left" ? 1 : -1), 33], figure, { size: 4, isBold: true, anchor, part: `struck ${sawn.cells.number}` })),
+        ...struck(text([x + inward, 33], figure, { size: 4, isBold: true, anchor, part: `struck ${sawn.cells.number}` })),
         text([x, 37.5], "off square: wait for", { size: SMALLEST, anchor }),
         text([x, 41], "the new reading", { size: SMALLEST, anchor }),
       ]),
