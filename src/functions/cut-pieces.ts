@@ -38,6 +38,8 @@ export interface CutPiece {
   /** Undefined where the step has no answer. */
   readonly outline?: Outline;
   readonly doubt?: Doubt;
+  /** What it is cut from, where that is known. */
+  readonly wood?: string;
 }
 
 const COLUMNS = Object.keys(ACT_COLUMNS) as Column[];

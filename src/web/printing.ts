@@ -15,6 +15,7 @@ import { place } from "./place";
 import { printedPage } from "./printed-page";
 import { sheetPages } from "./sheet-pages";
 import { ticketPages } from "./ticket-pages";
+import { withWood } from "./wood-of-pieces";
 import { dayOf } from "./workbook-files";
 
 const INVENTED = "The demo's job, people and prices are invented.";
@@ -40,7 +41,10 @@ interface Batch {
 
 /** The batches of the marks in the workbook, or why there are none. */
 const ticketsOf = ({ book, solve }: Printed): readonly Batch[] | string => {
-  const found = book.data().sheets.flatMap(({ name, cells }) =>
+  const { sheets } = book.data();
+  const formulas = sheets.flatMap(({ name, cells }) =>
+    Object.entries(cells).flatMap(([address, { formula }]) => (formula === undefined ? [] : [{ sheet: name, address, formula }])));
+  const found = sheets.flatMap(({ name, cells }) =>
     Object.entries(cells).flatMap(([address, { formula = "" }]) => {
       const call = marksCall(formula);
       const marks = book.spill(name, address);
@@ -51,7 +55,9 @@ const ticketsOf = ({ book, solve }: Printed): readonly Batch[] | string => {
         ticket,
         pieces: () => {
           made ??= cutPiecesAt(book, name, address, call, solve);
-          return typeof made === "string" ? made : made.filter(({ step }) => ticket.steps.includes(step));
+          if (typeof made === "string") return made;
+          const chosen = made.filter(({ step }) => ticket.steps.includes(step));
+          return withWood(book, formulas, { sheet: name, address, formula }, chosen);
         },
       }));
     }),
