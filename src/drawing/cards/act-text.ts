@@ -72,6 +72,9 @@ const RETURN_LIES = /^face up, outer edge toward you/;
 /** Of each cut to a heel; a crowded card says it whole in a remark. */
 const BY_HAND = /^from (mark \d+) to (mark \d+), the last of it by hand: never past mark \d+$/;
 const STICK = /^of a long stick ripped (.*) wide$/;
+/** Said fully on a card, where no column heads it. */
+const STRIKE = /^strike it first$/;
+const STRIKE_FULLY = "strike the line first, clear of the blank's own end";
 const shorter = (part: string): string => part.replace(BY_HAND, "$1 to $2, last by hand").replace(STICK, "long stick, $1 wide");
 const BY_HAND_ONCE = "last by hand: a round blade cuts further at the face than below; never past the heel's mark";
 
@@ -81,7 +84,7 @@ const notesOf = ({ act, cells }: PieceAct, isCrowded: boolean): string[] =>
       (part, place) =>
         !SAID_ONCE.has(part) && !WRONG_MARK.test(part) && (act?.kind !== "rip" || place === 0) && !(isCrowded && RETURN_LIES.test(part)),
     )
-    .map((part) => (isCrowded ? shorter(part) : part));
+    .map((part) => (isCrowded ? shorter(part) : part.replace(STRIKE, STRIKE_FULLY)));
 
 /** A mitre as it is counted from the edge, which its picture has. */
 const FROM_EDGE = / \([\d.]+° from the [a-z ]+\)/;
@@ -93,7 +96,8 @@ const isPlain = (tilt: string): boolean => tilt === "" || tilt === "upright";
  * said again.
  */
 export const actText = (row: PieceAct, unit: Unit, isCrowded: boolean): ActText => {
-  const { number, act, hookOn, offset, tilt } = row.cells;
+  const { number, act, offset, tilt } = row.cells;
+  const hookOn = row.act?.kind === "gauge" ? `from ${row.cells.hookOn}` : row.cells.hookOn;
   const swing = isCrowded ? row.cells.swing.replace(FROM_EDGE, "") : row.cells.swing;
   const [tilted = "", ...shown] = tilt.split("; ");
   const tiltRuns = isPlain(tilt) ? [] : [...setting(tilted), ...words(shown)];
@@ -114,9 +118,11 @@ export const actText = (row: PieceAct, unit: Unit, isCrowded: boolean): ActText 
   return { number, verb: act, lines };
 };
 
-/** What the piece is cut out of, as the first act says it. */
-export const blankText = (acts: readonly PieceAct[]): string =>
-  acts.flatMap(({ cells }) => parts(cells.note)).find((part) => BLANK.test(part)) ?? "";
+/** How long what the piece is cut out of is at least. */
+export const blankText = (acts: readonly PieceAct[], unit: Unit): string => {
+  const rip = acts.map(({ act }) => act).find((act) => act?.kind === "rip");
+  return rip?.kind === "rip" ? `blank longer than ${markedLength(rip.blank, unit)}` : "";
+};
 
 /** What a check that does not hold means; it is the same of all of them. */
 export const checkLimit = (acts: readonly PieceAct[]): string =>

@@ -42,7 +42,7 @@ export const head = (piece: CutPiece, { job, date, card, cards, caution }: CardF
   const title = fitting(named, isTapered(piece) ? ", TAPERED" : "", true, TITLE_ROOM, TITLE_SIZES);
   const left = Math.max(textWidth(title.text, title.size, true), textWidth(caution, CAUTION.size, false));
   const room = RIGHT - LEFT - left - APART;
-  const blank = blankText(piece.acts);
+  const blank = blankText(piece.acts, piece.unit);
   const thick = piece.outline === undefined ? "" : `${markedLength(piece.outline.thickness, piece.unit)} thick`;
   const said = [
     { words: job, after: ` · ${date} · card ${card} of ${cards}`, isBold: true },
