@@ -58,7 +58,8 @@ const flow = (runs: readonly Run[], x: number, indent: number, right: number, si
   const placed: Placed[] = [];
   let [at, on] = [x, 0];
   for (const [place, run] of runs.entries()) {
-    const pieces = run.rank === "word" ? run.text.split(" ") : [run.text];
+    // A number stays with the word before it: a mark, or whole inches.
+    const pieces = run.rank === "word" ? run.text.split(/ (?!\d)/) : [run.text];
     let held = "";
     const put = (): void => {
       if (held === "") return;

@@ -74,7 +74,7 @@ const BY_HAND = /^from (mark \d+) to (mark \d+), the last of it by hand: never p
 const STICK = /^of a long stick ripped (.*) wide$/;
 /** Said fully on a card, where no column heads it. */
 const STRIKE = /^strike it first$/;
-const STRIKE_FULLY = "strike the line first, clear of the blank's own end";
+const STRIKE_FULLY = "strike the line first";
 const shorter = (part: string): string => part.replace(BY_HAND, "$1 to $2, last by hand").replace(STICK, "long stick, $1 wide");
 const BY_HAND_ONCE = "last by hand: a round blade cuts further at the face than below; never past the heel's mark";
 
