@@ -17,6 +17,8 @@ import { plan } from "./plan";
 
 const EDGE = 7;
 const SIDES = ["left", "right"] as const;
+/** With a return there are so many acts that what the pictures say is not said again: rows are higher for it. */
+const TERSE_FROM = 13;
 /** Both ends open make two dozen acts: the plan leaves them some of its room. */
 const MANY_ACTS = 16;
 const DEEP = { usual: 24, crowded: 20 } as const;
@@ -75,6 +77,7 @@ const doubtNamed = (named: string, top: number): readonly Drawn[] => {
 
 const sound = (piece: CutPiece, outline: Outline): readonly Drawn[] => {
   const isCrowded = piece.acts.length > MANY_ACTS;
+  const said = isCrowded ? "short" : piece.acts.length >= TERSE_FROM ? "terse" : "full";
   const drawn = plan(piece, outline, piece.acts, isCrowded ? DEEP.crowded : DEEP.usual);
   const legend = `plan 1:${drawn.scale} · hatched: waste, ${LEAVE_THE_LINE} · ends not to scale, drawn at ${DRAWN_AT}°`;
   const under = Math.max(ENDS_BOTTOM, drawn.bottom);
@@ -85,7 +88,7 @@ const sound = (piece: CutPiece, outline: Outline): readonly Drawn[] => {
     ...drawn.drawn,
     ...ends(piece, outline),
     ...(named === "" ? [line([[EDGE, top], [CARD_WIDTH - EDGE, top]], WEIGHT.tape)] : doubtNamed(named, under)),
-    ...actRows(piece.acts.map((act) => actText(act, piece.unit, isCrowded)), remarks(piece.acts, isCrowded), {
+    ...actRows(piece.acts.map((act) => actText(act, piece.unit, said)), remarks(piece.acts, said), {
       left: EDGE, right: CARD_WIDTH - EDGE, top, bottom: FOOT_TOP,
     }),
     ...foot(piece, outline),

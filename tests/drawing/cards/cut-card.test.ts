@@ -345,8 +345,8 @@ test.each([
 ])("%s: the acts copied from the card's own text are the rows on which the simulated saw is proved", (_, piece) => {
   const rows = piece.acts.map(({ cells }) => {
     const { number, act, hookOn, tape, swing, offset, tilt } = cells;
-    // A card of more than 16 acts has a mitre as it is counted from the edge in its picture alone.
-    const set = piece.acts.length > 16 ? swing.replace(/ \([\d.]+° from the [a-z ]+\)/, "") : swing;
+    // A card of more than 12 acts has a mitre as it is counted from the edge in its picture alone.
+    const set = piece.acts.length > 12 ? swing.replace(/ \([\d.]+° from the [a-z ]+\)/, "") : swing;
     return { number, act, hookOn, tape, swing: set, offset, tilt };
   });
   expect(transcribed(cardOf(piece))).toEqual(rows);
@@ -389,7 +389,7 @@ test("no letter of 200 cards is smaller than 2.5 mm", () => {
 
 test("a crowded card says once how far a round blade goes, and that it stops short in every row it is true of", () => {
   const { texts } = cardOf(taperedOf(10, 10.75, 36, 37, "both"));
-  expect(texts.filter(({ text }) => text.startsWith("last by hand: a round blade cuts further at the face"))).toHaveLength(1);
+  expect(texts.filter(({ text }) => text.startsWith("last by hand: a round blade runs on at the face, never past the heel"))).toHaveLength(1);
   // By hand: each open end has a cut to its heel and a mitre to its heel.
   expect(texts.filter(({ text }) => /mark \d+ to mark \d+, last by( hand)?$/.test(text))).toHaveLength(4);
 });
