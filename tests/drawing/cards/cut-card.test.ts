@@ -287,6 +287,19 @@ describe("a doubtful step", () => {
     expect(cardOf(alone).texts.filter(({ part }) => part === "held 1").map(({ text }) => text)).toEqual(["11 1/4"]);
   });
 
+  test("where every step is off alike the run is struck, and with it what is ripped", () => {
+    // By hand: 36 wide and 11 deep the diagonals are 37.64, whatever the run was typed as.
+    const alike = cutPieces("tread", [[
+      HEADINGS.slice(0, 6), ...[1, 2, 3].map((step) => [step, 10, 36, 36, 37.625, 37.625]),
+    ]]) as readonly CutPiece[];
+    for (const piece of alike) {
+      expect(struckReadings(piece)).toEqual(["10", "10"]);
+      expect(cardOf(piece).texts.find(({ part }) => part === "struck 1")?.text).toBe("11 1/4");
+      expect(linesOf(piece)).toContain("is run the distance between the lines you measured?");
+      expect(touches(cardOf(piece))).toEqual([]);
+    }
+  });
+
   test("lengths that angles speak against are struck with the angles", () => {
     expect(new Set(struckReadings(angled))).toEqual(new Set(["36", "10.0°"]));
     expect(cardOf(angled).texts.some(({ part }) => part === "held 1")).toBe(false);
