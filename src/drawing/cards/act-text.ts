@@ -80,13 +80,14 @@ const STICK = /^of a long stick ripped (.*) wide$/;
 const STRIKE = /^strike it first$/;
 const STRIKE_FULLY = "strike the line first";
 const shorter = (part: string): string => part.replace(BY_HAND, "$1 to $2, last by hand").replace(STICK, "long stick, $1 wide");
-const BY_HAND_ONCE = "last by hand: a round blade runs on at the face, never past the heel";
+const BY_HAND_ONCE = "last by hand: a round blade runs on at the face; never saw past the heel";
 
 const notesOf = ({ act, cells }: PieceAct, length: Saying): string[] =>
   parts(cells.note)
     .filter(
       (part, place) =>
-        !SAID_ONCE.has(part) && !WRONG_MARK.test(part) && (act?.kind !== "rip" || place === 0) && !(length === "short" && RETURN_LIES.test(part)),
+        !SAID_ONCE.has(part) && !WRONG_MARK.test(part) && (act?.kind !== "rip" || place === 0) &&
+        !(length === "short" && RETURN_LIES.test(part)),
     )
     .map((part) => (length !== "full" ? shorter(part) : part).replace(STRIKE, STRIKE_FULLY));
 
@@ -96,8 +97,8 @@ const FROM_EDGE = / \([\d.]+° from the [a-z ]+\)/;
 const isPlain = (tilt: string): boolean => tilt === "" || tilt === "upright";
 
 /**
- * The words of a row of the sheet, in the order in which they are looked for at the saw. On a card of many acts what its pictures say is not
- * said again.
+ * The words of a row of the sheet, in the order in which they are looked for at the saw. On a card of many acts what its pictures say is
+ * not said again.
  */
 export const actText = (row: PieceAct, unit: Unit, length: Saying): ActText => {
   const { number, act, offset, tilt } = row.cells;
@@ -136,7 +137,7 @@ export const checkLimit = (acts: readonly PieceAct[]): string =>
     ?.join("; ") ?? "";
 
 /** What the acts say too, or what helps whoever takes readings and not whoever saws. */
-const NOT_FOR_THE_SAW = /^tapered: |^pack the riser behind|not used, /;
+export const NOT_FOR_THE_SAW = /^tapered: |^pack the riser behind|not used, /;
 
 const NAMED = /read again \(MISREAD\)$/;
 

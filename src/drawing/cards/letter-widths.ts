@@ -1,6 +1,6 @@
 /**
- * Widths of letters in thousandths of their size: the wider of DejaVu Sans and of the faces made to Helvetica's widths (Adobe's font metrics
- * of Helvetica), so that text set in any usual face is no wider than it was measured.
+ * Widths of letters in thousandths of their size: the wider of DejaVu Sans and of the faces made to Helvetica's widths (Adobe's metrics of
+ * it), so that text set in any usual face is no wider than it was measured.
  */
 const PLAIN: readonly number[] = [
   318, 401, 460, 838, 636, 950, 780, 275, 390, 390, 500, 838, 318, 361, 318, 337, 636, 636, 636, 636, 636, 636, 636, 636,

@@ -8,6 +8,8 @@ const SIDES = { left: 57, right: 153, top: 29.5, bottom: 55 } as const;
 const MIDDLE = (SIDES.left + SIDES.right) / 2;
 const SIZE = 3.4;
 const AIR = 1.4;
+/** From a reading at an end to the next one below it. */
+const APART = 5.2;
 /** Along a diagonal to where its figure stands, clear of where the two cross. */
 const ALONG = 0.26;
 const DASHED = "1.6 1";
@@ -56,6 +58,11 @@ export const tapedOpening = ({ kind }: CutPiece, { readings }: Doubt): readonly 
   const of = (place: TakenReading["place"]): TakenReading | undefined => readings.find((one) => one.place === place);
   const [near, far, first, second, between] = [of("near"), of("far"), of("diagonal"), of("second diagonal"), of("between")];
   const middle = (top + bottom) / 2;
+  // A run and an angle at one end stand over one another.
+  const inside = (place: TakenReading["place"], x: number, anchor: "start" | "end"): readonly Drawn[] => {
+    const found = readings.filter((one) => one.place === place);
+    return found.flatMap((one, at) => labelled(x, middle + (at - (found.length - 1) / 2) * APART, one, anchor).drawn);
+  };
   return [
     text([MIDDLE, 23.2], "the opening as it was taped; not to scale, drawn square", { size: 2.5, anchor: "middle" }),
     line([[left, top], [left, bottom]], WEIGHT.piece, { part: "opening left" }),
@@ -64,8 +71,8 @@ export const tapedOpening = ({ kind }: CutPiece, { readings }: Doubt): readonly 
     ...(far === undefined ? [] : edge(far, bottom, 3)),
     ...(first === undefined ? [] : diagonal(first, [left, top], [right, bottom])),
     ...(second === undefined ? [] : diagonal(second, [right, top], [left, bottom])),
-    ...readings.filter(({ place }) => place === "left end").slice(0, 1).flatMap((one) => labelled(left + AIR, middle, one, "start").drawn),
-    ...readings.filter(({ place }) => place === "right end").slice(0, 1).flatMap((one) => labelled(right - AIR, middle, one, "end").drawn),
+    ...inside("left end", left + AIR, "start"),
+    ...inside("right end", right - AIR, "end"),
     ...(between === undefined || of("left end") !== undefined ? [] : labelled(left + AIR, middle, between, "start").drawn),
     text([MIDDLE, bottom + 8.4], WORDS[kind].you, { size: 3.2, isBold: true, anchor: "middle" }),
   ];
