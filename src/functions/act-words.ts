@@ -1,4 +1,4 @@
-import { type Act, type ActsOfAStep, type Mark, otherEnd, type PieceKind, type Side } from "../solver/fit/acts";
+import { type Act, type ActsOfAStep, type AsRead, type Mark, otherEnd, type PieceKind, type Side } from "../solver/fit/acts";
 import type { Outline } from "../solver/fit/outline";
 import type { Unit } from "../solver/length/length";
 import { markedLength, ruledLength } from "../solver/length/marked-length";
@@ -186,13 +186,15 @@ const wordsOf = (act: Act, ticket: Ticket): Words => (WORDS[act.kind] as (act: A
 export interface Made {
   readonly act?: Act;
   readonly outline?: Outline;
+  readonly asRead?: AsRead;
 }
 
 /** Rows of one step, numbered in the order of the acts; a step without an answer has one row, with its reason. */
-export const actRows = <Bad>({ step, acts, outline, bad }: ActsOfAStep<Bad>, unit: Unit): readonly { readonly made: Made }[] =>
+export const actRows = <Bad>({ step, acts, outline, asRead, bad }: ActsOfAStep<Bad>, unit: Unit): readonly { readonly made: Made }[] =>
   bad === undefined
     ? acts.map((act, place) => ({
-        step, number: place + 1, ...wordsOf(act, { acts, unit }), made: { act, ...(outline === undefined ? {} : { outline }) },
+        step, number: place + 1, ...wordsOf(act, { acts, unit }),
+        made: { act, ...(outline === undefined ? {} : { outline }), ...(asRead === undefined ? {} : { asRead }) },
       }))
     : [{ step, act: READ_AGAIN, bad, made: {} } as { readonly made: Made }];
 

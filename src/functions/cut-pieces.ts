@@ -1,10 +1,15 @@
+import { isBadRow } from "../solver/bad-row";
 import type { Act, PieceKind } from "../solver/fit/acts";
+import { closureLimits } from "../solver/fit/closure-limits";
 import type { Outline } from "../solver/fit/outline";
+import type { TreadReading } from "../solver/fit/tread-reading";
 import type { Unit } from "../solver/length/length";
-import { ACT_COLUMNS, type Made } from "./act-words";
+import { markedLength } from "../solver/length/marked-length";
+import { ACT_COLUMNS, actRows, type Made } from "./act-words";
 import { call } from "./call";
 import { type Answer, type AnswerCells, isFailed } from "./cells";
 import type { Declaration } from "./declare";
+import { doubts, type TakenReading } from "./doubt-of-step";
 import { MARKS } from "./fit/marks";
 import { RISERMARKS } from "./fit/risermarks";
 
@@ -16,6 +21,14 @@ export interface PieceAct {
   readonly cells: Readonly<Record<Column, string>>;
 }
 
+/** Of a step whose readings are to be taken again: the readings, and what they would make, to show what hangs on them. */
+export interface Doubt {
+  readonly readings: readonly TakenReading[];
+  /** What two ways to one corner disagree by. */
+  readonly closure?: string;
+  readonly acts: readonly PieceAct[];
+}
+
 /** One tread or riser: what is done to make it, and its face once it is made. */
 export interface CutPiece {
   readonly kind: PieceKind;
@@ -24,6 +37,9 @@ export interface CutPiece {
   readonly acts: readonly PieceAct[];
   /** Undefined where the step has no answer. */
   readonly outline?: Outline;
+  readonly doubt?: Doubt;
+  /** What it is cut from, where that is known. */
+  readonly wood?: string;
 }
 
 const COLUMNS = Object.keys(ACT_COLUMNS) as Column[];
@@ -35,11 +51,22 @@ const cellsOf = (row: readonly Answer[] | undefined): PieceAct["cells"] =>
 
 const isTable = (answer: Answer | AnswerCells): answer is AnswerCells => Array.isArray(answer);
 
+type Row = PieceAct & Made;
+
+/** What a call was given, as far as doubtful readings are concerned. */
+interface Taken {
+  readonly readings: readonly (TreadReading | { readonly bad: unknown; readonly label: string | number })[];
+  readonly tape?: number;
+  readonly unit: Unit;
+}
+
 /** The rows of a call as they are written, beside what each is made of; or the sentence of the whole call. */
-const rowsOf = (kind: PieceKind, passed: readonly unknown[]): readonly (PieceAct & Made)[] | string => {
+const rowsOf = (kind: PieceKind, passed: readonly unknown[]): { readonly rows: readonly Row[]; readonly taken: Taken } | string => {
   let made: readonly { readonly made: Made }[] = [];
+  let taken: Taken = { readings: [], unit: "in" };
   const declaration = kind === "tread" ? MARKS : RISERMARKS;
   const solve = (given: never): readonly object[] => {
+    taken = given;
     const rows = (declaration.solve as (of: never) => readonly object[])(given);
     made = rows as typeof made;
     return rows;
@@ -48,25 +75,56 @@ const rowsOf = (kind: PieceKind, passed: readonly unknown[]): readonly (PieceAct
   if (!isTable(answer)) return isFailed(answer) ? answer.says : String(answer);
   // With headings the first row is theirs.
   const cells = answer.slice(answer.length - made.length);
-  return made.map((row, place) => ({ ...row.made, cells: cellsOf(cells[place]) }));
+  return { taken, rows: made.map((row, place) => ({ ...row.made, cells: cellsOf(cells[place]) })) };
 };
 
 const isFirst = ({ cells }: PieceAct): boolean => cells.number === "" || cells.number === "1";
 
-/** The pieces a call of MARKS or RISERMARKS makes, in its order, or the sentence it answers instead. */
-export const cutPieces = (kind: PieceKind, passed: readonly unknown[]): readonly CutPiece[] | string => {
-  const rows = rowsOf(kind, passed);
-  if (typeof rows === "string") return rows;
-  const steps: (PieceAct & Made)[][] = [];
+/** Rows of a step, of which the first has number 1 or is all there is. */
+const stepsOf = (rows: readonly Row[]): readonly (readonly Row[])[] => {
+  const steps: Row[][] = [];
   for (const row of rows) {
     if (isFirst(row)) steps.push([row]);
     else steps.at(-1)?.push(row);
   }
-  return steps.flatMap((acts): readonly CutPiece[] => {
+  return steps;
+};
+
+/** An act that no sheet shows, in the words it would have there. */
+const wordsOf = (row: object): PieceAct["cells"] => {
+  const said = row as Readonly<Record<string, string | number | undefined>>;
+  return Object.fromEntries(COLUMNS.map((column) => [column, String(said[column] ?? "")])) as PieceAct["cells"];
+};
+
+/** The readings of the steps that are to be read again, and what hangs on them. */
+const doubtsOf = (kind: PieceKind, { readings, tape, unit }: Taken) => {
+  const good = readings.filter((row) => !isBadRow(row)) as readonly TreadReading[];
+  const said = doubts({ kind, rows: good, unit, division: closureLimits(tape, unit).division });
+  return ({ asRead, cells }: Row, place: number): Doubt | undefined => {
+    if (asRead === undefined) return undefined;
+    const row = readings.slice(0, place).filter((one) => !isBadRow(one)).length;
+    const { acts, closure } = asRead;
+    return {
+      readings: said(row, cells.note),
+      acts: actRows({ step: cells.step, acts }, unit).map((one) => ({ ...one.made, cells: wordsOf(one) })),
+      ...(closure === undefined ? {} : { closure: markedLength(Math.abs(closure), unit) }),
+    };
+  };
+};
+
+/** The pieces a call of MARKS or RISERMARKS makes, in its order, or the sentence it answers instead. */
+export const cutPieces = (kind: PieceKind, passed: readonly unknown[]): readonly CutPiece[] | string => {
+  const found = rowsOf(kind, passed);
+  if (typeof found === "string") return found;
+  const doubtOf = doubtsOf(kind, found.taken);
+  return stepsOf(found.rows).flatMap((acts, place): readonly CutPiece[] => {
     const [first] = acts;
     if (first === undefined) return [];
     const { cells, outline } = first;
     const unit: Unit = cells.unit === "mm" ? "mm" : "in";
-    return [{ kind, step: cells.step, unit, acts, ...(outline === undefined ? {} : { outline }) }];
+    const doubt = doubtOf(first, place);
+    return [{
+      kind, step: cells.step, unit, acts, ...(outline === undefined ? {} : { outline }), ...(doubt === undefined ? {} : { doubt }),
+    }];
   });
 };

@@ -173,15 +173,17 @@ const doubts = (steps: readonly Step[]): readonly string[] =>
 /**
  * Tickets of one result of MARKS or RISERMARKS, its heading row first, in batches of steps with the same acts. A step whose readings
  * disagree shows no figure: it would be cut. `over` is what the sheet says over the readings: what they are; and what else there is to say.
+ * `chosen` leaves of each batch only the steps of these names.
  */
 export const tickets = (
-  sheet: string, pieces: keyof typeof LIES, marks: readonly (readonly ActCell[])[], over = "",
+  sheet: string, pieces: keyof typeof LIES, marks: readonly (readonly ActCell[])[], over = "", chosen?: ReadonlySet<string>,
 ): readonly Ticket[] => {
   const steps = stepsOf(marks);
+  const left = (group: readonly Step[]): readonly Step[] => group.filter(({ step }) => chosen?.has(step) ?? true);
   return Array.from({ length: Math.ceil(steps.length / STEPS_A_TICKET) }, (_, place) =>
     steps.slice(place * STEPS_A_TICKET, (place + 1) * STEPS_A_TICKET),
   ).flatMap((batch) =>
-    alike(batch).map((group): Ticket => ({
+    alike(batch).map(left).filter(({ length }) => length > 0).map((group): Ticket => ({
       title: `${sheet}: ${pieces}${named(group, batch)}`,
       measure: MEASURES[group.flatMap(({ acts }) => acts.flatMap((act) => act["unit"] ?? [])).find((unit) => unit !== "") ?? ""] ?? "",
       steps: group.map(({ step }) => step),

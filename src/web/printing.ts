@@ -5,7 +5,7 @@ import { type Ticket, tickets } from "../sheets/tickets";
 import { filterSentence } from "../workbook/filter-sentence";
 import type { SheetPage } from "../workbook/page/sheet-page";
 import { cardPages } from "./card-pages";
-import { chosenTickets, type TicketForm } from "./chosen-tickets";
+import { chosenTickets, type ChosenSteps, type TicketForm } from "./chosen-tickets";
 import { cutPiecesAt } from "./cut-pieces";
 import { isInvented } from "./is-invented";
 import { lineOver } from "./line-over";
@@ -15,6 +15,7 @@ import { place } from "./place";
 import { printedPage } from "./printed-page";
 import { sheetPages } from "./sheet-pages";
 import { ticketPages } from "./ticket-pages";
+import { withWood } from "./wood-of-pieces";
 import { dayOf } from "./workbook-files";
 
 const INVENTED = "The demo's job, people and prices are invented.";
@@ -32,26 +33,34 @@ export interface Printed {
   readonly say: (text: string) => void;
 }
 
-/** A batch of the marks in the workbook, and its pieces. */
+/** A batch of the marks in the workbook, some steps of it, and its pieces. */
 interface Batch {
   readonly ticket: Ticket;
+  readonly only: (steps: ReadonlySet<string>) => readonly Ticket[];
   readonly pieces: () => readonly CutPiece[] | string;
 }
 
 /** The batches of the marks in the workbook, or why there are none. */
 const ticketsOf = ({ book, solve }: Printed): readonly Batch[] | string => {
-  const found = book.data().sheets.flatMap(({ name, cells }) =>
+  const { sheets } = book.data();
+  const formulas = sheets.flatMap(({ name, cells }) =>
+    Object.entries(cells).flatMap(([address, { formula }]) => (formula === undefined ? [] : [{ sheet: name, address, formula }])));
+  const found = sheets.flatMap(({ name, cells }) =>
     Object.entries(cells).flatMap(([address, { formula = "" }]) => {
       const call = marksCall(formula);
       const marks = book.spill(name, address);
       // One row is a sentence of what is still to be typed.
       if (call === undefined || marks.length < 2) return [];
       let made: readonly CutPiece[] | string | undefined;
-      return tickets(name, call.pieces, marks, lineOver(book, name, call.formula)).map((ticket): Batch => ({
+      const over = lineOver(book, name, call.formula);
+      return tickets(name, call.pieces, marks, over).map((ticket): Batch => ({
         ticket,
+        only: (steps) => tickets(name, call.pieces, marks, over, steps),
         pieces: () => {
           made ??= cutPiecesAt(book, name, address, call, solve);
-          return typeof made === "string" ? made : made.filter(({ step }) => ticket.steps.includes(step));
+          if (typeof made === "string") return made;
+          const chosen = made.filter(({ step }) => ticket.steps.includes(step));
+          return withWood(book, formulas, { sheet: name, address, formula }, chosen);
         },
       }));
     }),
@@ -69,12 +78,18 @@ const withJob = (section: HTMLElement, { name, book }: Printed): HTMLElement => 
 };
 
 /** A page of each batch, or the cards of all of them; a sentence where a call cannot be worked out. */
-const ticketSections = (printed: Printed, chosen: readonly Batch[], form: TicketForm): readonly HTMLElement[] | string => {
+const ticketSections = (
+  printed: Printed, chosen: readonly ChosenSteps<Batch>[], form: TicketForm,
+): readonly HTMLElement[] | string => {
   const { name, book, sawCaution, caution } = printed;
   if (form === "pages") {
-    return ticketPages(document, chosen.map(({ ticket }) => ticket), [sawCaution, caution]).map((section) => withJob(section, printed));
+    const pages = chosen.flatMap(({ batch, steps }) => (steps.size === batch.ticket.steps.length ? [batch.ticket] : batch.only(steps)));
+    return ticketPages(document, pages, [sawCaution, caution]).map((section) => withJob(section, printed));
   }
-  const found = chosen.map(({ pieces }) => pieces());
+  const found = chosen.map(({ batch, steps }) => {
+    const all = batch.pieces();
+    return typeof all === "string" ? all : all.filter(({ step }) => steps.has(step));
+  });
   const why = found.find((one): one is string => typeof one === "string");
   if (why !== undefined) return why;
   const job = isInvented(book.data()) ? `${name()}, invented` : name();
@@ -114,7 +129,7 @@ export const printing = (printed: Printed): void => {
   place("print").addEventListener("click", () => {
     const found = ticketsOf(printed);
     if (typeof found === "string") return say(found);
-    const use = (act: (sections: readonly HTMLElement[]) => void) => (chosen: readonly Batch[], form: TicketForm): void => {
+    const use = (act: (sections: readonly HTMLElement[]) => void) => (chosen: readonly ChosenSteps<Batch>[], form: TicketForm): void => {
       const sections = ticketSections(printed, chosen, form);
       if (typeof sections === "string") say(sections);
       else act(sections);

@@ -40,6 +40,14 @@ test("a ticket holds five steps at most, the last the rest", () => {
   ]);
 });
 
+test("of a batch only the steps chosen, each by its name", () => {
+  const twelve = marks(...Array.from({ length: 12 }, (_, index) => step(index + 1, "37")));
+  const titles = (...chosen: readonly string[]) =>
+    tickets("Fit", "treads", twelve, "", new Set(chosen)).map(({ title, steps }) => [title, ...steps]);
+  expect(titles("3", "5", "11")).toEqual([["Fit: treads, steps 3 and 5", "3", "5"], ["Fit: treads, step 11", "11"]]);
+  expect(titles("6", "7", "8", "9", "10")).toEqual([["Fit: treads, steps 6 to 10", "6", "7", "8", "9", "10"]]);
+});
+
 test("an act is a line: what all steps have in common once, each step's own figure and words under it", () => {
   const [first, ...others] = tickets("Fit", "treads", marks(step(1, "37"), step(2, "38 strong", "0.7°, near end of the cut to the left")));
   expect(others).toEqual([]);

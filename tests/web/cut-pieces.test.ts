@@ -2,6 +2,7 @@
 import { demo } from "../../src/sheets/demo/demo";
 import { cutPiecesAt } from "../../src/web/cut-pieces";
 import { marksCall } from "../../src/web/marks-call";
+import { withWood } from "../../src/web/wood-of-pieces";
 import { standIn } from "../../src/workbook/stand-in";
 import type { Workbook } from "../../src/workbook/workbook";
 import { associated } from "../host/stand-in";
@@ -63,4 +64,26 @@ test("the demo's own treads and risers have cards, act by act what its tickets s
     const tape = headings.indexOf("tape");
     expect(pieces.flatMap(({ acts }) => acts.map(({ cells }) => cells.tape))).toEqual(rows.map((row) => row[tape] ?? ""));
   }
+});
+
+test("the demo's risers are each on the board where its cut plan has them, and its treads on the blank it orders", async () => {
+  const workbook = await openedData({ version: 1, sheets: demo });
+  const formulas = demo.flatMap(({ name, cells }) =>
+    Object.entries(cells).flatMap(([address, { formula }]) => (formula === undefined ? [] : [{ sheet: name, address, formula }])));
+  const woods = (address: string): readonly (string | undefined)[] => {
+    const pieces = piecesAt(workbook, "Fit", address);
+    if (typeof pieces === "string") throw new Error(pieces);
+    const at = { sheet: "Fit", address, formula: workbook.formula("Fit", address) ?? "" };
+    return withWood(workbook, formulas, at, pieces).map(({ wood }) => wood);
+  };
+  // Stock, stick and piece are its first three columns; each riser stands there once.
+  const plan = workbook.spill("Cut plan", "J8").filter(([, , piece]) => String(piece).startsWith("riser "));
+  const expected = plan
+    .map(([stock, stick, piece]) => [Number(String(piece).slice(6)), `${String(stock)}, board ${String(stick)} of the cut plan`] as const)
+    .sort(([one], [other]) => one - other)
+    .map(([, said]) => said);
+  expect(expected).toHaveLength(14);
+  expect(woods("CN8")).toEqual(expected);
+  // As the demo's yard has them: 13 treads of one blank.
+  expect(new Set(woods("CA8"))).toEqual(new Set(["oak blank 42, any of 13"]));
 });

@@ -29,20 +29,18 @@ const HIGHEST = 5.7;
 const EASY = 4.6;
 /** Rows so little lower that leave each act its line are read more easily than higher ones that break it. */
 const UNBROKEN = 0.5;
-const LOWEST = 2.4;
+const LOWEST = 2.65;
 /** From the middle of a row down to the line its letters stand on, in parts of its height: the largest and the smallest have room. */
 const ON_LINE = 0.27;
-/** Letters of a row lower than the smallest letters ask for. */
-const FULL = 0.95;
 const STEP = 0.1;
 
 const sizesOf = (pitch: number): Sizes => {
-  const size = (part: number, most: number): number => Math.min(most, Math.max(Math.min(SMALLEST, pitch * FULL), pitch * part));
+  const size = (part: number, most: number): number => Math.min(most, Math.max(SMALLEST, pitch * part));
   return {
     pitch,
     verb: size(0.64, 3.5),
     number: Math.min(4.1, pitch - 0.3),
-    digits: Math.min(SMALLEST, pitch * 0.86),
+    digits: SMALLEST,
     of: { figure: size(0.88, 4.9), strong: size(0.64, 3.4), word: size(0.6, 3.15) },
   };
 };
@@ -60,7 +58,8 @@ const flow = (runs: readonly Run[], x: number, indent: number, right: number, si
   const placed: Placed[] = [];
   let [at, on] = [x, 0];
   for (const [place, run] of runs.entries()) {
-    const pieces = run.rank === "word" ? run.text.split(" ") : [run.text];
+    // A number stays with the word before it: a mark, or whole inches.
+    const pieces = run.rank === "word" ? run.text.split(/ (?!\d)/) : [run.text];
     let held = "";
     const put = (): void => {
       if (held === "") return;

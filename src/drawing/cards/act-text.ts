@@ -66,14 +66,30 @@ const tapeRuns = ({ act, cells }: PieceAct, unit: Unit): readonly Run[] => {
   return [...marked(reading), ...(where.length === 0 ? [] : [strong(`${where.join(", ")},`), word(net)])];
 };
 
-/** How a return lies and where its mitre is, which its picture shows. */
+/** How a return lies and where its mitre is: its picture shows it. */
 const RETURN_LIES = /^face up, outer edge toward you/;
+const RETURNS_LIE = "returns: face up";
 
-const notesOf = ({ act, cells }: PieceAct, isCrowded: boolean): string[] =>
-  parts(cells.note).filter(
-    (part, place) =>
-      !SAID_ONCE.has(part) && !WRONG_MARK.test(part) && (act?.kind !== "rip" || place === 0) && !(isCrowded && RETURN_LIES.test(part)),
-  );
+/** Whether a card says all in its rows, leaves out what its pictures have, or says once what would stand in every row. */
+export type Saying = "full" | "terse" | "short";
+
+/** Of each cut to a heel; a card of many acts says it whole in a remark. */
+const BY_HAND = /^from (mark \d+) to (mark \d+), the last of it by hand: never past mark \d+$/;
+const STICK = /^of a long stick ripped (.*) wide$/;
+/** Said fully on a card, where no column heads it. */
+const STRIKE = /^strike it first$/;
+const STRIKE_FULLY = "strike the line first";
+const shorter = (part: string): string => part.replace(BY_HAND, "$1 to $2, last by hand").replace(STICK, "long stick, $1 wide");
+const BY_HAND_ONCE = "last by hand: a round blade runs on at the face; never saw past the heel";
+
+const notesOf = ({ act, cells }: PieceAct, length: Saying): string[] =>
+  parts(cells.note)
+    .filter(
+      (part, place) =>
+        !SAID_ONCE.has(part) && !WRONG_MARK.test(part) && (act?.kind !== "rip" || place === 0) &&
+        !(length === "short" && RETURN_LIES.test(part)),
+    )
+    .map((part) => (length !== "full" ? shorter(part) : part).replace(STRIKE, STRIKE_FULLY));
 
 /** A mitre as it is counted from the edge, which its picture has. */
 const FROM_EDGE = / \([\d.]+° from the [a-z ]+\)/;
@@ -81,15 +97,16 @@ const FROM_EDGE = / \([\d.]+° from the [a-z ]+\)/;
 const isPlain = (tilt: string): boolean => tilt === "" || tilt === "upright";
 
 /**
- * The words of a row of the sheet, in the order in which they are looked for at the saw. On a crowded card what its pictures say is not
- * said again.
+ * The words of a row of the sheet, in the order in which they are looked for at the saw. On a card of many acts what its pictures say is
+ * not said again.
  */
-export const actText = (row: PieceAct, unit: Unit, isCrowded: boolean): ActText => {
-  const { number, act, hookOn, offset, tilt } = row.cells;
-  const swing = isCrowded ? row.cells.swing.replace(FROM_EDGE, "") : row.cells.swing;
+export const actText = (row: PieceAct, unit: Unit, length: Saying): ActText => {
+  const { number, act, offset, tilt } = row.cells;
+  const hookOn = row.act?.kind === "gauge" ? `from ${row.cells.hookOn}` : row.cells.hookOn;
+  const swing = length !== "full" ? row.cells.swing.replace(FROM_EDGE, "") : row.cells.swing;
   const [tilted = "", ...shown] = tilt.split("; ");
   const tiltRuns = isPlain(tilt) ? [] : [...setting(tilted), ...words(shown)];
-  const notes = notesOf(row, isCrowded);
+  const notes = notesOf(row, length);
   // A width and an angle side by side would be taken for one another.
   const width = row.act?.kind === "mitre the return" ? notes.splice(0, 1) : [];
   const first = [
@@ -106,9 +123,11 @@ export const actText = (row: PieceAct, unit: Unit, isCrowded: boolean): ActText 
   return { number, verb: act, lines };
 };
 
-/** What the piece is cut out of, as the first act says it. */
-export const blankText = (acts: readonly PieceAct[]): string =>
-  acts.flatMap(({ cells }) => parts(cells.note)).find((part) => BLANK.test(part)) ?? "";
+/** How long what the piece is cut out of is at least. */
+export const blankText = (acts: readonly PieceAct[], unit: Unit): string => {
+  const rip = acts.map(({ act }) => act).find((act) => act?.kind === "rip");
+  return rip?.kind === "rip" ? `blank longer than ${markedLength(rip.blank, unit)}` : "";
+};
 
 /** What a check that does not hold means; it is the same of all of them. */
 export const checkLimit = (acts: readonly PieceAct[]): string =>
@@ -117,8 +136,23 @@ export const checkLimit = (acts: readonly PieceAct[]): string =>
     .find((said) => said.length > 0)
     ?.join("; ") ?? "";
 
+/** What the acts say too, or what helps whoever takes readings and not whoever saws. */
+export const NOT_FOR_THE_SAW = /^tapered: |^pack the riser behind|not used, /;
+
+const NAMED = /read again \(MISREAD\)$/;
+
+/** What the skirts of the whole flight say against a reading of a step that closes. */
+export const doubtsNamed = ([first]: readonly PieceAct[]): string =>
+  first?.act?.kind === "rip" ? parts(first.cells.note).filter((part) => NAMED.test(part)).join("; ") : "";
+
 /** What was found out about the readings: it stands with the first act and belongs to the whole piece. */
-export const remarks = (acts: readonly PieceAct[]): readonly string[] => {
+export const remarks = (acts: readonly PieceAct[], length: Saying): readonly string[] => {
   const [first] = acts;
-  return first?.act?.kind === "rip" ? parts(first.cells.note).slice(1).filter((part) => !BLANK.test(part) && part !== LONGER) : [];
+  const found = (first?.act?.kind === "rip" ? parts(first.cells.note).slice(1) : []).filter(
+    (part) => !BLANK.test(part) && part !== LONGER && !NAMED.test(part),
+  );
+  const isByHand = acts.some(({ cells }) => parts(cells.note).some((part) => BY_HAND.test(part)));
+  if (length === "full") return found;
+  const lies = length === "short" && acts.some(({ act }) => act?.kind === "mitre the return") ? [RETURNS_LIE] : [];
+  return [...(isByHand ? [BY_HAND_ONCE] : []), ...lies, ...found.filter((part) => !NOT_FOR_THE_SAW.test(part))];
 };

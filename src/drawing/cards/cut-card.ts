@@ -3,19 +3,22 @@ import { LEAVE_THE_LINE, READ_AGAIN } from "../../functions/act-words";
 import type { Act, Side } from "../../solver/fit/acts";
 import type { Outline } from "../../solver/fit/outline";
 import { actRows } from "./act-rows";
-import { actText, remarks } from "./act-text";
+import { actText, doubtsNamed, remarks } from "./act-text";
 import { CARD_HEIGHT, CARD_WIDTH, type CardFacts } from "./card-facts";
 import { doubtful } from "./doubtful";
 import { DRAWN_AT, endPicture } from "./end-picture";
 import { foot, FOOT_TOP } from "./foot";
 import { head } from "./head";
+import { textWidth } from "./letter-widths";
 import { type OpenEnd, openEndPicture } from "./open-end-picture";
-import { type Drawn, line, svg, text, WEIGHT } from "./pen";
+import { box, type Drawn, line, svg, text, WEIGHT } from "./pen";
 import { plan } from "./plan";
 
 
 const EDGE = 7;
 const SIDES = ["left", "right"] as const;
+/** With a return there are so many acts that what the pictures say is not said again: rows are higher for it. */
+const TERSE_FROM = 13;
 /** Both ends open make two dozen acts: the plan leaves them some of its room. */
 const MANY_ACTS = 16;
 const DEEP = { usual: 24, crowded: 20 } as const;
@@ -60,17 +63,32 @@ const ends = ({ acts }: CutPiece, outline: Outline): readonly Drawn[] => {
   });
 };
 
+/** A frame over the acts, as heavy as that of a step that does not close. */
+const NAMED = { high: 5.4, air: 0.6, sizes: [3.3, 2.9, 2.5] } as const;
+
+/** A reading the flight speaks against though its step closes: said before anything is done, and read again first. */
+const doubtNamed = (named: string, top: number): readonly Drawn[] => {
+  const words = `BEFORE YOU CUT: ${named}`;
+  const room = CARD_WIDTH - 2 * EDGE - 4;
+  const size = NAMED.sizes.find((one) => textWidth(words, one, true) <= room) ?? Math.min(...NAMED.sizes);
+  const frame = { left: EDGE + 0.4, right: CARD_WIDTH - EDGE - 0.4, top, bottom: top + NAMED.high };
+  return [box(frame, WEIGHT.frame), text([EDGE + 2, top + 3.8], words, { size, isBold: true, part: "doubt" })];
+};
+
 const sound = (piece: CutPiece, outline: Outline): readonly Drawn[] => {
   const isCrowded = piece.acts.length > MANY_ACTS;
+  const said = isCrowded ? "short" : piece.acts.length >= TERSE_FROM ? "terse" : "full";
   const drawn = plan(piece, outline, piece.acts, isCrowded ? DEEP.crowded : DEEP.usual);
   const legend = `plan 1:${drawn.scale} · hatched: waste, ${LEAVE_THE_LINE} · ends not to scale, drawn at ${DRAWN_AT}°`;
-  const top = Math.max(ENDS_BOTTOM, drawn.bottom);
+  const under = Math.max(ENDS_BOTTOM, drawn.bottom);
+  const named = doubtsNamed(piece.acts);
+  const top = named === "" ? under : under + NAMED.high + NAMED.air;
   return [
     text([CARD_WIDTH / 2, 23.2], legend, { size: 2.5, anchor: "middle" }),
     ...drawn.drawn,
     ...ends(piece, outline),
-    line([[EDGE, top], [CARD_WIDTH - EDGE, top]], WEIGHT.tape),
-    ...actRows(piece.acts.map((act) => actText(act, piece.unit, isCrowded)), remarks(piece.acts), {
+    ...(named === "" ? [line([[EDGE, top], [CARD_WIDTH - EDGE, top]], WEIGHT.tape)] : doubtNamed(named, under)),
+    ...actRows(piece.acts.map((act) => actText(act, piece.unit, said)), remarks(piece.acts, said), {
       left: EDGE, right: CARD_WIDTH - EDGE, top, bottom: FOOT_TOP,
     }),
     ...foot(piece, outline),

@@ -1,12 +1,27 @@
-import type { CutPiece } from "../../functions/cut-pieces";
+import type { CutPiece, Doubt, PieceAct } from "../../functions/cut-pieces";
+import type { TakenReading } from "../../functions/doubt-of-step";
+import type { Act } from "../../solver/fit/acts";
+import { NOT_FOR_THE_SAW } from "./act-text";
+import { CARD_WIDTH } from "./card-facts";
+import { UNITS } from "./foot";
 import { textWidth } from "./letter-widths";
-import { box, type Drawn, text, WEIGHT } from "./pen";
+import { box, type Drawn, line, type Spot, struck, text, WEIGHT } from "./pen";
+import { tapedOpening } from "./taped-opening";
 
-const FRAME = { left: 8, right: 202, top: 26, bottom: 96 } as const;
-const INNER = 13;
-const SIZE = 4;
-const PITCH = 6;
-const NEW = { top: 78, bottom: 91 } as const;
+const FRAME = { left: 7.4, right: 202.6 } as const;
+const INNER = 11;
+const [EDGE, RIGHT] = [7, 203];
+const SMALLEST = 2.5;
+/** Where the frame begins: under the sketch, or under the head where there is none. */
+const TOP = { sketch: 65.4, none: 26 } as const;
+const ROW = 5.8;
+const NEW = { left: 160, right: 199, high: 5 } as const;
+const SAID = [3.4, 3.2, 3, 2.7, SMALLEST] as const;
+const MOST_LINES = 2;
+const GAP = 1.6;
+/** Letters of a reading to take again, and where the word before its box begins. */
+const ROW_MOST = 3.4;
+const NEW_WORD = 150;
 
 /** Words in lines no wider than their room. */
 const wrapped = (words: string, size: number, room: number): readonly string[] => {
@@ -19,22 +34,143 @@ const wrapped = (words: string, size: number, room: number): readonly string[] =
   return lines;
 };
 
-const MOST_LINES = 6;
-const SIZES = [SIZE, 3.6, 3.2, 2.9, 2.5] as const;
+interface Said {
+  readonly words: string;
+  readonly isBold?: boolean;
+  readonly isStruck?: boolean;
+}
 
-/** A step whose readings do not hold: why, room for the new reading, and no figure at all, since it would be cut. */
-export const doubtful = ({ acts: [first] }: CutPiece): readonly Drawn[] => {
-  const says = first?.cells.note ?? "";
-  const room = FRAME.right - INNER - 5;
-  const size = SIZES.find((one) => wrapped(says, one, room).length <= MOST_LINES) ?? Math.min(...SIZES);
-  const lines = wrapped(says, size, room);
+/** Runs one after the other, each from where the one before ends; what is struck is struck. */
+const inARow = ([x, y]: Spot, size: number, runs: readonly Said[]): readonly Drawn[] => {
+  let at = x;
+  return runs.flatMap(({ words, isBold = false, isStruck = false }) => {
+    const made = text([at, y], words, { size, isBold, part: isStruck ? "struck reading" : "again" });
+    at += textWidth(words, size, isBold) + GAP;
+    return isStruck ? struck(made) : [made];
+  });
+};
+
+/** A reading to take again: from where to where, what was read, what it likely is, and a box for the new one. */
+const again = ({ name, lies, read, likely }: TakenReading, top: number): readonly Drawn[] => {
+  const y = top + 4.3;
+  const said: readonly Said[] = [
+    { words: `${name}:`, isBold: true }, { words: `${lies}; read` }, { words: read, isBold: true, isStruck: true },
+    ...(likely === undefined ? [] : [{ words: `likely ${likely}, by the other steps` }]),
+  ];
+  const wide = (size: number): number => said.reduce((sum, { words, isBold = false }) => sum + textWidth(words, size, isBold) + GAP, 0);
+  const size = SAID.find((one) => one < ROW_MOST && INNER + wide(one) <= NEW_WORD) ?? SMALLEST;
   return [
-    box(FRAME, WEIGHT.frame),
-    text([INNER, 36], "READ AGAIN BEFORE YOU CUT", { size: 7, isBold: true }),
-    ...lines.map((words, place) => text([INNER, 44 + place * PITCH * (size / SIZE)], words, { size, part: "doubt" })),
-    text([INNER, NEW.bottom - 4.5], "new readings", { size: 3.4, isBold: true }),
-    box({ left: INNER + 30, right: FRAME.right - 5, top: NEW.top, bottom: NEW.bottom }, WEIGHT.blade),
-    text([8, 110], "NO END IS SAWN FROM THIS CARD", { size: 6, isBold: true }),
-    text([8, 117], "Read it again, type it in, print the card anew.", { size: 3.4 }),
+    ...inARow([INNER, y], size, said),
+    text([NEW.left - 1.4, y], "new", { size: 2.7, anchor: "end" }),
+    box({ left: NEW.left, right: NEW.right, top: top + 0.6, bottom: top + 0.6 + NEW.high }, WEIGHT.blade),
+  ];
+};
+
+/** Acts that follow from no reading but the run or the height, or from none. */
+const HOLD: ReadonlySet<Act["kind"]> = new Set<Act["kind"]>([
+  "rip", "gauge", "square the blank", "mark the notch", "saw the notch", "end the bevel", "bevel",
+]);
+
+const doesHold = ({ act }: PieceAct, readings: readonly TakenReading[]): boolean => {
+  if (act === undefined || !HOLD.has(act.kind)) return false;
+  // A tapered piece is ripped as deep as its two runs and its lengths give.
+  return act.kind !== "rip" || readings.every(({ place, isDoubtful }) => place !== "left end" && !(place === "between" && isDoubtful));
+};
+
+/** The figure of an act and no way it goes: a struck angle is not to be set at all. */
+const figureOf = ({ cells }: PieceAct): string =>
+  [cells.tape.split(", ")[0] ?? "", /^[\d.]+°|^square/.exec(cells.swing)?.[0] ?? ""].find((one) => one !== "") ?? "";
+
+const COLUMNS = 3;
+const HANGING_BOTTOM = 130.6;
+const PITCHES = [4.6, 4.2, 3.8, 3.4, 3.1, 2.9] as const;
+const NUMBER_ROOM = 5.4;
+const HOLDS = "holds";
+
+/** What hangs on the readings, figure by figure: with no box to tick, and no way any of it goes. */
+const hanging = ({ acts, readings }: Doubt, top: number, bottom: number): readonly Drawn[] => {
+  // Whoever reads again has no use for a check.
+  const shown = acts.filter((row) => figureOf(row) !== "" && row.act?.kind !== "check");
+  const rows = Math.ceil(shown.length / COLUMNS);
+  const pitch = PITCHES.find((one) => one * (rows + 1) <= bottom - top) ?? Math.min(...PITCHES);
+  const size = Math.max(SMALLEST, Math.min(3.3, pitch * 0.78));
+  const wide = (RIGHT - EDGE) / COLUMNS;
+  const cells = shown.flatMap((row, place) => {
+    const x = EDGE + Math.floor(place / rows) * wide;
+    const y = top + pitch * ((place % rows) + 2) - pitch * 0.25;
+    const from = x + NUMBER_ROOM + textWidth(row.cells.act, size, false) + GAP;
+    const part = `${doesHold(row, readings) ? "held" : "struck"} ${row.cells.number}`;
+    const figure = text([from, y], figureOf(row), { size, isBold: true, part });
+    return [
+      text([x, y], row.cells.number, { size }),
+      text([x + NUMBER_ROOM, y], row.cells.act, { size }),
+      ...(doesHold(row, readings)
+        ? [figure, text([from + textWidth(figureOf(row), size, true) + GAP, y], HOLDS, { size })]
+        : struck(figure)),
+    ];
+  });
+  return [
+    text([EDGE, top + pitch * 0.75], "Struck: hangs on what is read again. Wait for the new card.", { size, isBold: true }),
+    line([[EDGE, top + pitch], [RIGHT, top + pitch]], WEIGHT.tape),
+    ...cells,
+  ];
+};
+
+/** The names of the ends, and the angle each would be sawn at: struck, and without a direction. */
+const ends = ({ outline }: CutPiece, { acts }: Doubt): readonly Drawn[] =>
+  (outline === undefined ? [] : (["left", "right"] as const)).flatMap((side) => {
+    const isOpen = outline?.ends[side].isOpen === true;
+    const [x, anchor, inward] = side === "left" ? [EDGE, "start" as const, 1] : [CARD_WIDTH - EDGE, "end" as const, -1];
+    const sawn = acts.find(({ act }) => (act?.kind === "saw end" || act?.kind === "saw to the heel") && act.end === side);
+    const figure = sawn === undefined ? "" : figureOf(sawn);
+    return [
+      text([x, 23.4], `${side.toUpperCase()} END · ${isOpen ? "OPEN" : "SKIRT"}`, { size: 3, isBold: true, anchor }),
+      ...(figure === "" || sawn === undefined ? [] : [
+        ...struck(text([x + inward, 33], figure, { size: 4, isBold: true, anchor, part: `struck ${sawn.cells.number}` })),
+        text([x, 37.5], "off square: wait for", { size: SMALLEST, anchor }),
+        text([x, 41], "the new reading", { size: SMALLEST, anchor }),
+      ]),
+    ];
+  });
+
+/** What stands in large letters below, and what stands with its reading. */
+const SAID_BELOW = "nothing is sawn from these readings";
+const NAMED = /^[a-z ]+ likely [\d/ ]+.*: read again \(MISREAD\)$/;
+const LINES = { again: 133.2, unit: 136.6 } as const;
+
+/**
+ * A step whose readings do not hold: the opening as it was taped with what is doubtful struck, why, room for the new readings, and what
+ * hangs on them, struck too.
+ */
+export const doubtful = (piece: CutPiece): readonly Drawn[] => {
+  const { acts: [first], doubt } = piece;
+  const toTake = doubt?.readings.filter(({ isDoubtful }) => isDoubtful) ?? [];
+  const top = doubt === undefined ? TOP.none : TOP.sketch;
+  const apart = doubt?.closure === undefined ? "" : ` by ${doubt.closure}`;
+  const says = (first?.cells.note ?? "")
+    .split("; ")
+    .filter((part) => part !== SAID_BELOW && !(doubt !== undefined && (NAMED.test(part) || NOT_FOR_THE_SAW.test(part))))
+    .join("; ")
+    .replace(" disagree:", ` disagree${apart}:`);
+  const room = FRAME.right - INNER - 4;
+  const size = SAID.find((one) => wrapped(says, one, room).length <= MOST_LINES) ?? SMALLEST;
+  const lines = wrapped(says, size, room);
+  const rowsTop = top + 9.6 + lines.length * size * 1.35;
+  const boxes = Math.max(1, toTake.length);
+  const bottom = rowsTop + boxes * ROW + 0.8;
+  const blank: readonly Drawn[] = [
+    text([INNER, rowsTop + 4.3], "new readings", { size: 3.3, isBold: true }),
+    box({ left: INNER + 30, right: NEW.right, top: rowsTop + 0.6, bottom: rowsTop + 0.6 + NEW.high }, WEIGHT.blade),
+  ];
+  return [
+    ...(doubt === undefined ? [] : [...tapedOpening(piece, doubt), ...ends(piece, doubt)]),
+    box({ ...FRAME, top, bottom }, WEIGHT.frame),
+    text([INNER, top + 6.8], "READ AGAIN BEFORE YOU CUT", { size: 5.6, isBold: true }),
+    ...lines.map((words, place) => text([INNER, top + 9.6 + (place + 0.75) * size * 1.35], words, { size, part: "doubt" })),
+    ...(toTake.length === 0 ? blank : toTake.flatMap((one, place) => again(one, rowsTop + place * ROW))),
+    ...(doubt === undefined ? [] : hanging(doubt, bottom + 0.8, HANGING_BOTTOM)),
+    text([EDGE, 135.6], "NOTHING IS SAWN FROM THIS CARD", { size: 5, isBold: true }),
+    text([RIGHT, LINES.again], "Read it again, type it in, print the card anew.", { size: 3, anchor: "end" }),
+    text([RIGHT, LINES.unit], UNITS[piece.unit], { size: SMALLEST, anchor: "end" }),
   ];
 };

@@ -132,7 +132,10 @@ export const endPicture = (
       side: end, part: "swing", top: SWING_TOP, height: SWING_HEIGHT, number,
       angle: cells.swing === "square" ? 0 : swing.angle,
       figure: degrees(cells.swing), upper: swing.far, lower: swing.near,
-      says: notch === undefined ? "swing, from above" : `swing, from above; notch ${notch}`,
+      says: [
+        ...(notch === undefined ? [cells.swing === "square" ? "swing, from above" : "from above"] : [`notch ${notch}`]),
+        ...(cells.swing === "square" ? [] : ["arrow: handle"]),
+      ].join("; "),
       ...(notch === undefined ? {} : { notch }),
     }),
     ...(bevel === undefined ? picture({
@@ -140,7 +143,7 @@ export const endPicture = (
       // The face lies above: it is the longer where a swing would have the upper edge longer.
       angle: cells.tilt === "upright" ? 0 : -tilt,
       figure: degrees(cells.tilt), upper: "face", lower: OTHER_SIDE[piece],
-      says: `tilt, from the ${swing.near}`,
+      says: cells.tilt === "upright" ? `tilt, from the ${swing.near}` : `from the ${swing.near}; arrow: top`,
     }) : bevelPicture(bevel, end)),
   ];
 };

@@ -14,7 +14,7 @@ const SMALL = 2.5;
 const GAP = 1.2;
 
 /** How lengths are read and how near they are worked to: common practice, no source. */
-const UNITS: Readonly<Record<Unit, string>> = {
+export const UNITS: Readonly<Record<Unit, string>> = {
   in: "inches; strong +, shy −: 1/64 past, short of the mark",
   mm: "millimetres",
 };

@@ -12,7 +12,7 @@ const TITLE = { size: 8, y: 12.6 } as const;
 const CAUTION = { size: 2.9, y: 17.4 } as const;
 const RULE = 19.2;
 const LINES = [8.6, 13, 17.4] as const;
-/** By hand, where no list says it. */
+/** By hand, where the workbook does not say it. */
 const BY_HAND = "wood ____________  board ______";
 
 const SIZES = [3.3, 3, 2.7, 2.5] as const;
@@ -42,12 +42,12 @@ export const head = (piece: CutPiece, { job, date, card, cards, caution }: CardF
   const title = fitting(named, isTapered(piece) ? ", TAPERED" : "", true, TITLE_ROOM, TITLE_SIZES);
   const left = Math.max(textWidth(title.text, title.size, true), textWidth(caution, CAUTION.size, false));
   const room = RIGHT - LEFT - left - APART;
-  const blank = blankText(piece.acts);
+  const blank = blankText(piece.acts, piece.unit);
   const thick = piece.outline === undefined ? "" : `${markedLength(piece.outline.thickness, piece.unit)} thick`;
   const said = [
     { words: job, after: ` · ${date} · card ${card} of ${cards}`, isBold: true },
     { words: [blank, thick].filter((each) => each !== "").join(" · "), after: "", isBold: false },
-    { words: BY_HAND, after: "", isBold: false },
+    { words: piece.wood ?? BY_HAND, after: "", isBold: false },
   ];
   return [
     text([LEFT, TITLE.y], title.text, { size: title.size, isBold: true }),

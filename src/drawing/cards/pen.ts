@@ -72,6 +72,16 @@ export const textBox = ({ at: [x, y], text: words, size, isBold, anchor }: Text)
   return { left, right: left + width, top: y - size * OVER, bottom: y + size * UNDER };
 };
 
+/** Of a strike: how heavy, how far past its text, and how high over the line the text stands on in parts of its size. */
+const STRIKE = { weight: 0.45, past: 0.7, over: 0.35 } as const;
+
+/** A text that nobody is to work to, with a line through it. */
+export const struck = (drawn: Text): readonly Drawn[] => {
+  const { left, right } = textBox(drawn);
+  const y = drawn.at[1] - drawn.size * STRIKE.over;
+  return [drawn, line([[left - STRIKE.past, y], [right + STRIKE.past, y]], STRIKE.weight, { part: "strike" })];
+};
+
 export const doMeet = (one: Box, other: Box): boolean =>
   one.left < other.right && other.left < one.right && one.top < other.bottom && other.top < one.bottom;
 

@@ -85,12 +85,21 @@ export type PieceKind = "tread" | "riser";
 /** What the side away from the face is called. */
 export const OTHER_SIDE: Readonly<Record<PieceKind, OtherSide>> = { tread: "underside", riser: "back" };
 
+/** What readings that disagree would make: to show what hangs on them, never to be sawn. */
+export interface AsRead {
+  readonly acts: readonly Act[];
+  /** What two ways to one corner disagree by, in the unit of the readings. */
+  readonly closure?: number;
+}
+
 /** The acts of one step, in the order in which they are done, or why there are none. */
 export interface ActsOfAStep<Bad> {
   readonly step: string | number | undefined;
   readonly acts: readonly Act[];
   /** The finished piece, where there is an answer. */
   readonly outline?: Outline;
+  /** Of readings that are to be taken again. */
+  readonly asRead?: AsRead;
   readonly bad?: Bad;
 }
 

@@ -23,8 +23,11 @@ const SHARE_OF_AN_EDGE = 0.25;
 export const READ_AGAIN = "read this step again";
 const EVERY_STEP = "every step is off by the same amount: is run the distance between the lines you measured?";
 
+/** Whether a note says that every step is off alike, so that what is doubtful is the run. */
+export const saysEveryStep = (note: string): boolean => note.includes(EVERY_STEP);
+
 /** Whether a note says that the readings of the step disagree, so that none of its sizes holds. */
-export const saysDisagreeing = (note: string): boolean => note.includes(READ_AGAIN) || note.includes(EVERY_STEP);
+export const saysDisagreeing = (note: string): boolean => note.includes(READ_AGAIN) || saysEveryStep(note);
 
 const DIAGONALS_FIX = "the diagonals fix the end";
 const FRONT_MISSING = "the length it runs to is missing";

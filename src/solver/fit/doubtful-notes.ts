@@ -18,19 +18,25 @@ const said = ({ kind, readings }: ToldMistake, row: number, unit: Unit): string 
 };
 
 /**
- * A note for each row whose reading the skirts name as doubtful, empty for the others. Only a table of one flight is looked at: of so many
- * rows that the skirts tell something, and of no more than a flight has.
+ * The mistakes the skirts name in a table of readings. Only one of one flight is looked at: of so many rows that the skirts tell something,
+ * and of no more than a flight has.
  */
-export const doubtfulNotes = (kind: PieceKind, pieces: readonly PieceReading[], unit: Unit, division: number): readonly string[] => {
-  const none = pieces.map(() => "");
-  if (pieces.length < LEAST_STEPS || pieces.length > MOST_STEPS) return none;
+export const namedMistakes = (
+  kind: PieceKind, pieces: readonly PieceReading[], unit: Unit, division: number,
+): readonly ToldMistake[] => {
+  if (pieces.length < LEAST_STEPS || pieces.length > MOST_STEPS) return [];
   const flight = kind === "tread" ? flightReadings(pieces, [], unit) : flightReadings([], pieces, unit);
-  if (isProblem(flight) || stepsWithDiagonals(flight, kind) < LEAST_STEPS) return none;
+  if (isProblem(flight) || stepsWithDiagonals(flight, kind) < LEAST_STEPS) return [];
   const typed = { pieces: { tread: [], riser: [], [kind]: pieces }, unit, division };
-  const named = surfaceVerdict(flight, inchIn(unit) / division)
+  return surfaceVerdict(flight, inchIn(unit) / division)
     .mistakes.filter(({ rival }) => rival === undefined)
     .map(({ repair }) => toldMistake(repair, flight, typed));
-  return none.map((_, row) =>
+};
+
+/** A note for each row whose reading the skirts name as doubtful, empty for the others. */
+export const doubtfulNotes = (kind: PieceKind, pieces: readonly PieceReading[], unit: Unit, division: number): readonly string[] => {
+  const named = namedMistakes(kind, pieces, unit, division);
+  return pieces.map((_, row) =>
     named
       .filter(({ readings }) => readings.some((one) => one.row === row))
       .map((mistake) => said(mistake, row, unit))

@@ -4,11 +4,11 @@ import { type Length, lengthOf, measure, type Unit } from "../length/length";
 import type { Problem } from "../problem";
 import { type Act, type ActsOfAStep, type Mark, otherEnd, type Side, standsOff, type Swing } from "./acts";
 import { relief } from "./back-bevel";
-import { saysDisagreeing } from "./closure-notes";
 import { notch } from "./notch";
 import { type RiserFit, type RiserFitProblem, riserFits, type RiserPiece } from "./riser-fit";
 import { riserOutline } from "./riser-outline";
 import type { RiserReading } from "./riser-reading";
+import { unlessDisagreeing } from "./unless-disagreeing";
 
 /** What is cut into a riser once both its ends are sawn. */
 export interface RiserMarking extends RiserPiece {
@@ -77,7 +77,6 @@ const bevelActs = (piece: RiserMarking): readonly Act[] => {
 };
 
 const actsOf = (fit: RiserFit, piece: RiserMarking): readonly Act[] => {
-  if (saysDisagreeing(fit.note)) return [{ kind: "read again", note: fit.note }];
   // A tape is hooked on the end at the skirt, or on the left one.
   const first = piece.openEnd === "left" ? "right" : "left";
   return [
@@ -93,5 +92,5 @@ export const riserActs = (readings: readonly RiserReading[], piece: RiserMarking
   riserFits(readings, piece).map((fit) =>
     "bad" in fit
       ? { step: fit.step, acts: [], bad: fit.bad }
-      : { step: fit.step, acts: actsOf(fit, piece), outline: riserOutline(fit, piece) },
+      : { step: fit.step, ...unlessDisagreeing(fit, actsOf(fit, piece)), outline: riserOutline(fit, piece) },
   );

@@ -2,11 +2,11 @@ import { RADIANS_PER_DEGREE } from "../degrees";
 import { inchesIn } from "../length/marked-length";
 import type { Problem } from "../problem";
 import { type Act, type ActsOfAStep, type CheckedFrom, type Edge, type Mark, otherEnd, type Side, standsOff, type Swing } from "./acts";
-import { saysDisagreeing } from "./closure-notes";
 import { openEndOf, type OpenEndOfTread, ripDepth, scribed } from "./tread-lines";
 import { treadOutline } from "./tread-outline";
 import { type FitProblem, type TreadFit, treadFits, type TreadPiece } from "./tread-fit";
 import type { TreadReading } from "./tread-reading";
+import { unlessDisagreeing } from "./unless-disagreeing";
 
 /** Waste at the squared end of a blank that all marks are hooked on, so that the saw has wood on both sides: common practice, no source. */
 const WASTE_INCHES = 0.5;
@@ -184,8 +184,6 @@ const bothActs = (fit: TreadFit, piece: TreadPiece): readonly Act[] => {
 };
 
 const actsOf = (fit: TreadFit, piece: TreadPiece): readonly Act[] => {
-  // Whatever is doubtful may be any of the readings: nothing is marked, so that nothing is sawn.
-  if (saysDisagreeing(fit.note)) return [{ kind: "read again", note: fit.note }];
   if (piece.openEnd === "none") return closedActs(fit, piece);
   return piece.openEnd === "both" ? bothActs(fit, piece) : returnActs(fit, piece.openEnd, piece);
 };
@@ -195,5 +193,5 @@ export const treadActs = (readings: readonly TreadReading[], piece: TreadPiece):
   treadFits(readings, piece).map((fit) =>
     "bad" in fit
       ? { step: fit.step, acts: [], bad: fit.bad }
-      : { step: fit.step, acts: actsOf(fit, piece), outline: treadOutline(fit, piece) },
+      : { step: fit.step, ...unlessDisagreeing(fit, actsOf(fit, piece)), outline: treadOutline(fit, piece) },
   );

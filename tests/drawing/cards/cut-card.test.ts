@@ -2,7 +2,7 @@ import { cutCard } from "../../../src/drawing/cards/cut-card";
 import { type CutPiece, cutPieces } from "../../../src/functions/cut-pieces";
 import { FACTS, metricOf, mirrored, only, type Opening, randomPieces, riserOf, taperedOf, treadOf } from "./jobs";
 import { transcribed } from "./transcribed";
-import { type Card, path, readCard, type Spot, touches } from "./read-card";
+import { type Card, path, readCard, type Spot, struckTexts, touches } from "./read-card";
 
 const cardOf = (piece: CutPiece): Card => readCard(cutCard(piece, FACTS));
 const OPENING: Opening = { depth: 10, back: 36.5, left: 0.25, right: 0.375, leftLean: -1.5, rightLean: 2 };
@@ -203,20 +203,124 @@ describe("what is said on a card", () => {
 });
 
 describe("a doubtful step", () => {
+  const HEADINGS = ["step", "run", "back", "front", "diagonal", "second diagonal", "left lean"];
   // By hand: sides of 10 and 36 have diagonals of 37.36; one that is a quarter longer belongs to no such opening.
-  const readings = [
-    ["step", "run", "back", "front", "diagonal", "second diagonal"],
-    [6, 10, 36, 36, 37.36, 37.61],
-  ];
+  const alone = only(cutPieces("tread", [[HEADINGS, [6, 10, 36, 36, 37.375, 37.625, -1.5]], null, "right"]));
+  // A flight whose fronts are 35 15/16 to 36, and one front of 37.
+  const named = (cutPieces("tread", [[
+    HEADINGS, [1, 10, 36, 35.9375, 37.125, 37.5625, -1.5], [2, 10, 36.0625, 35.9375, 37.125, 37.625, -1.5],
+    [3, 10, 36.0625, 36, 37.125, 37.625, -1.5], [4, 10, 36.0625, 37, 37.1875, 37.625, -1.5],
+    [5, 10, 36.125, 36, 37.1875, 37.6875, -1.5],
+  ], null, "right"]) as readonly CutPiece[])[3] as CutPiece;
+  const riser = only(cutPieces("riser", [
+    [["step", "height", "top", "bottom", "diagonal", "second diagonal"], [4, 7.5, 36, 36, 36.75, 37.125]], "right",
+  ]));
+  // Ends 10 degrees off that 36 and 36 leave no room for.
+  const angled = only(cutPieces("tread", [
+    [["step", "left run", "right run", "back", "front", "left angle", "right angle"], [8, 10, 10.5, 36, 36, 10, 10]], null, "both",
+  ]));
+  const cases: readonly (readonly [string, CutPiece])[] = [["alone", alone], ["named", named], ["riser", riser], ["angled", angled]];
 
-  test("has no act, no figure and no end: only why, and room for new readings", () => {
-    const { texts, paths } = cardOf(only(cutPieces("tread", [readings])));
+  test.each(cases)("%s: has no act to tick, no direction and no tape, and says that nothing is sawn from it", (_, piece) => {
+    const { texts, paths } = cardOf(piece);
     const said = texts.map(({ text }) => text);
     expect(said).toContain("READ AGAIN BEFORE YOU CUT");
-    expect(said).toContain("NO END IS SAWN FROM THIS CARD");
+    expect(said).toContain("NOTHING IS SAWN FROM THIS CARD");
     expect(said.join(" ")).toContain("disagree");
+    expect(said.join(" ")).not.toMatch(/near end|top of the blade|longer|strike it first/);
     expect(texts.some(({ part }) => part.startsWith("act ") || part.startsWith("tape "))).toBe(false);
-    expect(paths.some(({ part }) => part === "piece" || part.includes("swing"))).toBe(false);
+    expect(paths.some(({ part }) => part === "piece" || part.includes("swing") || part.includes("arrow"))).toBe(false);
+    // The opening is drawn square whatever its readings: its sides are upright on paper.
+    for (const side of ["left", "right"]) {
+      const { points: [high, low] } = path({ texts, paths, circles: [] }, `opening ${side}`);
+      expect(high?.[0]).toBe(low?.[0]);
+    }
+  });
+
+  test.each(cases)("%s: every figure that is not to be used has a line through it, and none that holds has", (_, piece) => {
+    const card = cardOf(piece);
+    const through = struckTexts(card);
+    const marked = card.texts.filter(({ part }) => part.startsWith("struck"));
+    expect(marked.length).toBeGreaterThan(4);
+    expect(through).toEqual(marked);
+    // What hangs on the readings, figure by figure, but the checks; held are those of the run or the height alone.
+    const held = card.texts.filter(({ part }) => part.startsWith("held")).map(({ part }) => part.replace("held ", ""));
+    const struckActs = new Set(marked.map(({ part }) => part.replace("struck ", "")));
+    const kinds = new Map(piece.doubt?.acts.map(({ act, cells }) => [cells.number, act?.kind]));
+    for (const [number, kind] of kinds) {
+      if (kind === "mark" || kind === "saw end" || kind === "saw to the heel" || kind === "mitre") expect(struckActs).toContain(number);
+    }
+    expect(held.map((number) => kinds.get(number)).every((kind) => kind !== "mark" && kind !== "saw end")).toBe(true);
+  });
+
+  test.each([...cases, ["unreadable", only(cutPieces("tread", [[["step", "run", "back"], [9, 10, "x"]]]))] as const])(
+    "%s: no text touches another, a line or the margin, and none is smaller than 2.5 mm", (_, piece) => {
+      const card = cardOf(piece);
+      expect(touches(card)).toEqual([]);
+      expect(card.texts.filter(({ size }) => size < 2.5)).toEqual([]);
+    },
+  );
+
+  const struckReadings = (piece: CutPiece): readonly string[] =>
+    struckTexts(cardOf(piece)).filter(({ part }) => part === "struck reading").map(({ text }) => text);
+  const linesOf = (piece: CutPiece): string => cardOf(piece).texts.map(({ text }) => text).join(" | ");
+
+  test("where the flight names one reading, that one is struck, with what it likely is, and a box for the new one", () => {
+    // Once in the sketch and once beside its box.
+    expect(struckReadings(named)).toEqual(["37", "37"]);
+    expect(linesOf(named)).toContain(
+      "front: | length along the front edge of the sub-tread; read | 37 | likely 36, by the other steps | new",
+    );
+    // By hand: from the two diagonals the front left corner lies 36.0625 - leg(37.625) = 36.0625 - 36.2717 = -0.2092, or
+    // leg(37.1875) - 37 = 35.8178 - 37 = -1.1822; 0.973 apart, 31/32 and 0.004.
+    expect(linesOf(named)).toContain("the diagonals disagree by 31/32: read this step again");
+    const taped = cutCard(named, FACTS).match(/<polyline[^>]*taped [^>]*>/g) ?? [];
+    const dashed = taped.filter((tag) => tag.includes("stroke-dasharray")).map((tag) => /taped ([a-z ]+)/.exec(tag)?.[1]);
+    expect(dashed).toEqual(["front"]);
+  });
+
+  test("where none is named, all that the diagonals go through is struck, the run is not, and each has a box", () => {
+    expect([...struckReadings(alone)].sort()).toEqual(["36", "36", "36", "36", "37 3/8", "37 3/8", "37 5/8", "37 5/8"].sort());
+    expect(cardOf(alone).texts.filter(({ text }) => text === "new")).toHaveLength(4);
+    expect(linesOf(alone)).toContain("diagonal: | back left to front right; read");
+    expect(cardOf(alone).texts.filter(({ part }) => part === "reading").map(({ text }) => text)).toEqual(["10"]);
+    expect(cardOf(alone).texts.filter(({ part }) => part === "held 1").map(({ text }) => text)).toEqual(["11 1/4"]);
+  });
+
+  test("where every step is off alike the run is struck, and with it what is ripped", () => {
+    // By hand: 36 wide and 11 deep the diagonals are 37.64, whatever the run was typed as.
+    const alike = cutPieces("tread", [[
+      HEADINGS.slice(0, 6), ...[1, 2, 3].map((step) => [step, 10, 36, 36, 37.625, 37.625]),
+    ]]) as readonly CutPiece[];
+    for (const piece of alike) {
+      expect(struckReadings(piece)).toEqual(["10", "10"]);
+      expect(cardOf(piece).texts.find(({ part }) => part === "struck 1")?.text).toBe("11 1/4");
+      expect(linesOf(piece)).toContain("is run the distance between the lines you measured?");
+      expect(touches(cardOf(piece))).toEqual([]);
+    }
+  });
+
+  test("lengths that angles speak against are struck with the angles", () => {
+    expect(new Set(struckReadings(angled))).toEqual(new Set(["36", "10.0°"]));
+    expect(cardOf(angled).texts.filter(({ part }) => part === "reading").map(({ text }) => text)).toEqual(["10", "10 1/2"]);
+    // What is to be done about a tapered piece is said once its readings hold.
+    expect(linesOf(angled)).not.toMatch(/rip to|scribe|pack the riser/);
+    expect(cardOf(angled).texts.some(({ part }) => part === "held 1")).toBe(false);
+  });
+
+  test("a reading the flight speaks against though its step closes is said in a frame before the first act", () => {
+    // Steps 2 and 3 with each other's readings: both close.
+    const odd = cutPieces("tread", [[
+      HEADINGS.slice(0, 6), ...[1, 3, 2, 4, 5, 6].map((step, place) => {
+        const back = 36 + step / 2;
+        const front = back + 0.25;
+        return [place + 1, 10, back, front, Math.hypot(front, 10), Math.hypot(back, 10)];
+      }),
+    ]]) as readonly CutPiece[];
+    const said = odd.map((piece) => cardOf(piece).texts.filter(({ part }) => part === "doubt").map(({ text }) => text).join());
+    expect(said[1]).toBe("BEFORE YOU CUT: likely exchanged with step 3: read again (MISREAD)");
+    expect(said[2]).toBe("BEFORE YOU CUT: likely exchanged with step 2: read again (MISREAD)");
+    for (const piece of odd) expect(touches(cardOf(piece))).toEqual([]);
   });
 });
 
@@ -248,14 +352,18 @@ test.each([
   ["between two skirts", treadOf(OPENING, "none")],
   ["with a return", treadOf(OPENING, "right")],
   ["with a return at the left", treadOf(mirrored(OPENING), "left")],
+  ["with two returns", treadOf({ ...OPENING, leftLean: 0 }, "both")],
   ["tapered", taperedOf(10, 10.75, 36, 37, "none")],
+  ["tapered with two returns", taperedOf(10, 10.75, 36, 37, "both")],
   ["metric", metricOf(OPENING, "right")],
   ["riser between skirts", riserOf({ ...OPENING, depth: 7.5 }, "none", 0)],
   ["riser run past", riserOf({ ...OPENING, depth: 7.5 }, "right", 0)],
 ])("%s: the acts copied from the card's own text are the rows on which the simulated saw is proved", (_, piece) => {
   const rows = piece.acts.map(({ cells }) => {
     const { number, act, hookOn, tape, swing, offset, tilt } = cells;
-    return { number, act, hookOn, tape, swing, offset, tilt };
+    // A card of more than 12 acts has a mitre as it is counted from the edge in its picture alone.
+    const set = piece.acts.length > 12 ? swing.replace(/ \([\d.]+° from the [a-z ]+\)/, "") : swing;
+    return { number, act, hookOn, tape, swing: set, offset, tilt };
   });
   expect(transcribed(cardOf(piece))).toEqual(rows);
 });
@@ -287,6 +395,20 @@ test("every card of 200 says how its piece lies, and numbers each mark where it 
     const drawn = readCard(cutCard(piece, FACTS)).paths.map(({ part }) => part);
     expect(drawn).toEqual(expect.arrayContaining(ticks));
   }
+});
+
+test("no letter of 200 cards is smaller than 2.5 mm", () => {
+  const small = [...randomPieces(200, 17), ...randomPieces(200, 19)].flatMap((piece) =>
+    cardOf(piece).texts.filter(({ size }) => size < 2.5).map(({ text, size }) => `${text} ${size}`));
+  expect(small).toEqual([]);
+});
+
+test("a crowded card says once how far a round blade goes, and that it stops short in every row it is true of", () => {
+  const { texts } = cardOf(taperedOf(10, 10.75, 36, 37, "both"));
+  const once = /^last by hand: a round blade runs on at the face; never saw past the heel/;
+  expect(texts.filter(({ text }) => once.test(text))).toHaveLength(1);
+  // By hand: each open end has a cut to its heel and a mitre to its heel.
+  expect(texts.filter(({ text }) => /mark \d+ to mark \d+, last by( hand)?$/.test(text))).toHaveLength(4);
 });
 
 test("no text of 200 cards touches another, a line, a circle or the margin", () => {

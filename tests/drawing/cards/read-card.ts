@@ -71,6 +71,15 @@ const crosses = ([x1, y1]: Spot, [x2, y2]: Spot, box: Text): boolean => {
   });
 };
 
+/** Texts with a line through them from end to end, at the height of their figures. */
+export const struckTexts = ({ texts, paths }: Card): readonly Text[] => {
+  const strikes = paths.filter(({ part }) => part === "strike").map(({ points }) => points as readonly [Spot, Spot]);
+  return texts.filter(({ left, right, top, bottom }) => {
+    const margin = (bottom - top) / 4;
+    return strikes.some(([[from, y], [to]]) => from < left && to > right && y > top + margin && y < bottom - margin);
+  });
+};
+
 /** Texts that touch one another, a line or the edge of the card, in words. */
 export const touches = ({ texts, paths, circles }: Card): readonly string[] => {
   const apart = texts.flatMap((one, place) =>
@@ -79,7 +88,7 @@ export const touches = ({ texts, paths, circles }: Card): readonly string[] => {
         ? [`"${one.text}" on "${other.text}"`]
         : []));
   const onLines = texts.flatMap((one) =>
-    paths.flatMap(({ part, points, isClosed }) => {
+    paths.filter(({ part }) => part !== "strike").flatMap(({ part, points, isClosed }) => {
       const ends = isClosed ? [...points, points[0] ?? [0, 0]] : points;
       return ends.slice(1).some((end, place) => crosses(ends[place] ?? end, end, one)) ? [`"${one.text}" on a line of ${part}`] : [];
     }));

@@ -17,7 +17,7 @@ interface Run {
 }
 
 const HOOKS =
-  /^(hook |burn |from mark \d+ to (?:mark \d+|the (?:left|right) [a-z]+ corner, nothing burnt)$|from the (left|right) heel|the nose$)/;
+  /^(hook |burn |from mark \d+ to (?:mark \d+|the (?:left|right) [a-z]+ corner, nothing burnt)$|from the (left|right) heel|from the nose$)/;
 
 const hushed = (text: string): string => text.replace(/to the (LEFT|RIGHT)/g, (_, side: string) => `to the ${side.toLowerCase()}`);
 
@@ -66,7 +66,7 @@ const copied = (number: string, act: string, runs: readonly Run[]): Copied => {
   const shown = runs.find(({ text }) => text.startsWith("square on the end"))?.text ?? "";
   return {
     number, act,
-    hookOn: /^(GAUGE|MARK|CHECK|SAW .* RETURN)/.test(act) ? (hook ?? "") : "",
+    hookOn: /^(GAUGE|MARK|CHECK|SAW .* RETURN)/.test(act) ? (hook ?? "").replace(/^from (?=the nose$)/, "") : "",
     tape: tapeOf(runs),
     swing: swing === "" && runs.some(({ rank, text }) => rank === "figure" && text === "square") ? "square" : swing,
     offset: offsetOf(runs),
@@ -85,5 +85,8 @@ export const transcribed = ({ texts }: Card): readonly Copied[] => {
     if (rank === "verb") act.verb = text;
     else act.runs.push({ rank, text });
   }
-  return [...acts].map(([number, { verb, runs }]) => copied(number, verb, whole(runs)));
+  const found = [...acts].map(([number, { verb, runs }]) => copied(number, verb, whole(runs)));
+  // Two marks in one row: where to hook stands once, behind both.
+  return found.map((one, place) =>
+    one.act.startsWith("MARK") && one.hookOn === "" ? { ...one, hookOn: found[place + 1]?.hookOn ?? "" } : one);
 };
