@@ -13,7 +13,7 @@ import { riserOutline } from "../../solver/fit/riser-outline";
 import type { RiserReading } from "../../solver/fit/riser-reading";
 import type { Unit } from "../../solver/length/length";
 import type { Point } from "../figure";
-import { closed, dimensionText, type DraftMark, hatch, inside, line } from "./draft";
+import { dimensionText, type DraftMark, hatch, inside, line } from "./draft";
 import {
   angleNote, blankOf, type DoubtfulStep, type DrawnPiece, FAR_ROW, faceMarks, NEAR_ROW, piecesDrawings, plumb, pointOf,
   setWords,
