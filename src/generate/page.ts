@@ -50,7 +50,7 @@ const htmlBlock = (block: Block): string => {
     case "figure":
       return `<figure>${svg(block.figure)}<figcaption>${inlineHtml(block.figure.says)}</figcaption></figure>`;
     case "drawing":
-      return `<figure class="drawing">${block.svg}<figcaption>${inlineHtml(block.says)}</figcaption></figure>`;
+      return `<figure class="drafted">${block.svg}<figcaption>${inlineHtml(block.says)}</figcaption></figure>`;
     case "code":
       return `<pre>${plainHtml(block.text)}</pre>`;
     case "table":

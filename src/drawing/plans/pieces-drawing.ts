@@ -108,6 +108,8 @@ const scaleOf = ({ wide, high, beside, over }: Cell, unit: Unit, [columns, rows]
   return SCALES[unit].find(doFit) ?? SCALES[unit][SCALES[unit].length - 1] ?? 1;
 };
 
+const NAMES: Readonly<Record<PieceKind, string>> = { tread: "Tread", riser: "Riser" };
+
 const LAID: Readonly<Record<PieceKind, string>> = {
   tread: "Face up, nose toward you, not yet rounded.", riser: "Face up, bottom toward you.",
 };
@@ -118,7 +120,7 @@ const notesOf = (kind: PieceKind, pieces: readonly DrawnPiece[], doubtful: reado
   return [
     `${LAID[kind]} Lengths on the face, at the piece's own edges; dashed the blank, hatched what falls off. Angles from square. Net ` +
       "sizes: leave the line.",
-    ...[...said].map(([text, steps]) => `Step ${steps.join(", ")}: ${text}.`),
+    ...[...said].map(([text, steps]) => `Step${steps.length === 1 ? "" : "s"} ${steps.join(", ")}: ${text}.`),
     ...doubtful.map(({ step, says }) => `Step ${step} is not drawn: ${says}.`),
   ];
 };
@@ -137,8 +139,10 @@ const sheetOf = (kind: PieceKind, pieces: readonly DrawnPiece[], doubtful: reado
   const per = paperPer(unit, scaleOf(cell, unit, [columns, rows], foot));
   const [wide, high] = [cell.wide + (cell.beside + BETWEEN) / per, cell.high + (cell.over + UNDER) / per];
   return {
-    title: `${kind === "tread" ? "Tread" : "Riser"}${pieces.length === 1 ? "" : "s"}, ${listedSteps(pieces)}`,
-    says: `${kind === "tread" ? "Treads" : "Risers"} in plan, ${listedSteps(pieces)}: each in its blank with its lengths and angles.`,
+    title: `${NAMES[kind]}${pieces.length === 1 ? "" : "s"}, ${listedSteps(pieces)}`,
+    says: pieces.length === 1
+      ? `${NAMES[kind]} in plan, ${listedSteps(pieces)}, in its blank with its lengths and angles.`
+      : `${NAMES[kind]}s in plan, ${listedSteps(pieces)}, each in its blank with its lengths and angles.`,
     unit,
     marks: pieces.flatMap((piece, place) => {
       const [column, row] = [place % columns, Math.floor(place / columns)];

@@ -70,14 +70,17 @@ const lengthsOf = (fit: TreadFit, { ends: { left, right } }: Outline, openEnd: T
 /** One depth where nothing tapers; else that of each skirt, and what the blank is ripped to. */
 const depthsOf = (fit: TreadFit, outline: Outline, blank: { readonly from: number; readonly to: number }): readonly DraftMark[] => {
   const { ends: { left, right }, depth } = outline;
-  const isLeftOnly = left.isOpen && !right.isOpen;
-  const [at, aside] = isLeftOnly ? [blank.to, -1] : [blank.from, 1];
-  const free = left.isOpen && right.isOpen ? FAR_ROW + RETURN_OFF : NEAR_ROW;
-  if (fit.leftDepth === fit.rightDepth) return plumb(at, { along: at, behind: depth }, fit.depth, "depth", aside * free);
+  // Between two returns there is no room beside the piece.
+  if (left.isOpen && right.isOpen) {
+    const at = (blank.from + 3 * blank.to) / 4;
+    return [inside([at, 0], [at, depth], depth, fit.leftDepth === fit.rightDepth ? "depth" : "rip")];
+  }
+  const [at, aside] = left.isOpen ? [blank.to, -1] : [blank.from, 1];
+  if (fit.leftDepth === fit.rightDepth) return plumb(at, { along: at, behind: depth }, fit.depth, "depth", aside * NEAR_ROW);
   return [
     ...(left.isOpen ? [] : plumb(blank.from, left.far, fit.leftDepth, "left depth", NEAR_ROW)),
     ...(right.isOpen ? [] : plumb(blank.to, right.far, fit.rightDepth, "right depth", -NEAR_ROW)),
-    ...plumb(at, { along: at, behind: depth }, depth, "rip", aside * (free === NEAR_ROW ? FAR_ROW : free)),
+    ...plumb(at, { along: at, behind: depth }, depth, "rip", aside * FAR_ROW),
   ];
 };
 
@@ -87,7 +90,7 @@ const A_RETURN = 24;
 
 const besideOf = ({ leftDepth, rightDepth }: TreadFit, { ends: { left, right } }: Outline): DrawnPiece["beside"] => {
   const more = leftDepth === rightDepth ? 0 : FAR_ROW - NEAR_ROW;
-  if (left.isOpen) return right.isOpen ? [A_RETURN + NEAR_ROW, A_RETURN] : [A_RETURN, A_ROW + more];
+  if (left.isOpen) return [A_RETURN, right.isOpen ? A_RETURN : A_ROW + more];
   return [A_ROW + more, right.isOpen ? A_RETURN : more === 0 ? 2 : A_ROW];
 };
 
