@@ -80,7 +80,8 @@ test(
     await page.goto("about:blank");
     const turn = fc.constantFrom("quarter left", "half right", "none");
     const random = fc.record({
-      kind: fc.constantFrom("LAYOUT", "FLIGHTS", "CUTS", "BALUSTERS", "WINDERS", "MARKS", "RISERMARKS"), risers: fc.integer({ min: 2, max: 18 }), turn,
+      kind: fc.constantFrom("LAYOUT", "FLIGHTS", "CUTS", "BALUSTERS", "WINDERS", "MARKS", "RISERMARKS"),
+      risers: fc.integer({ min: 2, max: 18 }), turn,
       rise: fc.integer({ min: 48, max: 66 }), run: fc.integer({ min: 64, max: 104 }), length: fc.integer({ min: 30, max: 400 }),
     });
     const callOf = ({ kind, risers, turn: turns, rise, run, length }: (typeof random extends fc.Arbitrary<infer One> ? One : never)) => {
