@@ -92,7 +92,8 @@ test(
         return drawnCall(kind, [pieces, [["length", "price"], [60, 9], [96, 12]]]);
       }
       const [open, out] = [turns === "none" ? "both" : turns.endsWith("left") ? "left" : "right", (rise - 57) / 16];
-      const steps = Array.from({ length: 1 + (risers % 5) }, (_, place) => [place + 1, run / 8, 36 + place / 16, 36 + out, out, place - 2]);
+      const steps = Array.from({ length: 1 + (risers % 5) }, (_, place) =>
+        [place + 1, (kind === "MARKS" ? run : rise) / 8, 36 + place / 16, 36 + out, out === 0 ? "square" : out, place - 2]);
       if (kind === "MARKS") return drawnCall(kind, [[["step", "run", "back", "front", "left offset", "left lean"], ...steps], 1.25, open]);
       if (kind === "RISERMARKS") {
         const heads = ["step", "height", "top", "bottom", "left offset", "left flare"];

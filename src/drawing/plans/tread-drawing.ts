@@ -9,6 +9,7 @@ import { saysDisagreeing } from "../../solver/fit/closure-notes";
 import { saysDoubtful } from "../../solver/fit/doubtful-notes";
 import type { Outline } from "../../solver/fit/outline";
 import { type FailedFit, type TreadFit, treadFits, type TreadPiece } from "../../solver/fit/tread-fit";
+import { openEndOf } from "../../solver/fit/tread-lines";
 import { treadOutline } from "../../solver/fit/tread-outline";
 import type { TreadReading } from "../../solver/fit/tread-reading";
 import { isOpen } from "../../solver/layout/stair-facts";
@@ -25,24 +26,19 @@ const RETURN_OFF = 9;
 
 const SIDES: readonly Side[] = ["left", "right"];
 
-/** What a fit says of the return at an end. */
-const returnOf = (fit: TreadFit, end: Side, { openEnd }: TreadPiece): { readonly outer: number; readonly mitre: number } => {
-  const isSecond = end === "left" && openEnd === "both";
-  const [outer = 0, mitre = 0] = isSecond ? [fit.leftReturnLength, fit.leftMitre] : [fit.returnLength, fit.mitre];
-  return { outer, mitre };
-};
-
 /** The return beside the end it goes on, in the direction it lies there. */
 const returnMarks = (fit: TreadFit, outline: Outline, end: Side, piece: TreadPiece, paper: number): readonly DraftMark[] => {
   const { near, heel } = outline.ends[end];
   if (heel === undefined) return [];
   const [outward, angle] = end === "left" ? [-1, fit.leftAngle] : [1, fit.rightAngle];
-  const { outer, mitre } = returnOf(fit, end, piece);
+  const { outerEdge: outer, mitre, freeEnd } = openEndOf(fit, end, piece);
   const off = outward * RETURN_OFF * paper;
   const [sin, cos] = [Math.sin(angle * RADIANS_PER_DEGREE), Math.cos(angle * RADIANS_PER_DEGREE)];
   const toe: Point = [near.along + off, near.behind];
-  const far: Point = [toe[0] - outward * sin * outer, toe[1] + cos * outer];
-  const inner: Point = [far[0] - outward * cos * piece.returnWidth, far[1] - sin * piece.returnWidth];
+  const back = (from: Point, by: number): Point => [from[0] - outward * sin * by, from[1] + cos * by];
+  const far = back(toe, outer);
+  const square: Point = [far[0] - outward * cos * piece.returnWidth, far[1] - sin * piece.returnWidth];
+  const inner = back(square, piece.returnWidth * Math.tan(freeEnd * RADIANS_PER_DEGREE));
   const edge = inside(toe, far, outer, "return", -outward * NEAR_ROW);
   return [
     closed("thin", toe, far, inner, [heel.along + off, heel.behind]),

@@ -86,6 +86,15 @@ test("an open end has its toe, heel, mitre and return, on its own side", () => {
   expect([isReturnRight(right), isReturnRight(left)]).toEqual([true, false]);
 });
 
+test.each([["right", "square"], ["left", -7.5]])("the return of a %s end that leans out ends along the riser behind", (end, offset) => {
+  const drawing = first("TREADFIT", [["step", "run", "back", "front", "left offset"], [1, 10, 30, 37.5, offset]], undefined, end);
+  const { scale } = parsedDraft(drawing);
+  const [, points = ""] = /<polyline class="thin"[^>]*points="([^"]*)"/.exec(drawing.svg) ?? [];
+  const behind = points.split(" ").map((spot) => (-Number(spot.split(",")[1]) * scale) / 25.4);
+  // By hand: the toe on the nose, the free end 1 1/4 past the riser, 11 1/4 + 1 1/4 behind it, the heel 1 1/4 behind it.
+  for (const [place, wanted] of [0, 12.5, 12.5, 1.25, 0].entries()) expect(behind[place]).toBeCloseTo(wanted, 1);
+});
+
 test("with both ends open it runs from toe to toe, a return on each side", () => {
   const found = parsedDraft(first(
     "TREADFIT", [["step", "run", "back", "left angle", "right angle"], [5, "9 1/4", 36, "square", "square"]], undefined, "both", undefined,
