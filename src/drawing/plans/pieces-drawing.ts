@@ -66,11 +66,10 @@ export const setWords = (leftSet: string, rightSet: string): readonly string[] =
   ([["left", leftSet], ["right", rightSet]] as const).flatMap(([end, set]) => (set === "square" ? [] : [`${end} set: ${set}`]));
 
 /** The angle of a sawn end, from square, within the piece. */
-export const angleNote = (end: "left" | "right", { near, far }: Outline["ends"]["left"], angle: number): DraftMark =>
-  note(
-    [(near.along + 2 * far.along) / 3, (near.behind + 2 * far.behind) / 3],
-    Math.abs(angle) < 0.005 ? "square" : `${Math.abs(angle).toFixed(2)}°`, end === "left" ? "right" : "left",
-  );
+export const angleNote = (end: "left" | "right", { near, heel = near, far }: Outline["ends"]["left"], angle: number): DraftMark => {
+  const at: Point = [(heel.along + 2 * far.along) / 3, (heel.behind + 2 * far.behind) / 3];
+  return note(at, Math.abs(angle) < 0.005 ? "square" : `${Math.abs(angle).toFixed(2)}°`, end === "left" ? "right" : "left");
+};
 
 const COLUMNS = 2;
 const ROWS = 2;
