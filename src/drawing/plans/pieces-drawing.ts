@@ -124,9 +124,13 @@ const notesOf = (kind: PieceKind, pieces: readonly DrawnPiece[], doubtful: reado
   ];
 };
 
+/** Steps of a drawing in words; each by itself where some between them are not drawn. */
 const listedSteps = (pieces: readonly DrawnPiece[]): string => {
-  const [first, last] = [pieces[0]?.step ?? "", pieces[pieces.length - 1]?.step ?? ""];
-  return pieces.length === 1 ? `step ${first}` : `steps ${first} to ${last}`;
+  const steps = pieces.map(({ step }) => step);
+  const [first = "", last = first] = [steps[0], steps[steps.length - 1]];
+  if (steps.length === 1) return `step ${first}`;
+  const isInTurn = steps.every((step, place) => step === String(Number(first) + place));
+  return `steps ${isInTurn ? `${first} to ${last}` : steps.join(", ")}`;
 };
 
 const sheetOf = (kind: PieceKind, pieces: readonly DrawnPiece[], doubtful: readonly DoubtfulStep[], unit: Unit): Draft => {
