@@ -3,6 +3,7 @@ import { excelCells } from "./cells";
 import { insertedTape } from "./inserted-tape";
 import { excelMending } from "./mending";
 import { EXCEL_API, type OfficePart, versionNeeded } from "./office-calls";
+import { excelPictures } from "./pictures";
 import { excelSelection } from "./selection";
 import { excelSheets } from "./sheets";
 import { excelSpills, noSpills } from "./spills";
@@ -12,10 +13,11 @@ export type Supports = (set: string, version: string) => boolean;
 
 const CELLS: readonly OfficePart[] = ["run", "cells", "selection", "shown-tape", "inserted-tape"];
 const SHEETS: readonly OfficePart[] = [...CELLS, "sheets", "sheet-looks", "sheet-settings", "sheet-rules"];
+const PICTURES: readonly OfficePart[] = [...CELLS, "pictures"];
 const MENDING: readonly OfficePart[] = [...CELLS, "mending"];
 
 /** The pane's host in Excel, as far as this Excel has what each part calls; what it lacks is stated in words. */
-export const excelHost = (supports: Supports): Pick<PaneHost, "cells" | "sheets" | "mending" | "lacks"> => {
+export const excelHost = (supports: Supports): Pick<PaneHost, "cells" | "sheets" | "mending" | "drawings" | "lacks"> => {
   const lacks: string[] = [];
   const has = (parts: readonly OfficePart[], without: string): boolean => {
     const version = versionNeeded(...parts);
@@ -39,5 +41,6 @@ export const excelHost = (supports: Supports): Pick<PaneHost, "cells" | "sheets"
     cells: { ...excelCells, ...excelSelection, ...insertedTape(hasAreas), ...spills },
     ...(has(SHEETS, "Adding ready sheets is switched off.") ? { sheets: excelSheets(hasAreas) } : {}),
     ...(has(MENDING, "Mend is switched off.") ? { mending: excelMending } : {}),
+    ...(has(PICTURES, "Drawings are not placed as pictures.") ? { drawings: excelPictures } : {}),
   };
 };

@@ -7,7 +7,7 @@ export interface OfficeCall {
 /** Files of this folder that call the platform. */
 export type OfficePart =
   | "start" | "run" | "guards" | "cells" | "selection" | "spills"
-  | "sheets" | "sheet-looks" | "sheet-settings" | "sheet-rules" | "shown-tape" | "inserted-tape" | "areas" | "mending";
+  | "sheets" | "sheet-looks" | "sheet-settings" | "sheet-rules" | "shown-tape" | "inserted-tape" | "areas" | "mending" | "pictures";
 
 /** A look that goes by a formula. */
 const A_RULE = [
@@ -39,6 +39,10 @@ export const officeCalls: Readonly<Record<OfficePart, readonly OfficeCall[]>> = 
     "Office.RequirementSetSupport.isSetSupported",
     "Office.Context.officeTheme",
     "Office.OfficeTheme.isDarkTheme",
+    "Office.Context.platform",
+    "Office.PlatformType",
+    "Office.PlatformType.PC",
+    "Office.PlatformType.OfficeOnline",
   ),
   run: everywhere("Excel.run"),
   guards: [
@@ -211,6 +215,25 @@ export const officeCalls: Readonly<Record<OfficePart, readonly OfficeCall[]>> = 
     ),
     ...since("1.2", "Excel.Worksheet.protection", "Excel.WorksheetProtection.protected"),
     ...since("1.4", "Excel.Worksheet.getUsedRangeOrNullObject"),
+  ],
+  pictures: [
+    ...SYNC,
+    ...everywhere("Excel.Range.load", "Excel.ShapeCollection.load", "Excel.ShapeCollection.items"),
+    ...since("1.1", "Excel.Workbook.worksheets", "Excel.WorksheetCollection.getItem"),
+    ...since(
+      "1.9",
+      "Excel.Worksheet.shapes",
+      "Excel.ShapeCollection.addImage",
+      "Excel.Shape.name",
+      "Excel.Shape.altTextDescription",
+      "Excel.Shape.left",
+      "Excel.Shape.top",
+      "Excel.Shape.width",
+      "Excel.Shape.height",
+      "Excel.Shape.lockAspectRatio",
+      "Excel.Shape.delete",
+    ),
+    ...since("1.10", "Excel.Range.left", "Excel.Range.top", "Excel.Shape.placement"),
   ],
 };
 

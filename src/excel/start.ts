@@ -8,6 +8,13 @@ export const isDarkInExcel = (): boolean | undefined => {
 /** Whether this Excel has a requirement set in a version. */
 export const isSetSupported = (set: string, version: string): boolean => Office.context.requirements.isSetSupported(set, version);
 
+/**
+ * Whether a link in the pane that is followed by a click of ours saves a file: in the browsers that hold it on Windows and on the web; not
+ * on a Mac, where it does nothing and window.print does neither (github.com/OfficeDev/office-js, issues 2700 and 3385).
+ */
+export const savesFiles = (): boolean =>
+  [Office.PlatformType.PC, Office.PlatformType.OfficeOnline].includes(Office.context.platform);
+
 /** Calls once the platform says that the page is open in Excel; never anywhere else. */
 export const whenInExcel = (go: () => void): void => {
   // The platform's script may be out of reach.

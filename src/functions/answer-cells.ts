@@ -2,7 +2,7 @@ import { type Length, measure, type Unit } from "../solver/length/length";
 import { isProblem, type Problem } from "../solver/problem";
 import { words } from "../solver/words";
 import { type Answer, type AnswerCells, type Failed, failed, isFailed } from "./cells";
-import type { Measured, ResultCell, ResultColumns, ResultKind, ResultRow } from "./declare";
+import type { Declaration, Measured, ResultCell, ResultColumns, ResultKind, ResultRow } from "./declare";
 import { isLengthKind } from "./kinds";
 import type { Context, Lengths } from "./read-argument";
 import { sentence } from "./say";
@@ -54,13 +54,19 @@ const answerRow = (row: ResultRow, columns: ResultColumns, context: Context): An
 
 const headingsOf = (columns: ResultColumns): Answer[] => Object.keys(columns).map(words);
 
+/** What a solver is given: an argument left out that follows another one has its value. */
+export const givenOf = ({ parameters }: Declaration, filled: ReadonlyMap<string, unknown>): Record<string, unknown> => {
+  const given: Record<string, unknown> = Object.fromEntries(filled);
+  for (const [name, parameter] of Object.entries(parameters)) {
+    if (given[name] === undefined && parameter.defaultsTo !== undefined) given[name] = given[parameter.defaultsTo];
+  }
+  return given;
+};
+
 /** What a function answers, as cells; `shape` is that of the lengths it was given, where it has one. */
 export const answerCells = (filled: ReadonlyMap<string, unknown>, context: Context, shape: Lengths | undefined): Answer | AnswerCells => {
   const { declaration } = context;
-  const given: Record<string, unknown> = Object.fromEntries(filled);
-  for (const [name, parameter] of Object.entries(declaration.parameters)) {
-    if (given[name] === undefined && parameter.defaultsTo !== undefined) given[name] = given[parameter.defaultsTo];
-  }
+  const given = givenOf(declaration, filled);
   const answer = declaration.solve(given as never);
   if (isProblem(answer)) return worded(answer, context);
   const { result } = declaration;

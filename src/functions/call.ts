@@ -1,5 +1,5 @@
 import type { Unit } from "../solver/length/length";
-import { answerCells } from "./answer-cells";
+import { answerCells, givenOf } from "./answer-cells";
 import {
   type Answer,
   type AnswerCells,
@@ -137,5 +137,5 @@ export const readCall = (declaration: Declaration, passed: readonly unknown[]): 
   const found = opened(declaration, passed);
   if (isFailed(found)) return found;
   const read = filledIn(found.given, found.context);
-  return isFailed(read) ? read : { unit: found.context.unit, given: Object.fromEntries(read.filled) };
+  return isFailed(read) ? read : { unit: found.context.unit, given: givenOf(declaration, read.filled) };
 };

@@ -9,6 +9,8 @@ export type Block =
   | { readonly kind: "link"; readonly text: string; readonly page: string }
   | { readonly kind: "code"; readonly text: string }
   | { readonly kind: "figure"; readonly figure: Figure }
+  /** A drafting drawing, as SVG text. */
+  | { readonly kind: "drawing"; readonly svg: string; readonly says: string }
   | { readonly kind: "table"; readonly headings: readonly string[]; readonly rows: readonly (readonly string[])[] };
 
 const linkName = (name: string | undefined): string => (name === undefined ? "" : ` id="${escaped(name.replace(/ /g, "-"))}"`);
@@ -47,6 +49,8 @@ const htmlBlock = (block: Block): string => {
       return `<p><a href="${escaped(block.page)}.html">${inlineHtml(block.text)}</a></p>`;
     case "figure":
       return `<figure>${svg(block.figure)}<figcaption>${inlineHtml(block.figure.says)}</figcaption></figure>`;
+    case "drawing":
+      return `<figure class="drafted">${block.svg}<figcaption>${inlineHtml(block.says)}</figcaption></figure>`;
     case "code":
       return `<pre>${plainHtml(block.text)}</pre>`;
     case "table":
@@ -68,6 +72,8 @@ const markdownBlock = (block: Block): string => {
       return `*Figure: ${block.figure.says}*`;
     case "code":
       return `\`${block.text}\``;
+    case "drawing":
+      return `*Drawing: ${block.says}*`;
     case "table":
       return [block.headings, block.headings.map(() => "---"), ...block.rows]
         .map((row) => `| ${row.map(plainCell).join(" | ")} |`)

@@ -1,4 +1,5 @@
 import { FIGURES } from "../drawing/figures";
+import { exampleDrawings } from "../drawing/plans/example-drawings";
 import type { Table } from "../functions/columns";
 import { type Declaration, GROUPS } from "../functions/declare";
 import { defaultSaid, isOmissible, kindText, signature, tablesOf } from "../functions/describe";
@@ -44,6 +45,16 @@ const errorBlocks = (declaration: Declaration): Block[] => {
 
 const figureBlocks = ({ id }: Declaration): Block[] => (FIGURES[id] ?? []).map((figure) => ({ kind: "figure", figure }));
 
+const ORDINALS = ["first", "second", "third", "fourth", "fifth", "sixth", "seventh", "eighth"] as const;
+
+/** What Drawings in the pane and `treadsheet draw` make of an example. */
+const drawingBlocks = (declaration: Declaration): Block[] => {
+  const found = exampleDrawings(declaration);
+  if (found === undefined) return [];
+  const example = ORDINALS[found.example - 1] ?? `${found.example}th`;
+  return found.drawings.map(({ svg, title }) => ({ kind: "drawing", svg, says: `Drawing of the ${example} example: ${title}.` }));
+};
+
 const functionBlocks = (declaration: Declaration): Block[] => [
   { kind: "heading", level: 3, text: declaration.id, name: declaration.id },
   { kind: "text", text: declaration.says },
@@ -59,6 +70,7 @@ const functionBlocks = (declaration: Declaration): Block[] => [
     headings: ["example", "gives", "from"],
     rows: declaration.examples.map((example) => [formula(declaration, example.given), shownResult(example), example.from]),
   },
+  ...drawingBlocks(declaration),
   ...errorBlocks(declaration),
   { kind: "text", text: `Method: ${declaration.source}` },
   ...(declaration.caution === undefined ? [] : [{ kind: "text", text: declaration.caution } as const]),

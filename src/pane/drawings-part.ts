@@ -1,9 +1,12 @@
 import { type Drawing, drawnSays } from "../drawing/plans/drawn-call";
 import type { Solve } from "./answer";
+import { drawingsPage } from "./drawings-page";
+import { drawnPng } from "./drawn-png";
 import { drawnCell } from "./drawn-cell";
 import { element } from "./element";
 import type { CellHost, DrawingsHost, Place } from "./host";
 import { messageOf } from "./message-of";
+import { placedDrawing } from "./placed-drawing";
 import { placeText } from "./place-text";
 import type { Tab } from "./tabs";
 
@@ -31,18 +34,31 @@ export const drawingsTab = (
   const says = element(page, "p", NOTHING, "quiet");
   says.setAttribute("role", "status");
   const drawn = element(page, "div", [], "drawings-shown");
-  const figure = (drawing: Drawing, place: Place): HTMLElement => {
-    const { save, print } = host ?? {};
-    const file = `${placeText(place)} ${drawing.name}`;
+  const { save, savePage, print, place: put, lacks } = host ?? {};
+  const refusedTo = (error: unknown): void => say(messageOf(error));
+  const placed = async (at: Place, drawings: readonly Drawing[], which: number): Promise<void> => {
+    const picture = await placedDrawing(at, drawings, which, cells, (one) => drawnPng(page, one));
+    if (put !== undefined) say(await put(picture));
+  };
+  const figure = (at: Place, drawings: readonly Drawing[], drawing: Drawing, which: number): HTMLElement => {
+    const file = `${placeText(at)} ${drawing.name}`;
     return element(page, "figure", [
       element(page, "figcaption", drawing.title),
       svgElement(page, drawing),
       element(page, "p", [
+        ...(put === undefined ? [] : [button(page, "Place as picture", () => void placed(at, drawings, which).catch(refusedTo))]),
         ...(save === undefined ? [] : [button(page, "Save SVG", () => say(save(file, drawing.svg)))]),
         ...(print === undefined ? [] : [button(page, "Print", () => print(svgElement(page, drawing)))]),
       ], "actions"),
     ], "drawing");
   };
+  /** What is done with all drawings of a table at once, and what cannot be done here. */
+  const together = (at: Place, drawings: readonly Drawing[]): readonly HTMLElement[] => [
+    ...(lacks === undefined ? [] : [element(page, "p", lacks, "quiet")]),
+    ...(savePage === undefined ? [] : [element(page, "p", [
+      button(page, "Save as page", () => say(savePage(`${placeText(at)} drawings`, drawingsPage(placeText(at), drawings)))),
+    ], "actions")]),
+  ];
   let asked = 0;
   const follow = async (): Promise<void> => {
     // Drawing takes time that nobody has to wait for who looks at another part of the pane.
@@ -56,7 +72,11 @@ export const drawingsTab = (
     const isThere = place !== undefined && Array.isArray(found);
     const text = isThere ? `The table at ${placeText(place)}.` : typeof found === "string" ? found : NOTHING;
     if (says.textContent !== text) says.textContent = text;
-    drawn.replaceChildren(...(isThere ? (found as readonly Drawing[]).map((one) => figure(one, place)) : []));
+    const drawings = isThere ? (found as readonly Drawing[]) : [];
+    drawn.replaceChildren(...(isThere ? [
+      ...together(place, drawings),
+      ...drawings.map((one, which) => figure(place, drawings, one, which)),
+    ] : []));
   };
   const refused = (error: unknown): void => void (says.textContent = messageOf(error));
   const ask = (): void => void follow().catch(refused);

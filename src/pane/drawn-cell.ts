@@ -3,6 +3,7 @@ import { stairTable } from "../drawing/plans/stair-table";
 import type { Solve } from "./answer";
 import { type CellsPart, formulaBlocks } from "./formula-blocks";
 import { type FormulaTree, formulaTree, treeParts } from "./formula/formula-tree";
+import { sheetFunctions } from "./formula/sheet-functions";
 import { isKnown, ourFunction, workedOut, type WorkedCell, type WorkedRows } from "./formula/worked-out";
 import type { CellHost, HeldCells, Place } from "./host";
 
@@ -24,10 +25,10 @@ const calledIn = (tree: FormulaTree, cellsOf: (part: FormulaTree) => WorkedRows 
     if (isDrawn(id)) heard.push({ id, cells });
     return solve(id, cells);
   };
-  if (isKnown(workedOut(tree, cellsOf, hearing)) || heard.length > 0) return heard;
+  if (isKnown(workedOut(tree, cellsOf, hearing, sheetFunctions)) || heard.length > 0) return heard;
   // What only the spreadsheet works out stands around our calls: each of them by itself, the inner ones first.
   for (const part of [...treeParts(tree)].reverse()) {
-    if (part.kind === "call" && ourFunction(part.name) !== undefined) workedOut(part, cellsOf, hearing);
+    if (part.kind === "call" && ourFunction(part.name) !== undefined) workedOut(part, cellsOf, hearing, sheetFunctions);
   }
   return heard;
 };

@@ -144,12 +144,35 @@ export type WorkbooksHost =
       readonly save: (ready: ReadyWorkbook, form: FileForm) => Promise<string>;
     };
 
+/** A picture to stand in a sheet. */
+export interface Picture {
+  /** Another of this name on the sheet makes room for it. */
+  readonly name: string;
+  /** For those who do not see it. */
+  readonly says: string;
+  /** A PNG in Base64. */
+  readonly png: string;
+  /** In points, as it prints. */
+  readonly width: number;
+  readonly height: number;
+  /** The cells it stands at the right of. */
+  readonly beside: Block;
+  /** How far below their upper edge, in points. */
+  readonly down: number;
+}
+
 /** What a host can do with a drawing; what it cannot is left out. */
 export interface DrawingsHost {
   /** Saves SVG text as a file of that name; answers what came of it. */
   readonly save?: (name: string, svg: string) => string;
+  /** Saves a page of HTML as a file of that name, where nothing is printed; answers what came of it. */
+  readonly savePage?: (name: string, html: string) => string;
   /** Prints the drawing, in its own size. */
   readonly print?: (drawing: Node) => void;
+  /** Places a picture in the workbook; answers what came of it. */
+  readonly place?: (picture: Picture) => Promise<string>;
+  /** What cannot be done here and what would do, in a sentence. */
+  readonly lacks?: string;
 }
 
 /** What the pane asks of the workbook beside it; where a part is missing the pane says so and leaves out what needs it. */

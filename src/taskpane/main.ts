@@ -1,8 +1,9 @@
 import { excelHost } from "../excel/excel-host";
-import { isDarkInExcel, isSetSupported, whenInExcel } from "../excel/start";
+import { isDarkInExcel, isSetSupported, savesFiles, whenInExcel } from "../excel/start";
 import type { Solve } from "../pane/answer";
-import type { PaneHost } from "../pane/host";
+import type { DrawingsHost, PaneHost } from "../pane/host";
 import { pane } from "../pane/pane";
+import { savedDrawings } from "../pane/saved-drawings";
 import { shownFunctions } from "../pane/shown-functions";
 
 const outsideExcel: PaneHost = { place: "outside Excel: the list below is complete, but there is no sheet to write in", lacks: [] };
@@ -23,8 +24,17 @@ const solve: Solve = (id, args) => {
 };
 
 show(outsideExcel);
+/** Where a file cannot be saved a picture in a sheet is what prints, and an Excel that takes none has neither. */
+const withoutFiles = (host: DrawingsHost | undefined): DrawingsHost => ({
+  lacks: host?.place === undefined
+    ? "This Excel's pane saves no files, prints nothing and places no pictures: open the workbook in a newer Excel."
+    : "This Excel's pane saves no files and does not print: place the drawing as a picture, then print the sheet.",
+});
+
 whenInExcel(() => {
   const isDark = isDarkInExcel();
   const workbooks = { folder: "workbooks/" };
-  show({ place: "in Excel", solve, workbooks, ...excelHost(isSetSupported), ...(isDark === undefined ? {} : { isDark }) });
+  const host = excelHost(isSetSupported);
+  const drawings: DrawingsHost = { ...host.drawings, ...(savesFiles() ? savedDrawings : withoutFiles(host.drawings)) };
+  show({ place: "in Excel", solve, workbooks, ...host, drawings, ...(isDark === undefined ? {} : { isDark }) });
 });

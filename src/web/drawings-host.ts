@@ -16,7 +16,13 @@ export const drawingsHost = (name: () => string, data: () => WorkbookData): Draw
     savedFile(file, `${svg}\n`, "image/svg+xml");
     return `Saved as ${file}.`;
   },
-  ...(typeof window.print !== "function" ? {} : {
+  ...(typeof window.print !== "function" ? {
+    savePage: (title, html) => {
+      const file = `${workbookName(title)}.html`;
+      savedFile(file, html, "text/html");
+      return `Saved as ${file}. Open it to print it.`;
+    },
+  } : {
     print: (drawing) => {
       const job = element(document, "p", `${name()} · ${dayOf(new Date())}`, "job");
       const demo = isInvented(data()) ? [element(document, "p", INVENTED, "demo")] : [];

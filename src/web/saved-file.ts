@@ -1,13 +1,4 @@
-import { element } from "../pane/element";
+export { savedFile } from "../pane/saved-file";
 
 /** What a workbook file is. */
 export const EXCEL = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
-
-/** Hands a file to the browser to save. */
-export const savedFile = (name: string, content: string | Uint8Array, type: string): void => {
-  const link = element(document, "a");
-  link.href = URL.createObjectURL(new Blob([typeof content === "string" ? content : new Uint8Array(content)], { type }));
-  link.download = name;
-  link.click();
-  URL.revokeObjectURL(link.href);
-};

@@ -80,7 +80,8 @@ test(
     await page.goto("about:blank");
     const turn = fc.constantFrom("quarter left", "half right", "none");
     const random = fc.record({
-      kind: fc.constantFrom("LAYOUT", "FLIGHTS", "CUTS", "BALUSTERS", "WINDERS"), risers: fc.integer({ min: 2, max: 18 }), turn,
+      kind: fc.constantFrom("LAYOUT", "FLIGHTS", "CUTS", "BALUSTERS", "WINDERS", "MARKS", "RISERMARKS"),
+      risers: fc.integer({ min: 2, max: 18 }), turn,
       rise: fc.integer({ min: 48, max: 66 }), run: fc.integer({ min: 64, max: 104 }), length: fc.integer({ min: 30, max: 400 }),
     });
     const callOf = ({ kind, risers, turn: turns, rise, run, length }: (typeof random extends fc.Arbitrary<infer One> ? One : never)) => {
@@ -89,6 +90,14 @@ test(
       if (kind === "CUTS") {
         const pieces = [["label", "length", "quantity"], ["tread", length / 8, risers]];
         return drawnCall(kind, [pieces, [["length", "price"], [60, 9], [96, 12]]]);
+      }
+      const [open, out] = [turns === "none" ? "both" : turns.endsWith("left") ? "left" : "right", (rise - 57) / 16];
+      const steps = Array.from({ length: 1 + (risers % 5) }, (_, place) =>
+        [place + 1, (kind === "MARKS" ? run : rise) / 8, 36 + place / 16, 36 + out, out === 0 ? "square" : out, place - 2]);
+      if (kind === "MARKS") return drawnCall(kind, [[["step", "run", "back", "front", "left offset", "left lean"], ...steps], 1.25, open]);
+      if (kind === "RISERMARKS") {
+        const heads = ["step", "height", "top", "bottom", "left offset", "left flare"];
+        return drawnCall(kind, [[heads, ...steps], open, 0.25, 0.75, 0, 0, 0.75, 0.25, 0, risers]);
       }
       if (kind === "BALUSTERS") return drawnCall(kind, [run, rise / 32]);
       if (kind === "WINDERS") return drawnCall(kind, [2 + (risers % 5), 90, 6, run / 2, 12, turns === "none" ? "round" : "straight"]);

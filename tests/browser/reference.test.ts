@@ -2,6 +2,7 @@ import { readdirSync } from "node:fs";
 import path from "node:path";
 import type { Page } from "playwright-core";
 import { FIGURES } from "../../src/drawing/figures";
+import { DRAWN } from "../../src/drawing/plans/drawn-call";
 import { catalogue } from "../../src/functions/catalogue";
 import { PROFILES } from "../../src/solver/code/profiles";
 import { openedPages, type Opened } from "./opened-page";
@@ -148,7 +149,15 @@ test(
       }
       return found;
     });
-    expect(shown).toEqual(Object.fromEntries(Object.entries(FIGURES).map(([id, figures]) => [id, figures.map(({ says }) => says)])));
+    const drawn = (id: string): readonly (string | null)[] => (shown[id] ?? []).filter((says) => says?.startsWith("Drawing of the "));
+    const figures = Object.entries(shown).map(([id, says]) => [id, says.filter((one) => !drawn(id).includes(one))]);
+    expect(Object.fromEntries(figures.filter(([, says]) => (says ?? []).length > 0)))
+      .toEqual(Object.fromEntries(Object.entries(FIGURES).map(([id, all]) => [id, all.map(({ says }) => says)])));
+    // Every function that has drawings shows some, of its first example that has them.
+    expect(Object.keys(shown).filter((id) => drawn(id).length > 0).sort()).toEqual([...DRAWN].sort());
+    expect(drawn("LAYOUT")).toEqual(
+      ["Stair elevation", "Stringer", "Closed skirt", "Open skirt"].map((title) => `Drawing of the first example: ${title}.`),
+    );
   },
   browserTime,
 );

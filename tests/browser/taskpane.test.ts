@@ -185,7 +185,9 @@ const inExcel = (isDarkTheme: boolean, newest: number): { readonly script: strin
     globalThis.CustomFunctions = { associate: () => undefined, Error: class extends Error {}, ErrorCode: {} };
     globalThis.Office = {
       HostType: { Excel: "Excel" },
+      PlatformType: { PC: "PC", OfficeOnline: "OfficeOnline", Mac: "Mac" },
       context: {
+        platform: "PC",
         officeTheme: { isDarkTheme: ${isDarkTheme} },
         requirements: { isSetSupported: (set, version) => set === "ExcelApi" && Number(version.split(".")[1]) <= ${newest} },
       },

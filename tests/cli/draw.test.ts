@@ -18,6 +18,7 @@ beforeAll(() => {
     D1: { formula: "=STAIR.LAYOUT(A1:B3)" },
     // The rise out of the layout's own result, so that another drawn function is worked out again with it.
     I1: { formula: '=STAIR.STRINGER(STAIR.PICK(D1#,"unit rise"),B3,B2,11.25)' },
+    Q1: { formula: '=STAIR.MARKS({"step","run","back","front","left offset";1,10,36,36,"square"},,"right")' },
     M1: { formula: "=1+1" }, M2: { formula: '=STAIR.STRINGER("x",B3,B2,11.25)' },
   };
   const calculated = { value: () => null, spill: () => [[null]] };
@@ -39,6 +40,13 @@ test("one drawing is printed, of a cell that the result spilled into, too", () =
   // By hand: 98 / 14 = 7.
   expect(length(out, "rise")).toBeCloseTo(7, 1);
   expect(length(out, "board")).toBeCloseTo(11.25, 1);
+}, STARTING);
+
+test("a tread is drawn out of its marks", () => {
+  const { status, out } = run("stair.xlsx", "My stair!Q4");
+  expect(status).toBe(0);
+  // By hand: the toe 1 1/4 past the 36 of the skirts, the return 10 of run and 1 1/4 at both ends.
+  expect([length(out, "toe"), length(out, "return 12")].map((one) => Math.round(one * 100) / 100)).toEqual([37.25, 12.5]);
 }, STARTING);
 
 test("several drawings go beside the name given, each with its own, out of a typed stair table as out of LAYOUT", () => {

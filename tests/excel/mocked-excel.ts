@@ -37,8 +37,22 @@ interface Held {
   format: string;
 }
 
+/** A picture on a sheet. */
+export interface MockedShape {
+  name: string;
+  readonly png: string;
+  altTextDescription: string;
+  left: number;
+  top: number;
+  width: number;
+  height: number;
+  lockAspectRatio: boolean;
+  placement: string;
+}
+
 interface Sheet {
   name: string;
+  readonly shapes: MockedShape[];
   readonly isProtected: boolean;
   readonly cells: Map<string, Held>;
   readonly spills: Map<string, readonly [number, number]>;
@@ -49,6 +63,8 @@ type Mock = OfficeMockObject & Record<string, unknown>;
 
 const ERROR = /^#[A-Z/0-9]+[!?]$|^#N\/A$/;
 const key = (row: number, column: number): string => `${row} ${column}`;
+const COLUMN_POINTS = 48;
+const ROW_POINTS = 15;
 const EMPTY: Held = { formula: undefined, value: "", format: "General" };
 
 const each = (cells: unknown, work: (cell: unknown, down: number, right: number) => void): void => {
@@ -64,6 +80,8 @@ export interface MockedExcel {
   readonly cell: (sheet: string, address: string) => Held;
   /** What was set of a sheet besides its cells. */
   readonly sheet: (name: string) => MockedLooks;
+  /** The pictures of a sheet. */
+  readonly shapes: (sheet: string) => readonly MockedShape[];
   readonly select: (sheet: string, address: string) => void;
   /** What was written, a batch that went to Excel at once an entry: addresses of the cells whose content was set. */
   readonly batches: readonly (readonly string[])[];
@@ -85,6 +103,7 @@ export const mockedExcel = ({
 }: MockedWorkbook): MockedExcel => {
   const sheets: Sheet[] = given.map(({ name, isProtected = false, cells = {}, spills = {} }) => ({
     name,
+    shapes: [],
     isProtected,
     looks: noLooks(),
     cells: new Map(
@@ -217,6 +236,10 @@ export const mockedExcel = ({
           columnIndex: column,
           rowCount: rows,
           columnCount: columns,
+          // "the distance in points, for 100% zoom, from the left edge of the worksheet to the left edge of the range": Range.left, and
+          // Range.top alike; columns of 48 points and rows of 15.
+          left: column * COLUMN_POINTS,
+          top: row * ROW_POINTS,
           isNullObject: false,
           // "If a cell has no formula, its value is returned instead": Range.formulas.
           formulas: matrix(({ formula, value }) => formula ?? value),
@@ -275,6 +298,55 @@ export const mockedExcel = ({
         getSpillingToRangeOrNullObject: () => nothing(),
       });
 
+    /** The pictures of a sheet: what is added, set and deleted goes to Excel at sync. */
+    const shapesOf = (sheet: Sheet): Mock => {
+      const shapeMock = (shape: MockedShape): Mock => {
+        const set = (name: keyof MockedShape) => (value: unknown): void => {
+          if (sheet.isProtected) return fail("AccessDenied");
+          // "Throws an InvalidArgument exception when set with a negative value or zero as an input": Shape.height and width; "with a
+          // negative value": Shape.left and top.
+          const isSize = name === "width" || name === "height";
+          if ((isSize && Number(value) <= 0) || ((name === "left" || name === "top") && Number(value) < 0)) return fail("InvalidArgument");
+          Object.assign(shape, { [name]: value });
+        };
+        const names = ["name", "altTextDescription", "left", "top", "width", "height", "lockAspectRatio", "placement"] as const;
+        return object(() => ({ ...shape }), {
+          // "Removes the shape from the worksheet": Shape.delete.
+          delete: () => queue.push(() => {
+            if (sheet.isProtected) return fail("AccessDenied");
+            sheet.shapes.splice(sheet.shapes.indexOf(shape), 1);
+          }),
+        }, undefined, Object.fromEntries(names.map((name) => [name, set(name)])));
+      };
+      const shapes = object(() => ({ count: sheet.shapes.length }), {
+        // "A Base64-encoded string representing an image in either JPEG or PNG format": ShapeCollection.addImage.
+        addImage: (png: string) => {
+          const shape: MockedShape = {
+            name: `Picture ${sheet.shapes.length + 1}`, png, altTextDescription: "", left: 0, top: 0, width: 100, height: 100,
+            lockAspectRatio: false, placement: "TwoCell",
+          };
+          queue.push(() => {
+            if (sheet.isProtected) return fail("AccessDenied");
+            if (!/^(iVBORw0KGgo|\/9j\/)/.test(png)) return fail("InvalidArgument");
+            sheet.shapes.push(shape);
+          });
+          return shapeMock(shape);
+        },
+      });
+      // A path that starts with items loads a property of each item: application-specific API model, collection objects.
+      shapes.load = ((paths: string) => {
+        queue.push(() => {
+          shapes["items"] = sheet.shapes.map((shape) => {
+            const mock = shapeMock(shape);
+            for (const path of paths.split(",")) mock.load(path.replace("items/", "") as never);
+            return mock;
+          });
+        });
+        return shapes;
+      }) as never;
+      return shapes;
+    };
+
     const sheetMocks = new Map<string, Mock>();
     const sheetMock = (name: string, sheet: Sheet | undefined): Mock => {
       const known = sheetMocks.get(name);
@@ -323,6 +395,7 @@ export const mockedExcel = ({
         ["showGridlines", "tabColor", "visibility"].map((name) => [name, (value: unknown) => void (sheet.looks.set[name] = value)]),
       ));
       mock["protection"] = protection;
+      if (sheet !== undefined) mock["shapes"] = shapesOf(sheet);
       sheetMocks.set(name, mock);
       return mock;
     };
@@ -338,7 +411,7 @@ export const mockedExcel = ({
         // "name should be unique": WorksheetCollection.add; "ItemAlreadyExists: The resource being created already exists".
         if (sheets.some((one) => one.name.toLowerCase() === name.toLowerCase())) fail("ItemAlreadyExists");
         // "The worksheet will be added at the end of existing worksheets".
-        const sheet: Sheet = { name, isProtected: false, cells: new Map(), spills: new Map(), looks: noLooks() };
+        const sheet: Sheet = { name, shapes: [], isProtected: false, cells: new Map(), spills: new Map(), looks: noLooks() };
         sheets.push(sheet);
         return sheetMock(name, sheet);
       },
@@ -419,6 +492,7 @@ export const mockedExcel = ({
       return named(name).cells.get(key(row, column)) ?? EMPTY;
     },
     sheet: (name) => named(name).looks,
+    shapes: (name) => named(name).shapes,
     select: (sheet, address) => {
       current = [sheet, address];
       for (const told of selectionTold) void told();

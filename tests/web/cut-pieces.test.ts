@@ -34,6 +34,7 @@ const READINGS = {
 test.each([
   ["cells", '=STAIR.MARKS(A1:E3,,F2)'],
   ["cells down to the last that is filled", '=STAIR.MARKS(TAKE(A1:E9,1+MAX((B2:B9<>"")*SEQUENCE(8))),,F2)'],
+  ["the rows that are filled", '=STAIR.MARKS(FILTER(A1:E9,B1:B9<>""),,F2)'],
   ["a cell that may be in error", '=IF(A2="","",STAIR.MARKS(A1:E3,IFERROR(STAIR.TOINCHES("x"),1.25),F2))'],
 ])("the pieces of a call that is given %s are those the sheet shows", async (_, formula) => {
   const workbook = await openedWorkbook({ Own: { ...READINGS, H1: formula } });
@@ -46,9 +47,9 @@ test.each([
 });
 
 test("what cannot be worked out is said, with what to do", async () => {
-  const workbook = await openedWorkbook({ Own: { ...READINGS, H1: '=STAIR.MARKS(FILTER(A1:E9,B1:B9<>""),,F2)' } });
+  const workbook = await openedWorkbook({ Own: { ...READINGS, H1: "=STAIR.MARKS(SORT(A1:E3),,F2)" } });
   expect(piecesAt(workbook, "Own", "H1")).toBe(
-    'No cards of MARKS at Own H1: FILTER(A1:E9,B1:B9<>"") cannot be worked out here. ' +
+    "No cards of MARKS at Own H1: SORT(A1:E3) cannot be worked out here. " +
       "Give the call cells in its place, or print batch pages.",
   );
 });

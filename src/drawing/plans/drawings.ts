@@ -15,11 +15,13 @@ import { sharedPlan } from "../../solver/yield/shared-plan";
 import { balustersDrawing, treadBalustersDrawing } from "./balusters-drawing";
 import type { Draft } from "./draft";
 import { flightsDrawing } from "./flights-drawing";
+import { riserDrawings } from "./riser-drawing";
 import { skirtDrawing } from "./skirt-drawing";
 import { sticksDrawings } from "./sticks-drawing";
 import { stairElevation } from "./stair-elevation";
 import { stringerDrawing } from "./stringer-drawing";
 import { winderTreadsDrawings } from "./winder-treads-drawing";
+import { treadDrawings } from "./tread-drawing";
 import { windersDrawing } from "./winders-drawing";
 
 /** A drawing of a call with the name it is asked for by. */
@@ -131,5 +133,9 @@ export const DRAWINGS: Readonly<Record<string, (given: Given, unit: Unit) => Dra
   PLAN: cutPlan,
   BALUSTERS: levelBalusters,
   TREADBALUSTERS: ({ stair, ...asked }) => ofTheStair(stair, (found, unit) => balustersOnTread(found, asked as unknown as Balusters, unit)),
+  TREADFIT: treadDrawings,
+  MARKS: treadDrawings,
+  RISERFIT: (given, unit) => riserDrawings(given, unit, false),
+  RISERMARKS: (given, unit) => riserDrawings(given, unit, true),
   WINDERTREADS: (given, unit) => winderTreadsDrawings(given as unknown as WinderTreadsGiven, unit),
 };

@@ -1,5 +1,8 @@
 import type { Spot } from "./paper";
 
+/** Less than a pen draws. */
+const SHORTEST = 0.02;
+
 /** Lines at 45 degrees within an outline of any shape, so far apart, rising to the right or falling. */
 export const hatching = (outline: readonly Spot[], apart: number, isFalling: boolean): readonly (readonly [Spot, Spot])[] => {
   const way = isFalling ? -1 : 1;
@@ -18,7 +21,8 @@ export const hatching = (outline: readonly Spot[], apart: number, isFalling: boo
       return [along(from) + ((along(to) - along(from)) * (over - a)) / (b - a)];
     }).sort((one, other) => one - other);
     for (let place = 0; place + 1 < crossings.length; place += 2) {
-      lines.push([spot(over, crossings[place] ?? 0), spot(over, crossings[place + 1] ?? 0)]);
+      const [from = 0, to = from] = crossings.slice(place, place + 2);
+      if (to - from > SHORTEST) lines.push([spot(over, from), spot(over, to)]);
     }
   }
   return lines;

@@ -7,6 +7,9 @@ import { type ToldMistake, toldMistake } from "./skirt-surface/told-mistake";
 
 const READ_AGAIN = "read again (MISREAD)";
 
+/** Whether a note names a reading of the step as doubtful. */
+export const saysDoubtful = (note: string): boolean => note.includes(READ_AGAIN);
+
 /** What the note of a row says of a mistake it has a part in. */
 const said = ({ kind, readings }: ToldMistake, row: number, unit: Unit): string => {
   const here = readings.filter((one) => one.row === row);
