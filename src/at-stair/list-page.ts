@@ -43,7 +43,7 @@ const flightKeys = (desk: Desk, piece: PieceKind): readonly Node[] => {
   const at = unreadAt(desk.state, piece);
   return at === undefined
     ? [key(`One more: ${piece} ${flight.last + 1}`, () => desk.touch({ key: "more", piece }))]
-    : [key(`Go on: ${piece} ${at.step}, ${words(at.reading)}`, () => desk.touch({ key: "onward", at: { piece, step: at.step - 1 } }), { className: "tall big" })];
+    : [key(`Go on: ${piece === "riser" ? "riser" : "step"} ${at.step}, ${words(at.reading)}`, () => desk.touch({ key: "onward", at: { piece, step: at.step - 1 } }), { className: "tall big" })];
 };
 
 const copy = (desk: Desk, text: string, shown: HTMLTextAreaElement): void => {

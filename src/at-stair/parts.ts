@@ -1,10 +1,13 @@
+/** A whole and its fraction stay on one line. */
+const unbroken = (text: string): string => text.replace(/(\d) (\d+\/\d)/g, "$1\u00a0$2");
+
 /** Elements of a screen: text goes in as text, never as markup. */
 export const part = <Tag extends keyof HTMLElementTagNameMap>(
   tag: Tag, className: string, ...inside: readonly (Node | string)[]
 ): HTMLElementTagNameMap[Tag] => {
   const made = document.createElement(tag);
   if (className !== "") made.className = className;
-  made.append(...inside);
+  made.append(...inside.map((one) => (typeof one === "string" ? unbroken(one) : one)));
   return made;
 };
 

@@ -102,12 +102,12 @@ const isFirst = ({ state }: Desk, { at, backTo }: Reading): boolean =>
 
 const pad = ({ desk, screen }: Asking): HTMLElement => {
   const { unit } = desk.taking;
-  const digits = [1, 2, 3, 4, 5, 6, 7, 8, 9, 0];
+  const digit = (one: number): HTMLElement => key(String(one), () => desk.touch({ key: "digit", digit: one }), { className: "part" });
   return part(
     "div",
     "keys",
     part("p", "asked", unit === "mm" ? "Whole millimetres" : "Whole inches"),
-    part("div", "pad", ...digits.map((digit) => key(String(digit), () => desk.touch({ key: "digit", digit }), { className: "part" }))),
+    part("div", "pad", ...[1, 2, 3, 4, 5, 6, 7, 8, 9].map(digit), key("Clear", () => desk.touch({ key: "pad" })), digit(0)),
     part("div", "row moving", key("Back", () => desk.touch({ key: "back" }), { className: "tall" }), key("Use it", () => desk.touch({ key: "typed" }), { className: "tall big", isDead: (screen.pad ?? "") === "" })),
   );
 };
@@ -121,9 +121,11 @@ const beside = ({ desk, screen, about }: Asking): string => {
   return `${neighbour}: ${lengthText(about.value, unit)}`;
 };
 
-/** That the run is taken as below, with a key to read it anew. */
-const runKey = ({ desk, screen }: Asking): readonly Node[] => {
+/** What is new at the first step; then that the run is taken as below, with a key to read it anew. */
+const underValue = ({ desk, screen, about }: Asking): readonly Node[] => {
   const { at, backTo } = screen;
+  if (about.from === undefined)
+    return [part("p", "quiet", desk.taking.unit === "mm" ? "Touch the tens, then the last digit." : "Touch the whole inch, then the fraction.")];
   const run = readAt(desk.state, at)[RUN];
   const isAsked = readingsAt(desk.state, at).includes(RUN);
   if (at.piece !== "tread" || isAsked || backTo !== undefined || run === undefined || readingsAt(desk.state, at)[0] !== at.reading) return [];
@@ -148,7 +150,7 @@ export const readingPage = (desk: Desk, screen: Reading): Shown => {
       part("div", "sketch", sketch(at.piece, at.reading)),
       part("p", "asked", part("strong", "", capital(words(at.reading))), ` ${asked?.says ?? ""}`),
       part("p", "value", part("strong", "", value), part("span", "", beside(asking))),
-      part("div", "note", ...(frame.length > 0 ? frame : runKey(asking))),
+      part("div", "note", ...(frame.length > 0 ? frame : underValue(asking))),
       screen.pad === undefined
         ? part("div", "keys", wholeKeys(asking), partKeys(asking), halfKeys(asking), moving(asking, off !== undefined))
         : pad(asking),

@@ -50,7 +50,7 @@ const keys = (desk: Desk, at: StepAt, { again, toKeep, doubts }: Said): HTMLElem
     "div",
     "keys",
     ...(toKeep.length === 0 ? [] : [part("div", "row", key(`${keepSays}: doubtful`, () => desk.touch({ key: "keep", steps: toKeep })))]),
-    part("div", "row moving", key("All", () => desk.touch({ key: "list" }), { className: "tall", name: "All readings" }), big),
+    part("div", "row moving", key("List", () => desk.touch({ key: "list" }), { className: "tall", name: "All readings" }), big),
   );
 };
 

@@ -30,11 +30,28 @@ const table = (state: State, piece: PieceKind): Cells | undefined => {
   ];
 };
 
-const told = (declaration: Declaration, given: Readonly<Record<string, string | number | Cells | undefined>>): Told => {
+type GivenByName = Readonly<Record<string, string | number | Cells | undefined>>;
+
+const asked = (declaration: Declaration, given: GivenByName): Told => {
   const answer = call(declaration, argumentsOf(declaration, given));
   if (!Array.isArray(answer)) return isFailed(answer) ? answer.says : String(answer);
   const [headings = [], ...rows] = answer;
   return rows.map((row) => Object.fromEntries(headings.map((heading, place) => [String(heading), row[place] ?? ""])));
+};
+
+/** Every touch shows a screen anew, and what the functions say to the same readings is the same. */
+const KEPT_ANSWERS = 8;
+const answers = new Map<string, Told>();
+
+const told = (declaration: Declaration, given: GivenByName): Told => {
+  const call_ = JSON.stringify([declaration.id, given]);
+  const known = answers.get(call_);
+  if (known !== undefined) return known;
+  const answer = asked(declaration, given);
+  answers.set(call_, answer);
+  const [oldest] = answers.keys();
+  if (answers.size > KEPT_ANSWERS && oldest !== undefined) answers.delete(oldest);
+  return answer;
 };
 
 /** The fit of every whole step: TREADFIT or RISERFIT. */
