@@ -73,5 +73,6 @@ export const outlier = (value: number | undefined, about: Expected, unit: Unit):
   if (!isFar(more, about, unit)) return undefined;
   const within = about.giveOrTake === undefined ? "" : `, give or take ${lengthText(about.giveOrTake, unit)}`;
   const say = about.from === "the steps below" ? "say" : "says";
-  return `${lengthText(Math.abs(more), unit)} ${more > 0 ? "more" : "less"} than ${about.from} ${say} (${lengthText(about.value, unit)}${within}).`;
+  const [off, there] = [Math.abs(more), about.value].map((length) => lengthText(length, unit));
+  return `${off} ${more > 0 ? "more" : "less"} than ${about.from} ${say} (${there}${within}).`;
 };

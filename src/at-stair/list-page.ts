@@ -8,7 +8,7 @@ import { readingSetOf } from "./reading-set-of";
 import { saveText } from "./save-text";
 import { titleHead } from "./screen-head";
 import { lengthText } from "./tape-keys";
-import { flightOf, readAt, stepsOf, unreadAt } from "./taking";
+import { flightOf, readAt, stepName, stepsOf, unreadAt } from "./taking";
 
 const NAMES: Readonly<Record<PieceKind, string>> = { tread: "Treads", riser: "Risers" };
 const SHORT: Readonly<Record<string, string>> = { diagonal: "diag.", secondDiagonal: "2nd diag." };
@@ -32,7 +32,8 @@ const table = (desk: Desk, piece: PieceKind): readonly Node[] => {
     return part("tr", isKept ? "kept" : "", part("td", "", open), ...cells);
   });
   const head = part("tr", "", heading("step"), ...order.map((reading) => heading(SHORT[reading] ?? words(reading), words(reading))));
-  const made = part("table", "", part("caption", "", `${NAMES[piece]}, ${desk.taking.unit}`), part("thead", "", head), part("tbody", "", ...rows));
+  const caption = part("caption", "", `${NAMES[piece]}, ${desk.taking.unit}`);
+  const made = part("table", "", caption, part("thead", "", head), part("tbody", "", ...rows));
   return [made, ...(steps.some(({ isKept }) => isKept) ? [part("p", "quiet", "Underlined: kept as read, doubtful.")] : [])];
 };
 
@@ -42,8 +43,10 @@ const flightKeys = (desk: Desk, piece: PieceKind): readonly Node[] => {
   if (flight === undefined) return [key(`Read ${name} too`, () => desk.touch({ key: "ask", piece }))];
   const at = unreadAt(desk.state, piece);
   return at === undefined
-    ? [key(`One more: ${piece} ${flight.last + 1}`, () => desk.touch({ key: "more", piece }))]
-    : [key(`Go on: ${piece === "riser" ? "riser" : "step"} ${at.step}, ${words(at.reading)}`, () => desk.touch({ key: "onward", at: { piece, step: at.step - 1 } }), { className: "tall big" })];
+    ? [key(`One more: ${stepName({ piece, step: flight.last + 1 })}`, () => desk.touch({ key: "more", piece }))]
+    : [key(`Go on: ${stepName(at)}, ${words(at.reading)}`, () => desk.touch({ key: "onward", at: { piece, step: at.step - 1 } }), {
+      className: "tall big",
+    })];
 };
 
 const copy = (desk: Desk, text: string, shown: HTMLTextAreaElement): void => {
@@ -82,12 +85,15 @@ const leaving = (desk: Desk): readonly Node[] => {
 
 /** All that was read, each step to be opened again, and how it leaves the telephone. */
 export const listPage = (desk: Desk): Shown => {
+  // What is under way goes before what was not begun.
+  const pieces = (["tread", "riser"] as const).map((piece) => ({ piece, isBegun: flightOf(desk.state, piece) !== undefined }));
+  const inOrder = [...pieces.filter(({ isBegun }) => isBegun), ...pieces.filter(({ isBegun }) => !isBegun)];
   const isAnything = desk.state.steps.length > 0;
   return {
     parts: [
       titleHead(desk, desk.taking.job || "Readings"),
       part("div", "list", ...(isAnything ? [...table(desk, "tread"), ...table(desk, "riser")] : [part("p", "", "Nothing is read yet.")])),
-      part("div", "stack", ...flightKeys(desk, "tread"), ...flightKeys(desk, "riser"), ...(isAnything ? leaving(desk) : [])),
+      part("div", "stack", ...inOrder.flatMap(({ piece }) => flightKeys(desk, piece)), ...(isAnything ? leaving(desk) : [])),
     ],
     says: "All readings",
   };

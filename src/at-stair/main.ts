@@ -32,15 +32,18 @@ const say = (text: string): void => {
   told.textContent = text;
 };
 
-/** A key stays where a keyboard was on it: the screen is made anew with each touch. */
-const place = (): number => [...screen.querySelectorAll("button, input")].indexOf(document.activeElement as Element);
+const nameOf = (key: HTMLElement): string => key.getAttribute("aria-label") ?? key.textContent ?? "";
+
+/** The key that a keyboard was on is found again by its name: the screen is made anew with each touch. */
+const keyNamed = (name: string | undefined): HTMLElement | undefined =>
+  [...screen.querySelectorAll("button")].find((key) => nameOf(key) === name);
 
 const show = ({ parts, says }: Shown): void => {
-  const at = place();
+  const { activeElement } = document;
+  const on = activeElement instanceof HTMLButtonElement ? nameOf(activeElement) : undefined;
   screen.replaceChildren(...parts);
   spoken.textContent = says;
-  const [...all] = screen.querySelectorAll<HTMLElement>("button, input");
-  all[at]?.focus({ preventScroll: true });
+  keyNamed(on)?.focus({ preventScroll: true });
 };
 
 const change = (to: KeptTaking): void => {
@@ -90,13 +93,14 @@ const drawStart = (desk: Desk | undefined): void => {
     kept: allKept(store).filter(({ touches }) => touches.length > 0),
     change: (to, isShown) => {
       asked = to;
+      say("");
       if (isShown) draw();
     },
     begin: ({ job, unit, tape }, flight) => {
       asked = undefined;
-      const begun = taking ?? { id: Date.now().toString(36), touches: [] };
-      const made: Touch = { key: "flight", flight };
-      change({ ...(isBegun && taking !== undefined ? taking : { ...begun, job: job.trim(), unit, tape }), touches: [...begun.touches, made] });
+      const begun: KeptTaking = taking ?? { id: Date.now().toString(36), touches: [], job, unit, tape };
+      const named = isBegun ? begun : { ...begun, job: job.trim(), unit, tape };
+      change({ ...named, touches: [...begun.touches, { key: "flight", flight }] });
     },
     open: (id) => {
       const found = kept(store, id);

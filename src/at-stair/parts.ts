@@ -1,6 +1,8 @@
 /** A whole and its fraction stay on one line. */
 const unbroken = (text: string): string => text.replace(/(\d) (\d+\/\d)/g, "$1\u00a0$2");
 
+export const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`;
+
 /** Elements of a screen: text goes in as text, never as markup. */
 export const part = <Tag extends keyof HTMLElementTagNameMap>(
   tag: Tag, className: string, ...inside: readonly (Node | string)[]

@@ -8,7 +8,7 @@ import { sketch } from "./sketch";
 import {
   type Entry, entryText, entryValue, expectedWhole, lengthText, partsOf, partText, wholesAbout, wholeText, wholeWith,
 } from "./tape-keys";
-import { readAt, readingsAt, type Screen } from "./taking";
+import { readAt, readingsAt, type Screen, stepName } from "./taking";
 
 type Reading = Extract<Screen, { readonly shows: "reading" }>;
 
@@ -23,8 +23,6 @@ interface Asking {
 /** Until it is touched the whole is the one expected, where steps about this one say so. */
 const shownEntry = ({ entry }: Reading, about: Expected, unit: "in" | "mm"): Entry =>
   entry.whole !== undefined || about.from === undefined ? entry : { ...entry, whole: expectedWhole(about.value, unit) };
-
-const capital = (text: string): string => text.toUpperCase();
 
 const wholeKeys = ({ desk, entry, about }: Asking): HTMLElement => {
   const { unit } = desk.taking;
@@ -78,7 +76,7 @@ const nextSays = ({ desk, screen }: Asking): string => {
   const { at, backTo } = screen;
   const order = readingsAt(desk.state, at);
   const reading = backTo === undefined ? order[order.indexOf(at.reading) + 1] : undefined;
-  return reading === undefined ? `Check step ${(backTo ?? at).step}` : `Next: ${words(reading)}`;
+  return reading === undefined ? `Check ${stepName(backTo ?? at)}` : `Next: ${words(reading)}`;
 };
 
 const moving = (asking: Asking, isOff: boolean): HTMLElement => {
@@ -103,12 +101,18 @@ const isFirst = ({ state }: Desk, { at, backTo }: Reading): boolean =>
 const pad = ({ desk, screen }: Asking): HTMLElement => {
   const { unit } = desk.taking;
   const digit = (one: number): HTMLElement => key(String(one), () => desk.touch({ key: "digit", digit: one }), { className: "part" });
+  const isEmpty = (screen.pad ?? "") === "";
   return part(
     "div",
     "keys",
     part("p", "asked", unit === "mm" ? "Whole millimetres" : "Whole inches"),
     part("div", "pad", ...[1, 2, 3, 4, 5, 6, 7, 8, 9].map(digit), key("Clear", () => desk.touch({ key: "pad" })), digit(0)),
-    part("div", "row moving", key("Back", () => desk.touch({ key: "back" }), { className: "tall" }), key("Use it", () => desk.touch({ key: "typed" }), { className: "tall big", isDead: (screen.pad ?? "") === "" })),
+    part(
+      "div",
+      "row moving",
+      key("Back", () => desk.touch({ key: "back" }), { className: "tall" }),
+      key("Use it", () => desk.touch({ key: "typed" }), { className: "tall big", isDead: isEmpty }),
+    ),
   );
 };
 
@@ -124,14 +128,17 @@ const beside = ({ desk, screen, about }: Asking): string => {
 /** What is new at the first step; then that the run is taken as below, with a key to read it anew. */
 const underValue = ({ desk, screen, about }: Asking): readonly Node[] => {
   const { at, backTo } = screen;
+  const { unit } = desk.taking;
   if (about.from === undefined)
-    return [part("p", "quiet", desk.taking.unit === "mm" ? "Touch the tens, then the last digit." : "Touch the whole inch, then the fraction.")];
+    return [part("p", "quiet", unit === "mm" ? "Touch the tens, then the last digit." : "Touch the whole inch, then the fraction.")];
   const run = readAt(desk.state, at)[RUN];
-  const isAsked = readingsAt(desk.state, at).includes(RUN);
-  if (at.piece !== "tread" || isAsked || backTo !== undefined || run === undefined || readingsAt(desk.state, at)[0] !== at.reading) return [];
-  return [key(`Run ${lengthText(run, desk.taking.unit)} as below. Changed?`, () => desk.touch({ key: "read", at: { ...at, reading: RUN } }), {
-    className: "plain under",
-  })];
+  const order = readingsAt(desk.state, at);
+  const isAsked = order.includes(RUN) || order[0] !== at.reading || backTo !== undefined;
+  return at.piece === "tread" && run !== undefined && !isAsked
+    ? [key(`Run ${lengthText(run, unit)} as below. Changed?`, () => desk.touch({ key: "read", at: { ...at, reading: RUN } }), {
+      className: "plain under",
+    })]
+    : [];
 };
 
 /** One reading: where the tape lies, what it reads, and the keys for it. */
@@ -148,7 +155,7 @@ export const readingPage = (desk: Desk, screen: Reading): Shown => {
     parts: [
       stepHead(desk, at, at.reading),
       part("div", "sketch", sketch(at.piece, at.reading)),
-      part("p", "asked", part("strong", "", capital(words(at.reading))), ` ${asked?.says ?? ""}`),
+      part("p", "asked", part("strong", "", words(at.reading).toUpperCase()), ` ${asked?.says ?? ""}`),
       part("p", "value", part("strong", "", value), part("span", "", beside(asking))),
       part("div", "note", ...(frame.length > 0 ? frame : underValue(asking))),
       screen.pad === undefined

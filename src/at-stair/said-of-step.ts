@@ -1,10 +1,11 @@
 import { closureLimits } from "../solver/fit/closure-limits";
 import type { PieceKind } from "../solver/fit/acts";
+import type { Unit } from "../solver/length/length";
 import { words } from "../solver/words";
 import { ASKED } from "./asked";
 import { expected, nextRow } from "./expected";
 import { lengthText } from "./tape-keys";
-import { type At, isSameStep, isWhole, readAt, readingsAt, type State, type StepAt, stepOf, type Taking } from "./taking";
+import { type At, isSameStep, isWhole, readAt, readingsAt, type State, type StepAt, stepName, stepOf, type Taking } from "./taking";
 import { fitTold, misreadTold, type Row } from "./told-by-functions";
 
 /** A reading that is likely wrong. */
@@ -27,7 +28,8 @@ export interface Said {
   readonly toKeep: readonly StepAt[];
 }
 
-const keysByWords = (piece: PieceKind): ReadonlyMap<string, string> => new Map(ASKED[piece].map(({ reading }) => [words(reading), reading]));
+const keysByWords = (piece: PieceKind): ReadonlyMap<string, string> =>
+  new Map(ASKED[piece].map(({ reading }) => [words(reading), reading]));
 
 const RISER = /^riser /;
 
@@ -39,11 +41,15 @@ const doubtOf = (row: Row, { unit }: Taking): Doubt | undefined => {
   const [read, likely] = [row["read"], row["likely"]];
   if (reading === undefined || typeof read !== "number" || typeof likely !== "number") return undefined;
   return {
-    at: { piece, step: Number(row["step"]), reading }, read: lengthText(read, unit), likely: lengthText(likely, unit), why: String(row["why"]),
+    at: { piece, step: Number(row["step"]), reading },
+    read: lengthText(read, unit),
+    likely: lengthText(likely, unit),
+    why: String(row["why"]),
   };
 };
 
-const sentence = (text: string): string => (text === "" ? "" : `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.!?]$/.test(text) ? "" : "."}`);
+const sentence = (text: string): string =>
+  text === "" ? "" : `${text.charAt(0).toUpperCase()}${text.slice(1)}${/[.!?]$/.test(text) ? "" : "."}`;
 
 const rowOf = (rows: readonly Row[], step: number): Row | undefined => rows.find((row) => Number(row["step"]) === step);
 
@@ -75,7 +81,8 @@ const furthest = (state: State, taking: Taking, at: StepAt): { readonly at: At; 
   const [first] = far.sort((one, other) => other.off - one.off);
   if (first === undefined || first.off <= 1 / taking.tape) return undefined;
   const [here, there] = [first.here, first.value].map((value) => lengthText(value, taking.unit));
-  return { at: { ...at, reading: first.reading }, says: `Furthest from ${first.from} is ${words(first.reading)}: ${here}, there ${there}.` };
+  const says = `Differs most from ${first.from}: ${words(first.reading)} ${here}, there ${there}.`;
+  return { at: { ...at, reading: first.reading }, says };
 };
 
 const nextSaid = (state: State, taking: Taking, at: StepAt): string => {
@@ -89,16 +96,34 @@ const unread = (state: State, at: StepAt): Said | undefined => {
   if (isWhole(state, at)) return undefined;
   const reading = readingsAt(state, at).find((one) => readAt(state, at)[one] === undefined);
   return {
-    heading: `Step ${at.step} is not all read`, lines: [], doubts: [], toKeep: [], ...(reading === undefined ? {} : { again: { ...at, reading } }),
+    heading: `${stepName(at)} is not all read`,
+    lines: [],
+    doubts: [],
+    toKeep: [],
+    ...(reading === undefined ? {} : { again: { ...at, reading } }),
   };
 };
+
+/** Floating-point dust of the fit's square roots. */
+const DUST = 1e-6;
+/** To what a closure is said. */
+const FINEST: Readonly<Record<Unit, number>> = { in: 1 / 32, mm: 0.1 };
+
+/** What readings disagree by, never less than it is. */
+const offText = (off: number, unit: Unit): string => {
+  const up = Math.max(1, Math.ceil(off / FINEST[unit] - DUST));
+  return unit === "in" ? lengthText(up * FINEST.in, unit) : String(up / 10);
+};
+
+/** A limit is said no larger than it is. */
+const mostText = (most: number, unit: Unit): string => (unit === "in" ? lengthText(most, unit) : String(Math.floor(most * 10 + DUST) / 10));
 
 const closing = (closure: number, { unit, tape }: Taking): { readonly isClosed: boolean; readonly says: string } => {
   const { most } = closureLimits(tape, unit);
   const off = Math.abs(closure);
   return off <= most
-    ? { isClosed: true, says: off === 0 ? "The diagonals agree." : `The diagonals agree within ${lengthText(Math.max(off, 1 / (2 * tape)), unit)}.` }
-    : { isClosed: false, says: `The diagonals disagree by ${lengthText(off, unit)}; ${lengthText(most, unit)} is the most.` };
+    ? { isClosed: true, says: `The diagonals agree within ${offText(off, unit)}.` }
+    : { isClosed: false, says: `The diagonals disagree by ${offText(off, unit)}; ${mostText(most, unit)} is the most.` };
 };
 
 /** How a step closes, by its fit. */
@@ -131,8 +156,8 @@ const KEPT = "Kept as read: doubtful.";
 const stepsIn = (places: readonly StepAt[]): readonly StepAt[] =>
   places.filter((one, place) => places.findIndex((other) => isSameStep(one, other)) === place).map(({ piece, step }) => ({ piece, step }));
 
-const headingOf = ({ step }: StepAt, isClosed: boolean, isDoubtful: boolean): string =>
-  isClosed ? `Step ${step} closes${isDoubtful ? ", but a reading is doubtful" : ""}` : `Step ${step} does not close`;
+const headingOf = (at: StepAt, isClosed: boolean, isDoubtful: boolean): string =>
+  `${stepName(at)} ${isClosed ? `closes${isDoubtful ? ", but a reading is doubtful" : ""}` : "does not close"}`;
 
 /** What the functions say of a step, all that was read so far beside it. */
 export const saidOfStep = (state: State, taking: Taking, at: StepAt): Said => {

@@ -1,6 +1,6 @@
 import type { Desk } from "./desk";
-import { key, part } from "./parts";
-import { flightOf, readAt, readingsAt, type StepAt } from "./taking";
+import { capital, key, part } from "./parts";
+import { flightOf, readAt, readingsAt, type StepAt, stepName } from "./taking";
 
 const dots = (desk: Desk, at: StepAt, reading: string | undefined): HTMLElement => {
   const read = readAt(desk.state, at);
@@ -16,7 +16,7 @@ const dots = (desk: Desk, at: StepAt, reading: string | undefined): HTMLElement 
 /** Which step of how many, how far it is read, and Undo, out of the thumb's way on purpose. */
 export const stepHead = (desk: Desk, at: StepAt, reading?: string): HTMLElement => {
   const { first = at.step, last = at.step } = flightOf(desk.state, at.piece) ?? {};
-  const title = `${at.piece === "riser" ? "Riser" : "Step"} ${at.step} of ${Math.max(last, first)}`;
+  const title = `${capital(stepName(at))} of ${Math.max(last, first)}`;
   return part(
     "header",
     "",

@@ -1,10 +1,12 @@
 import { CAUTION, SAW_CAUTION } from "../functions/caution";
+import type { PieceKind } from "../solver/fit/acts";
 import { type Asked, flightAsked, forPiece, inUnit, TAPES } from "./asked-before";
 import type { Shown } from "./desk";
 import type { KeptTaking } from "./kept-takings";
 import { key, part } from "./parts";
 import { titleHead } from "./screen-head";
-import type { Flight } from "./taking";
+import { type Flight, type State, stepsOf } from "./taking";
+import { afterTouches } from "./touched";
 
 export interface Start {
   readonly asked: Asked;
@@ -59,11 +61,20 @@ const fields = ({ asked, isBegun, change }: Start): readonly Node[] => {
   ];
 };
 
+const counted = (state: State, piece: PieceKind): readonly string[] => {
+  const { length } = stepsOf(state, piece);
+  return length === 0 ? [] : [`${length} ${piece}${length === 1 ? "" : "s"}`];
+};
+
+/** A stair in a line: its name, what is read of it, and the day. */
+const keptSays = (job: string, state: State): string =>
+  [job || "No name", ...counted(state, "tread"), ...counted(state, "riser"), state.day].filter((one) => one !== "").join(", ");
+
 const keptPart = ({ kept, isBegun, open }: Start): readonly Node[] =>
   isBegun || kept.length === 0
     ? []
-    : [part("h2", "", "Read before"), part("div", "stack", ...kept.map(({ id, job, touches }) =>
-      key(`${job || "No name"} (${touches.length} touches)`, () => open(id))))];
+    : [part("h2", "", "Read before"), part("div", "stack", ...kept.map(({ id, job, unit, touches }) =>
+      key(keptSays(job, afterTouches(touches, unit)), () => open(id))))];
 
 /** What is asked before the first reading, and the stairs read before. */
 export const startPage = (start: Start): Shown => {
@@ -87,6 +98,7 @@ export const startPage = (start: Start): Shown => {
       part("div", "start",
         ...(start.isBegun ? [] : [part("p", "caution", `${CAUTION} ${SAW_CAUTION}`)]),
         ...fields({ ...start, change }),
+        ...(start.asked.piece === "riser" ? [part("p", "quiet", "Riser 4 is the one under tread 4.")] : []),
         part("p", "quiet",
           "Left and right are as you face the stair going up. Leans, flares and angles are not asked here: type them into the sheet."),
         ...keptPart(start),

@@ -1,17 +1,17 @@
 import { words } from "../solver/words";
 import type { Desk, Shown } from "./desk";
-import { key, part } from "./parts";
+import { capital, key, part } from "./parts";
 import { type Doubt, type Said, saidOfStep } from "./said-of-step";
 import { stepHead } from "./screen-head";
 import { sketch } from "./sketch";
 import { lengthText } from "./tape-keys";
-import { type At, flightOf, isSameStep, readAt, readingsAt, type StepAt, unreadAt } from "./taking";
+import { type At, flightOf, isSameStep, readAt, readingsAt, type StepAt, stepName, unreadAt } from "./taking";
 
 /** A reading in words, with its step where it is another than the one shown. */
-const named = (at: At, here: StepAt): string => `${isSameStep(at, here) ? "" : `${at.piece === "riser" ? "riser" : "step"} ${at.step} `}${words(at.reading)}`;
+const named = (at: At, here: StepAt): string => `${isSameStep(at, here) ? "" : `${stepName(at)} `}${words(at.reading)}`;
 
 const doubtPart = ({ at, read, likely, why }: Doubt, here: StepAt): HTMLElement =>
-  part("p", "frame", "Likely: ", part("strong", "", `${named(at, here)} ${likely}`), `, not ${read}. ${why.charAt(0).toUpperCase()}${why.slice(1)}.`);
+  part("p", "frame", "Likely: ", part("strong", "", `${named(at, here)} ${likely}`), `, not ${read}. ${capital(why)}.`);
 
 const isDoubted = (said: Said, at: At): boolean =>
   said.doubts.some((doubt) => isSameStep(doubt.at, at) && doubt.at.reading === at.reading);
@@ -34,13 +34,14 @@ const readings = (desk: Desk, at: StepAt, said: Said): HTMLElement => {
 /** Where the way leads from a step: the next one, what was left out, or all that was read. */
 const onwardSays = (desk: Desk, at: StepAt): string => {
   const { last = at.step } = flightOf(desk.state, at.piece) ?? {};
-  if (at.step < last) return `Next: step ${at.step + 1}`;
+  if (at.step < last) return `Next: ${stepName({ ...at, step: at.step + 1 })}`;
   return unreadAt(desk.state, at.piece) === undefined ? "All are read" : "What is not read yet";
 };
 
 const keys = (desk: Desk, at: StepAt, { again, toKeep, doubts }: Said): HTMLElement => {
   const isUnread = again !== undefined && readAt(desk.state, again)[again.reading] === undefined;
-  const keepSays = doubts.length > 0 && !toKeep.some((step) => isSameStep(step, at)) ? `Keep step ${toKeep.map(({ step }) => step).join(", ")} as read` : "Keep as read";
+  const isElsewhere = doubts.length > 0 && !toKeep.some((step) => isSameStep(step, at));
+  const keepSays = isElsewhere ? `Keep ${toKeep.map(stepName).join(", ")} as read` : "Keep as read";
   const big = again === undefined
     ? key(onwardSays(desk, at), () => desk.touch({ key: "onward", at }), { className: "tall big" })
     : key(isUnread ? `Read ${words(again.reading)}` : `Read ${named(again, at)} again`, () => desk.touch({ key: "read", at: again }), {

@@ -57,6 +57,9 @@ export const BEFORE_ALL: State = { flights: [], steps: [], screen: { shows: "fli
 
 export const flightOf = ({ flights }: State, piece: PieceKind): Flight | undefined => flights.find((one) => one.piece === piece);
 
+/** A step as its readings are called: `step 4`, `riser 4`. */
+export const stepName = ({ piece, step }: StepAt): string => `${piece === "riser" ? "riser" : "step"} ${step}`;
+
 export const isSameStep = (one: StepAt, other: StepAt): boolean => one.piece === other.piece && one.step === other.step;
 
 export const stepOf = ({ steps }: State, at: StepAt): TakenStep | undefined => steps.find((one) => isSameStep(one, at));

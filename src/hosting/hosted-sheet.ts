@@ -14,7 +14,8 @@ const hostedPage = (page: string): string =>
 
 /**
  * The files with the live sheet and the reading screen as a host has them: each page brings its policy and the script for use without a
- * signal, and the sheet loads copies of the two files of functions, since the names that Excel knows them by stay the same from build to build.
+ * signal, and the sheet loads copies of the two files of functions, since the names that Excel knows them by stay the same from build to
+ * build.
  */
 export const withHostedSheet = (files: Files, onSite: Buffer): Files => {
   const copyOf = (name: string): Buffer => files.get(name) ?? Buffer.alloc(0);

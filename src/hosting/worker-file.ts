@@ -9,7 +9,10 @@ const PAGES: readonly string[] = [PAGE, "at-stair.html"];
 /** The page's address within the folder: some hosts send who asks for index.html on to it, and an answer sent on opens no page. */
 const FOLDER = "./";
 
-/** The worker, told what the live sheet and the reading screen are made of: each file with what it must be, so that no two builds are ever mixed. */
+/**
+ * The worker, told what the live sheet and the reading screen are made of: each file with what it must be, so that no two builds are ever
+ * mixed.
+ */
 export const workerFile = (files: Files, worker: Buffer, hashOf: (content: Buffer) => string): Buffer => {
   const digest = (name: string): string => `sha256-${createHash("sha256").update(files.get(name) ?? "").digest("base64")}`;
   const names = new Set(PAGES.flatMap((page) => [page, ...loadedBy(files, page)]));

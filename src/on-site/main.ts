@@ -1,5 +1,6 @@
 // The worker of a host's live sheet and reading screen: without a signal they open as they were last loaded. It answers for their pages and
-// for files named by their content, which are never stale; the pane, functions.js and every other page go to the host as if it were not there.
+// for files named by their content, which are never stale; the pane, functions.js and every other page go to the host as if it were not
+// there.
 
 interface Kept {
   /** The name of the build, by the content of its files. */

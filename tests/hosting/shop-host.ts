@@ -16,7 +16,10 @@ export interface ShopHost {
   readonly port: number;
   /** Which folder it hands out from now on. */
   readonly handOut: (folder: string) => void;
-  /** How it answers from now on; sending on, a page has its name without .html; silent, it takes each request and says nothing; gone, it hangs up. */
+  /**
+   * How it answers from now on; sending on, a page has its name without .html; silent, it takes each request and says nothing; gone, it
+   * hangs up.
+   */
   readonly be: (mood: Mood) => void;
   /** The files asked for since this was last read. */
   readonly asked: () => readonly string[];
