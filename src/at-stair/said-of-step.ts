@@ -64,11 +64,11 @@ const noteOf = (state: State, taking: Taking, at: StepAt): { readonly note: stri
   };
 };
 
-/** A note of risers alone tells the reading only in its words. */
-const namedIn = (note: string, at: StepAt): At | undefined => {
-  const found = [...keysByWords(at.piece)].reverse().find(([name]) => new RegExp(`^${name} likely `).test(note));
-  return found === undefined ? undefined : { ...at, reading: found[1] };
-};
+/** A note of risers alone tells the reading only in its words, between others. */
+const namedIn = (note: string, at: StepAt): { readonly at: At; readonly says: string } | undefined =>
+  note.split("; ").flatMap((says) =>
+    [...keysByWords(at.piece)].filter(([name]) => says.startsWith(`${name} likely `)).map(([, reading]) => ({ at: { ...at, reading }, says })),
+  )[0];
 
 /** Of the readings of a step the one furthest from what its neighbour says. */
 const furthest = (state: State, taking: Taking, at: StepAt): { readonly at: At; readonly says: string } | undefined => {
@@ -126,6 +126,9 @@ const closing = (closure: number, { unit, tape }: Taking): { readonly isClosed: 
     : { isClosed: false, says: `The diagonals disagree by ${offText(off, unit)}; ${mostText(most, unit)} is the most.` };
 };
 
+/** The sheet's function that tells more: there is no sheet at the stair. */
+const FUNCTION_NAMED = " (MISREAD)";
+
 /** How a step closes, by its fit. */
 interface Closed {
   readonly isClosed: boolean;
@@ -139,7 +142,9 @@ const closedOf = (state: State, taking: Taking, at: StepAt): Closed => {
   if (closure === undefined) return { isClosed: false, lines: [sentence(note)] };
   const { isClosed, says } = closing(closure, taking);
   const noted = at.piece === "riser" ? namedIn(note, at) : undefined;
-  return noted === undefined ? { isClosed, lines: [says] } : { isClosed, lines: [says, sentence(note.replace(" (MISREAD)", ""))], noted };
+  return noted === undefined
+    ? { isClosed, lines: [says] }
+    : { isClosed, lines: [says, sentence(noted.says.replace(FUNCTION_NAMED, ""))], noted: noted.at };
 };
 
 /** What MISREAD says without naming a reading. */

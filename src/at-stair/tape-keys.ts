@@ -70,13 +70,14 @@ export const wholesAbout = (expected: number, unit: Unit): readonly number[] => 
 export const expectedWhole = (expected: number, unit: Unit): number => Math.floor(expected / WHOLE[unit]);
 
 /**
- * The whole that goes with a part: of the one expected and its neighbours the one that brings the length to what is expected, where one
- * comes so near; else the one expected.
+ * The whole that goes with a part: of the one expected and its neighbours the one that brings the length nearest to what is expected, where
+ * that is near enough; else the one expected.
  */
 export const wholeWith = (part: number, expected: number, near: number, unit: Unit): number => {
   const whole = expectedWhole(expected, unit);
   const off = (one: number): number => Math.abs((one + part / PARTS[unit]) * WHOLE[unit] - expected);
-  return [whole, whole - 1, whole + 1].find((one) => one >= 0 && off(one) <= near) ?? whole;
+  const nearest = [whole, whole - 1, whole + 1].filter((one) => one >= 0).reduce((best, one) => (off(one) < off(best) ? one : best));
+  return off(nearest) <= near ? nearest : whole;
 };
 
 /** Wholes typed on the keypad: no reading of a stair has more digits. */
