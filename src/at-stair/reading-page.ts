@@ -34,7 +34,7 @@ const wholeKeys = ({ desk, entry, about }: Asking): HTMLElement => {
       key(wholeText(whole, unit), () => desk.touch({ key: "whole", whole }), {
         className: "whole", isLit: whole === entry.whole, name: unit === "mm" ? `${whole} tens` : `${whole} inches`,
       })),
-    key("123", () => desk.touch({ key: "pad" }), { name: "Other numbers" }),
+    key("123", () => desk.touch({ key: "pad" }), { name: "123: other numbers" }),
   );
 };
 
@@ -88,7 +88,7 @@ const moving = (asking: Asking, isOff: boolean): HTMLElement => {
     "row moving",
     key("Back", () => desk.touch({ key: "back" }), { className: "tall", isDead: isFirst(desk, screen) }),
     key(isOff ? "It is right: next" : says, () => desk.touch({ key: "next", day: desk.today() }), {
-      className: "tall big", isDead: isUnread, ...(isOff ? { name: `It is right. ${says}` } : {}),
+      className: "tall big", isDead: isUnread, ...(isOff ? { name: `It is right: ${says}` } : {}),
     }),
   );
 };

@@ -20,7 +20,7 @@ export const stepHead = (desk: Desk, at: StepAt, reading?: string): HTMLElement 
   return part(
     "header",
     "",
-    key(title, () => desk.touch({ key: "list" }), { className: "plain where", name: `${title}: show all readings` }),
+    key(title, () => desk.touch({ key: "list" }), { className: "plain where", name: `${title}: list of all readings` }),
     dots(desk, at, reading),
     key("Undo", desk.undo, { className: "plain" }),
   );

@@ -24,9 +24,9 @@ const readings = (desk: Desk, at: StepAt, said: Said): HTMLElement => {
     const place = { ...at, reading };
     const text = value === undefined ? "not read" : lengthText(value, desk.taking.unit);
     const made = key("", () => desk.touch({ key: "read", at: place }), {
-      className: isDoubted(said, place) ? "line struck" : "line", name: `${words(reading)} ${text}: read it again`,
+      className: isDoubted(said, place) ? "line struck" : "line",
     });
-    made.append(part("span", "", words(reading)), part("strong", "", text));
+    made.append(part("span", "", words(reading)), " ", part("strong", "", text));
     return made;
   }));
 };
@@ -51,7 +51,7 @@ const keys = (desk: Desk, at: StepAt, { again, toKeep, doubts }: Said): HTMLElem
     "div",
     "keys",
     ...(toKeep.length === 0 ? [] : [part("div", "row", key(`${keepSays}: doubtful`, () => desk.touch({ key: "keep", steps: toKeep })))]),
-    part("div", "row moving", key("List", () => desk.touch({ key: "list" }), { className: "tall", name: "All readings" }), big),
+    part("div", "row moving", key("List", () => desk.touch({ key: "list" }), { className: "tall", name: "List: all readings" }), big),
   );
 };
 
