@@ -184,6 +184,31 @@ test(
 );
 
 test(
+  "the reading screen opens without a signal too, also from a host that sends a page on to its name without .html",
+  async () => {
+    for (const mood of ["well", "sending on"] as const) {
+      host.be(mood);
+      const context = await shops();
+      const page = await context.newPage();
+      await page.goto(own("at-stair.html"));
+      await ready(page);
+      await keptAlone(page);
+      await withoutSignal(context);
+      for (const name of ["at-stair.html", ...(mood === "well" ? [] : ["at-stair"])]) {
+        await page.goto(own(name));
+        await ready(page);
+        expect(await page.getByRole("button", { name: "Start" }).count()).toBe(1);
+      }
+      // What opens the sheet is kept with it.
+      await page.goto(own(""));
+      await ready(page);
+      await context.close();
+    }
+  },
+  browserTime,
+);
+
+test(
   "the pane comes from the host alone, also in a browser that keeps the sheet",
   async () => {
     const context = await shops();
