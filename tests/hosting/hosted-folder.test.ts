@@ -88,11 +88,13 @@ describe("in the folder for a host", () => {
     }
   });
 
-  test("the live sheet loads nothing but files named by their content", () => {
+  test("the live sheet loads nothing but files named by their content, and leads to the reading screen", () => {
     const page = hosted().text("index.html");
+    expect(page).toContain('<a href="at-stair.html">Reading screen</a>');
     const loaded = [...page.matchAll(/\s(?:src|href|data-functions)="([^"]+)"/g)].map(([, name = ""]) => name);
     expect(loaded.map((name) => name.replace(/[0-9a-f]{16}/, "…")).sort()).toEqual([
       "assets/icon-32.png",
+      "at-stair.html",
       "engine.….css",
       "on-site.….js",
       "pane.….css",
