@@ -54,3 +54,17 @@ export const remove = (store: Store, id: string): void => {
   store.removeItem(keyOf(id));
   store.removeItem(OPEN);
 };
+
+/** A store that lasts as long as the page, for a browser that keeps nothing. */
+export const passingStore = (): Store => {
+  const values = new Map<string, string>();
+  return {
+    getItem: (key) => values.get(key) ?? null,
+    setItem: (key, value) => void values.set(key, value),
+    removeItem: (key) => void values.delete(key),
+    key: (place) => [...values.keys()][place] ?? null,
+    get length() {
+      return values.size;
+    },
+  };
+};

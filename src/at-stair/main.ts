@@ -1,6 +1,6 @@
 import { type Asked, askedAnew } from "./asked-before";
 import type { Desk, Shown } from "./desk";
-import { allKept, close, keep, kept, type KeptTaking, keptOpen, keyOf, remove } from "./kept-takings";
+import { allKept, close, keep, kept, type KeptTaking, keptOpen, keyOf, passingStore, remove } from "./kept-takings";
 import { listPage } from "./list-page";
 import { part } from "./parts";
 import { readingPage } from "./reading-page";
@@ -15,7 +15,19 @@ const today = (): string => {
   return [now.getFullYear(), now.getMonth() + 1, now.getDate()].map((number) => String(number).padStart(DIGITS, "0")).join("-");
 };
 
-const store = localStorage;
+const KEEPS_NOTHING = "This browser keeps nothing: save or copy the readings before you close the page.";
+
+const browserStore = (): Storage | undefined => {
+  try {
+    return localStorage;
+  } catch {
+    // Its owner forbade it.
+    return undefined;
+  }
+};
+
+const lasting = browserStore();
+const store = lasting ?? passingStore();
 const screen = part("main", "");
 const spoken = part("p", "unseen");
 spoken.setAttribute("role", "status");
@@ -50,9 +62,9 @@ const change = (to: KeptTaking): void => {
   taking = to;
   try {
     keep(store, to);
-    say("");
+    say(lasting === undefined && to.touches.length === 1 ? KEEPS_NOTHING : "");
   } catch {
-    say("This browser keeps nothing: save or copy the readings before you close the page.");
+    say(KEEPS_NOTHING);
   }
   draw();
 };

@@ -20,9 +20,14 @@ interface Asking {
   readonly entry: Entry;
 }
 
-/** Until it is touched the whole is the one expected, where steps about this one say so. */
-const shownEntry = ({ entry }: Reading, about: Expected, unit: "in" | "mm"): Entry =>
-  entry.whole !== undefined || about.from === undefined ? entry : { ...entry, whole: expectedWhole(about.value, unit) };
+/** The whole is set ahead where steps about this one say it; what is read again, or first of all, is read whole. */
+const isSetAhead = ({ backTo }: Reading, { from }: Expected): boolean => from !== undefined && backTo === undefined;
+
+/** Until it is touched the whole is the one set ahead. */
+const shownEntry = (screen: Reading, about: Expected, unit: "in" | "mm"): Entry =>
+  screen.entry.whole !== undefined || !isSetAhead(screen, about)
+    ? screen.entry
+    : { ...screen.entry, whole: expectedWhole(about.value, unit) };
 
 const wholeKeys = ({ desk, entry, about }: Asking): HTMLElement => {
   const { unit } = desk.taking;
@@ -41,7 +46,7 @@ const wholeKeys = ({ desk, entry, about }: Asking): HTMLElement => {
 const partKeys = ({ desk, entry, about, screen }: Asking): HTMLElement => {
   const { unit } = desk.taking;
   const wholeFor = (mark: number): number | undefined =>
-    screen.entry.isChosen ? undefined : about.from === undefined ? undefined : wholeWith(mark, about.value, nearEnough(unit), unit);
+    screen.entry.isChosen || !isSetAhead(screen, about) ? undefined : wholeWith(mark, about.value, nearEnough(unit), unit);
   return part(
     "div",
     unit === "mm" ? "parts five" : "parts four",
@@ -127,13 +132,13 @@ const beside = ({ desk, screen, about }: Asking): string => {
 
 /** What is new at the first step; then that the run is taken as below, with a key to read it anew. */
 const underValue = ({ desk, screen, about }: Asking): readonly Node[] => {
-  const { at, backTo } = screen;
+  const { at } = screen;
   const { unit } = desk.taking;
-  if (about.from === undefined)
+  if (!isSetAhead(screen, about))
     return [part("p", "quiet", unit === "mm" ? "Touch the tens, then the last digit." : "Touch the whole inch, then the fraction.")];
   const run = readAt(desk.state, at)[RUN];
   const order = readingsAt(desk.state, at);
-  const isAsked = order.includes(RUN) || order[0] !== at.reading || backTo !== undefined;
+  const isAsked = order.includes(RUN) || order[0] !== at.reading;
   return at.piece === "tread" && run !== undefined && !isAsked
     ? [key(`Run ${lengthText(run, unit)} as below. Changed?`, () => desk.touch({ key: "read", at: { ...at, reading: RUN } }), {
       className: "plain under",

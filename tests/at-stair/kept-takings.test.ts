@@ -1,26 +1,13 @@
-import { allKept, close, keep, kept, type KeptTaking, keptOpen, remove, type Store } from "../../src/at-stair/kept-takings";
+import { allKept, close, keep, kept, type KeptTaking, keptOpen, passingStore, remove } from "../../src/at-stair/kept-takings";
 import { readingSetOf } from "../../src/at-stair/reading-set-of";
 import { afterTouches } from "../../src/at-stair/touched";
 import { begin, DAY, onward, reads } from "./touches";
-
-const store = (): Store => {
-  const values = new Map<string, string>();
-  return {
-    getItem: (key) => values.get(key) ?? null,
-    setItem: (key, value) => void values.set(key, value),
-    removeItem: (key) => void values.delete(key),
-    key: (place) => [...values.keys()][place] ?? null,
-    get length() {
-      return values.size;
-    },
-  };
-};
 
 const TOUCHES = [begin(), ...reads(10, 36, 36.0625, 37.375, 37.4375), onward(1), ...reads(36)];
 const TAKING: KeptTaking = { id: "b", job: "Invented house", unit: "in", tape: 16, touches: TOUCHES };
 
 test("what was kept after the last touch comes back to the same screen", () => {
-  const at = store();
+  const at = passingStore();
   keep(at, TAKING);
   const found = keptOpen(at);
   expect(found).toEqual(TAKING);
@@ -28,7 +15,7 @@ test("what was kept after the last touch comes back to the same screen", () => {
 });
 
 test("several stairs are kept beside each other, the last begun first; one that is left stays kept", () => {
-  const at = store();
+  const at = passingStore();
   keep(at, { ...TAKING, id: "a", job: "First" });
   keep(at, TAKING);
   close(at);
@@ -38,7 +25,7 @@ test("several stairs are kept beside each other, the last begun first; one that 
 });
 
 test("what is no stair of this page is left alone", () => {
-  const at = store();
+  const at = passingStore();
   keep(at, TAKING);
   at.setItem("treadsheet at the stair/x", "{");
   at.setItem("treadsheet at the stair/y", '{"version":2,"touches":[]}');
