@@ -2,15 +2,15 @@ import type { PieceKind } from "../solver/fit/acts";
 import { askedOf, type Spot } from "./asked";
 
 const NAMESPACE = "http://www.w3.org/2000/svg";
-const [WIDTH, HEIGHT] = [390, 214];
+const [WIDTH, HEIGHT] = [390, 166];
 
 type Point = readonly [x: number, y: number];
 
-/** The opening a little out of square, so that it cannot be taken for a drawing to scale. */
+/** The opening a little out of square, as no carpenter's is; low, so that its words are read where a browser takes of the height. */
 const CORNERS: Readonly<Record<Spot, Point>> = {
-  "far left": [66, 46], "far right": [326, 46], "near left": [56, 156], "near right": [338, 156],
+  "far left": [66, 36], "far right": [326, 36], "near left": [56, 118], "near right": [338, 118],
   // The run and the rise are taped beside the middle, where the diagonals do not cross.
-  far: [150, 46], near: [150, 156],
+  far: [150, 36], near: [150, 118],
 };
 
 /** What is at the far and the near line, and how one looks at them. */
@@ -75,11 +75,11 @@ export const sketch = (piece: PieceKind, lit?: string): SVGElement => {
     line(farLeft, farRight, PLAIN),
     line(nearLeft, nearRight, PLAIN),
     ...LINES.slice(2).map(([from, to]) => line(CORNERS[from], CORNERS[to], TO_READ)),
-    words(far, WIDTH / 2, 28, "middle"),
-    words(near, WIDTH / 2, 181, "middle"),
-    words("LEFT", 6, 105, "start"),
-    words("RIGHT", WIDTH - 5, 105, "end"),
-    words("▼ you stand here ▼", WIDTH / 2, 206, "middle", true),
+    words(far, WIDTH / 2, 22, "middle"),
+    words(near, WIDTH / 2, 139, "middle"),
+    words("LEFT", 6, 82, "start"),
+    words("RIGHT", WIDTH - 5, 82, "end"),
+    words("▼ you stand here ▼", WIDTH / 2, 160, "middle", true),
     ...(asked === undefined ? [] : tape(CORNERS[asked.tape[0]], CORNERS[asked.tape[1]])),
   );
   return made;
