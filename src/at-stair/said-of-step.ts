@@ -22,6 +22,8 @@ export interface Said {
   /** Sentences, the functions' own where they judge. */
   readonly lines: readonly string[];
   readonly doubts: readonly Doubt[];
+  /** Every doubtful reading, those that were kept too. */
+  readonly struck: readonly At[];
   /** The reading to take again, or the one not taken yet. */
   readonly again?: At;
   /** Steps that would be kept as they were read. */
@@ -67,7 +69,8 @@ const noteOf = (state: State, taking: Taking, at: StepAt): { readonly note: stri
 /** A note of risers alone tells the reading only in its words, between others. */
 const namedIn = (note: string, at: StepAt): { readonly at: At; readonly says: string } | undefined =>
   note.split("; ").flatMap((says) =>
-    [...keysByWords(at.piece)].filter(([name]) => says.startsWith(`${name} likely `)).map(([, reading]) => ({ at: { ...at, reading }, says })),
+    [...keysByWords(at.piece)].flatMap(([name, reading]) =>
+      says.startsWith(`${name} likely `) ? [{ at: { ...at, reading }, says }] : []),
   )[0];
 
 /** Of the readings of a step the one furthest from what its neighbour says. */
@@ -99,6 +102,7 @@ const unread = (state: State, at: StepAt): Said | undefined => {
     heading: `${stepName(at)} is not all read`,
     lines: [],
     doubts: [],
+    struck: [],
     toKeep: [],
     ...(reading === undefined ? {} : { again: { ...at, reading } }),
   };
@@ -172,7 +176,8 @@ export const saidOfStep = (state: State, taking: Taking, at: StepAt): Said => {
   const told = misreadTold(state, taking, at.piece);
   const rows = typeof told === "string" ? [] : told;
   const isKept = (step: StepAt): boolean => stepOf(state, step)?.isKept === true;
-  const doubts = rows.flatMap((row) => doubtOf(row, taking) ?? []).filter((doubt) => !isKept(doubt.at));
+  const all = rows.flatMap((row) => doubtOf(row, taking) ?? []);
+  const doubts = all.filter((doubt) => !isKept(doubt.at));
   const isOpen = !isKept(at) && (!isClosed || noted !== undefined);
   const guess = isOpen && doubts.length === 0 && noted === undefined ? furthest(state, taking, at) : undefined;
   const last = { ...at, reading: readingsAt(state, at).at(-1) ?? "" };
@@ -187,6 +192,7 @@ export const saidOfStep = (state: State, taking: Taking, at: StepAt): Said => {
       ...(again === undefined ? [nextSaid(state, taking, at)] : []),
     ].filter((line) => line !== ""),
     doubts,
+    struck: [...all.map((doubt) => doubt.at), ...(noted === undefined ? [] : [noted])],
     ...(again === undefined ? {} : { again }),
     toKeep: again === undefined ? [] : stepsIn([...doubts.map((doubt) => doubt.at), ...(isOpen ? [at] : [])]),
   };

@@ -14,7 +14,7 @@ const doubtPart = ({ at, read, likely, why }: Doubt, here: StepAt): HTMLElement 
   part("p", "frame", "Likely: ", part("strong", "", `${named(at, here)} ${likely}`), `, not ${read}. ${capital(why)}.`);
 
 const isDoubted = (said: Said, at: At): boolean =>
-  said.doubts.some((doubt) => isSameStep(doubt.at, at) && doubt.at.reading === at.reading);
+  said.struck.some((one) => isSameStep(one, at) && one.reading === at.reading);
 
 const readings = (desk: Desk, at: StepAt, said: Said): HTMLElement => {
   const read = readAt(desk.state, at);

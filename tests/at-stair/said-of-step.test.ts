@@ -41,6 +41,7 @@ test("kept as read, it is doubtful and asked no more", () => {
   const kept = { ...state, steps: state.steps.map((step) => ({ ...step, isKept: step.step === 4 })) };
   const said = saidOfStep(kept, TAKING, treadAt(4));
   expect([said.again, said.doubts, said.toKeep, said.lines[0]]).toEqual([undefined, [], [], "Kept as read: doubtful."]);
+  expect(said.struck).toEqual([{ ...treadAt(4), reading: "front" }]);
 });
 
 test("of an honest flight nothing stands out, and NEXTSTEP's lengths of the next tread are said", () => {

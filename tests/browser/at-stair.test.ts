@@ -50,7 +50,10 @@ const opened = async (given?: BrowserContext): Promise<Stair> => {
   return { context, page, faults };
 };
 
-/** No signal, once the worker says that it keeps the page: for the page and for its worker, which the browser's own switch leaves its network. */
+/**
+ * No signal, once the worker says that it keeps the page: for the page and for its worker, which the browser's own switch leaves its
+ * network.
+ */
 const withoutSignal = async ({ context, page }: Stair): Promise<void> => {
   await page.waitForSelector("html[data-kept=yes]");
   host.be("gone");
@@ -97,7 +100,8 @@ const text = async (page: Page, part: string): Promise<string> => (await page.lo
 const sixteenth = (length: number | undefined): number => Math.round((length ?? 0) * 16) / 16;
 
 /** Treads between two skirts, each corner where planes meet in space, read to the nearest sixteenth: back, front and both diagonals. */
-const TREADS = flightInSpace(skirts(36.3, { along: 0.4, up: 0.3 }, { along: -0.5, up: 0.2 }), [10, 10, 10, 10, 10], [7.5, 7.5, 7.5, 7.5, 7.5])
+const SKIRTS = skirts(36.3, { along: 0.4, up: 0.3 }, { along: -0.5, up: 0.2 });
+const TREADS = flightInSpace(SKIRTS, [10, 10, 10, 10, 10], [7.5, 7.5, 7.5, 7.5, 7.5])
   .treads.map(({ near, far, diagonal, secondDiagonal }) => [near, far, diagonal, secondDiagonal].map(sixteenth));
 const [FIRST = [], SECOND = [], THIRD = [], FOURTH = [], FIFTH = []] = TREADS;
 const [fourthBack = 0, fourthFront = 0, ...fourthDiagonals] = FOURTH;
@@ -108,7 +112,7 @@ const inches = (length: number): string => {
 };
 
 test(
-  "without a signal a flight is read by touch; a planted inch is named before the step is left, read again, and all is there after a reload",
+  "without a signal a flight is read by touch; a planted inch is named before the step is left, read again; all is there after a reload",
   async () => {
     const stair = await opened();
     const { page, faults } = stair;
@@ -146,7 +150,8 @@ test(
     expect(await text(page, "main > .frame")).toBe(
       `Likely: front ${inches(fourthFront)}, not ${inches(fourthFront + 1)}. A whole inch too long.`,
     );
-    expect(await page.locator("svg").getAttribute("aria-label")).toBe("The opening from above, the tape along the front edge, skirt to skirt.");
+    const lit = await page.locator("svg").getAttribute("aria-label");
+    expect(lit).toBe("The opening from above, the tape along the front edge, skirt to skirt.");
     expect(await unfit(page)).toEqual([]);
     expect(await big(page).innerText()).toBe("Read front again");
     await big(page).tap();
