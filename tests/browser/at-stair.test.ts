@@ -97,6 +97,14 @@ const unfit = async (page: Page): Promise<readonly string[]> => {
 
 const text = async (page: Page, part: string): Promise<string> => (await page.locator(part).innerText()).replaceAll("\u00a0", " ");
 
+/** Which way the lit tape runs on the sketch: across to the right or left, and away from or toward who stands below it. */
+const tapeRuns = (page: Page): Promise<string> =>
+  page.locator("svg line[stroke-width='7']").first().evaluate((line) => {
+    const [x1 = 0, y1 = 0, x2 = 0, y2 = 0] = ["x1", "y1", "x2", "y2"].map((name) => Number(line.getAttribute(name)));
+    const across = Math.abs(x2 - x1) < 1 ? "" : x2 > x1 ? "right" : "left";
+    return `${across} ${Math.abs(y2 - y1) < 1 ? "" : y2 > y1 ? "toward" : "away"}`.trim();
+  });
+
 const sixteenth = (length: number | undefined): number => Math.round((length ?? 0) * 16) / 16;
 
 /** Treads between two skirts, each corner where planes meet in space, read to the nearest sixteenth: back, front and both diagonals. */
@@ -128,7 +136,12 @@ test(
     await tap(page, "10 inches");
     // The whole inch alone is no reading.
     expect(await big(page).isDisabled()).toBe(true);
-    await read(page, 10, ...FIRST);
+    // Riser face to front edge; along both from left to right; back left to front right; back right to front left.
+    const ways = ["toward", "right", "right", "right toward", "left toward"];
+    for (const [place, length] of [10, ...FIRST].entries()) {
+      expect(await tapeRuns(page)).toBe(ways[place]);
+      await read(page, length);
+    }
     expect(await text(page, "h1")).toBe("STEP 1 CLOSES");
     expect(await unfit(page)).toEqual([]);
     await big(page).tap();
