@@ -96,6 +96,9 @@ const readLine = (reading: Reading, line: TextLine): Reading | Unread => {
   return name !== undefined && reading.part === undefined ? readHead(reading, line, name, text.trim()) : readBelow(reading, line);
 };
 
+/** Whether somewhere in a text a set of readings begins. */
+export const holdsReadings = (text: string): boolean => textLines(text).some((line) => TITLE_LINE.test(line.text));
+
 const NONE_HERE: Unread = {
   says: `No line reads "${TITLE} ${EDITION}", with which readings begin; paste the whole text as the telephone gave it.`,
 };

@@ -10,6 +10,8 @@ import { inQuotes, isUnread, type TextLine, type Unread, unread } from "./text-l
 
 const UNIT_WORDS = { in: "inches", mm: "millimetres" } as const;
 
+const WRITE = { in: "write inches such as 36 5/8", mm: "write millimetres such as 930.5" } as const;
+
 /** Said of inches that stand in a set of millimetres. */
 const INCH_FRACTION = /\d\s*\/\s*\d|[¼½¾⅐-⅞]/;
 /** What belongs to the number before it where a message made spaces of tabs: `36 5/8`, `36 ⅝ "`, `930 mm`. */
@@ -88,7 +90,10 @@ const cellsOf = (line: TextLine, headings: readonly string[]): readonly string[]
 
 const readLength = (line: TextLine, name: string, text: string, unit: Unit): number | Unread => {
   const length = parseLength(text, unit);
-  if (isProblem(length)) return unread(line, say.malformedLength(name, length));
+  if (isProblem(length)) {
+    const isNone = length.problem === "not-a-length";
+    return unread(line, isNone ? `${name} reads ${inQuotes(text)}, which is no length; ${WRITE[unit]}` : say.malformedLength(name, length));
+  }
   const stated = statedUnit(text) ?? (unit === "mm" && INCH_FRACTION.test(text) ? "in" : unit);
   if (stated !== unit) {
     const units = `which is ${UNIT_WORDS[stated]}, and the set is in ${UNIT_WORDS[unit]}`;

@@ -3,6 +3,8 @@ import { quoted } from "../functions/say";
 /** Why a text is no set of readings, in one sentence. */
 export interface Unread {
   readonly says: string;
+  /** The line that is meant, counted from 1. */
+  readonly line?: number;
 }
 
 /** A line of a text that is not empty, counted from 1 as an editor counts them. */
@@ -13,7 +15,7 @@ export interface TextLine {
 
 export const isUnread = (value: object): value is Unread => "says" in value;
 
-export const unread = ({ number }: TextLine, sentence: string): Unread => ({ says: `Line ${number}: ${sentence}.` });
+export const unread = ({ number }: TextLine, sentence: string): Unread => ({ says: `Line ${number}: ${sentence}.`, line: number });
 
 export const inQuotes = (text: string): string => (text === "" ? "nothing" : quoted(text));
 

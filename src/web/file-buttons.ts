@@ -1,5 +1,6 @@
 import { messageOf } from "../pane/message-of";
 import { question } from "../pane/question";
+import { holdsReadings } from "../readings/read-readings";
 import { readySheets } from "../sheets/ready-sheets";
 import { PRINTED_COLUMNS } from "../sheets/ready-workbooks";
 import type { SheetData } from "../sheets/sheet-data";
@@ -14,6 +15,7 @@ import { fileWorkbooks, notOpened } from "./file-workbooks";
 import type { OpenWorkbook } from "./open-workbook";
 import { place } from "./place";
 import { EXCEL, savedFile } from "./saved-file";
+import { textOf } from "./text-table";
 import { backupName, backupText, dayOf, fileName } from "./workbook-files";
 import type { WorkbookShelf } from "./workbook-shelf";
 
@@ -33,6 +35,8 @@ export interface Filing {
   readonly open: OpenWorkbook;
   readonly shelf: WorkbookShelf;
   readonly demoName: string;
+  /** Shows a set of readings beside the workbook's; answers what to say of it. */
+  readonly takeIn: (text: string) => string;
   readonly say: (text: string) => void;
 }
 
@@ -51,8 +55,15 @@ const isDayFirst = (): boolean => {
   return parts.indexOf("day") < parts.indexOf("month");
 };
 
-const openFile = async (file: File, { book, open, shelf }: Filing): Promise<string> => {
+const TEXT_FILE = /\.txt$/i;
+
+const openFile = async (file: File, { book, open, shelf, takeIn }: Filing): Promise<string> => {
   const bytes = new Uint8Array(await file.arrayBuffer());
+  const text = TEXT_FILE.test(file.name) ? textOf(bytes) : "";
+  if (holdsReadings(text)) {
+    await book.settled();
+    return takeIn(text);
+  }
   const { workbooks, notShown, says, isWorkbookFile } = fileWorkbooks(bytes, file.name, isDayFirst());
   if (notShown.length > 0 && !(await asked(file.name, notShown))) return `${file.name} was not opened.`;
   const added: string[] = [];

@@ -25,6 +25,7 @@ import { printing } from "./printing";
 import { readyWorkbooksDialog } from "./ready-workbooks-dialog";
 import { readyWorkbooksHost } from "./ready-workbooks-host";
 import { startJob } from "./start-job";
+import { takeInButton, takeInReadings } from "./take-in-readings";
 import type { WorkbookShelf } from "./workbook-shelf";
 
 const DEMO: WorkbookData = { version: DATA_VERSION, sheets: demo };
@@ -57,7 +58,9 @@ const workbooks = async (
 ): Promise<{ readonly open: OpenWorkbook; readonly host: ReturnType<typeof localHost>; readonly shelf: WorkbookShelf }> => {
   const { shelf, fault } = await opened;
   const open = await keptWorkbooks(book, shelf, fault, DEMO_NAME, say);
-  fileButtons({ book, open, shelf, demoName: DEMO_NAME, say });
+  const takeIn = (text: string): string => takeInReadings(book, say, text);
+  fileButtons({ book, open, shelf, demoName: DEMO_NAME, takeIn, say });
+  takeInButton(book, say);
   // What the pane asks of the workbook can be asked once there is one.
   const host = localHost(book, TRIAL);
   startJob({ ...host, settled: book.settled }, open, shelf, solve, () => isInvented(book.data()), say);

@@ -47,7 +47,8 @@ const REFUSED: readonly (readonly [what: string, text: string, line: number, rea
   ["another heading", withLine(8, "step\tcolour"), 8, '"colour"', "write step, run, back"],
   ["a heading twice", withLine(8, "step\tback\tback"), 8, "back", "leave one of them out"],
   ["no steps", withLine(8, "run\tback"), 8, "step", "write step, run, back"],
-  ["no length", withLine(9, "4\t10\tabout 36"), 9, 'step 4, back: read "about 36"', "write 7 5/8"],
+  ["no length", withLine(9, "4\t10\tabout 36"), 9, 'step 4, back reads "about 36"', "write inches such as 36 5/8"],
+  ["no length in millimetres", metric("4\t254\tabout 930"), 9, '"about 930"', "write millimetres such as 930.5"],
   ["a decimal comma", withLine(9, "4\t10\t36,5"), 9, '"36,5"', "36.5 with a point"],
   ["millimetres among inches", withLine(9, "4\t10\t930 mm"), 9, "step 4, back", "write it in inches"],
   ["inches among millimetres", metric("4\t254\t36 5/8"), 9, "step 4, back", "write it in millimetres"],
@@ -64,7 +65,8 @@ const REFUSED: readonly (readonly [what: string, text: string, line: number, rea
 ];
 
 test.each(REFUSED)("%s is refused with its line, what it reads and what to write", (_, text, line, read, write) => {
-  const { says } = readReadings(text) as { readonly says: string };
+  const { says, line: at } = readReadings(text) as { readonly says: string; readonly line: number };
+  expect(at).toBe(line);
   expect(says).toMatch(new RegExp(`^Line ${line}: `));
   expect(says).toContain(read);
   expect(says).toContain(write);
@@ -72,7 +74,7 @@ test.each(REFUSED)("%s is refused with its line, what it reads and what to write
   expect(says).toMatch(/^[^]*[^.]\.$/);
 });
 
-test.each(["", "  \n ", "step\tback\n1\t36", "https://example.test"])("a text with no set in it says with what one begins", (text) => {
+test.each(["", "  \n ", "step\tback\n1\t36", "Readings of the back stair"])("a text with no set in it says with what one begins", (text) => {
   expect(readReadings(text)).toEqual({
     says: 'No line reads "Treadsheet readings 1", with which readings begin; paste the whole text as the telephone gave it.',
   });

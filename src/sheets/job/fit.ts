@@ -12,6 +12,7 @@ import { call } from "./call";
 import { type Filling, lengthFormat, UNIT_WORDS } from "./filling";
 import { JOB } from "./job";
 import { sizeOf, typedPlace } from "./layout";
+import { TREADS_TITLE } from "./taped-tables";
 import { TOO_LARGE, treadsTooLarge } from "./treads-too-large";
 
 /** Rows for readings of a job of one's own; a flight between two floors has no more. */
@@ -151,7 +152,7 @@ const typedBlocks = (filling: Filling): readonly Block[] => {
   const rowsOf = (rows: Filling["treads"], count: number, columns: number): readonly (readonly Entry[])[] =>
     Array.from({ length: count }, (_, row) => rows[row] ?? [row + 1, ...empty(columns - 1)]);
   return [
-    { at: "A7", style: "part", rows: [[`Treads as taped, ${unit}`, ...empty(6)]] },
+    { at: "A7", style: "part", rows: [[`${TREADS_TITLE}${unit}`, ...empty(6)]] },
     {
       at: `A${treads - 1}`, headings: true, numbers: [1, 2, 3, 4, 5, 6], inputs: [0, 1, 2, 3, 4, 5, 6], formats: { ...lengths, 6: ANGLE },
       rows: [
