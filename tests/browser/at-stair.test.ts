@@ -1,13 +1,17 @@
 import { readFileSync } from "node:fs";
 import type { Browser, BrowserContext, Page } from "playwright-core";
 import { readReadings } from "../../src/readings/read-readings";
+import { inventedJob } from "../../src/sheets/demo/invented-job";
 import { hostedFolder, type HostedFolder } from "../hosting/hosted-folder";
 import { FOLDER, SHOP, shopHost, type ShopHost } from "../hosting/shop-host";
 import { flightInSpace, skirts } from "../solver/fit/skirt-surface/flight-in-space";
 import { startedBrowser } from "./chromium";
 import { seriousFaults } from "./serious-faults";
+import { value } from "./shown-book";
 
 const browserTime = 400_000;
+/** How long a page may take on a slow, busy machine before its test gives up, in milliseconds: a limit, not a wait. */
+const SLOWEST = 120_000;
 /** A telephone, upright, held in one hand. */
 const telephone = { viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true };
 /** What a thumb hits, in pixels. */
@@ -39,13 +43,16 @@ interface Stair {
   readonly faults: readonly string[];
 }
 
-const opened = async (given?: BrowserContext): Promise<Stair> => {
-  const context = given ?? (await browser.newContext({ ignoreHTTPSErrors: true, ...telephone }));
+const address = (name: string): string => `https://${SHOP}:${host.port}${FOLDER}${name}`;
+
+const opened = async (): Promise<Stair> => {
+  const context = await browser.newContext({ ignoreHTTPSErrors: true, ...telephone });
+  context.setDefaultTimeout(SLOWEST);
   const page = await context.newPage();
   const faults: string[] = [];
   page.on("pageerror", ({ message }) => faults.push(`error: ${message}`));
   page.on("console", (message) => void (message.type() === "error" && faults.push(`console: ${message.text()}`)));
-  await page.goto(`https://${SHOP}:${host.port}${FOLDER}at-stair.html`);
+  await page.goto(address("at-stair.html"));
   await page.waitForSelector("html[data-ready=yes]");
   return { context, page, faults };
 };
@@ -253,6 +260,38 @@ test(
     await tap(page, "Use it");
     expect(await text(page, ".value strong")).toBe("1047");
     expect(await text(page, ".asked strong")).toBe("TOP");
+    expect(faults).toEqual([]);
+    await context.close();
+  },
+  browserTime,
+);
+
+test(
+  "what was copied at the stair comes into the sheet of the same telephone, differences shown first",
+  async () => {
+    const { context, page, faults } = await opened();
+    await context.grantPermissions(["clipboard-read", "clipboard-write"]);
+    await page.getByLabel("Job").fill(inventedJob.job);
+    await tap(page, "Start");
+    // The demo's first tread has 36 3/4 at the back, and these beside it. By hand: 36 7/8 - 36 3/4 = 1/8.
+    await read(page, 10, 36.875, 36.625, 38.1875, 37.875);
+    await tap(page, "List: all readings");
+    await tap(page, "Copy readings");
+    await page.getByText("Copied.").waitFor();
+    await page.goto(address(""));
+    await page.waitForSelector("html[data-ready=yes]");
+    await tap(page, "Open …");
+    await tap(page, "Take in readings …");
+    const dialog = page.locator("dialog.taking-in");
+    await dialog.getByRole("textbox", { name: "Readings as text" }).focus();
+    await page.keyboard.press("ControlOrMeta+V");
+    await dialog.getByRole("table").waitFor();
+    const cells = await dialog.locator("tbody tr").first().locator(":scope > *").allInnerTexts();
+    expect(cells.map((cell) => cell.replaceAll("\u00a0", " ").trim())).toEqual(["tread 1", "back", "36 3/4", "36 7/8", "1/8 longer"]);
+    expect(await dialog.locator("tbody tr").count()).toBe(1);
+    await dialog.getByRole("button", { name: "Take in 1 reading" }).tap();
+    await page.locator("#status", { hasText: "Took 1 reading into Fit" }).waitFor();
+    expect(await value(page, "Fit", "C9")).toBe(36.875);
     expect(faults).toEqual([]);
     await context.close();
   },
