@@ -2,7 +2,7 @@ import { RADIANS_PER_DEGREE } from "../solver/degrees";
 import type { Unit } from "../solver/length/length";
 import { RUN } from "./asked";
 import { lengthText } from "./tape-keys";
-import { type At, flightOf, readAt, type State, stepsOf, type Taking } from "./taking";
+import { type At, flightOf, readAt, type State, stepName, stepsOf, type Taking } from "./taking";
 import { nextTold, type Row } from "./told-by-functions";
 
 /** About what a reading will be. */
@@ -48,7 +48,7 @@ const ofRow = (row: Row, reading: string, run: number | undefined): number | und
 const ofNeighbour = (state: State, { piece, step, reading }: At): Expected | undefined => {
   const known = stepsOf(state, piece).filter((one) => one.step !== step && one.read[reading] !== undefined);
   const near = known.filter((one) => one.step < step).at(-1) ?? known[0];
-  return near === undefined ? undefined : { value: near.read[reading]!, from: `step ${near.step}` };
+  return near === undefined ? undefined : { value: near.read[reading]!, from: stepName(near) };
 };
 
 /** What a reading will be by the flight so far, else by its neighbour, else by what was said before the first touch. */
