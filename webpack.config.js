@@ -91,7 +91,7 @@ module.exports = [
   }),
   config("pages", {
     target: ["web", "es2022"],
-    entry: { taskpane: "./src/taskpane/main.ts", "stand-in": "./src/web/stand-in/main.ts" },
+    entry: { taskpane: "./src/taskpane/main.ts", "stand-in": "./src/web/stand-in/main.ts", "at-stair": "./src/at-stair/main.ts" },
     output: { path: dist, filename: "[name].js", iife: true },
     optimization: minified,
     copied: [engineStyles, ...moreStyles],
@@ -105,6 +105,7 @@ module.exports = [
           { from: "src/web/web.css" },
           { from: "src/web/print.css" },
           { from: "src/web/index.html" },
+          { from: "src/at-stair/*.{css,html}", to: "[name][ext]" },
           { from: engineStyles, to: "engine.css", transform: withMoreStyles },
           { from: "manifest.xml" },
         ],

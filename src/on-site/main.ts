@@ -1,5 +1,6 @@
-// The worker of a host's live sheet: without a signal the sheet opens as it was last loaded. It answers for the sheet's page and for files
-// named by their content, which are never stale; the pane, functions.js and every other page go to the host as if it were not there.
+// The worker of a host's live sheet and reading screen: without a signal they open as they were last loaded. It answers for their pages and
+// for files named by their content, which are never stale; the pane, functions.js and every other page go to the host as if it were not
+// there.
 
 interface Kept {
   /** The name of the build, by the content of its files. */
@@ -19,7 +20,12 @@ const ofThisFolder = `treadsheet ${folder} `;
 const ofThisBuild = ofThisFolder + build;
 
 const addresses = new Set(files.map(([name]) => new URL(name, folder).href));
-const pages = [folder, `${folder}index.html`];
+
+/** The page kept for an address; some hosts send who asks for a page on to its name without .html. */
+const pageAt = (address: string): string | undefined =>
+  address === folder || address === `${folder}index.html`
+    ? folder
+    : [address, `${address}.html`].find((one) => one.endsWith(".html") && addresses.has(one));
 
 const keep = async (): Promise<void> => {
   const cache = await caches.open(ofThisBuild);
@@ -27,7 +33,7 @@ const keep = async (): Promise<void> => {
   await cache.addAll(
     files.map(([name, integrity]) => {
       const address = new URL(name, folder).href;
-      return new Request(address, { integrity, cache: address === folder ? "no-cache" : "default" });
+      return new Request(address, { integrity, cache: pageAt(address) === undefined ? "default" : "no-cache" });
     }),
   );
   // A page that is open has loaded all it needs.
@@ -39,16 +45,19 @@ const clear = async (): Promise<void> => {
   await Promise.all(others.map((name) => caches.delete(name)));
 };
 
-const kept = async (address: string): Promise<Response | undefined> =>
-  (await caches.open(ofThisBuild)).match(address, { ignoreVary: true });
+const kept = async (address: string): Promise<Response | undefined> => {
+  const answer = await (await caches.open(ofThisBuild)).match(address, { ignoreVary: true });
+  // An answer that was sent on opens no page.
+  return answer?.redirected === true ? new Response(answer.body, answer) : answer;
+};
 
 const isOutOfOrder = (answer: Response): boolean => answer.status >= 500;
 
-const page = async (request: Request): Promise<Response> => {
+const page = async (request: Request, address: string): Promise<Response> => {
   const asked = fetch(request, { cache: "no-cache" });
   const late = new Promise<undefined>((resolve) => setTimeout(() => resolve(undefined), LONGEST_WAIT));
   const answer = await Promise.race([asked.catch(() => undefined), late]);
-  return answer === undefined || isOutOfOrder(answer) ? ((await kept(folder)) ?? asked) : answer;
+  return answer === undefined || isOutOfOrder(answer) ? ((await kept(address)) ?? asked) : answer;
 };
 
 const file = async (request: Request): Promise<Response> => (await kept(request.url)) ?? fetch(request);
@@ -60,6 +69,7 @@ self.addEventListener("fetch", (event) => {
   const address = request.url.replace(/[?#].*$/s, "");
   if (request.method !== "GET") return;
   if (request.mode === "navigate") {
-    if (pages.includes(address)) event.respondWith(page(request));
+    const known = pageAt(address);
+    if (known !== undefined) event.respondWith(page(request, known));
   } else if (request.url !== folder && addresses.has(request.url)) event.respondWith(file(request));
 });

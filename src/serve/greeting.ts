@@ -11,6 +11,7 @@ export interface Times {
 
 const pages: readonly Page[] = [
   { file: "", says: "a live sheet with one stair from tape to price" },
+  { file: "at-stair.html", says: "the reading screen, for a telephone at the stair" },
   { file: "taskpane.html", says: "the pane, as Excel shows it" },
   { file: "reference.html", says: "every function, with examples" },
   { file: "install.html", says: "how to put it into Excel" },

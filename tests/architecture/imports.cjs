@@ -7,6 +7,7 @@ const mayImport = {
   package: ["functions"],
   drawing: ["functions", "solver"],
   readings: ["functions", "solver"],
+  "at-stair": ["functions", "readings", "solver"],
   sheets: ["functions", "solver"],
   "workbook-file": ["sheets"],
   workbook: ["sheets"],

@@ -88,11 +88,13 @@ describe("in the folder for a host", () => {
     }
   });
 
-  test("the live sheet loads nothing but files named by their content", () => {
+  test("the live sheet loads nothing but files named by their content, and leads to the reading screen", () => {
     const page = hosted().text("index.html");
+    expect(page).toContain('<a href="at-stair.html">Reading screen</a>');
     const loaded = [...page.matchAll(/\s(?:src|href|data-functions)="([^"]+)"/g)].map(([, name = ""]) => name);
     expect(loaded.map((name) => name.replace(/[0-9a-f]{16}/, "…")).sort()).toEqual([
       "assets/icon-32.png",
+      "at-stair.html",
       "engine.….css",
       "on-site.….js",
       "pane.….css",
@@ -109,14 +111,23 @@ describe("in the folder for a host", () => {
     }
   });
 
-  test("the worker is told each file of the live sheet with its content, and nothing of the pane", () => {
+  test("the reading screen loads nothing but files named by their content", () => {
+    const loaded = [...hosted().text("at-stair.html").matchAll(/\s(?:src|href)="([^"]+)"/g)].map(([, name = ""]) => name);
+    expect(loaded.map((name) => name.replace(/[0-9a-f]{16}/, "…")).sort()).toEqual([
+      "assets/icon-32.png", "at-stair.….css", "at-stair.….js", "on-site.….js",
+    ]);
+  });
+
+  test("the worker is told each file of the live sheet and the reading screen with its content, and nothing of the pane", () => {
     const told = /^self[.]treadsheetKept = (.*);\n/.exec(hosted().text("worker.js"))?.[1] ?? "";
     const { files } = JSON.parse(told) as { readonly files: readonly (readonly [string, string])[] };
     const content = (name: string): Buffer => readFileSync(path.join(hosted().folder, name === "./" ? "index.html" : name));
     expect(files.filter(([name, sum]) => sum !== `sha256-${createHash("sha256").update(content(name)).digest("base64")}`)).toEqual([]);
-    const page = hosted().text("index.html");
-    expect(files.map(([name]) => name).filter((name) => name !== "./" && !page.includes(`"${name}"`))).toEqual([]);
-    expect(files.length).toBe(10);
+    const pages = hosted().text("index.html") + hosted().text("at-stair.html");
+    const others = files.map(([name]) => name).filter((name) => name !== "./" && name !== "at-stair.html");
+    expect(others.filter((name) => !pages.includes(`"${name}"`))).toEqual([]);
+    // The sheet's page with its nine scripts, styles and lists, and the reading screen's with the two that are its own.
+    expect(files.length).toBe(13);
   });
 
   test("dist itself, which loopback hands out, has no worker and none is asked for", () => {
@@ -185,6 +196,7 @@ describe("in the folder for a host", () => {
     ["manifest.xml", "no-cache"],
     ["taskpane.html", "no-cache"],
     ["index.html", "no-cache"],
+    ["at-stair.html", "no-cache"],
     ["worker.js", "no-cache"],
     ["functions.js", "no-cache"],
     ["functions.json", "no-cache"],

@@ -9,6 +9,8 @@ import { FOLDER, SHOP, shopHost, type ShopHost } from "./shop-host";
 import type { Shown } from "../browser/shown-book";
 
 const browserTime = 400_000;
+/** How long a page may take on a slow, busy machine before its test gives up, in milliseconds: a limit, not a wait. */
+const SLOWEST = 120_000;
 const project = path.resolve(__dirname, "../..");
 const address = `https://${SHOP}${FOLDER.slice(0, -1)}`;
 // A telephone held upright, in pixels.
@@ -80,7 +82,11 @@ const opened = async (context: BrowserContext, on = SHOP): Promise<{ readonly pa
   return { page, faults };
 };
 
-const shops = (): Promise<BrowserContext> => browser.newContext({ ignoreHTTPSErrors: true, ...telephone });
+const shops = async (): Promise<BrowserContext> => {
+  const context = await browser.newContext({ ignoreHTTPSErrors: true, ...telephone });
+  context.setDefaultTimeout(SLOWEST);
+  return context;
+};
 
 /** The one build that this browser keeps, once its worker has taken over and it is another than the one said. */
 const keptAlone = (page: Page, other = ""): Promise<string> =>
@@ -179,6 +185,28 @@ test(
     expect(await isNewer(next)).toBe(true);
     expect(await cell(next, "T1")).toBe(14);
     await context.close();
+  },
+  browserTime,
+);
+
+test(
+  "the reading screen opens without a signal too, also from a host that sends a page on to its name without .html",
+  async () => {
+    for (const mood of ["well", "sending on"] as const) {
+      host.be(mood);
+      const context = await shops();
+      const page = await context.newPage();
+      await page.goto(own("at-stair.html"));
+      await ready(page);
+      await keptAlone(page);
+      await withoutSignal(context);
+      for (const name of ["at-stair.html", ...(mood === "well" ? [] : ["at-stair"])]) {
+        await page.goto(own(name));
+        await ready(page);
+        expect(await page.getByRole("button", { name: "Start" }).count()).toBe(1);
+      }
+      await context.close();
+    }
   },
   browserTime,
 );

@@ -10,13 +10,16 @@ import { listeningPort } from "../../src/serve/listening-port";
 export const SHOP = "shop.example";
 export const FOLDER = "/stairs/";
 
-export type Mood = "well" | "out of order" | "silent" | "gone";
+export type Mood = "well" | "sending on" | "out of order" | "silent" | "gone";
 
 export interface ShopHost {
   readonly port: number;
   /** Which folder it hands out from now on. */
   readonly handOut: (folder: string) => void;
-  /** How it answers from now on; silent, it takes each request and says nothing; gone, it hangs up. */
+  /**
+   * How it answers from now on; sending on, a page has its name without .html; silent, it takes each request and says nothing; gone, it
+   * hangs up.
+   */
   readonly be: (mood: Mood) => void;
   /** The files asked for since this was last read. */
   readonly asked: () => readonly string[];
@@ -38,9 +41,12 @@ export const shopHost = async (first: string): Promise<ShopHost> => {
   let names: string[] = [];
   const server = createServer(await certificate(), (request, response) => {
     const { pathname } = new URL(request.url ?? "", `https://${SHOP}`);
-    const name = pathname === FOLDER ? "index.html" : pathname.slice(FOLDER.length);
+    const asked = pathname === FOLDER ? "index.html" : pathname.slice(FOLDER.length);
+    const name = mood === "sending on" && !asked.includes(".") ? `${asked}.html` : asked;
     names.push(name);
     if (mood === "silent") return;
+    if (mood === "sending on" && asked.endsWith(".html") && pathname !== FOLDER)
+      return void response.writeHead(308, { Location: FOLDER + asked.replace(/[.]html$/, "") }).end();
     if (mood === "gone") return void request.socket.destroy();
     if (mood === "out of order") return void response.writeHead(503).end("out of order");
     try {

@@ -11,6 +11,7 @@ test("the greeting names the address, the pages that exist, the times and how to
   expect(says.split("\n")).toEqual([
     "Treadsheet is open at http://127.0.0.1:3000/",
     "  http://127.0.0.1:3000/               a live sheet with one stair from tape to price",
+    "  http://127.0.0.1:3000/at-stair.html  the reading screen, for a telephone at the stair",
     "  http://127.0.0.1:3000/taskpane.html  the pane, as Excel shows it",
     "Took: install 0.0 s, build 4.3 s, start 0.2 s.",
     "Stop with Ctrl+C.",
