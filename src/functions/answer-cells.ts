@@ -4,7 +4,7 @@ import { words } from "../solver/words";
 import { type Answer, type AnswerCells, type Failed, failed, isFailed } from "./cells";
 import type { Measured, ResultCell, ResultColumns, ResultKind, ResultRow } from "./declare";
 import { isLengthKind } from "./kinds";
-import type { Context, Lengths } from "./read-argument";
+import type { Context, Lengths, Numbers } from "./read-argument";
 import { sentence } from "./say";
 
 /** The sentence of a problem, worded by the declaration. */
@@ -54,8 +54,8 @@ const answerRow = (row: ResultRow, columns: ResultColumns, context: Context): An
 
 const headingsOf = (columns: ResultColumns): Answer[] => Object.keys(columns).map(words);
 
-/** What a function answers, as cells; `shape` is that of the lengths it was given, where it has one. */
-export const answerCells = (filled: ReadonlyMap<string, unknown>, context: Context, shape: Lengths | undefined): Answer | AnswerCells => {
+/** What a function answers, as cells; `shape` is that of the lengths or numbers it was given, where it has one. */
+export const answerCells = (filled: ReadonlyMap<string, unknown>, context: Context, shape: Lengths | Numbers | undefined): Answer | AnswerCells => {
   const { declaration } = context;
   const given: Record<string, unknown> = Object.fromEntries(filled);
   for (const [name, parameter] of Object.entries(declaration.parameters)) {
@@ -75,13 +75,14 @@ export const answerCells = (filled: ReadonlyMap<string, unknown>, context: Conte
     );
     return [answerRow(row, columns, context)];
   }
-  if (result.kind === "lengths") {
+  if (result.kind === "lengths" || result.kind === "amounts") {
+    const kind = result.kind === "lengths" ? "length" : "money";
     const lengths = (answer as readonly (Length | Problem | undefined)[]).values();
     return (shape?.rows ?? []).map((row) =>
       row.map((cell) => {
         if (cell === undefined) return "";
         const length = lengths.next().value;
-        return isFailed(cell) ? cell : answerCell(length, "length", context);
+        return isFailed(cell) ? cell : answerCell(length, kind, context);
       }),
     );
   }

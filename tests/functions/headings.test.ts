@@ -4,6 +4,7 @@ import type { Answer } from "../../src/functions/cells";
 import type { Table } from "../../src/functions/columns";
 import type { Declaration, ExampleCell } from "../../src/functions/declare";
 import { resultHeadings, tablesOf } from "../../src/functions/describe";
+import { OWN_REMARKS } from "../../src/functions/headings";
 import * as tables from "../../src/functions/tables";
 import { wordKey } from "../../src/solver/word-key";
 import { words } from "../../src/solver/words";
@@ -72,7 +73,7 @@ describe.each(Object.entries(readTables))("%s", (_, table) => {
   const base = withTable(headed);
   const stands = (heading: string): boolean => headed[0]?.some((cell) => wordKey(String(cell)) === wordKey(heading)) === true;
   const takes = table.takes.flatMap((id) => resultHeadings(declared(id)));
-  const isTaken = (heading: string): boolean => wordKey(heading) === "note" || takes.some((one) => wordKey(one) === wordKey(heading));
+  const isTaken = (heading: string): boolean => OWN_REMARKS.some((own) => wordKey(own) === wordKey(heading)) || takes.some((one) => wordKey(one) === wordKey(heading));
 
   test("is answered with its own headings", () => {
     expect(Array.isArray(base)).toBe(true);

@@ -57,7 +57,7 @@ const labelPlaces = (declaration: Declaration, label: string) => (worked: Worked
 const found = (declaration: Declaration): readonly Output[] => {
   const { result } = declaration;
   if (!("columns" in result)) {
-    const kind = result.kind === "lengths" ? "length" : result.kind === "cell" ? "value" : result.kind;
+    const kind = result.kind === "lengths" ? "length" : result.kind === "amounts" ? "money" : result.kind === "cell" ? "value" : result.kind;
     return [
       {
         name: declaration.id,
