@@ -109,7 +109,7 @@ describe.each(Object.entries(readTables))("%s", (_, table) => {
   });
 
   test("leaves columns of the user's own alone", () => {
-    for (const heading of THEIR_OWN) expect(withTable(withColumn(headed, heading, "anything"))).toEqual(base);
+    for (const heading of THEIR_OWN.filter((one) => !isKnownTo(table, one))) expect(withTable(withColumn(headed, heading, "anything"))).toEqual(base);
   });
 
   test("takes only results that there are", () =>
