@@ -175,8 +175,16 @@ export const readDate = (name: string, cell: Given): GivenDay | Failed => {
   return failed(say.mustBe(name, isTimed ? "a date without a time of day" : "a date, or text such as 2026-03-04", cell));
 };
 
-const matched = (cell: string | number, options: readonly string[]): string | undefined =>
-  options.find((option) => folded(option) === folded(String(cell)));
+const optionKeys = new WeakMap<readonly string[], ReadonlyMap<string, string>>();
+
+/** The options by their keys, of several under one the first: thousands of rows choose from the same. */
+const keysOf = (options: readonly string[]): ReadonlyMap<string, string> => {
+  const keys = optionKeys.get(options) ?? new Map([...options].reverse().map((option) => [folded(option), option]));
+  optionKeys.set(options, keys);
+  return keys;
+};
+
+const matched = (cell: string | number, options: readonly string[]): string | undefined => keysOf(options).get(folded(String(cell)));
 
 export const readChoice = (name: string, cell: Given, options: readonly string[]): string | Failed => {
   if (isFailed(cell)) return passedOn(name, cell);

@@ -10,6 +10,7 @@ const CENTS = 100;
  * 0 or more, and one is more than 0.
  */
 export const allocation = (amount: Exact, weights: readonly Exact[]): readonly Exact[] => {
+  if (weights.length === 1) return [cents(amount)];
   const whole = cents(amount.abs()).times(CENTS);
   const total = weights.reduce((sum, weight) => sum.plus(weight), ZERO);
   const shares = weights.map((weight, place) => {

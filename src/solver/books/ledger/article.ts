@@ -3,6 +3,8 @@ import { type GoodsUnit, goodsUnit, isConvertible } from "../../goods/goods-unit
 import { Exact, exact } from "../../length/exact";
 import { isOfGoods, type MaybeMove, type Name } from "./move";
 
+const ONE = new Exact(1);
+
 /** Goods of one name, in the unit they were first counted in. */
 export interface Article {
   readonly key: string;
@@ -47,14 +49,16 @@ export const unitOf = (text: string): GoodsUnit => {
 export const measured = ({ unit }: Article, quantity: number, text: string): Exact | undefined => {
   if (unit === undefined) return exact(quantity);
   const given = unitOf(text);
-  return isConvertible(given, unit) ? exact(quantity).times(given.size) : undefined;
+  if (!isConvertible(given, unit)) return undefined;
+  return given.size.eq(ONE) ? exact(quantity) : exact(quantity).times(given.size);
 };
 
 /** A measure in the unit of its item. */
-export const counted = ({ unit }: Article, measure: Exact): Exact => (unit === undefined ? measure : measure.div(unit.size));
+export const counted = ({ unit }: Article, measure: Exact): Exact => 
+  unit === undefined || unit.size.eq(ONE) ? measure : measure.div(unit.size);
 
 /** One of an item, in its measure: a piece where pieces are counted, also by the dozen; else one of its unit. */
-const oneOf = ({ unit }: Article): Exact => (unit === undefined || unit.measures === "count" ? new Exact(1) : unit.size);
+const oneOf = ({ unit }: Article): Exact => (unit === undefined || unit.measures === "count" ? ONE : unit.size);
 
 /** How much of `of` so many offcuts are, each a share of one. */
 export const cutFrom = (of: Article, offcut: Article, offcuts: Exact, share: number): Exact => {

@@ -1,4 +1,3 @@
-import { cents } from "../../bid/cents";
 import type { Exact } from "../../length/exact";
 import { problem } from "../../problem";
 import { monthText } from "../day";
@@ -35,13 +34,13 @@ export const invoiceTotals = (
   for (const { move, fault } of rows) {
     if (!isOnThePaper(move.kind) || move.invoice === undefined) continue;
     const { sums } = paperOf(move);
-    sums[move.kind] = sums[move.kind].plus(cents(move.cost ?? ZERO));
+    sums[move.kind] = sums[move.kind].plus(move.cost ?? ZERO);
     if (fault !== undefined) paperOf(move).badRow ??= move.row;
   }
   return new Map(rows.flatMap(({ move }): (readonly [number, string | Fault])[] => {
     if (move.kind !== "invoice total") return [];
     const { sums, badRow } = paperOf(move);
-    const cost = cents(move.cost ?? ZERO);
+    const cost = move.cost ?? ZERO;
     const total = ON_THE_PAPER.reduce((sum, kind) => sum.plus(sums[kind]), ZERO);
     const invoice = String(move.invoice ?? "");
     if (badRow !== undefined) return [[move.row, problem("after-bad-row", { item: invoice, first: badRow })]];

@@ -1,4 +1,3 @@
-import { cents } from "../../bid/cents";
 import { goodsKey } from "../../goods/goods-key";
 import { type NearName, nearNames } from "../../goods/near-names";
 import { Exact } from "../../length/exact";
@@ -42,7 +41,7 @@ const read = <Bad>(move: MaybeMove<Bad>, articles: Articles, placeOf: PlaceOf): 
     move.unread === undefined
       ? ownFault(move, ends, placeOf, articles, amount !== undefined)
       : problem("after-bad-row", { item: String(move.item ?? move.kind ?? ""), first: move.row });
-  return { move, ends, article, of: articleNamed(articles, move.of), quantity: (amount ?? NO_AMOUNT).abs(), fault };
+  return { move, ends, article, of: articleNamed(articles, move.of), quantity: amount?.isNegative() === true ? amount.abs() : (amount ?? NO_AMOUNT), fault };
 };
 
 const purchaseLine = ({ move, ends, article, quantity, fault }: Read<unknown>): PurchaseLine | undefined => {
@@ -54,7 +53,7 @@ const purchaseLine = ({ move, ends, article, quantity, fault }: Read<unknown>): 
     article,
     place: ends.to,
     quantity,
-    cost: cents(move.cost ?? ZERO),
+    cost: move.cost ?? ZERO,
     invoice: invoiceKey(move.invoice),
     invoiceName: move.invoice,
     shares: { freight: ZERO, tax: ZERO, credit: ZERO },
@@ -80,6 +79,7 @@ interface Doubts {
 }
 
 const doubts = (stocks: Stocks): Doubts => {
+  let isAnyWrong = false;
   /** Items of rows that do not even say where they are. */
   const everywhere = new Map<string, number>();
   const touched = ({ ends: { from, to }, article, of, move }: Row): readonly (readonly [Place, Article])[] => {
@@ -94,6 +94,7 @@ const doubts = (stocks: Stocks): Doubts => {
   };
   return {
     spread: (row, badRow, charge) => {
+      isAnyWrong = true;
       if (row.move.kind === undefined && row.article !== undefined && !everywhere.has(row.article.key)) everywhere.set(row.article.key, badRow);
       for (const [place, article] of [...touched(row), ...latelyTouched(charge)]) {
         const stock = openedStock(stocks, place, article);
@@ -102,6 +103,7 @@ const doubts = (stocks: Stocks): Doubts => {
       }
     },
     find: (row, charge) => {
+      if (!isAnyWrong) return undefined;
       for (const [place, article] of [...touched(row), ...latelyTouched(charge)]) {
         const bad = stockAt(stocks, place, article)?.badRow ?? everywhere.get(article.key);
         if (bad !== undefined) return bad;
@@ -118,7 +120,7 @@ const factsOf = <Bad>({ move, ends, article, quantity }: Read<Bad>): Omit<Ledger
   ...(ends.from === undefined ? {} : { from: ends.from }),
   ...(ends.to === undefined ? {} : { to: ends.to }),
   ...(move.quantity === undefined ? {} : { quantity }),
-  ...(move.cost === undefined ? {} : { cost: cents(isReturned(move) ? move.cost.abs() : move.cost) }),
+  ...(move.cost === undefined ? {} : { cost: isReturned(move) ? move.cost.abs() : move.cost }),
 });
 
 const badLine = <Bad>(row: Read<Bad>, bad: Bad | Fault): LedgerLine<Bad> => {
@@ -138,8 +140,15 @@ const goodLine = <Bad>(row: Read<Bad>, { postings, note = "", ...found }: Reckon
   };
 };
 
-const nearIn = (names: readonly { readonly name: Name; readonly row: number }[]): NearName =>
-  nearNames(names.map(({ name, row }) => ({ item: name, row })));
+/** Thousands of rows ask about the same names. */
+const nearIn = (names: readonly { readonly name: Name; readonly row: number }[]): NearName => {
+  const find = nearNames(names.map(({ name, row }) => ({ item: name, row })));
+  const found = new Map<Name, ReturnType<NearName>>();
+  return (name) => {
+    if (!found.has(name)) found.set(name, find(name));
+    return found.get(name);
+  };
+};
 
 const jobsIn = (rows: readonly Read<unknown>[]): readonly { readonly name: Name; readonly row: number }[] => {
   const jobs = new Map<string, { readonly name: Name; readonly row: number }>();

@@ -1,4 +1,5 @@
 import type { BadRow } from "../../bad-row";
+import { cents } from "../../bid/cents";
 import type { Exact } from "../../length/exact";
 import type { GivenDay } from "../day";
 
@@ -29,7 +30,7 @@ export interface Move {
 
 export type MoveRow<Bad> = Move | BadRow<Bad>;
 
-/** A row that may be unreadable in part: `unread` says why, and what could be read stands. */
+/** A row that may be unreadable in part: `unread` says why, and what could be read stands. Its cost is in cents from here on. */
 export interface MaybeMove<Bad> extends Partial<Omit<Move, "row" | "unit">> {
   readonly row: number;
   readonly unit: string;
@@ -53,9 +54,10 @@ export const isCharge = (move: MaybeMove<unknown>): boolean =>
   move.kind === "freight" || move.kind === "tax" || (move.kind === "credit" && !isScrapSold(move));
 
 const readable = <Bad>(row: MoveRow<Bad>): MaybeMove<Bad> => {
-  if (!("bad" in row)) return { ...row, day: row.date.day };
-  const read = (row.read ?? {}) as Partial<Move>;
-  return { unit: "", ...read, row: row.row ?? 0, day: read.date?.day ?? 0, unread: row.bad };
+  const read: Partial<Move> = "bad" in row ? (row.read ?? {}) : row;
+  const inCents = read.cost === undefined ? {} : { cost: cents(read.cost) };
+  const move = { unit: "", ...read, ...inCents, day: read.date?.day ?? 0, row: row.row ?? 0 };
+  return "bad" in row ? { ...move, unread: row.bad } : move;
 };
 
 /** The place of a kind within its day: openings, purchases with their charges, all else as it stands, counts. */

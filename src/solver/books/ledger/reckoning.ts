@@ -1,15 +1,15 @@
-import { cents } from "../../bid/cents";
+import { shareInCents } from "../../bid/cents";
 import type { Exact } from "../../length/exact";
 import { isProblem, problem } from "../../problem";
 import { dayText } from "../day";
 import { type Article, counted, cutFrom, moneyText, quantityText } from "./article";
 import { type Charge, chargedOn, namedShares, type PurchaseLine } from "./charges";
-import type { LedgerLine, Posted, Posting } from "./ledger-line";
+import { isLess, type LedgerLine, type Posted, type Posting } from "./ledger-line";
 import type { MaybeMove } from "./move";
 import type { Ends, Fault } from "./own-fault";
 import { type Place, PRICE_DIFFERENCES, RACK, SHRINKAGE, WASTE } from "./place";
 import {
-  addTo, atAverage, holds, isAll, least, negated, NOTHING, openedStock, type Part, type Stock, stockAt, type Stocks, ZERO,
+  atAverage, change, holds, isAll, least, negated, NOTHING, openedStock, type Part, type Stock, stockAt, type Stocks, ZERO,
 } from "./stock";
 
 /** A row with all it is about. */
@@ -34,7 +34,7 @@ export interface Books {
   readonly stocks: Stocks;
   readonly hint: Hint;
   /** Row and place of the first move of an item at a place, for openings that come too late. */
-  readonly firstMoved: Map<string, number>;
+  readonly firstMoved: Map<Stock, number>;
 }
 
 const quantityTaken = (article: Article, { quantity }: Part): string => quantityText(article, quantity);
@@ -53,15 +53,16 @@ export const whereText = (place: Place): string => WHERE[place.kind](place);
 /** Puts a part into a place, or takes it out, and says so as a posting; what the charges truly change by is known only then. */
 const posted = (stock: Stock, column: Posted, part: Part, isOut: boolean): Posting => {
   const before = stock.charges;
-  addTo(stock, isOut ? negated(part) : part);
+  change(stock, part, isOut);
   const { place, article } = stock;
-  return { place, article, column, quantity: part.quantity, value: part.value, charges: stock.charges.minus(before) };
+  const charges = stock.charges === before ? ZERO : stock.charges.minus(before);
+  return { place, article, column, quantity: part.quantity, value: part.value, charges };
 };
 
 const ofMoney = (place: Place, column: Posted, value: Exact): Posting => ({ place, column, quantity: ZERO, value, charges: ZERO });
 
 const moved = (stock: Stock, { row }: MaybeMove<unknown>, { firstMoved }: Books): Stock => {
-  if (!stock.hasMoved) firstMoved.set(`${stock.place.key}\n${stock.article.key}`, row);
+  if (!stock.hasMoved) firstMoved.set(stock, row);
   stock.hasMoved = true;
   return stock;
 };
@@ -93,11 +94,11 @@ const opening = (row: Row, books: Books): Reckoned | Fault => {
     return problem("opening-after-move", {
       item: String(article.name),
       date: dayText(move.day),
-      first: books.firstMoved.get(`${to.key}\n${article.key}`) ?? 0,
+      first: books.firstMoved.get(stock) ?? 0,
       place: whereText(to),
     });
   }
-  const value = cents(move.cost ?? ZERO);
+  const value = move.cost ?? ZERO;
   return { postings: [posted(stock, "opening", { quantity, value, charges: ZERO }, false)], value };
 };
 
@@ -108,12 +109,11 @@ const purchase = (row: Row, line: PurchaseLine, books: Books): Reckoned => {
   const value = line.cost.plus(freight).plus(tax).minus(credit);
   const postings = [
     posted(stock, "bought", { quantity, value: line.cost, charges: ZERO }, false),
-    ...([["freight", freight], ["tax", tax]] as const).map(([column, amount]) =>
-      posted(stock, column, { quantity: ZERO, value: amount, charges: amount }, false),
-    ),
-    posted(stock, "credited", { quantity: ZERO, value: credit, charges: credit }, true),
+    ...([["freight", freight], ["tax", tax], ["credited", credit]] as const)
+      .filter(([, amount]) => !amount.isZero())
+      .map(([column, amount]) => posted(stock, column, { quantity: ZERO, value: amount, charges: amount }, isLess(column))),
   ];
-  return { postings: postings.filter(({ column, value: amount }) => column === "bought" || !amount.isZero()), charges: value.minus(line.cost), value };
+  return { postings, charges: value.minus(line.cost), value };
 };
 
 const returned = (row: Row, books: Books): Reckoned | Fault => {
@@ -124,7 +124,7 @@ const returned = (row: Row, books: Books): Reckoned | Fault => {
   if (there === undefined) return problem("never-there", { ...facts, near: books.hint(article) });
   const stock = taken(from, article, quantity, "return", row, books);
   if (isProblem(stock)) return stock;
-  const value = cents((move.cost ?? ZERO).abs());
+  const value = (move.cost ?? ZERO).abs();
   if (value.gt(stock.value))
     return problem("credited-too-much", { ...facts, cost: moneyText(value), value: moneyText(stock.value) });
   moved(stock, move, books);
@@ -195,11 +195,11 @@ const offcut = (row: Row, books: Books): Reckoned | Fault => {
   const stock = taken(from, of, wanted, "cut offcuts from", row, books);
   if (isProblem(stock)) return stock;
   const part = atAverage(stock, wanted);
-  const worth = move.cost === undefined ? part.value : cents(move.cost);
+  const worth = move.cost === undefined ? part.value : move.cost;
   if (worth.gt(part.value))
     return problem("offcut-costs-more", { of: String(of.name), cost: moneyText(worth), value: moneyText(part.value) });
   moved(stock, move, books);
-  const charges = worth.eq(part.value) ? part.charges : cents(part.charges.times(worth).div(part.value));
+  const charges = worth.eq(part.value) ? part.charges : shareInCents(part.charges, worth, part.value);
   const isLast = isAll(stock, wanted);
   const kept = isLast ? stock.value.minus(worth) : ZERO;
   const there = moved(openedStock(books.stocks, to, article), move, books);
@@ -250,7 +250,7 @@ const count = (row: Row, { rows, total }: CountOfDay, books: Books): Reckoned | 
 
 /** So many more at what others are worth each. */
 const valued = ({ quantity, value, charges }: Part, more: Exact): Part => {
-  const share = (amount: Exact): Exact => (quantity.isZero() ? ZERO : cents(more.times(amount).div(quantity)));
+  const share = (amount: Exact): Exact => (quantity.isZero() ? ZERO : shareInCents(amount, more, quantity));
   return { quantity: more, value: share(value), charges: share(charges) };
 };
 
@@ -258,7 +258,7 @@ const valued = ({ quantity, value, charges }: Part, more: Exact): Part => {
 const scrapSold = (row: Row, books: Books): Reckoned | Fault => {
   const { move, ends: { from = RACK } } = row;
   const { article } = row;
-  const value = cents(move.cost ?? ZERO);
+  const value = move.cost ?? ZERO;
   const stock = article === undefined ? undefined : stockAt(books.stocks, from, article);
   const facts = { item: String(article?.name ?? move.item), place: whereText(from), near: "" };
   if (stock === undefined || stock.quantity.isZero()) return problem("never-there", { ...facts, wanted: moneyText(value) });
@@ -275,7 +275,7 @@ const lateShare = (charge: Charge, index: number, books: Books): { readonly post
   const column = COLUMN_OF[charge.kind];
   const stock = openedStock(books.stocks, place, article);
   const left = place.kind === "rack" ? least(stock.quantity, bought) : bought;
-  const whole = stock.quantity.isZero() ? ZERO : left.eq(bought) ? amount : cents(amount.times(left).div(bought));
+  const whole = stock.quantity.isZero() ? ZERO : left.eq(bought) ? amount : shareInCents(amount, left, bought);
   // Nothing is worth less than nothing: a credit stops there.
   const isLowering = isCredit ? whole.gt(0) : whole.isNegative();
   const part = isLowering && whole.abs().gt(stock.value) ? (isCredit ? stock.value : stock.value.negated()) : whole;

@@ -1,4 +1,4 @@
-import { cents } from "../../bid/cents";
+import { shareInCents } from "../../bid/cents";
 import { Exact } from "../../length/exact";
 import type { Article } from "./article";
 import type { Place } from "./place";
@@ -31,16 +31,16 @@ export interface Part {
 
 export const NOTHING: Part = { quantity: ZERO, value: ZERO, charges: ZERO };
 
-export type Stocks = Map<string, Stock>;
+/** By place and article: each of them is one object in one ledger. */
+export type Stocks = Map<Place, Map<Article, Stock>>;
 
-const stockKey = (place: Place, article: Article): string => `${place.key}\n${article.key}`;
-
-export const stockAt = (stocks: Stocks, place: Place, article: Article): Stock | undefined => stocks.get(stockKey(place, article));
+export const stockAt = (stocks: Stocks, place: Place, article: Article): Stock | undefined => stocks.get(place)?.get(article);
 
 export const openedStock = (stocks: Stocks, place: Place, article: Article): Stock => {
-  const key = stockKey(place, article);
-  const stock = stocks.get(key) ?? { ...NOTHING, place, article, scrapped: ZERO, last: NOTHING, hasMoved: false };
-  stocks.set(key, stock);
+  const there = stocks.get(place) ?? new Map<Article, Stock>();
+  stocks.set(place, there);
+  const stock = there.get(article) ?? { ...NOTHING, place, article, scrapped: ZERO, last: NOTHING, hasMoved: false };
+  there.set(article, stock);
   return stock;
 };
 
@@ -48,26 +48,33 @@ export const openedStock = (stocks: Stocks, place: Place, article: Article): Sto
 const DUST = new Exact("1e-12");
 
 /** Whether so many are all there are. */
-export const isAll = ({ quantity }: Part, wanted: Exact): boolean => quantity.minus(wanted).abs().lte(quantity.times(DUST));
+export const isAll = ({ quantity }: Part, wanted: Exact): boolean =>
+  quantity.eq(wanted) || quantity.minus(wanted).abs().lte(quantity.times(DUST));
 
 /** Whether there are so many. */
-export const holds = (stock: Part, wanted: Exact): boolean => isAll(stock, wanted) || stock.quantity.gt(wanted);
+export const holds = (stock: Part, wanted: Exact): boolean => stock.quantity.gt(wanted) || isAll(stock, wanted);
 
 /** So many at the average, in cents: the last ones take all that is left, so that no place keeps a stray cent. */
 export const atAverage = (stock: Part, wanted: Exact): Part => {
   if (isAll(stock, wanted)) return { quantity: stock.quantity, value: stock.value, charges: stock.charges };
-  const share = (amount: Exact): Exact => cents(wanted.times(amount).div(stock.quantity));
-  return { quantity: wanted, value: share(stock.value), charges: share(stock.charges) };
+  return {
+    quantity: wanted,
+    value: shareInCents(stock.value, wanted, stock.quantity),
+    charges: shareInCents(stock.charges, wanted, stock.quantity),
+  };
 };
 
-export const least = (one: Exact, other: Exact): Exact => (one.lt(other) ? one : other);
+export const least = (one: Exact, other: Exact): Exact => (other.lt(one) ? other : one);
 
-/** A stock with a part more; taken out, with its mirror. */
-export const addTo = (stock: Stock, { quantity, value, charges }: Part): void => {
-  if (!stock.quantity.isZero()) stock.last = { quantity: stock.quantity, value: stock.value, charges: stock.charges };
-  stock.quantity = stock.quantity.plus(quantity);
-  stock.value = stock.value.plus(value);
-  stock.charges = least(stock.charges.plus(charges), stock.value);
+const changed = (amount: Exact, by: Exact, isOut: boolean): Exact =>
+  by.isZero() ? amount : isOut ? amount.minus(by) : amount.plus(by);
+
+/** Puts a part into a stock, or takes it out. Charges are never more than the value they are part of. */
+export const change = (stock: Stock, { quantity, value, charges }: Part, isOut: boolean): void => {
+  if (isOut && !stock.quantity.isZero()) stock.last = { quantity: stock.quantity, value: stock.value, charges: stock.charges };
+  stock.quantity = changed(stock.quantity, quantity, isOut);
+  stock.value = changed(stock.value, value, isOut);
+  stock.charges = least(changed(stock.charges, charges, isOut), stock.value);
 };
 
 export const negated = ({ quantity, value, charges }: Part): Part => ({
