@@ -55,7 +55,9 @@ const answerRow = (row: ResultRow, columns: ResultColumns, context: Context): An
 const headingsOf = (columns: ResultColumns): Answer[] => Object.keys(columns).map(words);
 
 /** What a function answers, as cells; `shape` is that of the lengths or numbers it was given, where it has one. */
-export const answerCells = (filled: ReadonlyMap<string, unknown>, context: Context, shape: Lengths | Numbers | undefined): Answer | AnswerCells => {
+export const answerCells = (
+  filled: ReadonlyMap<string, unknown>, context: Context, shape: Lengths | Numbers | undefined,
+): Answer | AnswerCells => {
   const { declaration } = context;
   const given: Record<string, unknown> = Object.fromEntries(filled);
   for (const [name, parameter] of Object.entries(declaration.parameters)) {

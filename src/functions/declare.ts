@@ -135,7 +135,8 @@ type Filled<P extends Parameters> = {
  * What a cell of a result holds; it fixes the number format. `value` takes its kind from the row, `unit` says what all lengths of the row
  * are in.
  */
-export type ResultKind = "length" | "reading" | "count" | "number" | "angle" | "rate" | "money" | "date" | "text" | "label" | "value" | "unit";
+export type ResultKind =
+  | "length" | "reading" | "count" | "number" | "angle" | "rate" | "money" | "date" | "text" | "label" | "value" | "unit";
 
 export interface ResultColumn extends Explained {
   readonly kind: ResultKind;

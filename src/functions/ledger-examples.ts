@@ -9,8 +9,8 @@ export const FEW_MOVES = [
 ] as const;
 
 export const FEW_BY_HAND =
-  "by hand: 500 and the freight of the month, 20, are 52 each; 4 to the job are 208, of which 8 freight; 6 less the 5 counted is 1 short, " +
-  "52; 5 left are 260";
+  "by hand: 500 and the freight of the month, 20, are 52 each; 4 to the job are 208, of which 8 freight; 6 less the 5 counted is 1 " +
+  "short, 52; 5 left are 260";
 
 /** More is issued than there is: a name or an invoice is wrong. */
 export const SHORT_MOVES = [

@@ -32,7 +32,8 @@ export const LEDGER_PROBLEMS = {
   "to-not-read": worded('to: "{to}" stands beside kind {kind}, which goes by its job; leave to empty, or write transfer'),
   "same-place": worded('to: "{to}" is where {item} comes from; write where it goes'),
   "job-missing": worded(
-    "job: is empty or rack beside {item}, kind {kind}; an issue goes from the rack to a job or shop, a transfer comes from one; write which",
+    "job: is empty or rack beside {item}, kind {kind}; an issue goes from the rack to a job or shop, a transfer comes from one; write " +
+      "which",
   ),
   "count-off-the-rack": worded("job: a count of {item} at {place}; only the rack is counted; leave the job empty"),
   "own-name": worded('{column}: "{name}" is a name of the books themselves; give the job another'),

@@ -333,7 +333,10 @@ export const planned = table(
   { ...PRICE_OR_COST, takes: ["ORDER", "BUY", "EXTEND"] },
 );
 
-export const bought = table("bought", "One row per line of an invoice.", goods, { ...PRICE_OR_COST, takes: ["ORDER", "BUY", "EXTEND", "JOBCOST"] });
+export const bought = table("bought", "One row per line of an invoice.", goods, {
+  ...PRICE_OR_COST,
+  takes: ["ORDER", "BUY", "EXTEND", "JOBCOST"],
+});
 
 export const used = table("used", "One row per item used.", {
   item: itemLabel,

@@ -29,7 +29,10 @@ const round = (index: number, goods: number): unknown[][] => {
     cells({ date: date(2), ...each(items[2], 5), job, kind: "issue" }),
     cells({ date: date(2), ...each(items[0], 1), job, kind: "transfer", to: "rack" }),
     cells({ date: date(2), ...each(items[1], 1), job, kind: "transfer", to: `Job ${((index + 7) % 60) + 1}` }),
-    cells({ date: date(3), item: `end of ${items[2] ?? ""}`, quantity: 1, unit: "each", job, kind: "offcut", to: "rack", of: items[2] ?? "", share: 0.375 }),
+    cells({
+      date: date(3), item: `end of ${items[2] ?? ""}`, quantity: 1, unit: "each", job, kind: "offcut", to: "rack", of: items[2] ?? "",
+      share: 0.375,
+    }),
     cells({ date: date(3), ...each(items[0], 1), job, kind: "scrap" }),
     cells({ date: date(4), ...each(items[3], 1), job, kind: "return", cost: 30, invoice }),
     cells({ date: date(4), cost: 4.5, kind: "credit", invoice }),

@@ -73,7 +73,8 @@ describe.each(Object.entries(readTables))("%s", (_, table) => {
   const base = withTable(headed);
   const stands = (heading: string): boolean => headed[0]?.some((cell) => wordKey(String(cell)) === wordKey(heading)) === true;
   const takes = table.takes.flatMap((id) => resultHeadings(declared(id)));
-  const isTaken = (heading: string): boolean => OWN_REMARKS.some((own) => wordKey(own) === wordKey(heading)) || takes.some((one) => wordKey(one) === wordKey(heading));
+  const isRemark = (heading: string): boolean => OWN_REMARKS.some((own) => wordKey(own) === wordKey(heading));
+  const isTaken = (heading: string): boolean => isRemark(heading) || takes.some((one) => wordKey(one) === wordKey(heading));
 
   test("is answered with its own headings", () => {
     expect(Array.isArray(base)).toBe(true);
@@ -109,7 +110,8 @@ describe.each(Object.entries(readTables))("%s", (_, table) => {
   });
 
   test("leaves columns of the user's own alone", () => {
-    for (const heading of THEIR_OWN.filter((one) => !isKnownTo(table, one))) expect(withTable(withColumn(headed, heading, "anything"))).toEqual(base);
+    for (const heading of THEIR_OWN.filter((one) => !isKnownTo(table, one)))
+      expect(withTable(withColumn(headed, heading, "anything"))).toEqual(base);
   });
 
   test("takes only results that there are", () =>

@@ -8,7 +8,9 @@ export const ALLOCATE = declare({
   says: "An amount shared by weights, in cents that add up to it: freight over goods by weight or board feet, a price over parts.",
   parameters: {
     amount: { kind: "money", sign: "any", says: "What is shared, rounded to cents; a credit is negative." },
-    weights: { kind: "numbers", sign: "not negative", says: "What it is shared by: costs, pounds, board feet. An empty cell gets no share." },
+    weights: {
+      kind: "numbers", sign: "not negative", says: "What it is shared by: costs, pounds, board feet. An empty cell gets no share.",
+    },
   },
   result: { kind: "amounts", shapeOf: "weights", says: "Shares in the shape of the weights; they add up to the amount." },
   problems: {
@@ -41,7 +43,7 @@ export const ALLOCATE = declare({
     },
   ],
   source:
-    "Largest remainder: each share rounded down to the cent, the cents left over to the largest remainders, of equal ones to the earlier. " +
-    "A negative amount is shared as its mirror.",
+    "Largest remainder: each share rounded down to the cent, the cents left over to the largest remainders, of equal ones to the " +
+    "earlier. A negative amount is shared as its mirror.",
   solve: ({ amount, weights }) => (weights.every((weight) => weight.isZero()) ? problem("no-weight") : allocation(amount, weights)),
 });

@@ -19,7 +19,8 @@ export const JOBCOST = declare({
   result: {
     kind: "table",
     says:
-      "One row per job and item, without a total: those of one job go into RECONCILE as what was bought, as they stand. Labour is no goods.",
+      "One row per job and item, without a total: those of one job go into RECONCILE as what was bought, as they stand. Labour is no " +
+      "goods.",
     columns: {
       job: { kind: "label", says: "Job as first written, or shop." },
       item: { kind: "label", says: "Item as first written." },

@@ -33,7 +33,10 @@ export const MONTHCLOSE = declare({
   },
   problems: {
     ...LEDGER_PROBLEMS,
-    "too-many-months": { cell: "#VALUE!", says: "moves: months and jobs make more than {most} rows; give the moves of fewer years, with openings" },
+    "too-many-months": {
+      cell: "#VALUE!",
+      says: "moves: months and jobs make more than {most} rows; give the moves of fewer years, with openings",
+    },
   },
   examples: [
     {
@@ -68,7 +71,9 @@ export const MONTHCLOSE = declare({
     },
     { given: { moves: SHORT_MOVES }, fails: "#VALUE!", says: SHORT_SAYS, from: SHORT_BY_HAND },
   ],
-  source: `Control totals: bought and charges less credits and returns = cost of jobs, shop, waste, shrinkage and price differences + change on the rack. ${LEDGER_RULES}`,
+  source:
+    "Control totals: bought and charges less credits and returns = cost of jobs, shop, waste, shrinkage and price differences + change " +
+    `on the rack. ${LEDGER_RULES}`,
   solve: ({ moves }) => {
     const books = sharedLedger<Failed>(moves);
     return firstFault(books) ?? monthClose(books);

@@ -10,7 +10,7 @@ export const STOCKLEDGER = declare({
   id: "STOCKLEDGER",
   words: "stock ledger",
   group: "Books",
-  says: "Every move of goods with what it is worth, in the order of reckoning; the tables of the rack, the jobs and the month are its sums.",
+  says: "Every move of goods with what it is worth, in the order of reckoning; rack, jobs and months are its sums.",
   parameters: { moves: MOVES, headings },
   result: {
     kind: "table",
@@ -67,7 +67,7 @@ export const STOCKLEDGER = declare({
       },
       gives: [
         [
-          1, "2026-03-02", "purchase", "oak blank", "", "rack", 10, "each",
+          2, "2026-03-02", "purchase", "oak blank", "", "rack", 10, "each",
           "#VALUE! cost: is empty or 0 beside oak blank, kind purchase; give what the paper says",
           "#VALUE! cost: is empty or 0 beside oak blank, kind purchase; give what the paper says",
           "#VALUE! cost: is empty or 0 beside oak blank, kind purchase; give what the paper says",

@@ -20,9 +20,8 @@ export const allocation = (amount: Exact, weights: readonly Exact[]): readonly E
     return { place, floor, remainder: part.minus(floor.times(total)) };
   });
   const left = whole.minus(shares.reduce((sum, { floor }) => sum.plus(floor), ZERO)).toNumber();
-  const first = new Set(
-    [...shares].sort((one, other) => other.remainder.cmp(one.remainder) || one.place - other.place).slice(0, left).map(({ place }) => place),
-  );
+  const byRemainder = [...shares].sort((one, other) => other.remainder.cmp(one.remainder) || one.place - other.place);
+  const first = new Set(byRemainder.slice(0, left).map(({ place }) => place));
   return shares.map(({ place, floor }) => {
     const share = (first.has(place) ? floor.plus(1) : floor).div(CENTS);
     return amount.isNegative() && !share.isZero() ? share.negated() : share;

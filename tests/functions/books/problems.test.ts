@@ -19,6 +19,7 @@ const bought: TypedMove = { ...oak, date: "2026-03-02", kind: "purchase", quanti
 const atElm: TypedMove = { ...bought, job: "Elm 12" };
 const issued: TypedMove = { ...oak, date: "2026-03-03", kind: "issue", quantity: 4, job: "Elm 12" };
 const date = "2026-03-05";
+const end: TypedMove = { item: "end", unit: "each", date, kind: "offcut", quantity: 1, job: "Elm 12", to: "rack" };
 
 /** [the rows, the wrong one of them counted from 1, its sentence]; that they are wrong is a bookkeeper's common practice, no source. */
 const CASES: readonly (readonly [string, readonly TypedMove[], number, string])[] = [
@@ -70,20 +71,20 @@ const CASES: readonly (readonly [string, readonly TypedMove[], number, string])[
     "job: a count of oak at Elm 12; only the rack is counted; leave the job empty"],
   ["a job called like a row of the books", [{ ...bought, job: "Total" }], 1,
     'job: "Total" is a name of the books themselves; give the job another'],
-  ["an offcut of what", [atElm, { item: "end", unit: "each", date, kind: "offcut", quantity: 1, job: "Elm 12", to: "rack", share: 0.5 }], 2,
+  ["an offcut of what", [atElm, { ...end, share: 0.5 }], 2,
     "of: is empty beside end; name what the offcut was cut from"],
   ["an offcut of itself", [atElm, { ...oak, date, kind: "offcut", quantity: 1, job: "Elm 12", to: "rack", of: "oak", share: 0.5 }], 2,
     "of: oak is cut from itself; give the offcut a name of its own"],
-  ["an offcut without a share", [atElm, { item: "end", unit: "each", date, kind: "offcut", quantity: 1, job: "Elm 12", to: "rack", of: "oak" }],
-    2, "share: is empty or 0 beside end; write how much of one oak one offcut is, such as =6/16"],
+  ["an offcut without a share", [atElm, { ...end, of: "oak" }], 2,
+    "share: is empty or 0 beside end; write how much of one oak one offcut is, such as =6/16"],
   ["an offcut larger than the whole",
-    [atElm, { item: "end", unit: "each", date, kind: "offcut", quantity: 1, job: "Elm 12", to: "rack", of: "oak", share: 1.5 }], 2,
+    [atElm, { ...end, of: "oak", share: 1.5 }], 2,
     "share: 1.5 of one oak is more than the whole; write how much of one oak one offcut is, such as =6/16"],
   ["an offcut dearer than its share",
-    [atElm, { item: "end", unit: "each", date, kind: "offcut", quantity: 1, job: "Elm 12", to: "rack", of: "oak", share: 0.5, cost: 30 }], 2,
+    [atElm, { ...end, of: "oak", share: 0.5, cost: 30 }], 2,
     "cost: 30.00 is more than the share of oak, 25.00; leave the cost empty, or write what it would sell for where that is less"],
   ["an offcut of what was never there",
-    [atElm, { item: "end", unit: "each", date, kind: "offcut", quantity: 1, job: "Elm 12", to: "rack", of: "ash", share: 0.5 }], 2,
+    [atElm, { ...end, of: "ash", share: 0.5 }], 2,
     "ash: some to cut offcuts from on 2026-03-05 and none at Elm 12; an invoice is missing or dated late, or a name differs"],
   ["an opening after a move", [bought, { ...oak, date, kind: "opening", quantity: 1, cost: 50 }], 2,
     "oak: an opening on 2026-03-05 on the rack, after row 2 moved it there; date the opening before every move of it there"],
@@ -129,7 +130,8 @@ describe("what is wrong with a row", () => {
   });
 
   test("every sentence there is has a case", () => {
-    const worded = Object.entries(catalogue.find(({ id }) => id === "STOCKLEDGER")!.problems).map(([code, { says }]) => [code, says] as const);
+    const { problems } = catalogue.find(({ id }) => id === "STOCKLEDGER")!;
+    const worded = Object.entries(problems).map(([code, { says }]) => [code, says] as const);
     const NOT_HERE = ["unreadable", "after-bad-row", "too-many-shares"];
     const parts = (says: string): readonly string[] => says.replace("{at}", "").replace("{more}", "").split(/\{\w+\}/);
     const isSaid = (template: string): boolean => CASES.some(([, , , says]) => parts(template).every((part) => says.includes(part)));
@@ -154,7 +156,8 @@ describe("what cannot be read", () => {
     const rows = ledgerOf(typed({ [place]: cell }));
     expect(rows.map(({ row, note }) => [row, note])).toContainEqual([2, says]);
     // What was bought in it is uncertain, and so is what is taken out.
-    expect(rows.map(({ row, note }) => [row, note])).toContainEqual([3, "oak: row 2 is wrong, and this follows from it; put that row right first"]);
+    const follows = "oak: row 2 is wrong, and this follows from it; put that row right first";
+    expect(rows.map(({ row, note }) => [row, note])).toContainEqual([3, follows]);
     expect(answered("RACK", typed({ [place]: cell }))).toBe(`#VALUE! ${says}; 1 more: see STOCKLEDGER`);
   });
 
@@ -174,14 +177,15 @@ describe("what follows from a wrong row", () => {
     const follows = "oak: row 4 is wrong, and this follows from it; put that row right first";
     expect(notes).toEqual([[2, ""], [3, ""], [4, expect.stringContaining("12 to issue")], [5, follows], [6, follows], [7, ""]]);
     expect(answered("MONTHCLOSE", moveCells(moves))).toBe(
-      "#VALUE! moves, row 4: oak: 12 to issue on 2026-03-03 and 10 on the rack; an invoice is missing or dated late, or a name differs; 2 " +
-        "more: see STOCKLEDGER",
+      "#VALUE! moves, row 4: oak: 12 to issue on 2026-03-03 and 10 on the rack; an invoice is missing or dated late, or a name " +
+        "differs; 2 more: see STOCKLEDGER",
     );
   });
 
   test("a wrong line of an invoice: its charges, and the lines they are shared over", () => {
     const moves: readonly TypedMove[] = [
-      bought, { ...bought, item: "ash", cost: 0 }, { date, kind: "freight", cost: 20, invoice: "A-1" }, { ...bought, item: "elm", invoice: "B-1" },
+      bought, { ...bought, item: "ash", cost: 0 }, { date, kind: "freight", cost: 20, invoice: "A-1" },
+      { ...bought, item: "elm", invoice: "B-1" },
     ];
     const wrong = ledgerOf(moveCells(moves)).filter(({ value }) => isFailed(value)).map(({ row }) => row);
     expect(wrong).toEqual([2, 3, 4]);

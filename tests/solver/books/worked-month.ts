@@ -70,7 +70,8 @@ export const STOCKLEDGER_OF_MONTH = [
   [26, "2026-04-03", "issue", "cove", "rack", "Pine 7", 12, "ft", "", 0, 13.56, "", 0, ""],
   [
     27, "2026-04-06", "freight", "", "", "", "", "", 12, "", 12, "", "",
-    "late for A-101: rack oak blank 42 1.70, price differences 6.82; rack poplar 16 ft 0.61, price differences 1.51; Elm 12 maple newel 1.36",
+    "late for A-101: rack oak blank 42 1.70, price differences 6.82; rack poplar 16 ft 0.61, price differences 1.51; " +
+      "Elm 12 maple newel 1.36",
   ],
 ] as const;
 

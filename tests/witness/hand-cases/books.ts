@@ -107,6 +107,11 @@ export const bookCases: Readonly<Record<string, readonly WorkedCase[]>> = {
     { given: { moves: MONTH_MOVES, to: "2026-03-31" }, gives: JOBCOST_OF_MARCH, from: BY_HAND },
     { given: { moves: MONTH_MOVES, to: "2026-04-30" }, gives: JOBCOST_OF_APRIL, from: BY_HAND },
     {
+      given: { moves: MONTH_MOVES, job: "elm 12", to: "2026-03-31" },
+      gives: JOBCOST_OF_MARCH.filter(([job]) => job === "job" || job === "Elm 12"),
+      from: BY_HAND,
+    },
+    {
       given: { moves: NAMES_ALIKE },
       shows: [{ job: "Elm 12", cost: 200, note: 'like "oak blnak" in row 3: same goods?' }],
       from: "by hand: 4 at 50; two letters have changed places",

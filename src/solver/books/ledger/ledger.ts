@@ -41,7 +41,8 @@ const read = <Bad>(move: MaybeMove<Bad>, articles: Articles, placeOf: PlaceOf): 
     move.unread === undefined
       ? ownFault(move, ends, placeOf, articles, amount !== undefined)
       : problem("after-bad-row", { item: String(move.item ?? move.kind ?? ""), first: move.row });
-  return { move, ends, article, of: articleNamed(articles, move.of), quantity: amount?.isNegative() === true ? amount.abs() : (amount ?? NO_AMOUNT), fault };
+  const quantity = amount?.isNegative() === true ? amount.abs() : (amount ?? NO_AMOUNT);
+  return { move, ends, article, of: articleNamed(articles, move.of), quantity, fault };
 };
 
 const purchaseLine = ({ move, ends, article, quantity, fault }: Read<unknown>): PurchaseLine | undefined => {
@@ -85,8 +86,8 @@ const doubts = (stocks: Stocks): Doubts => {
   const touched = ({ ends: { from, to }, article, of, move }: Row): readonly (readonly [Place, Article])[] => {
     if (article === undefined) return [];
     if (move.kind === "count") return [[RACK, article]];
-    const left: readonly (readonly [Place, Article])[] = from === undefined ? [] : [[from, move.kind === "offcut" && of !== undefined ? of : article]];
-    return to === undefined ? left : [...left, [to, article]];
+    const taken = move.kind === "offcut" && of !== undefined ? of : article;
+    return [...(from === undefined ? [] : [[from, taken] as const]), ...(to === undefined ? [] : [[to, article] as const])];
   };
   const latelyTouched = (charge: Charge | undefined): readonly (readonly [Place, Article])[] => {
     const month = charge === undefined ? "" : monthText(charge.move.day);
@@ -95,7 +96,8 @@ const doubts = (stocks: Stocks): Doubts => {
   return {
     spread: (row, badRow, charge) => {
       isAnyWrong = true;
-      if (row.move.kind === undefined && row.article !== undefined && !everywhere.has(row.article.key)) everywhere.set(row.article.key, badRow);
+      const { move: { kind }, article: unplaced } = row;
+      if (kind === undefined && unplaced !== undefined && !everywhere.has(unplaced.key)) everywhere.set(unplaced.key, badRow);
       for (const [place, article] of [...touched(row), ...latelyTouched(charge)]) {
         const stock = openedStock(stocks, place, article);
         stock.badRow ??= badRow;

@@ -34,7 +34,7 @@ interface Open {
 }
 
 const closingOf = ({ opening, flows }: Open): Exact =>
-  FLOWS.reduce((sum, column) => (flows[column].isZero() ? sum : isLess(column) ? sum.minus(flows[column]) : sum.plus(flows[column])), opening);
+  FLOWS.reduce((sum, column) => (isLess(column) ? sum.minus(flows[column]) : sum.plus(flows[column])), opening);
 
 const rowOf = (month: string, where: Name, open: Pick<Open, "opening" | "flows">, closing: Exact): MonthCloseRow => ({
   month, where, opening: open.opening, ...open.flows, closing, cost: closing.minus(open.opening),

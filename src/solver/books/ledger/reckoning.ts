@@ -188,7 +188,8 @@ const offcut = (row: Row, books: Books): Reckoned | Fault => {
   const article = goodsOf(row);
   if (of === undefined) {
     return problem("not-on-hand", {
-      item: String(move.of), wanted: "some", act: "cut offcuts from", date: dayText(move.day), there: "none", place: whereText(from), near: "",
+      item: String(move.of), wanted: "some", act: "cut offcuts from", date: dayText(move.day), there: "none", place: whereText(from),
+      near: "",
     });
   }
   const wanted = cutFrom(of, article, quantity, move.share ?? 0);

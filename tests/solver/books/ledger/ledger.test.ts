@@ -43,7 +43,8 @@ describe("returns", () => {
 
   test("a purchase of less than nothing is one, and a line of its paper", () => {
     const moves: readonly TypedMove[] = [
-      bought, { ...bought, date: "2026-03-04", quantity: -1, cost: -45 }, { date: "2026-03-04", kind: "invoice total", cost: 455, invoice: "A-1" },
+      bought, { ...bought, date: "2026-03-04", quantity: -1, cost: -45 },
+      { date: "2026-03-04", kind: "invoice total", cost: 455, invoice: "A-1" },
     ];
     expect(lineOf(moves, 3)).toMatchObject({ kind: "return", from: "rack", quantity: 1, cost: 45, value: 45 });
     expect(lineOf(moves, 4)).toMatchObject({ note: "agrees" });
@@ -58,7 +59,7 @@ describe("returns", () => {
 });
 
 describe("counts", () => {
-  const counted = (quantity: number | "none", item = "oak"): TypedMove => ({ item, unit: "each", date: "2026-03-31", kind: "count", quantity });
+  const counted = (quantity: number | "none"): TypedMove => ({ ...oak, date: "2026-03-31", kind: "count", quantity });
 
   test("several of one item on one day add up", () => {
     const moves = [bought, counted(6), counted(3)];
@@ -151,7 +152,8 @@ describe("charges", () => {
 
 describe("offcuts, scrap and transfers", () => {
   const offcut = (more: Partial<TypedMove> = {}): TypedMove => ({
-    item: "oak end", unit: "each", date: "2026-03-09", kind: "offcut", quantity: 1, job: "Elm 12", to: "rack", of: "oak", share: 0.4, ...more,
+    item: "oak end", unit: "each", date: "2026-03-09", kind: "offcut", quantity: 1,
+    job: "Elm 12", to: "rack", of: "oak", share: 0.4, ...more,
   });
 
   test("an offcut at less than its share leaves the rest in the job", () => {
@@ -182,7 +184,7 @@ describe("offcuts, scrap and transfers", () => {
   });
 
   test("scrap off the rack is waste of the shop, at a job it stays", () => {
-    const scrap = (job?: string): TypedMove => ({ ...oak, date: "2026-03-09", kind: "scrap", quantity: 1, ...(job === undefined ? {} : { job }) });
+    const scrap = (job = "rack"): TypedMove => ({ ...oak, date: "2026-03-09", kind: "scrap", quantity: 1, job });
     expect(closesOf([bought, scrap()])).toEqual({ rack: 450, waste: 50, total: 500 });
     expect(lineOf([bought, scrap()], 3)).toMatchObject({ from: "rack", to: "waste", value: 50, onTheRack: 9 });
     expect(closesOf([atElm, scrap("Elm 12")])).toEqual({ rack: 0, "Elm 12": 500, total: 500 });
@@ -244,8 +246,9 @@ describe("the worked month", () => {
         [shuffled[at], shuffled[other]] = [shuffled[other]!, shuffled[at]!];
       }
       // Rows of one day as they stand name the lines of an invoice: those of 2 March stay in their order.
-      const lines = typed.filter(({ date, kind }) => date === "2026-03-02" && kind === "purchase").values();
-      expect(said(shuffled.map((move) => (move.date === "2026-03-02" && move.kind === "purchase" ? lines.next().value! : move)))).toEqual(first);
+      const isLine = ({ date, kind }: TypedMove): boolean => date === "2026-03-02" && kind === "purchase";
+      const lines = typed.filter(isLine).values();
+      expect(said(shuffled.map((move) => (isLine(move) ? lines.next().value! : move)))).toEqual(first);
     }
   });
 

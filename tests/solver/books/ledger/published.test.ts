@@ -56,7 +56,8 @@ describe("OpenStax, Principles of Accounting, Volume 1, 10.3, The Spy Who Loves 
   });
 });
 
-// A review question for accountants, Metro Co., moving average: 1.75 after the second lot, 900 issued are 1,575, 3,225 left for 1,100, 2.93.
+// A review question for accountants, Metro Co., moving average: 1.75 after the second lot, 900 issued are 1,575, 3,225 left for 1,100, at
+// 2.93.
 test("Metro Co.", () => {
   const moves: readonly TypedMove[] = [
     { ...goods, date: "2026-01-01", kind: "opening", quantity: 1000, cost: 1000 },
@@ -92,10 +93,12 @@ test("freight of one invoice, by the cost of its lines", () => {
   expect(stockLedger(booksOf(moves)).slice(0, 3).map(({ charges }) => charges!.toNumber())).toEqual([3.13, 3.75, 5.62]);
 });
 
-// OpenStax, Principles of Accounting, Volume 2, 4.3 to 4.5, Dinosaur Vinyl, job MAC001: materials 300 + 100 + 60 + 60 in production, 120 + 60
-// in finishing, 520 and 180. (Its labour and overhead are no goods.)
+// OpenStax, Principles of Accounting, Volume 2, 4.3 to 4.5, Dinosaur Vinyl, job MAC001: materials 300 + 100 + 60 + 60 in production, 120 +
+// 60 in finishing, 520 and 180. (Its labour and overhead are no goods.)
 test("materials of one job", () => {
-  const drawn: readonly (readonly [string, number])[] = [["vinyl", 300], ["ink", 100], ["ink", 60], ["paper", 60], ["grommets", 120], ["wood", 60]];
+  const drawn: readonly (readonly [string, number])[] = [
+    ["vinyl", 300], ["ink", 100], ["ink", 60], ["paper", 60], ["grommets", 120], ["wood", 60],
+  ];
   const moves = drawn.map(([item, cost], row): TypedMove => (
     { date: `2026-01-${String(row + 10)}`, kind: "purchase", job: "MAC001", item, unit: "each", quantity: 1, cost }
   ));
