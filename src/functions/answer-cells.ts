@@ -2,7 +2,7 @@ import { type Length, measure, type Unit } from "../solver/length/length";
 import { isProblem, type Problem } from "../solver/problem";
 import { words } from "../solver/words";
 import { type Answer, type AnswerCells, type Failed, failed, isFailed } from "./cells";
-import type { Measured, ResultCell, ResultColumns, ResultKind, ResultRow } from "./declare";
+import type { Measured, ResultCell, ResultColumn, ResultColumns, ResultKind, ResultRow } from "./declare";
 import { isLengthKind } from "./kinds";
 import type { Context, Lengths, Numbers } from "./read-argument";
 import { sentence } from "./say";
@@ -41,9 +41,9 @@ const unitText = (value: ResultCell, unit: Unit | undefined): string | undefined
 
 const TEXTUAL: readonly ResultKind[] = ["text", "label"];
 
-const answerRow = (row: ResultRow, columns: ResultColumns, context: Context): Answer[] => {
+const answerRow = (row: ResultRow, columns: readonly (readonly [string, ResultColumn])[], context: Context): Answer[] => {
   const bad = row.bad === undefined ? undefined : isProblem(row.bad) ? worded(row.bad, context) : row.bad;
-  return Object.entries(columns).map(([key, column]) => {
+  return columns.map(([key, column]) => {
     if (column.kind === "unit") return context.unit ?? "in";
     const value = key === "unit" ? (row[key] ?? unitText(row["value"], context.unit)) : row[key];
     if (value !== undefined || bad === undefined) return answerCell(value, column.kind, context);
@@ -67,14 +67,13 @@ export const answerCells = (
   if (isProblem(answer)) return worded(answer, context);
   const { result } = declaration;
   if (result.kind === "table") {
-    const rows = (answer as readonly ResultRow[]).map((row) => answerRow(row, result.columns, context));
+    const columns = Object.entries(result.columns);
+    const rows = (answer as readonly ResultRow[]).map((row) => answerRow(row, columns, context));
     return given["headings"] === false ? rows : [headingsOf(result.columns), ...rows];
   }
   if (result.kind === "row") {
     const row = answer as ResultRow;
-    const columns = Object.fromEntries(
-      Object.entries(result.columns).filter(([key, { mayLack }]) => mayLack !== true || row[key] !== undefined),
-    );
+    const columns = Object.entries(result.columns).filter(([key, { mayLack }]) => mayLack !== true || row[key] !== undefined);
     return [answerRow(row, columns, context)];
   }
   if (result.kind === "lengths" || result.kind === "amounts") {

@@ -87,5 +87,5 @@ export const STOCKLEDGER = declare({
   ],
   source: `${LEDGER_RULES} ${GOODS_RULES}`,
   solve: ({ moves }) =>
-    stockLedger(sharedLedger<Failed>(moves)).map(({ bad, ...row }) => (bad === undefined ? row : { ...row, bad: rowFault(bad) })),
+    stockLedger(sharedLedger<Failed>(moves)).map((row) => (row.bad === undefined ? row : { ...row, bad: rowFault(row.bad) })),
 });

@@ -35,6 +35,8 @@ interface LineGroup {
   readonly place: Place;
   readonly month: string;
   readonly lines: PurchaseLine[];
+  cost: Exact;
+  quantity: Exact;
 }
 
 /** What a late charge brings to goods of an earlier month. */
@@ -64,8 +66,6 @@ const MOST_SHARES = 200_000;
 /** Shares that a note names. */
 const MOST_NAMED = 12;
 
-const sum = (amounts: readonly Exact[]): Exact => amounts.reduce((total, amount) => total.plus(amount), ZERO);
-
 const listOf = <Key, Value>(lists: Map<Key, Value[]>, key: Key): Value[] => {
   const list = lists.get(key) ?? [];
   lists.set(key, list);
@@ -77,8 +77,10 @@ const grouped = (lines: readonly PurchaseLine[]): readonly LineGroup[] => {
   for (const line of lines) {
     const { article, place, month } = line;
     const key = `${month}\n${place.key}\n${article.key}`;
-    const group = groups.get(key) ?? { article, place, month, lines: [] };
+    const group = groups.get(key) ?? { article, place, month, lines: [], cost: ZERO, quantity: ZERO };
     group.lines.push(line);
+    group.cost = group.cost.plus(line.cost);
+    group.quantity = group.quantity.plus(line.quantity);
     groups.set(key, group);
   }
   return [...groups.values()];
@@ -98,11 +100,13 @@ const target = (
   const beside = `${item === undefined ? "" : ` of ${String(item)}`}${place === undefined ? "" : ` for ${String(place.name)}`}`;
   const isMeant = (line: PurchaseLine): boolean =>
     (item === undefined || line.article.key === goodsKey(item)) && (place === undefined || line.place.key === place.key);
-  const there = (invoice === undefined ? byDay.get(day) : byInvoice.get(invoiceKey(invoice)))?.filter(isMeant) ?? [];
+  const onPaper = (invoice === undefined ? byDay.get(day) : byInvoice.get(invoiceKey(invoice))) ?? [];
+  const there = item === undefined && place === undefined ? onPaper : onPaper.filter(isMeant);
   const [first] = there;
   if (first === undefined) return problem("no-purchases", { ...facts, beside, on: invoice === undefined ? dayText(day) : String(invoice) });
   if (invoice === undefined && there.some((line) => line.invoice !== first.invoice)) return problem("several-invoices", facts);
-  const known = there.filter(({ month }) => month <= monthText(day));
+  const isKnown = ({ month }: PurchaseLine): boolean => month <= monthText(day);
+  const known = there.every(isKnown) ? there : there.filter(isKnown);
   return known.length === 0 ? problem("before-purchases", { ...facts, month: first.month }) : known;
 };
 
@@ -142,18 +146,18 @@ export const namedShares = (shares: readonly string[], separator: string): strin
 const share = (charge: Charge): void => {
   const { move, kind, groups } = charge;
   const month = monthText(move.day);
-  const amounts = allocation(move.cost ?? ZERO, groups.map(({ lines }) => sum(lines.map(({ cost }) => cost))));
+  const amounts = allocation(move.cost ?? ZERO, groups.map(({ cost }) => cost));
   const names = new Map<string, number>();
   for (const { article } of groups) names.set(article.key, (names.get(article.key) ?? 0) + 1);
   const now: string[] = [];
   const late: LateShare[] = [];
-  groups.forEach(({ article, place, month: ofGroup, lines }, at) => {
+  groups.forEach(({ article, place, month: ofGroup, lines, quantity }, at) => {
     const amount = amounts[at] ?? ZERO;
     if (ofGroup !== month) {
-      late.push({ article, place, amount, bought: sum(lines.map(({ quantity }) => quantity)) });
+      late.push({ article, place, amount, bought: quantity });
       return;
     }
-    const parts = allocation(amount, lines.map(({ cost }) => cost));
+    const parts = lines.length === 1 ? [amount] : allocation(amount, lines.map(({ cost }) => cost));
     lines.forEach((line, index) => (line.shares[kind] = line.shares[kind].plus(parts[index] ?? ZERO)));
     const where = (names.get(article.key) ?? 0) > 1 ? `${String(place.name)} ` : "";
     now.push(`${where}${String(article.name)} ${moneyText(amount)}`);
@@ -186,6 +190,8 @@ export const sharedCharges = (
     if (line.invoice !== "") listOf(byInvoice, line.invoice).push(line);
     listOf(byDay, line.day).push(line);
   }
+  /** Charges of one paper fall on the same lines. */
+  const groupsOf = new Map<readonly PurchaseLine[], readonly LineGroup[]>();
   let shares = 0;
   const charges = moves.map((move): Charge => {
     const kind = move.kind as ChargeKind;
@@ -195,7 +201,9 @@ export const sharedCharges = (
     const tooMany = shares > MOST_SHARES ? problem("too-many-shares", { most: MOST_SHARES }) : undefined;
     const fault = faultOf(move) ?? tooMany ?? (isFound ? undefined : found);
     const over = isFound ? found : [];
-    const charge: Charge = { move, kind, lines: over, groups: grouped(over), late: [], now: [] };
+    const groups = groupsOf.get(over) ?? grouped(over);
+    groupsOf.set(over, groups);
+    const charge: Charge = { move, kind, lines: over, groups, late: [], now: [] };
     return fault === undefined ? charge : { ...charge, fault };
   });
   spreadFaults(charges);

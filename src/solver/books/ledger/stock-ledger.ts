@@ -52,17 +52,14 @@ const shownRow = <Bad>(line: LedgerLine<Bad>, { nearGoods, nearJob }: Ledger<Bad
   const suspects = [
     article === undefined ? "" : suspectNote(nearGoods(article.name)), jobNote(from, nearJob), to === from ? "" : jobNote(to, nearJob),
   ];
+  const held = onTheRack === undefined || article === undefined ? undefined : counted(article, onTheRack);
   return {
     ...facts,
     ...(line.cost === undefined ? {} : { cost: line.cost }),
     ...(line.charges === undefined ? {} : { charges: line.charges }),
     ...(line.value === undefined ? {} : { value: line.value }),
-    ...(onTheRack === undefined || article === undefined
-      ? {}
-      : {
-          onTheRack: counted(article, onTheRack),
-          ...(onTheRack.isZero() || rackValue === undefined ? {} : { average: rackValue.div(counted(article, onTheRack)) }),
-        }),
+    ...(held === undefined ? {} : { onTheRack: held }),
+    ...(held === undefined || held.isZero() || rackValue === undefined ? {} : { average: rackValue.div(held) }),
     note: joinedNotes(line.note, ...suspects),
   };
 };
