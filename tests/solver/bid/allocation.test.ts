@@ -8,8 +8,8 @@ const shared = (amount: number, ...weights: readonly number[]): readonly number[
 /** [where from, amount, weights, shares]; by hand: rounded down to the cent, the cents left over to the largest remainders. */
 const CASES: readonly (readonly [string, number, readonly number[], readonly number[]])[] = [
   [
-    "an enterprise software manual, Allocating Freight Costs by Item for Inbound Transactions (the page goes on with 3.74 for the second; " +
-      "its own table has 3.75): 3.125, 3.75, 5.625, two remainders of half a cent, the earlier gets it",
+    "an enterprise software manual, Allocating Freight Costs by Item for Inbound Transactions (the page goes on with 3.74 for the " +
+      "second, where its table has 3.75): 3.125, 3.75, 5.625, two remainders of half a cent, the earlier gets it",
     12.5, [50, 60, 90], [3.13, 3.75, 5.62],
   ],
   ["by hand: 85 / 1,507.54 x 1,070 = 60.3301, 266.04: 15.0002, 171.50: 9.6697", 85, [1070, 266.04, 171.5], [60.33, 15, 9.67]],
