@@ -211,3 +211,36 @@ test("names like others are said in both, goods and jobs", () => {
   expect(column("RACK", "note")).toEqual([notes[0], notes[1], ""]);
   expect(column("JOBCOST", "note")).toEqual(notes.slice(2));
 });
+
+describe("more than a cell has time for", () => {
+  test("months and jobs", () => {
+    // By hand: 300 jobs, the rack and the total are 302 rows a month, 166 months more than 50,000.
+    const month = (at: number): string => `${2000 + Math.floor(at / 12)}-${String((at % 12) + 1).padStart(2, "0")}-01`;
+    const moves = [
+      ...Array.from({ length: 300 }, (_, job) => ({ ...bought, date: month(0), job: `J${job}` })),
+      ...Array.from({ length: 200 }, (_, at) => ({ ...bought, date: month(at) })),
+    ];
+    expect(answered("MONTHCLOSE", moveCells(moves))).toBe(
+      "#VALUE! moves: months and jobs make more than 50000 rows; give the moves of fewer years, with openings",
+    );
+  });
+
+  test("charges of lines", () => {
+    // By hand: 500 charges of 500 lines are 250,000 shares.
+    const moves = [
+      ...Array.from({ length: 500 }, () => bought),
+      ...Array.from({ length: 500 }, (): TypedMove => ({ date, kind: "tax", cost: 1, invoice: "A-1" })),
+    ];
+    expect(answered("RACK", moveCells(moves))).toContain(
+      "invoice: charges and lines of all invoices make more than 200000 shares; add up charges of one invoice",
+    );
+  });
+});
+
+test("JOBCOST goes into RECONCILE as what was bought: its headings are known there", () => {
+  const [headings = []] = answered("JOBCOST", moveCells([bought, issued])) as Answer[][];
+  const rows = [headings, ["Elm 12", "oak", "each", 4, 50, "", "", "", "", ""]];
+  const plan = [["item", "quantity", "unit", "price"], ["oak", 4, "each", 49]];
+  const [first = [], row = []] = answered("RECONCILE", plan, rows) as Answer[][];
+  expect(row[first.indexOf("price variance")]).toBe(4);
+});

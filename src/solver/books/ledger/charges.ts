@@ -86,26 +86,21 @@ const grouped = (lines: readonly PurchaseLine[]): readonly LineGroup[] => {
   return [...groups.values()];
 };
 
-interface PurchaseLines {
-  readonly byInvoice: ReadonlyMap<string, readonly PurchaseLine[]>;
-  readonly byDay: ReadonlyMap<number, readonly PurchaseLine[]>;
-}
-
-/** The lines a charge falls on, or why there are none. */
+/** The lines of a charge's paper that it falls on, or why there are none. */
 const target = (
-  move: MaybeMove<unknown>, { byInvoice, byDay }: PurchaseLines, place: Place | undefined,
+  move: MaybeMove<unknown>, onPaper: readonly PurchaseLine[], place: Place | undefined,
 ): readonly PurchaseLine[] | Fault => {
   const { day, item, invoice } = move;
   const facts = { kind: move.kind ?? "", date: dayText(day), invoice: String(invoice ?? ""), month: "", beside: "" };
   const beside = `${item === undefined ? "" : ` of ${String(item)}`}${place === undefined ? "" : ` for ${String(place.name)}`}`;
   const isMeant = (line: PurchaseLine): boolean =>
     (item === undefined || line.article.key === goodsKey(item)) && (place === undefined || line.place.key === place.key);
-  const onPaper = (invoice === undefined ? byDay.get(day) : byInvoice.get(invoiceKey(invoice))) ?? [];
   const there = item === undefined && place === undefined ? onPaper : onPaper.filter(isMeant);
   const [first] = there;
   if (first === undefined) return problem("no-purchases", { ...facts, beside, on: invoice === undefined ? dayText(day) : String(invoice) });
   if (invoice === undefined && there.some((line) => line.invoice !== first.invoice)) return problem("several-invoices", facts);
-  const isKnown = ({ month }: PurchaseLine): boolean => month <= monthText(day);
+  const ofCharge = monthText(day);
+  const isKnown = ({ month }: PurchaseLine): boolean => month <= ofCharge;
   const known = there.every(isKnown) ? there : there.filter(isKnown);
   return known.length === 0 ? problem("before-purchases", { ...facts, month: first.month }) : known;
 };
@@ -195,9 +190,12 @@ export const sharedCharges = (
   let shares = 0;
   const charges = moves.map((move): Charge => {
     const kind = move.kind as ChargeKind;
-    const found = shares > MOST_SHARES ? [] : target(move, { byInvoice, byDay }, placeOf(move));
+    const { day, invoice } = move;
+    const onPaper = (invoice === undefined ? byDay.get(day) : byInvoice.get(invoiceKey(invoice))) ?? [];
+    // All of them are looked at, though the charge may be for one.
+    shares += onPaper.length;
+    const found = shares > MOST_SHARES ? [] : target(move, onPaper, placeOf(move));
     const isFound = !("problem" in found);
-    shares += isFound ? found.length : 0;
     const tooMany = shares > MOST_SHARES ? problem("too-many-shares", { most: MOST_SHARES }) : undefined;
     const fault = faultOf(move) ?? tooMany ?? (isFound ? undefined : found);
     const over = isFound ? found : [];

@@ -63,12 +63,14 @@ const purchaseLine = ({ move, ends, article, quantity, fault }: Read<unknown>): 
 };
 
 const countsOfDays = (rows: readonly Read<unknown>[]): ReadonlyMap<string, CountOfDay> => {
-  const counts = new Map<string, CountOfDay>();
+  const counts = new Map<string, { readonly rows: number[]; total: Exact }>();
   for (const { move, article, quantity } of rows) {
     if (move.kind !== "count" || article === undefined) continue;
     const key = `${move.day}\n${article.key}`;
-    const before = counts.get(key);
-    counts.set(key, { rows: [...(before?.rows ?? []), move.row], total: (before?.total ?? ZERO).plus(quantity) });
+    const ofDay = counts.get(key) ?? { rows: [], total: ZERO };
+    ofDay.rows.push(move.row);
+    ofDay.total = ofDay.total.plus(quantity);
+    counts.set(key, ofDay);
   }
   return counts;
 };
