@@ -26,15 +26,11 @@ export interface StockLedgerRow<Bad> {
   readonly bad?: Bad | Fault;
 }
 
-const JOB = "same job?";
-
-const jobNote = (place: Place | undefined, near: NearName): string => {
-  const found = place?.kind === "job" ? near(place.name) : undefined;
-  return found === undefined ? "" : `like job "${found.item}" in row ${found.row}: ${JOB}`;
-};
-
 /** What a note says of a job whose name is like another's. */
-export const jobSuspect = jobNote;
+export const jobSuspect = (place: Place | undefined, near: NearName): string => {
+  const found = place?.kind === "job" ? near(place.name) : undefined;
+  return found === undefined ? "" : `like job "${found.item}" in row ${found.row}: same job?`;
+};
 
 const shownRow = <Bad>(line: LedgerLine<Bad>, { nearGoods, nearJob }: Ledger<Bad>): StockLedgerRow<Bad> => {
   const { move, kind, article, from, to, quantity, onTheRack, rackValue } = line;
@@ -50,7 +46,9 @@ const shownRow = <Bad>(line: LedgerLine<Bad>, { nearGoods, nearJob }: Ledger<Bad
   };
   if (line.bad !== undefined) return { ...facts, bad: line.bad };
   const suspects = [
-    article === undefined ? "" : suspectNote(nearGoods(article.name)), jobNote(from, nearJob), to === from ? "" : jobNote(to, nearJob),
+    article === undefined ? "" : suspectNote(nearGoods(article.name)),
+    jobSuspect(from, nearJob),
+    to === from ? "" : jobSuspect(to, nearJob),
   ];
   const held = onTheRack === undefined || article === undefined ? undefined : counted(article, onTheRack);
   return {
