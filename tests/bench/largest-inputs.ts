@@ -230,7 +230,7 @@ const LARGEST: readonly LargestInput[] = [
   {
     id: "MONTHCLOSE",
     says: "20,000 moves but one edited",
-    cells: () => [shopMoves(20_000, 4_000).map((row, place) => (place === 10_002 ? row.map((cell) => (cell === 120 ? 121 : cell)) : row))],
+    cells: () => [shopMoves(20_000, 4_000).map((row, place) => (place === 10_001 ? row.map((cell) => (cell === 120 ? 121 : cell)) : row))],
   },
   {
     id: "STOCKLEDGER",
