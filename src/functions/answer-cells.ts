@@ -2,9 +2,9 @@ import { type Length, measure, type Unit } from "../solver/length/length";
 import { isProblem, type Problem } from "../solver/problem";
 import { words } from "../solver/words";
 import { type Answer, type AnswerCells, type Failed, failed, isFailed } from "./cells";
-import type { Declaration, Measured, ResultCell, ResultColumns, ResultKind, ResultRow } from "./declare";
+import type { Declaration, Measured, ResultCell, ResultColumn, ResultColumns, ResultKind, ResultRow } from "./declare";
 import { isLengthKind } from "./kinds";
-import type { Context, Lengths } from "./read-argument";
+import type { Context, Lengths, Numbers } from "./read-argument";
 import { sentence } from "./say";
 
 /** The sentence of a problem, worded by the declaration. */
@@ -41,9 +41,9 @@ const unitText = (value: ResultCell, unit: Unit | undefined): string | undefined
 
 const TEXTUAL: readonly ResultKind[] = ["text", "label"];
 
-const answerRow = (row: ResultRow, columns: ResultColumns, context: Context): Answer[] => {
+const answerRow = (row: ResultRow, columns: readonly (readonly [string, ResultColumn])[], context: Context): Answer[] => {
   const bad = row.bad === undefined ? undefined : isProblem(row.bad) ? worded(row.bad, context) : row.bad;
-  return Object.entries(columns).map(([key, column]) => {
+  return columns.map(([key, column]) => {
     if (column.kind === "unit") return context.unit ?? "in";
     const value = key === "unit" ? (row[key] ?? unitText(row["value"], context.unit)) : row[key];
     if (value !== undefined || bad === undefined) return answerCell(value, column.kind, context);
@@ -63,31 +63,33 @@ export const givenOf = ({ parameters }: Declaration, filled: ReadonlyMap<string,
   return given;
 };
 
-/** What a function answers, as cells; `shape` is that of the lengths it was given, where it has one. */
-export const answerCells = (filled: ReadonlyMap<string, unknown>, context: Context, shape: Lengths | undefined): Answer | AnswerCells => {
+/** What a function answers, as cells; `shape` is that of the lengths or numbers it was given, where it has one. */
+export const answerCells = (
+  filled: ReadonlyMap<string, unknown>, context: Context, shape: Lengths | Numbers | undefined,
+): Answer | AnswerCells => {
   const { declaration } = context;
   const given = givenOf(declaration, filled);
   const answer = declaration.solve(given as never);
   if (isProblem(answer)) return worded(answer, context);
   const { result } = declaration;
   if (result.kind === "table") {
-    const rows = (answer as readonly ResultRow[]).map((row) => answerRow(row, result.columns, context));
+    const columns = Object.entries(result.columns);
+    const rows = (answer as readonly ResultRow[]).map((row) => answerRow(row, columns, context));
     return given["headings"] === false ? rows : [headingsOf(result.columns), ...rows];
   }
   if (result.kind === "row") {
     const row = answer as ResultRow;
-    const columns = Object.fromEntries(
-      Object.entries(result.columns).filter(([key, { mayLack }]) => mayLack !== true || row[key] !== undefined),
-    );
+    const columns = Object.entries(result.columns).filter(([key, { mayLack }]) => mayLack !== true || row[key] !== undefined);
     return [answerRow(row, columns, context)];
   }
-  if (result.kind === "lengths") {
+  if (result.kind === "lengths" || result.kind === "amounts") {
+    const kind = result.kind === "lengths" ? "length" : "money";
     const lengths = (answer as readonly (Length | Problem | undefined)[]).values();
     return (shape?.rows ?? []).map((row) =>
       row.map((cell) => {
         if (cell === undefined) return "";
         const length = lengths.next().value;
-        return isFailed(cell) ? cell : answerCell(length, "length", context);
+        return isFailed(cell) ? cell : answerCell(length, kind, context);
       }),
     );
   }

@@ -15,7 +15,7 @@ import {
 import { type CellParameter, type Declaration, isRange, takesEach } from "./declare";
 import { KINDS } from "./kinds";
 import { size, tooLarge } from "./range-size";
-import { type Context, isLeftOut, type Lengths, readArgument, readRange, type Stairs } from "./read-argument";
+import { type Context, isLeftOut, type Lengths, type Numbers, readArgument, readRange, type Stairs } from "./read-argument";
 import { readStair } from "./read-stair";
 import { say } from "./say";
 import { unitOfLengths } from "./unit-of-lengths";
@@ -24,20 +24,24 @@ type Arguments = ReadonlyMap<string, GivenCells>;
 
 interface Filled {
   readonly filled: ReadonlyMap<string, unknown>;
-  /** That of the lengths given, where there are such. */
-  readonly shape: Lengths | undefined;
+  /** That of the lengths or numbers given, where there are such. */
+  readonly shape: Lengths | Numbers | undefined;
 }
 
 const filledIn = (given: Arguments, context: Context): Filled | Failed => {
   const filled = new Map<string, unknown>();
-  let shape: Lengths | undefined;
+  let shape: Lengths | Numbers | undefined;
   for (const [name, parameter] of Object.entries(context.declaration.parameters)) {
     const cells = given.get(name);
     const value = isRange(parameter) ? readRange(name, cells, parameter, context) : readArgument(name, cells, parameter, context.unit);
     if (isFailed(value)) return value;
-    if (parameter.kind === "lengths") {
-      shape = value as Lengths;
-      filled.set(name, shape.rows.flat().filter((cell) => cell !== undefined).map((cell) => (isFailed(cell) ? undefined : cell)));
+    if (parameter.kind === "numbers" && value !== undefined) {
+      shape = value as Numbers;
+      filled.set(name, shape.rows.flat().filter((cell) => cell !== undefined));
+    } else if (parameter.kind === "lengths") {
+      const lengths = value as Lengths;
+      shape = lengths;
+      filled.set(name, lengths.rows.flat().filter((cell) => cell !== undefined).map((cell) => (isFailed(cell) ? undefined : cell)));
     } else filled.set(name, value);
   }
   return { filled, shape };

@@ -1,9 +1,14 @@
+import { ALLOCATE } from "./bid/allocate";
 import { BID } from "./bid/bid";
 import { EXTEND } from "./bid/extend";
 import { PROGRESSBILLING } from "./bid/progressbilling";
 import { SELLINGPRICE } from "./bid/sellingprice";
 import { BIDVARIANCE } from "./books/bidvariance";
+import { JOBCOST } from "./books/jobcost";
+import { MONTHCLOSE } from "./books/monthclose";
+import { RACK } from "./books/rack";
 import { RECONCILE } from "./books/reconcile";
+import { STOCKLEDGER } from "./books/stockledger";
 import { VARIANCE } from "./books/variance";
 import { CHECK } from "./code/check";
 import { CODES } from "./code/codes";
@@ -74,7 +79,7 @@ export const catalogue: readonly Declaration[] = [
   BLANK, ORDER,
   CUTS, BUY, PLAN, OFFCUTS, BOARDFEET,
   TREADFIT, RISERFIT, MISREAD, NEXTSTEP, MARKS, RISERMARKS, NOTCH, RISERHEIGHT, RELIEF, BEVEL, GAP,
-  TAKEOFF, ADHESIVE, HOURS, EXTEND, SELLINGPRICE, BID, PROGRESSBILLING,
+  TAKEOFF, ADHESIVE, HOURS, EXTEND, SELLINGPRICE, BID, PROGRESSBILLING, ALLOCATE,
   EMC, MOVEMENT, TREADLOAD,
-  VARIANCE, RECONCILE, BIDVARIANCE,
+  STOCKLEDGER, RACK, JOBCOST, MONTHCLOSE, VARIANCE, RECONCILE, BIDVARIANCE,
 ];

@@ -1,3 +1,4 @@
+import type { GivenDay } from "../solver/books/day";
 import type { Exact } from "../solver/length/exact";
 import type { Length } from "../solver/length/length";
 
@@ -31,6 +32,7 @@ export type Column =
   | (Explained & { readonly kind: "number"; readonly sign: Sign; readonly zero?: "not given"; readonly default?: number })
   | (Explained & { readonly kind: "money"; readonly sign: Sign; readonly zero?: "not given" })
   | (Explained & { readonly kind: "rate"; readonly sign: "not negative"; readonly of: RateOf })
+  | (Explained & { readonly kind: "date" })
   | (Explained & { readonly kind: "label" })
   | (Explained & { readonly kind: "text"; readonly default?: string })
   | (Explained & { readonly kind: "choice"; readonly options: readonly string[]; readonly default?: string })
@@ -64,6 +66,7 @@ export interface ColumnValueOf {
   readonly number: number;
   readonly money: Exact;
   readonly rate: number;
+  readonly date: GivenDay;
   readonly label: string | number;
   readonly text: string;
   readonly flag: boolean;

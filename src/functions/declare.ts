@@ -51,7 +51,7 @@ interface Bounded {
 }
 
 /** Rows an argument may have, by its kind; what the largest takes, `npm run bench` shows. Empty rows at the end of a table do not count. */
-const MOST_ROWS = { table: 20_000, stair: 1_000, lengths: 20_000, cells: 200_000 } as const;
+const MOST_ROWS = { table: 20_000, stair: 1_000, lengths: 20_000, numbers: 20_000, cells: 200_000 } as const;
 
 /** Cells a range may have where one value may stand. */
 export const MOST_CELLS = 20_000;
@@ -71,6 +71,7 @@ export type Parameter =
   | (Omissible<number> & Each & { readonly kind: "rate"; readonly of: RateOf })
   | (Omissible<number> & Each & { readonly kind: "money"; readonly sign: Sign })
   | (Omissible<number> & Each & { readonly kind: "angle" })
+  | (Omissible<never> & { readonly kind: "date" })
   | (Omissible<string> & Each & { readonly kind: "choice"; readonly options: readonly string[] })
   | (Omissible<boolean> & { readonly kind: "flag" })
   | (Omissible<string> & { readonly kind: "text" })
@@ -80,6 +81,8 @@ export type Parameter =
   /** A column of lengths that are about one another; a bad one fails the call, or is undefined and shows its error in its place. */
   | (Omissible<never> &
       Bounded & { readonly kind: "lengths"; readonly sign: Sign; readonly badCells: "refuse" | "answer"; readonly plausible?: Plausible })
+  /** Numbers that are about one another, in any shape; empty cells take no part, and a bad one fails the call. */
+  | (Omissible<never> & Bounded & { readonly kind: "numbers"; readonly sign: Sign })
   | (Omissible<never> & Bounded & { readonly kind: "cells" });
 
 export type RangeParameter = Extract<Parameter, { readonly kind: keyof typeof MOST_ROWS }>;
@@ -104,6 +107,7 @@ interface ValueOf extends Omit<ColumnValueOf, "rate" | "label" | "choice"> {
   readonly unit: Unit;
   readonly stair: GivenStair;
   readonly lengths: readonly (Length | undefined)[];
+  readonly numbers: readonly Exact[];
   readonly cells: GivenCells;
 }
 
@@ -131,7 +135,8 @@ type Filled<P extends Parameters> = {
  * What a cell of a result holds; it fixes the number format. `value` takes its kind from the row, `unit` says what all lengths of the row
  * are in.
  */
-export type ResultKind = "length" | "reading" | "count" | "number" | "angle" | "rate" | "money" | "text" | "label" | "value" | "unit";
+export type ResultKind =
+  | "length" | "reading" | "count" | "number" | "angle" | "rate" | "money" | "date" | "text" | "label" | "value" | "unit";
 
 export interface ResultColumn extends Explained {
   readonly kind: ResultKind;
@@ -156,6 +161,8 @@ export type Result =
   | (Explained & { readonly kind: Exclude<ResultKind, "value" | "label" | "unit"> })
   /** As many lengths as the argument `shapeOf` holds, in its shape. */
   | (Explained & { readonly kind: "lengths"; readonly shapeOf: string })
+  /** As many amounts of money as the argument `shapeOf` holds, in its shape. */
+  | (Explained & { readonly kind: "amounts"; readonly shapeOf: string })
   | (Explained & { readonly kind: "row"; readonly columns: ResultColumns })
   | (Explained & { readonly kind: "table"; readonly columns: ResultColumns })
   | (Explained & { readonly kind: "cell" });

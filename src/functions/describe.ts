@@ -46,6 +46,7 @@ const RANGES: Readonly<Record<RangeParameter["kind"], string>> = {
   table: "table",
   stair: "stair table",
   lengths: "column of lengths",
+  numbers: "range of numbers",
   cells: "table",
 };
 
@@ -88,4 +89,4 @@ export const isMatrix = (parameter: Parameter): boolean => isRange(parameter) ||
 
 /** Whether the result is a rectangle of cells to the host, be it of one cell. */
 export const spills = (declaration: Declaration): boolean =>
-  ["table", "row", "lengths"].includes(declaration.result.kind) || Object.values(declaration.parameters).some(takesEach);
+  ["table", "row", "lengths", "amounts"].includes(declaration.result.kind) || Object.values(declaration.parameters).some(takesEach);

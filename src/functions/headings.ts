@@ -21,8 +21,9 @@ export interface OwnHeadings {
 
 export type Places = ReadonlyMap<string, number>;
 
-/** What a person writes beside a row is the person's own in every table. */
-const NOTE = folded("note");
+/** What a person writes beside a row is the person's own in every table that does not read it. */
+export const OWN_REMARKS: readonly string[] = ["note", "date", "job", "invoice"];
+const REMARKS: ReadonlySet<string> = new Set(OWN_REMARKS.map(folded));
 
 const found = new WeakMap<Columns, ReadonlyMap<string, string>>();
 
@@ -35,7 +36,7 @@ const columnKeys = (columns: Columns): ReadonlyMap<string, string> => {
 
 /** Whether a heading that this table does not read belongs to another table or result of ours, and to no result that this table takes. */
 const isForeign = (heading: string, { takes }: Table, own: OwnHeadings): boolean =>
-  folded(heading) !== NOTE && own.homeOf(heading) !== undefined && !takes.some((id) => own.isOfResult(heading, id));
+  !REMARKS.has(folded(heading)) && own.homeOf(heading) !== undefined && !takes.some((id) => own.isOfResult(heading, id));
 
 const HAS_DIGIT = /\p{N}/u;
 

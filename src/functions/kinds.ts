@@ -10,6 +10,7 @@ import {
   readAngle,
   readChoice,
   readCount,
+  readDate,
   readFlag,
   readLabel,
   readLength,
@@ -28,6 +29,7 @@ interface Rules {
   readonly rate: { readonly of: RateOf };
   readonly money: { readonly sign: Sign };
   readonly angle: object;
+  readonly date: object;
   readonly choice: { readonly options: readonly string[] };
   readonly unit: object;
   readonly flag: object;
@@ -57,6 +59,7 @@ export const KINDS: { readonly [K in CellKind]: Kind<K> } = {
   rate: { says: "rate", hasZero: true, read: (name, cell, { of }) => readRate(name, cell, of) },
   money: { says: "money", read: (name, cell, { sign }) => readMoney(name, cell, sign) },
   angle: { says: "degrees", hasZero: true, read: readAngle },
+  date: { says: "date", read: readDate },
   choice: { says: "one of", hasZero: true, read: (name, cell, { options }) => readChoice(name, cell, options) },
   unit: { says: "in or mm", hasZero: true, read: (name, cell) => readChoice(name, cell, ["in", "mm"]) },
   flag: { says: "TRUE or FALSE", hasZero: true, read: readFlag },

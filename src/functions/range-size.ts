@@ -26,8 +26,9 @@ export const tooLarge = (id: string, name: string, cells: GivenCells, parameter:
   if (takesEach(parameter)) return rows * columns > MOST_CELLS ? failed(say.tooMany(name, rows * columns, "cells", MOST_CELLS)) : undefined;
   if (!isRange(parameter)) return undefined;
   const most = mostRows(parameter);
-  if (parameter.kind === "lengths" && columns > 1)
+  const isOfCells = parameter.kind === "lengths" || parameter.kind === "numbers";
+  if (isOfCells && columns > 1)
     return rows * columns > most ? failed(say.tooMany(name, rows * columns, "cells", most)) : undefined;
-  const count = parameter.kind === "lengths" || rows <= most ? rows : rowsInUse(cells) - (isHeaded(id, name, cells, parameter) ? 1 : 0);
+  const count = isOfCells || rows <= most ? rows : rowsInUse(cells) - (isHeaded(id, name, cells, parameter) ? 1 : 0);
   return count > most ? failed(say.tooMany(name, count, "rows", most)) : undefined;
 };

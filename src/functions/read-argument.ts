@@ -1,12 +1,14 @@
 import { isBadRow } from "../solver/bad-row";
+import type { Exact } from "../solver/length/exact";
 import { type Length, lengthOf, type Unit } from "../solver/length/length";
 import { type Failed, failed, folded, type Given, type GivenCells, givenFor, isEmpty, isEmptyOrZero, isFailed } from "./cells";
+import type { Sign } from "./columns";
 import type { CellParameter, Declaration, Parameter, RangeParameter } from "./declare";
 import { defaultOf, readCell } from "./kinds";
 import { ownHeadings } from "./own-headings";
 import type { GivenStair } from "./read-stair";
 import { readTable } from "./read-table";
-import { readLength } from "./read-value";
+import { readExactNumber, readLength } from "./read-value";
 import { say } from "./say";
 
 /** What a call works in: the unit of its bare numbers; undefined where a function has none and its numbers, in inches, say none. */
@@ -32,7 +34,9 @@ export const readArgument = (name: string, cells: GivenCells | undefined, parame
   const columns = cells?.[0]?.length ?? 0;
   if (rows * columns > 1) return failed(say.oneValue(name, rows, columns));
   const cell = cells?.[0]?.[0] ?? null;
-  if (!isEmpty(cell)) return lengthInWords(cell, parameter, unit) ?? readCell(name, cell, parameter, unit);
+  // An empty cell, which desktop hosts send as 0, is no date.
+  const isNoDate = cell === 0 && parameter.kind === "date" && parameter.optional === true;
+  if (!isEmpty(cell) && !isNoDate) return lengthInWords(cell, parameter, unit) ?? readCell(name, cell, parameter, unit);
   if (parameter.default !== undefined) return defaultOf(parameter, unit);
   if (parameter.optional === true || parameter.defaultsTo !== undefined) return undefined;
   return failed(say.missing(name, parameter.says));
@@ -60,7 +64,24 @@ export const readRange = (
     return (parameter.badRows === "refuse" ? rows.find(isBadRow)?.bad : undefined) ?? rows;
   }
   if (parameter.kind === "lengths") return lengthsOf(name, cells, parameter, unit);
+  if (parameter.kind === "numbers") return numbersOf(name, cells, parameter.sign);
   return cells;
+};
+
+/** Numbers in the shape they were given in; undefined where a cell is empty. */
+export interface Numbers {
+  readonly rows: readonly (readonly (Exact | undefined)[])[];
+}
+
+const numbersOf = (name: string, cells: GivenCells, sign: Sign): Numbers | Failed => {
+  const rows = cells.map((row, line) =>
+    row.map((cell, column) => {
+      const place = row.length > 1 ? `${name}, row ${line + 1}, column ${column + 1}` : `${name}, row ${line + 1}`;
+      return isEmpty(cell) ? undefined : readExactNumber(place, cell, sign);
+    }),
+  );
+  const bad = rows.flat().find(isFailed);
+  return bad ?? { rows: rows as Numbers["rows"] };
 };
 
 /** Lengths in the shape they were given in; undefined where a cell takes no part. */

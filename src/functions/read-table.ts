@@ -108,13 +108,14 @@ export const readTable = <C extends Columns>(
   return data.map(({ row, number }): TableRow<C> => {
     const { label, says } = rowName(row, places, number);
     const values: Record<string, unknown> = { row: number };
+    let bad: Failed | undefined;
     for (const { key, column, heading, index } of read) {
       const name = `${heading} in ${says}`;
       const value = index === undefined ? defaultOf(column, unit) : readColumn(name, row[index] ?? null, column, unit);
-      if (isFailed(value)) return { bad: value, label };
-      if (value !== undefined) values[key] = value;
+      if (isFailed(value)) bad ??= value;
+      else if (value !== undefined) values[key] = value;
       else if (index === undefined && zeroIsPossible(column)) values[key] = emptyMeans(name, column, unit);
     }
-    return values as GoodRow<C>;
+    return bad === undefined ? (values as GoodRow<C>) : { bad, label, row: number, read: values };
   });
 };

@@ -1,3 +1,4 @@
+import { dayOfText, type GivenDay } from "../solver/books/day";
 import { Exact, exact, SPREADSHEET_DIGITS } from "../solver/length/exact";
 import { type Length, lengthIn, lengthOf, measure, type Unit } from "../solver/length/length";
 import { parseLength } from "../solver/length/parse-length";
@@ -102,6 +103,11 @@ export const readMoney = (name: string, cell: Given, sign: Sign): Exact | Failed
   return isFailed(value) ? value : (signed(name, value, sign, cell) ?? value);
 };
 
+export const readExactNumber = (name: string, cell: Given, sign: Sign): Exact | Failed => {
+  const value = readExact(name, cell, "a number");
+  return isFailed(value) ? value : (signed(name, value, sign, cell) ?? value);
+};
+
 export interface NumberRule {
   readonly sign: Sign;
   readonly least?: number;
@@ -159,8 +165,30 @@ export const readAngle = (name: string, cell: Given): number | Failed => {
   return value.abs().lt(STEEPEST) ? value.toNumber() : failed(say.mustBe(name, "less than 90 degrees either way", cell));
 };
 
-const matched = (cell: string | number, options: readonly string[]): string | undefined =>
-  options.find((option) => folded(option) === folded(String(cell)));
+/** Numbers under 1950-01-01 are years, days of a month or quantities; the last is 9999-12-31. */
+const FIRST_DAY = 18_264;
+const LAST_DAY = 2_958_465;
+
+/** A day: the whole number of a spreadsheet's date, or text in the one order of year, month and day that reads one way. */
+export const readDate = (name: string, cell: Given): GivenDay | Failed => {
+  if (isFailed(cell)) return passedOn(name, cell);
+  if (typeof cell === "number" && Number.isInteger(cell) && cell >= FIRST_DAY && cell <= LAST_DAY) return { day: cell, given: cell };
+  const day = typeof cell === "string" ? dayOfText(cell.trim()) : undefined;
+  if (day !== undefined && typeof cell === "string") return { day, given: cell.trim() };
+  const isTimed = typeof cell === "number" && !Number.isInteger(cell) && cell > FIRST_DAY && cell < LAST_DAY;
+  return failed(say.mustBe(name, isTimed ? "a date without a time of day" : "a date, or text such as 2026-03-04", cell));
+};
+
+const optionKeys = new WeakMap<readonly string[], ReadonlyMap<string, string>>();
+
+/** The options by their keys, of several under one the first: thousands of rows choose from the same. */
+const keysOf = (options: readonly string[]): ReadonlyMap<string, string> => {
+  const keys = optionKeys.get(options) ?? new Map([...options].reverse().map((option) => [folded(option), option]));
+  optionKeys.set(options, keys);
+  return keys;
+};
+
+const matched = (cell: string | number, options: readonly string[]): string | undefined => keysOf(options).get(folded(String(cell)));
 
 export const readChoice = (name: string, cell: Given, options: readonly string[]): string | Failed => {
   if (isFailed(cell)) return passedOn(name, cell);

@@ -1,4 +1,5 @@
 import { TURNS } from "../solver/layout/flights/flight-given";
+import { MOVE_KINDS } from "../solver/books/ledger/move";
 import type { StairLabelName } from "../solver/layout/stair-facts";
 import { STAIR_LABELS, type StairLabel } from "../solver/stair-labels";
 import { TAKEOFF_ITEMS, TAKEOFF_UNITS } from "../solver/takeoff/items";
@@ -347,7 +348,7 @@ export const bought = table(
     },
     waste: { kind: "number", sign: "not negative", onlyHeaded: true, says: "How many of the quantity were wasted." },
   },
-  { ...PRICE_OR_COST, takes: ["ORDER", "BUY", "EXTEND", "RECONCILE"] },
+  { ...PRICE_OR_COST, takes: ["ORDER", "BUY", "EXTEND", "JOBCOST"] },
 );
 
 export const used = table("used", "One row per item used.", {
@@ -370,6 +371,45 @@ export const schedule = table(
     change: { kind: "flag", default: false, says: "Whether the row is an accepted change of the contract." },
   },
   { hasTotals: true },
+);
+
+export const moves = table(
+  "moves",
+  "One row per move of goods, or of money for goods; headings are required.",
+  {
+    date: {
+      kind: "date", required: true,
+      says: "A date of the sheet, in its 1900 system, or text such as 2026-03-04; no other text, because 3/4/26 reads two ways.",
+    },
+    job: {
+      kind: "label",
+      says:
+        "Where goods go; of transfer, offcut, scrap and return where they come from. Empty or `rack` for the rack, `shop` for supplies " +
+        "and overhead; any other name is a job.",
+    },
+    item: { kind: "label", says: "Name of the goods; of freight, tax and credit the only goods of the invoice it is for." },
+    quantity: {
+      kind: "number", sign: "any", required: true, zero: "not given", words: { none: 0 },
+      says: "How many, more than 0; `none` for a count of nothing. Empty for money: freight, tax, credit, invoice total.",
+    },
+    unit: { kind: "text", default: "", says: "Unit of the quantity. Empty only where every row of the item leaves it empty." },
+    cost: {
+      kind: "money", sign: "any", required: true, zero: "not given",
+      says: "Money of the row as on the paper, never a price of one; rounded to cents once, here. Empty where goods go at the average.",
+    },
+    kind: {
+      kind: "choice", options: MOVE_KINDS, required: true,
+      says: "What the row is. A purchase with quantity and cost both negative is a return; a negative credit is a debit note.",
+    },
+    to: { kind: "label", says: "Where a transfer or an offcut goes: a job, `shop` or `rack`." },
+    invoice: { kind: "label", says: "Number of the paper: ties freight, tax, credit and invoice total to its purchases." },
+    of: { kind: "label", says: "Of an offcut: the item it was cut from." },
+    share: {
+      kind: "number", sign: "positive",
+      says: "Of an offcut: how much of one of those one offcut is, up to 1; by length for sticks, =6/16.",
+    },
+  },
+  { ambiguous: () => "eleven columns are not read by their place;" },
 );
 
 export const amendments = table("amendments", "One row per limit the local authority has changed.", {

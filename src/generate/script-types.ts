@@ -50,11 +50,13 @@ export const parameterType = (parameter: Parameter, tableType: (parameter: Param
     case "flag":
       return "boolean";
     case "text":
+    case "date":
       return "string | number";
     case "table":
     case "stair":
       return tableType(parameter);
     case "lengths":
+    case "numbers":
     case "cells":
       return "CellRange";
     default:
@@ -63,7 +65,7 @@ export const parameterType = (parameter: Parameter, tableType: (parameter: Param
 };
 
 const TEXTUAL: readonly string[] = ["text", "unit"];
-const EITHER: readonly string[] = ["value", "label", "cell"];
+const EITHER: readonly string[] = ["value", "label", "cell", "date"];
 
 const valueType = (kind: string): string =>
   TEXTUAL.includes(kind) ? "string" : EITHER.includes(kind) ? "string | number | boolean" : "number";
@@ -74,7 +76,7 @@ const member = ([key, { kind, mayLack }]: readonly [string, ResultColumn]): stri
 /** The type of an answer where each argument has one value. */
 export const resultType = (result: Result): string => {
   if (result.kind === "row") return `[[${Object.entries(result.columns).map(member).join(", ")}]]`;
-  return result.kind === "table" || result.kind === "lengths" ? "Rows" : valueType(result.kind);
+  return ["table", "lengths", "amounts"].includes(result.kind) ? "Rows" : valueType(result.kind);
 };
 
 export interface TypedArgument {

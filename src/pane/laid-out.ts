@@ -85,6 +85,7 @@ const unitOf = (parameters: readonly (readonly [Parameter, Rows])[]): string => 
 const kindsOf = ({ result }: Declaration): readonly ResultKind[] | ResultKind => {
   if (result.kind === "table" || result.kind === "row") return Object.values(result.columns).map(({ kind }) => kind);
   if (result.kind === "lengths") return "length";
+  if (result.kind === "amounts") return "money";
   return result.kind === "cell" ? "value" : result.kind;
 };
 

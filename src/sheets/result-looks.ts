@@ -12,6 +12,7 @@ const FORMATS: Readonly<Partial<Record<ResultKind, string>>> = {
   angle: ANGLE,
   rate: PERCENT,
   money: MONEY,
+  date: "yyyy-mm-dd",
   value: MIXED,
 };
 

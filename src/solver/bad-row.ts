@@ -2,6 +2,9 @@
 export interface BadRow<Bad> {
   readonly bad: Bad;
   readonly label: string | number;
+  /** Its place, and what could be read of it, by column: what it may be about. */
+  readonly row?: number;
+  readonly read?: Readonly<Record<string, unknown>>;
 }
 
 export const isBadRow = <Row extends object, Bad>(row: Row | BadRow<Bad>): row is BadRow<Bad> => "bad" in row;

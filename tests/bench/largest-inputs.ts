@@ -1,4 +1,5 @@
 import type { WorksheetFunction } from "../host/stand-in";
+import { shopMoves } from "./shop-moves";
 
 /** The most seconds the largest promised input of a function may take. */
 const SECONDS = 2;
@@ -232,6 +233,27 @@ const LARGEST: readonly LargestInput[] = [
     id: "PROGRESSBILLING",
     says: "2,000 rows, with retainage and a deposit",
     cells: () => [[["item", "value", "done", "stored"], ...rows(2_000, (n) => [`part ${n}`, 100.005, 0.5, 10.005])], 0.1, 500, 900],
+  },
+  { id: "ALLOCATE", says: "20,000 weights", cells: () => [1_234_567.89, rows(20_000, (n) => [1 + (n % 97) / 7])] },
+  { id: "STOCKLEDGER", says: "20,000 moves of 60 jobs, 300 items", cells: () => [shopMoves(20_000)] },
+  { id: "STOCKLEDGER", says: "the same again, reckoned before", cells: () => [shopMoves(20_000)] },
+  { id: "RACK", says: "20,000 moves, 4,000 items", cells: () => [shopMoves(20_000, 4_000)] },
+  { id: "JOBCOST", says: "the same again, reckoned before", cells: () => [shopMoves(20_000, 4_000)] },
+  { id: "MONTHCLOSE", says: "the same again, reckoned before", cells: () => [shopMoves(20_000, 4_000)] },
+  {
+    id: "MONTHCLOSE",
+    says: "20,000 moves but one edited",
+    cells: () => [shopMoves(20_000, 4_000).map((row, place) => (place === 10_001 ? row.map((cell) => (cell === 120 ? 121 : cell)) : row))],
+  },
+  {
+    id: "STOCKLEDGER",
+    says: "20,000 purchases of names of no pattern on 400 invoices",
+    cells: () => [
+      [
+        ["date", "item", "quantity", "unit", "cost", "kind", "invoice"],
+        ...rows(20_000, (n) => ["2026-03-02", scattered(n), 3, "each", 38.005, "purchase", `A-${n % 400}`]),
+      ],
+    ],
   },
   { id: "BID", says: "20,000 costs", cells: () => [rows(20_000, (n) => [`goods ${n}`, 38.005])] },
 ];

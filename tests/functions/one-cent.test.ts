@@ -93,6 +93,19 @@ describe("three boards at 38.005", () => {
     expect(direct(answered("EXTEND", goods([["oak", 3, "each"]]), prices))).toEqual(["direct", ONE_ROW, ""]);
   });
 
+  test("STOCKLEDGER and MONTHCLOSE", () => {
+    const paper = (count: number, quantity: number): Cells => [
+      ["date", "item", "quantity", "unit", "cost", "kind"],
+      ...Array.from({ length: count }, () => ["2026-03-02", "oak", quantity, "each", quantity * PRICE, "purchase"]),
+    ];
+    const closing = (rows: Cells): unknown => under("closing", answered("MONTHCLOSE", rows)).at(-1);
+    expect([under("cost", answered("STOCKLEDGER", paper(1, 3))), closing(paper(1, 3))]).toEqual([[ONE_ROW], ONE_ROW]);
+    expect([under("cost", answered("STOCKLEDGER", paper(3, 1))), closing(paper(3, 1))]).toEqual([
+      [EACH_OF_THREE, EACH_OF_THREE, EACH_OF_THREE],
+      THREE_ROWS,
+    ]);
+  });
+
   test("ORDER", () => {
     expect(bought(answered("ORDER", STAIR, oneBlank))).toEqual([ONE_ROW]);
     const three = bought(answered("ORDER", STAIR, threeBlanks));

@@ -74,7 +74,9 @@ test.each(REFUSED)("%s is refused with its line, what it reads and what to write
   expect(says).toMatch(/^[^]*[^.]\.$/);
 });
 
-test.each(["", "  \n ", "step\tback\n1\t36", "Readings of the back stair"])("a text with no set in it says with what one begins", (text) => {
+const WITHOUT_A_SET = ["", "  \n ", "step\tback\n1\t36", "Readings of the back stair"];
+
+test.each(WITHOUT_A_SET)("a text with no set in it says with what one begins", (text) => {
   expect(readReadings(text)).toEqual({
     says: 'No line reads "Treadsheet readings 1", with which readings begin; paste the whole text as the telephone gave it.',
   });

@@ -57,7 +57,8 @@ const labelPlaces = (declaration: Declaration, label: string) => (worked: Worked
 const found = (declaration: Declaration): readonly Output[] => {
   const { result } = declaration;
   if (!("columns" in result)) {
-    const kind = result.kind === "lengths" ? "length" : result.kind === "cell" ? "value" : result.kind;
+    const ofAll: Readonly<Record<string, ResultKind>> = { lengths: "length", amounts: "money", cell: "value" };
+    const kind = ofAll[result.kind] ?? (result.kind as ResultKind);
     return [
       {
         name: declaration.id,

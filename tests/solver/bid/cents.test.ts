@@ -1,5 +1,5 @@
 import * as fc from "fast-check";
-import { cents } from "../../../src/solver/bid/cents";
+import { cents, shareInCents } from "../../../src/solver/bid/cents";
 import { Exact } from "../../../src/solver/length/exact";
 
 // by hand: half a cent goes away from zero, anything less to the nearer cent
@@ -23,4 +23,17 @@ test("credits round like charges, and never by more than half a cent", () => {
       expect(cents(amount).times(100).isInteger()).toBe(true);
     }),
   );
+});
+
+// by hand: 66.67 / 2 = 33.335; 100 / 3 = 33.333...; 2 / 3 of 1.00 = 0.6667; 0.05 / 10 is half a cent
+test.each([
+  ["66.67", "1", "2", "33.34"],
+  ["-66.67", "1", "2", "-33.34"],
+  ["100", "1", "3", "33.33"],
+  ["1", "2", "3", "0.67"],
+  ["0.05", "1", "10", "0.01"],
+  ["0.05", "0.9999999999999999999999", "10", "0"],
+  ["0", "1", "3", "0"],
+])("%s for %s of %s is %s", (amount, part, whole, printed) => {
+  expect(shareInCents(new Exact(amount), new Exact(part), new Exact(whole)).toString()).toBe(printed);
 });

@@ -1,4 +1,24 @@
+import {
+  JOBCOST_OF_APRIL,
+  JOBCOST_OF_MARCH,
+  MONTH_MOVES,
+  MONTHCLOSE_OF_BOTH,
+  RACK_OF_APRIL,
+  RACK_OF_MARCH,
+  STOCKLEDGER_OF_MONTH,
+} from "../../solver/books/worked-month";
 import type { WorkedCase } from "../case-kind";
+
+const BY_HAND = "a month reckoned by hand, and twice by arithmetic that shares no code: see the worked month of the tests";
+
+/** What a few rows more than the worked month has come to. */
+const NAMES_ALIKE = [
+  ["date", "job", "item", "quantity", "unit", "cost", "kind"],
+  ["2026-03-02", "", "oak blank", 10, "each", 500, "purchase"],
+  ["2026-03-02", "", "oak blnak", 2, "each", 120, "purchase"],
+  ["2026-03-03", "Elm 12", "oak blank", 4, "each", "", "issue"],
+  ["2026-03-31", "", "oak blank", "none", "each", "", "count"],
+] as const;
 
 export const bookCases: Readonly<Record<string, readonly WorkedCase[]>> = {
   HOURS: [
@@ -106,6 +126,41 @@ export const bookCases: Readonly<Record<string, readonly WorkedCase[]>> = {
       from: "by hand: 2 blanks over, all of them wasted over the 3 allowed, 104; 8 ft of cove over at 1.20, of which 4 ft wasted over 4",
     },
   ],
+  STOCKLEDGER: [
+    { given: { moves: MONTH_MOVES }, gives: STOCKLEDGER_OF_MONTH, from: BY_HAND },
+    {
+      given: { moves: NAMES_ALIKE },
+      shows: [
+        { row: 2, note: 'like "oak blnak" in row 3: same goods?' },
+        { row: 5, value: 300, quantity: 0, onTheRack: 0, note: 'book 6, short 6; like "oak blnak" in row 3: same goods?' },
+      ],
+      from: "by hand: 6 of 10 at 50 are left in the books and none counted; two letters have changed places",
+    },
+  ],
+  RACK: [
+    { given: { moves: MONTH_MOVES, from: "2026-03-01", to: "2026-03-31" }, gives: RACK_OF_MARCH, from: BY_HAND },
+    { given: { moves: MONTH_MOVES, from: "2026-04-01", to: "2026-04-30" }, gives: RACK_OF_APRIL, from: BY_HAND },
+    {
+      given: { moves: NAMES_ALIKE },
+      shows: [{ item: "oak blank", short: 6, quantity: 0, value: 0, note: 'like "oak blnak" in row 3: same goods?' }],
+      from: "by hand: two letters have changed places",
+    },
+  ],
+  JOBCOST: [
+    { given: { moves: MONTH_MOVES, to: "2026-03-31" }, gives: JOBCOST_OF_MARCH, from: BY_HAND },
+    { given: { moves: MONTH_MOVES, to: "2026-04-30" }, gives: JOBCOST_OF_APRIL, from: BY_HAND },
+    {
+      given: { moves: MONTH_MOVES, job: "elm 12", to: "2026-03-31" },
+      gives: JOBCOST_OF_MARCH.filter(([job]) => job === "job" || job === "Elm 12"),
+      from: BY_HAND,
+    },
+    {
+      given: { moves: NAMES_ALIKE },
+      shows: [{ job: "Elm 12", cost: 200, note: 'like "oak blnak" in row 3: same goods?' }],
+      from: "by hand: 4 at 50; two letters have changed places",
+    },
+  ],
+  MONTHCLOSE: [{ given: { moves: MONTH_MOVES }, gives: MONTHCLOSE_OF_BOTH, from: BY_HAND }],
   RECONCILE: [
     {
       given: {
