@@ -63,6 +63,7 @@ export const answerCells = (filled: ReadonlyMap<string, unknown>, context: Conte
   }
   const answer = declaration.solve(given as never);
   if (isProblem(answer)) return worded(answer, context);
+  if (isFailed(answer)) return answer;
   const { result } = declaration;
   if (result.kind === "table") {
     const rows = (answer as readonly ResultRow[]).map((row) => answerRow(row, result.columns, context));

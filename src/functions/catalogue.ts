@@ -1,5 +1,7 @@
 import { BID } from "./bid/bid";
 import { EXTEND } from "./bid/extend";
+import { PRICECHANGE } from "./bid/pricechange";
+import { QUOTE } from "./bid/quote";
 import { SELLINGPRICE } from "./bid/sellingprice";
 import { RECONCILE } from "./books/reconcile";
 import { VARIANCE } from "./books/variance";
@@ -72,7 +74,7 @@ export const catalogue: readonly Declaration[] = [
   BLANK, ORDER,
   CUTS, BUY, PLAN, OFFCUTS, BOARDFEET,
   TREADFIT, RISERFIT, MISREAD, NEXTSTEP, MARKS, RISERMARKS, NOTCH, RISERHEIGHT, RELIEF, BEVEL, GAP,
-  TAKEOFF, ADHESIVE, HOURS, EXTEND, SELLINGPRICE, BID,
+  TAKEOFF, ADHESIVE, HOURS, EXTEND, SELLINGPRICE, BID, QUOTE, PRICECHANGE,
   EMC, MOVEMENT, TREADLOAD,
   VARIANCE, RECONCILE,
 ];

@@ -119,10 +119,9 @@ export const inventedJob: Filling = {
   beadDiameter: 0.3125,
   cartridge: "10.1 fl oz",
   items: ITEMS,
-  overhead: 0.12,
-  profit: 0.15,
-  basis: "margin",
-  tax: 0.065,
+  terms: [["overhead on cost", 0.12], ["profit of price", 0.15], ["tax on price", 0.065]],
+  roundUpTo: "",
+  besides: [],
   invoices: [
     ["oak blank 42", 13, 708.5],
     ["oak blank 42", 1, 61],

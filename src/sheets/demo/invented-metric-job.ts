@@ -106,10 +106,9 @@ export const inventedMetricJob: Filling = {
   beadDiameter: 6,
   cartridge: "310 ml",
   items: ITEMS,
-  overhead: 0.12,
-  profit: 0.15,
-  basis: "margin",
-  tax: 0.2,
+  terms: [["overhead on cost", 0.12], ["profit of price", 0.15], ["tax on price", 0.2]],
+  roundUpTo: "",
+  besides: [],
   invoices: [],
   used: [],
   trial:

@@ -110,7 +110,7 @@ const answers = (filling: Filling): readonly Answer[] => [
   },
   { over: ["F", "F"], name: "wood to buy", value: "Order!C4+'Cut plan'!A4", from: "'Cut plan'!Q8", format: MONEY, under: moneyOf(filling) },
   {
-    over: ["G", "G"], name: `price${ofAll(filling)}`, value: "Bid!A4+0", from: "Bid!A14", format: MONEY,
+    over: ["G", "G"], name: `price${ofAll(filling)}`, value: "Bid!A4+0", from: "Bid!A19", format: MONEY,
     under: `${moneyOf(filling)} before tax`,
   },
   {
