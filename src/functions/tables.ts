@@ -302,8 +302,9 @@ const COSTS_FURTHER = {
 export const costs = table("costs", "One row per cost.", COSTS, COSTS_FURTHER);
 
 /** The same for two bids beside one another, in which how many there are says why a cost is another. */
+const { price: _asExtendGivesIt, ...COSTS_ALONE } = COSTS;
 export const changedCosts = table("changed costs", "One row per cost.", {
-  ...COSTS,
+  ...COSTS_ALONE,
   quantity: { kind: "number", sign: "any", zero: "not given", onlyHeaded: true, says: "How many, as EXTEND gives it; a return is negative." },
 }, COSTS_FURTHER);
 

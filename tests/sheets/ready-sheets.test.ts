@@ -16,7 +16,7 @@ test("the ready sheets are the demo's, in the order of the job, and say what the
     ["Order", ["Layout"]],
     ["Cut plan", ["Job", "Layout", "Order", "Fit"]],
     ["Fit", ["Job", "Survey", "Layout", "Order"]],
-    ["Takeoff", ["Layout", "Order", "Cut plan", "Bid"]],
+    ["Takeoff", ["Job", "Layout", "Order", "Cut plan", "Bid"]],
     ["Bid", ["Job", "Takeoff"]],
     ["Books", ["Job", "Cut plan"]],
   ]);
