@@ -305,7 +305,13 @@ export const costs = table("costs", "One row per cost.", COSTS, COSTS_FURTHER);
 const { price: _asExtendGivesIt, ...COSTS_ALONE } = COSTS;
 export const changedCosts = table("changed costs", "One row per cost.", {
   ...COSTS_ALONE,
-  quantity: { kind: "number", sign: "any", zero: "not given", onlyHeaded: true, says: "How many, as EXTEND gives it; a return is negative." },
+  quantity: {
+    kind: "number",
+    sign: "any",
+    zero: "not given",
+    onlyHeaded: true,
+    says: "How many, as EXTEND gives it; a return is negative.",
+  },
 }, COSTS_FURTHER);
 
 export const terms = table("terms", "One row per term of the bid; its label says what the rate is of.", {

@@ -76,7 +76,10 @@ export const BID = declare({
   problems: BID_PROBLEMS,
   examples: [
     {
-      given: { costs: STAIR_COSTS, terms: [["label", "rate"], ["overhead on cost", "10%"], ["profit on cost", "20%"], ["tax on price", "7%"]] },
+      given: {
+        costs: STAIR_COSTS,
+        terms: [["label", "rate"], ["overhead on cost", "10%"], ["profit on cost", "20%"], ["tax on price", "7%"]],
+      },
       gives: [
         HEADINGS,
         ["materials", 600, 0.454545454545455, ""],

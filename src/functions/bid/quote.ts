@@ -9,7 +9,12 @@ export const QUOTE = declare({
   group: "Takeoff and bid",
   says: "What a customer is asked, part by part and with each alternate, without a cost in sight.",
   parameters: {
-    costs: { kind: "table", table: costTable, badRows: "refuse", says: "Costs, as for BID; `part` names the line of the quote, `option` an alternate." },
+    costs: {
+      kind: "table",
+      table: costTable,
+      badRows: "refuse",
+      says: "Costs, as for BID; `part` names the line of the quote, `option` an alternate.",
+    },
     terms: { kind: "table", table: termTable, rows: 100, badRows: "refuse", says: "The terms, as for BID." },
     headings,
   },
@@ -22,7 +27,10 @@ export const QUOTE = declare({
         says: "Part as first written; `other work` for rows without a part, `work` where no row has one; total; of an alternate, its part.",
       },
       option: { kind: "text", says: "The alternate, beside its price." },
-      price: { kind: "money", says: "The part's share of the rounded price; of an alternate, the price with it less the price without it." },
+      price: {
+        kind: "money",
+        says: "The part's share of the rounded price; of an alternate, the price with it less the price without it.",
+      },
       tax: { kind: "money", says: "The part's share of the tax; of an alternate, the tax with it less the tax without it." },
       total: { kind: "money", says: "Price and tax." },
     },

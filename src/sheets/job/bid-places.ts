@@ -18,6 +18,7 @@ export const TERMS = {
   rows: TERM_ROWS,
   labels: `A${TERMS_FIRST}:A${TERMS_FIRST + TERM_ROWS - 1}`,
   rates: `B${TERMS_FIRST}:B${TERMS_FIRST + TERM_ROWS - 1}`,
+  ratesBeside: `A${TERMS_FIRST}:B${TERMS_FIRST + TERM_ROWS - 1}`,
   firstRate: `B${TERMS_FIRST}`,
   roundUpTo: `A${TERMS_FIRST + TERM_ROWS}`,
   all: `A${TERMS_FIRST - 1}:B${TERMS_FIRST + TERM_ROWS}`,

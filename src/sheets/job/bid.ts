@@ -78,7 +78,7 @@ const cautions = (): string => {
 
 /** What one more of an item sells at: its cost with the profit of the bid alone. */
 const spare = (unit: Filling["unit"]): string => {
-  const profit = `FILTER(${TERMS.first}:${TERMS.rates.slice(TERMS.rates.indexOf(":") + 1)},LEFT(${TERMS.labels},6)="profit",HSTACK("profit on cost",0))`;
+  const profit = `FILTER(${TERMS.ratesBeside},LEFT(${TERMS.labels},6)="profit",HSTACK("profit on cost",0))`;
   const one = `HSTACK("one",STAIR.PICK(${GATHERED}#,${ONE_MORE.of},"price"))`;
   return `IF(${ONE_MORE.of}="","",STAIR.PICK(${call(BID, unit, { costs: one, terms: profit })},"price","cost"))`;
 };

@@ -1,6 +1,6 @@
 import { goodsKey } from "../goods/goods-key";
 import { EACH, type GoodsUnit, converted, goodsUnit, isConvertible } from "../goods/goods-unit";
-import { joinedNotes, type NearName, nearNames, suspectNote } from "../goods/near-names";
+import { type NearName, nearNames, suspectNote } from "../goods/near-names";
 import { Exact, exact } from "../length/exact";
 import { isProblem, type Problem } from "../problem";
 import { bidFigures, type BidLabel, costsOfBid, type NoBid, termsOf } from "./bid";
@@ -125,7 +125,7 @@ export const priceChange = (before: PricedBid, after: PricedBid): readonly Chang
   const is = costsOfBid(after.costs, after.terms, after.option);
   if (isProblem(is)) return is;
   const [figures, now] = [bidFigures(directCosts(was), before.terms), bidFigures(directCosts(is), after.terms)];
-  const row = (cause: Cause, amount: Exact, ...notes: readonly string[]): ChangeRow => ({ cause, item: "", amount, note: joinedNotes(...notes) });
+  const row = (cause: Cause, amount: Exact, note = ""): ChangeRow => ({ cause, item: "", amount, note });
   const changed = (label: (typeof BETWEEN)[number] | "tax"): ChangeRow =>
     row(label, now[label].minus(figures[label]), termsNote(label, before.terms, after.terms));
   return [

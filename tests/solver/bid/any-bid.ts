@@ -22,7 +22,7 @@ export const anyTerms: fc.Arbitrary<Terms> = fc
   .record({
     burden: share(1), taxPaidOnMaterials: share(0.3), contingency: share(0.3),
     overhead: share(0.4), profit: share(0.4), tax: share(0.3),
-    overheadOf: fc.constantFrom("overheadOnCost" as const, "overheadOnLabour" as const, "overheadOnMaterials" as const, "overheadOfPrice" as const),
+    overheadOf: fc.constantFrom("overheadOnCost", "overheadOnLabour", "overheadOnMaterials", "overheadOfPrice"),
     profitOf: fc.constantFrom("profitOnCost" as const, "profitOfPrice" as const),
     taxOf: fc.constantFrom("taxOnPrice" as const, "taxOnMaterials" as const),
     roundUpTo: fc.constantFrom(0, 0.05, 1, 10).map((to) => new Exact(to)),

@@ -15,7 +15,8 @@ type Rates = Partial<Record<TermName, number | string>>;
 const stated = (rates: Rates): Terms =>
   termsWith(Object.fromEntries(Object.entries(rates).map(([name, rate]) => [name, new Exact(rate)])) as Partial<Terms>);
 
-const cost = (amount: number | string, further: Partial<Cost> = {}): Cost => ({ item: "goods", row: 1, cost: new Exact(amount), ...further });
+const cost = (amount: number | string, further: Partial<Cost> = {}): Cost =>
+  ({ item: "goods", row: 1, cost: new Exact(amount), ...further });
 const labour = (amount: number): Cost => cost(amount, { kind: "labour" });
 
 const figuresOf = (costs: readonly Cost[], terms: Terms, option = ""): Record<string, number> => {
@@ -48,7 +49,9 @@ test("1,000 at 32 % and 10 %: the label says what each is of, and so which price
   });
   // The same book's price on cost, 1,452: 1,000 x 1.32 x 1.1. By hand: 1,320 / 0.9 = 1,466.67.
   expect(figures([cost(1000)], { overheadOnCost: 0.32, profitOnCost: 0.1 })).toMatchObject({ overhead: 320, profit: 132, price: 1452 });
-  expect(figures([cost(1000)], { overheadOnCost: 0.32, profitOfPrice: 0.1 })).toMatchObject({ overhead: 320, profit: 146.67, price: 1466.67 });
+  expect(figures([cost(1000)], { overheadOnCost: 0.32, profitOfPrice: 0.1 })).toMatchObject({
+    overhead: 320, profit: 146.67, price: 1466.67,
+  });
   // Overhead of price under a markup: price = 1,000 x 1.1 / (1 - 0.32 x 1.1) = 1,697.53; 32 % is 543.21; 10 % of 1,543.21 is 154.32.
   expect(figures([cost(1000)], { overheadOfPrice: 0.32, profitOnCost: 0.1 })).toMatchObject({
     overhead: 543.21, profit: 154.32, price: 1697.53,
@@ -58,7 +61,9 @@ test("1,000 at 32 % and 10 %: the label says what each is of, and so which price
 // Marion County (Oregon) change order letter: 15 % on labor, 10 % on materials.
 test("overhead on labour and on materials stand together", () => {
   // by hand: 400 x 15 % = 60, 600 x 10 % = 60
-  expect(figures([labour(400), cost(600)], { overheadOnLabour: 0.15, overheadOnMaterials: 0.1 })).toMatchObject({ overhead: 120, price: 1120 });
+  expect(figures([labour(400), cost(600)], { overheadOnLabour: 0.15, overheadOnMaterials: 0.1 })).toMatchObject({
+    overhead: 120, price: 1120,
+  });
 });
 
 // Remodeling magazine, How Much Does an Employee Cost: 42.15 % of a wage of 20, 28.43.
@@ -203,14 +208,18 @@ describe("in a sheet", () => {
   });
 
   test("a kind says more than a unit, and a row called labour is labour", () => {
-    const costs = [["item", "cost", "unit", "kind"], ["labor", 10, "", ""], ["rented saw", 20, "hour", "subcontract"], ["drawing", 5, "", "Labor"]];
+    const costs = [
+      ["item", "cost", "unit", "kind"], ["labor", 10, "", ""], ["rented saw", 20, "hour", "subcontract"], ["drawing", 5, "", "Labor"],
+    ];
     expect([row("labour", costs, [["burden", 0]])?.[1], row("subcontract", costs, [["burden", 0]])?.[1]]).toEqual([15, 20]);
     // Three columns need no headings.
     expect(row("subcontract", [["rented saw", 20, "subcontract"]], [["burden", 0]])?.[1]).toBe(20);
   });
 
   test("labels are read in any spelling, and a term left empty or 0 is none", () => {
-    const terms = [["label", "rate"], ["Overhead on Labor", ""], ["overhead of PRICE", 0], ["overhead on costs", "20 %"], ["contingency", null]];
+    const terms = [
+      ["label", "rate"], ["Overhead on Labor", ""], ["overhead of PRICE", 0], ["overhead on costs", "20 %"], ["contingency", null],
+    ];
     expect(row("overhead", WOOD, terms)).toEqual(["overhead", 20, expect.closeTo(1 / 6, 12), "overhead on cost 20 %"]);
     expect(table(WOOD, TERM_NAMES.map((name) => [words(name), 0]))).toHaveLength(14);
   });
@@ -243,10 +252,16 @@ describe("in a sheet", () => {
   test.each<[readonly unknown[], string]>([
     [BUT("overhead on cost", 25), "rate in row 2 (overhead on cost): 25 is 2500 %, write 25% or 0.25"],
     [BUT("burden", 5.5), "rate in row 2 (burden): 5.5 is 550 %, write 5.5% or 0.055"],
-    [BUT("overhead of price", 1.5), 'rate in row 2 (overhead of price): 1.5 is 150 %, more than the whole; write "150%" if it is meant, else a share under 1'],
+    [
+      BUT("overhead of price", 1.5),
+      'rate in row 2 (overhead of price): 1.5 is 150 %, more than the whole; write "150%" if it is meant, else a share under 1',
+    ],
     [BUT("overhead of price", "150%"), "terms: overhead of price 150 % leaves nothing for the cost; write less"],
     [BUT("profit of price", 1), "terms: profit of price 100 % leaves nothing for the cost; write less"],
-    [BUT("contingency", 1.33), 'rate in row 2 (contingency): 1.33 is 133 %, more than the whole; write "133%" if it is meant, else a share under 1'],
+    [
+      BUT("contingency", 1.33),
+      'rate in row 2 (contingency): 1.33 is 133 %, more than the whole; write "133%" if it is meant, else a share under 1',
+    ],
     [BUT("tax on price", 8.25), "rate in row 2 (tax on price): 8.25 is 825 %, write 8.25% or 0.0825"],
     [BUT("profit on cost", "1001%"), 'rate in row 2 (profit on cost): must be 1000 % or less, got "1001%"'],
     [BUT("profit on cost", "a fifth"), 'rate in row 2 (profit on cost): must be a rate such as 25% or 0.25, got "a fifth"'],
@@ -254,22 +269,49 @@ describe("in a sheet", () => {
     [BUT("round up to", "ten"), 'rate in row 2 (round up to): must be an amount of money, got "ten"'],
     [BUT("round up to", 0.125), "rate in row 2 (round up to): must be an amount in whole cents, got 0.125"],
     [[WOOD, [["label", "rate"], ["overhead", 0.1]]], /^terms, label in row 2: "overhead" is not known; nearest is "overhead on cost"/],
-    [[WOOD, [["label", "rate"], ["profitt of prise", 0.1]]], /^terms, label in row 2: "profitt of prise" is not known; nearest is "profit of price"; write burden, /],
+    [
+      [WOOD, [["label", "rate"], ["profitt of prise", 0.1]]],
+      /^terms, label in row 2: "profitt of prise" is not known; nearest is "profit of price"; write burden, /,
+    ],
     [[WOOD, [["label", "rate"], ["", 0.1]]], "label in row 2: is empty or 0; give a value"],
     [[WOOD, [["label"], ["burden"]]], 'terms: heading "rate" is missing; found label'],
     [[WOOD], "terms: is missing; give the terms; each label says what its rate is of."],
     [[WOOD, [["burden", 0.1], ["BURDEN", 0.2]]], 'terms: "burden" has two rates; keep one'],
-    [[WOOD, [["overhead on cost", 0.1], ["overhead of price", 0.2]]], 'terms: "overhead on cost" and "overhead of price" would charge one thing twice; keep one'],
-    [[WOOD, [["overhead on cost", 0.1], ["overhead on labour", 0.2]]], 'terms: "overhead on cost" and "overhead on labour" would charge one thing twice; keep one'],
-    [[WOOD, [["overhead on cost", 0.1], ["overhead on materials", 0.2]]], 'terms: "overhead on cost" and "overhead on materials" would charge one thing twice; keep one'],
-    [[WOOD, [["profit on cost", 0.1], ["profit of price", 0.2]]], 'terms: "profit on cost" and "profit of price" would charge one thing twice; keep one'],
-    [[WOOD, [["tax on price", 0.1], ["tax on materials", 0.2]]], 'terms: "tax on price" and "tax on materials" would charge one thing twice; keep one'],
-    [[WOOD, [["overhead of price", 0.8], ["profit on cost", 0.3]]], "terms: overhead of price 80 % and profit on cost 30 % leave nothing for the cost; write less"],
+    [
+      [WOOD, [["overhead on cost", 0.1], ["overhead of price", 0.2]]],
+      'terms: "overhead on cost" and "overhead of price" would charge one thing twice; keep one',
+    ],
+    [
+      [WOOD, [["overhead on cost", 0.1], ["overhead on labour", 0.2]]],
+      'terms: "overhead on cost" and "overhead on labour" would charge one thing twice; keep one',
+    ],
+    [
+      [WOOD, [["overhead on cost", 0.1], ["overhead on materials", 0.2]]],
+      'terms: "overhead on cost" and "overhead on materials" would charge one thing twice; keep one',
+    ],
+    [
+      [WOOD, [["profit on cost", 0.1], ["profit of price", 0.2]]],
+      'terms: "profit on cost" and "profit of price" would charge one thing twice; keep one',
+    ],
+    [
+      [WOOD, [["tax on price", 0.1], ["tax on materials", 0.2]]],
+      'terms: "tax on price" and "tax on materials" would charge one thing twice; keep one',
+    ],
+    [
+      [WOOD, [["overhead of price", 0.8], ["profit on cost", 0.3]]],
+      "terms: overhead of price 80 % and profit on cost 30 % leave nothing for the cost; write less",
+    ],
     [[PRICED, [["burden", 0]], "white oka"], 'option: "white oka" is in no row of costs; nearest is "white oak"'],
     [[WOOD, [["burden", 0]], "white oak"], 'option: "white oak" is in no row of costs; name it under option beside its rows'],
-    [[[["item", "cost", "kind"], ["wood", 100, "labout"]], [["burden", 0]]], 'kind in row 2 (wood): "labout" is not known; nearest is "labour"; write material, labour or subcontract'],
+    [
+      [[["item", "cost", "kind"], ["wood", 100, "labout"]], [["burden", 0]]],
+      'kind in row 2 (wood): "labout" is not known; nearest is "labour"; write material, labour or subcontract',
+    ],
     [[[["item", "cost", "taxed"], ["wood", 100, "maybe"]], [["burden", 0]]], 'taxed in row 2 (wood): must be yes or no, got "maybe"'],
-    [[[["item", "cost", "kind", "taxed"], ["hang rail", 100, "labour", "yes"]], [["burden", 0]]], "taxed in row 2 (hang rail): labour is not taxed by itself; leave taxed empty, or write kind material"],
+    [
+      [[["item", "cost", "kind", "taxed"], ["hang rail", 100, "labour", "yes"]], [["burden", 0]]],
+      "taxed in row 2 (hang rail): labour is not taxed by itself; leave taxed empty, or write kind material",
+    ],
     [[[["item", "costt"], ["wood", 100]], [["burden", 0]]], 'costs: heading "costt" is not known; did you mean "cost"?'],
     [[[["wood", 100, "material", "yes"]], [["burden", 0]]], "costs: which of the columns is the cost? give headings"],
   ] as unknown as [readonly unknown[], string][])("%j is refused in words", (cells, says) => {

@@ -68,7 +68,8 @@ const TURNED: Readonly<Record<string, string>> = { new: "dropped", dropped: "new
 test("the change back is the same with its sign turned", () => {
   const texts = (rows: readonly ChangeRow[], isTurned: boolean): string[] =>
     causesOf(rows)
-      .map(({ cause, item, amount }) => `${isTurned ? (TURNED[cause] ?? cause) : cause} ${String(item)} ${isTurned ? amount.neg().plus(0) : amount}`)
+      .map(({ cause, item, amount }) =>
+        isTurned ? [TURNED[cause] ?? cause, item, amount.neg().plus(0)].join(" ") : [cause, item, amount.plus(0)].join(" "))
       .sort();
   fc.assert(
     fc.property(anyBid, anyBid, (before, after) => {
@@ -83,7 +84,8 @@ test("quantity at the mean of the two prices, price the rest; goods in units tha
     terms: termsWith({}),
     option: "",
   });
-  const short = (rows: readonly ChangeRow[]): unknown[] => causesOf(rows).slice(0, -6).map(({ cause, amount, note }) => [cause, amount.toNumber(), note]);
+  const short = (rows: readonly ChangeRow[]): unknown[] =>
+    causesOf(rows).slice(0, -6).map(({ cause, amount, note }) => [cause, amount.toNumber(), note]);
   // By hand: 10 at 2.00, then 14 at 2.50: 4 x 2.25 = 9.00, of 15.00 6.00 are left, 12 x 0.50.
   expect(short(changes(one(10, "ft", 20), one(14, "ft", 35)))).toEqual([["quantity", 9, "10, now 14 ft"], ["price", 6, "2, now 2.5"]]);
   expect(short(changes(one(10, "ft", 20), one(168, "in", 35)))).toEqual([["quantity", 9, "10, now 14 ft"], ["price", 6, "2, now 2.5"]]);
