@@ -134,6 +134,6 @@ export const inventedJob: Filling = {
   ],
   used: [["oak blank 42", 14], ["oak nosing 48", 1], ["poplar 16 ft", 2], ["poplar 10 ft", 1], ["skirt 16 ft", 2], ["rail 14 ft", 1]],
   trial:
-    "Type what is known in the yellow cells; everything else on the nine other sheets follows. Try it: type 9 for the run (B13) and " +
+    "Type what is known in the yellow cells; everything else on the ten other sheets follows. Try it: type 9 for the run (B13) and " +
     "watch this line of answers. The job, people and prices are invented.",
 };

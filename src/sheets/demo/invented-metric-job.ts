@@ -112,6 +112,6 @@ export const inventedMetricJob: Filling = {
   invoices: [],
   used: [],
   trial:
-    "Type what is known in the yellow cells; everything else on the nine other sheets follows. Clear them, sheet by sheet, for a job of " +
+    "Type what is known in the yellow cells; everything else on the ten other sheets follows. Clear them, sheet by sheet, for a job of " +
     "your own. The job, people and prices are invented.",
 };

@@ -17,7 +17,8 @@ import { PART_PLACE, PRICED } from "./takeoff";
 
 /** Where the lines of every stair of the workbook are gathered; a further stair adds its own to this formula. */
 export const GATHERED = "AA8";
-const BID_AT = "AH8";
+/** Where the bid stands in full. */
+export const BID_AT = "AH8";
 const ROWS = 80;
 /** The bid as it is shown, what one more of an item sells at, and what still costs nothing. */
 const SHOWN_AT = "A19";

@@ -156,7 +156,7 @@ const check = (found: CellValue, wanted: number | string): void => {
 
 test("the demo is a workbook as it is stored, and says on every sheet what to type and what comes out", () => {
   expect(workbookData({ version: 1, sheets: demo }).sheets.map(({ name }) => name)).toEqual([
-    "Job", "Survey", "Layout", "Check", "Order", "Cut plan", "Fit", "Takeoff", "Bid", "Books",
+    "Job", "Survey", "Layout", "Check", "Order", "Cut plan", "Fit", "Takeoff", "Bid", "Quote", "Books",
   ]);
   for (const { name, cells, frozenRows } of demo) {
     expect(cells["A1"]?.style).toBe("title");
