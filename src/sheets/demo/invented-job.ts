@@ -121,7 +121,7 @@ export const inventedJob: Filling = {
   items: ITEMS,
   terms: [["overhead on cost", 0.12], ["profit of price", 0.15], ["tax on price", 0.065]],
   roundUpTo: "",
-  besides: [],
+  besides: [["white oak instead of red", 236.8, "material", "white oak"]],
   invoices: [
     ["oak blank 42", 13, 708.5],
     ["oak blank 42", 1, 61],

@@ -195,6 +195,16 @@ test("every sheet answers in its first rows, and every answer says what it is in
   }
 });
 
+test("the quote has the price of the bid, what an alternate adds, and not one cost", () => {
+  // By hand: 2,769.51 + 236.80 = 3,006.31; 12 % is 360.76; 3,367.07 / 0.85 = 3,961.26, 312.02 more; 6.5 % of it 257.48, 20.28 more.
+  expect(book.spill("Quote", "A8")).toEqual([
+    ["part", "option", "price", "tax", "total"],
+    ["Oak stair (invented job)", "", 3649.24, 237.2, 3886.44],
+    ["total", "", 3649.24, 237.2, 3886.44],
+    ["white oak", "white oak", 312.02, 20.28, 332.3],
+  ]);
+});
+
 test("the ends worth keeping are the ends of the cut list beside them", () => {
   const ends = new Map(book.spill("Cut plan", "J8").map((row) => [row[1], Number(row[5])]));
   const kept = [...ends.values()].filter((end) => end >= 12).sort((one, other) => one - other);
