@@ -1,29 +1,29 @@
 import { Exact } from "../length/exact";
+import { cents } from "./cents";
 
-/** The least amount that is paid. */
-const CENT = new Exact("0.01");
-
-const sumOf = (amounts: readonly Exact[]): Exact => amounts.reduce((sum, each) => sum.plus(each), new Exact(0));
-
-/** The shares of an amount of no sign: whole cents below each, and the cents left over to the largest remainders. */
-const sharesOf = (amount: Exact, weights: readonly Exact[], total: Exact): readonly Exact[] => {
-  const exactShares = weights.map((weight) => amount.times(weight).div(total));
-  const floors = exactShares.map((share) => share.div(CENT).floor().times(CENT));
-  const left = amount.minus(sumOf(floors)).div(CENT).toNumber();
-  const byRemainder = exactShares
-    .map((share, place) => ({ place, remainder: share.minus(floors[place] ?? share) }))
-    .sort((one, other) => other.remainder.cmp(one.remainder) || one.place - other.place);
-  const raised = new Set(byRemainder.slice(0, left).map(({ place }) => place));
-  return floors.map((share, place) => (raised.has(place) ? share.plus(CENT) : share));
-};
+const ZERO = new Exact(0);
+const CENTS = 100;
 
 /**
- * An amount in whole cents shared by weights, each share in cents and all together the amount: the cents left over go to the largest
- * remainders, of equal ones to the earlier. A credit is shared as a charge is. Where the weights come to nothing the first takes all.
+ * An amount shared by weights so that the shares add up to it: each is first rounded down to the cent, and the cents left over go to the
+ * largest remainders, of equal ones to the earlier (largest remainder method). A negative amount is shared as its mirror. The weights are
+ * 0 or more, and one is more than 0.
  */
 export const allocation = (amount: Exact, weights: readonly Exact[]): readonly Exact[] => {
-  const total = sumOf(weights);
-  if (total.isZero()) return weights.map((_, place) => (place === 0 ? amount : new Exact(0)));
-  if (!amount.isNegative()) return sharesOf(amount, weights, total);
-  return sharesOf(amount.neg(), weights, total).map((share) => (share.isZero() ? share : share.neg()));
+  if (weights.length === 1) return [cents(amount)];
+  const whole = cents(amount.abs()).times(CENTS);
+  const total = weights.reduce((sum, weight) => sum.plus(weight), ZERO);
+  const shares = weights.map((weight, place) => {
+    // Remainders are compared before they are divided, so that equal ones are equal.
+    const part = whole.times(weight);
+    const floor = part.divToInt(total);
+    return { place, floor, remainder: part.minus(floor.times(total)) };
+  });
+  const left = whole.minus(shares.reduce((sum, { floor }) => sum.plus(floor), ZERO)).toNumber();
+  const byRemainder = [...shares].sort((one, other) => other.remainder.cmp(one.remainder) || one.place - other.place);
+  const first = new Set(byRemainder.slice(0, left).map(({ place }) => place));
+  return shares.map(({ place, floor }) => {
+    const share = (first.has(place) ? floor.plus(1) : floor).div(CENTS);
+    return amount.isNegative() && !share.isZero() ? share.negated() : share;
+  });
 };

@@ -1,9 +1,9 @@
 import { goodsKey } from "../goods/goods-key";
 import { Exact } from "../length/exact";
 import { isProblem, type Problem } from "../problem";
-import { allocation } from "./allocation";
 import { bidFigures, costsOfBid, type NoBid, unroundedPrice } from "./bid";
 import { type Cost, costsWith, directCosts, optionsOf } from "./cost";
+import { priceShares } from "./price-shares";
 import type { Terms } from "./terms";
 
 export interface QuoteRow {
@@ -57,8 +57,8 @@ export const quote = (costs: readonly Cost[], terms: Terms): readonly QuoteRow[]
   const sums = parts.map((part) => directCosts(part.costs));
   const whole = bidFigures(directCosts(always), terms);
   const byPrice = sums.map((own) => unroundedPrice(own, terms));
-  const prices = allocation(whole.price, byPrice);
-  const taxes = allocation(whole.tax, terms.taxOnMaterials.isZero() ? byPrice : sums.map(({ taxedMaterials }) => taxedMaterials));
+  const prices = priceShares(whole.price, byPrice);
+  const taxes = priceShares(whole.tax, terms.taxOnMaterials.isZero() ? byPrice : sums.map(({ taxedMaterials }) => taxedMaterials));
   const options = optionsOf(costs).map((option) => {
     const own = costsWith(costs, option);
     const figures = bidFigures(directCosts(isProblem(own) ? always : own), terms);
