@@ -25,7 +25,7 @@ export const readyWorkbooks: readonly ReadyWorkbook[] = [
   {
     file: "blank-stair-job-inches",
     title: "Blank job in inches",
-    says: "Eleven linked sheets from the tape to the books, with nothing typed: every figure follows from what is typed in the yellow cells.",
+    says: "Eleven linked sheets from the tape to the books, nothing typed: every figure follows from what is typed in the yellow cells.",
     sheets: () => blankJob("in"),
   },
   {

@@ -85,7 +85,7 @@ const spare = (unit: Filling["unit"]): string => {
 };
 
 const leftBlocks = (filling: Filling): readonly Block[] => [
-  { at: "A7", style: "part", rows: [["Terms: the label says what a rate is of", ""]] },
+  { at: "A7", style: "part", rows: [["Terms: what each rate is of", ""]] },
   { at: TERMS.headings, headings: true, numbers: [1], rows: [headingsOf(termTable, "label", "rate")] },
   { at: TERMS.first, numbers: [1], inputs: [0, 1], formats: { 1: PERCENT }, rows: terms(filling) },
   { at: TERMS.roundUpTo, numbers: [1], inputs: [1], formats: { 1: MONEY }, rows: [[words("roundUpTo"), filling.roundUpTo]] },
@@ -147,7 +147,7 @@ export const bid = (filling: Filling): SheetData =>
       "Type the shop's terms on the left, its hours for one and its prices on the right; write included where something costs " +
       "nothing here. In between stands every line that costs something, of every stair in this workbook.",
     answers: answers(moneyOf(filling)),
-    widths: { A: 128, B: 124, C: 6, D: 168, E: 70, F: 44, G: 62, H: 72, I: 4, J: 170, K: 70, L: 70, M: 46 },
+    widths: { A: 148, B: 104, C: 6, D: 160, E: 70, F: 44, G: 62, H: 72, I: 4, J: 170, K: 62, L: 72, M: 60 },
     lists: [
       { cells: TERMS.labels, options: TERM_NAMES.filter((name) => name !== "roundUpTo").map(words) },
       { cells: BESIDES.kinds, options: COST_KINDS },
