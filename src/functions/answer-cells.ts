@@ -71,6 +71,7 @@ export const answerCells = (
   const given = givenOf(declaration, filled);
   const answer = declaration.solve(given as never);
   if (isProblem(answer)) return worded(answer, context);
+  if (isFailed(answer)) return answer;
   const { result } = declaration;
   if (result.kind === "table") {
     const columns = Object.entries(result.columns);

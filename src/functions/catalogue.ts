@@ -1,7 +1,9 @@
 import { ALLOCATE } from "./bid/allocate";
 import { BID } from "./bid/bid";
 import { EXTEND } from "./bid/extend";
+import { PRICECHANGE } from "./bid/pricechange";
 import { PROGRESSBILLING } from "./bid/progressbilling";
+import { QUOTE } from "./bid/quote";
 import { SELLINGPRICE } from "./bid/sellingprice";
 import { BIDVARIANCE } from "./books/bidvariance";
 import { JOBCOST } from "./books/jobcost";
@@ -79,7 +81,7 @@ export const catalogue: readonly Declaration[] = [
   BLANK, ORDER,
   CUTS, BUY, PLAN, OFFCUTS, BOARDFEET,
   TREADFIT, RISERFIT, MISREAD, NEXTSTEP, MARKS, RISERMARKS, NOTCH, RISERHEIGHT, RELIEF, BEVEL, GAP,
-  TAKEOFF, ADHESIVE, HOURS, EXTEND, SELLINGPRICE, BID, PROGRESSBILLING, ALLOCATE,
+  TAKEOFF, ADHESIVE, HOURS, EXTEND, SELLINGPRICE, BID, QUOTE, PRICECHANGE, PROGRESSBILLING, ALLOCATE,
   EMC, MOVEMENT, TREADLOAD,
   STOCKLEDGER, RACK, JOBCOST, MONTHCLOSE, VARIANCE, RECONCILE, BIDVARIANCE,
 ];

@@ -33,16 +33,16 @@ export type Column =
   | (Explained & { readonly kind: "money"; readonly sign: Sign; readonly zero?: "not given" })
   | (Explained & { readonly kind: "rate"; readonly sign: "not negative"; readonly of: RateOf })
   | (Explained & { readonly kind: "date" })
-  | (Explained & { readonly kind: "label" })
+  | (Explained & { readonly kind: "label"; readonly zero?: "not given" })
   | (Explained & { readonly kind: "text"; readonly default?: string })
   | (Explained & { readonly kind: "choice"; readonly options: readonly string[]; readonly default?: string })
-  | (Explained & { readonly kind: "flag"; readonly default: boolean });
+  | (Explained & { readonly kind: "flag"; readonly default?: boolean });
 
 /** Quantities with a size beyond which the unit, or the cell, is wrong. */
 export type Plausible = "total rise" | "rise" | "run" | "board length" | "board width";
 
 /** What a rate is a share of; it decides how large a bare number can be meant. */
-export type RateOf = "the cost" | "the cost or of the price" | "what it falls on" | "the quantity" | "the whole";
+export type RateOf = "the cost" | "the price" | "the cost or of the price" | "what it falls on" | "the quantity" | "the whole";
 
 export type Columns = Readonly<Record<string, Column>>;
 

@@ -133,6 +133,7 @@ export const readCount = (name: string, cell: Given, rule: NumberRule): number |
 /** A bare number up to this can be meant: 2.5 is what a cell that shows 250 % hands over. A tax or a waste is never the whole. */
 const RATE_MEANT: Readonly<Record<RateOf, number>> = {
   "the cost": 5,
+  "the price": 1,
   "the cost or of the price": 5,
   "what it falls on": 1,
   "the quantity": 1,

@@ -140,6 +140,9 @@ export const say = {
     `${table}: headings ${quoted(got)} and ${quoted(other)} may each be the quantity; write "quantity" over how many`,
   twiceHeading: (table: string, heading: string): string => `${table}: heading "${heading}" appears twice; keep one`,
   twiceLabel: (label: string): string => `${label}: appears twice with two values; keep one`,
+  twiceTerm: (terms: string, label: string): string => `${terms}: "${label}" has two rates; keep one`,
+  termsClash: (terms: string, one: string, other: string): string =>
+    `${terms}: "${one}" and "${other}" would charge one thing twice; keep one`,
   missingHeading: (table: string, heading: string, found: readonly string[]): string =>
     `${table}: heading "${heading}" is missing; found ${found.join(", ")}`,
   ambiguousColumns: (table: string, question: string): string => `${table}: ${question} give headings`,

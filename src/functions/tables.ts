@@ -1,8 +1,11 @@
 import { TURNS } from "../solver/layout/flights/flight-given";
+import { COST_KINDS } from "../solver/bid/cost";
+import { TERM_NAMES } from "../solver/bid/terms";
 import { MOVE_KINDS } from "../solver/books/ledger/move";
 import type { StairLabelName } from "../solver/layout/stair-facts";
 import { STAIR_LABELS, type StairLabel } from "../solver/stair-labels";
 import { TAKEOFF_ITEMS, TAKEOFF_UNITS } from "../solver/takeoff/items";
+import { words } from "../solver/words";
 import { type Column, type Sign, table } from "./columns";
 
 /** What users type into their own sheets. Headings and labels are the keys below as words; the order is the order read without headings. */
@@ -268,16 +271,58 @@ const COSTS = {
       "Cost of the row, rounded to cents; a credit is negative; `included` for a row that costs nothing here. 0 and an empty cell " +
       "cost nothing too, and the note says so.",
   },
-  taxed: { kind: "flag", default: true, says: "Whether tax by items falls on the row." },
+  kind: {
+    kind: "choice",
+    options: COST_KINDS,
+    says: "material, labour or subcontract; left empty, labour where the unit is of time or the item is labour, else material.",
+  },
+  taxed: {
+    kind: "flag",
+    onlyHeaded: true,
+    says: "Whether a tax on materials falls on the row; left empty, it does where the row is material.",
+  },
+  part: { kind: "text", default: "", onlyHeaded: true, says: "The stair or line of the quote that the row belongs to." },
+  option: {
+    kind: "text",
+    default: "",
+    onlyHeaded: true,
+    says: "The alternate that the row belongs to; what it saves is negative. Left empty, the row stands whatever is chosen.",
+  },
+  unit: { kind: "text", default: "", onlyHeaded: true, says: "As EXTEND gives it: a unit of time makes the row labour." },
   price: { kind: "label", onlyHeaded: true, says: "As EXTEND gives it: `included` says that a cost of 0 is meant." },
 } as const;
 
-/** Item, cost and taxed: the columns that need no heading. */
+/** Item, cost and kind: the columns that need no heading. */
 const COSTS_IN_ORDER = Object.values(COSTS).filter((column) => !("onlyHeaded" in column)).length;
 
-export const costs = table("costs", "One row per cost.", COSTS, {
-  ambiguous: (columns) => (columns > COSTS_IN_ORDER ? "which of the columns is the cost?" : undefined),
+const COSTS_FURTHER = {
+  ambiguous: (columns: number) => (columns > COSTS_IN_ORDER ? "which of the columns is the cost?" : undefined),
   takes: ["EXTEND", "ORDER", "BUY"],
+};
+
+export const costs = table("costs", "One row per cost.", COSTS, COSTS_FURTHER);
+
+/** The same for two bids beside one another, in which how many there are says why a cost is another. */
+const { price: _asExtendGivesIt, ...COSTS_ALONE } = COSTS;
+export const changedCosts = table("changed costs", "One row per cost.", {
+  ...COSTS_ALONE,
+  quantity: {
+    kind: "number",
+    sign: "any",
+    zero: "not given",
+    onlyHeaded: true,
+    says: "How many, as EXTEND gives it; a return is negative.",
+  },
+}, COSTS_FURTHER);
+
+export const terms = table("terms", "One row per term of the bid; its label says what the rate is of.", {
+  label: { kind: "label", required: true, says: `One of ${TERM_NAMES.map(words).join(", ")}.` },
+  rate: {
+    kind: "label",
+    required: true,
+    zero: "not given",
+    says: "A share such as 22% or 0.22; beside round up to an amount of money. Left empty, the bid has no such term.",
+  },
 });
 
 export const work = table("work", "One row per piece of work.", {

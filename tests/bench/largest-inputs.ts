@@ -255,7 +255,24 @@ const LARGEST: readonly LargestInput[] = [
       ],
     ],
   },
-  { id: "BID", says: "20,000 costs", cells: () => [rows(20_000, (n) => [`goods ${n}`, 38.005])] },
+  { id: "BID", says: "20,000 costs", cells: () => [rows(20_000, (n) => [`goods ${n}`, 38.005]), [["profit of price", 0.15]]] },
+  {
+    id: "QUOTE",
+    says: "20,000 costs of 2,000 parts",
+    cells: () => [
+      [["item", "cost", "part"], ...rows(20_000, (n) => [`goods ${n}`, 38.005, `part ${n % 2_000}`])],
+      [["profit of price", 0.15]],
+    ],
+  },
+  {
+    id: "PRICECHANGE",
+    says: "2,000 costs, and 2,000 others",
+    cells: () => [
+      rows(2_000, (n) => [scattered(n), 38.005]),
+      rows(2_000, (n) => [scattered(n + 2_000), 38.005]),
+      [["profit of price", 0.15]],
+    ],
+  },
 ];
 
 /** Each largest input with its seconds, and whether they are within the limit; an error instead of an answer ends the run. */

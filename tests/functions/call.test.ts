@@ -479,12 +479,16 @@ describe("a rate is what it says", () => {
 
   test("a margin leaves something for the cost, a tax is never more than what it falls on unless it says so", () => {
     expect(answered("SELLINGPRICE", 15, 1.5, "margin")).toBe("#VALUE! rate: a margin of 150 % leaves no cost; write less than 100 %");
-    expect(answered("BID", costs, 2.5, 1.5, "margin")).toBe("#VALUE! profit: a margin of 150 % leaves no cost; write less than 100 %");
-    expect(answered("BID", costs, 0, 0, "markup", 1.33)).toBe(
-      '#VALUE! tax: 1.33 is 133 %, more than the whole; write "133%" if it is meant, else a share under 1',
+    expect(answered("BID", costs, [["overhead on cost", 2.5], ["profit of price", 1.5]])).toBe(
+      '#VALUE! rate in row 2 (profit of price): 1.5 is 150 %, more than the whole; write "150%" if it is meant, else a share under 1',
     );
-    expect(answered("BID", costs, 0, 0, "markup", 7)).toBe("#VALUE! tax: 7 is 700 %, write 7% or 0.07");
+    expect(answered("BID", costs, [["tax on price", 1.33]])).toBe(
+      '#VALUE! rate in row 1 (tax on price): 1.33 is 133 %, more than the whole; write "133%" if it is meant, else a share under 1',
+    );
+    expect(answered("BID", costs, [["tax on price", 7]])).toBe("#VALUE! rate in row 1 (tax on price): 7 is 700 %, write 7% or 0.07");
     // By hand: overhead 250 % of 1,000 is 2,500; markup 133 % of 3,500 is 4,655; the price 8,155.
-    expect(column(answered("BID", costs, "250%", "133%"), "cost")).toEqual([1000, 2500, 4655, 8155, 0, 8155]);
+    expect(column(answered("BID", costs, [["overhead on cost", "250%"], ["profit on cost", "133%"]]), "cost").slice(5)).toEqual([
+      1000, 0, 2500, 4655, 0, 8155, 0, 8155,
+    ]);
   });
 });

@@ -259,7 +259,7 @@ test("headings said again between rows are skipped, a row with something in a co
 
 test("fifteen thousand rows under headings of our own are read", () => {
   const rows = Array.from({ length: 15000 }, (_, index) => [`piece ${index}`, 1, "no"]);
-  expect(answered(declared("BID"), [[["item", "costs", "taxed"], ...rows]])).toContainEqual(["direct", 15000, ""]);
+  expect(answered(declared("BID"), [[["item", "costs", "taxed"], ...rows], [["burden", 0]]])).toContainEqual(["direct", 15000, 1, ""]);
 });
 
 describe("a quantity under a plain word", () => {

@@ -9,15 +9,16 @@ const names = (name: string, taken: readonly string[], standing = none): readonl
 
 test("the ready sheets are the demo's, in the order of the job, and say what they read", () => {
   expect(readySheets.map(({ name, reads }) => [name, reads])).toEqual([
-    ["Job", ["Survey", "Layout", "Check", "Order", "Cut plan", "Fit", "Takeoff", "Bid", "Books"]],
+    ["Job", ["Survey", "Layout", "Check", "Order", "Cut plan", "Fit", "Takeoff", "Bid", "Quote", "Books"]],
     ["Survey", ["Job"]],
     ["Layout", ["Job", "Survey"]],
     ["Check", ["Job", "Survey", "Layout"]],
     ["Order", ["Layout"]],
     ["Cut plan", ["Job", "Layout", "Order", "Fit"]],
     ["Fit", ["Job", "Survey", "Layout", "Order"]],
-    ["Takeoff", ["Layout", "Order", "Cut plan", "Bid"]],
+    ["Takeoff", ["Job", "Layout", "Order", "Cut plan", "Bid"]],
     ["Bid", ["Job", "Takeoff"]],
+    ["Quote", ["Job", "Bid"]],
     ["Books", ["Job", "Cut plan"]],
   ]);
 });

@@ -31,7 +31,7 @@ const spilled = (book: Workbook, sheet: string, anchor: string, label: string, h
 describe.each([["inches", ASKED], ["millimetres", METRIC]])("a job of one's own, in %s", (_unit, asked) => {
   const { sheets, gatherings } = startedJob(asked, [], false);
 
-  test("is a workbook of the ten sheets, with the job's name and what was asked", () => {
+  test("is a workbook of the eleven sheets, with the job's name and what was asked", () => {
     expect(workbookData({ version: 1, sheets }).sheets.map(({ name }) => name)).toEqual(demo.map(({ name }) => name));
     expect(gatherings).toEqual([]);
     const [job] = sheets;
@@ -77,7 +77,7 @@ describe.each([["inches", ASKED], ["millimetres", METRIC]])("a job of one's own,
 test("names that are taken are not used again, and formulas and links follow", () => {
   const { sheets } = startedJob(ASKED, ["job", "Check"], false);
   expect(sheets.map(({ name }) => name)).toEqual([
-    "Job 2", "Survey", "Layout", "Check 2", "Order", "Cut plan", "Fit", "Takeoff", "Bid", "Books",
+    "Job 2", "Survey", "Layout", "Check 2", "Order", "Cut plan", "Fit", "Takeoff", "Bid", "Quote", "Books",
   ]);
   expect(sheets[0]?.cells["D10"]?.formula).toBe('=HYPERLINK("#\'Check 2\'!A1","Check 2 ›")');
   expect(sheets[3]?.cells["A1"]?.formula).toBe("=\"Code check: \"&'Job 2'!B10");

@@ -8,6 +8,7 @@ import { answerOf, casesOf, everyDeclaration, isMet } from "./worked-case";
 const AS_EMPTY: Readonly<Record<string, string>> = {
   "readings, diagonal, not taken": "a diagonal nobody took; the word is for who wants no empty cell",
   "readings, second diagonal, not taken": "the same",
+  "changed costs, cost, included": "the word is for the note of BID, which has none of an empty cell beside it",
   "bought, price, included":
     "EXTEND writes it; an invoice says what was paid, so a row without a price or a cost is refused with or without it",
 };

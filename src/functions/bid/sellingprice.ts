@@ -1,6 +1,7 @@
-import { cents } from "../../solver/bid/cents";
+import { cents, isWholeCents } from "../../solver/bid/cents";
+import { roundedUp } from "../../solver/bid/rounded-up";
 import { sellingPrice } from "../../solver/bid/selling-price";
-import { isProblem } from "../../solver/problem";
+import { isProblem, problem } from "../../solver/problem";
 import { declare } from "../declare";
 import { say } from "../say";
 
@@ -22,9 +23,19 @@ export const SELLINGPRICE = declare({
       default: "markup",
       says: "Whether the rate is a share of the cost (markup) or of the price (margin).",
     },
+    roundUpTo: {
+      kind: "money",
+      sign: "not negative",
+      default: 0,
+      each: true,
+      says: "The price is the next whole so many, as 5 or 0.05; 0 for none.",
+    },
   },
   result: { kind: "money", says: "Price, rounded to cents, half a cent away from zero." },
-  problems: { "margin-of-all": { cell: "#VALUE!", says: say.marginOfAll("rate") } },
+  problems: {
+    "margin-of-all": { cell: "#VALUE!", says: say.marginOfAll("rate") },
+    "part-of-a-cent": { cell: "#VALUE!", says: "roundUpTo: must be an amount in whole cents, got {roundUpTo}" },
+  },
   examples: [
     {
       given: { cost: 250, rate: 0.4 },
@@ -48,6 +59,13 @@ export const SELLINGPRICE = declare({
       says: "rate: 25 is 2500 %, write 25% or 0.25",
       from: "by hand: 25 as a share is 2,500 %",
     },
+    { given: { cost: 1000, rate: 0.42, basis: "margin", roundUpTo: 5 }, gives: 1725, from: "by hand: 1,724.14 to the next whole 5" },
+    {
+      given: { cost: 15, rate: 0.4, roundUpTo: 0.004 },
+      fails: "#VALUE!",
+      says: "roundUpTo: must be an amount in whole cents, got 0.004",
+      from: "by hand: a price is in whole cents",
+    },
     { given: { cost: 20, rate: "250%" }, gives: 70, from: "by hand: 20 x (1 + 2.5) = 70" },
     { given: { cost: 20, rate: 2.5 }, gives: 70, from: "by hand: a cell that shows 250 % holds 2.5" },
     { given: { cost: 71.25, rate: "133%" }, gives: 166.01, from: "by hand: 71.25 x 2.33 = 166.0125" },
@@ -64,9 +82,10 @@ export const SELLINGPRICE = declare({
       from: "by hand: 15 / (1 - 1) has no answer",
     },
   ],
-  source: "By markup m: cost x (1 + m). By margin g: cost / (1 - g).",
-  solve: ({ cost, rate, basis }) => {
+  source: "By markup m: cost x (1 + m). By margin g: cost / (1 - g). In cents, then up to the next whole roundUpTo.",
+  solve: ({ cost, rate, basis, roundUpTo }) => {
+    if (!isWholeCents(roundUpTo)) return problem("part-of-a-cent", { roundUpTo: roundUpTo.toNumber() });
     const price = sellingPrice(cost, rate, basis);
-    return isProblem(price) ? price : cents(price);
+    return isProblem(price) ? price : roundedUp(cents(price), roundUpTo);
   },
 });

@@ -119,10 +119,9 @@ export const inventedJob: Filling = {
   beadDiameter: 0.3125,
   cartridge: "10.1 fl oz",
   items: ITEMS,
-  overhead: 0.12,
-  profit: 0.15,
-  basis: "margin",
-  tax: 0.065,
+  terms: [["overhead on cost", 0.12], ["profit of price", 0.15], ["tax on price", 0.065]],
+  roundUpTo: "",
+  besides: [["white oak instead of red", 236.8, "material", "white oak"]],
   invoices: [
     ["oak blank 42", 13, 708.5],
     ["oak blank 42", 1, 61],
@@ -135,6 +134,6 @@ export const inventedJob: Filling = {
   ],
   used: [["oak blank 42", 14], ["oak nosing 48", 1], ["poplar 16 ft", 2], ["poplar 10 ft", 1], ["skirt 16 ft", 2], ["rail 14 ft", 1]],
   trial:
-    "Type what is known in the yellow cells; everything else on the nine other sheets follows. Try it: type 9 for the run (B13) and " +
+    "Type what is known in the yellow cells; everything else on the ten other sheets follows. Try it: type 9 for the run (B13) and " +
     "watch this line of answers. The job, people and prices are invented.",
 };

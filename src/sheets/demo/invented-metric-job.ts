@@ -106,13 +106,12 @@ export const inventedMetricJob: Filling = {
   beadDiameter: 6,
   cartridge: "310 ml",
   items: ITEMS,
-  overhead: 0.12,
-  profit: 0.15,
-  basis: "margin",
-  tax: 0.2,
+  terms: [["overhead on cost", 0.12], ["profit of price", 0.15], ["tax on price", 0.2]],
+  roundUpTo: "",
+  besides: [],
   invoices: [],
   used: [],
   trial:
-    "Type what is known in the yellow cells; everything else on the nine other sheets follows. Clear them, sheet by sheet, for a job of " +
+    "Type what is known in the yellow cells; everything else on the ten other sheets follows. Clear them, sheet by sheet, for a job of " +
     "your own. The job, people and prices are invented.",
 };

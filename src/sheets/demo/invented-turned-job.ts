@@ -146,10 +146,9 @@ const SHOP_FLOOR: OfAllFlights = {
     ["adhesive", "included", 9, "each"],
     ["labour", "included", 60, "hour"],
   ],
-  overhead: 0.1,
-  profit: 0.2,
-  basis: "margin",
-  tax: 0.1,
+  terms: [["overhead on cost", 0.1], ["profit of price", 0.2], ["tax on price", 0.1]],
+  roundUpTo: "",
+  besides: [],
   invoices: [],
   used: [],
 };

@@ -43,10 +43,11 @@ export interface Filling {
   readonly cartridge: Entry;
   /** Item, hours for one, price of one, unit. */
   readonly items: Rows;
-  readonly overhead: Entry;
-  readonly profit: Entry;
-  readonly basis: string;
-  readonly tax: Entry;
+  /** Label and rate; the label says what the rate is of. */
+  readonly terms: Rows;
+  readonly roundUpTo: Entry;
+  /** What is bid beside the stairs, and alternates: item, cost, kind, option. */
+  readonly besides: Rows;
   /** Item, quantity, cost. */
   readonly invoices: Rows;
   /** Item, quantity. */

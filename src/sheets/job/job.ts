@@ -89,6 +89,10 @@ const SHEETS = ({ unit }: Filling): readonly Asked[] => [
     answer: 'TEXT(Bid!A4,"#,##0.00")&" and "&TEXT(Bid!B4,"#,##0.00")&" tax"',
   },
   {
+    sheet: "Quote", asks: "What does the customer see?", from: "Quote!A4", verdict: '"total "&TEXT(Quote!A4,"#,##0.00")',
+    answer: 'Quote!D4&IF(Quote!D4=1," part, "," parts, ")&Quote!E4&IF(Quote!E4=1," alternate"," alternates")',
+  },
+  {
     sheet: "Books", asks: "Did it come out so?", from: "Books!A4", verdict: "Books!K4",
     answer: 'TEXT(ABS(Books!E4),"#,##0.00")&IF(Books!E4<0," under"," over")&" the plan"',
   },
@@ -110,7 +114,7 @@ const answers = (filling: Filling): readonly Answer[] => [
   },
   { over: ["F", "F"], name: "wood to buy", value: "Order!C4+'Cut plan'!A4", from: "'Cut plan'!Q8", format: MONEY, under: moneyOf(filling) },
   {
-    over: ["G", "G"], name: `price${ofAll(filling)}`, value: "Bid!A4+0", from: "Bid!A14", format: MONEY,
+    over: ["G", "G"], name: `price${ofAll(filling)}`, value: "Bid!A4+0", from: "Bid!A19", format: MONEY,
     under: `${moneyOf(filling)} before tax`,
   },
   {
@@ -158,7 +162,7 @@ export const job = (filling: Filling): SheetData =>
     answers: answers(filling),
     widths: { A: 162, B: 162, C: 8, D: 94, E: 184, F: 122, G: 120, H: 128 },
     hidesGridLines: true,
-    verdicts: ["H8:H17"],
+    verdicts: ["H8:H18"],
     lists: [
       { cells: "B10", options: CODE_CHOICES.map(({ id }) => id) },
       { cells: "B15", options: ["none", "left", "right", "both"] },

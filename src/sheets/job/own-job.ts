@@ -40,7 +40,7 @@ const ownFilling = ({ job, unit, code, totalRise, run, width, openEnd }: Asking)
   treads: [], risersRead: [],
   balusterWidth: "", railHours: "", beadDiameter: "", cartridge: "",
   items: items(unit),
-  overhead: "", profit: "", basis: "margin", tax: "",
+  terms: ["overhead on cost", "profit of price", "tax on price"].map((label) => [label, ""]), roundUpTo: "", besides: [],
   invoices: [], used: [],
 });
 

@@ -9,6 +9,7 @@ import type { SheetData } from "../sheet-data";
 import { BID_FIRST, BID_HOURS, BID_PRICES, BID_TYPED } from "./bid-places";
 import { call } from "./call";
 import { RAIL_BUY, RISER_BUY } from "./cut-plan";
+import { JOB } from "./job";
 import { type Filling, inUnit, lengthFormat, moneyOf } from "./filling";
 
 /** Where every line of this stair stands, priced, for Bid to gather. */
@@ -18,6 +19,8 @@ const HOURS_AT = "AG8";
 const PARTS = { taken: "AM8", hours: "AM28", blanks: "AM48", boards: "AM66", rail: "AM84", beside: "AM102" } as const;
 const BESIDE = "A13:C15";
 const ROWS = 60;
+/** Where a line of it says which stair it is of, counted from 1: behind what EXTEND answers of it. */
+export const PART_PLACE = 6;
 const LINE = ["item", "quantity", "unit", "price", "cost"] as const;
 const COUNTED = { quantity: DECIMALS };
 
@@ -57,7 +60,7 @@ const gathered = (): string => {
   const stacked =
     `LET(b,VSTACK(CHOOSECOLS(${String(first)}#,1,2,3,4,5),${others.map((at) => `DROP(CHOOSECOLS(${at}#,1,2,3,4,5),1)`).join()}),` +
     `bad,ISERROR(CHOOSECOLS(b,5)),IF(SUM(IF(bad,1,0))>0,"${ASKS_IN}Bid J${BID_FIRST}: hours or a price for "&TEXTJOIN(", ",TRUE,` +
-      `FILTER(CHOOSECOLS(b,1),bad)),b))`;
+      `FILTER(CHOOSECOLS(b,1),bad)),HSTACK(b,IF(SEQUENCE(ROWS(b))=1,"part",${JOB.job}&""))))`;
   return `=${Object.values(PARTS).reduceRight((inner, at) => passing(at, inner), stacked)}`;
 };
 
@@ -165,6 +168,7 @@ export const takeoff = (filling: Filling): SheetData => {
       ...spillOf(HOURS, HOURS_AT, 18, unit, { quantity: DECIMALS, hoursEach: DECIMALS }),
       ...Object.values(PARTS).flatMap((at) => spillOf(EXTEND, at, at === PARTS.taken || at === PARTS.hours ? 17 : 14, unit, COUNTED)),
       ...viewOf(EXTEND, LINE, PRICED, ROWS, unit, COUNTED),
+      { at: "BD8", headings: 1 },
     ],
   });
 };

@@ -14,3 +14,5 @@ export const shareInCents = (amount: Exact, part: Exact, whole: Exact): Exact =>
   const rounded = part.times(amount.abs()).times(2 * IN_CENTS).plus(whole).divToInt(whole.times(2)).div(IN_CENTS);
   return amount.isNegative() ? rounded.negated() : rounded;
 };
+
+export const isWholeCents = (amount: Exact): boolean => amount.decimalPlaces() <= DECIMALS;

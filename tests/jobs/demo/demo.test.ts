@@ -156,7 +156,7 @@ const check = (found: CellValue, wanted: number | string): void => {
 
 test("the demo is a workbook as it is stored, and says on every sheet what to type and what comes out", () => {
   expect(workbookData({ version: 1, sheets: demo }).sheets.map(({ name }) => name)).toEqual([
-    "Job", "Survey", "Layout", "Check", "Order", "Cut plan", "Fit", "Takeoff", "Bid", "Books",
+    "Job", "Survey", "Layout", "Check", "Order", "Cut plan", "Fit", "Takeoff", "Bid", "Quote", "Books",
   ]);
   for (const { name, cells, frozenRows } of demo) {
     expect(cells["A1"]?.style).toBe("title");
@@ -195,6 +195,16 @@ test("every sheet answers in its first rows, and every answer says what it is in
   }
 });
 
+test("the quote has the price of the bid, what an alternate adds, and not one cost", () => {
+  // By hand: 2,769.51 + 236.80 = 3,006.31; 12 % is 360.76; 3,367.07 / 0.85 = 3,961.26, 312.02 more; 6.5 % of it 257.48, 20.28 more.
+  expect(book.spill("Quote", "A8")).toEqual([
+    ["part", "option", "price", "tax", "total"],
+    ["Oak stair (invented job)", "", 3649.24, 237.2, 3886.44],
+    ["total", "", 3649.24, 237.2, 3886.44],
+    ["white oak", "white oak", 312.02, 20.28, 332.3],
+  ]);
+});
+
 test("the ends worth keeping are the ends of the cut list beside them", () => {
   const ends = new Map(book.spill("Cut plan", "J8").map((row) => [row[1], Number(row[5])]));
   const kept = [...ends.values()].filter((end) => end >= 12).sort((one, other) => one - other);
@@ -216,7 +226,7 @@ test("returns are cut from the strips on hand: 13 of 12 1/2, seven to a strip of
 
 test("a tread longer or deeper than its blank is named on Fit and on Job, and a price that is missing on Bid", async () => {
   const other = await openedData({ version: 1, sheets: demo }, builtFunctions());
-  expect([other.value("Fit", "AD70"), other.value("Job", "H11"), other.value("Bid", "A26")]).toEqual(["", "✓ in stock sizes", ""]);
+  expect([other.value("Fit", "AD70"), other.value("Job", "H11"), other.value("Bid", "A38")]).toEqual(["", "✓ in stock sizes", ""]);
   // Blanks of exactly 11 1/4: the third tread, on a run of 10 1/16 with its nosing of 1 1/4, is 11 5/16 deep.
   for (const address of ["C9", "C10", "C11"]) other.put("Order", { [address]: { value: 11.25 } });
   other.put("Fit", { B11: { value: 10.0625 } });
@@ -224,7 +234,7 @@ test("a tread longer or deeper than its blank is named on Fit and on Job, and a 
   await other.settled();
   expect(other.value("Fit", "A14")).toBe("Larger than the blank on Order: step 3; order a larger one.");
   expect(other.value("Job", "H11")).toBe("✗ too small: Fit");
-  expect(other.value("Bid", "A26")).toContain("No cost yet: cove. Type it on the right, or included.");
+  expect(other.value("Bid", "A38")).toContain("No cost yet: cove. Type it on the right, or included.");
 }, ENGINE_TIME);
 
 test("the counts in the strip of the check are the verdicts that stand under it, failures first", () => {
@@ -308,7 +318,7 @@ test("a strip over an error shows a dash and names the cell; nothing says none f
   expect(cell("Layout", "A4")).toBe("–");
   expect(cell("Layout", "A5")).toBe("see D8");
   expect([cell("Check", "A4"), cell("Check", "E4"), cell("Job", "B4")]).toEqual(["–", "–", "–"]);
-  expect(cell("Job", "G5")).toBe("see Bid!A14");
+  expect(cell("Job", "G5")).toBe("see Bid!A19");
   expect(book.errorMessage("Layout", "AA7")).toContain("nosing");
   book.setCell("Layout", "B18", "1 1/4");
   await book.settled();

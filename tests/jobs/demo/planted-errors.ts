@@ -23,7 +23,7 @@ const spilled = (sheet: string, anchor: string, label: string, heading: string):
 const figures = (): Readonly<Record<string, CellValue>> => ({
   "total of the bid": spilled("Bid", "AH8", "total", "cost"),
   "price of the bid": spilled("Bid", "AH8", "price", "cost"),
-  "a spare blank": book.value("Bid", "B24"),
+  "a spare blank": book.value("Bid", "B36"),
   "cost of the blanks": book.value("Order", "C4"),
   "rip cost": book.value("Order", "G4"),
   "cost of the riser boards": spilled("Cut plan", "AA26", "cost", "value"),

@@ -230,9 +230,12 @@ describe("one invented stair in millimetres from survey to ticket, by hand besid
     // + 42 + 94.50 = 208.48;
     // adhesive 3 x 8.40; blanks 574 + 14.50; boards 83.70. Overhead 12 % of 1,974.69 is 236.96; 2,211.65 / 0.85 = 2,601.94; 20 % of that
     // 520.39.
-    expect(rowsOf(job, "bid").slice(1).map((row) => row.slice(0, 2))).toEqual([
-      ["direct", 1974.69], ["overhead", 236.96], ["profit", 390.29], ["price", 2601.94], ["tax", 520.39], ["total", 3122.33],
+    const bid = new Map(rowsOf(job, "bid").map(([label, amount]) => [label, amount]));
+    expect(["direct", "overhead", "profit", "price", "tax", "total"].map((label) => bid.get(label))).toEqual([
+      1974.69, 236.96, 390.29, 2601.94, 520.39, 3122.33,
     ]);
+    // Labour by its hours, and what is left of 1,974.69.
+    expect([bid.get("labour"), bid.get("materials")]).toEqual([1068.81, 905.88]);
   });
 });
 

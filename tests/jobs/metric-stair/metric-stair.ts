@@ -13,7 +13,7 @@ const floor = (label: string): Call => picked(floors, label);
 
 const {
   roughRises, floors: { treadThickness, lowerBuildUp, upperBuildUp }, alikeWithin, sizes, balusterWidth, blanks, boards: yard, kerf, trim,
-  treads, risersRead, beadDiameter, cartridge, items, overhead, profit, basis, tax,
+  treads, risersRead, beadDiameter, cartridge, items, terms,
 } = inventedMetricJob;
 
 const typed = (entry: Entry | undefined): Cell => entry ?? "";
@@ -324,6 +324,7 @@ export const metricStair: Job = {
           headings: ["item", "price", "unit"],
           rows: items.map(([item, , price, unit]) => [item, price, unit].map(rated)),
         },
+        { name: "terms", says: "The shop's terms", headings: ["label", "rate"], labelled: true, rows: rowsOf(terms) },
         {
           name: "further",
           says: "What else goes into the stair",
@@ -344,10 +345,7 @@ export const metricStair: Job = {
           id: "BID",
           args: [
             { stack: ["labour", "goods", "further goods", "blank goods", "board goods"].map((result) => ({ result })) },
-            typed(overhead),
-            typed(profit),
-            basis,
-            typed(tax),
+            { input: "terms" },
           ],
         },
       ],

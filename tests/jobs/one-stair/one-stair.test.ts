@@ -105,20 +105,14 @@ describe("one invented stair from tape to price, by hand beside every figure", (
   test("the bid", () => {
     // 702 + 19.50 + 22.40 + 76 + 5 x 8.40 + 13 x 6.75 + (7.5 + 4 + 3.25) x 58 = 1,805.15; 12 % is 216.62; 2,021.77 / 0.85 = 2,378.55;
     // 6.5 % of that is 154.61.
-    expect(
-      rowsOf(job, "bid")
-        .slice(1)
-        .map((row) => row.slice(0, 2)),
-    ).toEqual([
-      ["direct", 1805.15],
-      ["overhead", 216.62],
-      ["profit", 356.78],
-      ["price", 2378.55],
-      ["tax", 154.61],
-      ["total", 2533.16],
+    const bid = new Map(rowsOf(job, "bid").map(([label, ...cells]) => [label, cells]));
+    expect(["direct", "overhead", "profit", "price", "tax", "total"].map((label) => bid.get(label)?.[0])).toEqual([
+      1805.15, 216.62, 356.78, 2378.55, 154.61, 2533.16,
     ]);
+    // (7.5 + 4 + 3.25) x 58.
+    expect(bid.get("labour")?.[0]).toBe(855.5);
     // Returns and risers have no blank of their own in the order: the second row of the first table, and one below it.
-    expect(rowsOf(job, "bid")[1]?.[2]).toBe("cost is 0 or empty in row 3 (return) and 1 more");
+    expect(bid.get("direct")?.[2]).toBe("cost is 0 or empty in row 3 (return) and 1 more");
   });
 
   test("a spare blank at the same margin", () => {

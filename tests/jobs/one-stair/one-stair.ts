@@ -349,13 +349,12 @@ export const oneStair: Job = {
         {
           name: "terms",
           says: "The shop's rates",
-          headings: ["label", "value"],
+          headings: ["label", "rate"],
           labelled: true,
           rows: [
-            ["overhead", "12%"],
-            ["profit", "15%"],
-            ["basis", "margin"],
-            ["tax", "6.5%"],
+            ["overhead on cost", "12%"],
+            ["profit of price", "15%"],
+            ["tax on price", "6.5%"],
           ],
         },
       ],
@@ -384,10 +383,7 @@ export const oneStair: Job = {
           id: "BID",
           args: [
             { stack: [{ result: "blank goods" }, { result: "board goods" }, { result: "shop goods" }] },
-            picked({ input: "terms" }, "overhead"),
-            picked({ input: "terms" }, "profit"),
-            picked({ input: "terms" }, "basis"),
-            picked({ input: "terms" }, "tax"),
+            { input: "terms" },
           ],
         },
         {
@@ -396,8 +392,8 @@ export const oneStair: Job = {
           id: "SELLINGPRICE",
           args: [
             picked({ result: "blank goods" }, "oak blank 42", "price"),
-            picked({ input: "terms" }, "profit"),
-            picked({ input: "terms" }, "basis"),
+            picked({ input: "terms" }, "profit of price"),
+            "margin",
           ],
         },
       ],

@@ -241,18 +241,11 @@ test("takeoff, hours, extend and bid feed one another as they stand", () => {
   ];
   const labour = rowsOf(call(EXTEND, [hours, [["item", "price", "unit"], ["labour", 60, "hour"]]]));
   const material = rowsOf(call(EXTEND, [counted, goods]));
-  const bid = rowsOf(call(BID, [[...labour, ...material.slice(1)], 0.1, 0.2]));
+  const bid = rowsOf(call(BID, [[...labour, ...material.slice(1)], [["overhead on cost", 0.1], ["profit on cost", 0.2]]]));
   // By hand, row by row to the cent: 19.875 x 60 + 52 x 1.50 = 1,270.50; 127.05; 279.51; 1,677.06.
-  expect(
-    bid
-      .slice(1)
-      .map(([label, amount]) => [label, amount])
-      .slice(0, 4),
-  ).toEqual([
-    ["direct", 1270.5],
-    ["overhead", 127.05],
-    ["profit", 279.51],
-    ["price", 1677.06],
+  const costs = new Map(bid.map(([label, amount]) => [label, amount]));
+  expect(["labour", "materials", "direct", "overhead", "profit", "price"].map((label) => costs.get(label))).toEqual([
+    1192.5, 78, 1270.5, 127.05, 279.51, 1677.06,
   ]);
 });
 

@@ -78,9 +78,72 @@ export const bookCases: Readonly<Record<string, readonly WorkedCase[]>> = {
           ["cap", 0, "included"],
           ["total", 10, ""],
         ],
+        terms: [["burden", 0]],
       },
       shows: [{ label: "direct", cost: 10, note: "" }],
       from: "by hand: a row total is no cost, and a price that is included means its 0",
+    },
+    {
+      given: {
+        costs: [
+          ["item", "cost", "unit", "taxed"],
+          ["oak", 200, "each", "yes"],
+          ["used newel", 50, "each", "no"],
+          ["fitting", 100, "hour", ""],
+        ],
+        terms: [
+          ["label", "rate"],
+          ["burden", 0.25],
+          ["overhead on labour", 0.1],
+          ["overhead on materials", 0.2],
+          ["tax on materials", 0.08],
+        ],
+      },
+      shows: [
+        { label: "materials", cost: 250 },
+        { label: "labour", cost: 100 },
+        { label: "burden", cost: 25 },
+        { label: "overhead", cost: 62.5, note: "overhead on labour 10 %; overhead on materials 20 %" },
+        { label: "price", cost: 437.5 },
+        { label: "tax", cost: 16, note: "tax on materials 8 %" },
+        { label: "total", cost: 453.5 },
+      ],
+      from: "by hand: 12.50 of the 125 of labour and 50 of the 250 of materials; 8 % of the 200 that are taxed",
+    },
+  ],
+  PRICECHANGE: [
+    {
+      given: {
+        before: [
+          ["item", "cost", "kind", "taxed", "option"],
+          ["fitting", 100, "labour", "", ""],
+          ["oak", 50, "", "no", ""],
+          ["ash", 30, "", "", "ash"],
+        ],
+        after: [
+          ["item", "cost", "kind", "taxed", "option"],
+          ["fitting", 140, "labour", "", ""],
+          ["dowel", 20, "", "no", ""],
+          ["oak", 50, "", "yes", ""],
+          ["ash", 30, "", "", "ash"],
+          ["elm", 70, "", "", "elm"],
+        ],
+        terms: [
+          ["label", "rate"],
+          ["burden", 0.5],
+          ["tax paid on materials", 0.1],
+        ],
+        option: "ash",
+      },
+      shows: [
+        { cause: "price before", amount: 200 },
+        { cause: "cost", item: "fitting", amount: 40 },
+        { cause: "new", item: "ash", amount: 30 },
+        { cause: "burden", amount: 20 },
+        { cause: "tax paid on materials", amount: 8 },
+        { cause: "price after", amount: 318 },
+      ],
+      from: "by hand: 150 + 50 = 200, untaxed; after, the oak and the ash that is chosen are taxed at 8: 140 + 70 + 20 + 50 + 30 + 8 = 318",
     },
   ],
   PROGRESSBILLING: [
