@@ -207,7 +207,8 @@ const expectScaled = (inches: Answer, mm: Answer, kind: ResultKind): void => {
 
 const kindsOf = ({ result }: Declaration): readonly (readonly [string, ResultKind])[] => {
   if (result.kind === "table" || result.kind === "row") return Object.entries(result.columns).map(([key, { kind }]) => [key, kind]);
-  return [["", result.kind === "lengths" ? "length" : result.kind === "amounts" ? "money" : result.kind === "cell" ? "number" : result.kind]];
+  const ofOne = result.kind === "lengths" ? "length" : result.kind === "amounts" ? "money" : result.kind;
+  return [["", ofOne === "cell" ? "number" : ofOne]];
 };
 
 describe("inches to millimetres scale every length by 25.4 and nothing else", () => {
