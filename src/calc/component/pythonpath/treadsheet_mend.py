@@ -1,0 +1,87 @@
+"""Mend: the names of our functions as Excel saved them become those that Calc knows, and a copy has them as Excel wants them."""
+
+import os
+import re
+import tempfile
+
+import uno
+from treadsheet_cells import FORMULAS, OneUndo, block_of, enter, formula_of
+from treadsheet_engine import ENGINE
+
+# What Excel writes for a function of an add-in, behind the number of a workbook in older files: [2]!_xldudf_STAIR_RISERS.
+SAVED = re.compile(r"(?:\[\d+\]!)?_xldudf_STAIR_([A-Za-z]+)", re.IGNORECASE)
+EXCEL_FILE = "Calc MS Excel 2007 XML"
+# Seconds for a whole workbook.
+FILE_LIMIT = 120
+
+
+def _bound(text):
+    return SAVED.sub(lambda found: "STAIR." + found.group(1).upper(), text)
+
+
+def _unbound_blocks(sheet):
+    """The blocks and cells of a sheet whose formulas have names as Excel saved them."""
+    found = {}
+    ranges = sheet.queryContentCells(FORMULAS)
+    for index in range(ranges.Count):
+        area = ranges.getByIndex(index)
+        for row, formulas in enumerate(area.getFormulaArray()):
+            for column, formula in enumerate(formulas):
+                if not SAVED.search(formula):
+                    continue
+                cell = area.getCellByPosition(column, row)
+                block = block_of(cell) if formula.startswith("{") else cell
+                found[block.AbsoluteName] = block
+    return list(found.values())
+
+
+def _mend_names(names):
+    count = 0
+    for name in names.ElementNames:
+        named = names.getByName(name)
+        content = named.getContent()
+        if SAVED.search(content):
+            named.setContent(_bound(content))
+            count += 1
+    return count
+
+
+def mend(model):
+    """Does it, and answers what came of it in sentences."""
+    count, locked = 0, []
+    with OneUndo(model, "Mend"):
+        for sheet in (model.Sheets.getByIndex(index) for index in range(model.Sheets.Count)):
+            blocks = _unbound_blocks(sheet)
+            if blocks and sheet.isProtected():
+                locked.append("%s (%d)" % (sheet.Name, len(blocks)))
+                continue
+            for block in blocks:
+                enter(block, _bound(formula_of(block)))
+                count += 1
+        count += _mend_names(model.NamedRanges)
+    model.calculateAll()
+    says = ["%d formulas had names as Excel saves them, and are mended." % count if count else "No formula has names as Excel saves them."]
+    if locked:
+        says.append("Protected and left as they are: %s. Unprotect them and mend again." % ", ".join(locked))
+    return " ".join(says)
+
+
+def _property(name, value):
+    made = uno.createUnoStruct("com.sun.star.beans.PropertyValue")
+    made.Name, made.Value = name, value
+    return made
+
+
+def copy_for_excel(model, to):
+    """Writes the document to a file (.xlsx, an address) with its formulas as Excel binds them; answers what came of it."""
+    path = uno.fileUrlToSystemPath(to)
+    with tempfile.TemporaryDirectory() as folder:
+        saved = os.path.join(folder, "saved.xlsx")
+        model.storeToURL(uno.systemPathToFileUrl(saved), (_property("FilterName", EXCEL_FILE),))
+        answer = ENGINE.ask({"mend": saved, "to": path}, FILE_LIMIT)
+    if "error" in answer:
+        return answer["says"]
+    says = "Wrote %s: %d formulas as Excel binds them." % (path, answer["mended"])
+    if answer["notMended"]:
+        says += " %d could not be mended." % answer["notMended"]
+    return says
