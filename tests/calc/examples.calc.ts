@@ -84,16 +84,20 @@ const rounded = (cell: unknown): unknown => {
   return typeof cell === "number" ? Number(cell.toPrecision(SIGNIFICANT)) : cell;
 };
 
-interface Shown {
-  readonly cells: readonly (readonly ShownCell[])[];
-  readonly why: string;
+interface ErrorCell {
+  readonly code: string;
+  readonly message: string;
 }
 
-const failing = cases.flatMap(({ example }, index) => ("fails" in example ? [index] : []));
-const isFailing = (index: number): boolean => failing.includes(index);
+const isError = (cell: unknown): cell is ErrorCell => typeof cell === "object" && cell !== null;
+
+/** The cells of an answer that hold an error, whose sentences the menu is asked for. */
+const errorsOf = ({ answer }: Case): readonly (readonly [down: number, right: number])[] =>
+  answer.flatMap((row, down) => row.flatMap((cell, right) => (isError(cell) ? [[down, right] as const] : [])));
 
 const WAYS = ["values in the formula", "values in cells"] as const;
-let shown: ReadonlyMap<string, readonly Shown[]>;
+/** What each example shows: numbers, texts, and an error as its code with the sentence that Why? says of its cell. */
+let shown: ReadonlyMap<string, readonly (readonly (readonly unknown[])[])[]>;
 let library: unknown;
 let wizard: readonly { readonly name: string; readonly description: string; readonly arguments: readonly (readonly unknown[])[] }[];
 let folder: string;
@@ -113,14 +117,17 @@ beforeAll(() => {
   });
   const first = steps.length;
   for (const at of places.flat()) steps.push(["read", at]);
-  const why = steps.length;
-  for (const at of places.flatMap((all) => all.filter((_, index) => isFailing(index))))
-    steps.push(["menu", "why", { sheet: at.sheet, row: at.row, column: 0 }]);
+  const asked = places.map((all) => all.map((at, index) => errorsOf(cases[index] as Case).map(([down, right]) => {
+    steps.push(["menu", "why", { sheet: at.sheet, row: at.row + down, column: right }]);
+    return { down, right, step: steps.length - 1 };
+  })));
   const answers = inCalc(folder, profile, steps);
   [library, wizard] = answers as [unknown, typeof wizard];
   shown = new Map(WAYS.map((way, index) => [way, cases.map((_, at) => {
-    const place = why + index * failing.length + failing.indexOf(at);
-    return { cells: answers[first + index * cases.length + at] as Shown["cells"], why: isFailing(at) ? (answers[place] as string) : "" };
+    const cells = answers[first + index * cases.length + at] as readonly (readonly ShownCell[])[];
+    const said = new Map(asked[index]?.[at]?.map(({ down, right, step }) => [`${down},${right}`, String(answers[step])]));
+    return cells.map((row, down) => row.map((cell, right) =>
+      typeof cell === "object" ? `${cell.error} ${said.get(`${down},${right}`)?.replace(/^.*?[.][A-Z]+\d+: /, "")}` : cell));
   })]));
 });
 afterAll(() => removeFolder(folder));
@@ -148,7 +155,7 @@ const withHeadings = (rows: readonly (readonly unknown[])[]): Record<string, unk
 
 /** A cell of the bundle as Calc can show it. */
 const asShown = (cell: unknown): unknown => {
-  if (typeof cell === "object" && cell !== null) return { error: (cell as { code: string }).code };
+  if (isError(cell)) return `${cell.code} ${cell.message}`;
   return typeof cell === "boolean" ? Number(cell) : (cell ?? "");
 };
 
@@ -160,9 +167,9 @@ const differs = (cell: unknown, own: unknown): boolean => {
 describe.each(WAYS)("every example of every function, through cells of Calc: %s", (way) => {
   test.each(cases.map((one, index) => [`${formula(one.declaration, one.example.given)} [${one.example.from}]`, one, index] as const))(
     "%s", (_, { example, answer }, index) => {
-      const { cells = [], why = "" } = shown.get(way)?.[index] ?? {};
+      const cells = shown.get(way)?.[index] ?? [];
       if ("fails" in example) {
-        expect([cells[0]?.[0], why]).toEqual([{ error: example.fails }, expect.stringContaining(`: ${example.says}`)]);
+        expect(cells[0]?.[0]).toBe(`${example.fails} ${example.says}`);
       } else if ("gives" in example) {
         const gives = typeof example.gives === "object" ? example.gives : [[example.gives]];
         expect(cells.map((row) => row.map(rounded))).toEqual(gives.map((row) => row.map(rounded)));

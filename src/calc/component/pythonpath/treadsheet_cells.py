@@ -25,7 +25,8 @@ def is_array(block):
 
 def formula_of(block):
     """The formula of a block or a cell, beginning with =, without the braces of an array; empty where there is none."""
-    formula = block.getArrayFormula() or block.getCellByPosition(0, 0).getFormula()
+    # The cell's, for the block's has commas, which setArrayFormula does not take.
+    formula = block.getCellByPosition(0, 0).getFormula()
     if formula.startswith("{=") and formula.endswith("}"):
         formula = formula[1:-1]
     return formula if formula.startswith("=") else ""
