@@ -85,11 +85,11 @@ class Office:
         else:
             block.setArrayFormula(formula)
 
-    def shown(self, block):
-        """What cells hold: numbers, texts and errors by what they show, which the office gives as nothing."""
+    def shown(self, block, left_out=frozenset()):
+        """What cells hold: numbers, texts and errors by what they show, which the office gives as nothing; null for what is left out."""
         return [
             [
-                {"error": block.getCellByPosition(right, down).getString()} if value is None else value
+                {"error": block.getCellByPosition(right, down).getString()} if value is None and (down, right) not in left_out else value
                 for right, value in enumerate(row)
             ]
             for down, row in enumerate(block.getDataArray())
@@ -101,15 +101,15 @@ class Office:
     def formula(self, at):
         return self.block(at).getCellByPosition(0, 0).getFormula()
 
-    def sheets(self):
-        """Every sheet with what it shows and the formulas of its cells, from A1 to the last cell used."""
+    def sheets(self, left_out):
+        """Every sheet with what it shows and the formulas of its cells, from A1 to the last cell used; errors but of cells left out."""
         found = {}
         for sheet in (self.book.Sheets.getByIndex(index) for index in range(self.book.Sheets.Count)):
             cursor = sheet.createCursor()
             cursor.gotoEndOfUsedArea(True)
             end = cursor.RangeAddress
             block = sheet.getCellRangeByPosition(0, 0, end.EndColumn, end.EndRow)
-            found[sheet.Name] = {"cells": self.shown(block), "formulas": block.getFormulaArray()}
+            found[sheet.Name] = {"cells": self.shown(block, set(map(tuple, left_out.get(sheet.Name, ())))), "formulas": block.getFormulaArray()}
         return found
 
     def menu(self, action, at=None, to=None):

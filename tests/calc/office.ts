@@ -20,7 +20,8 @@ export type ShownCell = string | number | { readonly error: string };
 export type Step =
   | readonly ["open", address?: string]
   | readonly ["save", address: string, filter: string]
-  | readonly ["calculate" | "known" | "wizard" | "library" | "sheets" | "version"]
+  | readonly ["calculate" | "known" | "wizard" | "library" | "version"]
+  | readonly ["sheets", leftOut: Readonly<Record<string, readonly (readonly [row: number, column: number])[]>>]
   | readonly ["put", at: At, cells: readonly (readonly unknown[])[]]
   | readonly ["enter", at: At, formula: string]
   | readonly ["read" | "formula", at: At]
