@@ -6,6 +6,8 @@ import time
 
 import uno
 
+# com.sun.star.sheet.FormulaMapGroup.ALL_EXCEPT_SPECIAL
+ALL_FUNCTIONS = 0x7FFFFFFF
 ENGLISH_SPREADSHEET = "private:factory/scalc"
 
 
@@ -126,7 +128,7 @@ class Office:
     def known(self):
         """The functions of this Calc by the names they have in a file of Excel."""
         mapper = self.book.createInstance("com.sun.star.sheet.FormulaOpCodeMapper")
-        words = mapper.getAvailableMappings(uno.getConstantByName("com.sun.star.sheet.FormulaLanguage.XL_ENGLISH"), 0)
+        words = mapper.getAvailableMappings(uno.getConstantByName("com.sun.star.sheet.FormulaLanguage.XL_ENGLISH"), ALL_FUNCTIONS)
         return [word.Name for word in words]
 
     def wizard(self):
