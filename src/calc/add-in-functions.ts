@@ -1,5 +1,5 @@
 import { configuration, node, text, value, within } from "./configuration-xml";
-import { COMPONENT, type ListedFunction, methodName } from "./listed-functions";
+import { type ListedFunction, methodName } from "./listed-functions";
 
 const parameterNode = ({ name, description }: ListedFunction["parameters"][number], index: number): string =>
   node(`a${index}`, [text("DisplayName", name), text("Description", description)]);
@@ -12,8 +12,11 @@ const functionNode = (listed: ListedFunction, namespace: string): string =>
     within("Parameters", listed.parameters.map(parameterNode)),
   ]);
 
-/** What Calc shows of the functions: names, texts and arguments in its function wizard (com.sun.star.sheet.AddIn). */
-export const addInFunctions = (functions: readonly ListedFunction[], namespace: string): string =>
+/** What Calc shows of the functions of a component: names, texts and arguments in its function wizard (com.sun.star.sheet.AddIn). */
+const componentNode = (component: string, functions: readonly ListedFunction[]): string =>
+  node(component, [within("AddInFunctions", functions.map((one) => `\n${functionNode(one, component.toUpperCase())}`))]);
+
+export const addInFunctions = (components: Readonly<Record<string, readonly ListedFunction[]>>): string =>
   configuration("CalcAddIns", [
-    within("AddInInfo", [node(COMPONENT, [within("AddInFunctions", functions.map((one) => `\n${functionNode(one, namespace)}`))])]),
+    within("AddInInfo", Object.entries(components).map(([component, functions]) => componentNode(component, functions))),
   ]);

@@ -1,8 +1,9 @@
 import { packedEntry, zipFile } from "../workbook-file/zip-file";
 import { addInFunctions } from "./add-in-functions";
 import { configurationSchema } from "./configuration-xml";
-import { COMPONENT, INTERFACE, type ListedFunction, methodName } from "./listed-functions";
+import { COMPONENT, INTERFACE, type ListedFunction, methodName, MODULE } from "./listed-functions";
 import { menu, MENU_SERVICE } from "./menu";
+import { ROWS_COMPONENT, ROWS_INTERFACE, rowsFunctions } from "./rows-functions";
 import { type Method, typeLibrary } from "./type-library";
 
 const DECLARATION = '<?xml version="1.0" encoding="UTF-8"?>\n';
@@ -28,6 +29,7 @@ const components = (): string => {
     `<service name="${service}"/></implementation></component>\n`;
   return `${DECLARATION}<components xmlns="http://openoffice.org/2010/uno-components">\n` +
     component("functions.py", COMPONENT, "com.sun.star.sheet.AddIn") +
+    component("rows.py", ROWS_COMPONENT, "com.sun.star.sheet.AddIn") +
     component("menu.py", MENU_SERVICE, MENU_SERVICE) +
     "</components>\n";
 };
@@ -46,20 +48,21 @@ const method = (listed: ListedFunction): Method => ({
 
 export interface Extension {
   readonly functions: readonly ListedFunction[];
-  readonly namespace: string;
   readonly version: string;
   /** What the build and the source hold and the extension only carries, by name. */
   readonly carried: Readonly<Record<string, Uint8Array>>;
 }
 
 /** The extension's files by name. */
-export const extensionFiles = ({ functions, namespace, version, carried }: Extension): Readonly<Record<string, Uint8Array>> => ({
+export const extensionFiles = ({ functions, version, carried }: Extension): Readonly<Record<string, Uint8Array>> => ({
   "META-INF/manifest.xml": utf8(manifest()),
   "description.xml": utf8(description(version)),
-  "treadsheet.rdb": typeLibrary(INTERFACE, functions.map(method)),
+  "treadsheet.rdb": typeLibrary(MODULE, [
+    { name: INTERFACE, methods: functions.map(method) }, { name: ROWS_INTERFACE, methods: rowsFunctions.map(method) },
+  ]),
   "treadsheet.components": utf8(components()),
   "Settings.xcs": utf8(configurationSchema("treadsheet", "Settings", "Engine", ["Node"])),
-  "CalcAddIns.xcu": utf8(addInFunctions(functions, namespace)),
+  "CalcAddIns.xcu": utf8(addInFunctions({ [COMPONENT]: functions, [ROWS_COMPONENT]: rowsFunctions })),
   "Addons.xcu": utf8(menu()),
   ...carried,
 });

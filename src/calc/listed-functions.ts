@@ -12,5 +12,6 @@ export const COMPONENT = "stair";
 
 export const methodName = ({ id }: ListedFunction): string => id.toLowerCase();
 
-/** The interface whose methods they are, by its full name. */
-export const INTERFACE = ["treadsheet", "XStair"] as const;
+/** The module of our interfaces, and the one whose methods they are. */
+export const MODULE = "treadsheet";
+export const INTERFACE = "XStair";

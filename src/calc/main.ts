@@ -4,7 +4,6 @@ import { version } from "../../package.json";
 import { extension } from "./extension";
 import type { ListedFunction } from "./listed-functions";
 
-const NAMESPACE = "STAIR";
 const FILE = "treadsheet.oxt";
 
 const dist = path.resolve(__dirname, "..");
@@ -24,7 +23,7 @@ const filesIn = (inFolder: string, before = ""): readonly (readonly [name: strin
 const { functions } = JSON.parse(readFileSync(path.join(dist, "functions.json"), "utf8")) as { functions: readonly ListedFunction[] };
 
 const bytes = extension({
-  functions, namespace: NAMESPACE, version,
+  functions, version,
   carried: {
     ...Object.fromEntries(filesIn(components)),
     "functions.js": built("functions.js"),

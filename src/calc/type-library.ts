@@ -79,21 +79,33 @@ const writeName = (file: Written, name: string): number => {
   return place;
 };
 
-/** A type library with one interface in one module, as LibreOffice reads it: its binary form, no compiler of the office needed. */
-export const typeLibrary = ([module, name]: readonly [module: string, name: string], methods: readonly Method[]): Uint8Array => {
+export interface Interface {
+  readonly name: string;
+  readonly methods: readonly Method[];
+}
+
+/** A type library with the interfaces of one module, as LibreOffice reads it: its binary form, no compiler of the office needed. */
+export const typeLibrary = (module: string, interfaces: readonly Interface[]): Uint8Array => {
   const file = new Written();
   file.characters(MAGIC);
   const root = file.place;
   file.number(0);
   file.number(1);
-  const [moduleName, interfaceName] = [writeName(file, module), writeName(file, name)];
-  const interfacePlace = file.place;
-  writeInterface(file, methods);
+  const moduleName = writeName(file, module);
+  // A map is searched by halves, so its names are in order.
+  const sorted = [...interfaces].sort((one, other) => (one.name < other.name ? -1 : 1));
+  const entries = sorted.map(({ name, methods }) => {
+    const [named, place] = [writeName(file, name), file.place];
+    writeInterface(file, methods);
+    return [named, place] as const;
+  });
   const modulePlace = file.place;
   file.byte(MODULE);
-  file.number(1);
-  file.number(interfaceName);
-  file.number(interfacePlace);
+  file.number(entries.length);
+  for (const [named, place] of entries) {
+    file.number(named);
+    file.number(place);
+  }
   file.put(root, file.place);
   file.number(moduleName);
   file.number(modulePlace);

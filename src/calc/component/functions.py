@@ -2,23 +2,14 @@
 
 import json
 import os
-import struct
 
 import unohelper
 from treadsheet import XStair
 from treadsheet_engine import ENGINE, HERE
+from treadsheet_errors import error_cell
 
 IMPLEMENTATION = "stair"
 SERVICE = "com.sun.star.sheet.AddIn"
-
-# formula/errorcodes.hxx of LibreOffice: the errors that its cells show under these names.
-ERROR_CODES = {"#VALUE!": 519, "#N/A": 0x7FFF, "#DIV/0!": 532, "#NUM!": 503, "#NULL!": 521}
-# A cell in error is a number that is none, with the code in its lower half.
-NO_NUMBER = 0x7FF8000000000000
-
-
-def _error(name):
-    return struct.unpack("<d", struct.pack("<Q", NO_NUMBER | ERROR_CODES.get(name, ERROR_CODES["#VALUE!"])))[0]
 
 
 def _given(value):
@@ -31,7 +22,7 @@ def _given(value):
 def _cell(value):
     """A cell as Calc takes it: it has numbers, texts and errors, and true and false are 1 and 0."""
     if isinstance(value, dict):
-        return _error(value["error"])
+        return error_cell(value["error"])
     if value is None:
         return ""
     return value if isinstance(value, str) else float(value)

@@ -7,16 +7,22 @@ import tempfile
 import uno
 from treadsheet_cells import FORMULAS, OneUndo, block_of, enter, formula_of
 from treadsheet_engine import ENGINE
+from treadsheet_formula import bound, is_unbound
 
-# What Excel writes for a function of an add-in, behind the number of a workbook in older files: [2]!_xldudf_STAIR_RISERS.
-SAVED = re.compile(r"(?:\[\d+\]!)?_xldudf_STAIR_([A-Za-z]+)", re.IGNORECASE)
+# Of functions that came later.
+PREFIX = re.compile(r"^(_XLFN\.)?(_XLWS\.)?")
+# com.sun.star.sheet.FormulaMapGroup.ALL_EXCEPT_SPECIAL
+ALL_FUNCTIONS = 0x7FFFFFFF
 EXCEL_FILE = "Calc MS Excel 2007 XML"
 # Seconds for a whole workbook.
 FILE_LIMIT = 120
 
 
-def _bound(text):
-    return SAVED.sub(lambda found: "STAIR." + found.group(1).upper(), text)
+def _known(model):
+    """The functions that this Calc has, by their names in capitals, without the prefixes of later ones."""
+    mapper = model.createInstance("com.sun.star.sheet.FormulaOpCodeMapper")
+    language = uno.getConstantByName("com.sun.star.sheet.FormulaLanguage.XL_ENGLISH")
+    return {PREFIX.sub("", one.Name.upper()) for one in mapper.getAvailableMappings(language, ALL_FUNCTIONS)}
 
 
 def _unbound_blocks(sheet):
@@ -27,7 +33,7 @@ def _unbound_blocks(sheet):
         area = ranges.getByIndex(index)
         for row, formulas in enumerate(area.getFormulaArray()):
             for column, formula in enumerate(formulas):
-                if not SAVED.search(formula):
+                if not is_unbound(formula):
                     continue
                 cell = area.getCellByPosition(column, row)
                 block = block_of(cell) if formula.startswith("{") else cell
@@ -35,20 +41,20 @@ def _unbound_blocks(sheet):
     return list(found.values())
 
 
-def _mend_names(names):
+def _mend_names(names, known):
     count = 0
     for name in names.ElementNames:
         named = names.getByName(name)
         content = named.getContent()
-        if SAVED.search(content):
-            named.setContent(_bound(content))
+        if is_unbound(content):
+            named.setContent(bound(content, known))
             count += 1
     return count
 
 
 def mend(model):
     """Does it, and answers what came of it in sentences."""
-    count, locked = 0, []
+    count, locked, known = 0, [], _known(model)
     with OneUndo(model, "Mend"):
         for sheet in (model.Sheets.getByIndex(index) for index in range(model.Sheets.Count)):
             blocks = _unbound_blocks(sheet)
@@ -56,9 +62,9 @@ def mend(model):
                 locked.append("%s (%d)" % (sheet.Name, len(blocks)))
                 continue
             for block in blocks:
-                enter(block, _bound(formula_of(block)))
+                enter(block, bound(formula_of(block), known))
                 count += 1
-        count += _mend_names(model.NamedRanges)
+        count += _mend_names(model.NamedRanges, known)
     model.calculateAll()
     says = ["%d formulas had names as Excel saves them, and are mended." % count if count else "No formula has names as Excel saves them."]
     if locked:
