@@ -23,7 +23,7 @@ export const rowsFunctions: readonly ListedFunction[] = [
   declared("FILTER", "The rows of a table for which something is true.", ["table", "include", "ifEmpty"]),
   declared("HSTACK", "Tables beside each other.", several("table")),
   declared("SEQUENCE", "Numbers one after another.", ["rows", "columns", "start", "step"]),
-  declared("SORTBY", "The rows of a table in the order of a column.", ["table", "by", "order"]),
+  declared("SORTBY", "The rows of a table in the order of a column.", ["table", "by1", "order1", "by2", "order2", "by3", "order3"]),
   declared("TAKE", "The first or last rows and columns of a table.", ["table", "rows", "columns"]),
   declared("UNIQUE", "The rows of a table, each once.", ["table"]),
   declared("VSTACK", "Tables under each other.", several("table")),

@@ -4,6 +4,7 @@ import path from "node:path";
 import type { MendingReport } from "../../src/cli/mend";
 import { calledIn } from "../../src/cli/calling";
 import { dependants, type FormulaOfBook, keyOf } from "../../src/cli/dependants";
+import { rowsFunctions } from "../../src/calc/rows-functions";
 import { cellAddress, cellPlace } from "../../src/sheets/cell-address";
 import { type ReadWorkbook, readWorkbookFile } from "../../src/workbook-file/read-workbook-file";
 import { isStoredError, type StoredValue } from "../../src/workbook-file/sheet/cell-value";
@@ -80,7 +81,8 @@ const cellsOf = ({ sheet, address, rows, columns }: FormulaOfBook): readonly str
 };
 
 const leftOut = (formulas: readonly FormulaOfBook[], known: readonly string[]): LeftOut => {
-  const has = new Set(known.map(bare));
+  // What Mend puts into the place of those that this Calc has not.
+  const has = new Set([...known.map(bare), ...rowsFunctions.map(({ name }) => name), "LET"]);
   const functions = new Map<string, number>();
   const calling = formulas.filter(({ formula }) => {
     const unknown = new Set(calledIn(formula).map(bare).filter((name) => !has.has(name) && !name.startsWith("STAIR.")));

@@ -99,9 +99,15 @@ class Rows(unohelper.Base, XRows):
         first, by = (1.0 if start is None else float(start)), (1.0 if step is None else float(step))
         return _answer([[first + by * (row * width + column) for column in range(width)] for row in range(height)])
 
-    def sortby(self, table, by, order):
-        rows, keys = _rows(table), [row[0] for row in _rows(by)]
-        places = sorted(range(len(rows)), key=lambda place: _key(keys[place]), reverse=_whole(order, 1) < 0)
+    def sortby(self, table, *keys):
+        rows = _rows(table)
+        places = list(range(len(rows)))
+        # The last key first, for the order of what is equal stays.
+        for by, order in reversed(list(zip(keys[::2], keys[1::2]))):
+            if by is None:
+                continue
+            column = [row[0] for row in _rows(by)]
+            places.sort(key=lambda place: _key(column[place]), reverse=_whole(order, 1) < 0)
         return _answer([rows[place] for place in places])
 
     def unique(self, table):
