@@ -9,6 +9,7 @@ LET = re.compile(r"(?:_xlfn\.)?\bLET\(", re.IGNORECASE)
 NEEDS = re.compile(r"_xldudf_STAIR_|_xlfn\.|_xlpm\.", re.IGNORECASE)
 # Texts between quotes are left as they are.
 PIECES = re.compile(r'("(?:[^"]|"")*"|\'(?:[^\']|\'\')*\')')
+COMPARES = re.compile(r"(?<=[\w)])(=|<>)$")
 # A formula of Calc has no more characters.
 LONGEST = 65535
 
@@ -58,6 +59,18 @@ def _written_out(formula):
     return formula
 
 
+def _compared(formula):
+    """
+    A formula in which what is compared with a text is joined to an empty one first: Calc takes texts in an array that a component answers
+    for none that it knows, and finds them unlike every text.
+    """
+    pieces = PIECES.split(formula)
+    for index in range(1, len(pieces), 2):
+        if pieces[index].startswith('"'):
+            pieces[index - 1] = COMPARES.sub(r'&""\1', pieces[index - 1])
+    return "".join(pieces)
+
+
 def is_unbound(formula):
     """Whether there is something in it as Excel saves it."""
     return NEEDS.search(formula) is not None
@@ -69,4 +82,5 @@ def bound(formula, known):
         late = LATE.sub(lambda found: found.group(0) if found.group(1).upper() in known else "ROWS." + found.group(1).upper(), piece)
         return SAVED.sub(lambda found: "STAIR." + found.group(1).upper(), late)
 
-    return _outside_texts(formula if "LET" in known else _written_out(formula), named)
+    made = _outside_texts(formula if "LET" in known else _written_out(formula), named)
+    return _compared(made) if "ROWS." in made else made
