@@ -58,22 +58,27 @@ test("Why? says the sentence of a cell, and where the error of a cell begins tha
 test("Mend makes names as Excel saves them ours, in cells and arrays, and a copy for Excel has them as Excel binds them", () => {
   const copy = path.join(folder, "copy.xlsx");
   // By hand: 108 / 7.75 = 13.94, so 14 risers.
-  const [, , , unbound, mended, shown, copied] = run(
+  const [, , , unbound, , mended, shown, late, copied] = run(
     ["put", cell(0, 0), [[7.5], [8]]],
     ["enter", cell(0, 1), "=_xldudf_STAIR_RISERS(108)+1"],
     ["enter", { ...block(0, 2, 2, 1), isArray: true }, "=_xldudf_STAIR_FINISHED(A1:A2;0)"],
     ["menu", "why", cell(0, 1)],
+    ["enter", cell(0, 4), '=IF(_xlfn.take(A1:A2;-1)="","",_xlfn.LET(_xlpm.a;A1;_xlpm.b;_xlpm.a+1;_xlpm.b*2))'.replaceAll(",", ";")],
     ["menu", "mend"],
     ["read", block(0, 1, 2, 2)],
+    ["read", cell(0, 4)],
     ["menu", "copy", null, addressOf(copy)],
   );
   expect(unbound).toContain("Choose Mend in this menu.");
-  expect(mended).toBe("2 formulas had names as Excel saves them, and are mended.");
+  expect(mended).toBe("3 formulas had names as Excel saves them, and are mended.");
   expect(shown as ShownCell[][]).toEqual([[15, 7.5], ["", 8]]);
-  expect(copied).toBe(`Wrote ${copy}: 2 formulas as Excel binds them.`);
+  // By hand: 8, the last of the two, is there, and (7.5 + 1) x 2 = 17.
+  expect(late).toEqual([[17]]);
+  expect(copied).toBe(`Wrote ${copy}: 3 formulas as Excel binds them.`);
   const cells = Object.entries(partTexts(new Uint8Array(readFileSync(copy)))).filter(([name]) => name.includes("worksheets/sheet")).join("");
   expect(cells).toContain("_xldudf_STAIR_RISERS(108)+1");
-  expect(cells).not.toContain("STAIR.");
+  expect(cells).toContain("_xlfn.TAKE(");
+  expect(cells).not.toMatch(/STAIR[.]|ROWS[.]/);
 });
 
 test("without Node, and with what is not Node, Why? says so; set again, it answers; a process that died is started anew", () => {

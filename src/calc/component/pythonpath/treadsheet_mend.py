@@ -3,6 +3,7 @@
 import os
 import re
 import tempfile
+import zipfile
 
 import uno
 from treadsheet_cells import FORMULAS, OneUndo, block_of, enter, formula_of
@@ -14,6 +15,8 @@ PREFIX = re.compile(r"^(_XLFN\.)?(_XLWS\.)?")
 # com.sun.star.sheet.FormulaMapGroup.ALL_EXCEPT_SPECIAL
 ALL_FUNCTIONS = 0x7FFFFFFF
 EXCEL_FILE = "Calc MS Excel 2007 XML"
+# Texts of cells stand in another part of a file.
+OUR_ROWS = re.compile(r"\bROWS\.([A-Z]+)\(")
 # Seconds for a whole workbook.
 FILE_LIMIT = 120
 
@@ -78,12 +81,24 @@ def _property(name, value):
     return made
 
 
+def _without_row_functions(file):
+    """Of a saved file the formulas that call our functions on rows, with Excel's in their place."""
+    with zipfile.ZipFile(file) as saved:
+        parts = [(entry, saved.read(entry)) for entry in saved.namelist()]
+    with zipfile.ZipFile(file, "w", zipfile.ZIP_DEFLATED) as written:
+        for name, held in parts:
+            if name.startswith("xl/worksheets/"):
+                held = OUR_ROWS.sub(r"\1(", held.decode("utf-8")).encode("utf-8")
+            written.writestr(name, held)
+
+
 def copy_for_excel(model, to):
     """Writes the document to a file (.xlsx, an address) with its formulas as Excel binds them; answers what came of it."""
     path = uno.fileUrlToSystemPath(to)
     with tempfile.TemporaryDirectory() as folder:
         saved = os.path.join(folder, "saved.xlsx")
         model.storeToURL(uno.systemPathToFileUrl(saved), (_property("FilterName", EXCEL_FILE),))
+        _without_row_functions(saved)
         answer = ENGINE.ask({"mend": saved, "to": path}, FILE_LIMIT)
     if "error" in answer:
         return answer["says"]
