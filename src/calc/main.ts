@@ -34,4 +34,5 @@ const bytes = extension({
   },
 });
 writeFileSync(path.join(folder, FILE), bytes);
-console.log(`Wrote ${path.relative(process.cwd(), path.join(folder, FILE))}: ${functions.length} functions, ${Math.round(bytes.length / 1000)} kB.`);
+const written = path.relative(process.cwd(), path.join(folder, FILE));
+console.log(`Wrote ${written}: ${functions.length} functions, ${Math.round(bytes.length / 1000)} kB.`);

@@ -144,7 +144,8 @@ test("the function wizard shows every function with its dot, its text and its ar
   const found = new Map(wizard.map((one) => [one.name, one]));
   expect(found.size).toBe(listed.length);
   for (const { name, description, parameters } of listed) {
-    expect(found.get(`${NAMESPACE}.${name}`)).toMatchObject({ description, arguments: parameters.map((one) => [one.name, one.description, true]) });
+    const args = parameters.map((one) => [one.name, one.description, true]);
+    expect(found.get(`${NAMESPACE}.${name}`)).toMatchObject({ description, arguments: args });
   }
 });
 
@@ -181,7 +182,8 @@ describe.each(WAYS)("every example of every function, through cells of Calc: %s"
         }
       }
       const own = answer.map((row) => row.map(asShown));
-      const different = cells.flatMap((row, down) => row.flatMap((cell, right) => (differs(cell, own[down]?.[right]) ? [[down, right, cell]] : [])));
+      const different = cells.flatMap((row, down) =>
+        row.flatMap((cell, right) => (differs(cell, own[down]?.[right]) ? [[down, right, cell]] : [])));
       expect(different).toEqual([]);
     },
   );

@@ -17,7 +17,8 @@ const missing = () => {
 
 const step = (args) => spawnSync(process.execPath, args, { cwd: project, stdio: "inherit" }).status ?? 1;
 
-const isBuilt = () => ["functions.js", "tools/treadsheet.cjs", "tools/calc.js", "workbooks"].every((name) => fs.existsSync(path.join(project, "dist", name)));
+const needed = ["functions.js", "tools/treadsheet.cjs", "tools/calc.js", "tools/answers.js", "workbooks", "third-party-notices.txt"];
+const isBuilt = () => needed.every((name) => fs.existsSync(path.join(project, "dist", name)));
 
 const main = () => {
   const lacks = missing();

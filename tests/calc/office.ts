@@ -30,7 +30,8 @@ export type Step =
 export const EXTENSION = path.resolve(__dirname, "../../dist/treadsheet.oxt");
 const DRIVER = path.resolve(__dirname, "drive.py");
 const INSTALL =
-  "npm run test:calc needs LibreOffice Calc and its Python: on Debian, apt-get install libreoffice-calc python3-uno. Build with npm run calc.";
+  "npm run test:calc needs LibreOffice Calc and its Python: on Debian, apt-get install libreoffice-calc python3-uno. " +
+  "Build with npm run calc.";
 
 /** Debian's own python3, which finds uno; another may stand before it in PATH. */
 const python = (): string => {

@@ -172,8 +172,8 @@ describe.each(DEMOS)("%s, opened and recalculated in Calc", (name) => {
     const { count, different } = compared(all().recalculated, read, (key) => out.cells.has(key));
     const total = count + out.cells.size;
     process.stdout.write(
-      `${name}: ${count} cells compared, ${different.length} differ; left out ${out.calling.length} of ${formulas.length} formulas that call ` +
-        `functions this Calc has not (${[...out.functions].map(([one, times]) => `${one} ${times}`).join(", ")}) and ` +
+      `${name}: ${count} cells compared, ${different.length} differ; left out ${out.calling.length} of ${formulas.length} formulas ` +
+        `that call functions this Calc has not (${[...out.functions].map(([one, times]) => `${one} ${times}`).join(", ")}) and ` +
         `${out.reading.length} that read them, ${out.cells.size} of ${total} cells:\n` +
         `  calling: ${out.calling.map(keyOf).join(" ")}\n  reading: ${out.reading.map(keyOf).join(" ")}\n`,
     );

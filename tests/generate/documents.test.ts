@@ -10,7 +10,7 @@ const text = (file: string): string => readFileSync(path.join(project, file), "u
 const names = readdirSync(path.join(project, "docs")).filter((name) => name.endsWith(".md")).sort();
 const links = (markdown: string): readonly string[] => [...markdown.matchAll(/\]\(([^)\s]+)\)/g)].map(([, to = ""]) => to);
 
-test("there is a page for each way in, for updating and removing, which Excel gets what, offline, Excel's own functions, and LibreOffice", () => {
+test("there is a page for each way in, updating and removing, which Excel gets what, offline, Excel's functions, LibreOffice", () => {
   expect(names).toEqual([
     "install-admin.md",
     "install-host.md",
