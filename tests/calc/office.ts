@@ -34,7 +34,7 @@ const INSTALL =
   "Build with npm run calc.";
 
 /** Debian's own python3, which finds uno; another may stand before it in PATH. */
-const python = (): string => {
+export const python = (): string => {
   const found = ["/usr/bin/python3", "python3"].find((one) => spawnSync(one, ["-c", "import uno"]).status === 0);
   if (found === undefined) throw new Error(INSTALL);
   return found;
