@@ -87,8 +87,9 @@ class _Child:
             raise EngineError("Node could not be started from %s: %s." % (node, error.strerror or error))
         self._lines = queue.Queue()
         self._complaint = ""
-        for reads in (self._read_answers, self._read_complaints):
-            threading.Thread(target=reads, daemon=True).start()
+        threading.Thread(target=self._read_answers, daemon=True).start()
+        self._complaining = threading.Thread(target=self._read_complaints, daemon=True)
+        self._complaining.start()
 
     def _read_answers(self):
         for line in self._process.stdout:
@@ -115,6 +116,8 @@ class _Child:
     def stop(self):
         self._process.kill()
         self._process.wait()
+        # What it wrote last may not have been read yet; a program that it started in turn may hold the pipe open.
+        self._complaining.join(1)
         return self._complaint
 
 
