@@ -130,7 +130,10 @@ module.exports = [
   }),
   config("tools", {
     ...onNode,
-    entry: { serve: "./src/serve/main.ts", generate: "./src/generate/main.ts", licences: "./src/licences/main.ts" },
+    entry: {
+      serve: "./src/serve/main.ts", generate: "./src/generate/main.ts", licences: "./src/licences/main.ts", calc: "./src/calc/main.ts",
+      answers: "./src/calc/child/main.ts",
+    },
   }),
   config("more tools", {
     ...onNode,

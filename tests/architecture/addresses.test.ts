@@ -34,6 +34,9 @@ const MAY_STAND: readonly (string | RegExp)[] = [
   "purl.oclc.org",
   "www.rfc-editor.org",
   "spdx.org",
+  // The other spreadsheet platform: its documentation, and the names that its files have to bear.
+  "api.libreoffice.org",
+  "openoffice.org",
   // Examples (RFC 2606, RFC 5737) and this machine.
   /(^|\.)example(\.org|\.com)?$/,
   "192.0.2.7",

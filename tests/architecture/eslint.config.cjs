@@ -38,8 +38,8 @@ module.exports = tseslint.config(
   },
   {
     files: [
-      "src/{serve,sideload,licences,hosting,generate,bootstrap,ready-files}/**", "tests/bench/**",
-      "tests/{fuzz,soak,workbook-file}/main.cjs", "tests/mutants/**",
+      "src/{serve,sideload,licences,hosting,generate,bootstrap,ready-files,calc}/**", "tests/bench/**",
+      "tests/{fuzz,soak,workbook-file,calc}/main.cjs", "tests/mutants/**",
     ],
     rules: { "no-console": "off" },
   },

@@ -23,11 +23,12 @@ const mayImport = {
   sideload: ["serve"],
   licences: [],
   hosting: ["serve"],
+  calc: ["workbook-file"],
   bootstrap: [],
 };
 
 // Folders that may use Node's own modules: the ones that read or write disk or answer requests.
-const onNode = ["long-search", "generate", "serve", "sideload", "licences", "hosting", "bootstrap", "workbook/node", "cli", "ready-files"];
+const onNode = ["long-search", "generate", "serve", "sideload", "licences", "hosting", "bootstrap", "workbook/node", "cli", "ready-files", "calc"];
 
 // A package may be imported only from the folders named here.
 const packages = {
@@ -127,7 +128,7 @@ module.exports = {
       name: "package-json-only-for-the-version",
       comment,
       severity: "error",
-      from: { path: "^src/", pathNot: "^src/(functions|generate|pane|cli)/" },
+      from: { path: "^src/", pathNot: "^src/(functions|generate|pane|cli|calc)/" },
       to: { path: "^package[.]json$" },
     },
     {

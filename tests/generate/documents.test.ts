@@ -10,7 +10,7 @@ const text = (file: string): string => readFileSync(path.join(project, file), "u
 const names = readdirSync(path.join(project, "docs")).filter((name) => name.endsWith(".md")).sort();
 const links = (markdown: string): readonly string[] => [...markdown.matchAll(/\]\(([^)\s]+)\)/g)].map(([, to = ""]) => to);
 
-test("there is a page for each way in, for updating and removing, which Excel gets what, offline, and Excel's own functions", () => {
+test("there is a page for each way in, updating and removing, which Excel gets what, offline, Excel's functions, LibreOffice", () => {
   expect(names).toEqual([
     "install-admin.md",
     "install-host.md",
@@ -18,6 +18,7 @@ test("there is a page for each way in, for updating and removing, which Excel ge
     "install-web.md",
     "install-windows.md",
     "install.md",
+    "libreoffice.md",
     "native-functions.md",
     "offline.md",
     "update-and-remove.md",
@@ -36,11 +37,11 @@ describe.each(names)("docs/%s", (name) => {
     );
   });
 
-  test("leads to pages that are there, and elsewhere to Microsoft alone", () => {
+  test("leads to pages that are there, and elsewhere to the two platforms alone", () => {
     const [own, away] = [links(markdown).filter((to) => !to.startsWith("https:")), links(markdown).filter((to) => to.startsWith("https:"))];
     expect(own.filter((to) => !names.includes(to))).toEqual([]);
-    const microsoft = /^https:\/\/((learn|support)\.microsoft\.com\/|office\.com\/|github\.com\/OfficeDev\/)/;
-    expect(away.filter((to) => !microsoft.test(to))).toEqual([]);
+    const platforms = /^https:\/\/(api\.libreoffice\.org\/|(learn|support)\.microsoft\.com\/|office\.com\/|github\.com\/OfficeDev\/)/;
+    expect(away.filter((to) => !platforms.test(to))).toEqual([]);
   });
 
   test("is built as a page under its first heading, with a policy and with links to pages", () => {
