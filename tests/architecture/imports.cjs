@@ -28,7 +28,8 @@ const mayImport = {
 };
 
 // Folders that may use Node's own modules: the ones that read or write disk or answer requests.
-const onNode = ["long-search", "generate", "serve", "sideload", "licences", "hosting", "bootstrap", "workbook/node", "cli", "ready-files", "calc"];
+const onNode = ["long-search", "generate", "serve", "sideload", "licences", "hosting", "bootstrap", "workbook/node", "cli",
+  "ready-files", "calc"];
 
 // A package may be imported only from the folders named here.
 const packages = {
