@@ -1,7 +1,7 @@
 import type { CutPiece, Doubt, PieceAct } from "../../functions/cut-pieces";
 import type { TakenReading } from "../../functions/doubt-of-step";
 import type { Act } from "../../solver/fit/acts";
-import { NOT_FOR_THE_SAW } from "./act-text";
+import { isOfSoundReadings } from "./act-text";
 import { CARD_WIDTH } from "./card-facts";
 import { UNITS } from "./foot";
 import { textWidth } from "./letter-widths";
@@ -149,7 +149,7 @@ export const doubtful = (piece: CutPiece): readonly Drawn[] => {
   const apart = doubt?.closure === undefined ? "" : ` by ${doubt.closure}`;
   const says = (first?.cells.note ?? "")
     .split("; ")
-    .filter((part) => part !== SAID_BELOW && !(doubt !== undefined && (NAMED.test(part) || NOT_FOR_THE_SAW.test(part))))
+    .filter((part) => part !== SAID_BELOW && !(doubt !== undefined && (NAMED.test(part) || isOfSoundReadings(part))))
     .join("; ")
     .replace(" disagree:", ` disagree${apart}:`);
   const room = FRAME.right - INNER - 4;
