@@ -13,6 +13,7 @@ export interface Room {
 /** Letters of a row as high as `pitch`. */
 interface Sizes {
   readonly pitch: number;
+  readonly gap: number;
   readonly verb: number;
   readonly number: number;
   readonly digits: number;
@@ -21,7 +22,8 @@ interface Sizes {
 
 /** Nothing is smaller than this on a card, in millimetres: at a bench's distance it would not be read. */
 export const SMALLEST = 2.5;
-const GAP = 1.8;
+/** Between runs of one line. */
+const GAP = { usual: 1.8, close: 1.3 } as const;
 const BOX_ROOM = 6;
 const NUMBER_WIDE = 4.3;
 /** Rows from the highest that are easily read at a distance to the lowest that hold the largest figures in these sizes. */
@@ -30,6 +32,8 @@ const EASY = 4.6;
 /** Rows so little lower that leave each act its line are read more easily than higher ones that break it. */
 const UNBROKEN = 0.5;
 const LOWEST = 2.65;
+/** Words of rows as high as this begin below one another. */
+const LINED_UP = 3.3;
 /** From the middle of a row down to the line its letters stand on, in parts of its height: the largest and the smallest have room. */
 const ON_LINE = 0.27;
 const STEP = 0.1;
@@ -38,6 +42,7 @@ const sizesOf = (pitch: number): Sizes => {
   const size = (part: number, most: number): number => Math.min(most, Math.max(SMALLEST, pitch * part));
   return {
     pitch,
+    gap: pitch < LINED_UP ? GAP.close : GAP.usual,
     verb: size(0.64, 3.5),
     number: Math.min(4.1, pitch - 0.3),
     digits: SMALLEST,
@@ -84,14 +89,14 @@ const flowed = (
   for (const [place, run] of runs.entries()) {
     const wide = (words: string): number => textWidth(words, sizes.of[run.rank], isHeavy(run.rank));
     const next = runs[place + 1];
-    const bound = isBoundTo(run, next) ? GAP + runWidth(next, sizes) : 0;
+    const bound = isBoundTo(run, next) ? sizes.gap + runWidth(next, sizes) : 0;
     const isWhole = run.rank !== "word" || OFFSET.test(run.text);
     const whole = isWhole ? [run.text] : phrases(run.text);
     let held = "";
     const put = (): void => {
       if (held === "") return;
       placed.push({ rank: run.rank, text: held, x: at, line: on });
-      at += wide(held) + GAP;
+      at += wide(held) + sizes.gap;
       held = "";
     };
     const hasRoom = (words: string): boolean => at + wide(held === "" ? words : `${held} ${words}`) + bound <= right;
@@ -140,11 +145,9 @@ const verbWidth = ({ verb }: ActText, sizes: Sizes): number => textWidth(verb, s
 
 const figureWidth = ({ lines: [first = []] }: ActText, sizes: Sizes): number => {
   const end = first.findIndex(({ rank }) => rank === "word");
-  return first.slice(0, end < 0 ? 1 : end).reduce((sum, run) => sum + runWidth(run, sizes) + GAP, 0);
+  return first.slice(0, end < 0 ? 1 : end).reduce((sum, run) => sum + runWidth(run, sizes) + sizes.gap, 0);
 };
 
-/** Words of rows as high as this begin below one another. */
-const LINED_UP = 3.3;
 /** Past this a figure has words of its own between it and the next one, which nothing is lined up by. */
 const WIDEST_FIGURE = 38;
 
@@ -160,22 +163,22 @@ const sharing = (one: ActText, other: ActText, left: number, right: number, size
   if (more !== undefined || others !== undefined || wordsOf(ofOne) === "" || wordsOf(ofOne) !== wordsOf(ofOther)) return undefined;
   const [second, words] = [left + (right - left) * SHARED.second, left + (right - left) * SHARED.words];
   const plain = (act: ActText, runs: readonly Run[]): ActText => ({ ...act, lines: [runs.filter(({ rank }) => rank !== "word")] });
-  const begins = (act: ActText, from: number): number => from + BOX_ROOM + verbWidth(act, sizes) + GAP;
-  const first = slot(plain(one, ofOne), left, begins(one, left), left, second - GAP, sizes);
-  const next = slot(plain(other, ofOther), second, begins(other, second), second, words - GAP, sizes);
+  const begins = (act: ActText, from: number): number => from + BOX_ROOM + verbWidth(act, sizes) + sizes.gap;
+  const first = slot(plain(one, ofOne), left, begins(one, left), left, second - sizes.gap, sizes);
+  const next = slot(plain(other, ofOther), second, begins(other, second), second, words - sizes.gap, sizes);
   const said = flow(ofOther.filter(({ rank }) => rank === "word"), words, words, right, sizes);
   if (first.height !== 1 || next.height !== 1 || linesOf(said) !== 1) return undefined;
   return [first, { ...next, lines: [[...(next.lines[0] ?? []), ...said]] }];
 };
 
 const rowsOf = (acts: readonly ActText[], { left, right }: Room, sizes: Sizes, canPair: boolean): readonly Row[] => {
-  const figure = left + BOX_ROOM + Math.max(...acts.map((act) => verbWidth(act, sizes))) + GAP;
+  const figure = left + BOX_ROOM + Math.max(...acts.map((act) => verbWidth(act, sizes))) + sizes.gap;
   // Where rows are low words follow their figure at once.
   const lined = sizes.pitch < LINED_UP ? [] : acts.map((act) => figureWidth(act, sizes)).filter((width) => width < WIDEST_FIGURE);
   const indent = figure + Math.max(0, ...lined);
   const middle = (left + right) / 2 + 1;
   const half = (act: ActText, from: number, to: number): Slot | undefined => {
-    const begins = from + BOX_ROOM + verbWidth(act, sizes) + GAP;
+    const begins = from + BOX_ROOM + verbWidth(act, sizes) + sizes.gap;
     const made = slot(act, from, begins, begins, to, sizes);
     return made.height === 1 ? made : undefined;
   };
@@ -219,7 +222,7 @@ const remarkLines = (remarks: readonly Remark[], { left, right }: Room, sizes: S
 };
 
 /** A line of remarks is as high as its letters ask for. */
-const REMARK_PITCH = 3.3;
+const REMARK_PITCH = 3.1;
 
 const slotDrawn = ({ act, left, lines }: Slot, top: number, sizes: Sizes): readonly Drawn[] => {
   const middleOf = (line: number): number => top + (line + 0.5) * sizes.pitch;

@@ -82,12 +82,12 @@ const SHORTER: Readonly<Record<Saying, Shorter>> = {
     [/^of a long stick ripped (.*) wide$/, "long stick, $1 wide"],
   ],
   short: [
-    ...FROM_TO,
-    [/^stop the saw where its kerf on the face reaches mark (\d+), the rest by hand saw$/, "kerf on the face to $1, rest by hand saw"],
+    [/^from mark (\d+) to mark (\d+)$/, "marks $1 to $2"],
+    [/^stop the saw where its kerf on the face reaches mark (\d+), the rest by hand saw$/, "kerf on face to $1, rest by hand saw"],
     [/^by hand saw: .*$/, "by hand saw"],
     // How wide stands with how thick and how long, under the acts.
     [/^of a long stick ripped (.*) wide$/, "outer edge toward you"],
-    [/^face up, outer edge toward you: .*$|^long point to square end$/, ""],
+    [/^face up, outer edge toward you: .*$|^long point to square end$|^on the face: the back comes here$/, ""],
     [/^face up, outer edge toward you$/, "outer edge toward you"],
   ],
 };
@@ -175,7 +175,7 @@ export interface Remark {
 
 const onCard = (part: string): Remark => ({
   text: part
-    .replace(INSTEAD, "Instead of this card: pack $1; then read the step anew")
+    .replace(INSTEAD, "Instead of this card: pack $1; read the step anew")
     .replace(/^unchecked: (.*) would check this step$/, "the readings at the stair are unchecked: $1 there would check them"),
   isLoud: INSTEAD.test(part),
 });
@@ -218,11 +218,12 @@ const sticks = (acts: readonly PieceAct[], thickness: number, unit: Unit): reado
 };
 
 /** What was found out about the readings, which stands with the first act and belongs to the whole piece, and what holds of several acts. */
-export const remarks = (acts: readonly PieceAct[], thickness: number, unit: Unit): readonly Remark[] => {
+export const remarks = (acts: readonly PieceAct[], thickness: number, unit: Unit, length: Saying): readonly Remark[] => {
   const [first] = acts;
   const found = (first?.act?.kind === "rip" ? parts(first.cells.note).slice(1) : [])
     .filter((part) => !BLANK.test(part) && part !== LONGER && !NAMED.test(part) && !NOT_FOR_THE_SAW.test(part))
     .map(onCard);
-  const said = [...found, ...tiltsLeftOnly(acts), ...sticks(acts, thickness, unit), ...kerfText(acts, thickness, unit)];
+  const kerf = length === "short" ? [] : kerfText(acts, thickness, unit);
+  const said = [...tiltsLeftOnly(acts), ...sticks(acts, thickness, unit), ...kerf, ...found];
   return [...said.filter(({ isLoud }) => isLoud), ...said.filter(({ isLoud }) => !isLoud)];
 };

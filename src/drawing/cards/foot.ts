@@ -20,7 +20,7 @@ export const UNITS: Readonly<Record<Unit, string>> = {
 };
 
 /** What wins, where the scale of a saw and a mark differ by a hair, and which saw an arrow or a near end is told of. */
-const RULES = ["degrees set the saw; the marks win", "handle, near end: saw hinged at the fence"] as const;
+const RULES = ["degrees set the saw; the marks win", "handle: saw hinged at the fence"] as const;
 
 /** What the edges a gap is found at are called. */
 const EDGES = { tread: { far: "back", near: "nose" }, riser: { far: "top", near: "bottom" } } as const;
