@@ -83,7 +83,7 @@ const SHORTER: Readonly<Record<Saying, Shorter>> = {
   ],
   short: [
     [/^from mark (\d+) to mark (\d+)$/, "marks $1 to $2"],
-    [/^stop the saw where its kerf on the face reaches mark (\d+), the rest by hand saw$/, "kerf on face to $1, rest by hand saw"],
+    [/^stop the saw where its kerf on the face reaches mark (\d+), the rest by hand saw$/, "stop kerf on face at $1, rest by hand saw"],
     [/^by hand saw: .*$/, "by hand saw"],
     // How wide stands with how thick and how long, under the acts.
     [/^of a long stick ripped (.*) wide$/, "outer edge toward you"],
