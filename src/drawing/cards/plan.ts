@@ -151,9 +151,9 @@ const ripWithin = (frame: PlanFrame, acts: Acts, free: FreeSpots): readonly Draw
   if (rip === undefined) return [];
   const [[left], [right]] = [spot(ends.left.near), spot(ends.right.near)];
   const tried = DEPTH_SIZES.flatMap((size) =>
-    [0.8, 0.84, 0.76, 0.88, 0.72, 0.66, 0.16, 0.25, 0.3].map((part) => {
+    [0.8, 0.84, 0.76, 0.88, 0.72, 0.66, 0.16, 0.25, 0.3].flatMap((part) => [0.58, 0.5].map((down) => {
       const x = left + (right - left) * part;
-      const placed = placedLabels([labelOf(rip.row)], x, (blank.top + blank.bottom) / 2, size);
+      const placed = placedLabels([labelOf(rip.row)], x, blank.top + (blank.bottom - blank.top) * down, size);
       const [from, to] = [x - 0.8, x + 0.8];
       return {
         x, ...placed,
@@ -162,7 +162,7 @@ const ripWithin = (frame: PlanFrame, acts: Acts, free: FreeSpots): readonly Draw
           { left: from, right: to, top: placed.box.bottom, bottom: blank.bottom },
         ],
       };
-    }),
+    })),
   );
   const found = free.first(tried);
   const part = `tape ${rip.row.cells.number}`;
@@ -210,7 +210,7 @@ const depths = (frame: PlanFrame, acts: Acts, free: FreeSpots): readonly Drawn[]
   });
   const scribed = all(acts, "scribe").flatMap(({ row }) => {
     const [[x1, y1], [x2, y2]] = [spot(ends.left.far), spot(ends.right.far)];
-    const tried = [0.8, 0.7, 0.6, 0.3, 0.2, 0.5].flatMap((part) =>
+    const tried = [0.1, 0.14, 0.9, 0.86, 0.2, 0.8, 0.7, 0.6, 0.3, 0.5].flatMap((part) =>
       [3, 4, 5].map((under) => circle([x1 + (x2 - x1) * part, y1 + (y2 - y1) * part + under], row.cells.number)));
     return free.first(tried)?.drawn ?? [];
   });

@@ -55,7 +55,7 @@ test("a board turned and tilted to the right is not, and neither is one whose ha
   // By hand: twice an inch of wood times the tangent of 1.5 degrees, 0.0262, is 0.052.
   expect(apart(usual, wrong, 1)).toBeGreaterThan(0.05);
   const { contradictions } = sawn(rows, { thickness: 1, unit: "in", otherWay: otherWay.replace("the same way", "the other way") });
-  expect(contradictions).toEqual(["handle the other way"]);
+  expect(new Set(contradictions)).toEqual(new Set(["handle the other way"]));
 });
 
 test("a piece none of whose blades leans to the right has no such sentence", () => {
