@@ -187,7 +187,9 @@ const tiltsLeftOnly = (acts: readonly PieceAct[]): readonly Remark[] => {
   const { near } = sawn.act.swing;
   return [{
     isLoud: true,
-    text: `Saw tilts LEFT only: for a TILT to the RIGHT turn the board end for end, face up, ${near} to the fence; tilt LEFT, handle the same way`,
+    text:
+      `Saw tilts LEFT only: for a TILT to the RIGHT turn the board end for end, face up, ${near} to the fence; ` +
+      "tilt LEFT, handle the same way",
   }];
 };
 
@@ -217,7 +219,7 @@ const sticks = (acts: readonly PieceAct[], thickness: number, unit: Unit): reado
   }];
 };
 
-/** What was found out about the readings, which stands with the first act and belongs to the whole piece, and what holds of several acts. */
+/** What was found out about the readings, which stands with the first act and is of the whole piece, and what holds of several acts. */
 export const remarks = (acts: readonly PieceAct[], thickness: number, unit: Unit, length: Saying): readonly Remark[] => {
   const [first] = acts;
   const found = (first?.act?.kind === "rip" ? parts(first.cells.note).slice(1) : [])

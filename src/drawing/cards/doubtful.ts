@@ -1,6 +1,5 @@
-import type { CutPiece, Doubt, PieceAct } from "../../functions/cut-pieces";
+import type { CutPiece, Doubt } from "../../functions/cut-pieces";
 import type { TakenReading } from "../../functions/doubt-of-step";
-import type { Act } from "../../solver/fit/acts";
 import { isOfSoundReadings } from "./act-text";
 import { CARD_WIDTH } from "./card-facts";
 import { UNITS } from "./foot";
@@ -115,7 +114,9 @@ const LINES = { again: 133.2, unit: 136.6 } as const;
 
 /** What the readings that disagree come to, each way, and which are read again. */
 const sayingWhat = (part: string, { across }: Doubt): string => {
-  const told = across === undefined ? "" : `: with the ${across.from} they give a ${across.name} of ${across.given}, read as ${across.read}`;
+  const told = across === undefined
+    ? ""
+    : `: with the ${across.from} they give a ${across.name} of ${across.given}, read as ${across.read}`;
   return part.replace(/ disagree: read this step again$/, ` disagree${told}; read again what is struck`);
 };
 
