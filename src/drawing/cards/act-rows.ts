@@ -295,7 +295,9 @@ const fitted = (acts: readonly ActText[], remarks: readonly Remark[], room: Room
 
 /** The acts in cutting order, each with a box to tick. */
 export const actRows = (acts: readonly ActText[], remarks: readonly Remark[], room: Room): readonly Drawn[] => {
-  const { sizes, rows, remarks: said } = fitted(acts, remarks, room);
+  const [all, needed] = [fitted(acts, remarks, room), fitted(acts, remarks.filter(({ isSpare }) => isSpare !== true), room)];
+  const isFree = all.sizes.pitch >= needed.sizes.pitch && all.height <= room.bottom - room.top;
+  const { sizes, rows, remarks: said } = isFree ? all : needed;
   let top = room.top;
   const drawn = rows.flatMap((row) => {
     const here = top;

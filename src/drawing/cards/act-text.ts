@@ -171,6 +171,8 @@ export const doubtsNamed = ([first]: readonly PieceAct[]): string =>
 export interface Remark {
   readonly text: string;
   readonly isLoud: boolean;
+  /** Says why, and not what: only where the acts lose no room to it. */
+  readonly isSpare?: boolean;
 }
 
 const onCard = (part: string): Remark => ({
@@ -203,7 +205,7 @@ const kerfText = (acts: readonly PieceAct[], thickness: number, unit: Unit): rea
   const across = BLADE[unit];
   const past = Math.round(Math.sqrt(thickness * Math.max(0, across - thickness)) / KERF_PART[unit]) * KERF_PART[unit];
   return [{
-    isLoud: false,
+    isLoud: false, isSpare: true,
     text: `kerf of a ${across} blade: some ${markedLength(past, unit)} longer on the face than where it is through`,
   }];
 };
@@ -220,12 +222,11 @@ const sticks = (acts: readonly PieceAct[], thickness: number, unit: Unit): reado
 };
 
 /** What was found out about the readings, which stands with the first act and is of the whole piece, and what holds of several acts. */
-export const remarks = (acts: readonly PieceAct[], thickness: number, unit: Unit, length: Saying): readonly Remark[] => {
+export const remarks = (acts: readonly PieceAct[], thickness: number, unit: Unit): readonly Remark[] => {
   const [first] = acts;
   const found = (first?.act?.kind === "rip" ? parts(first.cells.note).slice(1) : [])
     .filter((part) => !BLANK.test(part) && part !== LONGER && !NAMED.test(part) && !NOT_FOR_THE_SAW.test(part))
     .map(onCard);
-  const kerf = length === "short" ? [] : kerfText(acts, thickness, unit);
-  const said = [...tiltsLeftOnly(acts), ...sticks(acts, thickness, unit), ...kerf, ...found];
+  const said = [...tiltsLeftOnly(acts), ...sticks(acts, thickness, unit), ...kerfText(acts, thickness, unit), ...found];
   return [...said.filter(({ isLoud }) => isLoud), ...said.filter(({ isLoud }) => !isLoud)];
 };
