@@ -57,9 +57,13 @@ const measured = (distance: number, { unit }: Ticket): Pick<Words, "distance" | 
   tape: markedLength(distance, unit),
 });
 
-/** Up to a heel, in wood that stays: a round blade cuts further at the face than below. */
-const byHand = (ticket: Ticket, from: Mark, heel: Mark): string =>
-  `${fromTo(ticket, from, heel)}, the last of it by hand: never past ${markText(ticket, heel)}`;
+/** Up to a heel, in wood that stays: a round blade's kerf is inches longer on the face than where it is through. */
+const keptOffHeel = (ticket: Ticket, from: Mark, heel: Mark, finish: (stop: string) => string): string =>
+  joined(fromTo(ticket, from, heel), finish(`where its kerf on the face reaches ${markText(ticket, heel)}`));
+
+const sawnToHeel = (stop: string): string => `stop the saw ${stop}, the rest by hand saw`;
+/** Most mitres are shorter than what a round blade leaves. */
+const mitredByHand = (stop: string): string => `by hand saw: a round blade may only begin it, and stops ${stop}`;
 
 const at = (end: Side, place: Mark["place"]): Mark => ({ end, place });
 
@@ -107,13 +111,13 @@ const OF_RETURNS = {
     act: `SAW ${LARGE[end]} END`,
     ...swingText(end, swing, ticket.unit),
     tilt: "upright",
-    note: joined(LAID.tread, byHand(ticket, at(end, "back"), at(end, "heel")), LEAVE_THE_LINE),
+    note: joined(LAID.tread, keptOffHeel(ticket, at(end, "back"), at(end, "heel"), sawnToHeel), LEAVE_THE_LINE),
   }),
   mitre: ({ end, fromNose, toePastHeel }, ticket) => ({
     act: `MITRE ${LARGE[end]} END`,
     ...mitreText(fromNose, "nose", end, { corner: "heel", by: toePastHeel }, ticket.unit),
     tilt: "upright",
-    note: joined(byHand(ticket, at(end, "toe"), at(end, "heel")), LEAVE_THE_LINE),
+    note: joined(keptOffHeel(ticket, at(end, "toe"), at(end, "heel"), mitredByHand), LEAVE_THE_LINE),
   }),
   "mitre the return": ({ end, fromNose, toePastHeel, width }, ticket) => ({
     act: `MITRE ${LARGE[end]} RETURN`,
@@ -174,7 +178,9 @@ const OF_RISERS = {
     act: "BEVEL TOP",
     offset: `back in by ${ruledLength(relief, unit)}`,
     tilt: bevelText(degrees),
-    note: acts.some(({ kind }) => kind === "end the bevel") ? "up to the bevel mark" : "from end to end",
+    note: acts.some(({ kind }) => kind === "end the bevel")
+      ? "by plane, up to the bevel mark: a saw would run past it"
+      : "from end to end",
   }),
 } satisfies Partial<WordsOf>;
 

@@ -4,12 +4,11 @@ import { closureLimits } from "../solver/fit/closure-limits";
 import type { Outline } from "../solver/fit/outline";
 import type { TreadReading } from "../solver/fit/tread-reading";
 import type { Unit } from "../solver/length/length";
-import { markedLength } from "../solver/length/marked-length";
 import { ACT_COLUMNS, actRows, type Made } from "./act-words";
 import { call } from "./call";
 import { type Answer, type AnswerCells, isFailed } from "./cells";
 import type { Declaration } from "./declare";
-import { doubts, type TakenReading } from "./doubt-of-step";
+import { type Across, acrossBy, doubts, type TakenReading } from "./doubt-of-step";
 import { MARKS } from "./fit/marks";
 import { RISERMARKS } from "./fit/risermarks";
 
@@ -24,8 +23,8 @@ export interface PieceAct {
 /** Of a step whose readings are to be taken again: the readings, and what they would make, to show what hangs on them. */
 export interface Doubt {
   readonly readings: readonly TakenReading[];
-  /** What two ways to one corner disagree by. */
-  readonly closure?: string;
+  /** What two ways to one corner come to. */
+  readonly across?: Across;
   readonly acts: readonly PieceAct[];
 }
 
@@ -104,10 +103,11 @@ const doubtsOf = (kind: PieceKind, { readings, tape, unit }: Taken) => {
     if (asRead === undefined) return undefined;
     const row = readings.slice(0, place).filter((one) => !isBadRow(one)).length;
     const { acts, closure } = asRead;
+    const across = acrossBy(kind, good[row], closure, cells.note, unit);
     return {
       readings: said(row, cells.note),
       acts: actRows({ step: cells.step, acts }, unit).map((one) => ({ ...one.made, cells: wordsOf(one) })),
-      ...(closure === undefined ? {} : { closure: markedLength(Math.abs(closure), unit) }),
+      ...(across === undefined ? {} : { across }),
     };
   };
 };

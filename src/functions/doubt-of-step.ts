@@ -88,3 +88,30 @@ export const doubts = ({ kind, rows, unit, division }: TakenReadings): ((row: nu
     });
   };
 };
+
+/** Of two ways to a corner: what the one makes of the far length, and what was read of it. */
+export interface Across {
+  /** The length that goes into it. */
+  readonly from: string;
+  readonly name: string;
+  readonly given: string;
+  readonly read: string;
+}
+
+/**
+ * What readings that disagree by `closure` leave for the far length: diagonals that reach too little along it want it shorter by that, and
+ * so do angles that open too much.
+ */
+export const acrossBy = (
+  kind: PieceKind, reading: TreadReading | RiserReading | undefined, closure: number | undefined, note: string, unit: Unit,
+): Across | undefined => {
+  const read: Readonly<Record<string, unknown>> = { ...reading };
+  const [from, name] = kind === "tread" ? ["back", "front"] : ["top", "bottom"];
+  const [far, run] = [read[name], read["run"]];
+  if (typeof far !== "number" || closure === undefined || !saysDisagreeing(note) || saysEveryStep(note)) return undefined;
+  // Seen from square to the near line, to which the far one may not be parallel.
+  const [left, right] = [read["leftRun"] ?? run, read["rightRun"] ?? run];
+  const taper = typeof left === "number" && typeof right === "number" ? right - left : 0;
+  const along = Math.sqrt(far ** 2 - taper ** 2) + (note.includes("the diagonals disagree") ? closure : -closure);
+  return { from, name, given: markedLength(Math.hypot(along, taper), unit), read: markedLength(far, unit) };
+};

@@ -27,6 +27,8 @@ export interface Block {
   readonly thickness: number;
   readonly unit: Unit;
   readonly misread?: Misreading;
+  /** On a saw that tilts to the left only, what is done instead of a tilt to the right, in the words of the card. */
+  readonly otherWay?: string;
 }
 
 /** A return as it is sawn, in its own plane: along its outer edge from the long point of its mitre, and in from that edge. */
@@ -91,6 +93,8 @@ const sideIn = (text: string): Side => {
   if (!isSide(lower)) throw new Error(text);
   return lower;
 };
+/** Turned half about on the table, the face still up. */
+const halfAbout = ([x, y, z]: Point): Point => [-x, -y, z];
 const opposite = (side: Side): Side => (side === "left" ? "right" : "left");
 /** +1 to the right. */
 const way = (side: Side): 1 | -1 => (side === "right" ? 1 : -1);
@@ -154,11 +158,25 @@ export const sawn = (rows: readonly Printed[], block: Block): Sawn => {
       ),
     );
     if (!isSide(side)) throw new Error(words);
-    const long = Math.hypot(near[0] - far[0], near[1] - far[1]);
-    // Square to the cut, on the face, to the right: the near end of the path has the greater y.
-    const right: Point = [(near[1] - far[1]) / long, -(near[0] - far[0]) / long, 0];
-    const lean = Math.tan(Number(degrees) * RADIANS) * way(side) * (misread === "tilt mirrored" ? -1 : 1);
-    const plane = planeThrough(far, near, shifted(far, [right[0] * lean, right[1] * lean, 1]));
+    const leant = (from: Point, to: Point, toward: Side): Point => {
+      const long = Math.hypot(to[0] - from[0], to[1] - from[1]);
+      // Square to the cut, on the face, to the right: the near end of the path has the greater y.
+      const right: Point = [(to[1] - from[1]) / long, -(to[0] - from[0]) / long, 0];
+      const lean = Math.tan(Number(degrees) * RADIANS) * way(toward) * (misread === "tilt mirrored" ? -1 : 1);
+      return shifted(from, [right[0] * lean, right[1] * lean, 1]);
+    };
+    const turned = (): Plane => {
+      const [, , toward, handle] = matched(
+        block.otherWay ?? "", /turn the board end for end, face up, (nose|bottom) to the fence; tilt (LEFT|RIGHT), handle (.*)$/,
+      );
+      // What lay at the fence lies toward the operator now.
+      const [atFence, toOperator] = [halfAbout(near), halfAbout(far)];
+      const [before, now] = [near[0] - far[0], toOperator[0] - atFence[0]].map(Math.sign);
+      say((handle === "the same way") === (before === now), `handle ${String(handle)}`);
+      return planeThrough(far, near, halfAbout(leant(atFence, toOperator, toward === "LEFT" ? "left" : "right")));
+    };
+    const isTurned = block.otherWay !== undefined && side === "right";
+    const plane = isTurned ? turned() : planeThrough(far, near, leant(far, near, side));
     // The same told three more ways: each is looked up on the plane.
     if (misread === undefined) {
       const outwardBelow = (xAt(plane, far[1], 0) - xAt(plane, far[1], thickness)) * way(end);

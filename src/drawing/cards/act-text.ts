@@ -66,30 +66,42 @@ const tapeRuns = ({ act, cells }: PieceAct, unit: Unit): readonly Run[] => {
   return [...marked(reading), ...(where.length === 0 ? [] : [strong(`${where.join(", ")},`), word(net)])];
 };
 
-/** How a return lies and where its mitre is: its picture shows it. */
-const RETURN_LIES = /^face up, outer edge toward you/;
-const RETURNS_LIE = "returns: face up";
-
 /** Whether a card says all in its rows, leaves out what its pictures have, or says once what would stand in every row. */
 export type Saying = "full" | "terse" | "short";
 
-/** Of each cut to a heel; a card of many acts says it whole in a remark. */
-const BY_HAND = /^from (mark \d+) to (mark \d+), the last of it by hand: never past mark \d+$/;
-const STICK = /^of a long stick ripped (.*) wide$/;
-/** Said fully on a card, where no column heads it. */
-const STRIKE = /^strike it first$/;
-const STRIKE_FULLY = "strike the line first";
-const shorter = (part: string): string => part.replace(BY_HAND, "$1 to $2, last by hand").replace(STICK, "long stick, $1 wide");
-const BY_HAND_ONCE = "last by hand: a round blade runs on at the face; never saw past the heel";
+type Shorter = readonly (readonly [RegExp, string])[];
 
-const notesOf = ({ act, cells }: PieceAct, length: Saying): string[] =>
-  parts(cells.note)
-    .filter(
-      (part, place) =>
-        !SAID_ONCE.has(part) && !WRONG_MARK.test(part) && (act?.kind !== "rip" || place === 0) &&
-        !(length === "short" && RETURN_LIES.test(part)),
-    )
-    .map((part) => (length !== "full" ? shorter(part) : part).replace(STRIKE, STRIKE_FULLY));
+const FROM_TO: Shorter = [[/^from (mark \d+) to (mark \d+)$/, "$1 to $2"]];
+/** What a card of many acts says in fewer words, without leaving any of it out. */
+const SHORTER: Readonly<Record<Saying, Shorter>> = {
+  full: FROM_TO,
+  terse: [
+    ...FROM_TO,
+    [/^stop the saw where its kerf on the face reaches (mark \d+), the rest by hand saw$/,
+      "stop with the kerf on the face at $1, the rest by hand saw"],
+    [/^of a long stick ripped (.*) wide$/, "long stick, $1 wide"],
+  ],
+  short: [
+    [/^from mark (\d+) to mark (\d+)$/, "marks $1 to $2"],
+    [/^stop the saw where its kerf on the face reaches mark (\d+), the rest by hand saw$/, "stop kerf on face at $1, rest by hand saw"],
+    [/^by hand saw: .*$/, "by hand saw"],
+    // How wide stands with how thick and how long, under the acts.
+    [/^of a long stick ripped (.*) wide$/, "outer edge toward you"],
+    [/^face up, outer edge toward you: .*$|^long point to square end$|^on the face: the back comes here$/, ""],
+    [/^face up, outer edge toward you$/, "outer edge toward you"],
+  ],
+};
+const shorter = (part: string, length: Saying): string => SHORTER[length].reduce((said, [long, short]) => said.replace(long, short), part);
+
+/** Said fully on a card, where no column heads it. */
+const fuller = (part: string, { act }: PieceAct): string =>
+  part === "strike it first" && act?.kind === "saw end" ? `strike the line just inside the blank's ${act.end} end` : part;
+
+const notesOf = (row: PieceAct, length: Saying): string[] =>
+  parts(row.cells.note)
+    .filter((part, place) => !SAID_ONCE.has(part) && !WRONG_MARK.test(part) && (row.act?.kind !== "rip" || place === 0))
+    .map((part) => fuller(shorter(part, length), row))
+    .filter((part) => part !== "");
 
 /** A mitre as it is counted from the edge, which its picture has. */
 const FROM_EDGE = / \([\d.]+° from the [a-z ]+\)/;
@@ -123,10 +135,16 @@ export const actText = (row: PieceAct, unit: Unit, length: Saying): ActText => {
   return { number, verb: act, lines };
 };
 
-/** How long what the piece is cut out of is at least. */
+/** Of the least length of a blank or a stick: eighths of an inch, whole millimetres, never less than what is cut out of it. */
+const PARTS: Readonly<Record<Unit, number>> = { in: 8, mm: 1 };
+/** Less than anybody measures, so that what is an eighth but for its last digit is not the next one. */
+const HAIR = 1e-6;
+const atLeast = (length: number, unit: Unit): string => markedLength(Math.ceil(length * PARTS[unit] - HAIR) / PARTS[unit], unit);
+
+/** How long what the piece is cut out of is at least; what a saw needs past each end is the shop's. */
 export const blankText = (acts: readonly PieceAct[], unit: Unit): string => {
   const rip = acts.map(({ act }) => act).find((act) => act?.kind === "rip");
-  return rip?.kind === "rip" ? `blank longer than ${markedLength(rip.blank, unit)}` : "";
+  return rip?.kind === "rip" ? `blank at least ${atLeast(rip.blank, unit)} + waste both ends` : "";
 };
 
 /** What a check that does not hold means; it is the same of all of them. */
@@ -137,7 +155,11 @@ export const checkLimit = (acts: readonly PieceAct[]): string =>
     ?.join("; ") ?? "";
 
 /** What the acts say too, or what helps whoever takes readings and not whoever saws. */
-export const NOT_FOR_THE_SAW = /^tapered: |^pack the riser behind|not used, /;
+const NOT_FOR_THE_SAW = /^tapered: |not used, /;
+/** What is done in the place of all that is on the card. */
+const INSTEAD = /^or instead of the taper: pack (.*), and read this step anew$/;
+/** Whether a part of a note is about what to make of the readings, which a step to read again does not come to. */
+export const isOfSoundReadings = (part: string): boolean => NOT_FOR_THE_SAW.test(part) || INSTEAD.test(part);
 
 const NAMED = /read again \(MISREAD\)$/;
 
@@ -145,14 +167,66 @@ const NAMED = /read again \(MISREAD\)$/;
 export const doubtsNamed = ([first]: readonly PieceAct[]): string =>
   first?.act?.kind === "rip" ? parts(first.cells.note).filter((part) => NAMED.test(part)).join("; ") : "";
 
-/** What was found out about the readings: it stands with the first act and belongs to the whole piece. */
-export const remarks = (acts: readonly PieceAct[], length: Saying): readonly string[] => {
+/** A sentence of the whole piece, loud where whoever misses it does something wrong. */
+export interface Remark {
+  readonly text: string;
+  readonly isLoud: boolean;
+  /** Says why, and not what: only where the acts lose no room to it. */
+  readonly isSpare?: boolean;
+}
+
+const onCard = (part: string): Remark => ({
+  text: part
+    .replace(INSTEAD, "Instead of this card: pack $1; read the step anew")
+    .replace(/^unchecked: (.*) would check this step$/, "the readings at the stair are unchecked: $1 there would check them"),
+  isLoud: INSTEAD.test(part),
+});
+
+/** The other way to the same end: turned about, a blade leant the other way is the same blade, and its near end goes the same way. */
+const tiltsLeftOnly = (acts: readonly PieceAct[]): readonly Remark[] => {
+  const sawn = acts.find(({ cells }) => cells.tilt.includes("top of the blade to the right"));
+  if (sawn?.act?.kind !== "saw end") return [];
+  const { near } = sawn.act.swing;
+  return [{
+    isLoud: true,
+    text:
+      `Saw tilts LEFT only: for a TILT to the RIGHT turn the board end for end, face up, ${near} to the fence; ` +
+      "tilt LEFT, handle the same way",
+  }];
+};
+
+/** What a round blade of a usual size is across, in the unit of its tape: common practice, no source. */
+const BLADE: Readonly<Record<Unit, number>> = { in: 10, mm: 250 };
+const KERF_PART: Readonly<Record<Unit, number>> = { in: 0.5, mm: 5 };
+
+/** Half the chord of a blade so far below the face: what its kerf has there past where it is through. */
+const kerfText = (acts: readonly PieceAct[], thickness: number, unit: Unit): readonly Remark[] => {
+  if (!acts.some(({ act }) => act?.kind === "saw to the heel")) return [];
+  const across = BLADE[unit];
+  const past = Math.round(Math.sqrt(thickness * Math.max(0, across - thickness)) / KERF_PART[unit]) * KERF_PART[unit];
+  return [{
+    isLoud: false, isSpare: true,
+    text: `kerf of a ${across} blade: some ${markedLength(past, unit)} longer on the face than where it is through`,
+  }];
+};
+
+/** What returns are made of: as thick as their tread, and long enough to hold. */
+const sticks = (acts: readonly PieceAct[], thickness: number, unit: Unit): readonly Remark[] => {
+  const mitred = acts.map(({ act }) => act).find((act) => act?.kind === "mitre the return");
+  if (mitred?.kind !== "mitre the return") return [];
+  const long = acts.flatMap(({ act }) => (act?.kind === "end the return" ? [act.distance + Math.abs(act.innerLonger)] : []));
+  const [wide, thick] = [mitred.width, thickness].map((length) => markedLength(length, unit)) as [string, string];
+  return [{
+    isLoud: false, text: `stick for returns: ${wide} wide, ${thick} thick, well over ${atLeast(Math.max(...long), unit)} long, face up`,
+  }];
+};
+
+/** What was found out about the readings, which stands with the first act and is of the whole piece, and what holds of several acts. */
+export const remarks = (acts: readonly PieceAct[], thickness: number, unit: Unit): readonly Remark[] => {
   const [first] = acts;
-  const found = (first?.act?.kind === "rip" ? parts(first.cells.note).slice(1) : []).filter(
-    (part) => !BLANK.test(part) && part !== LONGER && !NAMED.test(part),
-  );
-  const isByHand = acts.some(({ cells }) => parts(cells.note).some((part) => BY_HAND.test(part)));
-  if (length === "full") return found;
-  const lies = length === "short" && acts.some(({ act }) => act?.kind === "mitre the return") ? [RETURNS_LIE] : [];
-  return [...(isByHand ? [BY_HAND_ONCE] : []), ...lies, ...found.filter((part) => !NOT_FOR_THE_SAW.test(part))];
+  const found = (first?.act?.kind === "rip" ? parts(first.cells.note).slice(1) : [])
+    .filter((part) => !BLANK.test(part) && part !== LONGER && !NAMED.test(part) && !NOT_FOR_THE_SAW.test(part))
+    .map(onCard);
+  const said = [...tiltsLeftOnly(acts), ...sticks(acts, thickness, unit), ...kerfText(acts, thickness, unit), ...found];
+  return [...said.filter(({ isLoud }) => isLoud), ...said.filter(({ isLoud }) => !isLoud)];
 };

@@ -45,7 +45,9 @@ const openEndOf = (acts: readonly PieceAct[], side: Side, outline: Outline): Ope
 /** Above the reader's left and right: each end, larger and exaggerated. */
 const ends = ({ acts }: CutPiece, outline: Outline): readonly Drawn[] => {
   const bevelled = acts.find(({ act }) => act?.kind === "bevel");
-  const shown = SIDES.filter((side) => outline.ends[side].isOpen).at(-1);
+  // It stands in the room of a tilt that is none: beside an open end, if there is one.
+  const isUpright = (side: Side): boolean => find(acts, "saw end", side)?.row.cells.tilt === "upright";
+  const shown = SIDES.filter((side) => outline.ends[side].isOpen && isUpright(side)).at(-1) ?? SIDES.filter(isUpright).at(-1);
   return SIDES.flatMap((side) => {
     const name = `${side.toUpperCase()} END · ${outline.ends[side].isOpen ? "OPEN" : "SKIRT"}`;
     const at = side === "left" ? EDGE : CARD_WIDTH - EDGE;
@@ -54,7 +56,7 @@ const ends = ({ acts }: CutPiece, outline: Outline): readonly Drawn[] => {
     if (open !== undefined) return [title, ...openEndPicture(open)];
     const closed = find(acts, "saw end", side);
     if (closed === undefined) return [title];
-    const isBevelShown = bevelled !== undefined && side === shown && closed.row.cells.tilt === "upright";
+    const isBevelShown = bevelled !== undefined && side === shown;
     const notch = acts
       .filter(({ act }) => (act?.kind === "mark the notch" || act?.kind === "saw the notch") && act.end === side)
       .map(({ cells }) => cells.number)
@@ -75,11 +77,19 @@ const doubtNamed = (named: string, top: number): readonly Drawn[] => {
   return [box(frame, WEIGHT.frame), text([EDGE + 2, top + 3.8], words, { size, isBold: true, part: "doubt" })];
 };
 
+/** What is seen of a piece that lies face up. */
+const SEEN = { tread: "plan", riser: "face" } as const;
+
+const isSkewed = ({ act, cells }: PieceAct): boolean => act?.kind === "saw end" && (cells.swing !== "square" || cells.tilt !== "upright");
+
+/** What holds of an end at a skirt that is not square or not upright, and of no other. */
+const drawnAt = ({ acts }: CutPiece): string => (acts.some(isSkewed) ? `; skirt end: any angle drawn at ${DRAWN_AT}°` : "");
+
 const sound = (piece: CutPiece, outline: Outline): readonly Drawn[] => {
   const isCrowded = piece.acts.length > MANY_ACTS;
   const said = isCrowded ? "short" : piece.acts.length >= TERSE_FROM ? "terse" : "full";
   const drawn = plan(piece, outline, piece.acts, isCrowded ? DEEP.crowded : DEEP.usual);
-  const legend = `plan 1:${drawn.scale} · hatched: waste, ${LEAVE_THE_LINE} · ends not to scale, drawn at ${DRAWN_AT}°`;
+  const legend = `${SEEN[piece.kind]} 1:${drawn.scale} · hatched: waste, ${LEAVE_THE_LINE} · ends not to scale${drawnAt(piece)}`;
   const under = Math.max(ENDS_BOTTOM, drawn.bottom);
   const named = doubtsNamed(piece.acts);
   const top = named === "" ? under : under + NAMED.high + NAMED.air;
@@ -88,7 +98,7 @@ const sound = (piece: CutPiece, outline: Outline): readonly Drawn[] => {
     ...drawn.drawn,
     ...ends(piece, outline),
     ...(named === "" ? [line([[EDGE, top], [CARD_WIDTH - EDGE, top]], WEIGHT.tape)] : doubtNamed(named, under)),
-    ...actRows(piece.acts.map((act) => actText(act, piece.unit, said)), remarks(piece.acts, said), {
+    ...actRows(piece.acts.map((act) => actText(act, piece.unit, said)), remarks(piece.acts, outline.thickness, piece.unit), {
       left: EDGE, right: CARD_WIDTH - EDGE, top, bottom: FOOT_TOP,
     }),
     ...foot(piece, outline),

@@ -1,7 +1,6 @@
-import type { CutPiece, Doubt, PieceAct } from "../../functions/cut-pieces";
+import type { CutPiece, Doubt } from "../../functions/cut-pieces";
 import type { TakenReading } from "../../functions/doubt-of-step";
-import type { Act } from "../../solver/fit/acts";
-import { NOT_FOR_THE_SAW } from "./act-text";
+import { isOfSoundReadings } from "./act-text";
 import { CARD_WIDTH } from "./card-facts";
 import { UNITS } from "./foot";
 import { textWidth } from "./letter-widths";
@@ -18,6 +17,8 @@ const ROW = 5.8;
 const NEW = { left: 160, right: 199, high: 5 } as const;
 const SAID = [3.4, 3.2, 3, 2.7, SMALLEST] as const;
 const MOST_LINES = 2;
+/** Letters so small that two lines are better than one. */
+const EASY = 3;
 const GAP = 1.6;
 /** Letters of a reading to take again, and where the word before its box begins. */
 const ROW_MOST = 3.4;
@@ -55,7 +56,7 @@ const again = ({ name, lies, read, likely }: TakenReading, top: number): readonl
   const y = top + 4.3;
   const said: readonly Said[] = [
     { words: `${name}:`, isBold: true }, { words: `${lies}; read` }, { words: read, isBold: true, isStruck: true },
-    ...(likely === undefined ? [] : [{ words: `likely ${likely}, by the other steps` }]),
+    ...(likely === undefined ? [] : [{ words: `expect about ${likely}; tape it` }]),
   ];
   const wide = (size: number): number => said.reduce((sum, { words, isBold = false }) => sum + textWidth(words, size, isBold) + GAP, 0);
   const size = SAID.find((one) => one < ROW_MOST && INNER + wide(one) <= NEW_WORD) ?? SMALLEST;
@@ -66,31 +67,15 @@ const again = ({ name, lies, read, likely }: TakenReading, top: number): readonl
   ];
 };
 
-/** Acts that follow from no reading but the run or the height, or from none. */
-const HOLD: ReadonlySet<Act["kind"]> = new Set<Act["kind"]>([
-  "rip", "gauge", "square the blank", "mark the notch", "saw the notch", "end the bevel", "bevel",
-]);
-
-const doesHold = ({ act }: PieceAct, readings: readonly TakenReading[]): boolean => {
-  if (act === undefined || !HOLD.has(act.kind)) return false;
-  // A tapered piece is ripped as deep as its two runs and its lengths give.
-  return act.kind !== "rip" || readings.every(({ place, isDoubtful }) => place !== "left end" && !(place === "between" && isDoubtful));
-};
-
-/** The figure of an act and no way it goes: a struck angle is not to be set at all. */
-const figureOf = ({ cells }: PieceAct): string =>
-  [cells.tape.split(", ")[0] ?? "", /^[\d.]+°|^square/.exec(cells.swing)?.[0] ?? ""].find((one) => one !== "") ?? "";
-
-const COLUMNS = 3;
+const COLUMNS = 4;
 const HANGING_BOTTOM = 130.6;
 const PITCHES = [4.6, 4.2, 3.8, 3.4, 3.1, 2.9] as const;
 const NUMBER_ROOM = 5.4;
-const HOLDS = "holds";
 
-/** What hangs on the readings, figure by figure: with no box to tick, and no way any of it goes. */
-const hanging = ({ acts, readings }: Doubt, top: number, bottom: number): readonly Drawn[] => {
+/** What hangs on the readings: with no box to tick, and no figure, which a line through it would leave to be read. */
+const hanging = ({ acts }: Doubt, top: number, bottom: number): readonly Drawn[] => {
   // Whoever reads again has no use for a check.
-  const shown = acts.filter((row) => figureOf(row) !== "" && row.act?.kind !== "check");
+  const shown = acts.filter((row) => row.act?.kind !== "check");
   const rows = Math.ceil(shown.length / COLUMNS);
   const pitch = PITCHES.find((one) => one * (rows + 1) <= bottom - top) ?? Math.min(...PITCHES);
   const size = Math.max(SMALLEST, Math.min(3.3, pitch * 0.78));
@@ -98,38 +83,27 @@ const hanging = ({ acts, readings }: Doubt, top: number, bottom: number): readon
   const cells = shown.flatMap((row, place) => {
     const x = EDGE + Math.floor(place / rows) * wide;
     const y = top + pitch * ((place % rows) + 2) - pitch * 0.25;
-    const from = x + NUMBER_ROOM + textWidth(row.cells.act, size, false) + GAP;
-    const part = `${doesHold(row, readings) ? "held" : "struck"} ${row.cells.number}`;
-    const figure = text([from, y], figureOf(row), { size, isBold: true, part });
     return [
       text([x, y], row.cells.number, { size }),
-      text([x + NUMBER_ROOM, y], row.cells.act, { size }),
-      ...(doesHold(row, readings)
-        ? [figure, text([from + textWidth(figureOf(row), size, true) + GAP, y], HOLDS, { size })]
-        : struck(figure)),
+      ...struck(text([x + NUMBER_ROOM, y], row.cells.act, { size, part: `struck ${row.cells.number}` })),
     ];
   });
   return [
-    text([EDGE, top + pitch * 0.75], "Struck: hangs on what is read again. Wait for the new card.", { size, isBold: true }),
+    text([EDGE, top + pitch * 0.75], "Struck: none of it is done, not even the rip, before there is a new card.", { size, isBold: true }),
     line([[EDGE, top + pitch], [RIGHT, top + pitch]], WEIGHT.tape),
     ...cells,
   ];
 };
 
-/** The names of the ends, and the angle each would be sawn at: struck, and without a direction. */
-const ends = ({ outline }: CutPiece, { acts }: Doubt): readonly Drawn[] =>
+/** The names of the ends: an angle that nobody is to set is not shown at all. */
+const ends = ({ outline }: CutPiece): readonly Drawn[] =>
   (outline === undefined ? [] : (["left", "right"] as const)).flatMap((side) => {
     const isOpen = outline?.ends[side].isOpen === true;
-    const [x, anchor, inward] = side === "left" ? [EDGE, "start" as const, 1] : [CARD_WIDTH - EDGE, "end" as const, -1];
-    const sawn = acts.find(({ act }) => (act?.kind === "saw end" || act?.kind === "saw to the heel") && act.end === side);
-    const figure = sawn === undefined ? "" : figureOf(sawn);
+    const [x, anchor] = side === "left" ? [EDGE, "start" as const] : [CARD_WIDTH - EDGE, "end" as const];
     return [
       text([x, 23.4], `${side.toUpperCase()} END · ${isOpen ? "OPEN" : "SKIRT"}`, { size: 3, isBold: true, anchor }),
-      ...(figure === "" || sawn === undefined ? [] : [
-        ...struck(text([x + inward, 33], figure, { size: 4, isBold: true, anchor, part: `struck ${sawn.cells.number}` })),
-        text([x, 37.5], "off square: wait for", { size: SMALLEST, anchor }),
-        text([x, 41], "the new reading", { size: SMALLEST, anchor }),
-      ]),
+      text([x, 30], "angle: wait for", { size: SMALLEST, anchor }),
+      text([x, 33.5], "the new card", { size: SMALLEST, anchor }),
     ];
   });
 
@@ -137,6 +111,14 @@ const ends = ({ outline }: CutPiece, { acts }: Doubt): readonly Drawn[] =>
 const SAID_BELOW = "nothing is sawn from these readings";
 const NAMED = /^[a-z ]+ likely [\d/ ]+.*: read again \(MISREAD\)$/;
 const LINES = { again: 133.2, unit: 136.6 } as const;
+
+/** What the readings that disagree come to, each way, and which are read again. */
+const sayingWhat = (part: string, { across }: Doubt): string => {
+  const told = across === undefined
+    ? ""
+    : `: with the ${across.from} they give a ${across.name} of ${across.given}, read as ${across.read}`;
+  return part.replace(/ disagree: read this step again$/, ` disagree${told}; read again what is struck`);
+};
 
 /**
  * A step whose readings do not hold: the opening as it was taped with what is doubtful struck, why, room for the new readings, and what
@@ -146,14 +128,15 @@ export const doubtful = (piece: CutPiece): readonly Drawn[] => {
   const { acts: [first], doubt } = piece;
   const toTake = doubt?.readings.filter(({ isDoubtful }) => isDoubtful) ?? [];
   const top = doubt === undefined ? TOP.none : TOP.sketch;
-  const apart = doubt?.closure === undefined ? "" : ` by ${doubt.closure}`;
   const says = (first?.cells.note ?? "")
     .split("; ")
-    .filter((part) => part !== SAID_BELOW && !(doubt !== undefined && (NAMED.test(part) || NOT_FOR_THE_SAW.test(part))))
-    .join("; ")
-    .replace(" disagree:", ` disagree${apart}:`);
+    .filter((part) => part !== SAID_BELOW && !(doubt !== undefined && (NAMED.test(part) || isOfSoundReadings(part))))
+    .map((part) => (doubt === undefined ? part : sayingWhat(part, doubt)))
+    .join("; ");
   const room = FRAME.right - INNER - 4;
-  const size = SAID.find((one) => wrapped(says, one, room).length <= MOST_LINES) ?? SMALLEST;
+  const lined = (most: number, least: number): number | undefined =>
+    SAID.find((one) => one >= least && wrapped(says, one, room).length <= most);
+  const size = lined(1, EASY) ?? lined(MOST_LINES, SMALLEST) ?? SMALLEST;
   const lines = wrapped(says, size, room);
   const rowsTop = top + 9.6 + lines.length * size * 1.35;
   const boxes = Math.max(1, toTake.length);
@@ -163,7 +146,7 @@ export const doubtful = (piece: CutPiece): readonly Drawn[] => {
     box({ left: INNER + 30, right: NEW.right, top: rowsTop + 0.6, bottom: rowsTop + 0.6 + NEW.high }, WEIGHT.blade),
   ];
   return [
-    ...(doubt === undefined ? [] : [...tapedOpening(piece, doubt), ...ends(piece, doubt)]),
+    ...(doubt === undefined ? [] : [...tapedOpening(piece, doubt), ...ends(piece)]),
     box({ ...FRAME, top, bottom }, WEIGHT.frame),
     text([INNER, top + 6.8], "READ AGAIN BEFORE YOU CUT", { size: 5.6, isBold: true }),
     ...lines.map((words, place) => text([INNER, top + 9.6 + (place + 0.75) * size * 1.35], words, { size, part: "doubt" })),

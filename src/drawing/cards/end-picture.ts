@@ -95,18 +95,22 @@ const SWING_HEIGHT = 8.6;
 const TILT_TOP = 46;
 const TILT_HEIGHT = 7.4;
 
+/** Over the picture of a bevel stands what it is of: it is no tilt of the end. */
+const TOP_EDGE = { title: 45.1, top: 47.2, height: 6.2 } as const;
+
 /** The bevel of the top edge as it is seen from the right end: the bottom lies toward the reader, the face up. */
 const bevelPicture = (row: PieceAct, side: Side): readonly Drawn[] => {
   const x = across(side);
-  const [top, bottom] = [TILT_TOP, TILT_TOP + TILT_HEIGHT];
+  const [top, bottom] = [TOP_EDGE.top, TOP_EDGE.top + TOP_EDGE.height];
   // Whichever side it stands on, the top edge is on the right of one who looks from the right end.
   const [inner, edge, far] = side === "left" ? [10, 27, 27] : [175, 192, 192];
-  const shift = inset(1, TILT_HEIGHT);
+  const shift = inset(1, TOP_EDGE.height);
   const words = side === "left" ? 31 : 171;
   const anchor = side === "left" ? "start" : "end";
   const middle = bottom + CAPTION_UNDER;
   const spot = (at: number): Spot => [x(at), middle];
   return [
+    text([x(PLACES.edge), TOP_EDGE.title], "TOP EDGE", { size: 3, isBold: true, anchor, part: "bevel title" }),
     ...hatch([[far, top], [edge, bottom], [far - shift, bottom]]),
     closed([[far, top], [edge, bottom], [far - shift, bottom]], WEIGHT.blank, { dash: DASH.blank }),
     line([[inner, top], [edge, top], [edge - shift, bottom], [inner, bottom]], WEIGHT.piece, { part: "bevel" }),
@@ -114,7 +118,7 @@ const bevelPicture = (row: PieceAct, side: Side): readonly Drawn[] => {
     text([words, baseline((top + bottom) / 2, 4)], degrees(row.cells.tilt), { size: 4, isBold: true, anchor, part: "bevel figure" }),
     text([words, bottom + 1.3], "back", { size: 2.5, anchor }),
     ...numbered(spot(PLACES.edge + NUMBER_RADIUS), row.cells.number),
-    text([x(PLACES.edge + 2 * NUMBER_RADIUS + 0.8), baseline(middle, 2.5)], "top edge, from the right end", { size: 2.5, anchor }),
+    text([x(PLACES.edge + 2 * NUMBER_RADIUS + 0.8), baseline(middle, 2.5)], "from the right end", { size: 2.5, anchor }),
   ];
 };
 

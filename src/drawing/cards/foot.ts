@@ -19,6 +19,9 @@ export const UNITS: Readonly<Record<Unit, string>> = {
   mm: "millimetres",
 };
 
+/** What wins, where the scale of a saw and a mark differ by a hair, and which saw an arrow or a near end is told of. */
+const RULES = ["degrees set the saw; the marks win", "handle: saw hinged at the fence"] as const;
+
 /** What the edges a gap is found at are called. */
 const EDGES = { tread: { far: "back", near: "nose" }, riser: { far: "top", near: "bottom" } } as const;
 
@@ -56,6 +59,7 @@ export const foot = (piece: CutPiece, outline: Outline): readonly Drawn[] => {
   const gaps = (named.length === 0 ? ["how wide, and where"] : named).flatMap(gap);
   return [
     ...ticks, ...found, ...gaps,
+    ...RULES.map((words, place) => text([RIGHT, BOXES.top + 1.9 + place * 2.9], words, { size: SMALL, anchor: "end" })),
     text([LEFT, LAST_LINE], lowered(checkLimit(piece.acts)), { size: SMALL }),
     text([RIGHT, LAST_LINE], UNITS[piece.unit], { size: SMALL, anchor: "end" }),
   ];

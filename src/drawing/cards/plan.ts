@@ -123,7 +123,11 @@ const RIP_ASIDE = [1.6, 7.4] as const;
 const DEPTH_SIZES = [3.2, 2.8, 2.5] as const;
 
 /** The same beside the blank, where the piece has no room for it. */
-const ripBeside = ({ frame, row, part, free }: { frame: PlanFrame; row: PieceAct; part: string; free: FreeSpots }): readonly Drawn[] => {
+const ripBeside = (frame: PlanFrame, acts: Acts, free: FreeSpots): readonly Drawn[] => {
+  const [rip] = all(acts, "rip");
+  if (rip === undefined) return [];
+  const { row } = rip;
+  const part = `tape ${row.cells.number}`;
   const { blank } = frame;
   const middle = (blank.top + blank.bottom) / 2;
   const found = SIDES.flatMap((side) => RIP_ASIDE.map((aside) => ({ side, aside })))
@@ -140,16 +144,16 @@ const ripBeside = ({ frame, row, part, free }: { frame: PlanFrame; row: PieceAct
   return [line([[x, blank.top], [x, blank.bottom]], WEIGHT.tape, { part }), tick(blank.top), tick(blank.bottom), ...label.drawn];
 };
 
-/** What the blank is ripped to, from edge to edge across the piece. */
-const ripTape = (frame: PlanFrame, acts: Acts, free: FreeSpots): readonly Drawn[] => {
+/** What the blank is ripped to, from edge to edge across the piece, where it has room for that. */
+const ripWithin = (frame: PlanFrame, acts: Acts, free: FreeSpots): readonly Drawn[] => {
   const { blank, spot, outline: { ends } } = frame;
   const [rip] = all(acts, "rip");
   if (rip === undefined) return [];
   const [[left], [right]] = [spot(ends.left.near), spot(ends.right.near)];
   const tried = DEPTH_SIZES.flatMap((size) =>
-    [0.78, 0.72, 0.84, 0.66, 0.25, 0.3].map((part) => {
+    [0.8, 0.84, 0.76, 0.88, 0.72, 0.66, 0.16, 0.25, 0.3].flatMap((part) => [0.58, 0.5].map((down) => {
       const x = left + (right - left) * part;
-      const placed = placedLabels([labelOf(rip.row)], x, (blank.top + blank.bottom) / 2, size);
+      const placed = placedLabels([labelOf(rip.row)], x, blank.top + (blank.bottom - blank.top) * down, size);
       const [from, to] = [x - 0.8, x + 0.8];
       return {
         x, ...placed,
@@ -158,11 +162,11 @@ const ripTape = (frame: PlanFrame, acts: Acts, free: FreeSpots): readonly Drawn[
           { left: from, right: to, top: placed.box.bottom, bottom: blank.bottom },
         ],
       };
-    }),
+    })),
   );
   const found = free.first(tried);
   const part = `tape ${rip.row.cells.number}`;
-  if (found === undefined) return ripBeside({ frame, row: rip.row, part, free });
+  if (found === undefined) return [];
   const { x, box: { top, bottom } } = found;
   const tick = (y: number): Drawn => line([[x - 0.8, y + 0.8], [x + 0.8, y - 0.8]], WEIGHT.blade);
   return [
@@ -206,7 +210,7 @@ const depths = (frame: PlanFrame, acts: Acts, free: FreeSpots): readonly Drawn[]
   });
   const scribed = all(acts, "scribe").flatMap(({ row }) => {
     const [[x1, y1], [x2, y2]] = [spot(ends.left.far), spot(ends.right.far)];
-    const tried = [0.8, 0.7, 0.6, 0.3, 0.2, 0.5].flatMap((part) =>
+    const tried = [0.1, 0.14, 0.9, 0.86, 0.2, 0.8, 0.7, 0.6, 0.3, 0.5].flatMap((part) =>
       [3, 4, 5].map((under) => circle([x1 + (x2 - x1) * part, y1 + (y2 - y1) * part + under], row.cells.number)));
     return free.first(tried)?.drawn ?? [];
   });
@@ -230,17 +234,42 @@ const bevel = (frame: PlanFrame, acts: Acts, free: FreeSpots): readonly Drawn[] 
   return [line([from, to], WEIGHT.blade, { dash: DASH.blank, part: "bevel" }), ...(free.first(tried)?.drawn ?? [])];
 };
 
+/** From one line of small letters to the next. */
+const LINE = 3.1;
+
+/** Which edge is at the saw's fence, along that edge, on two lines where one is too long. */
+const atTheFence = (piece: CutPiece, { blank, spot, outline: { ends } }: PlanFrame, free: FreeSpots): Placed | undefined => {
+  const { fence } = laid(piece);
+  const [[left, leftY], [right, rightY]] = [spot(ends.left.far), spot(ends.right.far)];
+  const slope = (rightY - leftY) / (right - left);
+  const twoLines = fence.split(/ (?=AT )/);
+  const tried = [[fence], twoLines].flatMap((lines) => [2.6, 2.5].flatMap((size) => [0, 1.6, 3].flatMap((more) =>
+    [0.5, 0.45, 0.4, 0.35, 0.3, 0.55, 0.6, 0.65, 0.25].map((part): Placed => {
+      const half = Math.max(...lines.map((one) => textWidth(one, size, false))) / 2;
+      const x = left + (right - left) * part;
+      // Under the lower of the two places between which it stands, where the back is not parallel to the blank.
+      const over = Math.max(blank.top, ...[x - half, x + half].map((at) => leftY + (at - left) * slope));
+      const placed = lines.map((one, line) => words([x, over + UNDER_EDGE + more + line * LINE], one, size, false));
+      const boxes = placed.map(({ box }) => box);
+      return {
+        drawn: placed.flatMap(({ drawn }) => drawn),
+        box: {
+          left: x - half, right: x + half, top: Math.min(...boxes.map(({ top }) => top)),
+          bottom: Math.max(...boxes.map(({ bottom }) => bottom)),
+        },
+      };
+    }))));
+  return free.first(tried);
+};
+
 /** How the piece lies: on the piece where there is room for it, and else under it. */
-const written = (piece: CutPiece, frame: PlanFrame, free: FreeSpots): readonly Drawn[] => {
+const written = (piece: CutPiece, frame: PlanFrame, free: FreeSpots, edge: Placed | undefined): readonly Drawn[] => {
   const { blank, spot, outline: { ends } } = frame;
   const { face: up, near, fence } = laid(piece);
   const [[left], [right]] = [spot(ends.left.far), spot(ends.right.far)];
-  const farEdge = Math.max(spot(ends.left.far)[1], spot(ends.right.far)[1], blank.top);
-  const edges = [2.6, 2.5].flatMap((size) => [0, 1.6, 3].flatMap((more) => [0.5, 0.4, 0.35, 0.3, 0.6].map((part) =>
-    words([left + (right - left) * part, farEdge + UNDER_EDGE + more], fence, size, false))));
   const faces = [4.6, 3.8, 3].flatMap((size) => [0.42, 0.35, 0.3, 0.5, 0.6].flatMap((part) => [0.5, 0.6, 0.4].map((down) =>
     words([left + (right - left) * part, baseline(blank.top + (blank.bottom - blank.top) * down, size)], up, size, true))));
-  const [edge, faced] = [free.first(edges), free.first(faces)];
+  const faced = free.first(faces);
   const missing = [...(faced === undefined ? [up] : []), ...(edge === undefined ? [fence] : [])];
   const under = [near, ...missing].join(" · ");
   const size = UNDER_SIZES.find((one) => textWidth(under, one, true) <= UNDER_ROOM) ?? Math.min(...UNDER_SIZES);
@@ -252,24 +281,28 @@ const written = (piece: CutPiece, frame: PlanFrame, free: FreeSpots): readonly D
 
 /** The piece to scale as it lies at the saw, and where each act happens; `bottom` is where the drawing ends. */
 export const plan = (
-  piece: CutPiece, outline: Outline, acts: Acts, deep: number,
+  piece: CutPiece, outline: Outline, acts: Acts, high: number,
 ): { readonly drawn: readonly Drawn[]; readonly scale: number; readonly bottom: number } => {
-  const frame = planFrame(outline, acts, piece.unit, deep);
+  const frame = planFrame(outline, acts, piece.unit, high);
   const shape = face(outline, acts).map(frame.spot);
   const free = freeSpots(shape);
   const bottom = frame.blank.bottom + LAID_UNDER;
   const bevelled = bevel(frame, acts, free);
+  // What runs across the piece first: all else finds room beside it.
+  const deep = depths(frame, acts, free);
+  const taped = [...gaugedLine(frame, acts, free), ...tapes(frame, acts, free)];
+  const ripped = ripWithin(frame, acts, free);
+  const edge = atTheFence(piece, frame, free);
   const drawn = [
     ...waste(frame, acts),
     ...blankLines(frame),
     closed(shape, WEIGHT.piece, { part: "piece" }),
     ...bevelled,
-    ...depths(frame, acts, free),
-    ...gaugedLine(frame, acts, free),
-    ...tapes(frame, acts, free),
+    ...deep,
+    ...taped,
     ...sawNumbers(frame, acts, free),
-    ...ripTape(frame, acts, free),
-    ...written(piece, frame, free),
+    ...(ripped.length > 0 ? ripped : ripBeside(frame, acts, free)),
+    ...written(piece, frame, free, edge),
   ];
   return { drawn, scale: frame.scale, bottom: bottom + 1 };
 };

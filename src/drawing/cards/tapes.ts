@@ -87,18 +87,23 @@ const onLine = (labels: readonly Label[], { from, to, y, ticks, isInside }: Tape
   return over === undefined ? undefined : { on: undefined, elsewhere: [over] };
 };
 
-/** All figures on the line; the first beside the blank where they are too wide together; or beside it on the one side or the other. */
+/**
+ * One figure on its line. Of two the first stands beside the blank, where its tape begins: together they would be taken for a length
+ * between the two marks. Where there is no room beside it they stand together, each behind its number.
+ */
 const written = (frame: PlanFrame, labels: readonly Label[], tape: TapeLine, free: FreeSpots): Written => {
-  const together = onLine(labels, tape, free);
-  if (together !== undefined) return together;
   const [first, ...others] = labels;
   if (first === undefined) return { on: undefined, elsewhere: [] };
+  const alone = others.length === 0 ? onLine(labels, tape, free) : undefined;
+  if (alone !== undefined) return alone;
   const beside = (label: Label, side: Side): readonly PlacedLabels[] => {
     const found = labelBeside(frame, label, tape.y, SIZES, side, tape.isInside && side === "right" ? 2 * NUMBER_RADIUS + AIR : 0);
     return found === undefined || !free.beside([found.box]) ? [] : [found];
   };
   const left = beside(first, "left");
   if (others.length === 0) return { on: undefined, elsewhere: left.length > 0 ? left : beside(first, "right") };
+  const together = left.length === 0 ? onLine(labels, tape, free) : undefined;
+  if (together !== undefined) return together;
   const rest = onLine(others, tape, free) ?? { on: undefined, elsewhere: others.flatMap((label) => beside(label, "right")) };
   return { on: rest.on, elsewhere: [...left, ...rest.elsewhere] };
 };

@@ -59,15 +59,17 @@ export const MARKS = declare({
           act: "SAW RIGHT END",
           swing: "square",
           note:
-            "face up, nose toward you, back edge at the saw's fence; from mark 6 to mark 5, the last of it by hand: never past mark 5; " +
-            "leave the line",
+            "face up, nose toward you, back edge at the saw's fence; from mark 6 to mark 5; stop the saw where its kerf on the face " +
+            "reaches mark 5, the rest by hand saw; leave the line",
         },
         {
           number: 12,
           act: "MITRE RIGHT END",
           swing: "45.0° on the saw's scale, near end of the cut to the right (45.0° from the nose)",
           offset: "heel in by 1 1/4",
-          note: "from mark 4 to mark 5, the last of it by hand: never past mark 5; leave the line",
+          note:
+            "from mark 4 to mark 5; by hand saw: a round blade may only begin it, and stops where its kerf on the face reaches mark 5; " +
+            "leave the line",
         },
         {
           number: 13,

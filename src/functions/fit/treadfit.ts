@@ -296,8 +296,9 @@ export const TREADFIT = declare({
           rightDepth: 14.4,
           depth: 14.4,
           note:
-            "tapered: rip to the larger depth, scribe the back from left depth to right depth; pack the riser behind out by 9 in at " +
-            "its right end, and the step is square again; unchecked: one more diagonal would check this step",
+            "tapered: rip to the larger depth, scribe the back from left depth to right depth; or instead of the taper: pack between " +
+            "the stringers and the riser behind, 9 in at its right end to nothing at the other, and read this step anew; unchecked: " +
+            "one more diagonal would check this step",
         },
       ],
       from:

@@ -113,8 +113,9 @@ const taperNote = ({ leftDistance, rightDistance }: Distances, unit: Unit): stri
   if (more === 0) return "";
   return (
     "tapered: rip to the larger depth, scribe the back from left depth to right depth; " +
-    `pack the riser behind out by ${sizeText(lengthOf(Math.abs(more), unit), unit)} at its ${more > 0 ? "right" : "left"} end, ` +
-    "and the step is square again"
+    "or instead of the taper: pack between the stringers and the riser behind, " +
+    `${sizeText(lengthOf(Math.abs(more), unit), unit)} at its ${more > 0 ? "right" : "left"} end to nothing at the other, ` +
+    "and read this step anew"
   );
 };
 

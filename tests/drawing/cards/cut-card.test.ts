@@ -12,7 +12,7 @@ const SKEWED: readonly Opening[] = [1, -1].flatMap((left) => [1, -1].flatMap((ri
 }))));
 
 const scaleOf = ({ texts }: Card): number =>
-  Number(/^plan 1:(\d+) /.exec(texts.find(({ text }) => text.startsWith("plan 1:"))?.text ?? "")?.[1]);
+  Number(texts.map(({ text }) => /^(?:plan|face) 1:(\d+) /.exec(text)?.[1]).find((scale) => scale !== undefined));
 
 /** The texts of one act on the card, its verb first. */
 const actsOn = ({ texts }: Card): ReadonlyMap<string, readonly string[]> => {
@@ -93,7 +93,10 @@ describe("ends as they are drawn and as they are said", () => {
     const [, high, low] = path(card, "left swing").points as readonly [Spot, Spot, Spot];
     // tan 13 degrees, from a table: 0.2309.
     expect(Math.abs(high[0] - low[0]) / (low[1] - high[1])).toBeCloseTo(0.2309, 3);
-    expect(card.texts.some(({ text }) => text.includes("ends not to scale, drawn at 13°"))).toBe(true);
+    expect(card.texts.some(({ text }) => text.includes("skirt end: any angle drawn at 13°"))).toBe(true);
+    // Square and upright ends and open ones are drawn as they are.
+    for (const piece of [treadOf({ ...OPENING, left: 0, right: 0, leftLean: 0, rightLean: 0 }, "none"), treadOf(OPENING, "both")])
+      expect(cardOf(piece).texts.some(({ text }) => text.includes("13°"))).toBe(false);
   });
 });
 
@@ -237,20 +240,29 @@ describe("a doubtful step", () => {
     }
   });
 
-  test.each(cases)("%s: every figure that is not to be used has a line through it, and none that holds has", (_, piece) => {
+  test.each(cases)("%s: what is not to be done has a line through it, and nothing else has", (_, piece) => {
     const card = cardOf(piece);
-    const through = struckTexts(card);
     const marked = card.texts.filter(({ part }) => part.startsWith("struck"));
     expect(marked.length).toBeGreaterThan(4);
-    expect(through).toEqual(marked);
-    // What hangs on the readings, figure by figure, but the checks; held are those of the run or the height alone.
-    const held = card.texts.filter(({ part }) => part.startsWith("held")).map(({ part }) => part.replace("held ", ""));
-    const struckActs = new Set(marked.map(({ part }) => part.replace("struck ", "")));
-    const kinds = new Map(piece.doubt?.acts.map(({ act, cells }) => [cells.number, act?.kind]));
-    for (const [number, kind] of kinds) {
-      if (kind === "mark" || kind === "saw end" || kind === "saw to the heel" || kind === "mitre") expect(struckActs).toContain(number);
+    expect(struckTexts(card)).toEqual(marked);
+    // All acts but the checks: the rip too.
+    const struckActs = marked.flatMap(({ part, text }) => (part === "struck reading" ? [] : [text]));
+    const acts = piece.doubt?.acts.filter(({ act }) => act?.kind !== "check") ?? [];
+    expect(struckActs).toEqual(acts.map(({ cells }) => cells.act));
+    expect(struckActs).toContain("RIP");
+  });
+
+  test.each(cases)("%s: no figure of an act is to be read, with a line through it or without", (_, piece) => {
+    const { texts } = cardOf(piece);
+    const read = new Set(piece.doubt?.readings.flatMap((one) => [one.read, one.likely]));
+    const figures = texts.filter(({ part, text }) => /^(struck |held |)\d/.test(part) && /\d/.test(text));
+    expect(figures).toEqual([]);
+    for (const { cells } of piece.doubt?.acts ?? []) {
+      const [tape = ""] = cells.tape.split(", ");
+      if (tape === "" || read.has(tape)) continue;
+      expect(texts.map(({ text }) => text)).not.toContain(tape);
     }
-    expect(held.map((number) => kinds.get(number)).every((kind) => kind !== "mark" && kind !== "saw end")).toBe(true);
+    expect(texts.filter(({ part, text }) => text.includes("°") && part !== "reading" && part !== "struck reading")).toEqual([]);
   });
 
   test.each([...cases, ["unreadable", only(cutPieces("tread", [[["step", "run", "back"], [9, 10, "x"]]]))] as const])(
@@ -269,11 +281,13 @@ describe("a doubtful step", () => {
     // Once in the sketch and once beside its box.
     expect(struckReadings(named)).toEqual(["37", "37"]);
     expect(linesOf(named)).toContain(
-      "front: | length along the front edge of the sub-tread; read | 37 | likely 36, by the other steps | new",
+      "front: | length along the front edge of the sub-tread; read | 37 | expect about 36; tape it | new",
     );
     // By hand: from the two diagonals the front left corner lies 36.0625 - leg(37.625) = 36.0625 - 36.2717 = -0.2092, or
-    // leg(37.1875) - 37 = 35.8178 - 37 = -1.1822; 0.973 apart, 31/32 and 0.004.
-    expect(linesOf(named)).toContain("the diagonals disagree by 31/32: read this step again");
+    // leg(37.1875) - 37 = 35.8178 - 37 = -1.1822; 0.973 apart: a front of 36.027, 1/32 and 0.004 less, closes.
+    expect(linesOf(named)).toContain(
+      "the diagonals disagree: with the back they give a front of 36 1/32, read as 37; read again what is struck",
+    );
     const taped = cutCard(named, FACTS).match(/<polyline[^>]*taped [^>]*>/g) ?? [];
     const dashed = taped.filter((tag) => tag.includes("stroke-dasharray")).map((tag) => /taped ([a-z ]+)/.exec(tag)?.[1]);
     expect(dashed).toEqual(["front"]);
@@ -284,7 +298,10 @@ describe("a doubtful step", () => {
     expect(cardOf(alone).texts.filter(({ text }) => text === "new")).toHaveLength(4);
     expect(linesOf(alone)).toContain("diagonal: | back left to front right; read");
     expect(cardOf(alone).texts.filter(({ part }) => part === "reading").map(({ text }) => text)).toEqual(["10"]);
-    expect(cardOf(alone).texts.filter(({ part }) => part === "held 1").map(({ text }) => text)).toEqual(["11 1/4"]);
+    // By hand: leg(37.375) + leg(37.625) - 36 = 36.0124 + 36.2718 - 36 = 36.284, 9/32 and 0.003.
+    expect(linesOf(alone)).toContain("with the back they give a front of 36 9/32, read as 36; read again what is struck");
+    // By hand: leg(36.75) + leg(37.125) - 36 = 35.9766 + 36.3595 - 36 = 36.336 over a height of 7 1/2, 11/32 less 0.008.
+    expect(linesOf(riser)).toContain("with the top they give a bottom of 36 11/32");
   });
 
   test("where every step is off alike the run is struck, and with it what is ripped", () => {
@@ -294,7 +311,6 @@ describe("a doubtful step", () => {
     ]]) as readonly CutPiece[];
     for (const piece of alike) {
       expect(struckReadings(piece)).toEqual(["10", "10"]);
-      expect(cardOf(piece).texts.find(({ part }) => part === "struck 1")?.text).toBe("11 1/4");
       expect(linesOf(piece)).toContain("is run the distance between the lines you measured?");
       expect(touches(cardOf(piece))).toEqual([]);
     }
@@ -305,7 +321,8 @@ describe("a doubtful step", () => {
     expect(cardOf(angled).texts.filter(({ part }) => part === "reading").map(({ text }) => text)).toEqual(["10", "10 1/2"]);
     // What is to be done about a tapered piece is said once its readings hold.
     expect(linesOf(angled)).not.toMatch(/rip to|scribe|pack the riser/);
-    expect(cardOf(angled).texts.some(({ part }) => part === "held 1")).toBe(false);
+    // By hand: along the back 36 + 10 tan 10 + 10 1/2 tan 10 = 36 + 20.5 x 0.176327 = 39.6147; with 1/2 square to it 39.6179, 5/8 - 0.007.
+    expect(linesOf(angled)).toContain("with the back they give a front of 39 5/8, read as 36");
   });
 
   test("a reading the flight speaks against though its step closes is said in a frame before the first act", () => {
@@ -403,12 +420,15 @@ test("no letter of 200 cards is smaller than 2.5 mm", () => {
   expect(small).toEqual([]);
 });
 
-test("a crowded card says once how far a round blade goes, and that it stops short in every row it is true of", () => {
-  const { texts } = cardOf(taperedOf(10, 10.75, 36, 37, "both"));
-  const once = /^last by hand: a round blade runs on at the face; never saw past the heel/;
-  expect(texts.filter(({ text }) => once.test(text))).toHaveLength(1);
+test.each([
+  ["one return", treadOf(OPENING, "right"), 1], ["two returns", treadOf({ ...OPENING, leftLean: 0 }, "both"), 2],
+  ["two returns, tapered", taperedOf(10, 10.75, 36, 37, "both"), 2],
+] as const)("%s: where a cut ends at a heel its row says where the saw stops, and what is done by hand", (_, piece, open) => {
+  const acts = [...actsOn(cardOf(piece)).values()].map((texts) => texts.join(" "));
+  const cuts = acts.filter((text) => /^(SAW|MITRE) (LEFT|RIGHT) END/.test(text) && text.includes("hand saw"));
   // By hand: each open end has a cut to its heel and a mitre to its heel.
-  expect(texts.filter(({ text }) => /mark \d+ to mark \d+, last by( hand)?$/.test(text))).toHaveLength(4);
+  expect(cuts).toHaveLength(2 * open);
+  for (const text of cuts) expect(text).toMatch(/^SAW.*stop .*kerf on (the )?face at.*rest by hand saw|^MITRE.*by hand saw/);
 });
 
 test("no text of 200 cards touches another, a line, a circle or the margin", () => {

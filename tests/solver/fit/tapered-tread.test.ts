@@ -45,8 +45,8 @@ describe("a worked tapered step", () => {
 
   test("what to do about it is said, in the unit of the readings", () => {
     const note = (more: string, end: string): string =>
-      "tapered: rip to the larger depth, scribe the back from left depth to right depth; pack the riser behind out by " +
-      `${more} at its ${end} end, and the step is square again`;
+      "tapered: rip to the larger depth, scribe the back from left depth to right depth; or instead of the taper: pack between the " +
+      `stringers and the riser behind, ${more} at its ${end} end to nothing at the other, and read this step anew`;
     expect(fit.note).toBe(note("3/4 in", "right"));
     // 0.75 x 25.4 = 19.05
     const inMillimetres = {

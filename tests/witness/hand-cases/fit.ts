@@ -469,7 +469,7 @@ export const fitCases: Readonly<Record<string, readonly WorkedCase[]>> = {
         { number: 8, act: "MARK NOTCH", hookOn: "hook the left end, along the bottom", distance: 1.625 },
         { number: 9, act: "MARK NOTCH", hookOn: "hook the bottom, up the left end", distance: 0.5 },
         { number: 11, act: "MARK BEVEL", hookOn: "hook the left end, along the top of the back", distance: 1.625 },
-        { number: 12, act: "BEVEL TOP", offset: "back in by 1/2", note: "up to the bevel mark" },
+        { number: 12, act: "BEVEL TOP", offset: "back in by 1/2", note: "by plane, up to the bevel mark: a saw would run past it" },
       ],
       from: "by hand: 36 - 1/8 + 1/2; 1/2 + 1 + 1/8 along and 3/8 + 1/8 up; at 45 degrees the thickness",
     },
