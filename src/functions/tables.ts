@@ -274,7 +274,7 @@ export const tally = table(
 
 /** Pieces as they are ordered by the board foot: what is needed to count them, and their wood. */
 export const lumberPieces = table(
-  "pieces to order",
+  "lumber",
   "One row per piece, or a number of like pieces.",
   {
     length: { kind: "length", sign: "positive", required: true, says: "Length of the piece." },
@@ -292,7 +292,7 @@ export const lumberPieces = table(
   { takes: ["TREADFIT", "RISERFIT", "BLANK"] },
 );
 
-export const lumberAllowances = table("lumber allowances", "One row per grade, or per thickness and grade, that gets a share more.", {
+export const lumberAllowances = table("allowances", "One row per grade, or per thickness and grade, that gets a share more.", {
   item: { kind: "label", required: true, says: "A grade such as FAS, or with its thickness 5/4 FAS; the row that says most counts." },
   allowance: {
     kind: "rate", sign: "not negative", of: "the quantity", required: true,

@@ -98,6 +98,14 @@ export const LUMBERORDER = declare({
       from: "by hand: 1 1/4 takes 6/4: (3 x 4 + 2 x 2) square feet x 1 1/2 = 24, + 25 % = 30; 2 x 1/2 = 1, + 50 % = 1.5, under 20",
     },
     {
+      given: {
+        pieces: [["step", "length", "height", "thickness", "grade"], [1, 36, 6, 0.75, "FAS"], [2, 36, 8, 0.75, "fas"]],
+        allowances: [["FAS", 1]],
+      },
+      shows: [{ item: "4/4 FAS", net: 3.5, boardFeet: 7, quantity: 7, pieces: 2 }],
+      from: "by hand: 36 x 6 / 144 + 36 x 8 / 144 = 1.5 + 2, and as much again",
+    },
+    {
       given: { pieces: [["length", "width", "thickness", "grade"], [102, 5.25, 0.75, "FAS"]], rule: "end tally" },
       shows: [{ item: "4/4 FAS", net: 3.333333333, quantity: 4 }],
       from: "American Hardwood Export Council, Measurement: 5 1/4 x 8 1/2 ft is tallied as 5 x 8 ft; by hand 40 / 12 x 1.2 = 4",

@@ -8,20 +8,20 @@ import { type GivenBoard, tallyBoards } from "../tally-boards";
 import { FOOTAGE_RULE_SAYS, TALLY_PROBLEMS } from "../tally-problems";
 
 const SIX = [
-  ["label", "length", "width", "thickness", "grade", "board foot price"],
-  ["a", 129, 6.4375, "4/4", "FAS", 5.6],
-  ["b", 96, 6.25, "8/4", "FAS", 8],
-  ["c", 102, 5.25, "4/4", "FAS", 5.6],
-  ["d", 144, 6.5, "4/4", "FAS", 5.6],
-  ["e", 96, 6.75, "4/4", "FAS", 5.6],
-  ["f", 156, 10, "4/4", "FAS", 5.6],
+  ["label", "length", "width", "thickness", "grade", "board foot price", "quantity"],
+  ["a", 129, 6.4375, "4/4", "FAS", 5.6, 1],
+  ["b", 96, 6.25, "8/4", "FAS", 8, 1],
+  ["c", 102, 5.25, "4/4", "FAS", 5.6, 1],
+  ["d", 144, 6.5, "4/4", "FAS", 5.6, 1],
+  ["e", 96, 6.75, "4/4", "FAS", 5.6, 1],
+  ["f", 156, 10, "4/4", "FAS", 5.6, 1],
 ] as const;
 
 const LOT = [
   ["label", "length", "width", "thickness", "quantity", "lot", "lot price", "edge", "defects", "species", "owned", "price", "surfaced"],
-  [1, 96, 7.5, "4/4", 2, "X", 95, 0.25, "", "red oak", "", "", ""],
-  [2, 84, 6, 1, 1, "X", "", "", "31 to 34; 60 1/2 to 64", "red oak", "", "", ""],
-  [3, 120, 9, "5/4", 1, "", "", "", "", "ash", "yes", "", ""],
+  [1, 96, 7.5, "4/4", 2, 7, 95, 0.25, "", "red oak", "", "", ""],
+  [2, 84, 6, 1, 1, 7, "", "", "31 to 34; 60 1/2 to 64", "red oak", "", "", ""],
+  [3, 120, 9, "5/4", 1, "", "", "", "", "ash", "yes", 9, ""],
   [4, 60, 4, 0.75, 2, "", "", "", "", "ash", "", 7.5, "yes"],
 ] as const;
 
@@ -115,14 +115,14 @@ export const TALLY = declare({
           "label", "length", "width", "thickness", "grade", "feet", "surface measure", "board feet", "price", "cost", "longest clear",
           "quantity", "surfaced", "species", "board foot price", "lot", "lot price", "owned", "defects", "clear", "edge", "note",
         ],
-        [1, 96, 7.5, "4/4", "", 8, 10, 10, "", 67.86, 96, 2, "", "red oak", "", "X", 95, "", "", "", 0.25, ""],
-        [2, 84, 6, 1, "", 7, 4, 4, "", 27.14, 31, 1, "", "red oak", "", "X", "", "", "31 to 34; 60 1/2 to 64", "", "", ""],
-        [3, 120, 9, "5/4", "", 10, 7, 8.75, "", 0, 120, 1, "", "ash", "", "", "", "yes", "", "", "", ""],
+        [1, 96, 7.5, "4/4", "", 8, 10, 10, "", 67.86, 96, 2, "", "red oak", "", 7, 95, "", "", "", 0.25, ""],
+        [2, 84, 6, 1, "", 7, 4, 4, "", 27.14, 31, 1, "", "red oak", "", 7, "", "", "31 to 34; 60 1/2 to 64", "", "", ""],
+        [3, 120, 9, "5/4", "", 10, 7, 8.75, 9, 0, 120, 1, "", "ash", "", "", "", "yes", "", "", "", ""],
         [
           4, 60, 4, 0.75, "", 5, 4, 4, 7.5, 15, 60, 2, "yes", "ash", "", "", "", "", "", "", "",
           "counted at its finished thickness; the paper may count the rough one",
         ],
-        ["total", "", "", "4/4", "", "", 14, 14, "", 95, "", 3, "", "red oak", "", "X", "", "", "", "", "", ""],
+        ["total", "", "", "4/4", "", "", 14, 14, "", 95, "", 3, "", "red oak", "", 7, "", "", "", "", "", ""],
         ["total", "", "", "5/4", "", "", 7, 9, "", 0, "", 1, "", "ash", "", "", "", "yes", "", "", "", ""],
         ["total", "", "", 0.75, "", "", 4, 4, "", 15, "", 2, "", "ash", "", "", "", "", "", "", "", ""],
       ],
@@ -156,9 +156,11 @@ export const TALLY = declare({
       given: {
         tally: [["length", "width", "thickness", "quantity", "board foot price"], [120, 12, "4/4", 100, 1.8]],
         shrinkage: 0.07,
-        headings: false,
       },
-      shows: [],
+      shows: [
+        { surfaceMeasure: 1000, boardFeet: 1075.268817204, cost: 1935.48, quantity: 100 },
+        { label: "total", boardFeet: 1075.268817204, cost: 1935.48, note: "1000 net; 7 % for shrinkage is billed on top" },
+      ],
       from:
         "a trade article of 2001 on kiln-dried footage: 1,000 board feet at 1,800 a thousand, billed gross at 7 %, are 1,935.48; by hand " +
         "1,000 / 0.93 = 1,075.2688",
