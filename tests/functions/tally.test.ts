@@ -125,7 +125,9 @@ const PIECES = [
 
 describe("an order of lumber", () => {
   test("is priced by EXTEND, by its item, in board feet", () => {
-    const prices = [["item", "price", "unit"], ["4/4 1C red oak", 4, "bf"], ["4/4 FAS red oak", 6, "bf"], ["5/4 FAS red oak", 7, "board foot"]];
+    const prices = [
+      ["item", "price", "unit"], ["4/4 1C red oak", 4, "bf"], ["4/4 FAS red oak", 6, "bf"], ["5/4 FAS red oak", 7, "board foot"],
+    ];
     const priced = answered(EXTEND, answered(LUMBERORDER, PIECES), prices);
     // By hand: 40 x 4, 21 x 6, 67 x 7.
     expect(column(priced, "cost")).toEqual([160, 126, 469]);

@@ -25,9 +25,13 @@ export const LUMBERORDER = declare({
     allowances: {
       kind: "table", table: lumberAllowances, rows: 500, badRows: "refuse", optional: true,
       says: "Shares added to the net by grade, or thickness and grade.",
-      without: "Left out, or of a grade without a row: what the least clear face of FAS, F1F, Selects, No. 1 Common or No. 2A Common leaves.",
+      without:
+        "Left out, or of a grade without a row: what the least clear face of FAS, F1F, Selects, No. 1 Common or No. 2A Common leaves.",
     },
-    rule: { kind: "choice", options: FOOTAGE_RULES, default: "exact", says: "How board feet are counted: exact, surface measure or end tally." },
+    rule: {
+      kind: "choice", options: FOOTAGE_RULES, default: "exact",
+      says: "How board feet are counted: exact, surface measure or end tally.",
+    },
     headings,
   },
   result: {

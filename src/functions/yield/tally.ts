@@ -102,11 +102,12 @@ export const TALLY = declare({
         { label: "d", feet: 12, surfaceMeasure: 6, boardFeet: 6, cost: 33.6 },
         { label: "e", feet: 8, surfaceMeasure: 5, boardFeet: 5, cost: 28 },
         { label: "f", feet: 13, surfaceMeasure: 11, boardFeet: 11, cost: 61.6 },
-        { label: "total", thickness: "4/4", grade: "FAS", surfaceMeasure: 31, boardFeet: 31, boardFootPrice: 5.6, cost: 173.6, quantity: 5 },
+        { label: "total", thickness: "4/4", grade: "FAS", surfaceMeasure: 31, boardFeet: 31, boardFootPrice: 5.6, cost: 173.6 },
         { label: "total", thickness: "8/4", grade: "FAS", surfaceMeasure: 4, boardFeet: 8, boardFootPrice: 8, cost: 64, quantity: 1 },
       ],
       from:
-        "by hand: 10 x 6 7/16 / 12 = 5.36; 8 x 6 1/4 / 12 = 4 1/6, times 2; 3 1/2 up; 6 1/2 down; 4 1/2 up; 10 10/12; 31 x 5.60 and 8 x 8.00",
+        "by hand: 10 x 6 7/16 / 12 = 5.36; 8 x 6 1/4 / 12 = 4 1/6, times 2; 3 1/2 up; 6 1/2 down; 4 1/2 up; 10 10/12; 31 x 5.60 and " +
+        "8 x 8.00",
     },
     {
       given: { tally: LOT },
@@ -149,8 +150,8 @@ export const TALLY = declare({
         { label: "total", boardFeet: 18, cost: 54 },
       ],
       from:
-        "American Hardwood Export Council, Measurement: 5 1/4 x 8 1/2 ft is tallied as 5 x 8 ft; by hand 40 / 12; 6 1/2 up to 7 x 12 / 12, " +
-        "4 1/2 down to 4 x 8 / 12; 3.33 + 7 + 2.67 + 5 = 18 at 3.00; clear 2 to 100",
+        "American Hardwood Export Council, Measurement: 5 1/4 x 8 1/2 ft is tallied as 5 x 8 ft; by hand 40 / 12; 6 1/2 up to " +
+        "7 x 12 / 12, 4 1/2 down to 4 x 8 / 12; 3.33 + 7 + 2.67 + 5 = 18 at 3.00; clear 2 to 100",
     },
     {
       given: {

@@ -43,7 +43,8 @@ interface OrderRow {
   readonly assumed: string;
 }
 
-export type OrderFault = "piece-without-width" | "piece-without-thickness" | "piece-without-grade" | "too-thick" | "no-allowance" | "two-allowances";
+export type OrderFault =
+  | "piece-without-width" | "piece-without-thickness" | "piece-without-grade" | "too-thick" | "no-allowance" | "two-allowances";
 
 interface Placed {
   readonly piece: OrderPiece;

@@ -1,7 +1,7 @@
 import { allocation } from "../../bid/allocation";
 import { cents } from "../../bid/cents";
 import { goodsKey } from "../../goods/goods-key";
-import { Exact } from "../../length/exact";
+import { Exact, exact } from "../../length/exact";
 import { type Length, lengthIn } from "../../length/length";
 import { isProblem, type Problem } from "../../problem";
 import { clearStretches, longestClear } from "./clear-stretches";
@@ -54,7 +54,8 @@ const billed = (boards: readonly TallyBoard[], rule: FootageRule, shrinkage: Exa
   const counts = footage(rule, boards);
   return boards.map((board, place) => {
     const { feet, surface, boardFeet } = counts[place]!;
-    return { board, feet, surface, net: boardFeet, boardFeet: board.paperFeet === undefined ? boardFeet.div(kept) : new Exact(board.paperFeet) };
+    const onPaper = board.paperFeet === undefined ? undefined : exact(board.paperFeet);
+    return { board, feet, surface, net: boardFeet, boardFeet: onPaper ?? boardFeet.div(kept) };
   });
 };
 

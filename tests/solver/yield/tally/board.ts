@@ -5,8 +5,11 @@ import { roughFor } from "../../../../src/solver/yield/tally/rough-thickness";
 import type { TallyBoard } from "../../../../src/solver/yield/tally/tally-board";
 import { tallyList } from "../../../../src/solver/yield/tally/tally-list";
 
-/** A board of a test: sizes as numbers, money as numbers, the rest as a plain board has it. */
-export interface Plain extends Partial<Omit<TallyBoard, "length" | "width" | "thickness" | "price" | "boardFootPrice" | "lotPrice" | "edge">> {
+/** What a test gives as plain numbers. */
+type Sized = "length" | "width" | "thickness" | "price" | "boardFootPrice" | "lotPrice" | "edge";
+
+/** A board of a test. */
+export interface Plain extends Partial<Omit<TallyBoard, Sized>> {
   readonly length: number;
   readonly width: number;
   readonly thickness?: number;

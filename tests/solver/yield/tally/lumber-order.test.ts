@@ -46,9 +46,11 @@ describe("thickness", () => {
 });
 
 describe("allowance", () => {
-  // Purdue University, Cassens 2016, after the NHLA Rules: the least clear face is 83 1/3, 66 2/3 and 50 %. By hand: 1 / (5/6) = 1.2; 1 / (2/3)
-  // = 1.5; 1 / (1/2) = 2.
-  test.each([["FAS", 0.2], ["F1F", 0.2], ["Selects", 0.2], ["No. 1 Common", 0.5], ["1C", 0.5], ["No. 2A Common", 1], ["2A", 1]])("of %s", (grade, share) => {
+  // Purdue University, Cassens 2016, after the NHLA Rules: the least clear face is 83 1/3, 66 2/3 and 50 %. By hand: 1 / (5/6) = 1.2;
+  // 1 / (2/3) = 1.5; 1 / (1/2) = 2.
+  test.each([
+    ["FAS", 0.2], ["F1F", 0.2], ["Selects", 0.2], ["No. 1 Common", 0.5], ["1C", 0.5], ["No. 2A Common", 1], ["2A", 1],
+  ])("of %s", (grade, share) => {
     expect(gradeAllowance(grade)?.allowance.toNumber()).toBe(share);
   });
 
@@ -71,9 +73,11 @@ describe("allowance", () => {
   });
 });
 
+const BARE = { name: "a", quantity: 1, grade: "FAS", species: "", length: lengthOf(9, "in") };
+
 test.each<[string, OrderPiece, readonly OrderAllowance[]]>([
-  ["piece-without-width", { name: "a", quantity: 1, grade: "FAS", species: "", length: lengthOf(9, "in"), thickness: lengthOf(1, "in") }, []],
-  ["piece-without-thickness", { name: "a", quantity: 1, grade: "FAS", species: "", length: lengthOf(9, "in"), width: lengthOf(1, "in") }, []],
+  ["piece-without-width", { ...BARE, thickness: lengthOf(1, "in") }, []],
+  ["piece-without-thickness", { ...BARE, width: lengthOf(1, "in") }, []],
   ["piece-without-grade", piece(1, 9, 9, 1, ""), []],
   ["too-thick", piece(1, 9, 3, 3, "FAS"), []],
   ["no-allowance", piece(1, 9, 9, 1, "prime"), [allowance("4/4 prime", 0.1)]],

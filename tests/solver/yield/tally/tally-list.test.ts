@@ -65,7 +65,9 @@ describe("money", () => {
   test("the paper's board feet win, no shrinkage is put on them, and the note says what the rule gives", () => {
     // By hand: 6 on the paper and 4 / 0.8 = 5 counted, 11 at 2.00.
     const { boards: rows, totals } = listed(
-      boards([{ length: 96, width: 6, paperFeet: 6, boardFootPrice: 2 }, { length: 96, width: 6, boardFootPrice: 2 }]), "surface measure", 0.2,
+      boards([{ length: 96, width: 6, paperFeet: 6, boardFootPrice: 2 }, { length: 96, width: 6, boardFootPrice: 2 }]),
+      "surface measure",
+      0.2,
     );
     expect(rows.map(({ boardFeet, cost, note }) => [boardFeet.toNumber(), cost?.toNumber(), note])).toEqual([
       [6, 12, "as on the paper; surface measure gives 4"],
@@ -113,7 +115,8 @@ const priced: fc.Arbitrary<Plain> = fc.record({
   boardFootPrice: fc.constantFrom(3.35, 5.6, 7.123),
 });
 
-const sum = (amounts: readonly (number | undefined)[]): number => amounts.reduce<number>((all, one) => all + Math.round((one ?? 0) * 100), 0);
+const sum = (amounts: readonly (number | undefined)[]): number =>
+  amounts.reduce<number>((all, one) => all + Math.round((one ?? 0) * 100), 0);
 
 test("costs of boards add up to those of the totals, to the cent, whatever they are paid by", () => {
   const ways = fc.constantFrom<Partial<Plain>>({}, { owned: true });
@@ -126,7 +129,10 @@ test("costs of boards add up to those of the totals, to the cent, whatever they 
       fc.constantFrom(...FOOTAGE_RULES), fc.constantFrom(0, 0.07),
       (own, inLots, rule, shrinkage) => {
         const prices: Readonly<Record<string, number>> = { X: 95.01, Y: 130 };
-        const tally = [...own.map(([one, way]) => ({ ...one, ...way })), ...inLots.map((one) => ({ ...one, lotPrice: prices[String(one.lot)]! }))];
+        const tally = [
+          ...own.map(([one, way]) => ({ ...one, ...way })),
+          ...inLots.map((one) => ({ ...one, lotPrice: prices[String(one.lot)]! })),
+        ];
         const { rows, totals } = costsOf(tally, rule, shrinkage);
         expect(sum(rows)).toBe(sum(totals));
         // Each lot that is there is paid once, whole.
