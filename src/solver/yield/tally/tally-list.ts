@@ -28,7 +28,7 @@ interface TallyTotal {
   readonly note: string;
 }
 
-interface TallyList {
+export interface TallyList {
   readonly boards: readonly CountedBoard[];
   readonly totals: readonly TallyTotal[];
 }
