@@ -236,11 +236,11 @@ const LARGEST: readonly LargestInput[] = [
   },
   {
     id: "TALLY",
-    says: "2,000 boards with defects, 40 prices, 50 lots",
+    says: "1,000 boards with defects, 40 prices, 50 lots",
     cells: () => [
       [
         ["label", "length", "width", "thickness", "grade", "board foot price", "lot", "lot price", "defects"],
-        ...rows(2_000, (n) => [
+        ...rows(1_000, (n) => [
           n + 1, 96 + (n % 97), `${5 + (n % 7)} 3/8`, "5/4", `grade ${n % 20}`,
           ...(n % 2 === 0 ? [3.35 + (n % 40), "", ""] : ["", n % 50, 95]),
           "31 to 34; 88 1/2 to 92",
@@ -251,11 +251,11 @@ const LARGEST: readonly LargestInput[] = [
   },
   {
     id: "LUMBERORDER",
-    says: "5,000 pieces of 400 grades, 500 allowances",
+    says: "2,000 pieces of 400 grades, 500 allowances",
     cells: () => [
       [
         ["length", "width", "thickness", "grade", "species"],
-        ...rows(5_000, (n) => [`${20 + (n % 97)} 5/16`, 7.25, 0.75 + (n % 3) / 4, `grade ${n % 400}`, "red oak"]),
+        ...rows(2_000, (n) => [`${20 + (n % 97)} 5/16`, 7.25, 0.75 + (n % 3) / 4, `grade ${n % 400}`, "red oak"]),
       ],
       rows(500, (n) => [`grade ${n}`, 0.2]),
       "exact",

@@ -21,7 +21,7 @@ export const LUMBERORDER = declare({
   group: "Cut plan",
   says: "Board feet to order for pieces, by thickness, grade and species, with an allowance; EXTEND prices it.",
   parameters: {
-    pieces: { kind: "table", table: lumberPieces, rows: 5_000, badRows: "refuse", says: "Finished pieces; bare numbers are inches." },
+    pieces: { kind: "table", table: lumberPieces, rows: 2_000, badRows: "refuse", says: "Finished pieces; bare numbers are inches." },
     allowances: {
       kind: "table", table: lumberAllowances, rows: 500, badRows: "refuse", optional: true,
       says: "Shares added to the net by grade, or thickness and grade.",

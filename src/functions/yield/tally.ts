@@ -42,7 +42,7 @@ export const TALLY = declare({
   group: "Cut plan",
   says: "Board feet and money of measured boards, as a supplier counts them: the invoice checked, and the tally of other functions.",
   parameters: {
-    tally: { kind: "table", table: tallyTable, rows: 2_000, badRows: "refuse", says: "The boards; bare numbers are inches." },
+    tally: { kind: "table", table: tallyTable, rows: 1_000, badRows: "refuse", says: "The boards; bare numbers are inches." },
     rule: {
       kind: "choice", options: FOOTAGE_RULES, default: "surface measure",
       says: "How board feet are counted: surface measure, end tally or exact.",

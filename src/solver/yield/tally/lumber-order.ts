@@ -1,6 +1,6 @@
 import { goodsKey } from "../../goods/goods-key";
 import { Exact, exact } from "../../length/exact";
-import { type Length, lengthIn } from "../../length/length";
+import type { Length } from "../../length/length";
 import { isProblem, type Problem, problem } from "../../problem";
 import { type FootageRule, footage, settled } from "./footage";
 import { gradeAllowance } from "./grade-allowance";
@@ -134,7 +134,7 @@ export const lumberOrder = (
   for (const piece of pieces) {
     const one = placed(piece);
     if (isProblem(one)) return one;
-    const key = JSON.stringify([lengthIn(one.rough.rough, "in").toString(), goodsKey(piece.grade), goodsKey(piece.species)]);
+    const key = JSON.stringify([one.rough.name, goodsKey(piece.grade), goodsKey(piece.species)]);
     const others = groups.get(key);
     if (others === undefined) groups.set(key, [one]);
     else others.push(one);

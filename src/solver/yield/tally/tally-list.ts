@@ -2,7 +2,7 @@ import { allocation } from "../../bid/allocation";
 import { cents } from "../../bid/cents";
 import { goodsKey } from "../../goods/goods-key";
 import { Exact, exact } from "../../length/exact";
-import { type Length, lengthIn } from "../../length/length";
+import type { Length } from "../../length/length";
 import { isProblem, type Problem } from "../../problem";
 import { clearStretches, longestClear } from "./clear-stretches";
 import { type Footage, footage, type FootageRule, footageTotal, settled } from "./footage";
@@ -55,7 +55,7 @@ const billed = (boards: readonly TallyBoard[], rule: FootageRule, shrinkage: Exa
   return boards.map((board, place) => {
     const { feet, surface, boardFeet } = counts[place]!;
     const onPaper = board.paperFeet === undefined ? undefined : exact(board.paperFeet);
-    return { board, feet, surface, net: boardFeet, boardFeet: onPaper ?? boardFeet.div(kept) };
+    return { board, feet, surface, net: boardFeet, boardFeet: onPaper ?? (shrinkage.isZero() ? boardFeet : boardFeet.div(kept)) };
   });
 };
 
@@ -104,20 +104,22 @@ const paidBy = (board: TallyBoard, lots: Lots): string => {
 };
 
 const totalKey = ({ board }: Billed, lots: Lots): string =>
-  JSON.stringify([lengthIn(board.thickness, "in").toString(), goodsKey(board.grade), goodsKey(board.species), paidBy(board, lots)]);
+  JSON.stringify([board.thickness.toString(), goodsKey(board.grade), goodsKey(board.species), paidBy(board, lots)]);
 
 /** What each board costs: owned nothing, its own price, its share of its lot, its share of its total by the board foot. */
-const costs = (rows: readonly Billed[], lots: Lots, rule: FootageRule, shrinkage: Exact): ReadonlyMap<Billed, Exact> => {
+const costs = (
+  groups: readonly (readonly Billed[])[], lots: Lots, rule: FootageRule, shrinkage: Exact,
+): ReadonlyMap<Billed, Exact> => {
   const found = new Map<Billed, Exact>();
   const give = (of: readonly Billed[], shares: readonly Exact[]): void => of.forEach((row, place) => found.set(row, shares[place] ?? ZERO));
-  for (const group of together(rows, (row) => totalKey(row, lots))) {
+  for (const group of groups) {
     const { owned, boardFootPrice } = group[0]!.board;
     if (owned) give(group, group.map(() => ZERO));
     else if (lotOf(group[0]!.board, lots) !== undefined) continue;
     else if (boardFootPrice !== undefined) give(group, shared(cents(billedTotal(group, rule, shrinkage).times(boardFootPrice)), group));
     else give(group, group.map(({ board }) => cents((board.price ?? ZERO).times(board.quantity))));
   }
-  const inLots = rows.filter(({ board }) => lotOf(board, lots) !== undefined);
+  const inLots = groups.flat().filter(({ board }) => lotOf(board, lots) !== undefined);
   for (const lot of together(inLots, ({ board }) => lotOf(board, lots) ?? "")) {
     give(lot, shared(cents(lots.get(lotOf(lot[0]!.board, lots) ?? "") ?? ZERO), lot));
   }
@@ -147,14 +149,15 @@ export const tallyList = (
   if (isProblem(fault)) return fault;
   const rows = billed(boards, rule, shrinkage);
   const lots = lotPrices(boards);
+  const groups = together(rows, (row) => totalKey(row, lots));
   const hasPrices = boards.some(isPriced) || boards.every(({ owned }) => owned);
-  const cost = hasPrices ? costs(rows, lots, rule, shrinkage) : new Map<Billed, Exact>();
+  const cost = hasPrices ? costs(groups, lots, rule, shrinkage) : new Map<Billed, Exact>();
   const counted = rows.map((row): CountedBoard => {
     const { board, net: _net, ...counts } = row;
     const stretches = clearStretches(board.length, board.defects, board.clear);
     return { board, ...counts, cost: cost.get(row), longestClear: longestClear(stretches), note: boardNote(row, rule) };
   });
-  const totals = together(rows, (row) => totalKey(row, lots)).map((group): TallyTotal => ({
+  const totals = groups.map((group): TallyTotal => ({
     first: group[0]!.board,
     boards: group.reduce((all, { board }) => all + board.quantity, 0),
     surface: sum(group.map(({ surface }) => surface)),
