@@ -108,7 +108,7 @@ const totalKey = ({ board }: Billed, lots: Lots): string =>
 
 /** What each board costs: owned nothing, its own price, its share of its lot, its share of its total by the board foot. */
 const costs = (
-  groups: readonly (readonly Billed[])[], lots: Lots, rule: FootageRule, shrinkage: Exact,
+  rows: readonly Billed[], groups: readonly (readonly Billed[])[], lots: Lots, rule: FootageRule, shrinkage: Exact,
 ): ReadonlyMap<Billed, Exact> => {
   const found = new Map<Billed, Exact>();
   const give = (of: readonly Billed[], shares: readonly Exact[]): void => of.forEach((row, place) => found.set(row, shares[place] ?? ZERO));
@@ -119,7 +119,7 @@ const costs = (
     else if (boardFootPrice !== undefined) give(group, shared(cents(billedTotal(group, rule, shrinkage).times(boardFootPrice)), group));
     else give(group, group.map(({ board }) => cents((board.price ?? ZERO).times(board.quantity))));
   }
-  const inLots = groups.flat().filter(({ board }) => lotOf(board, lots) !== undefined);
+  const inLots = rows.filter(({ board }) => lotOf(board, lots) !== undefined);
   for (const lot of together(inLots, ({ board }) => lotOf(board, lots) ?? "")) {
     give(lot, shared(cents(lots.get(lotOf(lot[0]!.board, lots) ?? "") ?? ZERO), lot));
   }
@@ -151,7 +151,7 @@ export const tallyList = (
   const lots = lotPrices(boards);
   const groups = together(rows, (row) => totalKey(row, lots));
   const hasPrices = boards.some(isPriced) || boards.every(({ owned }) => owned);
-  const cost = hasPrices ? costs(groups, lots, rule, shrinkage) : new Map<Billed, Exact>();
+  const cost = hasPrices ? costs(rows, groups, lots, rule, shrinkage) : new Map<Billed, Exact>();
   const counted = rows.map((row): CountedBoard => {
     const { board, net: _net, ...counts } = row;
     const stretches = clearStretches(board.length, board.defects, board.clear);

@@ -51,6 +51,16 @@ describe("money", () => {
     expect(costsOf(tally)).toEqual({ rows: [20, 50, 18], totals: [20, 50, 18] });
   });
 
+  test("a cent left over of a lot is for the earlier row, whatever its thickness", () => {
+    // By hand: 4 board feet each, 10.01 / 2 = 5.005: 5.00 and the cent left over.
+    const tally = [
+      { length: 96, width: 6, lot: "A", lotPrice: 1, grade: "x" },
+      { length: 96, width: 6, lot: "B", lotPrice: 10.01, grade: "x", thickness: 1 },
+      { length: 96, width: 3, lot: "B", grade: "x", thickness: 2 },
+    ];
+    expect(costsOf(tally).rows).toEqual([1, 5.01, 5]);
+  });
+
   test("boards of a lot too short to count share by their number", () => {
     const tally = [{ length: 11, width: 6, lot: 1, lotPrice: 9 }, { length: 10, width: 6, lot: 1, quantity: 2 }];
     expect(costsOf(tally)).toEqual({ rows: [3, 6], totals: [9] });
