@@ -69,7 +69,9 @@ import { BOARDFEET } from "./yield/boardfeet";
 import { BUY } from "./yield/buy";
 import { CUTS } from "./yield/cuts";
 import { OFFCUTS } from "./yield/offcuts";
+import { LUMBERORDER } from "./yield/lumberorder";
 import { PLAN } from "./yield/plan";
+import { TALLY } from "./yield/tally";
 
 /** Every worksheet function, in the order users see them. */
 export const catalogue: readonly Declaration[] = [
@@ -79,7 +81,7 @@ export const catalogue: readonly Declaration[] = [
   BALUSTERS, TREADBALUSTERS, RAIL, FLIGHTS, ONEFLIGHT, ARC,
   CODES, LIMIT, CHECK,
   BLANK, ORDER,
-  CUTS, BUY, PLAN, OFFCUTS, BOARDFEET,
+  CUTS, BUY, PLAN, OFFCUTS, BOARDFEET, TALLY, LUMBERORDER,
   TREADFIT, RISERFIT, MISREAD, NEXTSTEP, MARKS, RISERMARKS, NOTCH, RISERHEIGHT, RELIEF, BEVEL, GAP,
   TAKEOFF, ADHESIVE, HOURS, EXTEND, SELLINGPRICE, BID, QUOTE, PRICECHANGE, PROGRESSBILLING, ALLOCATE,
   EMC, MOVEMENT, TREADLOAD,

@@ -55,7 +55,7 @@ const widthOf = (rows: readonly (readonly Given[])[]): number =>
 const SUMMARIES: readonly string[] = ["total", "saving", "subtotal", "grand total"].map(folded);
 
 const isSummary = (row: readonly Given[], places: Places, { takes, hasTotals }: Table): boolean => {
-  const item = row[places.get("item") ?? -1] ?? null;
+  const item = row[places.get("item") ?? (hasTotals === true ? places.get("label") : undefined) ?? -1] ?? null;
   return (hasTotals === true || takes.includes("ORDER")) && typeof item === "string" && SUMMARIES.includes(folded(item));
 };
 

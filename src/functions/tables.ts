@@ -235,6 +235,72 @@ export const stock = table(
   { takes: ["OFFCUTS"] },
 );
 
+export const tally = table(
+  "tally",
+  "One row per measured board, or per number of like boards; headings are required.",
+  {
+    label: { kind: "label", says: "The board's number, as chalked on it; no two are alike." },
+    length: { kind: "length", sign: "positive", required: true, says: "As measured, fractions and all." },
+    width: { kind: "length", sign: "positive", required: true, says: "As measured at the narrowest place to be used." },
+    thickness: {
+      kind: "label", required: true,
+      says: "Rough: 4/4, 5/4, 6/4, 8/4 as text, or a length up to 16 in; a bare 5/4 becomes a date in a sheet.",
+    },
+    surfaced: { kind: "flag", default: false, says: "yes: the thickness is the finished one." },
+    grade: { kind: "text", default: "", says: "Grade of the board." },
+    species: { kind: "text", default: "", says: "Wood of the board." },
+    price: { kind: "money", sign: "not negative", zero: "not given", says: "Money of one board; either it or the board foot price." },
+    boardFootPrice: { kind: "money", sign: "not negative", zero: "not given", says: "Money of one board foot, as `rule` counts them." },
+    lot: { kind: "label", says: "Boards sold together have one name here." },
+    lotPrice: {
+      kind: "money", sign: "not negative", zero: "not given",
+      says: "Money of the whole lot, paid once; the same on each of its rows, or on one.",
+    },
+    owned: { kind: "flag", default: false, says: "On hand already: costs nothing." },
+    defects: {
+      kind: "text",
+      says: "Ranges from the end chalked 0 that cannot be used, over the whole width: `31 to 34; 88 1/2 to 92`.",
+    },
+    clear: { kind: "text", says: "In place of defects, the ranges that may be used, written alike." },
+    edge: { kind: "length", sign: "not negative", says: "Width lost to straighten both edges together." },
+    boardFeet: {
+      kind: "number", sign: "not negative", zero: "not given",
+      says: "Of the whole row as on the paper, in place of what `rule` gives.",
+    },
+    quantity: { kind: "count", sign: "positive", default: 1, says: "How many like boards; with defects or clear 1." },
+  },
+  { ambiguous: () => "measured boards are not read by their place;", takes: ["TALLY"], hasTotals: true },
+);
+
+/** Pieces as they are ordered by the board foot: what is needed to count them, and their wood. */
+export const lumberPieces = table(
+  "lumber",
+  "One row per piece, or a number of like pieces.",
+  {
+    length: { kind: "length", sign: "positive", required: true, says: "Length of the piece." },
+    quantity: { kind: "count", sign: "positive", default: 1, says: "How many of them." },
+    label: { kind: "label", says: "What the piece is; `item`, then `step`, serves where there is no label." },
+    grade: { kind: "text", default: "", says: "Grade the piece is made of." },
+    step: stepLabel,
+    width: { kind: "length", sign: "positive", says: "Finished width." },
+    thickness: { kind: "length", sign: "positive", says: "Finished thickness; ordered in the least rough one that dresses to it." },
+    item: { kind: "label", says: "What the piece is, as BLANK calls it." },
+    depth: { kind: "length", sign: "positive", says: "Width of a tread, as TREADFIT gives it, where there is no `width`." },
+    height: { kind: "length", sign: "positive", says: "Width of a riser, as RISERFIT gives it, where there is no `width`." },
+    species: { kind: "text", default: "", onlyHeaded: true, says: "Wood of the piece." },
+  },
+  { takes: ["TREADFIT", "RISERFIT", "BLANK"] },
+);
+
+export const lumberAllowances = table("allowances", "One row per grade, or per thickness and grade, that gets a share more.", {
+  item: { kind: "label", required: true, says: "A grade such as FAS, or with its thickness 5/4 FAS; the row that says most counts." },
+  allowance: {
+    kind: "rate", sign: "not negative", of: "the quantity", required: true,
+    says: "Share added to the net: 50% added is 33 1/3 % of what is bought.",
+  },
+  least: { kind: "number", sign: "positive", says: "Least board feet of it that are sold." },
+});
+
 /** Goods are counted in units of their own, kept apart and converted by the closed list of the solver. */
 const UNIT_SAYS = "Unit of the quantity. A table that gives no unit at all counts pieces.";
 
@@ -248,7 +314,7 @@ export const quantities = table("quantities", "One row per item to be priced.", 
   quantity: workedQuantity,
   unit: { kind: "text", default: "", says: UNIT_SAYS },
   hoursEach: { kind: "label", onlyHeaded: true, says: "As HOURS gives it: `included` says that no hours are meant." },
-}, { takes: ["TAKEOFF", "HOURS", "BLANK", "ORDER", "BUY", "EXTEND"] });
+}, { takes: ["TAKEOFF", "HOURS", "BLANK", "ORDER", "BUY", "EXTEND", "LUMBERORDER"] });
 
 export const prices = table("prices", "One row per price.", {
   item: itemLabel,

@@ -234,6 +234,33 @@ const LARGEST: readonly LargestInput[] = [
     says: "2,000 rows, with retainage and a deposit",
     cells: () => [[["item", "value", "done", "stored"], ...rows(2_000, (n) => [`part ${n}`, 100.005, 0.5, 10.005])], 0.1, 500, 900],
   },
+  {
+    id: "TALLY",
+    says: "1,000 boards with defects, 40 prices, 50 lots",
+    cells: () => [
+      [
+        ["label", "length", "width", "thickness", "grade", "board foot price", "lot", "lot price", "defects"],
+        ...rows(1_000, (n) => [
+          n + 1, 96 + (n % 97), `${5 + (n % 7)} 3/8`, "5/4", `grade ${n % 20}`,
+          ...(n % 2 === 0 ? [3.35 + (n % 40), "", ""] : ["", n % 50, 95]),
+          "31 to 34; 88 1/2 to 92",
+        ]),
+      ],
+      "surface measure", 0.07,
+    ],
+  },
+  {
+    id: "LUMBERORDER",
+    says: "2,000 pieces of 400 grades, 500 allowances",
+    cells: () => [
+      [
+        ["length", "width", "thickness", "grade", "species"],
+        ...rows(2_000, (n) => [`${20 + (n % 97)} 5/16`, 7.25, 0.75 + (n % 3) / 4, `grade ${n % 400}`, "red oak"]),
+      ],
+      rows(500, (n) => [`grade ${n}`, 0.2]),
+      "exact",
+    ],
+  },
   { id: "ALLOCATE", says: "20,000 weights", cells: () => [1_234_567.89, rows(20_000, (n) => [1 + (n % 97) / 7])] },
   { id: "STOCKLEDGER", says: "20,000 moves of 60 jobs, 300 items", cells: () => [shopMoves(20_000)] },
   { id: "STOCKLEDGER", says: "the same again, reckoned before", cells: () => [shopMoves(20_000)] },

@@ -4,8 +4,11 @@ import { RICH_STAIRS } from "./rich-stairs";
 import type { Rows } from "./case-kind";
 import { answerOf, casesOf, everyDeclaration, isMet } from "./worked-case";
 
-/** Words of a column that do what an empty cell does, so that nothing can tell them apart. */
+/** Words of a column that do what an empty cell does, and names that only a refusal says, so that nothing can tell them apart. */
 const AS_EMPTY: Readonly<Record<string, string>> = {
+  "lumber, label": "an order has a row a grade; only a refusal names the piece",
+  "lumber, item": "the same",
+  "lumber, step": "the same",
   "readings, diagonal, not taken": "a diagonal nobody took; the word is for who wants no empty cell",
   "readings, second diagonal, not taken": "the same",
   "changed costs, cost, included": "the word is for the note of BID, which has none of an empty cell beside it",

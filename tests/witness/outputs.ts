@@ -25,8 +25,12 @@ const columnPlaces = (declaration: Declaration, column: number) => (worked: Work
 /** The column that says what a row tells, where every row tells another thing. */
 const labelColumn = (declaration: Declaration): number => columnsOf(declaration).findIndex(([name]) => name === "label");
 
+/** Whose first column is the user's own name of a board. */
+const LABELLED_BY_USERS: readonly string[] = ["TALLY"];
+
 /** Only of these is a `label` what the function itself says; elsewhere it is the user's own name of a piece. */
-const isLabelled = (declaration: Declaration): boolean => labelColumn(declaration) === 0;
+const isLabelled = (declaration: Declaration): boolean =>
+  labelColumn(declaration) === 0 && !LABELLED_BY_USERS.includes(declaration.id);
 
 /** The figure of a label stands in the first column behind it that holds a value, whatever the row. */
 const valueColumn = (declaration: Declaration): number =>
