@@ -23,6 +23,7 @@ const NOUNS: readonly string[] = [
   "board",
   "bracket",
   "cartridge",
+  "charge",
   "choice",
   "code",
   "cost",
