@@ -33,14 +33,17 @@ export const excelHost = (supports: Supports): Pick<PaneHost, "cells" | "sheets"
   )
     ? excelSpills
     : noSpills;
+  const quietly = (part: OfficePart): boolean => {
+    const version = versionNeeded(part);
+    return version === undefined || supports(EXCEL_API, version);
+  };
   // Without them the same is set block by block.
-  const areas = versionNeeded("areas");
-  const hasAreas = areas === undefined || supports(EXCEL_API, areas);
+  const hasAreas = quietly("areas");
   return {
     lacks,
     cells: { ...excelCells, ...excelSelection, ...insertedTape(hasAreas), ...spills },
     ...(has(SHEETS, "Adding ready sheets is switched off.") ? { sheets: excelSheets(hasAreas) } : {}),
-    ...(has(MENDING, "Mend is switched off.") ? { mending: excelMending } : {}),
+    ...(has(MENDING, "Mend is switched off.") ? { mending: excelMending(quietly("error-cells")) } : {}),
     ...(has(PICTURES, "Drawings are not placed as pictures.") ? { drawings: excelPictures } : {}),
   };
 };

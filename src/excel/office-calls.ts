@@ -7,7 +7,8 @@ export interface OfficeCall {
 /** Files of this folder that call the platform. */
 export type OfficePart =
   | "start" | "run" | "guards" | "cells" | "selection" | "spills"
-  | "sheets" | "sheet-looks" | "sheet-settings" | "sheet-rules" | "shown-tape" | "inserted-tape" | "areas" | "mending" | "pictures";
+  | "sheets" | "sheet-looks" | "sheet-settings" | "sheet-rules" | "shown-tape" | "inserted-tape" | "areas" | "mending" | "error-cells"
+  | "pictures";
 
 /** A look that goes by a formula. */
 const A_RULE = [
@@ -215,6 +216,14 @@ export const officeCalls: Readonly<Record<OfficePart, readonly OfficeCall[]>> = 
     ),
     ...since("1.2", "Excel.Worksheet.protection", "Excel.WorksheetProtection.protected"),
     ...since("1.4", "Excel.Worksheet.getUsedRangeOrNullObject"),
+  ],
+  "error-cells": [
+    ...everywhere(
+      "OfficeExtension.ClientRequestContext.sync", "OfficeExtension.ClientObject.isNullObject", "Excel.RangeAreas.load",
+      "Excel.RangeCollection.load", "Excel.RangeCollection.items",
+    ),
+    ...since("1.1", "Excel.Range.rowIndex", "Excel.Range.columnIndex", "Excel.Range.rowCount", "Excel.Range.columnCount"),
+    ...since("1.9", "Excel.Range.getSpecialCellsOrNullObject", "Excel.RangeAreas.areas"),
   ],
   pictures: [
     ...SYNC,

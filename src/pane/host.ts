@@ -131,6 +131,8 @@ export interface SheetUse {
 /** What mending needs beside the cells. */
 export interface MendingHost {
   readonly uses: () => Promise<readonly SheetUse[]>;
+  /** The blocks of a block in which formulas come to errors, where the host can tell without reading every cell. */
+  readonly errors?: (block: Block) => Promise<readonly Block[]>;
   /** Works every formula of the workbook out once more. */
   readonly recalculate: () => Promise<void>;
 }

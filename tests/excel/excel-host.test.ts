@@ -324,7 +324,7 @@ describe("mend", () => {
       answers: { "=STAIR.RISERS(108.5)": 14 },
     });
     expect(await mended(cells, mending)).toEqual([
-      "150 cells that showed #NAME? were mended by writing the formula to its own cell.",
+      "150 cells that had lost their function were mended by writing the formula to its own cell.",
       "Protected and left as they are: Locked (1 cell). Unprotect them (Review, Unprotect Sheet) and mend again.",
     ]);
     expect(book.batches.map((batch) => batch.length)).toEqual([100, 50]);
@@ -343,13 +343,111 @@ describe("mend", () => {
       answers: { "=STAIR.RISERS(108.5)": "#NAME?" },
     });
     expect(await mended(cells, mending)).toEqual([
-      "0 cells that showed #NAME? were mended by writing the formula to its own cell.",
+      "0 cells that had lost their function were mended by writing the formula to its own cell.",
       "Still #NAME?: Mine A1. A name in the formula is unknown here: look for a misspelt function, or one that this spreadsheet " +
         "is too old for.",
     ]);
     excel?.restore();
     const clean = opened({ sheets: [{ name: "Mine", cells: { A1: { value: 1 } } }] });
     expect(await mended(clean.cells, clean.mending)).toEqual(["No cell with a function of STAIR shows #NAME?."]);
+  });
+
+  test("names as Excel saved them are written as they are typed, whatever error they show", async () => {
+    const { excel: book, cells, mending } = opened({
+      sheets: [{
+        name: "Mine",
+        cells: {
+          A1: { formula: "=_xldudf_STAIR_RISERS(B1)", value: "#NAME?" },
+          A2: { formula: '=1+[2]!_xldudf_STAIR_PITCH(B1,"[2]!_xldudf_STAIR_X(1)")', value: "#REF!" },
+          A3: { formula: "=[2]!STAIR.PITCH(B1)", value: "#NAME?" },
+          // An error that the function itself answers, and a function of another add-in.
+          A4: { formula: "=STAIR.RISERS(0)", value: "#VALUE!" },
+          A5: { formula: "=_xldudf_CONTOSO_ADD(1)", value: "#NAME?" },
+        },
+      }],
+      answers: { "=STAIR.RISERS(B1)": 14 },
+    });
+    const [says] = await mended(cells, mending);
+    expect(says).toBe("3 cells that had lost their function were mended by writing the formula to its own cell.");
+    expect(["A1", "A2", "A3", "A4", "A5"].map((address) => book.cell("Mine", address).formula)).toEqual([
+      "=STAIR.RISERS(B1)", '=1+STAIR.PITCH(B1,"[2]!_xldudf_STAIR_X(1)")', "=STAIR.PITCH(B1)", "=STAIR.RISERS(0)", "=_xldudf_CONTOSO_ADD(1)",
+    ]);
+    expect(book.batches).toEqual([["Mine!0,0", "Mine!1,0", "Mine!2,0"]]);
+  });
+
+  test("Excel is asked for errors piece by piece, and only those are read", async () => {
+    // 30,000 cells in use, of which three are errors: two looks of up to 20,000 cells.
+    const { excel: book, cells, mending } = opened({
+      sheets: [{ name: "Mine", cells: { A1: unbound, A29999: unbound, A30000: unbound, A2: { value: 3 } } }],
+      answers: { "=STAIR.RISERS(108.5)": 14 },
+    });
+    const read: number[] = [];
+    const watched = { ...cells, read: (blocks: Parameters<typeof cells.read>[0]) => {
+      read.push(blocks.reduce((sum, { rows, columns }) => sum + rows * columns, 0));
+      return cells.read(blocks);
+    } };
+    expect((await mended(watched, mending))[0]).toBe(
+      "3 cells that had lost their function were mended by writing the formula to its own cell.",
+    );
+    expect(book.looks).toEqual(["Mine!0,0 20000x1", "Mine!20000,0 10000x1"]);
+    // Once to find, once to see whether they are bound now.
+    expect(read).toEqual([3, 3]);
+  });
+
+  test("an Excel that cannot be asked for errors is read through, no more than 500 cells at a time", async () => {
+    const { cells } = opened({
+      sheets: [{ name: "Mine", cells: { A1: unbound, B700: unbound } }], answers: { "=STAIR.RISERS(108.5)": 14 },
+    });
+    const { mending } = excelHost((_, version) => version !== "1.9");
+    if (mending === undefined) throw new Error("no mending");
+    expect(mending.errors).toBeUndefined();
+    const read: number[] = [];
+    const watched = { ...cells, read: (blocks: Parameters<typeof cells.read>[0]) => {
+      read.push(blocks.reduce((sum, { rows, columns }) => sum + rows * columns, 0));
+      return cells.read(blocks);
+    } };
+    expect((await mended(watched, mending))[0]).toMatch(/^2 cells /);
+    // 700 rows of 2 columns: 500, 500, 400; then the two again.
+    expect(read).toEqual([500, 500, 400, 2]);
+  });
+
+  test("a cell that is refused is named, and the others are mended; so it is with one that cannot be read", async () => {
+    const many = Object.fromEntries(Array.from({ length: 120 }, (_, row) => [`A${row + 1}`, unbound]));
+    const { excel: book, cells, mending } = opened({
+      sheets: [
+        { name: "Mine", cells: { ...many, A7: { formula: "=STAIR.RISERS(1)", value: "#NAME?" } } },
+        { name: "Other", cells: { C4: unbound } },
+      ],
+      answers: { "=STAIR.RISERS(108.5)": 14 },
+      refusesFormula: { "=STAIR.RISERS(1)": "MergedRangeConflict" },
+    });
+    const stubborn = { ...cells, read: (blocks: Parameters<typeof cells.read>[0]) => {
+      if (blocks.some(({ sheet }) => sheet === "Other")) throw new Error("There is too much to read at once.");
+      return cells.read(blocks);
+    } };
+    expect(await mended(stubborn, mending)).toEqual([
+      "119 cells that had lost their function were mended by writing the formula to its own cell.",
+      "Other C4 was refused: There is too much to read at once.",
+      "Mine A7 was refused: Excel refused to write to Mine: a table, merged cells or a pivot table are in the way. Select cells away " +
+        "from them.",
+    ]);
+    expect(book.cell("Mine", "A120").value).toBe(14);
+  });
+
+  test("stopped on the way it leaves the rest, says so, and goes on when it is asked again", async () => {
+    const many = Object.fromEntries(Array.from({ length: 250 }, (_, row) => [`A${row + 1}`, unbound]));
+    const { excel: book, cells, mending } = opened({ sheets: [{ name: "Mine", cells: many }], answers: { "=STAIR.RISERS(108.5)": 14 } });
+    const said: string[] = [];
+    const lines = await mended(cells, mending, {
+      isStopped: () => book.batches.length === 1, say: (text) => void said.push(text),
+    });
+    expect(lines).toEqual([
+      "100 cells that had lost their function were mended by writing the formula to its own cell.",
+      "Stopped before the end: the other cells are as they were. Press Mend to go on with them.",
+    ]);
+    expect(said).toEqual(["Looking through Mine …", "Mending 1 of 250 …"]);
+    expect([book.cell("Mine", "A100").value, book.cell("Mine", "A101").value]).toEqual([14, "#NAME?"]);
+    expect((await mended(cells, mending))[0]).toMatch(/^150 cells /);
   });
 });
 

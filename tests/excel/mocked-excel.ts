@@ -28,6 +28,8 @@ export interface MockedWorkbook {
   readonly answers?: Readonly<Record<string, string | number | boolean | readonly (readonly (string | number)[])[]>>;
   /** A code with which every call is refused. */
   readonly refuses?: string;
+  /** Formulas that are refused when they are written, with the code. */
+  readonly refusesFormula?: Readonly<Record<string, string>>;
   readonly isReadOnly?: boolean;
 }
 
@@ -87,6 +89,8 @@ export interface MockedExcel {
   readonly batches: readonly (readonly string[])[];
   readonly calculations: readonly string[];
   readonly activated: readonly string[];
+  /** The blocks that were asked for errors. */
+  readonly looks: readonly string[];
   readonly restore: () => void;
 }
 
@@ -99,6 +103,7 @@ export const mockedExcel = ({
   selected = ["", "A1"],
   answers = {},
   refuses,
+  refusesFormula = {},
   isReadOnly = false,
 }: MockedWorkbook): MockedExcel => {
   const sheets: Sheet[] = given.map(({ name, isProtected = false, cells = {}, spills = {} }) => ({
@@ -123,6 +128,7 @@ export const mockedExcel = ({
   const batches: string[][] = [];
   const calculations: string[] = [];
   const activated: string[] = [];
+  const looks: string[] = [];
   const selectionTold: (() => Promise<void>)[] = [];
 
   /** One context: what is asked of it goes to Excel together, at sync. */
@@ -194,6 +200,8 @@ export const mockedExcel = ({
       // "AccessDenied: You cannot perform the requested operation": application-specific-api-error-handling.md; a protected sheet cannot be
       // written, excel.md e, Repair: needs unprotected sheets.
       if (sheet.isProtected) return fail("AccessDenied");
+      const refusedWith = refusesFormula[String(entered)];
+      if (refusedWith !== undefined) return fail(refusedWith);
       const held = { ...(sheet.cells.get(key(row, column)) ?? EMPTY) };
       sheet.spills.delete(key(row, column));
       batch.push(`${sheet.name}!${row},${column}`);
@@ -274,6 +282,10 @@ export const mockedExcel = ({
           // "when called on an anchor cell; if the range isn't an anchor cell, isNullObject is true".
           getSpillingToRangeOrNullObject: () =>
             sheet === undefined || anchor === undefined || !isAnchor ? nothing() : range(sheet, row, column, anchor.rows, anchor.columns),
+          getSpecialCellsOrNullObject: (type: string, values: string) => {
+            if (type !== "Formulas" || values !== "Errors") throw new Error(`${type} of ${values} are not mocked.`);
+            return errorAreas(sheet, row, column, rows, columns);
+          },
         },
         undefined,
         sheet === undefined
@@ -291,6 +303,33 @@ export const mockedExcel = ({
         sheet === undefined ? {} : { ...rangeLooks(sheet.looks, asBlock, (set) => queue.push(set)), asBlock },
       );
       return made;
+    };
+
+    /**
+     * "represents all the cells that match the specified type and value. If no special cells are found, then this method returns an object
+     * with its isNullObject property set to true": Range.getSpecialCellsOrNullObject. A block for each error.
+     */
+    const errorAreas = (sheet: Sheet | undefined, row: number, column: number, rows: number, columns: number): Mock => {
+      const places = [...(sheet?.cells ?? new Map<string, Held>())].flatMap(([at, { formula, value }]) => {
+        const [down = 0, right = 0] = at.split(" ").map(Number);
+        const isInside = down >= row && down < row + rows && right >= column && right < column + columns;
+        return isInside && formula !== undefined && typeof value === "string" && ERROR.test(value) ? [{ down, right }] : [];
+      });
+      looks.push(`${sheet?.name ?? ""}!${row},${column} ${rows}x${columns}`);
+      const areas = object(() => ({ count: places.length }));
+      areas.load = (() => {
+        queue.push(() => {
+          areas["items"] = places.map(({ down, right }) => {
+            const one = range(sheet, down, right, 1, 1);
+            for (const name of ["rowIndex", "columnIndex", "rowCount", "columnCount"]) one.load(name as never);
+            return one;
+          });
+        });
+        return areas;
+      }) as never;
+      const found = object(() => ({ isNullObject: places.length === 0 }));
+      found["areas"] = areas;
+      return found;
     };
 
     const nothing = (): Mock =>
@@ -500,6 +539,7 @@ export const mockedExcel = ({
     batches,
     calculations,
     activated,
+    looks,
     restore: () => void Object.assign(globalThis, { Excel: before }),
   };
 };

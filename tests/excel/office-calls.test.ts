@@ -53,6 +53,7 @@ test("what the manifest does not require is asked for before it is used", () => 
     versionNeeded("spills"),
     versionNeeded("run", "cells", "selection", "sheets", "sheet-looks", "sheet-settings", "sheet-rules"),
     versionNeeded("run", "cells", "selection", "mending"),
+    versionNeeded("error-cells"),
     versionNeeded("run", "cells", "selection", "pictures"),
   ];
   // How ready sheets are set up takes no newer Excel than their cells; only blocks set together do.
