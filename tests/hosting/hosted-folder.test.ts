@@ -1,9 +1,11 @@
 import { createHash } from "node:crypto";
 import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
+import Ajv from "ajv";
 import { version } from "../../package.json";
 import { readyFileName, readyWorkbooks } from "../../src/sheets/ready-workbooks";
 import { manifestFaults } from "../manifest/manifest-faults";
+import metadataSchema from "../functions/metadata-schema.json";
 import { hostedFolder, type HostedFolder } from "./hosted-folder";
 
 const project = path.resolve(__dirname, "../..");
@@ -43,6 +45,18 @@ describe.each(addresses)("the folder for %s", (address) => {
   test("names this machine in no file but where the page asks whether it is on it, and the engine knows a link by it", () => {
     const naming = at(address).names.filter((name) => /localhost|127\.0\.0\.1/i.test(at(address).text(name)));
     expect(naming.filter((name) => !/^(on-site|web)[.][0-9a-f]{16}[.]js$/.test(name))).toEqual([]);
+  });
+
+  test("leads from each function of functions.json to its place in the reference", () => {
+    const described = JSON.parse(at(address).text("functions.json")) as { readonly functions: readonly { readonly helpUrl: string }[] };
+    const reference = at(address).text("reference.html");
+    expect(described.functions.length).toBeGreaterThan(50);
+    const lost = described.functions.filter(({ helpUrl }) => {
+      const [page, anchor] = helpUrl.split("#");
+      return page !== `${address}/reference.html` || !reference.includes(` id="${anchor}"`);
+    });
+    expect(lost).toEqual([]);
+    expect(new Ajv({ strict: false }).compile(metadataSchema)(described)).toBe(true);
   });
 
   test("is told of, with the file to read first", () => {
