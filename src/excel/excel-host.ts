@@ -39,10 +39,11 @@ export const excelHost = (supports: Supports): Pick<PaneHost, "cells" | "sheets"
   };
   // Without them the same is set block by block.
   const hasAreas = quietly("areas");
+  const hasUndoGroups = quietly("undo-group");
   return {
     lacks,
-    cells: { ...excelCells, ...excelSelection, ...insertedTape(hasAreas), ...spills },
-    ...(has(SHEETS, "Adding ready sheets is switched off.") ? { sheets: excelSheets(hasAreas) } : {}),
+    cells: { ...excelCells, ...excelSelection, ...insertedTape(hasAreas, hasUndoGroups), ...spills },
+    ...(has(SHEETS, "Adding ready sheets is switched off.") ? { sheets: excelSheets(hasAreas, hasUndoGroups) } : {}),
     ...(has(MENDING, "Mend is switched off.") ? { mending: excelMending(quietly("error-cells")) } : {}),
     ...(has(PICTURES, "Drawings are not placed as pictures.") ? { drawings: excelPictures } : {}),
   };

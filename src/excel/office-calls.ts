@@ -8,7 +8,7 @@ export interface OfficeCall {
 export type OfficePart =
   | "start" | "run" | "guards" | "cells" | "selection" | "spills"
   | "sheets" | "sheet-looks" | "sheet-settings" | "sheet-rules" | "shown-tape" | "inserted-tape" | "areas" | "mending" | "error-cells"
-  | "pictures";
+  | "undo-group" | "pictures";
 
 /** A look that goes by a formula. */
 const A_RULE = [
@@ -225,6 +225,7 @@ export const officeCalls: Readonly<Record<OfficePart, readonly OfficeCall[]>> = 
     ...since("1.1", "Excel.Range.rowIndex", "Excel.Range.columnIndex", "Excel.Range.rowCount", "Excel.Range.columnCount"),
     ...since("1.9", "Excel.Range.getSpecialCellsOrNullObject", "Excel.RangeAreas.areas"),
   ],
+  "undo-group": since("1.20", "Excel.RunOptions.mergeUndoGroup"),
   pictures: [
     ...SYNC,
     ...everywhere("Excel.Range.load", "Excel.ShapeCollection.load", "Excel.ShapeCollection.items"),

@@ -298,6 +298,48 @@ describe("start a job of one's own", () => {
   });
 });
 
+describe("Excel's own Undo", () => {
+  const book: MockedWorkbook = { sheets: [{ name: "Mine", cells: { A1: { value: "mine" } } }], selected: ["Mine", "B3"] };
+  const upTo = (newest: number) => (_set: string, version: string): boolean => Number(version.split(".")[1]) <= newest;
+  const hosted = (newest: number, workbook = book) => {
+    excel = mockedExcel(workbook);
+    const { cells, sheets } = excelHost(upTo(newest));
+    if (cells === undefined || sheets === undefined) throw new Error("a part of the host is missing");
+    return { excel, cells, sheets };
+  };
+
+  // RunOptions.mergeUndoGroup: ExcelApi 1.20.
+  test.each([[20, 1], [19, 2]])("with ExcelApi 1.%d an insert is taken back in %d", async (newest, steps) => {
+    const { excel: now, cells } = hosted(newest);
+    await inserted(declared("STORYPOLE"), cells, never);
+    expect([now.undoSteps(), now.sheet("Mine").rules.length > 0]).toEqual([steps, true]);
+  });
+
+  test.each([[20, 1], [19, 2]])("with ExcelApi 1.%d ready sheets are taken back in %d", async (newest, steps) => {
+    const { excel: now, cells, sheets } = hosted(newest);
+    await readySheetAdded("Bid", cells, sheets);
+    expect([now.sheetNames().includes("Bid"), now.undoSteps()]).toEqual([true, steps]);
+  });
+
+  test("where Excel takes no group, the same is there without one, and nothing twice", async () => {
+    const { excel: now, cells, sheets } = hosted(20, { ...book, refusesGroups: true });
+    const { says } = await inserted(declared("STORYPOLE"), cells, never);
+    expect(says).toMatch(/^STORYPOLE inserted at/);
+    expect(now.sheet("Mine").rules.length).toBeGreaterThan(0);
+    await readySheetAdded("Bid", cells, sheets);
+    const names = now.sheetNames();
+    expect(new Set(names).size).toBe(names.length);
+    expect(now.cell("Bid", "A1").value).not.toBe("");
+  });
+
+  test("an insert whose lengths Excel will not reduce is there, and says so", async () => {
+    const { excel: now, cells } = hosted(20, { ...book, refusesRules: "InvalidArgument" });
+    const { says } = await inserted(declared("STORYPOLE"), cells, never);
+    expect(says).toContain("Lengths do not reduce there: Excel refused to format cells of Mine: ");
+    expect(now.cell("Mine", "B3").value).not.toBe("");
+  });
+});
+
 describe("mend", () => {
   const unbound = { formula: "=STAIR.RISERS(108.5)", value: "#NAME?" } as const;
 

@@ -1,7 +1,7 @@
 import { OfficeMockObject } from "office-addin-mock";
 import { cellPlace } from "../../src/sheets/cell-address";
 import { blockAddress } from "../../src/sheets/cell-blocks";
-import { type MockedLooks, noLooks, rangeLooks } from "./mocked-looks";
+import { type MockedLooks, noLooks, rangeLooks, reading } from "./mocked-looks";
 import { typedInto } from "./typed-into";
 
 /** A workbook as the mocked Excel holds it. Errors are given and answered by their text, such as #NAME?. */
@@ -28,6 +28,10 @@ export interface MockedWorkbook {
   readonly answers?: Readonly<Record<string, string | number | boolean | readonly (readonly (string | number)[])[]>>;
   /** A code with which every call is refused. */
   readonly refuses?: string;
+  /** A code with which a conditional format is refused. */
+  readonly refusesRules?: string;
+  /** Whether a group of steps for one Undo is refused: "the UndoNotSupported error is thrown", undo capabilities. */
+  readonly refusesGroups?: boolean;
   /** Formulas that are refused when they are written, with the code. */
   readonly refusesFormula?: Readonly<Record<string, string>>;
   readonly isReadOnly?: boolean;
@@ -91,6 +95,8 @@ export interface MockedExcel {
   readonly activated: readonly string[];
   /** The blocks that were asked for errors. */
   readonly looks: readonly string[];
+  /** How often Undo is to be chosen to take back all that was done. */
+  readonly undoSteps: () => number;
   readonly restore: () => void;
 }
 
@@ -104,6 +110,8 @@ export const mockedExcel = ({
   answers = {},
   refuses,
   refusesFormula = {},
+  refusesGroups = false,
+  refusesRules,
   isReadOnly = false,
 }: MockedWorkbook): MockedExcel => {
   const sheets: Sheet[] = given.map(({ name, isProtected = false, cells = {}, spills = {} }) => ({
@@ -129,10 +137,14 @@ export const mockedExcel = ({
   const calculations: string[] = [];
   const activated: string[] = [];
   const looks: string[] = [];
+  let undoSteps = 0;
+  /** Sheets that came or went and did not go to Excel yet. */
+  let changes = 0;
   const selectionTold: (() => Promise<void>)[] = [];
 
   /** One context: what is asked of it goes to Excel together, at sync. */
-  const newContext = (): Mock => {
+  const newContext = (isGroup: boolean): Mock => {
+    let syncs = 0;
     const handed: {
       readonly mock: Mock;
       readonly sync: () => void;
@@ -318,13 +330,13 @@ export const mockedExcel = ({
       looks.push(`${sheet?.name ?? ""}!${row},${column} ${rows}x${columns}`);
       const areas = object(() => ({ count: places.length }));
       areas.load = (() => {
-        queue.push(() => {
+        queue.push(reading(() => {
           areas["items"] = places.map(({ down, right }) => {
             const one = range(sheet, down, right, 1, 1);
             for (const name of ["rowIndex", "columnIndex", "rowCount", "columnCount"]) one.load(name as never);
             return one;
           });
-        });
+        }));
         return areas;
       }) as never;
       const found = object(() => ({ isNullObject: places.length === 0 }));
@@ -452,6 +464,7 @@ export const mockedExcel = ({
         // "The worksheet will be added at the end of existing worksheets".
         const sheet: Sheet = { name, shapes: [], isProtected: false, cells: new Map(), spills: new Map(), looks: noLooks() };
         sheets.push(sheet);
+        changes += 1;
         return sheetMock(name, sheet);
       },
       onCalculated: { add: (told: () => Promise<void>) => void selectionTold.push(told) },
@@ -497,7 +510,17 @@ export const mockedExcel = ({
         // application-specific-api-error-handling.md.
         if (refuses !== undefined) throw refused(refuses);
         loadItems();
+        // "When false, each context.sync() call creates an undo record. When true, all in a single Excel.run are merged into one":
+        // Excel.RunOptions.mergeUndoGroup; what reads alone makes none (from memory).
+        const isChange = queue.some((one) => !("reads" in one)) || changes > 0;
+        if (isGroup && refusesGroups && isChange && syncs > 0) fail("UndoNotSupported");
+        else if (isChange && (!isGroup || syncs === 0)) undoSteps += 1;
+        if (isChange) syncs += 1;
+        changes = 0;
+        const ruled = (): number => sheets.reduce((sum, { looks: { rules } }) => sum + rules.length, 0);
+        const rulesBefore = ruled();
         for (const instruction of queue.splice(0)) instruction();
+        if (refusesRules !== undefined && ruled() > rulesBefore) fail(refusesRules);
         for (const { sync } of [...handed]) sync();
         if (batch.length > 0) batches.push(batch);
         batch = [];
@@ -517,7 +540,12 @@ export const mockedExcel = ({
   };
 
   const before = (globalThis as { Excel?: unknown }).Excel;
-  Object.assign(globalThis, { Excel: { run: (work: (context: Mock) => Promise<unknown>) => work(newContext()) } });
+  Object.assign(globalThis, { Excel: {
+    run: (...given: readonly unknown[]) => {
+      const work = given[given.length - 1] as (context: Mock) => Promise<unknown>;
+      return work(newContext(given.length > 1 && (given[0] as { readonly mergeUndoGroup?: boolean }).mergeUndoGroup === true));
+    },
+  } });
 
   const named = (name: string): Sheet => {
     const sheet = sheets.find((one) => one.name === name);
@@ -540,6 +568,7 @@ export const mockedExcel = ({
     calculations,
     activated,
     looks,
+    undoSteps: () => undoSteps,
     restore: () => void Object.assign(globalThis, { Excel: before }),
   };
 };
