@@ -44,6 +44,11 @@ export const officeCalls: Readonly<Record<OfficePart, readonly OfficeCall[]>> = 
     "Office.PlatformType",
     "Office.PlatformType.PC",
     "Office.PlatformType.OfficeOnline",
+    "Office.addin",
+    "Office.Addin.onVisibilityModeChanged",
+    "Office.VisibilityMode",
+    "Office.VisibilityMode.taskpane",
+    "Office.VisibilityModeChangedMessage.visibilityMode",
   ),
   run: everywhere("Excel.run"),
   guards: [
@@ -72,7 +77,10 @@ export const officeCalls: Readonly<Record<OfficePart, readonly OfficeCall[]>> = 
   ],
   selection: [
     ...SYNC,
-    ...everywhere("Excel.Range.load", "Excel.Worksheet.load", "OfficeExtension.EventHandlers.add"),
+    ...everywhere(
+      "Excel.run", "Excel.Range.load", "Excel.Worksheet.load", "OfficeExtension.EventHandlers.add",
+      "OfficeExtension.EventHandlerResult.context", "OfficeExtension.EventHandlerResult.remove",
+    ),
     ...since(
       "1.1",
       "Excel.Workbook.worksheets",

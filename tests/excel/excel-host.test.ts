@@ -529,16 +529,79 @@ describe("why", () => {
     expect(await why({ sheet: "Mine", ...cellPlace("E2") }, cells, solve)).toContain("It begins at Mine C2: ");
   });
 
-  test("the pane is told when another cell is selected", async () => {
-    const { excel: book, cells } = opened({ sheets: [{ name: "Mine" }], selected: ["Mine", "A1"] });
+  const followed = (isVisible = true) => {
+    excel = mockedExcel({ sheets: [{ name: "Mine" }], selected: ["Mine", "A1"] });
+    const due: (() => void)[] = [];
+    const shown = { isVisible, changed: (): void => undefined };
+    const { cells } = excelHost(
+      () => true,
+      { isVisible: () => shown.isVisible, onChange: (tell) => void (shown.changed = tell) },
+      (go) => void due.push(go),
+    );
+    if (cells === undefined) throw new Error("no cells");
+    return { book: excel, cells, due, shown };
+  };
+
+  /** What was begun, in turns of the promises it is made of. */
+  const done = async (): Promise<void> => new Promise((resolve) => void setImmediate(resolve));
+
+  test("the pane is told when another cell is selected, once for all that comes together", async () => {
+    const { book, cells, due } = followed();
     let told = 0;
     await cells.onSelection(() => {
       told += 1;
     });
-    book.select("Mine", "C9");
     // Two sources tell: the selection, and a calculation, which the mock tells of together.
-    expect(told).toBe(2);
+    book.select("Mine", "C8");
+    book.select("Mine", "C9");
+    expect([told, due.length]).toEqual([0, 1]);
+    due.pop()?.();
+    expect(told).toBe(1);
     expect(await cells.selected()).toEqual({ sheet: "Mine", row: 8, column: 2 });
+    book.select("Mine", "C9");
+    expect(due.length).toBe(1);
+  });
+
+  test("two parts of the pane are told by the same two handlers", async () => {
+    const { book, cells, due } = followed();
+    const told: string[] = [];
+    await Promise.all([cells.onSelection(() => void told.push("one")), cells.onSelection(() => void told.push("other"))]);
+    expect(book.handlers()).toBe(2);
+    book.select("Mine", "C9");
+    due.pop()?.();
+    expect(told).toEqual(["one", "other"]);
+  });
+
+  test("behind a closed pane Excel tells nothing: the handlers are removed, and there again with the pane, which is told", async () => {
+    const { book, cells, due, shown } = followed();
+    let told = 0;
+    await cells.onSelection(() => {
+      told += 1;
+    });
+    book.select("Mine", "B2");
+    shown.isVisible = false;
+    shown.changed();
+    await done();
+    expect(book.handlers()).toBe(0);
+    // What was due when it was closed is of no use any more.
+    due.splice(0).forEach((go) => go());
+    expect(told).toBe(0);
+    shown.isVisible = true;
+    shown.changed();
+    await done();
+    expect(book.handlers()).toBe(2);
+    due.splice(0).forEach((go) => go());
+    expect(told).toBe(1);
+  });
+
+  test("a runtime that a function started without a pane asks for no word at all until there is one", async () => {
+    const { book, cells, shown } = followed(false);
+    await cells.onSelection(() => undefined);
+    expect(book.handlers()).toBe(0);
+    shown.isVisible = true;
+    shown.changed();
+    await done();
+    expect(book.handlers()).toBe(2);
   });
 });
 

@@ -89,6 +89,8 @@ export interface MockedExcel {
   /** The pictures of a sheet. */
   readonly shapes: (sheet: string) => readonly MockedShape[];
   readonly select: (sheet: string, address: string) => void;
+  /** How many handlers of events there are. */
+  readonly handlers: () => number;
   /** What was written, a batch that went to Excel at once an entry: addresses of the cells whose content was set. */
   readonly batches: readonly (readonly string[])[];
   readonly calculations: readonly string[];
@@ -398,6 +400,12 @@ export const mockedExcel = ({
       return shapes;
     };
 
+    /** "Removes the handler from the event": EventHandlerResult.remove; as everything, when it goes to Excel. */
+    const handler = (told: () => Promise<void>): unknown => {
+      queue.push(reading(() => void selectionTold.push(told)));
+      return { context, remove: () => void queue.push(reading(() => void selectionTold.splice(selectionTold.indexOf(told), 1))) };
+    };
+
     const sheetMocks = new Map<string, Mock>();
     const sheetMock = (name: string, sheet: Sheet | undefined): Mock => {
       const known = sheetMocks.get(name);
@@ -467,7 +475,7 @@ export const mockedExcel = ({
         changes += 1;
         return sheetMock(name, sheet);
       },
-      onCalculated: { add: (told: () => Promise<void>) => void selectionTold.push(told) },
+      onCalculated: { add: (told: () => Promise<void>) => handler(told) },
     });
     // A path that starts with items loads a property of each item: application-specific API model, collection objects.
     const asked: string[] = [];
@@ -498,7 +506,7 @@ export const mockedExcel = ({
         cell["worksheet"] = sheetMock(name, sheet);
         return cell;
       },
-      onSelectionChanged: { add: (told: () => Promise<void>) => void selectionTold.push(told) },
+      onSelectionChanged: { add: (told: () => Promise<void>) => handler(told) },
       application: { calculate: (kind: string) => void calculations.push(kind) },
     });
     workbook["worksheets"] = worksheets;
@@ -543,6 +551,8 @@ export const mockedExcel = ({
   Object.assign(globalThis, { Excel: {
     run: (...given: readonly unknown[]) => {
       const work = given[given.length - 1] as (context: Mock) => Promise<unknown>;
+      // "using the RequestContext of a previously-created object": Excel.run with a context.
+      if (given.length > 1 && "sync" in (given[0] as object)) return work(given[0] as Mock);
       return work(newContext(given.length > 1 && (given[0] as { readonly mergeUndoGroup?: boolean }).mergeUndoGroup === true));
     },
   } });
@@ -562,8 +572,9 @@ export const mockedExcel = ({
     shapes: (name) => named(name).shapes,
     select: (sheet, address) => {
       current = [sheet, address];
-      for (const told of selectionTold) void told();
+      for (const told of [...selectionTold]) void told();
     },
+    handlers: () => selectionTold.length,
     batches,
     calculations,
     activated,
