@@ -239,6 +239,24 @@ describe("in the folder for a host", () => {
     }
   });
 
+  test("the text for the host says that the header for the web is needed, and the command to check it names the address", () => {
+    const text = hosted().text("hosting.txt");
+    expect(text).toContain(`curl -sI -H "Origin: https://excel.officeapps.live.com" "${addresses[0]}/functions.json"`);
+    expect(text).toContain("Access-Control-Allow-Origin is no option");
+    expect(text).toContain("The manifest stays XML.");
+  });
+
+  test("the pane's policy allows the frame that the platform's script asks in whom to trust, from the script's own address", () => {
+    // Its place there: the base path of the script and this name, in an iframe that is added to the page.
+    const platform = readFileSync(path.join(project, "node_modules/@microsoft/office-js/dist/excel-web-16.00.debug.js"), "utf8");
+    expect(platform).toMatch(/getOfficeJsBasePath\(\) \+ 'AgaveErrorUX\/index\.html#'/);
+    expect(platform).toContain("hostUserTrustIframe.setAttribute('src', agaveErrorUXPath");
+    const page = hosted().text("taskpane.html");
+    const [, origin = ""] = /<script[^>]* src="(https:\/\/[^/]+)\//.exec(page) ?? [];
+    expect(origin).toMatch(/^https:/);
+    expect(page).toContain(`frame-src ${origin};`);
+  });
+
   test("the version rules name this version and the places to raise it", () => {
     const text = hosted().text("hosting.txt");
     expect(text).toContain(`This folder is version ${version}.0`);
