@@ -7,13 +7,10 @@ const { PackageModules } = require("./src/licences/package-modules.cjs");
 
 const dist = path.resolve(__dirname, "dist");
 
-const rules = [
-  {
-    test: /[.]ts$/,
-    loader: "swc-loader",
-    options: { jsc: { parser: { syntax: "typescript" }, target: "es2022" } },
-  },
-];
+const rulesFor = (target) => [{
+  test: /[.]ts$/, loader: "swc-loader", options: { jsc: { parser: { syntax: "typescript" }, target } },
+}];
+const rules = rulesFor("es2022");
 
 // devtool false: the pages forbid eval, which webpack's development source maps use.
 const config = (name, { plugins = [], copied = [], ...rest }) => ({
@@ -83,11 +80,13 @@ const onNode = {
 
 module.exports = [
   config("functions", {
-    // No "web": the spreadsheet may run this file where there is no page, so nothing of a page may be assumed.
-    target: "es2022",
+    // No "web": the spreadsheet may run this file where there is no page, so nothing of a page may be assumed. An older edition than the
+    // rest: desktop Excel runs it in the browser of its system, and a Mac of 2020 knows no later one.
+    target: "es2020",
     entry: { functions: "./src/bundle/main.ts" },
     output: { path: dist, filename: "[name].js", iife: true, chunkFormat: false, chunkLoading: false, wasmLoading: false },
-    optimization: minified,
+    module: { parser: { json: { namedExports: true } }, rules: rulesFor("es2020") },
+    optimization: minifiedWith({ ecma: 2020 }),
   }),
   config("pages", {
     target: ["web", "es2022"],

@@ -68,6 +68,17 @@ const wrap = (context: Excel.RequestContext, { at, cells }: PutBlock): void => {
   }
 };
 
+/** Sets a block, to go to Excel with what else is asked of it. */
+export const writeBlock = (context: Excel.RequestContext, block: PutBlock): void => {
+  resize(context, block);
+  const { at, cells } = block;
+  const range = rangeOf(context, { ...at, rows: cells.length, columns: Math.max(...cells.map((row) => row.length)) });
+  // The format first: a text that comes into a cell of another format might be taken for a date.
+  if (cells.flat().some((cell) => cell?.format !== undefined)) range.numberFormat = matrix(cells, ({ format }) => format);
+  if (cells.flat().some((cell) => cell?.formula !== undefined || cell?.value !== undefined)) range.formulas = matrix(cells, enteredText);
+  wrap(context, block);
+};
+
 /** Reading and writing cells in Excel. */
 export const excelCells: Pick<CellHost, "read" | "write" | "widths" | "heights" | "wraps"> = {
   read: (blocks) =>
@@ -87,16 +98,7 @@ export const excelCells: Pick<CellHost, "read" | "write" | "widths" | "heights" 
     run(
       { asked: `to write to ${sheetsOf(blocks.map(({ at }) => at)).join(", ")}`, sheets: sheetsOf(blocks.map(({ at }) => at)) },
       async (context) => {
-        for (const block of blocks) {
-          resize(context, block);
-          const { at, cells } = block;
-          const range = rangeOf(context, { ...at, rows: cells.length, columns: Math.max(...cells.map((row) => row.length)) });
-          // The format first: a text that comes into a cell of another format might be taken for a date.
-          if (cells.flat().some((cell) => cell?.format !== undefined)) range.numberFormat = matrix(cells, ({ format }) => format);
-          if (cells.flat().some((cell) => cell?.formula !== undefined || cell?.value !== undefined))
-            range.formulas = matrix(cells, enteredText);
-          wrap(context, block);
-        }
+        for (const block of blocks) writeBlock(context, block);
         await context.sync();
       },
     ),

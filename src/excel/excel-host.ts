@@ -4,7 +4,7 @@ import { insertedTape } from "./inserted-tape";
 import { excelMending } from "./mending";
 import { EXCEL_API, type OfficePart, versionNeeded } from "./office-calls";
 import { excelPictures } from "./pictures";
-import { excelSelection } from "./selection";
+import { excelSelection, type PaneVisibility } from "./selection";
 import { excelSheets } from "./sheets";
 import { excelSpills, noSpills } from "./spills";
 
@@ -16,8 +16,12 @@ const SHEETS: readonly OfficePart[] = [...CELLS, "sheets", "sheet-looks", "sheet
 const PICTURES: readonly OfficePart[] = [...CELLS, "pictures"];
 const MENDING: readonly OfficePart[] = [...CELLS, "mending"];
 
+const ALWAYS_SEEN: PaneVisibility = { isVisible: () => true, onChange: () => undefined };
+
 /** The pane's host in Excel, as far as this Excel has what each part calls; what it lacks is stated in words. */
-export const excelHost = (supports: Supports): Pick<PaneHost, "cells" | "sheets" | "mending" | "drawings" | "lacks"> => {
+export const excelHost = (
+  supports: Supports, visibility = ALWAYS_SEEN, later?: (go: () => void) => void,
+): Pick<PaneHost, "cells" | "sheets" | "mending" | "drawings" | "lacks"> => {
   const lacks: string[] = [];
   const has = (parts: readonly OfficePart[], without: string): boolean => {
     const version = versionNeeded(...parts);
@@ -33,14 +37,18 @@ export const excelHost = (supports: Supports): Pick<PaneHost, "cells" | "sheets"
   )
     ? excelSpills
     : noSpills;
+  const quietly = (part: OfficePart): boolean => {
+    const version = versionNeeded(part);
+    return version === undefined || supports(EXCEL_API, version);
+  };
   // Without them the same is set block by block.
-  const areas = versionNeeded("areas");
-  const hasAreas = areas === undefined || supports(EXCEL_API, areas);
+  const hasAreas = quietly("areas");
+  const hasUndoGroups = quietly("undo-group");
   return {
     lacks,
-    cells: { ...excelCells, ...excelSelection, ...insertedTape(hasAreas), ...spills },
-    ...(has(SHEETS, "Adding ready sheets is switched off.") ? { sheets: excelSheets(hasAreas) } : {}),
-    ...(has(MENDING, "Mend is switched off.") ? { mending: excelMending } : {}),
+    cells: { ...excelCells, ...excelSelection(visibility, later), ...insertedTape(hasAreas, hasUndoGroups), ...spills },
+    ...(has(SHEETS, "Adding ready sheets is switched off.") ? { sheets: excelSheets(hasAreas, hasUndoGroups) } : {}),
+    ...(has(MENDING, "Mend is switched off.") ? { mending: excelMending(quietly("error-cells")) } : {}),
     ...(has(PICTURES, "Drawings are not placed as pictures.") ? { drawings: excelPictures } : {}),
   };
 };

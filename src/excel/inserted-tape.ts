@@ -1,30 +1,53 @@
-import type { CellHost } from "../pane/host";
-import { rangeOf } from "./cells";
-import { run } from "./run";
+import type { CellHost, PutBlock } from "../pane/host";
+import { rangeOf, writeBlock } from "./cells";
+import { codeOf, refusal } from "./refusal";
+import { type Asked, asOneUndo, run } from "./run";
 import { showTape } from "./shown-tape";
 
-/** Lengths that are inserted as they are read on a tape, by rules that Undo takes away again. */
-export const insertedTape = (hasAreas: boolean): Required<Pick<CellHost, "showTape">> => ({
-  showTape: async ({ at, cells }) => {
+interface Written {
+  /** The rules that show lengths as they are read on a tape. */
+  readonly ids: ReadonlySet<string>;
+  readonly refused?: string;
+}
+
+const written = (block: PutBlock, asked: Asked, hasAreas: boolean): Promise<Written> =>
+  run(asked, async (context) => {
+    const { at, cells } = block;
     const placed = cells.flatMap((row, down) =>
       row.flatMap((cell, right) => (cell === undefined ? [] : [{ row: at.row + down, column: at.column + right, format: cell.format }])));
-    const asked = { asked: `to format cells of ${at.sheet}`, sheets: [at.sheet] };
-    const ids = await run(asked, async (context) => {
+    writeBlock(context, block);
+    await context.sync();
+    try {
       const added = showTape(context.workbook.worksheets.getItem(at.sheet), placed, hasAreas);
       for (const rule of added) rule.load("id");
       await context.sync();
-      return new Set(added.map(({ id }) => id));
-    });
-    if (ids.size === 0) return async () => undefined;
-    return () =>
-      run(asked, async (context) => {
-        const block = { ...at, rows: cells.length, columns: Math.max(...cells.map((row) => row.length)) };
-        const { conditionalFormats } = rangeOf(context, block);
+      return { ids: new Set(added.map(({ id }) => id)) };
+    } catch (error) {
+      // Without the group it may be possible.
+      if (asked.isOneUndo === true && codeOf(error) === "UndoNotSupported") throw error;
+      const where = { asked: `to format cells of ${at.sheet}`, protectedSheets: [], isReadOnly: false };
+      return { ids: new Set<string>(), refused: refusal(error, where) };
+    }
+  });
+
+/** An insert with its lengths as they are read on a tape, by rules that Undo takes away again. */
+export const insertedTape = (hasAreas: boolean, hasUndoGroups: boolean): Required<Pick<CellHost, "insert">> => ({
+  insert: async (block) => {
+    const { at, cells } = block;
+    const asked = { asked: `to write to ${at.sheet}`, sheets: [at.sheet] };
+    const { ids, refused } = await asOneUndo(hasUndoGroups, (isOneUndo) => written(block, { ...asked, isOneUndo }, hasAreas));
+    const hideTape = async (): Promise<void> => {
+      if (ids.size === 0) return;
+      await run({ ...asked, asked: `to format cells of ${at.sheet}` }, async (context) => {
+        const whole = { ...at, rows: cells.length, columns: Math.max(...cells.map((row) => row.length)) };
+        const { conditionalFormats } = rangeOf(context, whole);
         conditionalFormats.load("items/id,items/type");
         await context.sync();
         // Those that somebody has taken away meanwhile are not looked for.
         for (const rule of conditionalFormats.items) if (rule.type === "Custom" && ids.has(rule.id)) rule.delete();
         await context.sync();
       });
+    };
+    return { hideTape, ...(refused === undefined ? {} : { refused }) };
   },
 });

@@ -1,8 +1,10 @@
 import type { MendingHost } from "../pane/host";
+import { rangeOf } from "./cells";
+import { errorCells } from "./error-cells";
 import { run } from "./run";
 
-/** What mending needs of Excel beside the cells. */
-export const excelMending: MendingHost = {
+/** What mending needs of Excel beside the cells; `hasSpecial` where it tells which cells come to errors. */
+export const excelMending = (hasSpecial: boolean): MendingHost => ({
   uses: () =>
     run({ asked: "to look through the sheets", sheets: [] }, async (context) => {
       const { worksheets } = context.workbook;
@@ -24,4 +26,9 @@ export const excelMending: MendingHost = {
       context.workbook.application.calculate("Full");
       await context.sync();
     }),
-};
+  ...(hasSpecial ? {
+    errors: (block) =>
+      run({ asked: `to look through ${block.sheet}`, sheets: [block.sheet] }, (context) =>
+        errorCells(context, rangeOf(context, block), block.sheet)),
+  } : {}),
+});

@@ -7,7 +7,8 @@ export interface OfficeCall {
 /** Files of this folder that call the platform. */
 export type OfficePart =
   | "start" | "run" | "guards" | "cells" | "selection" | "spills"
-  | "sheets" | "sheet-looks" | "sheet-settings" | "sheet-rules" | "shown-tape" | "inserted-tape" | "areas" | "mending" | "pictures";
+  | "sheets" | "sheet-looks" | "sheet-settings" | "sheet-rules" | "shown-tape" | "inserted-tape" | "areas" | "mending" | "error-cells"
+  | "undo-group" | "pictures";
 
 /** A look that goes by a formula. */
 const A_RULE = [
@@ -43,6 +44,11 @@ export const officeCalls: Readonly<Record<OfficePart, readonly OfficeCall[]>> = 
     "Office.PlatformType",
     "Office.PlatformType.PC",
     "Office.PlatformType.OfficeOnline",
+    "Office.addin",
+    "Office.Addin.onVisibilityModeChanged",
+    "Office.VisibilityMode",
+    "Office.VisibilityMode.taskpane",
+    "Office.VisibilityModeChangedMessage.visibilityMode",
   ),
   run: everywhere("Excel.run"),
   guards: [
@@ -71,7 +77,10 @@ export const officeCalls: Readonly<Record<OfficePart, readonly OfficeCall[]>> = 
   ],
   selection: [
     ...SYNC,
-    ...everywhere("Excel.Range.load", "Excel.Worksheet.load", "OfficeExtension.EventHandlers.add"),
+    ...everywhere(
+      "Excel.run", "Excel.Range.load", "Excel.Worksheet.load", "OfficeExtension.EventHandlers.add",
+      "OfficeExtension.EventHandlerResult.context", "OfficeExtension.EventHandlerResult.remove",
+    ),
     ...since(
       "1.1",
       "Excel.Workbook.worksheets",
@@ -216,6 +225,15 @@ export const officeCalls: Readonly<Record<OfficePart, readonly OfficeCall[]>> = 
     ...since("1.2", "Excel.Worksheet.protection", "Excel.WorksheetProtection.protected"),
     ...since("1.4", "Excel.Worksheet.getUsedRangeOrNullObject"),
   ],
+  "error-cells": [
+    ...everywhere(
+      "OfficeExtension.ClientRequestContext.sync", "OfficeExtension.ClientObject.isNullObject", "Excel.RangeAreas.load",
+      "Excel.RangeCollection.load", "Excel.RangeCollection.items",
+    ),
+    ...since("1.1", "Excel.Range.rowIndex", "Excel.Range.columnIndex", "Excel.Range.rowCount", "Excel.Range.columnCount"),
+    ...since("1.9", "Excel.Range.getSpecialCellsOrNullObject", "Excel.RangeAreas.areas"),
+  ],
+  "undo-group": since("1.20", "Excel.RunOptions.mergeUndoGroup"),
   pictures: [
     ...SYNC,
     ...everywhere("Excel.Range.load", "Excel.ShapeCollection.load", "Excel.ShapeCollection.items"),

@@ -44,7 +44,8 @@ const WORDS: Readonly<Record<string, string>> = {
 /** Codes with which a protected sheet or a workbook open for reading answers. */
 const GUARDED: readonly string[] = ["AccessDenied", "GeneralException", "InvalidOperation", "InvalidArgument", "InvalidRequest"];
 
-const codeOf = (error: unknown): string =>
+/** The code that Excel refuses with; empty where there is none. */
+export const codeOf = (error: unknown): string =>
   typeof error === "object" && error !== null && "code" in error && typeof error.code === "string" ? error.code : "";
 
 /** Whether a refusal may come from a protection, so that it is worth asking for. */

@@ -2,7 +2,7 @@ import type { SheetsHost } from "../pane/host";
 import { cellPlace } from "../sheets/cell-address";
 import type { CellData, SheetData } from "../sheets/sheet-data";
 import { enteredText } from "./cells";
-import { run } from "./run";
+import { asOneUndo, run } from "./run";
 import { showLooks } from "./sheet-looks";
 import { addRules } from "./sheet-rules";
 import { setUp } from "./sheet-settings";
@@ -35,8 +35,37 @@ const filled = (sheet: Excel.Worksheet, data: SheetData, hasAreas: boolean): voi
   addRules(sheet, data, hasAreas);
 };
 
-/** The sheets of the workbook in Excel; `hasAreas` where it takes blocks of cells together. */
-export const excelSheets = (hasAreas: boolean): SheetsHost => ({
+/** Adds sheets with all that is in them, or none. */
+const added = async (sheets: readonly SheetData[], hasAreas: boolean, isOneUndo: boolean): Promise<void> => {
+  const asked = { asked: `to add ${sheets.map(({ name }) => name).join(", ")}`, sheets: [] };
+  let isThere = false;
+  try {
+    await run({ ...asked, isOneUndo }, async (context) => {
+      const made = sheets.map(({ name }) => context.workbook.worksheets.add(name));
+      await context.sync();
+      isThere = true;
+      // The last one first: a formula finds the sheets after its own worked out.
+      for (const [index, sheet] of [...sheets.entries()].reverse()) {
+        const one = made[index];
+        if (one !== undefined) filled(one, sheet, hasAreas);
+      }
+      made[0]?.activate();
+      await context.sync();
+    });
+  } catch (error) {
+    // On its own: Excel has no Undo for a sheet that is deleted, so no group takes it (undo capabilities, Worksheet.delete).
+    if (isThere) {
+      await run(asked, async (context) => {
+        for (const { name } of sheets) context.workbook.worksheets.getItem(name).delete();
+        await context.sync();
+      });
+    }
+    throw error;
+  }
+};
+
+/** The sheets of the workbook in Excel; `hasAreas` where it takes blocks of cells together, `hasUndoGroups` where several steps are one. */
+export const excelSheets = (hasAreas: boolean, hasUndoGroups: boolean): SheetsHost => ({
   names: () =>
     run({ asked: "to name the sheets", sheets: [] }, async (context) => {
       const { worksheets } = context.workbook;
@@ -49,23 +78,5 @@ export const excelSheets = (hasAreas: boolean): SheetsHost => ({
       context.workbook.worksheets.getItem(name).activate();
       await context.sync();
     }),
-  add: (sheets) =>
-    run({ asked: `to add ${sheets.map(({ name }) => name).join(", ")}`, sheets: [] }, async (context) => {
-      const { worksheets } = context.workbook;
-      const added = sheets.map(({ name }) => worksheets.add(name));
-      await context.sync();
-      try {
-        // The last one first: a formula finds the sheets after its own worked out.
-        for (const [index, sheet] of [...sheets.entries()].reverse()) {
-          const made = added[index];
-          if (made !== undefined) filled(made, sheet, hasAreas);
-        }
-        added[0]?.activate();
-        await context.sync();
-      } catch (error) {
-        for (const sheet of added) sheet.delete();
-        await context.sync();
-        throw error;
-      }
-    }),
+  add: (sheets) => asOneUndo(hasUndoGroups, (isOneUndo) => added(sheets, hasAreas, isOneUndo)),
 });

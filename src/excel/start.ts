@@ -1,3 +1,5 @@
+import type { PaneVisibility } from "./selection";
+
 /** Whether the theme chosen in Excel is dark; undefined where it does not say. */
 export const isDarkInExcel = (): boolean | undefined => {
   // Older versions have no theme, or one without this property, whatever the types say.
@@ -22,4 +24,21 @@ export const whenInExcel = (go: () => void): void => {
   void Office.onReady(({ host }) => {
     if (host === Office.HostType.Excel) go();
   });
+};
+
+/** Whether the pane is seen: with a shared runtime this page lives on behind a closed pane, and before one was ever opened. */
+export const paneVisibility = (): PaneVisibility => {
+  let isVisible = !document.hidden;
+  const told: (() => void)[] = [];
+  const becomes = (now: boolean): void => {
+    if (now === isVisible) return;
+    isVisible = now;
+    for (const tell of told) tell();
+  };
+  document.addEventListener("visibilitychange", () => becomes(!document.hidden));
+  // Part of SharedRuntime 1.1, which the manifest asks for; a page beside Excel may have no add-in, whatever the types say.
+  const addin = Office.addin as Office.Addin | undefined;
+  void addin?.onVisibilityModeChanged(({ visibilityMode }) => becomes(visibilityMode === Office.VisibilityMode.taskpane))
+    .catch(() => undefined);
+  return { isVisible: () => isVisible, onChange: (tell) => void told.push(tell) };
 };

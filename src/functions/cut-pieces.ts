@@ -84,7 +84,7 @@ const stepsOf = (rows: readonly Row[]): readonly (readonly Row[])[] => {
   const steps: Row[][] = [];
   for (const row of rows) {
     if (isFirst(row)) steps.push([row]);
-    else steps.at(-1)?.push(row);
+    else steps[steps.length - 1]?.push(row);
   }
   return steps;
 };

@@ -42,7 +42,7 @@ const sumCalled = (text: string): SumRow | undefined => SUM_ROWS.find(([key]) =>
 /** The sum that a name is about: treads subtotal, total treads. A word that only holds the letters is none. */
 const sumNamed = (text: string): SumRow | undefined => {
   const called = text.replace(/\b(sub|grand)[\s-]+total/gi, "$1total").split(/[^\p{L}]+/u).filter((word) => word !== "").map(sumCalled);
-  return called[0] ?? called.at(-1);
+  return called[0] ?? called[called.length - 1];
 };
 
 /** The rows under the headings, each with the name by which the user knows it; repeated headings are not rows. */

@@ -1,10 +1,22 @@
 import type { Declaration, Parameter } from "../functions/declare";
 import { defaultSaid, isMatrix, isOmissible, spills } from "../functions/describe";
 import { plainText } from "../functions/plain-text";
+import { type ValueList, valueList } from "./value-lists";
 
 const described = (parameter: Parameter): string => {
   const value = defaultSaid(parameter);
   return plainText(value === "" ? parameter.says : `${parameter.says} Left out: ${value}.`);
+};
+
+const listId = (name: string, parameter: Parameter): { readonly customEnumId?: string } => {
+  const list = valueList(name, parameter);
+  return list === undefined ? {} : { customEnumId: list.id };
+};
+
+/** Every list once. */
+const lists = (catalogue: readonly Declaration[]): readonly ValueList[] => {
+  const all = catalogue.flatMap(({ parameters }) => Object.entries(parameters).flatMap(([name, one]) => valueList(name, one) ?? []));
+  return [...new Map(all.map((list) => [list.id, list])).values()];
 };
 
 /**
@@ -24,7 +36,9 @@ export const functionsJson = (catalogue: readonly Declaration[]): unknown => ({
       type: "any",
       dimensionality: isMatrix(parameter) ? "matrix" : "scalar",
       ...(isOmissible(parameter) ? { optional: true } : {}),
+      ...listId(name, parameter),
     })),
     result: { type: "any", dimensionality: spills(declaration) ? "matrix" : "scalar" },
   })),
+  enums: lists(catalogue),
 });

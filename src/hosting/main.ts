@@ -4,6 +4,7 @@ import path from "node:path";
 import { faults } from "./faults";
 import { withHashedNames } from "./hashed-names";
 import { headersOf } from "./headers";
+import { withHelpAddresses } from "./help-addresses";
 import { hostedManifest, manifestVersion } from "./hosted-manifest";
 import { hostedNames } from "./hosted-names";
 import { withHostedSheet } from "./hosted-sheet";
@@ -26,7 +27,7 @@ const hosted = (address: string): ReadonlyMap<string, Buffer> => {
   const manifest = hostedManifest(copied.get("manifest.xml")?.toString("utf8") ?? "", address);
   copied.set("manifest.xml", Buffer.from(manifest));
   const onSite = (name: string): Buffer => readFileSync(path.join(__dirname, "on-site", name));
-  const files = new Map(withHashedNames(withHostedSheet(copied, onSite("on-site.js")), hashOf));
+  const files = new Map(withHashedNames(withHostedSheet(withHelpAddresses(copied, address), onSite("on-site.js")), hashOf));
   files.set(WORKER, workerFile(files, onSite(WORKER), hashOf));
   const sorted = new Map([...files].sort(([first], [second]) => (first < second ? -1 : 1)));
   const headers = [...sorted].map(([name, content]) => [name, headersOf(name, content.toString("utf8"))] as const);

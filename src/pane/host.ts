@@ -54,6 +54,12 @@ export interface PutBlock {
   readonly heights?: readonly (number | undefined)[];
 }
 
+/** What came of inserting a block: how the showing of its lengths is taken back, and why it was refused where it was. */
+export interface InsertedBlock {
+  readonly hideTape: () => Promise<void>;
+  readonly refused?: string;
+}
+
 /** The cells of the workbook. Every call is refused with an Error whose message is a plain sentence. */
 export interface CellHost {
   readonly selected: () => Promise<Place | undefined>;
@@ -68,10 +74,10 @@ export interface CellHost {
   /** Whether the text of each cell goes on in further lines of it. */
   readonly wraps: (places: readonly Place[]) => Promise<readonly boolean[]>;
   /**
-   * Has lengths shown by the coarsest mark they lie on where the number format alone does not reduce them, by the formats of what is put;
-   * answers what takes that back. Left out where the format reduces.
+   * Writes a block as one step of the host's own undo, with lengths shown by the coarsest mark they lie on. Left out where the number
+   * format alone reduces them, and writing will do.
    */
-  readonly showTape?: (block: PutBlock) => Promise<() => Promise<void>>;
+  readonly insert?: (block: PutBlock) => Promise<InsertedBlock>;
   /** The block that each cell spilled or is spilled into, its anchor first; undefined for a cell that stands for itself. */
   readonly spills: (places: readonly Place[]) => Promise<readonly (Block | undefined)[]>;
   /** Whether a cell of the block belongs to something spilled. */
@@ -131,6 +137,8 @@ export interface SheetUse {
 /** What mending needs beside the cells. */
 export interface MendingHost {
   readonly uses: () => Promise<readonly SheetUse[]>;
+  /** The blocks of a block in which formulas come to errors, where the host can tell without reading every cell. */
+  readonly errors?: (block: Block) => Promise<readonly Block[]>;
   /** Works every formula of the workbook out once more. */
   readonly recalculate: () => Promise<void>;
 }

@@ -1,7 +1,6 @@
 import type { Declaration } from "../functions/declare";
-import { messageOf } from "./message-of";
 import { blockText, placeText } from "./place-text";
-import type { Block, CellHost, HeldCell, Place, PutBlock, PutCell } from "./host";
+import type { Block, CellHost, HeldCell, InsertedBlock, Place, PutBlock, PutCell } from "./host";
 import { type LaidOut, laidOut } from "./laid-out";
 
 /** Asks the user whether to go on. */
@@ -92,13 +91,11 @@ const heldBefore = async (
   };
 };
 
-/** Lengths reduced as on a tape, and how that ends; a host that refuses it has the insert all the same. */
-const shownTape = async (whole: PutBlock, host: CellHost): Promise<{ readonly hide: () => Promise<void>; readonly says: string }> => {
-  try {
-    return { hide: (await host.showTape?.(whole)) ?? (async () => undefined), says: "" };
-  } catch (error) {
-    return { hide: async () => undefined, says: ` Lengths do not reduce there: ${messageOf(error)}.` };
-  }
+/** Writes the block, by the host's own way of inserting where it has one. */
+const written = async (whole: PutBlock, host: CellHost): Promise<InsertedBlock> => {
+  if (host.insert !== undefined) return host.insert(whole);
+  await host.write([whole]);
+  return { hideTape: async () => undefined };
 };
 
 /** Puts a call with its arguments laid out at the selected cell, after asking where something stands. */
@@ -131,8 +128,7 @@ export const inserted = async (declaration: Declaration, host: CellHost, ask: As
   const there: Sizes = { widths: await host.widths(block), heights: await host.heights(block) };
   const whole: PutBlock = { at, cells: put, ...grown(needed, there) };
   const before = await heldBefore(whole, held, there, host);
-  await host.write([whole]);
-  const tape = await shownTape(whole, host);
+  const { hideTape, refused } = await written(whole, host);
   const now = only(await host.read([block]));
   const result = now[formula.row - at.row]?.[formula.column - at.column]?.value;
   const isBlocked = typeof result === "object" && result !== null && result.error === "#SPILL!";
@@ -141,12 +137,12 @@ export const inserted = async (declaration: Declaration, host: CellHost, ask: As
       ? `${declaration.id} stands at ${placeText({ ...at, ...formula })}, but its result does not fit there (#SPILL!): undo the ` +
         `insert, and select a cell away from merged cells and tables.`
       : `${declaration.id} inserted at ${blockText(block)}: its arguments, and the formula in ${placeText({ ...at, ...formula })}.` +
-        tape.says,
+        (refused === undefined ? "" : ` Lengths do not reduce there: ${refused}`),
     left: {
       id: declaration.id,
       block,
       before,
-      hideTape: tape.hide,
+      hideTape,
       after: now.map((row, down) => row.map((cell, right) => (hasContents(cells[down]?.[right]) ? contentText(cell) : undefined))),
     },
   };

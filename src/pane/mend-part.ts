@@ -1,9 +1,16 @@
 import { element } from "./element";
 
+export interface MendActs {
+  readonly mend: () => void;
+  /** Ends a mending that is under way, after the piece it is at. */
+  readonly stop: () => void;
+  readonly recalculate: () => void;
+}
+
 /** Buttons that enter formulas again and recalculate, with what came of it. */
 export const mendPart = (
   page: Document,
-  asked: { readonly mend: () => void; readonly recalculate: () => void } | undefined,
+  asked: MendActs | undefined,
   says: HTMLElement,
 ): readonly HTMLElement[] => {
   const heading = element(page, "h2", "Mend");
@@ -19,9 +26,11 @@ export const mendPart = (
     element(
       page,
       "p",
-      "Formulas showing #NAME? were entered before Treadsheet loaded. This enters them again, each in its own cell. Nothing else changes.",
+      "Formulas that show #NAME?, or _xldudf_STAIR_ in place of STAIR., were opened or entered before Treadsheet loaded. This " +
+        "enters them again, each in its own cell. Nothing else changes.",
     ),
     button("Mend cells that show #NAME?", asked.mend),
+    button("Stop mending", asked.stop),
     element(page, "h3", "Recalculate"),
     element(page, "p", "A workbook opens with the results it was saved with. This recalculates every formula with this version."),
     button("Recalculate all", asked.recalculate),

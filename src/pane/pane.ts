@@ -3,18 +3,18 @@ import { drawingsTab } from "./drawings-part";
 import { element } from "./element";
 import { functionGroups, type FunctionGroups } from "./function-groups";
 import type { Solve } from "./answer";
-import type { CellHost, PaneHost, SheetsHost } from "./host";
+import type { CellHost, MendingHost, PaneHost, SheetsHost } from "./host";
 import { inserting, undoButton } from "./inserting";
 import { jobDialog } from "./job-dialog";
 import type { JobPlace } from "./job-form";
 import { jobPart } from "./job-part";
 import { jobStarted, takesStairs } from "./job-started";
 import { mended } from "./mend";
-import { mendPart } from "./mend-part";
+import { type MendActs, mendPart } from "./mend-part";
 import { messageOf } from "./message-of";
 import { question } from "./question";
 import { readySheetAdded } from "./ready-sheet";
-import { report } from "./report";
+import { report, type Report } from "./report";
 import { sheetsPart } from "./sheets-part";
 import type { ShownCatalogue } from "./shown-functions";
 import { tabs } from "./tabs";
@@ -73,6 +73,27 @@ const showTheme = (page: Document, isDark: boolean | undefined): void => {
   else page.documentElement.dataset["theme"] = isDark ? "dark" : "light";
 };
 
+/** What the buttons of mending do; what came of it goes into a list. */
+const mendActs = (page: Document, cells: CellHost, mending: MendingHost, heard: Report, says: HTMLElement): MendActs => {
+  let isStopped = false;
+  return {
+    mend: () =>
+      heard.act(async () => {
+        isStopped = false;
+        const lines = await mended(cells, mending, { isStopped: () => isStopped, say: heard.say });
+        says.replaceChildren(...lines.map((line) => element(page, "li", line)));
+        return lines[0] ?? "";
+      }),
+    // No act of its own: it is for the one under way.
+    stop: () => void (isStopped = true),
+    recalculate: () =>
+      heard.act(async () => {
+        await mending.recalculate();
+        return "Every formula is recalculated.";
+      }),
+  };
+};
+
 /**
  * Puts the pane's content into a place on the page: the job, functions, ready sheets, mending and about, as far as the host has what they
  * need.
@@ -92,19 +113,7 @@ export const pane = (page: Document, into: HTMLElement, shown: ShownCatalogue, h
   });
 
   const mendSays = element(page, "ul", [], "mended");
-  const mend = cells && mending && {
-    mend: (): void =>
-      heard.act(async () => {
-        const lines = await mended(cells, mending);
-        mendSays.replaceChildren(...lines.map((line) => element(page, "li", line)));
-        return lines[0] ?? "";
-      }),
-    recalculate: (): void =>
-      heard.act(async () => {
-        await mending.recalculate();
-        return "Every formula is recalculated.";
-      }),
-  };
+  const mend = cells && mending && mendActs(page, cells, mending, heard, mendSays);
   const add = cells && sheets && ((name: string): void =>
     heard.act(async () => {
       const says = await readySheetAdded(name, cells, sheets);

@@ -1,5 +1,5 @@
 import { excelHost } from "../excel/excel-host";
-import { isDarkInExcel, isSetSupported, savesFiles, whenInExcel } from "../excel/start";
+import { isDarkInExcel, isSetSupported, paneVisibility, savesFiles, whenInExcel } from "../excel/start";
 import type { Solve } from "../pane/answer";
 import type { DrawingsHost, PaneHost } from "../pane/host";
 import { pane } from "../pane/pane";
@@ -34,7 +34,7 @@ const withoutFiles = (host: DrawingsHost | undefined): DrawingsHost => ({
 whenInExcel(() => {
   const isDark = isDarkInExcel();
   const workbooks = { folder: "workbooks/" };
-  const host = excelHost(isSetSupported);
+  const host = excelHost(isSetSupported, paneVisibility());
   const drawings: DrawingsHost = { ...host.drawings, ...(savesFiles() ? savedDrawings : withoutFiles(host.drawings)) };
   show({ place: "in Excel", solve, workbooks, ...host, drawings, ...(isDark === undefined ? {} : { isDark }) });
 });

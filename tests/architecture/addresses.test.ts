@@ -28,6 +28,7 @@ const MAY_STAND: readonly (string | RegExp)[] = [
   "*.office.com",
   "*.office.net",
   "*.officeapps.live.com",
+  "excel.officeapps.live.com",
   // Standards, schemas and licences.
   "www.w3.org",
   "schemas.openxmlformats.org",

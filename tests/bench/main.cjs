@@ -9,6 +9,7 @@ const { calcRows } = require("./calc-cells.cjs");
 const { fileRounds, fileRows } = require("./file-bench.cjs");
 const { flightBench } = require("./flights/flight-bench.ts");
 const { largestInputRows } = require("./largest-inputs.ts");
+const { plansAtOnceRows } = require("./plans-at-once.ts");
 const { pageLoadRows } = require("./page-load.cjs");
 const { printTable } = require("./print-table.ts");
 const { associated, builtFunctions } = require("../host/stand-in.ts");
@@ -196,8 +197,10 @@ const pageReady = async () => {
 };
 
 // Of the built file, one call each: the seconds a person waits.
-const largest = () =>
+const largest = () => {
   printTable("The largest input promised, one call each", [["function", "input", "took", "2 s"], ...largestInputRows(associated())]);
+  printTable("Different cutting plans in one recalculation", [["plans", "took", "longest", "5 s"], ...plansAtOnceRows(associated())]);
+};
 
 // Beside other built folders, such as one of an earlier commit: npm run bench -- --page ../earlier/dist
 const pageLoads = async () => {

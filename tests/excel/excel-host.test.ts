@@ -298,6 +298,48 @@ describe("start a job of one's own", () => {
   });
 });
 
+describe("Excel's own Undo", () => {
+  const book: MockedWorkbook = { sheets: [{ name: "Mine", cells: { A1: { value: "mine" } } }], selected: ["Mine", "B3"] };
+  const upTo = (newest: number) => (_set: string, version: string): boolean => Number(version.split(".")[1]) <= newest;
+  const hosted = (newest: number, workbook = book) => {
+    excel = mockedExcel(workbook);
+    const { cells, sheets } = excelHost(upTo(newest));
+    if (cells === undefined || sheets === undefined) throw new Error("a part of the host is missing");
+    return { excel, cells, sheets };
+  };
+
+  // RunOptions.mergeUndoGroup: ExcelApi 1.20.
+  test.each([[20, 1], [19, 2]])("with ExcelApi 1.%d an insert is taken back in %d", async (newest, steps) => {
+    const { excel: now, cells } = hosted(newest);
+    await inserted(declared("STORYPOLE"), cells, never);
+    expect([now.undoSteps(), now.sheet("Mine").rules.length > 0]).toEqual([steps, true]);
+  });
+
+  test.each([[20, 1], [19, 2]])("with ExcelApi 1.%d ready sheets are taken back in %d", async (newest, steps) => {
+    const { excel: now, cells, sheets } = hosted(newest);
+    await readySheetAdded("Bid", cells, sheets);
+    expect([now.sheetNames().includes("Bid"), now.undoSteps()]).toEqual([true, steps]);
+  });
+
+  test("where Excel takes no group, the same is there without one, and nothing twice", async () => {
+    const { excel: now, cells, sheets } = hosted(20, { ...book, refusesGroups: true });
+    const { says } = await inserted(declared("STORYPOLE"), cells, never);
+    expect(says).toMatch(/^STORYPOLE inserted at/);
+    expect(now.sheet("Mine").rules.length).toBeGreaterThan(0);
+    await readySheetAdded("Bid", cells, sheets);
+    const names = now.sheetNames();
+    expect(new Set(names).size).toBe(names.length);
+    expect(now.cell("Bid", "A1").value).not.toBe("");
+  });
+
+  test("an insert whose lengths Excel will not reduce is there, and says so", async () => {
+    const { excel: now, cells } = hosted(20, { ...book, refusesRules: "InvalidArgument" });
+    const { says } = await inserted(declared("STORYPOLE"), cells, never);
+    expect(says).toContain("Lengths do not reduce there: Excel refused to format cells of Mine: ");
+    expect(now.cell("Mine", "B3").value).not.toBe("");
+  });
+});
+
 describe("mend", () => {
   const unbound = { formula: "=STAIR.RISERS(108.5)", value: "#NAME?" } as const;
 
@@ -324,7 +366,7 @@ describe("mend", () => {
       answers: { "=STAIR.RISERS(108.5)": 14 },
     });
     expect(await mended(cells, mending)).toEqual([
-      "150 cells that showed #NAME? were mended by writing the formula to its own cell.",
+      "150 cells that had lost their function were mended by writing the formula to its own cell.",
       "Protected and left as they are: Locked (1 cell). Unprotect them (Review, Unprotect Sheet) and mend again.",
     ]);
     expect(book.batches.map((batch) => batch.length)).toEqual([100, 50]);
@@ -343,13 +385,111 @@ describe("mend", () => {
       answers: { "=STAIR.RISERS(108.5)": "#NAME?" },
     });
     expect(await mended(cells, mending)).toEqual([
-      "0 cells that showed #NAME? were mended by writing the formula to its own cell.",
+      "0 cells that had lost their function were mended by writing the formula to its own cell.",
       "Still #NAME?: Mine A1. A name in the formula is unknown here: look for a misspelt function, or one that this spreadsheet " +
         "is too old for.",
     ]);
     excel?.restore();
     const clean = opened({ sheets: [{ name: "Mine", cells: { A1: { value: 1 } } }] });
     expect(await mended(clean.cells, clean.mending)).toEqual(["No cell with a function of STAIR shows #NAME?."]);
+  });
+
+  test("names as Excel saved them are written as they are typed, whatever error they show", async () => {
+    const { excel: book, cells, mending } = opened({
+      sheets: [{
+        name: "Mine",
+        cells: {
+          A1: { formula: "=_xldudf_STAIR_RISERS(B1)", value: "#NAME?" },
+          A2: { formula: '=1+[2]!_xldudf_STAIR_PITCH(B1,"[2]!_xldudf_STAIR_X(1)")', value: "#REF!" },
+          A3: { formula: "=[2]!STAIR.PITCH(B1)", value: "#NAME?" },
+          // An error that the function itself answers, and a function of another add-in.
+          A4: { formula: "=STAIR.RISERS(0)", value: "#VALUE!" },
+          A5: { formula: "=_xldudf_CONTOSO_ADD(1)", value: "#NAME?" },
+        },
+      }],
+      answers: { "=STAIR.RISERS(B1)": 14 },
+    });
+    const [says] = await mended(cells, mending);
+    expect(says).toBe("3 cells that had lost their function were mended by writing the formula to its own cell.");
+    expect(["A1", "A2", "A3", "A4", "A5"].map((address) => book.cell("Mine", address).formula)).toEqual([
+      "=STAIR.RISERS(B1)", '=1+STAIR.PITCH(B1,"[2]!_xldudf_STAIR_X(1)")', "=STAIR.PITCH(B1)", "=STAIR.RISERS(0)", "=_xldudf_CONTOSO_ADD(1)",
+    ]);
+    expect(book.batches).toEqual([["Mine!0,0", "Mine!1,0", "Mine!2,0"]]);
+  });
+
+  test("Excel is asked for errors piece by piece, and only those are read", async () => {
+    // 30,000 cells in use, of which three are errors: two looks of up to 20,000 cells.
+    const { excel: book, cells, mending } = opened({
+      sheets: [{ name: "Mine", cells: { A1: unbound, A29999: unbound, A30000: unbound, A2: { value: 3 } } }],
+      answers: { "=STAIR.RISERS(108.5)": 14 },
+    });
+    const read: number[] = [];
+    const watched = { ...cells, read: (blocks: Parameters<typeof cells.read>[0]) => {
+      read.push(blocks.reduce((sum, { rows, columns }) => sum + rows * columns, 0));
+      return cells.read(blocks);
+    } };
+    expect((await mended(watched, mending))[0]).toBe(
+      "3 cells that had lost their function were mended by writing the formula to its own cell.",
+    );
+    expect(book.looks).toEqual(["Mine!0,0 20000x1", "Mine!20000,0 10000x1"]);
+    // Once to find, once to see whether they are bound now.
+    expect(read).toEqual([3, 3]);
+  });
+
+  test("an Excel that cannot be asked for errors is read through, no more than 500 cells at a time", async () => {
+    const { cells } = opened({
+      sheets: [{ name: "Mine", cells: { A1: unbound, B700: unbound } }], answers: { "=STAIR.RISERS(108.5)": 14 },
+    });
+    const { mending } = excelHost((_, version) => version !== "1.9");
+    if (mending === undefined) throw new Error("no mending");
+    expect(mending.errors).toBeUndefined();
+    const read: number[] = [];
+    const watched = { ...cells, read: (blocks: Parameters<typeof cells.read>[0]) => {
+      read.push(blocks.reduce((sum, { rows, columns }) => sum + rows * columns, 0));
+      return cells.read(blocks);
+    } };
+    expect((await mended(watched, mending))[0]).toMatch(/^2 cells /);
+    // 700 rows of 2 columns: 500, 500, 400; then the two again.
+    expect(read).toEqual([500, 500, 400, 2]);
+  });
+
+  test("a cell that is refused is named, and the others are mended; so it is with one that cannot be read", async () => {
+    const many = Object.fromEntries(Array.from({ length: 120 }, (_, row) => [`A${row + 1}`, unbound]));
+    const { excel: book, cells, mending } = opened({
+      sheets: [
+        { name: "Mine", cells: { ...many, A7: { formula: "=STAIR.RISERS(1)", value: "#NAME?" } } },
+        { name: "Other", cells: { C4: unbound } },
+      ],
+      answers: { "=STAIR.RISERS(108.5)": 14 },
+      refusesFormula: { "=STAIR.RISERS(1)": "MergedRangeConflict" },
+    });
+    const stubborn = { ...cells, read: (blocks: Parameters<typeof cells.read>[0]) => {
+      if (blocks.some(({ sheet }) => sheet === "Other")) throw new Error("There is too much to read at once.");
+      return cells.read(blocks);
+    } };
+    expect(await mended(stubborn, mending)).toEqual([
+      "119 cells that had lost their function were mended by writing the formula to its own cell.",
+      "Other C4 was refused: There is too much to read at once.",
+      "Mine A7 was refused: Excel refused to write to Mine: a table, merged cells or a pivot table are in the way. Select cells away " +
+        "from them.",
+    ]);
+    expect(book.cell("Mine", "A120").value).toBe(14);
+  });
+
+  test("stopped on the way it leaves the rest, says so, and goes on when it is asked again", async () => {
+    const many = Object.fromEntries(Array.from({ length: 250 }, (_, row) => [`A${row + 1}`, unbound]));
+    const { excel: book, cells, mending } = opened({ sheets: [{ name: "Mine", cells: many }], answers: { "=STAIR.RISERS(108.5)": 14 } });
+    const said: string[] = [];
+    const lines = await mended(cells, mending, {
+      isStopped: () => book.batches.length === 1, say: (text) => void said.push(text),
+    });
+    expect(lines).toEqual([
+      "100 cells that had lost their function were mended by writing the formula to its own cell.",
+      "Stopped before the end: the other cells are as they were. Press Mend to go on with them.",
+    ]);
+    expect(said).toEqual(["Looking through Mine …", "Mending 1 of 250 …"]);
+    expect([book.cell("Mine", "A100").value, book.cell("Mine", "A101").value]).toEqual([14, "#NAME?"]);
+    expect((await mended(cells, mending))[0]).toMatch(/^150 cells /);
   });
 });
 
@@ -389,16 +529,79 @@ describe("why", () => {
     expect(await why({ sheet: "Mine", ...cellPlace("E2") }, cells, solve)).toContain("It begins at Mine C2: ");
   });
 
-  test("the pane is told when another cell is selected", async () => {
-    const { excel: book, cells } = opened({ sheets: [{ name: "Mine" }], selected: ["Mine", "A1"] });
+  const followed = (isVisible = true) => {
+    excel = mockedExcel({ sheets: [{ name: "Mine" }], selected: ["Mine", "A1"] });
+    const due: (() => void)[] = [];
+    const shown = { isVisible, changed: (): void => undefined };
+    const { cells } = excelHost(
+      () => true,
+      { isVisible: () => shown.isVisible, onChange: (tell) => void (shown.changed = tell) },
+      (go) => void due.push(go),
+    );
+    if (cells === undefined) throw new Error("no cells");
+    return { book: excel, cells, due, shown };
+  };
+
+  /** What was begun, in turns of the promises it is made of. */
+  const done = async (): Promise<void> => new Promise((resolve) => void setImmediate(resolve));
+
+  test("the pane is told when another cell is selected, once for all that comes together", async () => {
+    const { book, cells, due } = followed();
     let told = 0;
     await cells.onSelection(() => {
       told += 1;
     });
-    book.select("Mine", "C9");
     // Two sources tell: the selection, and a calculation, which the mock tells of together.
-    expect(told).toBe(2);
+    book.select("Mine", "C8");
+    book.select("Mine", "C9");
+    expect([told, due.length]).toEqual([0, 1]);
+    due.pop()?.();
+    expect(told).toBe(1);
     expect(await cells.selected()).toEqual({ sheet: "Mine", row: 8, column: 2 });
+    book.select("Mine", "C9");
+    expect(due.length).toBe(1);
+  });
+
+  test("two parts of the pane are told by the same two handlers", async () => {
+    const { book, cells, due } = followed();
+    const told: string[] = [];
+    await Promise.all([cells.onSelection(() => void told.push("one")), cells.onSelection(() => void told.push("other"))]);
+    expect(book.handlers()).toBe(2);
+    book.select("Mine", "C9");
+    due.pop()?.();
+    expect(told).toEqual(["one", "other"]);
+  });
+
+  test("behind a closed pane Excel tells nothing: the handlers are removed, and there again with the pane, which is told", async () => {
+    const { book, cells, due, shown } = followed();
+    let told = 0;
+    await cells.onSelection(() => {
+      told += 1;
+    });
+    book.select("Mine", "B2");
+    shown.isVisible = false;
+    shown.changed();
+    await done();
+    expect(book.handlers()).toBe(0);
+    // What was due when it was closed is of no use any more.
+    due.splice(0).forEach((go) => go());
+    expect(told).toBe(0);
+    shown.isVisible = true;
+    shown.changed();
+    await done();
+    expect(book.handlers()).toBe(2);
+    due.splice(0).forEach((go) => go());
+    expect(told).toBe(1);
+  });
+
+  test("a runtime that a function started without a pane asks for no word at all until there is one", async () => {
+    const { book, cells, shown } = followed(false);
+    await cells.onSelection(() => undefined);
+    expect(book.handlers()).toBe(0);
+    shown.isVisible = true;
+    shown.changed();
+    await done();
+    expect(book.handlers()).toBe(2);
   });
 });
 

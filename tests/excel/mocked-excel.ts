@@ -1,7 +1,7 @@
 import { OfficeMockObject } from "office-addin-mock";
 import { cellPlace } from "../../src/sheets/cell-address";
 import { blockAddress } from "../../src/sheets/cell-blocks";
-import { type MockedLooks, noLooks, rangeLooks } from "./mocked-looks";
+import { type MockedLooks, noLooks, rangeLooks, reading } from "./mocked-looks";
 import { typedInto } from "./typed-into";
 
 /** A workbook as the mocked Excel holds it. Errors are given and answered by their text, such as #NAME?. */
@@ -28,6 +28,12 @@ export interface MockedWorkbook {
   readonly answers?: Readonly<Record<string, string | number | boolean | readonly (readonly (string | number)[])[]>>;
   /** A code with which every call is refused. */
   readonly refuses?: string;
+  /** A code with which a conditional format is refused. */
+  readonly refusesRules?: string;
+  /** Whether a group of steps for one Undo is refused: "the UndoNotSupported error is thrown", undo capabilities. */
+  readonly refusesGroups?: boolean;
+  /** Formulas that are refused when they are written, with the code. */
+  readonly refusesFormula?: Readonly<Record<string, string>>;
   readonly isReadOnly?: boolean;
 }
 
@@ -83,10 +89,16 @@ export interface MockedExcel {
   /** The pictures of a sheet. */
   readonly shapes: (sheet: string) => readonly MockedShape[];
   readonly select: (sheet: string, address: string) => void;
+  /** How many handlers of events there are. */
+  readonly handlers: () => number;
   /** What was written, a batch that went to Excel at once an entry: addresses of the cells whose content was set. */
   readonly batches: readonly (readonly string[])[];
   readonly calculations: readonly string[];
   readonly activated: readonly string[];
+  /** The blocks that were asked for errors. */
+  readonly looks: readonly string[];
+  /** How often Undo is to be chosen to take back all that was done. */
+  readonly undoSteps: () => number;
   readonly restore: () => void;
 }
 
@@ -99,6 +111,9 @@ export const mockedExcel = ({
   selected = ["", "A1"],
   answers = {},
   refuses,
+  refusesFormula = {},
+  refusesGroups = false,
+  refusesRules,
   isReadOnly = false,
 }: MockedWorkbook): MockedExcel => {
   const sheets: Sheet[] = given.map(({ name, isProtected = false, cells = {}, spills = {} }) => ({
@@ -123,10 +138,15 @@ export const mockedExcel = ({
   const batches: string[][] = [];
   const calculations: string[] = [];
   const activated: string[] = [];
+  const looks: string[] = [];
+  let undoSteps = 0;
+  /** Sheets that came or went and did not go to Excel yet. */
+  let changes = 0;
   const selectionTold: (() => Promise<void>)[] = [];
 
   /** One context: what is asked of it goes to Excel together, at sync. */
-  const newContext = (): Mock => {
+  const newContext = (isGroup: boolean): Mock => {
+    let syncs = 0;
     const handed: {
       readonly mock: Mock;
       readonly sync: () => void;
@@ -194,6 +214,8 @@ export const mockedExcel = ({
       // "AccessDenied: You cannot perform the requested operation": application-specific-api-error-handling.md; a protected sheet cannot be
       // written, excel.md e, Repair: needs unprotected sheets.
       if (sheet.isProtected) return fail("AccessDenied");
+      const refusedWith = refusesFormula[String(entered)];
+      if (refusedWith !== undefined) return fail(refusedWith);
       const held = { ...(sheet.cells.get(key(row, column)) ?? EMPTY) };
       sheet.spills.delete(key(row, column));
       batch.push(`${sheet.name}!${row},${column}`);
@@ -274,6 +296,10 @@ export const mockedExcel = ({
           // "when called on an anchor cell; if the range isn't an anchor cell, isNullObject is true".
           getSpillingToRangeOrNullObject: () =>
             sheet === undefined || anchor === undefined || !isAnchor ? nothing() : range(sheet, row, column, anchor.rows, anchor.columns),
+          getSpecialCellsOrNullObject: (type: string, values: string) => {
+            if (type !== "Formulas" || values !== "Errors") throw new Error(`${type} of ${values} are not mocked.`);
+            return errorAreas(sheet, row, column, rows, columns);
+          },
         },
         undefined,
         sheet === undefined
@@ -291,6 +317,33 @@ export const mockedExcel = ({
         sheet === undefined ? {} : { ...rangeLooks(sheet.looks, asBlock, (set) => queue.push(set)), asBlock },
       );
       return made;
+    };
+
+    /**
+     * "represents all the cells that match the specified type and value. If no special cells are found, then this method returns an object
+     * with its isNullObject property set to true": Range.getSpecialCellsOrNullObject. A block for each error.
+     */
+    const errorAreas = (sheet: Sheet | undefined, row: number, column: number, rows: number, columns: number): Mock => {
+      const places = [...(sheet?.cells ?? new Map<string, Held>())].flatMap(([at, { formula, value }]) => {
+        const [down = 0, right = 0] = at.split(" ").map(Number);
+        const isInside = down >= row && down < row + rows && right >= column && right < column + columns;
+        return isInside && formula !== undefined && typeof value === "string" && ERROR.test(value) ? [{ down, right }] : [];
+      });
+      looks.push(`${sheet?.name ?? ""}!${row},${column} ${rows}x${columns}`);
+      const areas = object(() => ({ count: places.length }));
+      areas.load = (() => {
+        queue.push(reading(() => {
+          areas["items"] = places.map(({ down, right }) => {
+            const one = range(sheet, down, right, 1, 1);
+            for (const name of ["rowIndex", "columnIndex", "rowCount", "columnCount"]) one.load(name as never);
+            return one;
+          });
+        }));
+        return areas;
+      }) as never;
+      const found = object(() => ({ isNullObject: places.length === 0 }));
+      found["areas"] = areas;
+      return found;
     };
 
     const nothing = (): Mock =>
@@ -345,6 +398,12 @@ export const mockedExcel = ({
         return shapes;
       }) as never;
       return shapes;
+    };
+
+    /** "Removes the handler from the event": EventHandlerResult.remove; as everything, when it goes to Excel. */
+    const handler = (told: () => Promise<void>): unknown => {
+      queue.push(reading(() => void selectionTold.push(told)));
+      return { context, remove: () => void queue.push(reading(() => void selectionTold.splice(selectionTold.indexOf(told), 1))) };
     };
 
     const sheetMocks = new Map<string, Mock>();
@@ -413,9 +472,10 @@ export const mockedExcel = ({
         // "The worksheet will be added at the end of existing worksheets".
         const sheet: Sheet = { name, shapes: [], isProtected: false, cells: new Map(), spills: new Map(), looks: noLooks() };
         sheets.push(sheet);
+        changes += 1;
         return sheetMock(name, sheet);
       },
-      onCalculated: { add: (told: () => Promise<void>) => void selectionTold.push(told) },
+      onCalculated: { add: (told: () => Promise<void>) => handler(told) },
     });
     // A path that starts with items loads a property of each item: application-specific API model, collection objects.
     const asked: string[] = [];
@@ -446,7 +506,7 @@ export const mockedExcel = ({
         cell["worksheet"] = sheetMock(name, sheet);
         return cell;
       },
-      onSelectionChanged: { add: (told: () => Promise<void>) => void selectionTold.push(told) },
+      onSelectionChanged: { add: (told: () => Promise<void>) => handler(told) },
       application: { calculate: (kind: string) => void calculations.push(kind) },
     });
     workbook["worksheets"] = worksheets;
@@ -458,7 +518,17 @@ export const mockedExcel = ({
         // application-specific-api-error-handling.md.
         if (refuses !== undefined) throw refused(refuses);
         loadItems();
+        // "When false, each context.sync() call creates an undo record. When true, all in a single Excel.run are merged into one":
+        // Excel.RunOptions.mergeUndoGroup; what reads alone makes none (from memory).
+        const isChange = queue.some((one) => !("reads" in one)) || changes > 0;
+        if (isGroup && refusesGroups && isChange && syncs > 0) fail("UndoNotSupported");
+        else if (isChange && (!isGroup || syncs === 0)) undoSteps += 1;
+        if (isChange) syncs += 1;
+        changes = 0;
+        const ruled = (): number => sheets.reduce((sum, { looks: { rules } }) => sum + rules.length, 0);
+        const rulesBefore = ruled();
         for (const instruction of queue.splice(0)) instruction();
+        if (refusesRules !== undefined && ruled() > rulesBefore) fail(refusesRules);
         for (const { sync } of [...handed]) sync();
         if (batch.length > 0) batches.push(batch);
         batch = [];
@@ -478,7 +548,14 @@ export const mockedExcel = ({
   };
 
   const before = (globalThis as { Excel?: unknown }).Excel;
-  Object.assign(globalThis, { Excel: { run: (work: (context: Mock) => Promise<unknown>) => work(newContext()) } });
+  Object.assign(globalThis, { Excel: {
+    run: (...given: readonly unknown[]) => {
+      const work = given[given.length - 1] as (context: Mock) => Promise<unknown>;
+      // "using the RequestContext of a previously-created object": Excel.run with a context.
+      if (given.length > 1 && "sync" in (given[0] as object)) return work(given[0] as Mock);
+      return work(newContext(given.length > 1 && (given[0] as { readonly mergeUndoGroup?: boolean }).mergeUndoGroup === true));
+    },
+  } });
 
   const named = (name: string): Sheet => {
     const sheet = sheets.find((one) => one.name === name);
@@ -495,11 +572,14 @@ export const mockedExcel = ({
     shapes: (name) => named(name).shapes,
     select: (sheet, address) => {
       current = [sheet, address];
-      for (const told of selectionTold) void told();
+      for (const told of [...selectionTold]) void told();
     },
+    handlers: () => selectionTold.length,
     batches,
     calculations,
     activated,
+    looks,
+    undoSteps: () => undoSteps,
     restore: () => void Object.assign(globalThis, { Excel: before }),
   };
 };

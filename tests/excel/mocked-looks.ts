@@ -6,6 +6,9 @@ export type Set = Record<string, unknown>;
 /** Sets nothing at once: "executing instructions queued on the request context", ClientRequestContext.sync. */
 export type Queue = (instruction: () => void) => void;
 
+/** An instruction that changes nothing in the workbook. */
+export const reading = (instruction: () => void): (() => void) => Object.assign(instruction, { reads: true });
+
 /** An object of which everything may be set, and nothing read; `methods` are what it has besides. */
 export const recorder = (into: Set, queue: Queue, methods: Readonly<Record<string, unknown>> = {}): unknown => {
   const parts: Record<string, unknown> = {};
@@ -115,7 +118,7 @@ export const rangeLooks = (looks: MockedLooks, cells: string, queue: Queue): Rea
     }) as object, {
       get: (target, name, own) => {
         // "You must call context.sync() before reading the properties": RangeFormat.load.
-        if (name === "load") return () => queue(() => void (isLoaded = true));
+        if (name === "load") return () => queue(reading(() => void (isLoaded = true)));
         if (!["columnWidth", "rowHeight", "wrapText"].includes(String(name))) return Reflect.get(target, name, own) as unknown;
         if (!isLoaded) throw new Error(`${String(name)} was not loaded`);
         if (name === "columnWidth") return looks.widths[column] ?? STANDARD_WIDTH;

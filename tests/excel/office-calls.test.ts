@@ -53,11 +53,12 @@ test("what the manifest does not require is asked for before it is used", () => 
     versionNeeded("spills"),
     versionNeeded("run", "cells", "selection", "sheets", "sheet-looks", "sheet-settings", "sheet-rules"),
     versionNeeded("run", "cells", "selection", "mending"),
+    versionNeeded("error-cells"),
     versionNeeded("run", "cells", "selection", "pictures"),
   ];
   // How ready sheets are set up takes no newer Excel than their cells; only blocks set together do.
   expect(versionNeeded("sheets", "sheet-looks", "sheet-settings", "sheet-rules")).toBe("1.8");
-  versions.splice(2, 0, versionNeeded("areas"));
+  versions.splice(2, 0, versionNeeded("areas"), versionNeeded("undo-group"));
   expect(asked).toEqual(versions.map((version) => `ExcelApi ${version ?? ""}`));
 });
 

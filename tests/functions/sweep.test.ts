@@ -107,6 +107,31 @@ test("functions.json is valid against the documented metadata, and functions.js 
   expect([...functions.keys()].sort()).toEqual(json.functions.map(({ id }) => id).sort());
 });
 
+test("each list of values that an argument names is there once, each is named, and each value in it is taken", () => {
+  interface Listed { readonly id: string; readonly values: readonly { readonly name: string; readonly stringValue: string }[] }
+  const json = functionsJson(catalogue) as {
+    readonly functions: readonly {
+      readonly id: string; readonly parameters: readonly { readonly name: string; readonly customEnumId?: string }[];
+    }[];
+    readonly enums: readonly Listed[];
+  };
+  const ids = json.enums.map(({ id }) => id);
+  expect(new Set(ids).size).toBe(ids.length);
+  const named = json.functions.flatMap(({ id, parameters }) => parameters.flatMap(({ name, customEnumId }) =>
+    (customEnumId === undefined ? [] : [{ id, name, list: customEnumId }])));
+  expect(new Set(named.map(({ list }) => list))).toEqual(new Set(ids));
+  for (const { id, name, list } of named) {
+    const declaration = catalogue.find((one) => one.id === id);
+    const example = declaration?.examples.find((one) => !("fails" in one));
+    for (const { stringValue } of json.enums.find((one) => one.id === list)?.values ?? []) {
+      const cells = argumentsOf(declaration!, { ...example!.given, [name]: stringValue } as never);
+      const answer = call(declaration!, cells.map((cell) => cell ?? undefined));
+      // A value that is not one of its argument's is refused by a sentence that begins with the argument.
+      expect([id, name, stringValue, isFailed(answer) && answer.says.startsWith(`${name}: `)]).toEqual([id, name, stringValue, false]);
+    }
+  }
+});
+
 test("names are legal, unique, and nothing a sheet would take for a cell or a function of its own", () => {
   const ids = catalogue.map(({ id }) => id);
   expect(new Set(ids).size).toBe(ids.length);

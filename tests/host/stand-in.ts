@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
-import { createContext, runInContext } from "node:vm";
+import { type Context, createContext, runInContext } from "node:vm";
 
 export type WorksheetFunction = (...cells: readonly unknown[]) => unknown;
 
@@ -17,10 +17,16 @@ const errorCodes = {
   invalidReference: "#REF!",
 };
 
-/** What functions.js associates when it is run where there is nothing but the language and a stand-in for the host. */
-export const associated = (file = builtFunctions): ReadonlyMap<string, WorksheetFunction> => {
+/**
+ * What functions.js associates when it is run where there is nothing but the language and a stand-in for the host; `prepare` changes the
+ * language beforehand.
+ */
+export const associated = (
+  file = builtFunctions, prepare: (context: Context) => void = () => undefined,
+): ReadonlyMap<string, WorksheetFunction> => {
   const functions = new Map<string, WorksheetFunction>();
   const context = createContext(Object.create(null), { codeGeneration: { strings: false, wasm: false } });
+  prepare(context);
   const CellError = runInContext(
     "(class extends Error { constructor(code, message) { super(message ?? code); this.code = code; } })",
     context,

@@ -1,9 +1,11 @@
 import { createHash } from "node:crypto";
 import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
+import Ajv from "ajv";
 import { version } from "../../package.json";
 import { readyFileName, readyWorkbooks } from "../../src/sheets/ready-workbooks";
 import { manifestFaults } from "../manifest/manifest-faults";
+import metadataSchema from "../functions/metadata-schema.json";
 import { hostedFolder, type HostedFolder } from "./hosted-folder";
 
 const project = path.resolve(__dirname, "../..");
@@ -43,6 +45,18 @@ describe.each(addresses)("the folder for %s", (address) => {
   test("names this machine in no file but where the page asks whether it is on it, and the engine knows a link by it", () => {
     const naming = at(address).names.filter((name) => /localhost|127\.0\.0\.1/i.test(at(address).text(name)));
     expect(naming.filter((name) => !/^(on-site|web)[.][0-9a-f]{16}[.]js$/.test(name))).toEqual([]);
+  });
+
+  test("leads from each function of functions.json to its place in the reference", () => {
+    const described = JSON.parse(at(address).text("functions.json")) as { readonly functions: readonly { readonly helpUrl: string }[] };
+    const reference = at(address).text("reference.html");
+    expect(described.functions.length).toBeGreaterThan(50);
+    const lost = described.functions.filter(({ helpUrl }) => {
+      const [page, anchor] = helpUrl.split("#");
+      return page !== `${address}/reference.html` || !reference.includes(` id="${anchor}"`);
+    });
+    expect(lost).toEqual([]);
+    expect(new Ajv({ strict: false }).compile(metadataSchema)(described)).toBe(true);
   });
 
   test("is told of, with the file to read first", () => {
@@ -223,6 +237,24 @@ describe("in the folder for a host", () => {
       expect(policy).toMatch(/^default-src 'none';/);
       expect(told().get(name)?.["Content-Security-Policy"]).toBe(policy);
     }
+  });
+
+  test("the text for the host says that the header for the web is needed, and the command to check it names the address", () => {
+    const text = hosted().text("hosting.txt");
+    expect(text).toContain(`curl -sI -H "Origin: https://excel.officeapps.live.com" "${addresses[0]}/functions.json"`);
+    expect(text).toContain("Access-Control-Allow-Origin is no option");
+    expect(text).toContain("The manifest stays XML.");
+  });
+
+  test("the pane's policy allows the frame that the platform's script asks in whom to trust, from the script's own address", () => {
+    // Its place there: the base path of the script and this name, in an iframe that is added to the page.
+    const platform = readFileSync(path.join(project, "node_modules/@microsoft/office-js/dist/excel-web-16.00.debug.js"), "utf8");
+    expect(platform).toMatch(/getOfficeJsBasePath\(\) \+ 'AgaveErrorUX\/index\.html#'/);
+    expect(platform).toContain("hostUserTrustIframe.setAttribute('src', agaveErrorUXPath");
+    const page = hosted().text("taskpane.html");
+    const [, origin = ""] = /<script[^>]* src="(https:\/\/[^/]+)\//.exec(page) ?? [];
+    expect(origin).toMatch(/^https:/);
+    expect(page).toContain(`frame-src ${origin};`);
   });
 
   test("the version rules name this version and the places to raise it", () => {

@@ -9,6 +9,7 @@ import { inserted, takenBack } from "../../src/pane/insertion";
 import { laidOut } from "../../src/pane/laid-out";
 import type { Workbook } from "../../src/workbook/workbook";
 import { closeWorkbooks, openedWorkbook } from "../workbook/opened-workbook";
+import type { CellHost } from "../../src/pane/host";
 import { standingHost } from "./standing-host";
 
 const SIGNIFICANT = 10;
@@ -212,10 +213,12 @@ test("nothing is put into a spilled table, nor past the end of the sheet, nor wi
 test("a host that refuses to show lengths as on a tape has the insert, and it can be taken back", async () => {
   const workbook = await openedWorkbook({ Mine: { A1: "mine" } });
   const before = cellsOf(workbook);
-  const cells = {
-    ...standingHost(workbook, "Mine", "B2").cells,
-    showTape: async (): Promise<never> => {
-      throw new Error("the sheet is protected");
+  const { cells: plain } = standingHost(workbook, "Mine", "B2");
+  const cells: CellHost = {
+    ...plain,
+    insert: async (block) => {
+      await plain.write([block]);
+      return { hideTape: async () => undefined, refused: "the sheet is protected." };
     },
   };
   const { says, left } = await inserted(declared("STORYPOLE"), cells, never);

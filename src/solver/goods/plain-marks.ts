@@ -24,5 +24,6 @@ const oneSign = (text: string): string =>
 export const plainMarks = (text: string): string =>
   (ASCII.test(text) ? text.toLowerCase() : oneSign(text))
     .trim()
-    .replace(/(?<=\p{Nd})\s+(?=\p{Nd})/gu, " ")
-    .replace(/(?<!\p{Nd})\s+|\s+(?!\p{Nd})/gu, "");
+    // Not by looking behind: browsers of older Macs do not read a file with that in it.
+    .replace(/(\p{Nd}?)\s+(?=(\p{Nd})?)/gu, (_, before: string, after?: string) =>
+      before !== "" && after !== undefined ? `${before} ` : before);
