@@ -12,7 +12,7 @@ const NOTHING = lengthOf(0, "in");
 const joined = (ranges: readonly Stretch[]): readonly Stretch[] => {
   const found: Stretch[] = [];
   for (const range of [...ranges].sort((one, other) => one.from.cmp(other.from))) {
-    const last = found.at(-1);
+    const last = found[found.length - 1];
     if (last === undefined || range.from.gt(last.to)) found.push(range);
     else if (range.to.gt(last.to)) found[found.length - 1] = { from: last.from, to: range.to };
   }

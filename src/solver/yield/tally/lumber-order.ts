@@ -60,7 +60,7 @@ const placed = (piece: OrderPiece): Placed | Problem<OrderFault> => {
   if (grade === "") return problem("piece-without-grade", { piece: name });
   const rough = roughFor(thickness);
   if (rough !== undefined) return { piece, rough, boards: { length, width, thickness: rough.rough, quantity } };
-  const thickest = ROUGH_THICKNESSES.at(-1)!;
+  const thickest = ROUGH_THICKNESSES[ROUGH_THICKNESSES.length - 1]!;
   return problem("too-thick", { piece: name, thickness, rough: thickest.name, dressed: thickest.dressed });
 };
 
