@@ -35,9 +35,10 @@ export const cardsPart = (
   page: Document, found: ShownCards | string | undefined, { savePage, cards }: DrawingsHost, say: (text: string) => void,
 ): readonly HTMLElement[] => {
   const print = cards?.print;
-  if (found === undefined || (savePage === undefined && print === undefined)) return [];
-  if (typeof found === "string") return [element(page, "p", found, "quiet")];
-  const { at, pieces, job } = found;
+  if (found === undefined) return [];
+  const says = savePage === undefined && print === undefined ? (cards?.lacks ?? "") : found;
+  if (typeof says === "string") return says === "" ? [] : [element(page, "p", says, "quiet")];
+  const { at, pieces, job } = says;
   const byPage = (): readonly (readonly string[])[] => cardsByPage(pieces, { job, date: dayOf(new Date()), caution: SAW_CAUTION });
   const title = `${placeText(at)} cut cards`;
   return [element(page, "p", [

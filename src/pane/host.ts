@@ -170,6 +170,8 @@ export interface CardsHost {
   readonly withWood?: (at: Place, pieces: readonly CutPiece[]) => readonly CutPiece[];
   /** Prints cards as SVG text, page by page. */
   readonly print?: (pages: readonly (readonly string[])[]) => void;
+  /** What cannot be done with them here and what would do, in a sentence. */
+  readonly lacks?: string;
 }
 
 /** What a host can do with a drawing; what it cannot is left out. */

@@ -97,3 +97,31 @@ test(
   },
   browserTime,
 );
+
+test(
+  "the pane prints the cut cards of the marks selected, card by card those that the tickets print",
+  async () => {
+    const { page, faults } = await openedSheet(pages, {});
+    await page.evaluate(() => {
+      window.print = () => undefined;
+    });
+    const RISERS = ["Fit: risers, step 1", "Fit: risers, steps 2, 3, 4 and 5", "Fit: risers, steps 6 to 10", "Fit: risers, steps 11 to 14"];
+    await printCards(page, RISERS);
+    const sections = page.locator("#tickets .cut-cards");
+    const tickets = await sections.evaluateAll((all) => all.map((one) => one.innerHTML));
+    // Five treads, two to a page.
+    expect(tickets).toHaveLength(3);
+    await page.evaluate(async () => {
+      document.querySelector("#tickets")?.replaceChildren();
+      const { treadsheetBook } = globalThis as unknown as { treadsheetBook: { select: (sheet: string, cell: string) => Promise<void> } };
+      await treadsheetBook.select("Fit", "CA8");
+    });
+    await page.getByRole("tab", { name: "Drawings" }).click();
+    await page.getByRole("button", { name: "Print cut cards" }).click();
+    expect(await sections.evaluateAll((all) => all.map((one) => one.innerHTML))).toEqual(tickets);
+    // Where the page prints there is no need to save it first.
+    expect(await page.getByRole("button", { name: "Save cut cards as page" }).count()).toBe(0);
+    expect(faults).toEqual([]);
+  },
+  browserTime,
+);
