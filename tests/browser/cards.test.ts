@@ -3,7 +3,7 @@ import type { Page } from "playwright-core";
 import { textWidth } from "../../src/drawing/cards/letter-widths";
 import { openedPages, type Opened } from "./opened-page";
 import { seriousFaults } from "./serious-faults";
-import { openedSheet } from "./shown-book";
+import { goTo, openedSheet } from "./shown-book";
 
 const browserTime = 400_000;
 
@@ -111,11 +111,8 @@ test(
     const tickets = await sections.evaluateAll((all) => all.map((one) => one.innerHTML));
     // Five treads, two to a page.
     expect(tickets).toHaveLength(3);
-    await page.evaluate(async () => {
-      document.querySelector("#tickets")?.replaceChildren();
-      const { treadsheetBook } = globalThis as unknown as { treadsheetBook: { select: (sheet: string, cell: string) => Promise<void> } };
-      await treadsheetBook.select("Fit", "CA8");
-    });
+    await page.evaluate(() => document.querySelector("#tickets")?.replaceChildren());
+    await goTo(page, "Fit", "CA8");
     await page.getByRole("tab", { name: "Drawings" }).click();
     await page.getByRole("button", { name: "Print cut cards" }).click();
     expect(await sections.evaluateAll((all) => all.map((one) => one.innerHTML))).toEqual(tickets);
