@@ -39,7 +39,7 @@ const made = async (workbook: Workbook, address: string, sheet = "Own"): Promise
 };
 
 const HEADINGS = ["step", "run", "back", "front", "left offset"];
-/** Three openings: 36 x 10 and 36 1/2 x 10, square, and one whose diagonal cannot be: see below. */
+/** Three openings, square: 36, 36 1/2 and 37 wide, 10 deep. */
 const ROWS = [[1, 10, 36, 36, "square"], [2, 10, 36.5, 36.5, "square"], [3, 10, 37, 37, "square"]];
 const typed = (rows: readonly (readonly unknown[])[]): Record<string, string | number> =>
   Object.fromEntries(rows.flatMap((row, down) =>
@@ -71,7 +71,7 @@ test("a page is two cards, no higher and no wider than both papers together leav
 
 test("risers have cards, and a step whose readings disagree comes as a doubtful one, in its place", async () => {
   const headings = ["step", "height", "top", "bottom", "diagonal", "second diagonal"];
-  // By hand: both diagonals of 36 x 7 are 36.674; 40 instead of one of them is 3 3/8 too long.
+  // By hand: both diagonals of 36 x 7 are 36.674; 40 instead of one of them is 3.326 too long.
   const sound = Math.hypot(36, 7);
   const rows = [[1, 7, 36, 36, sound, sound], [2, 7, 36, 36, 40, sound], [3, 7, 36, 36, sound, sound]];
   const workbook = await openedWorkbook({ Own: { ...typed([headings, ...rows]), H1: "=STAIR.RISERMARKS(A1:F4)" } });
