@@ -1,6 +1,5 @@
 import type { Drawing } from "../drawing/plans/drawn-call";
-
-const escaped = (text: string): string => text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;");
+import { escaped, htmlPage } from "./html-page";
 
 /** A drawing a sheet, Letter or A4 lying, in black and at its own size. */
 const STYLE =
@@ -9,10 +8,5 @@ const STYLE =
   "svg { display: block; max-width: 100% } @media screen { body { margin: 8mm } section { margin-bottom: 8mm } }";
 
 /** A page of drawings that opens in any browser and prints there, to scale; each under whose it is. */
-export const drawingsPage = (title: string, drawings: readonly Drawing[]): string => {
-  const sections = drawings.map(({ svg }) => `<section><p>${escaped(title)}</p>${svg}</section>`);
-  return (
-    `<!doctype html>\n<html lang="en"><head><meta charset="utf-8"><title>${escaped(title)}</title><style>${STYLE}</style></head>` +
-    `<body>\n${sections.join("\n")}\n</body></html>\n`
-  );
-};
+export const drawingsPage = (title: string, drawings: readonly Drawing[]): string =>
+  htmlPage(title, STYLE, drawings.map(({ svg }) => `<section><p>${escaped(title)}</p>${svg}</section>`));

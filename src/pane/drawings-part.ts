@@ -1,10 +1,11 @@
 import { type Drawing, drawnSays } from "../drawing/plans/drawn-call";
-import type { Solve } from "./answer";
+import { button } from "./button";
+import { cardsAt, cardsPart } from "./cards-part";
 import { drawingsPage } from "./drawings-page";
 import { drawnPng } from "./drawn-png";
 import { drawnCell } from "./drawn-cell";
 import { element } from "./element";
-import type { CellHost, DrawingsHost, Place } from "./host";
+import type { PaneHost, Place } from "./host";
 import { messageOf } from "./message-of";
 import { placedDrawing } from "./placed-drawing";
 import { placeText } from "./place-text";
@@ -16,25 +17,19 @@ const NOTHING = `Select a cell of a table to see it drawn. ${drawnSays()}`;
 const svgElement = (page: Document, { svg }: Drawing): Node =>
   page.importNode(new DOMParser().parseFromString(svg, "image/svg+xml").documentElement, true);
 
-const button = (page: Document, name: string, act: () => void): HTMLButtonElement => {
-  const made = element(page, "button", name);
-  made.type = "button";
-  made.addEventListener("click", act);
-  return made;
-};
-
 /** The drawings of the table selected, following the selection while they are looked at. */
 export const drawingsTab = (
-  page: Document, cells: CellHost | undefined, solve: Solve | undefined, host: DrawingsHost | undefined, say: (text: string) => void,
+  page: Document, pane: Pick<PaneHost, "cells" | "sheets" | "solve" | "drawings">, say: (text: string) => void,
 ): Tab => {
   const name = "Drawings";
+  const { cells, solve, drawings: host = {} } = pane;
   if (cells === undefined || solve === undefined) {
     return { name, content: [element(page, "p", "There is no sheet here to draw a table of.", "quiet")] };
   }
   const says = element(page, "p", NOTHING, "quiet");
   says.setAttribute("role", "status");
   const drawn = element(page, "div", [], "drawings-shown");
-  const { save, savePage, print, place: put, lacks } = host ?? {};
+  const { save, savePage, print, place: put, lacks } = host;
   const refusedTo = (error: unknown): void => say(messageOf(error));
   const placed = async (at: Place, drawings: readonly Drawing[], which: number): Promise<void> => {
     const picture = await placedDrawing(at, drawings, which, cells, (one) => drawnPng(page, one));
@@ -67,16 +62,18 @@ export const drawingsTab = (
     const mine = asked;
     const place = await cells.selected();
     const found = place === undefined ? undefined : await drawnCell(place, cells, solve);
+    const cards = place === undefined ? undefined : await cardsAt(place, pane);
     // An answer that comes after another cell was selected is of no use.
     if (mine !== asked) return;
     const isThere = place !== undefined && Array.isArray(found);
     const text = isThere ? `The table at ${placeText(place)}.` : typeof found === "string" ? found : NOTHING;
     if (says.textContent !== text) says.textContent = text;
     const drawings = isThere ? (found as readonly Drawing[]) : [];
-    drawn.replaceChildren(...(isThere ? [
-      ...together(place, drawings),
-      ...drawings.map((one, which) => figure(place, drawings, one, which)),
-    ] : []));
+    drawn.replaceChildren(
+      ...(isThere ? together(place, drawings) : []),
+      ...cardsPart(page, cards, host, say),
+      ...(isThere ? drawings.map((one, which) => figure(place, drawings, one, which)) : []),
+    );
   };
   const refused = (error: unknown): void => void (says.textContent = messageOf(error));
   const ask = (): void => void follow().catch(refused);

@@ -1,11 +1,11 @@
 import { type Drawing, drawnCall, drawnCalls, type HeardCall, isDrawn } from "../drawing/plans/drawn-call";
 import { stairTable } from "../drawing/plans/stair-table";
 import type { Solve } from "./answer";
-import { type CellsPart, formulaBlocks } from "./formula-blocks";
 import { type FormulaTree, formulaTree, treeParts } from "./formula/formula-tree";
 import { sheetFunctions } from "./formula/sheet-functions";
-import { isKnown, ourFunction, workedOut, type WorkedCell, type WorkedRows } from "./formula/worked-out";
-import type { CellHost, HeldCells, Place } from "./host";
+import { type CellsOf, isKnown, ourFunction, workedOut } from "./formula/worked-out";
+import type { CellHost, Place } from "./host";
+import { cellsOfFormula, standingFormula } from "./standing-formula";
 
 /** A stair table is looked for so far up and down, and its labels so far to the left. */
 const ROWS_ABOUT = 200;
@@ -14,12 +14,8 @@ const COLUMNS_RIGHT = 3;
 /** As many as a sheet of Excel has (its specifications and limits). */
 const SHEET_ROWS = 1_048_576;
 
-const valuesOf = (cells: HeldCells): WorkedRows =>
-  cells.map((row) => row.map(({ value }): WorkedCell =>
-    typeof value === "object" && value !== null ? { code: value.error, message: value.says ?? "" } : value));
-
 /** The calls that a formula makes of functions with drawings, as they are given its cells. */
-const calledIn = (tree: FormulaTree, cellsOf: (part: FormulaTree) => WorkedRows | undefined, solve: Solve): readonly HeardCall[] => {
+const calledIn = (tree: FormulaTree, cellsOf: CellsOf, solve: Solve): readonly HeardCall[] => {
   const heard: HeardCall[] = [];
   const hearing: Solve = (id, cells) => {
     if (isDrawn(id)) heard.push({ id, cells });
@@ -35,16 +31,10 @@ const calledIn = (tree: FormulaTree, cellsOf: (part: FormulaTree) => WorkedRows 
 
 /** The calls that a cell's formula makes, or that of the cell it spilled from. */
 const callsOf = async (place: Place, host: CellHost, solve: Solve): Promise<readonly HeardCall[]> => {
-  const [spill] = await host.spills([place]);
-  const anchor: Place = spill ?? place;
-  const [[[held] = []] = []] = await host.read([{ ...anchor, rows: 1, columns: 1 }]);
-  const tree = held?.formula === undefined ? undefined : formulaTree(held.formula);
-  if (tree === undefined) return [];
-  const parts = treeParts(tree).filter((part): part is CellsPart => part.kind === "cells");
-  const blocks = await formulaBlocks(parts, anchor.sheet, host);
-  const read = await host.read(blocks);
-  const cells = new Map<FormulaTree, WorkedRows>(parts.map((part, which) => [part, valuesOf(read[which] ?? [])]));
-  return calledIn(tree, (part) => cells.get(part), solve);
+  const standing = await standingFormula(place, host);
+  const tree = standing === undefined ? undefined : formulaTree(standing.formula);
+  if (standing === undefined || tree === undefined) return [];
+  return calledIn(tree, await cellsOfFormula(tree, standing.at.sheet, host), solve);
 };
 
 /** The drawings of the table that a cell belongs to; a sentence where there could be some, undefined where it belongs to none. */

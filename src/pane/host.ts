@@ -1,3 +1,4 @@
+import type { CutPiece } from "../drawing/cards/pieces";
 import type { CellPlace } from "../sheets/cell-address";
 import type { FileForm, ReadyWorkbook } from "../sheets/ready-workbooks";
 import type { PlainValue, SheetData } from "../sheets/sheet-data";
@@ -169,6 +170,18 @@ export interface Picture {
   readonly down: number;
 }
 
+/** What a host knows of cut cards and can do with them; what it cannot is left out. */
+export interface CardsHost {
+  /** Whose job they are of. */
+  readonly job?: () => string;
+  /** The pieces of the call at a cell, each with what it is cut from where the workbook says it. */
+  readonly withWood?: (at: Place, pieces: readonly CutPiece[]) => readonly CutPiece[];
+  /** Prints cards as SVG text, page by page. */
+  readonly print?: (pages: readonly (readonly string[])[]) => void;
+  /** What cannot be done with them here and what would do, in a sentence. */
+  readonly lacks?: string;
+}
+
 /** What a host can do with a drawing; what it cannot is left out. */
 export interface DrawingsHost {
   /** Saves SVG text as a file of that name; answers what came of it. */
@@ -179,6 +192,7 @@ export interface DrawingsHost {
   readonly print?: (drawing: Node) => void;
   /** Places a picture in the workbook; answers what came of it. */
   readonly place?: (picture: Picture) => Promise<string>;
+  readonly cards?: CardsHost;
   /** What cannot be done here and what would do, in a sentence. */
   readonly lacks?: string;
 }

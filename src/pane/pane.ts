@@ -141,7 +141,7 @@ export const pane = (page: Document, into: HTMLElement, shown: ShownCatalogue, h
     ...tabs(page, "Parts of the pane", [
       { name: "Job", content: [...job.parts, ...whyPart(page, cells, solve)], shown: job.draw },
       { name: "Functions", content: () => functionsPart(page, groups()) },
-      drawingsTab(page, cells, solve, host.drawings, heard.say),
+      drawingsTab(page, host, heard.say),
       { name: "Sheets", content: [...(ready === undefined ? [] : workbooksPart(page, ready, heard.act)), ...sheetsPart(page, add)] },
       { name: "Mend", content: mendPart(page, mend, mendSays) },
       { name: "About", content: () => aboutPart(page, shown, host.place, solve === undefined ? undefined : examplesSay(groups())) },

@@ -26,6 +26,7 @@ const solve: Solve = (id, args) => {
 show(outsideExcel);
 /** Where a file cannot be saved a picture in a sheet is what prints, and an Excel that takes none has neither. */
 const withoutFiles = (host: DrawingsHost | undefined): DrawingsHost => ({
+  cards: { lacks: "Cut cards are saved from Excel on Windows and on the web: open the workbook there." },
   lacks: host?.place === undefined
     ? "This Excel's pane saves no files, prints nothing and places no pictures: open the workbook in a newer Excel."
     : "This Excel's pane saves no files and does not print: place the drawing as a picture, then print the sheet.",

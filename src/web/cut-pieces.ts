@@ -1,11 +1,11 @@
-import { type CutPiece, isShown, pieces } from "../drawing/cards/pieces";
+import type { CutPiece } from "../drawing/cards/pieces";
 import type { Solve } from "../pane/answer";
 import type { FormulaTree } from "../pane/formula/formula-tree";
-import { workedArguments } from "../pane/formula/worked-arguments";
+import type { MarksCall } from "../pane/formula/marks-call";
+import { shownPieces } from "../pane/formula/shown-pieces";
 import type { WorkedCell, WorkedRows } from "../pane/formula/worked-out";
 import { cellAddress } from "../sheets/cell-address";
 import type { Workbook } from "../workbook/workbook";
-import type { MarksCall } from "./marks-call";
 
 type Book = Pick<Workbook, "value" | "spill" | "errorMessage">;
 
@@ -27,25 +27,10 @@ const cellsOn = (book: Book, own: string) => (part: FormulaTree): WorkedRows | u
   );
 };
 
-const textOf = (cell: unknown): string => (cell === null || cell === undefined || typeof cell === "object" ? "" : String(cell));
-
 /** The pieces of a call of MARKS or RISERMARKS at a cell, or a sentence why they cannot be drawn. */
 export const cutPiecesAt = (
-  book: Book, sheet: string, address: string, { pieces: kind, formula }: MarksCall, solve: Solve,
-): readonly CutPiece[] | string => {
-  const name = kind === "treads" ? "MARKS" : "RISERMARKS";
-  const none = `No cards of ${name} at ${sheet} ${address}`;
-  const given = workedArguments(formula, cellsOn(book, sheet), solve);
-  if ("notKnown" in given) {
-    return (
-      `${none}: ${given.notKnown} cannot be worked out here. ` +
-      "Give the call cells in its place, or print batch pages."
-    );
-  }
-  const made = pieces(kind === "treads" ? "tread" : "riser", given);
-  if (typeof made === "string") return `${none}: ${made}.`;
-  const shown = book.spill(sheet, address).map((row) => row.map(textOf));
-  return isShown(made, shown)
-    ? made
-    : `${none}: what the sheet shows is not what its readings give now. Recalculate, or print batch pages.`;
-};
+  book: Book, sheet: string, address: string, call: MarksCall, solve: Solve,
+): readonly CutPiece[] | string =>
+  shownPieces({
+    call, where: `${sheet} ${address}`, cellsOf: cellsOn(book, sheet), shown: book.spill(sheet, address), instead: "print batch pages",
+  }, solve);

@@ -1,3 +1,4 @@
+import { dayOf } from "../pane/day-of";
 import { messageOf } from "../pane/message-of";
 import { question } from "../pane/question";
 import { holdsReadings } from "../readings/read-readings";
@@ -16,7 +17,7 @@ import type { OpenWorkbook } from "./open-workbook";
 import { place } from "./place";
 import { EXCEL, savedFile } from "./saved-file";
 import { textOf } from "./text-table";
-import { backupName, backupText, dayOf, fileName } from "./workbook-files";
+import { backupName, backupText, fileName } from "./workbook-files";
 import type { WorkbookShelf } from "./workbook-shelf";
 
 const saveAs = (name: string, text: string): void => savedFile(name, text, "application/json");

@@ -90,7 +90,7 @@ const start = async (): Promise<void> => {
   };
   const ready = readyWorkbooksHost(metadata, built, book.settled, open, shelf);
   const about = { place: "beside this sheet", hasTitle: true, hasStart: true, lacks: [] } as const;
-  const drawings = drawingsHost(open.name, book.data);
+  const drawings = drawingsHost(open.name, book);
   pane(document, place("pane"), shown, { ...about, solve, ...host, sheets, workbooks: ready, drawings });
   readyWorkbooksDialog(ready, say);
   await book.settled();

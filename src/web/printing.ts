@@ -1,5 +1,6 @@
+import { dayOf } from "../pane/day-of";
 import { element } from "../pane/element";
-import type { CutPiece } from "../drawing/cards/pieces";
+import { cardsByPage, type CutPiece } from "../drawing/cards/pieces";
 import type { Solve } from "../pane/answer";
 import { type Ticket, tickets } from "../sheets/tickets";
 import { filterSentence } from "../workbook/filter-sentence";
@@ -7,16 +8,16 @@ import type { SheetPage } from "../workbook/page/sheet-page";
 import { cardPages } from "./card-pages";
 import { chosenTickets, type ChosenSteps, type TicketForm } from "./chosen-tickets";
 import { cutPiecesAt } from "./cut-pieces";
+import { formulasIn } from "./formulas-in";
 import { isInvented } from "./is-invented";
 import { lineOver } from "./line-over";
-import { marksCall } from "./marks-call";
+import { marksCall } from "../pane/formula/marks-call";
 import { pageMarks } from "./page-marks";
 import { place } from "./place";
 import { printedPage } from "./printed-page";
 import { sheetPages } from "./sheet-pages";
 import { ticketPages } from "./ticket-pages";
 import { withWood } from "./wood-of-pieces";
-import { dayOf } from "./workbook-files";
 
 const INVENTED = "The demo's job, people and prices are invented.";
 
@@ -43,8 +44,7 @@ interface Batch {
 /** The batches of the marks in the workbook, or why there are none. */
 const ticketsOf = ({ book, solve }: Printed): readonly Batch[] | string => {
   const { sheets } = book.data();
-  const formulas = sheets.flatMap(({ name, cells }) =>
-    Object.entries(cells).flatMap(([address, { formula }]) => (formula === undefined ? [] : [{ sheet: name, address, formula }])));
+  const formulas = formulasIn({ sheets });
   const found = sheets.flatMap(({ name, cells }) =>
     Object.entries(cells).flatMap(([address, { formula = "" }]) => {
       const call = marksCall(formula);
@@ -93,7 +93,8 @@ const ticketSections = (
   const why = found.find((one): one is string => typeof one === "string");
   if (why !== undefined) return why;
   const job = isInvented(book.data()) ? `${name()}, invented` : name();
-  return cardPages(document, (found as readonly (readonly CutPiece[])[]).flat(), { job, date: dayOf(new Date()), caution: sawCaution });
+  const facts = { job, date: dayOf(new Date()), caution: sawCaution };
+  return cardPages(document, cardsByPage((found as readonly (readonly CutPiece[])[]).flat(), facts));
 };
 
 const sheetSections = (printed: Printed, names: readonly string[]): readonly HTMLElement[] =>

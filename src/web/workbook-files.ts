@@ -1,3 +1,4 @@
+import { dayOf } from "../pane/day-of";
 import { messageOf } from "../pane/message-of";
 import { workbookData, type WorkbookData } from "../workbook/workbook-data";
 import { workbookName } from "./free-name";
@@ -14,12 +15,6 @@ const ENDING = /\.(?:json|xl\w*|csv|tsv|txt)$/i;
 /** What a saved file has behind the workbook's name, and what browsers add to a second one of that name. */
 const DATE_BEHIND = /\s+\d{4}-\d{2}-\d{2}$/;
 const COPY_BEHIND = /\s*\(\d+\)$/;
-
-const TWO_DIGITS = 2;
-const padded = (part: number): string => String(part).padStart(TWO_DIGITS, "0");
-
-/** A day as it stands in the name of a file: 2026-11-29, by the clock of this place. */
-export const dayOf = (moment: Date): string => `${moment.getFullYear()}-${padded(moment.getMonth() + 1)}-${padded(moment.getDate())}`;
 
 /** The name under which a workbook is saved, with the day; `ending` says as what. */
 export const fileName = (name: string, moment: Date, ending = ".json"): string =>

@@ -1,9 +1,9 @@
+import { dayOf } from "../pane/day-of";
 import { element } from "../pane/element";
 import { messageOf } from "../pane/message-of";
 import { MOST_NAME } from "./free-name";
 import { place } from "./place";
 import type { BookRecord } from "./records";
-import { dayOf } from "./workbook-files";
 
 /** What the list of workbooks can do. */
 export interface ListedWorkbooks {

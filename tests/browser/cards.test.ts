@@ -3,7 +3,7 @@ import type { Page } from "playwright-core";
 import { textWidth } from "../../src/drawing/cards/letter-widths";
 import { openedPages, type Opened } from "./opened-page";
 import { seriousFaults } from "./serious-faults";
-import { openedSheet } from "./shown-book";
+import { goTo, openedSheet } from "./shown-book";
 
 const browserTime = 400_000;
 
@@ -93,6 +93,31 @@ test(
     await saved.setContent(readFileSync(await (await saving).path(), "utf8"));
     expect(await saved.locator(".cut-cards svg text").count()).toBeGreaterThan(700);
     for (const format of ["Letter", "A4"]) expect(pageCount(await saved.pdf({ format }))).toBe(7);
+    expect(faults).toEqual([]);
+  },
+  browserTime,
+);
+
+test(
+  "the pane prints the cut cards of the marks selected, card by card those that the tickets print",
+  async () => {
+    const { page, faults } = await openedSheet(pages, {});
+    await page.evaluate(() => {
+      window.print = () => undefined;
+    });
+    const RISERS = ["Fit: risers, step 1", "Fit: risers, steps 2, 3, 4 and 5", "Fit: risers, steps 6 to 10", "Fit: risers, steps 11 to 14"];
+    await printCards(page, RISERS);
+    const sections = page.locator("#tickets .cut-cards");
+    const tickets = await sections.evaluateAll((all) => all.map((one) => one.innerHTML));
+    // Five treads, two to a page.
+    expect(tickets).toHaveLength(3);
+    await page.evaluate(() => document.querySelector("#tickets")?.replaceChildren());
+    await goTo(page, "Fit", "CA8");
+    await page.getByRole("tab", { name: "Drawings" }).click();
+    await page.getByRole("button", { name: "Print cut cards" }).click();
+    expect(await sections.evaluateAll((all) => all.map((one) => one.innerHTML))).toEqual(tickets);
+    // Where the page prints there is no need to save it first.
+    expect(await page.getByRole("button", { name: "Save cut cards as page" }).count()).toBe(0);
     expect(faults).toEqual([]);
   },
   browserTime,

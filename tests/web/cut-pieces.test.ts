@@ -1,7 +1,7 @@
 /** @jest-environment ./tests/workbook/engine-environment.cjs */
 import { demo } from "../../src/sheets/demo/demo";
 import { cutPiecesAt } from "../../src/web/cut-pieces";
-import { marksCall } from "../../src/web/marks-call";
+import { marksCall } from "../../src/pane/formula/marks-call";
 import { withWood } from "../../src/web/wood-of-pieces";
 import { standIn } from "../../src/workbook/stand-in";
 import type { Workbook } from "../../src/workbook/workbook";

@@ -20,6 +20,17 @@ export const isShown = (made: readonly CutPiece[], shown: readonly (readonly str
   return rows.length === held.length && rows.every((row, place) => words(row) === words(held[place] ?? []));
 };
 
+const ON_A_PAGE = 2;
+
+/** Whose cards they are, of which day, and what stands under every title. */
+export type CardsOf = Omit<CardFacts, "card" | "cards">;
+
 /** A card for each of the pieces, numbered in their order. */
-export const cutCards = (made: readonly CutPiece[], facts: Omit<CardFacts, "card" | "cards">): readonly string[] =>
+export const cutCards = (made: readonly CutPiece[], facts: CardsOf): readonly string[] =>
   made.map((piece, place) => cutCard(piece, { ...facts, card: place + 1, cards: made.length }));
+
+/** The cards as they are printed, page by page. */
+export const cardsByPage = (made: readonly CutPiece[], facts: CardsOf): readonly (readonly string[])[] => {
+  const cards = cutCards(made, facts);
+  return Array.from({ length: Math.ceil(cards.length / ON_A_PAGE) }, (_, place) => cards.slice(place * ON_A_PAGE, (place + 1) * ON_A_PAGE));
+};

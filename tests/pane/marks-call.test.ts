@@ -1,4 +1,4 @@
-import { marksCall } from "../../src/web/marks-call";
+import { marksCall } from "../../src/pane/formula/marks-call";
 
 test.each([
   ["=STAIR.MARKS(A4:G9,1.25)", "treads", "=STAIR.MARKS(A4:G9,1.25)"],
