@@ -24,7 +24,7 @@ export const BOOKS = {
   state: `L${FIRST}`,
   stateRows: `A${FIRST}:A${LAST}`,
   values: `L${FIRST}:L${LAST}`,
-  notes: `O${FIRST}:O${LAST}`,
+  notes: `N${FIRST}:N${LAST}`,
   aboutPart: `A${JOB - 1}`,
   about: `A${JOB}`,
   job: `B${JOB}`,

@@ -3,7 +3,7 @@ import { JOBCOST } from "../../functions/books/jobcost";
 import { RACK } from "../../functions/books/rack";
 import { RECONCILE } from "../../functions/books/reconcile";
 import { STOCKLEDGER } from "../../functions/books/stockledger";
-import { moves, planned } from "../../functions/tables";
+import { moves } from "../../functions/tables";
 import { MOVE_KINDS } from "../../solver/books/ledger/move";
 import { cellAddress, cellPlace } from "../cell-address";
 import { chosen, DAY, headingsOf, placesOf, spillOf, viewOf } from "../result-looks";
@@ -32,8 +32,7 @@ const WHY = [
   "item", "planned", "bought", "plannedCost", "spent", "priceVariance", "usageVariance", "scope", "charges", "wasteCost", "note",
 ] as const;
 const MOVE = ["date", "job", "item", "quantity", "unit", "cost", "kind", "to", "invoice", "of", "share"] as const;
-const STATE = ["value", "onTheRack", "average", "note"] as const;
-const PLAN = ["item", "quantity", "unit", "price", "net", "gross"] as const;
+const STATE = ["value", "onTheRack", "note"] as const;
 const PART = Array.from({ length: MOVE.length + STATE.length - 1 }, () => "");
 
 /** Stands for the money of a row that cannot be: looked up, an error is one thing in one spreadsheet and another in the next. */
@@ -57,17 +56,17 @@ const answers = (money: string): readonly Answer[] => [
   { over: ["D", "E"], name: "by price", value: total("price variance"), from: BOOKS.why, format: SIGNED_MONEY, under: money },
   { over: ["F", "F"], name: "by usage", value: total("usage variance"), from: BOOKS.why, format: SIGNED_MONEY, under: money },
   { over: ["G", "G"], name: "by scope", value: total("scope"), from: BOOKS.why, format: SIGNED_MONEY, under: money },
-  { over: ["H", "H"], name: "by charges", value: total("charges"), from: BOOKS.why, format: SIGNED_MONEY, under: money },
+  { over: ["H", "I"], name: "by charges", value: total("charges"), from: BOOKS.why, format: SIGNED_MONEY, under: money },
   {
-    over: ["I", "K"], name: "do they add up?", from: BOOKS.why, under: "price + usage + scope + charges", isText: true,
+    over: ["J", "K"], name: "do they add up?", from: BOOKS.why, under: "the four causes", isText: true,
     value: `IF(ABS(${over}-(${explained}))<0.005,"✓ to the cent","✗ "&TEXT(${over}-(${explained}),"0.00")&" out")`,
   },
   {
-    over: ["L", "N"], name: "rows that cannot be", from: BOOKS.state, isText: true, under: "the note says why",
+    over: ["L", "M"], name: "rows that cannot be", from: BOOKS.state, isText: true, under: "the note says why",
     value: `IF(${wrong}=0,"✓ none","✗ "&${wrong})`,
   },
   {
-    over: ["O", "O"], name: "names alike: same goods?", from: BOOKS.state, isText: true, under: "the note says which",
+    over: ["N", "N"], name: "names alike: same goods?", from: BOOKS.state, isText: true, under: "the note says which",
     value: `IF(${alike}=0,"✓ none","○ "&${alike})`,
   },
 ];
@@ -76,7 +75,10 @@ const answers = (money: string): readonly Answer[] => [
 const state = (): string => {
   const [row = 1, ...shown] = placesOf(STOCKLEDGER, "row", ...STATE);
   const column = (place: number): string => `XLOOKUP(r,n,CHOOSECOLS(s,${place}),"")`;
-  return `LET(l,${LEDGER}#,s,IF(ISERROR(l),"${WRONG}",l),n,CHOOSECOLS(s,${row}),r,SEQUENCE(ROWS(${BOOKS.stateRows}),1,2),HSTACK(${shown.map(column).join()}))`;
+  return (
+    `LET(l,${LEDGER}#,s,IF(ISERROR(l),"${WRONG}",l),n,CHOOSECOLS(s,${row}),r,SEQUENCE(ROWS(${BOOKS.stateRows}),1,2),` +
+    `HSTACK(${shown.map(column).join()}))`
+  );
 };
 
 /** The wood of the plans, a board each, and under it what else of the bid has a price. */
@@ -109,13 +111,15 @@ const costedHours = (): string =>
   `c,IF(${BOOKS.hoursCost}="",ROUND(q*INDEX(l,1,4),2),${BOOKS.hoursCost}),a,${costed},` +
   `IF(AND(INDEX(l,1,1)="",${BOOKS.hours}=""),a,VSTACK(a,HSTACK("","labour","hour",q,"",c,0,0,0,""))))`;
 
+const titled = (at: string, title: string): Block => ({ at, style: "part", rows: [[title, ...PART]] });
+
 const typedBlocks = (filling: Filling): readonly Block[] => [
-  { at: "A7", style: "part", rows: [[`Moves of goods, a row each, as the papers have them; ${moneyOf(filling)}`, ...PART]] },
+  titled("A7", `Moves of goods, a row each, as the papers have them; ${moneyOf(filling)}`),
   {
     at: BOOKS.headings, headings: true, numbers: [3, 5, 10], inputs: MOVE.map((_, place) => place), formats: { 0: DAY, 5: MONEY },
     rows: [headingsOf(moves, ...MOVE), ...Array.from({ length: BOOKS.rows }, (_, row) => filling.moves[row] ?? MOVE.map(() => ""))],
   },
-  { at: BOOKS.aboutPart, style: "part", rows: [["This job, and the month for Register", ...PART]] },
+  titled(BOOKS.aboutPart, "This job, and the month for Register"),
   { at: BOOKS.about, inputs: [1], rows: [["job in the moves", filling.booked]] },
   {
     at: below(BOOKS.about), numbers: [1], inputs: [1], formats: { 1: MONEY },
@@ -140,13 +144,13 @@ const blocks = (filling: Filling): readonly Block[] => {
   const why = chosen(RECONCILE, `${RECONCILED}#`, ...WHY);
   return [
     ...typedBlocks(filling),
-    { at: "L8", headings: true, numbers: [0, 1, 2], rows: [["value", "on the rack", "average", "note"]] },
+    { at: "L8", headings: true, numbers: [0, 1], rows: [["value", "on rack", "note"]] },
     { at: BOOKS.state, rows: [[`=${passing(LEDGER, state())}`]] },
-    { at: BOOKS.whyPart, style: "part", rows: [["Why this job cost what it did: all its goods, with their freight and tax; a plus is against you", ...PART]] },
+    titled(BOOKS.whyPart, "Why this job cost what it did: all its goods, with their freight and tax; a plus is against you"),
     { at: BOOKS.why, rows: [[`=${passing(RECONCILED, why)}`]] },
-    { at: BOOKS.causesPart, style: "part", rows: [["From the bid to what it cost, hours with it", ...PART]] },
+    titled(BOOKS.causesPart, "From the bid to what it cost, hours with it"),
     { at: BOOKS.causesAt, rows: [[`=${passing(COSTED, passing(ALL_BID, bidToBook))}`]] },
-    { at: BOOKS.rackPart, style: "part", rows: [["On the rack, of every job", ...PART]] },
+    titled(BOOKS.rackPart, "On the rack, of every job"),
     { at: BOOKS.rack, rows: [[`=${passing(LEDGER, call(RACK, unit, read))}`]] },
     { at: "AA7", style: "part", rows: [["Planned, of every stair: all that Order and Cut plan buy"]] },
     { at: PLANNED, rows: [[`=VSTACK('Cut plan'!${ALL_BOUGHT}#)`]] },
@@ -166,8 +170,8 @@ const blocks = (filling: Filling): readonly Block[] => {
 /** Every move of goods with what it is worth; why this job cost more or less than planned; what lies on the rack. */
 export const books = (filling: Filling): SheetData => {
   const { unit } = filling;
-  const planFormats = { quantity: DECIMALS, price: MONEY, net: DECIMALS, gross: DECIMALS };
-  const shownPlan = Object.fromEntries(PLAN.flatMap((key, place) => (key in planFormats ? [[place, planFormats[key as "net"]]] : [])));
+  // Quantity, price, net and gross.
+  const planFormats = { 1: DECIMALS, 3: MONEY, 4: DECIMALS, 5: DECIMALS };
   return page({
     name: "Books",
     title: `="Books: "&${JOB.job}`,
@@ -176,7 +180,7 @@ export const books = (filling: Filling): SheetData => {
       "Money as on the paper. Each row says what it is worth; below stands why this job cost what it did, and what lies on the rack.",
     answers: answers(moneyOf(filling)),
     heights: { 8: 34 },
-    widths: { A: 116, B: 104, C: 124, D: 72, E: 74, F: 78, G: 88, H: 76, I: 72, J: 100, K: 60, L: 78, M: 62, N: 68, O: 330 },
+    widths: { A: 112, B: 84, C: 118, D: 70, E: 70, F: 74, G: 102, H: 60, I: 60, J: 84, K: 50, L: 72, M: 52, N: 400 },
     lists: [{ cells: BOOKS.kinds, options: MOVE_KINDS }],
     verdicts: [BOOKS.values],
     totals: [
@@ -185,7 +189,7 @@ export const books = (filling: Filling): SheetData => {
     ],
     blocks: blocks(filling),
     spills: [
-      { at: BOOKS.state, rows: BOOKS.rows, formats: { 0: MONEY, 2: MONEY }, styles: { 0: "right", 1: "right", 2: "right" } },
+      { at: BOOKS.state, rows: BOOKS.rows, formats: { 0: MONEY }, styles: { 0: "right", 1: "right" } },
       ...viewOf(RECONCILE, WHY, BOOKS.why, BOOKS.goods, unit),
       ...spillOf(BIDVARIANCE, BOOKS.causesAt, BOOKS.causes, unit),
       ...spillOf(RACK, BOOKS.rack, BOOKS.goods, unit),
@@ -193,7 +197,7 @@ export const books = (filling: Filling): SheetData => {
       ...spillOf(STOCKLEDGER, LEDGER, BOOKS.rows, unit),
       ...spillOf(JOBCOST, COSTED, BOOKS.goods, unit),
       { at: "AA9", rows: 16, formats: { 2: MONEY, 3: DECIMALS, 4: DECIMALS } },
-      ...["BA9", "BH9"].map((at) => ({ at, rows: BOOKS.goods, formats: shownPlan })),
+      ...["BA9", "BH9"].map((at) => ({ at, rows: BOOKS.goods, formats: planFormats })),
     ],
   });
 };

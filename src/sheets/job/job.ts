@@ -93,11 +93,11 @@ const SHEETS = ({ unit }: Filling): readonly Asked[] => [
     answer: 'Quote!D4&IF(Quote!D4=1," part, "," parts, ")&Quote!E4&IF(Quote!E4=1," alternate"," alternates")',
   },
   {
-    sheet: "Books", asks: "Did it come out so?", from: "Books!A4", verdict: "Books!I4",
+    sheet: "Books", asks: "Did it come out so?", from: "Books!A4", verdict: "Books!J4",
     answer: 'TEXT(ABS(Books!C4),"#,##0.00")&IF(Books!C4<0," under"," over")&" the plan"',
   },
   {
-    sheet: "Register", asks: "Where did the month's money go?", from: "Register!A4", verdict: "Register!N4",
+    sheet: "Register", asks: "Where did the month's money go?", from: "Register!A4", verdict: "Register!J4",
     answer:
       'Register!A4&": "&TEXT(SUM(FILTER(CHOOSECOLS(Register!A8#,12),(CHOOSECOLS(Register!A8#,1)=Register!A4)*' +
       '(CHOOSECOLS(Register!A8#,2)="total"))),"#,##0.00")',

@@ -226,7 +226,7 @@ const FIGURES: Readonly<Record<string, () => readonly Figure[]>> = {
     ),
   ],
   "cost of the goods of the job": () => [
-    sum(column("Books", "CD8", "cost")), at("Books", "AH8", "total", "spent"), cell("Register", "Q4"),
+    sum(column("Books", "CD8", "cost")), at("Books", "AH8", "total", "spent"), cell("Register", "P4"),
     Number(at("Books", "A94", "actual", "amount")) - Number(cell("Books", "B61")),
   ],
   "value on the rack": () => [at("Books", "A108", "total", "value"), registered("2026-04", "rack", "closing")],

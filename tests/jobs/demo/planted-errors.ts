@@ -33,7 +33,7 @@ const figures = (): Readonly<Record<string, CellValue>> => ({
   "what the job cost": spilled("Books", "A94", "actual", "amount"),
   "value on the rack": spilled("Books", "A108", "total", "value"),
   "cost of jobs in the month": book.value("Register", "D4"),
-  "this job so far": book.value("Register", "Q4"),
+  "this job so far": book.value("Register", "P4"),
   "the price on Job": book.value("Job", "G4"),
   "the wood to buy on Job": book.value("Job", "F4"),
   ...Object.fromEntries(["A4", "A5", "C4", "E4", "E5"].map((address) => [`Check ${address}`, book.value("Check", address)] as const)),

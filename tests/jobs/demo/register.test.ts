@@ -42,7 +42,8 @@ test.each(MONTHS)("every figure of %s on Register is a sum of rows of the ledger
     const late = within.filter(({ kind, value }) => kind === "freight" && typeof value === "number" && place === "Oak stair");
     expect(row["bought"]).toBeCloseTo(sumOf(purchases, "cost"), 9);
     expect(row["freight"]).toBeCloseTo(sumOf(purchases, "charges") + sumOf(late, "value"), 9);
-    expect(row["returned"]).toBeCloseTo(sumOf(within.filter(({ kind, from: source }) => kind === "return" && source === place), "value"), 9);
+    const sentBack = within.filter(({ kind, from: source }) => kind === "return" && source === place);
+    expect(row["returned"]).toBeCloseTo(sumOf(sentBack, "value"), 9);
     expect(row["in"]).toBeCloseTo(sumOf(arrived, "value"), 9);
     expect(row["out"]).toBeCloseTo(sumOf(gone, "value"), 9);
   }
@@ -70,7 +71,7 @@ test("SUMIFS of the spreadsheet's own works on the register, also after a row is
   }).map(([address, value]) => [address, { value }])));
   await book.settled();
   expect(book.value("Register", "Y1")).toBeCloseTo(1361.4, 9);
-  expect(book.value("Register", "Q4")).toBeCloseTo(1373.4, 9);
+  expect(book.value("Register", "P4")).toBeCloseTo(1373.4, 9);
   expect([book.value("Books", "L37"), book.value("Books", "M37")]).toEqual([0.3, 406]);
 }, ENGINE_TIME);
 
@@ -81,20 +82,20 @@ test("a row that cannot be says so beside itself, and no strip shows a sum witho
   await other.settled();
   expect(other.value("Books", "L4")).toBe("✗ 1");
   expect(other.value("Books", "L22")).toBe("✗");
-  expect(String(other.value("Books", "O22"))).toMatch(/^nails: 900 to issue on 2026-03-04 and 500 on the rack/);
-  expect(["A4", "C4", "I4"].map((address) => other.value("Books", address))).toEqual(["–", "–", "–"]);
-  expect(["A4", "B4", "N4", "Q4"].map((address) => other.value("Register", address))).toEqual(["–", "–", "–", "–"]);
+  expect(String(other.value("Books", "N22"))).toMatch(/^nails: 900 to issue on 2026-03-04 and 500 on the rack/);
+  expect(["A4", "C4", "J4"].map((address) => other.value("Books", address))).toEqual(["–", "–", "–"]);
+  expect(["A4", "B4", "J4", "P4"].map((address) => other.value("Register", address))).toEqual(["–", "–", "–", "–"]);
   other.put("Books", { D22: { value: 84 }, C29: { value: "oak blnak 42" } });
   await other.settled();
-  expect(String(other.value("Books", "O4"))).toMatch(/^○ \d/);
-  expect(String(other.value("Books", "O29"))).toContain("same goods?");
+  expect(String(other.value("Books", "N4"))).toMatch(/^○ \d/);
+  expect(String(other.value("Books", "N29"))).toContain("same goods?");
 }, ENGINE_TIME);
 
 test("a month that is none of them is no month of zeros, and without one it is the last", async () => {
   const other = await openedData({ version: 1, sheets: demo }, builtFunctions());
   other.put("Books", { B62: { value: "2026-05" } });
   await other.settled();
-  expect(["A4", "B4", "N4"].map((address) => other.value("Register", address))).toEqual(["–", "–", "–"]);
+  expect(["A4", "B4", "J4"].map((address) => other.value("Register", address))).toEqual(["–", "–", "–"]);
   other.put("Books", { B62: { value: "" } });
   await other.settled();
   expect([other.value("Register", "A4"), other.value("Register", "B4")]).toEqual(["2026-04", 12]);
