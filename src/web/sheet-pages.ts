@@ -33,8 +33,6 @@ const lookOn = (made: HTMLElement, look: OwnLook | undefined): void => {
 const UNBROKEN = 30;
 /** Notes and other long texts are broken, everything else stays on its line. */
 const isLong = (text: string): boolean => text.length > UNBROKEN;
-/** What a column of long texts makes do with, broken into more lines, rather than go on to a table of its own: in pixels. */
-const LEAST_OF_NOTES = 80;
 
 const widthOf = (cells: Cells, rows: readonly number[], column: number): number => {
   const lengths = rows.map((row) => {
@@ -55,8 +53,7 @@ const inParts = (cells: Cells, rows: readonly number[], columns: readonly number
   let room = LYING - own;
   for (const column of others) {
     const width = widthOf(cells, rows, column);
-    const least = rows.some((row) => isLong(cells.get(row)?.get(column)?.text ?? "")) ? LEAST_OF_NOTES : width;
-    if (least > room && (parts.at(-1)?.length ?? 0) > 1) {
+    if (width > room && (parts.at(-1)?.length ?? 0) > 1) {
       parts.push([first]);
       room = LYING - own;
     }

@@ -52,7 +52,7 @@ const alike = `SUM(--ISNUMBER(SEARCH("same ",${BOOKS.notes})))`;
 const answers = (money: string): readonly Answer[] => [
   { over: ["A", "A"], name: "planned", value: total("planned cost"), from: BOOKS.why, format: MONEY, under: money },
   { over: ["B", "B"], name: "spent", value: total("spent"), from: BOOKS.why, format: MONEY, under: money },
-  { over: ["C", "C"], name: "over the plan", value: over, from: BOOKS.why, format: SIGNED_MONEY, under: `${money}, + costs you` },
+  { over: ["C", "C"], name: "over the plan", value: over, from: BOOKS.why, format: SIGNED_MONEY, under: "+ costs you" },
   { over: ["D", "E"], name: "by price", value: total("price variance"), from: BOOKS.why, format: SIGNED_MONEY, under: money },
   { over: ["F", "F"], name: "by usage", value: total("usage variance"), from: BOOKS.why, format: SIGNED_MONEY, under: money },
   { over: ["G", "G"], name: "by scope", value: total("scope"), from: BOOKS.why, format: SIGNED_MONEY, under: money },
@@ -62,12 +62,8 @@ const answers = (money: string): readonly Answer[] => [
     value: `IF(ABS(${over}-(${explained}))<0.005,"✓ to the cent","✗ "&TEXT(${over}-(${explained}),"0.00")&" out")`,
   },
   {
-    over: ["L", "M"], name: "rows that cannot be", from: BOOKS.state, isText: true, under: "the note says why",
-    value: `IF(${wrong}=0,"✓ none","✗ "&${wrong})`,
-  },
-  {
-    over: ["N", "N"], name: "names alike: same goods?", from: BOOKS.state, isText: true, under: "the note says which",
-    value: `IF(${alike}=0,"✓ none","○ "&${alike})`,
+    over: ["L", "N"], name: "rows to look at", from: BOOKS.state, isText: true, under: "see notes",
+    value: `IF(${wrong}>0,"✗ "&${wrong}&" bad",IF(${alike}>0,"○ "&${alike}&" alike","✓ none"))`,
   },
 ];
 
