@@ -6,13 +6,16 @@ import { cellAddress, cellPlace } from "./cell-address";
 import { ANGLE, DECIMALS, MILLIMETRES, MIXED, MONEY, PERCENT, SIXTEENTHS, type Spill, type SpilledHeadings } from "./sheet-builder";
 import type { StyleName } from "./sheet-data";
 
+/** A day, as it cannot be misread. */
+export const DAY = "yyyy-mm-dd";
+
 const FORMATS: Readonly<Partial<Record<ResultKind, string>>> = {
   length: SIXTEENTHS,
   reading: SIXTEENTHS,
   angle: ANGLE,
   rate: PERCENT,
   money: MONEY,
-  date: "yyyy-mm-dd",
+  date: DAY,
   value: MIXED,
 };
 

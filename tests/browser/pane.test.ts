@@ -249,7 +249,7 @@ test(
     // By hand: 13 blanks at 54 and one nosing at 19.50.
     expect(await value(page, "Order", "C4")).toBe(721.5);
     await page.getByRole("button", { name: "Add Books" }).click();
-    await said(page, "Added Books, and Cut plan and Fit, which it reads. They read");
+    await said(page, "Added Books, and Cut plan, Fit, Takeoff and Bid, which it reads. They read");
     expect(await value(page, "Books", "AB9")).toBe(13);
     expect(faults).toEqual([]);
   },

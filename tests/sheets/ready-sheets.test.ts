@@ -9,7 +9,7 @@ const names = (name: string, taken: readonly string[], standing = none): readonl
 
 test("the ready sheets are the demo's, in the order of the job, and say what they read", () => {
   expect(readySheets.map(({ name, reads }) => [name, reads])).toEqual([
-    ["Job", ["Survey", "Layout", "Check", "Order", "Cut plan", "Fit", "Takeoff", "Bid", "Quote", "Books"]],
+    ["Job", ["Survey", "Layout", "Check", "Order", "Cut plan", "Fit", "Takeoff", "Bid", "Quote", "Books", "Register"]],
     ["Survey", ["Job"]],
     ["Layout", ["Job", "Survey"]],
     ["Check", ["Job", "Survey", "Layout"]],
@@ -19,7 +19,8 @@ test("the ready sheets are the demo's, in the order of the job, and say what the
     ["Takeoff", ["Job", "Layout", "Order", "Cut plan", "Bid"]],
     ["Bid", ["Job", "Takeoff"]],
     ["Quote", ["Job", "Bid"]],
-    ["Books", ["Job", "Cut plan"]],
+    ["Books", ["Job", "Cut plan", "Bid"]],
+    ["Register", ["Books"]],
   ]);
 });
 

@@ -72,10 +72,48 @@ const ITEMS = [
   ["labour", "included", 58, "hour"],
 ];
 
+/** Date, job, item, quantity, unit, cost, kind, to, invoice, of, share. */
+const MOVE_COLUMNS = 11;
+
+/** The name of the job in the moves of the shop. */
+const OAK = "Oak stair";
+
 /**
- * The demo's job: names, readings and prices are invented. Invoices: a blank spoiled and bought again dear, a board too many, one of two
- * sent back.
+ * The moves of an invented March 2026 and of 2 April; 46081 is 2026-02-28. A blank spoiled and bought again dear, its freight late; a
+ * board too many, of which one is sent back and one goes to the rack; an end of a skirt kept at its share; returns cut from strips on hand.
  */
+const MOVES = [
+  [46081, "", "strip 8 ft", 2, "each", 22, "opening"],
+  [46081, "", "screws", 200, "each", 22, "opening"],
+  [46081, "", "nails", 500, "each", 15, "opening"],
+  [46083, OAK, "oak blank 42", 13, "each", 708.5, "purchase", "", "A-101"],
+  [46083, OAK, "oak nosing 48", 1, "each", 19.5, "purchase", "", "A-101"],
+  [46083, OAK, "skirt 16 ft", 2, "each", 176, "purchase", "", "A-101"],
+  [46083, OAK, "rail 14 ft", 1, "each", 96, "purchase", "", "A-101"],
+  [46083, "", "", "", "", 40, "freight", "", "A-101"],
+  [46083, "", "", "", "", 1040, "invoice total", "", "A-101"],
+  [46084, "", "poplar 16 ft", 4, "each", 152, "purchase", "", "B-7"],
+  [46084, OAK, "poplar 10 ft", 1, "each", 21.5, "purchase", "", "B-7"],
+  [46084, OAK, "poplar 16 ft", 3, "each", "", "issue"],
+  [46085, OAK, "screws", 52, "each", "", "issue"],
+  [46085, OAK, "nails", 84, "each", "", "issue"],
+  [46085, OAK, "strip 8 ft", 2, "each", "", "issue"],
+  [46086, OAK, "cove", 52, "ft", 59.8, "purchase", "", "C-12"],
+  [46086, OAK, "adhesive", 5, "each", 42, "purchase", "", "C-12"],
+  [46086, OAK, "protection sheets", 3, "each", 42, "purchase", "", "C-12"],
+  [46087, "Ash hall", "screws", 60, "each", "", "issue"],
+  [46090, OAK, "oak blank 42", 1, "each", "", "scrap"],
+  [46091, OAK, "oak blank 42", 1, "each", 61, "purchase", "", "D-3"],
+  [46093, "", "poplar 16 ft", 1, "each", 38, "return", "", "B-7"],
+  [46094, OAK, "poplar 16 ft", 1, "each", "", "transfer", "rack"],
+  [46094, OAK, "skirt end 24 in", 1, "each", "", "offcut", "rack", "", "skirt 16 ft", 0.125],
+  [46099, "shop", "sandpaper", 2, "box", 18, "purchase", "", "E-5"],
+  [46112, "", "poplar 16 ft", 1, "each", "", "count"],
+  [46112, "", "screws", 80, "each", "", "count"],
+  [46114, "", "", "", "", 12, "freight", "", "D-3"],
+].map((row) => Array.from({ length: MOVE_COLUMNS }, (_, place) => row[place] ?? ""));
+
+/** The demo's job: names, readings and prices are invented. */
 export const inventedJob: Filling = {
   unit: "in",
   job: "Oak stair (invented job)",
@@ -122,18 +160,12 @@ export const inventedJob: Filling = {
   terms: [["overhead on cost", 0.12], ["profit of price", 0.15], ["tax on price", 0.065]],
   roundUpTo: "",
   besides: [["white oak instead of red", 236.8, "material", "white oak"]],
-  invoices: [
-    ["oak blank 42", 13, 708.5],
-    ["oak blank 42", 1, 61],
-    ["oak nosing 48", 1, 19.5],
-    ["poplar 16 ft", 4, 152],
-    ["poplar 16 ft", -1, -38],
-    ["poplar 10 ft", 1, 21.5],
-    ["skirt 16 ft", 2, 176],
-    ["rail 14 ft", 1, 96],
-  ],
-  used: [["oak blank 42", 14], ["oak nosing 48", 1], ["poplar 16 ft", 2], ["poplar 10 ft", 1], ["skirt 16 ft", 2], ["rail 14 ft", 1]],
+  moves: MOVES,
+  booked: OAK,
+  hoursSpent: 26.5,
+  hoursCost: 1550.25,
+  month: "2026-03",
   trial:
-    "Type what is known in the yellow cells; everything else on the ten other sheets follows. Try it: type 9 for the run (B13) and " +
+    "Type what is known in the yellow cells; everything else on the eleven other sheets follows. Try it: type 9 for the run (B13) and " +
     "watch this line of answers. The job, people and prices are invented.",
 };

@@ -1,3 +1,4 @@
+import { JOB } from "../job/job";
 import type { Filling } from "../job/filling";
 
 /** Rough rises in millimetres: stringers dropped by tread less floor, 7 mm; the fifth sub-tread is the low one. */
@@ -109,9 +110,12 @@ export const inventedMetricJob: Filling = {
   terms: [["overhead on cost", 0.12], ["profit of price", 0.15], ["tax on price", 0.2]],
   roundUpTo: "",
   besides: [],
-  invoices: [],
-  used: [],
+  moves: [],
+  booked: `=${JOB.job}&""`,
+  hoursSpent: "",
+  hoursCost: "",
+  month: "",
   trial:
-    "Type what is known in the yellow cells; everything else on the ten other sheets follows. Clear them, sheet by sheet, for a job of " +
-    "your own. The job, people and prices are invented.",
+    "Type what is known in the yellow cells; everything else on the eleven other sheets follows. Clear them, sheet by sheet, for a job " +
+    "of your own. The job, people and prices are invented.",
 };

@@ -1,3 +1,4 @@
+import { JOB } from "../job/job";
 import type { OfAllFlights, OfOneFlight } from "../job/flight-of-several";
 import type { FlightsFilling } from "../job/flights";
 import type { TurnedFilling } from "../job/turned-job";
@@ -149,8 +150,11 @@ const SHOP_FLOOR: OfAllFlights = {
   terms: [["overhead on cost", 0.1], ["profit of price", 0.2], ["tax on price", 0.1]],
   roundUpTo: "",
   besides: [],
-  invoices: [],
-  used: [],
+  moves: [],
+  booked: `=${JOB.job}&""`,
+  hoursSpent: "",
+  hoursCost: "",
+  month: "",
 };
 
 /** An invented job in millimetres, bid and not yet bought: an L-shaped stair with a landing, closed below and open above. */

@@ -48,10 +48,14 @@ export interface Filling {
   readonly roundUpTo: Entry;
   /** What is bid beside the stairs, and alternates: item, cost, kind, option. */
   readonly besides: Rows;
-  /** Item, quantity, cost. */
-  readonly invoices: Rows;
-  /** Item, quantity. */
-  readonly used: Rows;
+  /** Date, job, item, quantity, unit, cost, kind, to, invoice, of, share. */
+  readonly moves: Rows;
+  /** The name of the job in the moves, the hours it took and what they cost. */
+  readonly booked: Entry;
+  readonly hoursSpent: Entry;
+  readonly hoursCost: Entry;
+  /** The month that is closed, 2026-03; empty: the last of the moves. */
+  readonly month: Entry;
   /** What to do, said on Job, where the job is an invented one. */
   readonly trial?: string;
   /** Where the stair is one flight of several: what it has from the sheet of the whole stair. */

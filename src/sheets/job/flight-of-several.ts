@@ -11,7 +11,9 @@ export type OfOneFlight = Pick<
 >;
 
 /** What Bid and Books have, once for all flights. */
-export type OfAllFlights = Pick<Filling, "items" | "terms" | "roundUpTo" | "besides" | "invoices" | "used">;
+export type OfAllFlights = Pick<
+  Filling, "items" | "terms" | "roundUpTo" | "besides" | "moves" | "booked" | "hoursSpent" | "hoursCost" | "month"
+>;
 
 /** Sizes of a layout that every flight takes from the whole stair. */
 const SIZES = [

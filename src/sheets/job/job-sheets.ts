@@ -9,9 +9,10 @@ import { job } from "./job";
 import { layout } from "./layout";
 import { order } from "./order";
 import { quote } from "./quote";
+import { register } from "./register";
 import { survey } from "./survey";
 import { takeoff } from "./takeoff";
 
 /** The linked sheets of a job, in the order of the work. */
 export const jobSheets = (filling: Filling): readonly SheetData[] =>
-  [job, survey, layout, check, order, cutPlan, fit, takeoff, bid, quote, books].map((sheet) => sheet(filling));
+  [job, survey, layout, check, order, cutPlan, fit, takeoff, bid, quote, books, register].map((sheet) => sheet(filling));

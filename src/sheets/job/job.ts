@@ -93,8 +93,14 @@ const SHEETS = ({ unit }: Filling): readonly Asked[] => [
     answer: 'Quote!D4&IF(Quote!D4=1," part, "," parts, ")&Quote!E4&IF(Quote!E4=1," alternate"," alternates")',
   },
   {
-    sheet: "Books", asks: "Did it come out so?", from: "Books!A4", verdict: "Books!K4",
-    answer: 'TEXT(ABS(Books!E4),"#,##0.00")&IF(Books!E4<0," under"," over")&" the plan"',
+    sheet: "Books", asks: "Did it come out so?", from: "Books!A4", verdict: "Books!J4",
+    answer: 'TEXT(ABS(Books!C4),"#,##0.00")&IF(Books!C4<0," under"," over")&" the plan"',
+  },
+  {
+    sheet: "Register", asks: "Where did the month's money go?", from: "Register!A4", verdict: "Register!J4",
+    answer:
+      'Register!A4&": "&TEXT(SUM(FILTER(CHOOSECOLS(Register!A8#,12),(CHOOSECOLS(Register!A8#,1)=Register!A4)*' +
+      '(CHOOSECOLS(Register!A8#,2)="total"))),"#,##0.00")',
   },
 ];
 
@@ -140,13 +146,13 @@ const blocks = (filling: Filling): readonly Block[] => [
       toSheet(sheet), asks, unless(from, answer), null, unless(from, verdict),
     ]),
   },
-  { at: "A19", style: "part", rows: [["To buy", ""]] },
+  { at: "A20", style: "part", rows: [["To buy", ""]] },
   {
-    at: "A20",
+    at: "A21",
     rows: [["=IFERROR(HSTACK(CHOOSECOLS('Cut plan'!Q8#,3)&\" × \"&CHOOSECOLS('Cut plan'!Q8#,1),CHOOSECOLS('Cut plan'!Q8#,5)),\"–\")"]],
   },
-  { at: "D19", style: "part", rows: [["What fails as framed, and why", "", "", "", ""]] },
-  { at: "D20", rows: [[FAILS]] },
+  { at: "D20", style: "part", rows: [["What fails as framed, and why", "", "", "", ""]] },
+  { at: "D21", rows: [[FAILS]] },
 ];
 
 const OWN =
@@ -162,7 +168,7 @@ export const job = (filling: Filling): SheetData =>
     answers: answers(filling),
     widths: { A: 162, B: 162, C: 8, D: 94, E: 184, F: 122, G: 120, H: 128 },
     hidesGridLines: true,
-    verdicts: ["H8:H18"],
+    verdicts: ["H8:H19"],
     lists: [
       { cells: "B10", options: CODE_CHOICES.map(({ id }) => id) },
       { cells: "B15", options: ["none", "left", "right", "both"] },
@@ -172,7 +178,7 @@ export const job = (filling: Filling): SheetData =>
     spills: [
       { at: "B11", rows: 1, formats: { 0: lengthFormat(filling.unit) } },
       { at: "B13", rows: 2, formats: { 0: lengthFormat(filling.unit) } },
-      { at: "B20", rows: 14, formats: { 0: MONEY } },
+      { at: "B21", rows: 14, formats: { 0: MONEY } },
     ],
   });
 

@@ -3,6 +3,7 @@ import { TAKEOFF_ITEMS, TAKEOFF_UNITS } from "../../solver/takeoff/items";
 import { words } from "../../solver/words";
 import type { SheetData } from "../sheet-data";
 import type { Filling } from "./filling";
+import { JOB } from "./job";
 import { jobSheets } from "./job-sheets";
 
 /** What a person is asked before a job of their own: lengths are numbers in the unit. */
@@ -41,7 +42,7 @@ const ownFilling = ({ job, unit, code, totalRise, run, width, openEnd }: Asking)
   balusterWidth: "", railHours: "", beadDiameter: "", cartridge: "",
   items: items(unit),
   terms: ["overhead on cost", "profit of price", "tax on price"].map((label) => [label, ""]), roundUpTo: "", besides: [],
-  invoices: [], used: [],
+  moves: [], booked: `=${JOB.job}&""`, hoursSpent: "", hoursCost: "", month: "",
 });
 
 /** The linked sheets of a job of one's own. */

@@ -37,9 +37,8 @@ export const quote = (filling: Filling): SheetData =>
   page({
     name: "Quote",
     title: `="Quote: "&${JOB.job}&IF(${JOB.customer}="","",", for "&${JOB.customer})`,
-    says:
-      "Type costs, terms and alternates on Bid. Parts add up to the total, to the cent; beside an alternate stands what it adds or " +
-      "saves.",
+    // Read by the customer: costs, terms and alternates are typed on Bid.
+    says: "The parts add up to the total, to the cent. Beside an alternate stands what it adds or saves.",
     answers: answers(moneyOf(filling)),
     widths: { A: 230, B: 130, C: 100, D: 100, E: 110 },
     totals: [`A9:E${8 + ROWS}`],

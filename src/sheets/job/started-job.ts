@@ -7,7 +7,7 @@ import { type AskedJob, ownJob } from "./own-job";
 import { PRICED } from "./takeoff";
 
 /** Sheets that stand once in a workbook, for all its stairs. */
-export const SHARED: readonly string[] = ["Bid", "Quote", "Books"];
+export const SHARED: readonly string[] = ["Bid", "Quote", "Books", "Register"];
 
 /** A formula of the workbook that gathers every stair, and what a further stair adds to it. */
 export interface Gathering {

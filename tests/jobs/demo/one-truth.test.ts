@@ -75,6 +75,15 @@ const found = (item: string, what: "framed" | "designed"): CellValue =>
 /** A length as the check writes it, with + or - where it lies off the mark. */
 const written = (inches: CellValue): string => String([associated().get("TAPE")?.(inches, 16, false, true)].flat(2)[0]);
 
+/** Goods of the plan that Order and Cut plan buy; what else the bid has stands under them. */
+const WOODS = 6;
+
+/** A figure of a month at a place, on Register. */
+const registered = (month: string, where: string, heading: string): CellValue => {
+  const [headings = [], ...rows] = book.spill("Register", "A8");
+  return rows.find((row) => row[0] === month && row[1] === where)?.[headings.indexOf(heading)] ?? null;
+};
+
 /** Every figure that stands more than once in the demo, and each place it stands at. */
 const FIGURES: Readonly<Record<string, () => readonly Figure[]>> = {
   "total rise": () => [
@@ -168,12 +177,12 @@ const FIGURES: Readonly<Record<string, () => readonly Figure[]>> = {
   "goods planned": () => [
     [...ordered("item"), ...bought("item")],
     column("Books", "AA8", "item"),
-    column("Books", "AH8", "item").slice(0, -1),
+    column("Books", "AH8", "item").slice(0, WOODS),
   ],
   "quantities planned": () => [
     [...ordered("quantity"), ...bought("quantity")],
     column("Books", "AA8", "quantity"),
-    column("Books", "AH8", "planned").slice(0, -1),
+    column("Books", "AH8", "planned").slice(0, WOODS),
   ],
   "prices planned": () => [[...ordered("price"), ...bought("price")], column("Books", "AA8", "price")],
   "cost of the blanks": () => [cell("Order", "C4"), sum(ordered("cost")), sum(column("Takeoff", "AM48", "cost"))],
@@ -187,7 +196,7 @@ const FIGURES: Readonly<Record<string, () => readonly Figure[]>> = {
   ],
   "cost of all that is planned": () => [
     Number(cell("Order", "C4")) + Number(at("Cut plan", "AA26", "cost")) + Number(at("Cut plan", "AI26", "cost")),
-    at("Books", "AH8", "total", "planned cost"),
+    sum(column("Books", "AH8", "planned cost").slice(0, WOODS)),
     sum(["AM48", "AM66", "AM84"].flatMap((anchor) => column("Takeoff", anchor, "cost"))),
   ],
   "board feet planned": () => [sum([...ordered("gross"), ...bought("gross")]), sum(column("Books", "AA8", "gross"))],
@@ -203,15 +212,24 @@ const FIGURES: Readonly<Record<string, () => readonly Figure[]>> = {
     at("Bid", "AH8", "direct", "cost"),
     sum(["AM8", "AM28", "AM48", "AM66", "AM84", "AM102"].flatMap((anchor) => column("Takeoff", anchor, "cost"))),
   ],
+  "goods of the bid": () => [
+    at("Books", "AH8", "total", "planned cost"),
+    Number(at("Bid", "AH8", "materials", "cost")),
+  ],
+  "cost bid": () => [at("Books", "A94", "bid", "amount"), at("Bid", "AH8", "direct", "cost")],
   "spent over plan": () => [
-    cell("Books", "E4"),
-    sum(typed("Books", 9, 22, "C")) - Number(at("Books", "AH8", "total", "planned cost")),
+    cell("Books", "C4"),
+    sum(column("Books", "CD8", "cost")) - Number(at("Books", "AH8", "total", "planned cost")),
     ["price variance", "usage variance", "scope", "on the rack", "charges"].reduce(
       (total, heading) => total + Number(at("Books", "AH8", "total", heading)),
       0,
     ),
   ],
-  used: () => [[...typed("Books", 26, 31, "B")].sort(), [...column("Books", "AH8", "used").slice(0, -1)].sort()],
+  "cost of the goods of the job": () => [
+    sum(column("Books", "CD8", "cost")), at("Books", "AH8", "total", "spent"), cell("Register", "P4"),
+    Number(at("Books", "A94", "actual", "amount")) - Number(cell("Books", "B61")),
+  ],
+  "value on the rack": () => [at("Books", "A108", "total", "value"), registered("2026-04", "rack", "closing")],
 };
 
 const CLOSE = 9;

@@ -70,7 +70,7 @@ describe("an invented L-shaped stair from survey to bid, by hand beside every fi
     for (const place of ["Flights!A2", "Job!A2", "Job 2!A2"]) expect(String(at(place))).toContain("people and prices are invented");
     expect(sheets.map(({ name }) => name)).toEqual([
       "Flights", "Job", "Survey", "Layout", "Check", "Order", "Cut plan", "Fit", "Takeoff", "Job 2", "Survey 2", "Layout 2", "Check 2",
-      "Order 2", "Cut plan 2", "Fit 2", "Takeoff 2", "Bid", "Quote", "Books",
+      "Order 2", "Cut plan 2", "Fit 2", "Takeoff 2", "Bid", "Quote", "Books", "Register",
     ]);
   });
 
