@@ -429,10 +429,16 @@ test.each([
   ["two returns, tapered", taperedOf(10, 10.75, 36, 37, "both"), 2],
 ] as const)("%s: where a cut ends at a heel its row says where the saw stops, and what is done by hand", (_, piece, open) => {
   const acts = [...actsOn(cardOf(piece)).values()].map((texts) => texts.join(" "));
-  const cuts = acts.filter((text) => /^(SAW|MITRE) (LEFT|RIGHT) END/.test(text) && text.includes("hand saw"));
+  const cuts = acts.filter((text) => /^(SAW|MITRE) (LEFT|RIGHT) END/.test(text) && /by hand|hand saw/i.test(text));
   // By hand: each open end has a cut to its heel and a mitre to its heel.
   expect(cuts).toHaveLength(2 * open);
-  for (const text of cuts) expect(text).toMatch(/^SAW.*stop .*kerf on (the )?face at.*rest by hand saw|^MITRE.*by hand saw/);
+  for (const text of cuts) {
+    expect(text).toMatch(/^SAW.*kerf on (the )?face (at|from).*push.*rest by hand|^MITRE (LEFT|RIGHT) END HAND SAW \d/);
+  }
+  const said = cardOf(piece).texts.map(({ text }) => text).join(" ");
+  expect(said).toContain("a round blade may only begin it, and");
+  expect(said).toMatch(/stops (where|with) its kerf on the face (reaches mark \d|at the heel)/);
+  expect(said).toContain("clamp long stick");
 });
 
 test("no text of 200 cards touches another, a line, a circle or the margin", () => {
