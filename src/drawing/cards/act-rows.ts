@@ -293,8 +293,11 @@ const fitted = (acts: readonly ActText[], remarks: readonly Remark[], room: Room
   return smaller.find((made) => fits(made) && isUnbroken(made)) ?? largest;
 };
 
-/** The acts in cutting order, each with a box to tick. */
-export const actRows = (acts: readonly ActText[], remarks: readonly Remark[], room: Room): readonly Drawn[] => {
+const remarksDrawn = (said: readonly Placed[], top: number): readonly Drawn[] =>
+  said.map(({ rank, text: words, x, line: on }) =>
+    text([x, baseline(top + (on + 0.5) * REMARK_PITCH, SMALLEST)], words, { size: SMALLEST, isBold: isHeavy(rank), part: "remark" }));
+
+const rowsBelow = (acts: readonly ActText[], remarks: readonly Remark[], room: Room): readonly Drawn[] => {
   const [all, needed] = [fitted(acts, remarks, room), fitted(acts, remarks.filter(({ isSpare }) => isSpare !== true), room)];
   const isFree = all.sizes.pitch >= needed.sizes.pitch && all.height <= room.bottom - room.top;
   const { sizes, rows, remarks: said } = isFree ? all : needed;
@@ -307,10 +310,18 @@ export const actRows = (acts: readonly ActText[], remarks: readonly Remark[], ro
       line([[room.left, top], [room.right, top]], WEIGHT.tape),
     ];
   });
+  return [...drawn, ...remarksDrawn(said, top)];
+};
+
+/** The acts in cutting order, each with a box to tick; over them what is chosen first. */
+export const actRows = (acts: readonly ActText[], remarks: readonly Remark[], room: Room): readonly Drawn[] => {
+  const first = remarks.filter(({ isFirst }) => isFirst === true);
+  if (first.length === 0) return rowsBelow(acts, remarks, room);
+  const said = remarkLines(first, room, sizesOf(LOWEST));
+  const top = room.top + linesOf(said) * REMARK_PITCH;
   return [
-    ...drawn,
-    ...said.map(({ rank, text: words, x, line: on }) =>
-      text([x, baseline(top + (on + 0.5) * REMARK_PITCH, SMALLEST)], words, { size: SMALLEST, isBold: isHeavy(rank), part: "remark" }),
-    ),
+    ...remarksDrawn(said, room.top),
+    line([[room.left, top], [room.right, top]], WEIGHT.tape),
+    ...rowsBelow(acts, remarks.filter(({ isFirst }) => isFirst !== true), { ...room, top }),
   ];
 };

@@ -1,5 +1,6 @@
 import { LAID, LEAVE_THE_LINE, ON_THE_FACE } from "../../functions/act-words";
 import type { PieceAct } from "../../functions/cut-pieces";
+import { otherEnd } from "../../solver/fit/acts";
 import { markedLength } from "../../solver/length/marked-length";
 import type { Unit } from "../../solver/length/length";
 
@@ -72,18 +73,27 @@ export type Saying = "full" | "terse" | "short";
 type Shorter = readonly (readonly [RegExp, string])[];
 
 const FROM_TO: Shorter = [[/^from (mark \d+) to (mark \d+)$/, "$1 to $2"]];
+/** A blade lowered short of the heel and pushed to the fence cuts against its turning; pulled toward the heel it would climb. */
+const TO_HEEL = /^stop the saw where its kerf on the face reaches mark (\d+), the rest by hand saw$/;
+/** A table or a mitre saw follows no scribed line: common practice, no source. */
+const SCRIBED: Shorter = [[/^saw outside the line, plane to the riser$/, "by band saw or plane: saw outside the line, plane to the riser"]];
+const BEGUN = "begin with the kerf on the face at mark $1, push to the fence; the rest by hand saw";
+/** What a mitre is sawn with stands before its degrees. */
+const BY_HAND = /^by hand saw(?:: |$)/;
 /** What a card of many acts says in fewer words, without leaving any of it out. */
 const SHORTER: Readonly<Record<Saying, Shorter>> = {
-  full: FROM_TO,
+  full: [...FROM_TO, ...SCRIBED, [TO_HEEL, BEGUN]],
   terse: [
     ...FROM_TO,
-    [/^stop the saw where its kerf on the face reaches (mark \d+), the rest by hand saw$/,
-      "stop with the kerf on the face at $1, the rest by hand saw"],
+    ...SCRIBED,
+    [TO_HEEL, BEGUN],
     [/^of a long stick ripped (.*) wide$/, "long stick, $1 wide"],
   ],
   short: [
     [/^from mark (\d+) to mark (\d+)$/, "marks $1 to $2"],
-    [/^stop the saw where its kerf on the face reaches mark (\d+), the rest by hand saw$/, "stop kerf on face at $1, rest by hand saw"],
+    ...SCRIBED,
+    [TO_HEEL, "kerf on face from $1, push; rest by hand"],
+    // What a round blade may do of it stands under the acts or in the foot.
     [/^by hand saw: .*$/, "by hand saw"],
     // How wide stands with how thick and how long, under the acts.
     [/^of a long stick ripped (.*) wide$/, "outer edge toward you"],
@@ -106,6 +116,8 @@ const notesOf = (row: PieceAct, length: Saying): string[] =>
 /** A mitre as it is counted from the edge, which its picture has. */
 const FROM_EDGE = / \([\d.]+° from the [a-z ]+\)/;
 
+const TO_THE_RIGHT = "top of the blade to the right";
+
 const isPlain = (tilt: string): boolean => tilt === "" || tilt === "upright";
 
 /**
@@ -118,10 +130,13 @@ export const actText = (row: PieceAct, unit: Unit, length: Saying): ActText => {
   const swing = length !== "full" ? row.cells.swing.replace(FROM_EDGE, "") : row.cells.swing;
   const [tilted = "", ...shown] = tilt.split("; ");
   const tiltRuns = isPlain(tilt) ? [] : [...setting(tilted), ...words(shown)];
-  const notes = notesOf(row, length);
+  const said = notesOf(row, length);
+  const isByHand = said.some((part) => BY_HAND.test(part));
+  const notes = said.map((part) => part.replace(BY_HAND, "")).filter((part) => part !== "");
   // A width and an angle side by side would be taken for one another.
   const width = row.act?.kind === "mitre the return" ? notes.splice(0, 1) : [];
   const first = [
+    ...(isByHand ? [strong("HAND SAW")] : []),
     ...tapeRuns(row, unit),
     ...words(width),
     ...words([hookOn, ...(swing === "" && offset === "" && tilt !== "upright" ? notes : [])]),
@@ -171,27 +186,39 @@ export const doubtsNamed = ([first]: readonly PieceAct[]): string =>
 export interface Remark {
   readonly text: string;
   readonly isLoud: boolean;
+  /** Chosen before anything is done: over the acts. */
+  readonly isFirst?: boolean;
   /** Says why, and not what: only where the acts lose no room to it. */
   readonly isSpare?: boolean;
 }
 
-const onCard = (part: string): Remark => ({
+const UNCHECKED = /^unchecked: (.*) would check this step$/;
+
+const onCard = (part: string, isCrowded: boolean): Remark => ({
   text: part
-    .replace(INSTEAD, "Instead of this card: pack $1; read the step anew")
-    .replace(/^unchecked: (.*) would check this step$/, "the readings at the stair are unchecked: $1 there would check them"),
+    .replace(INSTEAD, "Instead of this card: pack $1; read anew")
+    .replace(/ in at its (left|right) end/, '" thick at its $1 end')
+    .replace(/ mm at its (left|right) end/, " mm thick at its $1 end")
+    .replace(UNCHECKED, "the readings at the stair are unchecked: $1 there would check them"),
   isLoud: INSTEAD.test(part),
+  // Where rows have the least room what only asks for more shares a line with what is said below.
+  isFirst: INSTEAD.test(part) || (!isCrowded && UNCHECKED.test(part)),
 });
 
 /** The other way to the same end: turned about, a blade leant the other way is the same blade, and its near end goes the same way. */
 const tiltsLeftOnly = (acts: readonly PieceAct[]): readonly Remark[] => {
-  const sawn = acts.find(({ cells }) => cells.tilt.includes("top of the blade to the right"));
-  if (sawn?.act?.kind !== "saw end") return [];
-  const { near } = sawn.act.swing;
+  const sawn = acts.flatMap(({ act, cells }) => (act?.kind === "saw end" && cells.tilt.includes(TO_THE_RIGHT) ? [act] : []));
+  const [first, second] = sawn;
+  if (first === undefined) return [];
+  const { end, swing: { near } } = first;
+  const waste = second === undefined
+    ? `the waste is then on your ${otherEnd(end)}`
+    : `the waste of the ${end} end is then on your ${otherEnd(end)}, of the ${second.end} end on your ${otherEnd(second.end)}`;
   return [{
     isLoud: true,
     text:
-      `Saw tilts LEFT only: for a TILT to the RIGHT turn the board end for end, face up, ${near} to the fence; ` +
-      "tilt LEFT, handle the same way",
+      `If your saw tilts left only: for a TILT to the RIGHT turn the board end for end, face up, ${near} to the fence; ` +
+      `tilt LEFT, handle the same way; ${waste}; turn the board back after`,
   }];
 };
 
@@ -217,16 +244,24 @@ const sticks = (acts: readonly PieceAct[], thickness: number, unit: Unit): reado
   const long = acts.flatMap(({ act }) => (act?.kind === "end the return" ? [act.distance + Math.abs(act.innerLonger)] : []));
   const [wide, thick] = [mitred.width, thickness].map((length) => markedLength(length, unit)) as [string, string];
   return [{
-    isLoud: false, text: `stick for returns: ${wide} wide, ${thick} thick, well over ${atLeast(Math.max(...long), unit)} long, face up`,
+    isLoud: false, text: `returns: clamp long stick, ${wide} wide, ${thick} thick, well over ${atLeast(Math.max(...long), unit)}, face up`,
   }];
 };
 
+/** What the row of a mitre has no room for; of two it stands in the foot. */
+const mitreByHand = (acts: readonly PieceAct[], isCrowded: boolean): readonly Remark[] =>
+  isCrowded && acts.filter(({ act }) => act?.kind === "mitre").length === 1
+    ? [{ isLoud: false, text: "mitre: a round blade may only begin it, and stops with its kerf on the face at the heel" }]
+    : [];
+
 /** What was found out about the readings, which stands with the first act and is of the whole piece, and what holds of several acts. */
-export const remarks = (acts: readonly PieceAct[], thickness: number, unit: Unit): readonly Remark[] => {
+export const remarks = (acts: readonly PieceAct[], thickness: number, unit: Unit, isCrowded: boolean): readonly Remark[] => {
   const [first] = acts;
   const found = (first?.act?.kind === "rip" ? parts(first.cells.note).slice(1) : [])
     .filter((part) => !BLANK.test(part) && part !== LONGER && !NAMED.test(part) && !NOT_FOR_THE_SAW.test(part))
-    .map(onCard);
-  const said = [...tiltsLeftOnly(acts), ...sticks(acts, thickness, unit), ...kerfText(acts, thickness, unit), ...found];
+    .map((part) => onCard(part, isCrowded));
+  const said = [
+    ...tiltsLeftOnly(acts), ...mitreByHand(acts, isCrowded), ...sticks(acts, thickness, unit), ...kerfText(acts, thickness, unit), ...found,
+  ];
   return [...said.filter(({ isLoud }) => isLoud), ...said.filter(({ isLoud }) => !isLoud)];
 };

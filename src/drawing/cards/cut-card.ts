@@ -98,10 +98,10 @@ const sound = (piece: CutPiece, outline: Outline): readonly Drawn[] => {
     ...drawn.drawn,
     ...ends(piece, outline),
     ...(named === "" ? [line([[EDGE, top], [CARD_WIDTH - EDGE, top]], WEIGHT.tape)] : doubtNamed(named, under)),
-    ...actRows(piece.acts.map((act) => actText(act, piece.unit, said)), remarks(piece.acts, outline.thickness, piece.unit), {
+    ...actRows(piece.acts.map((act) => actText(act, piece.unit, said)), remarks(piece.acts, outline.thickness, piece.unit, isCrowded), {
       left: EDGE, right: CARD_WIDTH - EDGE, top, bottom: FOOT_TOP,
     }),
-    ...foot(piece, outline),
+    ...foot(piece, outline, isCrowded),
   ];
 };
 

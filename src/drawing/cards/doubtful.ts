@@ -113,11 +113,14 @@ const NAMED = /^[a-z ]+ likely [\d/ ]+.*: read again \(MISREAD\)$/;
 const LINES = { again: 133.2, unit: 136.6 } as const;
 
 /** What the readings that disagree come to, each way, and which are read again. */
-const sayingWhat = (part: string, { across }: Doubt): string => {
+const sayingWhat = (part: string, { across, readings }: Doubt): string => {
+  // What only the flight can tell from its neighbours: a back too short disagrees as a front too long does.
+  const named = readings.filter(({ likely }) => likely !== undefined).map(({ name }) => name).join(" and ");
+  const flight = named === "" ? "" : `; the steps around it say ${named}`;
   const told = across === undefined
     ? ""
     : `: with the ${across.from} they give a ${across.name} of ${across.given}, read as ${across.read}`;
-  return part.replace(/ disagree: read this step again$/, ` disagree${told}; read again what is struck`);
+  return part.replace(/ disagree: read this step again$/, ` disagree${told}${flight}; read again what is struck`);
 };
 
 /**
@@ -148,11 +151,11 @@ export const doubtful = (piece: CutPiece): readonly Drawn[] => {
   return [
     ...(doubt === undefined ? [] : [...tapedOpening(piece, doubt), ...ends(piece)]),
     box({ ...FRAME, top, bottom }, WEIGHT.frame),
-    text([INNER, top + 6.8], "READ AGAIN BEFORE YOU CUT", { size: 5.6, isBold: true }),
+    text([INNER, top + 6.8], "NOTHING IS SAWN FROM THIS CARD", { size: 5.6, isBold: true }),
     ...lines.map((words, place) => text([INNER, top + 9.6 + (place + 0.75) * size * 1.35], words, { size, part: "doubt" })),
     ...(toTake.length === 0 ? blank : toTake.flatMap((one, place) => again(one, rowsTop + place * ROW))),
     ...(doubt === undefined ? [] : hanging(doubt, bottom + 0.8, HANGING_BOTTOM)),
-    text([EDGE, 135.6], "NOTHING IS SAWN FROM THIS CARD", { size: 5, isBold: true }),
+    text([EDGE, 135.6], "READ AGAIN BEFORE YOU CUT", { size: 5, isBold: true }),
     text([RIGHT, LINES.again], "Read it again, type it in, print the card anew.", { size: 3, anchor: "end" }),
     text([RIGHT, LINES.unit], UNITS[piece.unit], { size: SMALLEST, anchor: "end" }),
   ];

@@ -22,6 +22,9 @@ export const UNITS: Readonly<Record<Unit, string>> = {
 /** What wins, where the scale of a saw and a mark differ by a hair, and which saw an arrow or a near end is told of. */
 const RULES = ["degrees set the saw; the marks win", "handle: saw hinged at the fence"] as const;
 
+/** What the rows of two mitres, and what stands under them, have no room for. */
+const MITRES = ["mitre: a round blade may only begin it, and", "stops with its kerf on the face at the heel"] as const;
+
 /** What the edges a gap is found at are called. */
 const EDGES = { tread: { far: "back", near: "nose" }, riser: { far: "top", near: "bottom" } } as const;
 
@@ -32,7 +35,7 @@ const gapsOf = ({ kind }: CutPiece, { ends }: Outline): readonly string[] =>
 const lowered = (words: string): string => (words === "" ? "" : `CHECK ${words}`);
 
 /** What is ticked once it is cut and in place, the gap found and where, and how the figures are read. */
-export const foot = (piece: CutPiece, outline: Outline): readonly Drawn[] => {
+export const foot = (piece: CutPiece, outline: Outline, isCrowded: boolean): readonly Drawn[] => {
   const baseline = BOXES.top + BOXES.high - 1.4;
   let x = LEFT;
   const ticked = (words: string): readonly Drawn[] => {
@@ -59,6 +62,8 @@ export const foot = (piece: CutPiece, outline: Outline): readonly Drawn[] => {
   const gaps = (named.length === 0 ? ["how wide, and where"] : named).flatMap(gap);
   return [
     ...ticks, ...found, ...gaps,
+    ...(isCrowded && piece.acts.filter(({ act }) => act?.kind === "mitre").length === 2 ? MITRES : [])
+      .map((words, place) => text([x, BOXES.top + 1.9 + place * 2.9], words, { size: SMALL })),
     ...RULES.map((words, place) => text([RIGHT, BOXES.top + 1.9 + place * 2.9], words, { size: SMALL, anchor: "end" })),
     text([LEFT, LAST_LINE], lowered(checkLimit(piece.acts)), { size: SMALL }),
     text([RIGHT, LAST_LINE], UNITS[piece.unit], { size: SMALL, anchor: "end" }),

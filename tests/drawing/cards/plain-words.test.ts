@@ -11,11 +11,18 @@ test("packing a tapered step is said to be done in the place of the card, and be
   const said = saidOn(taperedOf(10, 10.75, 36, 37, "none"));
   // By hand: 10 3/4 less 10; the run is longer at the right, so that the riser behind comes forward there.
   expect(said).toContain(
-    "Instead of this card: pack between the stringers and the riser behind, 3/4 in at its right end to nothing at the other; " +
-    "read the step anew",
+    "Instead of this card: pack between the stringers and the riser behind, 3/4\" thick at its right end to nothing at the other; " +
+    "read anew",
   );
   expect(said).toContain("the readings at the stair are unchecked: one more diagonal there would check them");
   expect(said).not.toMatch(/out by|tapered: rip/);
+  // A choice stands over what it is chosen in the place of.
+  const { texts } = cardOf(taperedOf(10, 10.75, 36, 37, "none"));
+  const act = texts.find(({ part }) => part === "act 1 verb");
+  const above = texts.filter(({ text }) => /^Instead of this card|^the readings at the stair are unchecked/.test(text));
+  expect(above).toHaveLength(2);
+  for (const { bottom } of above) expect(bottom).toBeLessThan(act?.top ?? -Infinity);
+  expect(said).toContain("by band saw or plane: saw outside the line, plane to the riser");
 });
 
 describe("a blank is never shorter than what is cut out of it", () => {
@@ -37,7 +44,7 @@ describe("a blank is never shorter than what is cut out of it", () => {
 test("the stick of a return has its width, its thickness and a length", () => {
   // By hand: a return is as deep as run and nosing and 1 1/4 past the riser, 10 + 1 1/4 + 1 1/4, square to a plumb skirt.
   const piece = treadOf({ depth: 10, back: 36, left: 0, right: 0, leftLean: 0, rightLean: 0 }, "right");
-  expect(saidOn(piece)).toContain("stick for returns: 1 1/4 wide, 1 thick, well over 12 1/2 long");
+  expect(saidOn(piece)).toContain("returns: clamp long stick, 1 1/4 wide, 1 thick, well over 12 1/2, face up");
   // By hand: through 1 in of a 10 in blade half the chord is the root of 5 x 5 - 4 x 4.
   expect(saidOn(piece)).toContain("kerf of a 10 blade: some 3 longer on the face");
 });

@@ -18,10 +18,11 @@ const rowsOf = ({ acts }: CutPiece): readonly Printed[] =>
     number: Number(number), act, hookOn, tape, swing, offset, tilt, note,
   }));
 
+const remarksOf = (piece: CutPiece): string =>
+  readCard(cutCard(piece, FACTS)).texts.filter(({ part }) => part === "remark").map(({ text }) => text).join(" ");
+
 /** The sentence for a saw that tilts to the left only, as it stands on the card. */
-const sentenceOf = (piece: CutPiece): string =>
-  /Saw tilts LEFT only.*?handle the same way/.exec(
-    readCard(cutCard(piece, FACTS)).texts.filter(({ part }) => part === "remark").map(({ text }) => text).join(" "))?.[0] ?? "";
+const sentenceOf = (piece: CutPiece): string => /If your saw tilts left only.*?handle the same way/.exec(remarksOf(piece))?.[0] ?? "";
 
 /** How far apart two sawn pieces are at the eight corners of their ends. */
 const apart = (one: ReturnType<typeof sawn>, other: ReturnType<typeof sawn>, thickness: number): number => {
@@ -42,6 +43,27 @@ test.each(PIECES)("a %s sawn turned end for end with the blade to the left is th
   const turned = sawn(rows, { thickness, unit: "in", otherWay });
   expect(turned.contradictions).toEqual([]);
   expect(apart(usual, turned, thickness)).toBeLessThan(1e-9);
+});
+
+/** Where what is sawn off an end lies once its board is turned half about: a point outside the end, turned. */
+const wasteTurned = (end: (typeof SIDES)[number]): string => {
+  const outside = end === "left" ? -1 : 1;
+  return -1 * outside > 0 ? "right" : "left";
+};
+
+test.each(PIECES)("a %s says where the waste of each such end then lies, and that the board is turned back", (_, piece) => {
+  const leant = piece.acts.filter(({ act, cells }) => act?.kind === "saw end" && cells.tilt.includes("to the right"));
+  const ends = leant.flatMap(({ act }) => (act?.kind === "saw end" ? [act.end] : []));
+  const [one, other] = ends;
+  const said = remarksOf(piece);
+  if (one === undefined) {
+    expect(said).not.toContain("waste");
+    return;
+  }
+  const waste = other === undefined
+    ? `the waste is then on your ${wasteTurned(one)}`
+    : `the waste of the ${one} end is then on your ${wasteTurned(one)}, of the ${other} end on your ${wasteTurned(other)}`;
+  expect(said).toContain(`${waste}; turn the board back after`);
 });
 
 test("a board turned and tilted to the right is not, and neither is one whose handle goes the other way", () => {
