@@ -147,7 +147,7 @@ export const bid = (filling: Filling): SheetData =>
       "Type the shop's terms on the left, its hours for one and its prices on the right; write included where something costs " +
       "nothing here. In between stands every line that costs something, of every stair in this workbook.",
     answers: answers(moneyOf(filling)),
-    widths: { A: 148, B: 104, C: 6, D: 160, E: 70, F: 44, G: 62, H: 72, I: 4, J: 170, K: 62, L: 72, M: 60 },
+    widths: { A: 170, B: 82, C: 6, D: 160, E: 70, F: 44, G: 62, H: 72, I: 4, J: 170, K: 62, L: 72, M: 60 },
     lists: [
       { cells: TERMS.labels, options: TERM_NAMES.filter((name) => name !== "roundUpTo").map(words) },
       { cells: BESIDES.kinds, options: COST_KINDS },

@@ -89,7 +89,7 @@ const SHEETS = ({ unit }: Filling): readonly Asked[] => [
     answer: 'TEXT(Bid!A4,"#,##0.00")&" and "&TEXT(Bid!B4,"#,##0.00")&" tax"',
   },
   {
-    sheet: "Quote", asks: "What does the customer see?", from: "Quote!A4", verdict: '"total "&TEXT(Quote!A4,"#,##0.00")',
+    sheet: "Quote", asks: "What is quoted?", from: "Quote!A4", verdict: '"total "&TEXT(Quote!A4,"#,##0.00")',
     answer: 'Quote!D4&IF(Quote!D4=1," part, "," parts, ")&Quote!E4&IF(Quote!E4=1," alternate"," alternates")',
   },
   {
@@ -97,10 +97,10 @@ const SHEETS = ({ unit }: Filling): readonly Asked[] => [
     answer: 'TEXT(ABS(Books!C4),"#,##0.00")&IF(Books!C4<0," under"," over")&" the plan"',
   },
   {
-    sheet: "Register", asks: "Where did the month's money go?", from: "Register!A4", verdict: "Register!J4",
+    sheet: "Register", asks: "Does the month tie?", from: "Register!A4", verdict: "Register!J4",
     answer:
-      'Register!A4&": "&TEXT(SUM(FILTER(CHOOSECOLS(Register!A8#,12),(CHOOSECOLS(Register!A8#,1)=Register!A4)*' +
-      '(CHOOSECOLS(Register!A8#,2)="total"))),"#,##0.00")',
+      'TEXT(SUM(FILTER(CHOOSECOLS(Register!A8#,12),(CHOOSECOLS(Register!A8#,1)=Register!A4)*' +
+      '(CHOOSECOLS(Register!A8#,2)="total"))),"#,##0.00")&" on papers of "&Register!A4',
   },
 ];
 
