@@ -6,9 +6,15 @@ export interface OtherCell {
   readonly formula?: string;
 }
 
+const MILLISECONDS_OF_A_DAY = 86_400_000;
+/** 1 January 1970 as the number of a cell, in the 1900 date system. */
+const DAYS_TO_1970 = 25_569;
+
 const plain = (value: unknown): OtherCell["value"] => {
   if (typeof value === "string" || typeof value === "number" || typeof value === "boolean") return value;
   if (typeof value !== "object" || value === null) return null;
+  // A day of the sheet comes as one of UTC; the number of the cell counts from 30 December 1899 (the 1900 date system of ECMA-376).
+  if (value instanceof Date) return value.getTime() / MILLISECONDS_OF_A_DAY + DAYS_TO_1970;
   if ("error" in value) return { error: String(value.error) };
   if ("richText" in value) return (value.richText as readonly { readonly text: string }[]).map(({ text }) => text).join("");
   return null;
