@@ -1,4 +1,5 @@
 import { associated } from "../host/stand-in";
+import { JOBCOST_OF_MARCH, MONTH_MOVES } from "../solver/books/worked-month";
 
 /**
  * A job of an invented month, through the built functions: what was bid, bought, billed. The costs of the jobs were reckoned apart from
@@ -15,21 +16,8 @@ const answered = (id: string, ...cells: readonly unknown[]): Cells => {
   return solve(...cells) as Cells;
 };
 
-/** What each job took, as a ledger gives it at the end of the month. */
-const JOB_COSTS: Cells = [
-  ["job", "item", "unit", "quantity", "price", "cost", "charges", "waste", "waste cost", "note"],
-  ["Elm 12", "maple newel", "each", 2, 85.75, 189.48, 17.98, 0, 0, ""],
-  ["Elm 12", "oak blank 42", "each", 11, 53.0390909090909, 630.87, 47.44, 0, 0, ""],
-  ["Elm 12", "poplar 16 ft", "each", 3.25, 37.8553846153846, 132.09, 9.06, 0, 0, ""],
-  ["Birch 4", "oak blank 42", "each", 8, 53.03875, 458.81, 34.5, 1, 57.35, ""],
-  ["Ash 9", "oak blank 42", "each", 2, 53.035, 114.7, 8.63, 0, 0, ""],
-  ["Ash 9", "cove", "ft", 88, 1.13, 99.44, 0, 0, 0, ""],
-  ["Pine 7", "poplar offcut 6 ft", "each", 1, 14.19, 15.24, 1.05, 0, 0, ""],
-  ["Pine 7", "poplar 16 ft", "each", 3, 37.8233333333333, 123.51, 10.04, 0, 0, ""],
-  ["shop", "glue", "each", 6, 8.4, 50.4, 0, 0, 0, ""],
-];
-
-const costsOf = (job: string): Cells => JOB_COSTS.filter(([of], row) => row === 0 || of === job);
+/** What a job took, as a ledger gives it at the end of the month. */
+const costsOf = (job: string): Cells => JOBCOST_OF_MARCH.filter(([of], row) => row === 0 || of === job);
 
 const PLAN: Cells = [
   ["item", "quantity", "unit", "price"],
@@ -39,6 +27,12 @@ const PLAN: Cells = [
   ["skirt board", 1, "each", 84],
   ["freight", 1, "each", 60],
 ];
+
+test("what JOBCOST says of a job goes into RECONCILE and BIDVARIANCE as it stands", () => {
+  const costs = answered("JOBCOST", MONTH_MOVES, "Elm 12", "2026-03-31");
+  expect(costs.map(([, item]) => item)).toEqual(costsOf("Elm 12").map(([, item]) => item));
+  for (const id of ["RECONCILE", "BIDVARIANCE"]) expect(answered(id, PLAN, costs)).toEqual(answered(id, PLAN, costsOf("Elm 12")));
+});
 
 test("a job's costs go into RECONCILE as they stand, every cell up to the charges", () => {
   const rows = answered("RECONCILE", PLAN, costsOf("Elm 12"));
@@ -63,7 +57,7 @@ test("a job's costs go into RECONCILE as they stand, every cell up to the charge
 test("all jobs of a month in one call", () => {
   // By hand: 189.48 + 630.87 + 132.09 + 458.81 + 114.70 + 99.44 + 15.24 + 123.51 + 50.40 = 1,814.54; nothing was planned, so goods are
   // scope: 1,814.54 less charges of 17.98 + 47.44 + 9.06 + 34.50 + 8.63 + 1.05 + 10.04 = 128.70.
-  const rows = answered("RECONCILE", [["item", "quantity", "price"], ["skirt board", 1, 84]], JOB_COSTS);
+  const rows = answered("RECONCILE", [["item", "quantity", "price"], ["skirt board", 1, 84]], JOBCOST_OF_MARCH);
   const [headings = []] = rows;
   const total = rows.at(-1)!;
   expect(["spent", "scope", "charges"].map((heading) => total[headings.indexOf(heading)])).toEqual([1814.54, 1601.84, 128.7]);
