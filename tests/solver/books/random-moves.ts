@@ -47,18 +47,19 @@ const STICK = GOODS[1];
 const OFFCUT = { item: "poplar offcut", unit: "each", parts: 1 } as const;
 type Good = (typeof GOODS)[number] | typeof OFFCUT;
 
-const JOBS = ["Elm 12", "Birch 4", "Ash 9"] as const;
-const PLACES = ["rack", "shop", ...JOBS] as const;
+const JOBS: readonly string[] = ["Elm 12", "Birch 4", "Ash 9"];
 /** Parts of a stick that one offcut is; a binary fraction, so that quantities stay exact in the tests' own numbers. */
 const SHARES = [0.25, 0.375, 0.5] as const;
 
 const FIRST_DAY = dayOfText("2026-01-05")!;
 
-const step = fc.record({
-  what: fc.nat(11), good: fc.nat(3), place: fc.nat(4), other: fc.nat(4), amount: fc.integer({ min: 1, max: 40 }),
-  cents: fc.integer({ min: 1, max: 99_999 }), days: fc.nat(4), of: fc.nat(9),
-});
-type Step = typeof step extends fc.Arbitrary<infer S> ? S : never;
+/** Rack and shop first, then the jobs. */
+const stepAt = (places: number, pause: number) =>
+  fc.record({
+    what: fc.nat(11), good: fc.nat(3), place: fc.nat(places - 1), other: fc.nat(places - 1), amount: fc.integer({ min: 1, max: 40 }),
+    cents: fc.integer({ min: 1, max: 99_999 }), days: fc.nat(pause), of: fc.nat(9),
+  });
+type Step = ReturnType<typeof stepAt> extends fc.Arbitrary<infer S> ? S : never;
 
 interface Invoice {
   readonly name: string;
@@ -70,8 +71,11 @@ interface Invoice {
 
 /** A shop while its rows are made up: only quantities are followed, so that nothing is taken that is not there. */
 interface Shop {
+  readonly places: readonly string[];
   readonly rows: TypedMove[];
   readonly held: Map<string, number>;
+  /** Scrapped at a job: it stays in the job's goods, and nobody carries it on. */
+  readonly spoiled: Map<string, number>;
   readonly invoices: Invoice[];
   /** Cents of purchases, freight and tax, by invoice and month. */
   readonly papers: Map<string, { readonly name: string; readonly date: string; cents: number }>;
@@ -83,6 +87,7 @@ const placeName = (place: string): Partial<TypedMove> => (place === "rack" ? {} 
 const keyOf = (place: string, { item }: Good): string => `${place}|${item}`;
 
 const heldAt = ({ held }: Shop, place: string, good: Good): number => held.get(keyOf(place, good)) ?? 0;
+const freeAt = (shop: Shop, place: string, good: Good): number => heldAt(shop, place, good) - (shop.spoiled.get(keyOf(place, good)) ?? 0);
 const change = (shop: Shop, place: string, good: Good, by: number): void => {
   shop.held.set(keyOf(place, good), heldAt(shop, place, good) + by);
 };
@@ -97,7 +102,7 @@ const onPaper = (shop: Shop, name: string, cents: number): void => {
 const quantityOf = (good: Good, amount: number): number => amount / good.parts;
 
 const purchase = (shop: Shop, { place, amount, cents, of, days }: Step, good: Good): void => {
-  const to = PLACES[place]!;
+  const to = shop.places[place]!;
   const latest = shop.invoices[shop.invoices.length - 1];
   const isSame = of < 5 && latest !== undefined && latest.day === shop.day;
   const invoice = isSame ? latest : { name: `A-${shop.invoices.length + 100}`, day: shop.day, bought: 0, credited: 0 };
@@ -135,9 +140,9 @@ const taken = (shop: Shop, from: string, to: string | undefined, good: Good, qua
 
 /** Goods that can be taken by one kind of row, and where from. */
 const takeable = (shop: Shop, what: number): readonly (readonly [place: string, good: Good])[] => {
-  const places = PLACES.filter((place) => (what === 5 || what === 6 ? place === "rack" : what !== 7 || place !== "rack"));
+  const places = shop.places.filter((place) => (what === 5 || what === 6 ? place === "rack" : what !== 7 || place !== "rack"));
   const goods: readonly Good[] = what === 10 ? [STICK] : [...GOODS, OFFCUT];
-  return places.flatMap((place) => goods.filter((good) => heldAt(shop, place, good) > 0).map((good) => [place, good] as const));
+  return places.flatMap((place) => goods.filter((good) => freeAt(shop, place, good) > 0).map((good) => [place, good] as const));
 };
 
 const goodsRow = (shop: Shop, made: Step): void => {
@@ -146,15 +151,15 @@ const goodsRow = (shop: Shop, made: Step): void => {
   const all = takeable(shop, what);
   const [from, good] = all[(place * 7 + of) % Math.max(1, all.length)] ?? [];
   if (from === undefined || good === undefined) return;
-  const there = heldAt(shop, from, good);
+  const there = freeAt(shop, from, good);
   const quantity = part(there, amount, good);
   const goods = { date, item: good.item, quantity, unit: good.unit };
   if (what === 5 || what === 6) {
-    const to = PLACES[1 + (other % 4)]!;
+    const to = shop.places[1 + (other % (shop.places.length - 1))]!;
     taken(shop, from, to, good, quantity);
     shop.rows.push({ ...goods, kind: "issue", job: to });
   } else if (what === 7) {
-    const to = PLACES[other]!;
+    const to = shop.places[other]!;
     if (to === from) return;
     taken(shop, from, to, good, quantity);
     shop.rows.push({ ...goods, kind: "transfer", job: from, to });
@@ -164,6 +169,7 @@ const goodsRow = (shop: Shop, made: Step): void => {
     shop.rows.push({ ...goods, kind: "return", ...placeName(from), cost: Math.max(0.01, Math.floor(quantity) / 100) });
   } else if (what === 9) {
     if (from === "rack") taken(shop, from, undefined, good, quantity);
+    else shop.spoiled.set(keyOf(from, good), (shop.spoiled.get(keyOf(from, good)) ?? 0) + quantity);
     shop.rows.push({ ...goods, kind: "scrap", ...placeName(from) });
   } else if (what === 10 && good === STICK) {
     const share = SHARES[of % SHARES.length]!;
@@ -191,7 +197,7 @@ const count = (shop: Shop, { amount }: Step, good: Good): void => {
 };
 
 const opened = (shop: Shop, { place, amount, cents }: Step, good: Good): void => {
-  const to = PLACES[place]!;
+  const to = shop.places[place]!;
   change(shop, to, good, quantityOf(good, amount));
   shop.rows.push({
     date: dayText(FIRST_DAY - 1), kind: "opening", ...placeName(to), item: good.item, quantity: quantityOf(good, amount), unit: good.unit,
@@ -199,8 +205,10 @@ const opened = (shop: Shop, { place, amount, cents }: Step, good: Good): void =>
   });
 };
 
-const shopOf = (openings: readonly Step[], steps: readonly Step[]): readonly TypedMove[] => {
-  const shop: Shop = { rows: [], held: new Map(), invoices: [], papers: new Map(), day: FIRST_DAY };
+const shopOf = (jobs: readonly string[], openings: readonly Step[], steps: readonly Step[]): readonly TypedMove[] => {
+  const shop: Shop = {
+    places: ["rack", "shop", ...jobs], rows: [], held: new Map(), spoiled: new Map(), invoices: [], papers: new Map(), day: FIRST_DAY,
+  };
   for (const made of openings) opened(shop, made, GOODS[made.good]!);
   for (const made of steps) {
     shop.day += made.days;
@@ -216,10 +224,27 @@ const shopOf = (openings: readonly Step[], steps: readonly Step[]): readonly Typ
   return [...shop.rows, ...totals];
 };
 
+interface Days {
+  readonly jobs: readonly string[];
+  readonly fewest: number;
+  readonly most: number;
+  /** Longest pause between two steps, in days. */
+  readonly pause: number;
+}
+
+const shopOver = ({ jobs, fewest, most, pause }: Days): fc.Arbitrary<readonly TypedMove[]> => {
+  const step = stepAt(jobs.length + 2, pause);
+  return fc
+    .tuple(fc.array(step, { maxLength: 4 }), fc.array(step, { minLength: fewest, maxLength: most, size: "max" }), step)
+    .map(([openings, steps, last]) => shopOf(jobs, openings, [{ ...last, what: 0 }, ...steps]));
+};
+
 /** Rows of a valid shop of several months, by day; each row is one a person could have typed. */
-export const randomMoves: fc.Arbitrary<readonly TypedMove[]> = fc
-  .tuple(fc.array(step, { maxLength: 4 }), fc.array(step, { minLength: 1, maxLength: 60, size: "max" }), step)
-  .map(([openings, steps, last]) => shopOf(openings, [{ ...last, what: 0 }, ...steps]));
+export const randomMoves: fc.Arbitrary<readonly TypedMove[]> = shopOver({ jobs: JOBS, fewest: 1, most: 60, pause: 4 });
+
+/** A year of a shop with so many jobs: steps of half a day on average, some of which leave no row. */
+export const randomYear = (jobs: readonly string[]): fc.Arbitrary<readonly TypedMove[]> =>
+  shopOver({ jobs, fewest: 500, most: 700, pause: 1 });
 
 /** How often each kind is met in some shops: a law over rows that never come is none. */
 export const kindsMet = (shops: readonly (readonly TypedMove[])[]): ReadonlyMap<MoveKind, number> =>
