@@ -38,7 +38,6 @@ export interface GivenToAlternates {
   readonly stock: readonly RowOf<typeof stock.columns>[] | undefined;
   readonly kerf: Length;
   readonly trim: Length;
-  readonly keep: Length | undefined;
   readonly unit: Unit;
 }
 
@@ -64,14 +63,14 @@ const stairChanges = (rows: readonly TableRow<typeof changes.columns>[], unit: U
 };
 
 /** The pieces as BUY reads them, each with its alternate. */
-const cutAlternates = ({ pieces, stock: sticks, kerf, trim, keep }: GivenToAlternates, unit: Unit): CutAlternates<Failed> | undefined => {
+const cutAlternates = ({ pieces, stock: sticks, kerf, trim }: GivenToAlternates, unit: Unit): CutAlternates<Failed> | undefined => {
   if (pieces === undefined || sticks === undefined) return undefined;
-  const { pieces: _none, ...saw } = cuttingJobOf({ pieces: [], stock: sticks, kerf, trim, keep, unit });
+  const { pieces: _none, ...saw } = cuttingJobOf({ pieces: [], stock: sticks, kerf, trim, keep: undefined, unit });
   return {
     saw,
     pieces: pieces.flatMap((row): CutAlternates<Failed>["pieces"] => {
       if (isBadRow(row)) return [row];
-      return cuttingJobOf({ pieces: [row], stock: [], kerf, trim, keep, unit }).pieces.map((piece) => ({ ...piece, option: row.option }));
+      return cuttingJobOf({ pieces: [row], stock: [], kerf, trim, keep: undefined, unit }).pieces.map((piece) => ({ ...piece, option: row.option }));
     }),
   };
 };

@@ -72,7 +72,6 @@ export const ALTERNATES = declare({
     stock: { ...CUTTING.stock, rows: 200, optional: true, without: "Left out: no boards are counted." },
     kerf: CUTTING.kerf,
     trim: CUTTING.trim,
-    keep: { ...CUTTING.keep, without: "Left out: no end is kept for its length." },
     unit: { kind: "unit", default: "in", says: "Unit of bare numbers where no stair is given; a stair table has its own." },
     headings,
   },
@@ -150,6 +149,62 @@ export const ALTERNATES = declare({
         "by hand: 1,480 x 1.12 / 0.85 = 1,950.12, to the next whole 5; 1,716.80 gives 2,262.14, 1,597.50 gives 2,104.94; 45 minutes are " +
         "3/4 h; a skirt takes a 16 ft board, which holds 5 risers, an 8 ft one 2: for 14 two and two at 112, for 15 three at 114",
     },
+    {
+      given: {
+        costs: [
+          ["item", "cost", "kind", "option"],
+          ["oak", 100, "", ""],
+          ["fitting", 50, "labour", ""],
+          ["longer treads", 20, "", "wide"],
+          ["cap", "", "", "wide"],
+        ],
+        terms: [["profit of price", 0.25]],
+        stair: STAIR,
+        code: "irc-2021",
+        changes: [["option", "label", "value"], ["wide", "rissers", 15], ["wid", "run", 9]],
+        pieces: [["label", "length", "option"], ["tread", 36, ""], ["tread", 100, "wide"]],
+        stock: [["length", "price"], [96, 30]],
+      },
+      shows: [
+        {
+          option: "as drawn", cost: 150, price: 200, hours: "not given", boardsToBuy: '1: 1 96"',
+          note: "hours not given for row 3 (fitting): quantity and a unit of time",
+        },
+        {
+          option: "wide", cost: 170, price: 226.67, addOrDeduct: 26.67, hours: "not given",
+          verdict: 'not checked: changes, label: "rissers" is not known; nearest is "risers"',
+          boardsToBuy: 'cannot be cut: length: piece tread is 100", more than the 96" that can be cut from the longest stock of its grade',
+          note: "cost is 0 or empty in row 5 (cap)",
+        },
+        {
+          option: "wid", cost: "not in costs", price: "not in costs", addOrDeduct: "not in costs", hours: "not in costs",
+          boardsToBuy: "as drawn", note: 'in no row of costs; nearest is "wide": write one name, or its costs',
+        },
+      ],
+      from: "by hand: 150 / 0.75 and 170 / 0.75; a piece of 100 is longer than the only board; wid is a slip of wide",
+    },
+    {
+      given: {
+        costs: [["item", "cost", "option"], ["oak", 100, ""], ["oak", 20, "wide"]],
+        terms: [["profit of price", 0.25]],
+        stair: STAIR,
+        code: "irc-2021",
+        changes: [["option", "label", "value"], ["wide", "run", 10], ["wide", "total run", 117]],
+      },
+      shows: [
+        {
+          option: "wide", verdict: 'no stair: run: 10" disagrees with 9", the total run over the treads; they may differ by 1/64" at most',
+          boardsToBuy: "no pieces given",
+        },
+      ],
+      from: "by hand: 117 over 13 treads is 9",
+    },
+    {
+      given: { costs: [["item", "cost"], ["oak", 100]], terms: [["profit of price", 1.5]] },
+      fails: "#VALUE!",
+      says:
+        'rate in row 1 (profit of price): 1.5 is 150 %, more than the whole; write "150%" if it is meant, else a share under 1',
+      from: "common practice, no source: no price is profit alone",
     },
   ],
   source: `Each row is a BID, a CHECK and a BUY of the alternate. ${TERM_RULES} ${COST_RULES}`,
