@@ -39,7 +39,7 @@ const stairRow = (key: StairLabelName): readonly string[] => {
 const stairBlocks = (): Block[] => {
   const labels = (Object.keys(STAIR_LABELS) as StairLabelName[]).map((key) => ({ key, label: STAIR_LABELS[key] as StairLabel }));
   const isForTheCheckAlone = ({ label: { readBy, fact } }: (typeof labels)[number]): boolean =>
-    fact === undefined && readBy.join() === "CHECK";
+    fact === undefined && readBy.join() === "CHECK,ALTERNATES";
   const readers = ({ readBy, follows }: StairLabel): string => {
     if (readBy.length === STAIR_LABELS.unit.readBy.length) return "all";
     return readBy.join(", ") || (follows ? "" : "LAYOUT prints it again, for PICK");
@@ -53,8 +53,8 @@ const stairBlocks = (): Block[] => {
     {
       kind: "text",
       text:
-        "Labels below are only for CHECK, by what it asks them for. The last rows of a check " +
-        "name those that would matter for its code.",
+        "Labels below are only for CHECK, and for ALTERNATES, which checks alike, by what a check asks them for. The last rows of a " +
+        "check name those that would matter for its code.",
     },
     ...LABEL_TOPICS.flatMap((topic): Block[] => [
       { kind: "heading", level: 4, text: `For the check: ${topic}` },
