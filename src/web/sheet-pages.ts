@@ -11,6 +11,8 @@ type Cells = ReadonlyMap<number, ReadonlyMap<number, SheetCell>>;
 const LETTER = 6.3;
 const AROUND = 14;
 const MOST_LETTERS = 34;
+/** A line to write on is as wide as so many letters. */
+const BY_HAND = 14;
 /** Between parts that stand beside one another, as in the style sheet. */
 const GAP = 20;
 /** What fits between the margins of an upright page and of one that lies, the narrower of Letter and A4, in pixels: 96 to the inch. */
@@ -37,7 +39,9 @@ const isLong = (text: string): boolean => text.length > UNBROKEN;
 const widthOf = (cells: Cells, rows: readonly number[], column: number): number => {
   const lengths = rows.map((row) => {
     const cell = cells.get(row)?.get(column);
-    return cell === undefined || cell.covers > 1 ? 1 : Math.min(MOST_LETTERS, cell.text.length);
+    if (cell === undefined || cell.covers > 1) return 1;
+    const letters = Math.min(MOST_LETTERS, cell.text.length);
+    return cell.stored?.style === "byHand" ? Math.max(BY_HAND, letters) : letters;
   });
   return Math.max(...lengths) * LETTER + AROUND;
 };
@@ -77,7 +81,12 @@ const cellElement = (page: Document, cell: SheetCell | undefined, isHeading: boo
   const made = element(page, isHeading ? "th" : "td", cell?.text ?? "");
   if (cell === undefined) return made;
   if (spans > 1) made.colSpan = spans;
-  const classes = { number: cell.isNumber, long: isLong(cell.text), fails: cell.text.startsWith("✗") };
+  const classes = {
+    number: cell.isNumber,
+    long: isLong(cell.text),
+    wideLine: cell.stored?.style === "byHand" && cell.covers > 1,
+    fails: cell.text.startsWith("✗"),
+  };
   made.className = [cell.stored?.style ?? "", ...Object.entries(classes).flatMap(([name, is]) => (is ? name : []))].join(" ").trim();
   lookOn(made, cell.stored?.look);
   return made;

@@ -366,6 +366,27 @@ test.each(["demo-stair-job-millimetres", "demo-l-shaped-stair-millimetres"])(
 );
 
 test(
+  "the order to the yard prints upright on one page, at Letter and A4, with a line for every price, remark and field",
+  async () => {
+    const { page } = await demoPage();
+    await page.evaluate(() => {
+      window.print = () => undefined;
+    });
+    await goTo(page, "Yard order", "A1");
+    await page.getByRole("button", { name: "Print ▾" }).click();
+    await page.getByRole("button", { name: "This sheet", exact: true }).click();
+    await page.emulateMedia({ media: "print" });
+    const order = page.locator(".sheet-page");
+    expect(await order.evaluateAll((all) => all.map((one) => one.classList.contains("wide")))).toEqual([false]);
+    // Six rows of goods, of two lines each; five fields of ours and five of the yard's, whose lines are longer.
+    expect([await order.locator("td.byHand").count(), await order.locator("td.wideLine").count()]).toEqual([6 * 2 + 10, 10]);
+    for (const format of ["Letter", "A4"]) expect(pageCount(await page.pdf({ format, preferCSSPageSize: false }))).toBe(1);
+    await page.emulateMedia({ media: null });
+  },
+  browserTime,
+);
+
+test(
   "an example that comes out otherwise is marked, and the sheet's own cells change with the built file",
   async () => {
     const copy = mkdtempSync(path.join(os.tmpdir(), "treadsheet-page-"));
