@@ -110,7 +110,9 @@ export const yardOrder = (filling: Filling): SheetData => {
     name: "Yard order",
     title: `="Yard order: "&${JOB.job}`,
     // Read by the yard: what is bought comes from Order and Cut plan.
-    says: "Please write the price of one beside each row, and what is short or comes in another size, and send this page back.",
+    says:
+      "For the lumber yard: please write the price of one beside each row, and what is short or comes in another size, and send this " +
+      "page back.",
     answers: answers(hasBoardFeet),
     // An upright page is 700 wide.
     widths: hasBoardFeet

@@ -6,7 +6,7 @@ import { associated } from "../../host/stand-in";
 import { builtFunctions, closeWorkbooks, openedData } from "../../workbook/opened-workbook";
 
 /** For the engine to open the demo and work it out on a busy machine, in milliseconds. */
-const ENGINE_TIME = 60_000;
+const ENGINE_TIME = 400_000;
 
 let book: Workbook;
 
