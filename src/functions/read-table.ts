@@ -5,6 +5,7 @@ import { type Failed, failed, folded, type Given, type GivenCells, isEmptyOrZero
 import type { Column, Columns, RowOf, Table } from "./columns";
 import { headingPlaces, isHeadingRow, noQuantity, type OwnHeadings, type Places } from "./headings";
 import { defaultOf, readCell } from "./kinds";
+import { type PlacedRow, rememberedRows } from "./remembered-rows";
 import { say, inSight } from "./say";
 import { words } from "../solver/words";
 
@@ -105,7 +106,7 @@ export const readTable = <C extends Columns>(
   const misread = headed === undefined ? undefined : noQuantity(argument, first.row, data, places);
   if (misread !== undefined) return misread;
   const read = Object.entries(columns).map(([key, column]) => ({ key, column, heading: words(key), index: places.get(key) }));
-  return data.map(({ row, number }): TableRow<C> => {
+  const rowOf = ({ row, number }: PlacedRow): TableRow<C> => {
     const { label, says } = rowName(row, places, number);
     const values: Record<string, unknown> = { row: number };
     let bad: Failed | undefined;
@@ -117,5 +118,6 @@ export const readTable = <C extends Columns>(
       else if (index === undefined && zeroIsPossible(column)) values[key] = emptyMeans(name, column, unit);
     }
     return bad === undefined ? (values as GoodRow<C>) : { bad, label, row: number, read: values };
-  });
+  };
+  return rememberedRows(columns, places, unit, data, () => data.map(rowOf));
 };

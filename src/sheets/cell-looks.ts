@@ -33,6 +33,8 @@ export const cellLooks = {
   right: { across: "right" },
   middle: { across: "center" },
   link: { bold: true, ink: "#7a4a1e" },
+  // A line to write on; on paper, too, where nothing is typed on it.
+  byHand: { across: "left", ...under("#000000") },
 } as const satisfies Record<StyleName, OwnLook>;
 
 /** How verdicts look, by the mark they begin with. Each has a mark and a word, so that colour is never alone. */

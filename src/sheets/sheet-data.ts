@@ -6,7 +6,7 @@ export type PlainValue = string | number | boolean;
 /** Names of the looks a cell may have; whoever shows a sheet decides how each looks. */
 export type StyleName =
   | "title" | "says" | "heading" | "headingRight" | "input" | "inputText" | "label" | "total" | "caution" | "name" | "answer"
-  | "answerText" | "answerUnit" | "strip" | "part" | "right" | "middle" | "link";
+  | "answerText" | "answerUnit" | "strip" | "part" | "right" | "middle" | "link" | "byHand";
 
 /** A cell as it is stored: a value or a formula, or neither where only its looks are set. A text value is text whatever it looks like. */
 export interface CellData {

@@ -27,12 +27,37 @@ const mergedOf = ({ merged = [] }: SheetData): ReadonlyMap<string, number> =>
 
 type Texts = Map<number, Map<number, { readonly text: string; readonly isNumber: boolean }>>;
 
+/** Addresses that a merged block covers, but for its first. */
+const coveredBy = ({ merged = [] }: SheetData): ReadonlySet<string> =>
+  new Set(merged.flatMap((block) => {
+    const [from = "A1", to = from] = block.split(":");
+    const [first, last] = [cellPlace(from), cellPlace(to)];
+    const found: string[] = [];
+    for (let { row } = first; row <= last.row; row += 1)
+      for (let { column } = first; column <= last.column; column += 1) found.push(cellAddress({ row, column }));
+    return found.slice(1);
+  }));
+
+/** Lines to write on are printed empty, beside what else stands in their rows. */
+const withLines = (texts: Texts, sheet: SheetData, isShown: (row: number, column: number) => boolean): Texts => {
+  const covered = coveredBy(sheet);
+  for (const [address, { style }] of Object.entries(sheet.cells)) {
+    const { row, column } = cellPlace(address);
+    const cells = texts.get(row);
+    if (style !== "byHand" || cells === undefined || cells.has(column) || covered.has(address) || !isShown(row, column)) continue;
+    cells.set(column, { text: "", isNumber: false });
+  }
+  return texts;
+};
+
 const textsOf = (book: Pick<Workbook, "shown" | "value" | "spills">, sheet: SheetData): Texts => {
   const hiddenColumns = new Set(sheet.hiddenColumns ?? []);
   const hiddenRows = new Set([...(sheet.hiddenRows ?? []), ...(sheet.filter?.hides ?? [])]);
+  const isShown = (row: number, column: number): boolean =>
+    column < IN_FULL && !hiddenRows.has(row + 1) && !hiddenColumns.has(letters(column));
   const texts: Texts = new Map();
   const add = (row: number, column: number): void => {
-    if (column >= IN_FULL || hiddenRows.has(row + 1) || hiddenColumns.has(letters(column))) return;
+    if (!isShown(row, column)) return;
     const address = cellAddress({ row, column });
     const value = book.value(sheet.name, address);
     const text = typeof value === "object" && value !== null ? value.error : book.shown(sheet.name, address).trim();
@@ -48,7 +73,7 @@ const textsOf = (book: Pick<Workbook, "shown" | "value" | "spills">, sheet: Shee
     for (let row = block.row; row < block.row + block.rows; row += 1)
       for (let column = block.column; column < block.column + block.columns; column += 1) add(row, column);
   }
-  return texts;
+  return withLines(texts, sheet, isShown);
 };
 
 /** The cells of a sheet that are printed: what they show, how far they run on, and whether they are a line or a heading. */

@@ -11,6 +11,8 @@ type Cells = ReadonlyMap<number, ReadonlyMap<number, SheetCell>>;
 const LETTER = 6.3;
 const AROUND = 14;
 const MOST_LETTERS = 34;
+/** A line to write on is as wide as so many letters. */
+const BY_HAND = 14;
 /** Between parts that stand beside one another, as in the style sheet. */
 const GAP = 20;
 /** What fits between the margins of an upright page and of one that lies, the narrower of Letter and A4, in pixels: 96 to the inch. */
@@ -37,7 +39,9 @@ const isLong = (text: string): boolean => text.length > UNBROKEN;
 const widthOf = (cells: Cells, rows: readonly number[], column: number): number => {
   const lengths = rows.map((row) => {
     const cell = cells.get(row)?.get(column);
-    return cell === undefined || cell.covers > 1 ? 1 : Math.min(MOST_LETTERS, cell.text.length);
+    if (cell === undefined || cell.covers > 1) return 1;
+    const letters = Math.min(MOST_LETTERS, cell.text.length);
+    return cell.stored?.style === "byHand" ? Math.max(BY_HAND, letters) : letters;
   });
   return Math.max(...lengths) * LETTER + AROUND;
 };
@@ -63,11 +67,27 @@ const inParts = (cells: Cells, rows: readonly number[], columns: readonly number
   return parts;
 };
 
+type Table = Extract<Region, { readonly kind: "table" }>;
+
+interface LaidTable {
+  readonly parts: readonly (readonly number[])[];
+  /** The column of notes that are printed each under its row. */
+  readonly under?: number;
+}
+
+/** A table that is wider than a page has its notes, a last column of long texts, under their rows rather than in a part of their own. */
+const laidTable = (cells: Cells, { rows, columns, headings }: Table): LaidTable => {
+  const parts = inParts(cells, rows, columns);
+  const last = columns.at(-1) ?? 0;
+  const hasNotes = rows.slice(headings).some((row) => isLong(cells.get(row)?.get(last)?.text ?? ""));
+  return parts.length > 1 && hasNotes ? { parts: inParts(cells, rows, columns.slice(0, -1)), under: last } : { parts };
+};
+
 const widthNeeded = (cells: Cells, region: Region): number => {
   if (region.kind === "line") return 0;
   if (region.kind === "table") {
-    const { rows, columns } = region;
-    return Math.max(...inParts(cells, rows, columns).map((part) => sum(part.map((column) => widthOf(cells, rows, column)))));
+    const { parts } = laidTable(cells, region);
+    return Math.max(...parts.map((part) => sum(part.map((column) => widthOf(cells, region.rows, column)))));
   }
   const widths = region.parts.map((part) => widthNeeded(cells, part));
   return region.kind === "under" ? Math.max(...widths) : sum(widths) + GAP * (widths.length - 1);
@@ -77,7 +97,12 @@ const cellElement = (page: Document, cell: SheetCell | undefined, isHeading: boo
   const made = element(page, isHeading ? "th" : "td", cell?.text ?? "");
   if (cell === undefined) return made;
   if (spans > 1) made.colSpan = spans;
-  const classes = { number: cell.isNumber, long: isLong(cell.text), fails: cell.text.startsWith("✗") };
+  const classes = {
+    number: cell.isNumber,
+    long: isLong(cell.text),
+    wideLine: cell.stored?.style === "byHand" && cell.covers > 1,
+    fails: cell.text.startsWith("✗"),
+  };
   made.className = [cell.stored?.style ?? "", ...Object.entries(classes).flatMap(([name, is]) => (is ? name : []))].join(" ").trim();
   lookOn(made, cell.stored?.look);
   return made;
@@ -96,18 +121,31 @@ const rowElement = (page: Document, cells: Cells, row: number, columns: readonly
   return made;
 };
 
-type Table = Extract<Region, { readonly kind: "table" }>;
+/** What belongs to a row and has no room in it, under it from its second column on. */
+const underElement = (page: Document, cell: SheetCell, columns: number, isHeading: boolean): HTMLElement => {
+  const text = cellElement(page, cell, isHeading, columns - 1);
+  return element(page, "tr", [element(page, isHeading ? "th" : "td", ""), text], "under-row");
+};
 
-const tableElements = (page: Document, cells: Cells, { rows, columns, headings }: Table): readonly HTMLElement[] =>
-  inParts(cells, rows, columns).map((part) => {
-    const rowOf = (isHeading: boolean) => (row: number): HTMLElement => rowElement(page, cells, row, part, isHeading);
+const tableElements = (page: Document, cells: Cells, table: Table): readonly HTMLElement[] => {
+  const { rows, headings } = table;
+  const { parts, under } = laidTable(cells, table);
+  return parts.map((part, place) => {
+    const rowsOf = (isHeading: boolean) => (row: number): readonly HTMLElement[] => {
+      const note = under === undefined || place > 0 ? undefined : cells.get(row)?.get(under);
+      const made = rowElement(page, cells, row, part, isHeading);
+      if (note === undefined) return [made];
+      made.classList.add("over-row");
+      return [made, underElement(page, note, part.length, isHeading)];
+    };
     const made = element(page, "table", [
-      element(page, "thead", rows.slice(0, headings).map(rowOf(true))),
-      element(page, "tbody", rows.slice(headings).map(rowOf(false))),
+      element(page, "thead", rows.slice(0, headings).flatMap(rowsOf(true))),
+      element(page, "tbody", rows.slice(headings).flatMap(rowsOf(false))),
     ]);
     if (rows.length <= SHORT) made.className = "short";
     return made;
   });
+};
 
 const regionElement = (page: Document, cells: Cells, region: Region): HTMLElement => {
   if (region.kind === "line") {

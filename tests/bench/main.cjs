@@ -5,6 +5,7 @@ const path = require("node:path");
 const { gzipSync } = require("node:zlib");
 require("./typescript-hook.cjs");
 
+const { jobsYearRow, sharedLedgerRows } = require("./books.ts");
 const { calcRows } = require("./calc-cells.cjs");
 const { fileRounds, fileRows } = require("./file-bench.cjs");
 const { flightBench } = require("./flights/flight-bench.ts");
@@ -142,13 +143,16 @@ const fits = () => {
   return [`${whole(manyReadings)} readings`, `${call.toFixed(1)} ms`, `${bare.toFixed(1)} ms`, (call / bare).toFixed(1)];
 };
 
-// A thousand of our formulas in the engine beside a thousand native ones that do the same.
-const recalculation = async () => {
+const opened = () => {
   const { openWorkbook } = require(path.join(project, "dist/tools/engine.cjs"));
-  const built = {
+  return openWorkbook({
     bundle: fs.readFileSync(builtFunctions, "utf8"),
     metadata: JSON.parse(fs.readFileSync(path.join(project, "dist/functions.json"), "utf8")),
-  };
+  });
+};
+
+// A thousand of our formulas in the engine beside a thousand native ones that do the same.
+const recalculation = async () => {
   const sheet = (formula) => ({
     version: 1,
     sheets: [
@@ -162,7 +166,7 @@ const recalculation = async () => {
     ],
   });
   const edited = async (formula) => {
-    const book = openWorkbook(built);
+    const book = opened();
     book.load(sheet(formula));
     await book.settled();
     const times = [];
@@ -202,6 +206,15 @@ const largest = () => {
   printTable("Different cutting plans in one recalculation", [["plans", "took", "longest", "5 s"], ...plansAtOnceRows(associated())]);
 };
 
+// Moves of a shop: the four functions over one table, and a year of jobs in a workbook.
+const books = async () => {
+  printTable("20,000 moves, four functions over one table", [["function", "", "took", "2 s"], ...sharedLedgerRows(associated())]);
+  printTable("A year of jobs in one workbook: an edit of one invoice until all is settled", [
+    ["", "our four functions", "720 SUMIFS", "ours / SUMIFS"],
+    await jobsYearRow(opened),
+  ]);
+};
+
 // Beside other built folders, such as one of an earlier commit: npm run bench -- --page ../earlier/dist
 const pageLoads = async () => {
   const others = process.argv.slice(process.argv.indexOf("--page") + 1).filter((argument) => !argument.startsWith("--"));
@@ -222,6 +235,7 @@ const main = async () => {
   timed(project, process.execPath, ["src/bootstrap/build.cjs"]);
   if (process.argv.includes("--files")) return files();
   if (process.argv.includes("--largest")) return largest();
+  if (process.argv.includes("--books")) return books();
   if (process.argv.includes("--page")) return pageLoads();
   const bytes = fs.readFileSync(builtFunctions);
   printTable("Calls per second (median of " + rounds + " rounds each, taking turns)", [
@@ -230,6 +244,7 @@ const main = async () => {
   ]);
   printTable("Fits of treads in one call (median of " + rounds + ")", [["", "TREADFIT", "bare solver", "times slower"], fits()]);
   largest();
+  await books();
   printTable("One edit in the sheet engine until all is settled (median of " + rounds + ")", [
     ["", "ours", "native", "times slower"],
     await recalculation(),

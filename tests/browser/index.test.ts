@@ -366,6 +366,49 @@ test.each(["demo-stair-job-millimetres", "demo-l-shaped-stair-millimetres"])(
 );
 
 test(
+  "the order to the yard prints upright on one page, at Letter and A4, with a line for every price, remark and field",
+  async () => {
+    const { page } = await demoPage();
+    await page.evaluate(() => {
+      window.print = () => undefined;
+    });
+    await goTo(page, "Yard order", "A1");
+    await page.getByRole("button", { name: "Print ▾" }).click();
+    await page.getByRole("button", { name: "This sheet", exact: true }).click();
+    await page.emulateMedia({ media: "print" });
+    const order = page.locator(".sheet-page");
+    expect(await order.evaluateAll((all) => all.map((one) => one.classList.contains("wide")))).toEqual([false]);
+    // Six rows of goods, of two lines each; five fields of ours and five of the yard's, whose lines are longer.
+    expect([await order.locator("td.byHand").count(), await order.locator("td.wideLine").count()]).toEqual([6 * 2 + 10, 10]);
+    for (const format of ["Letter", "A4"]) expect(pageCount(await page.pdf({ format, preferCSSPageSize: false }))).toBe(1);
+    await page.emulateMedia({ media: null });
+  },
+  browserTime,
+);
+
+test(
+  "a note of Books is printed under its own row, where the row has no room for it",
+  async () => {
+    const { page } = await demoPage();
+    await page.evaluate(() => {
+      window.print = () => undefined;
+    });
+    await goTo(page, "Books", "A1");
+    await page.getByRole("button", { name: "Print ▾" }).click();
+    await page.getByRole("button", { name: "This sheet", exact: true }).click();
+    const rows = await page.locator(".sheet-page table", { hasText: "share" }).first().locator("tbody tr").evaluateAll((all) =>
+      all.map((row) => ({ text: [...row.children].map(({ textContent }) => textContent).join(" ").trim(), is: row.className })));
+    const note = rows.findIndex(({ text }) => text.startsWith("on A-101: oak blank 42 28.34"));
+    expect([rows[note]?.is, rows[note - 1]?.is]).toEqual(["under-row", "over-row"]);
+    expect(rows[note - 1]?.text).toMatch(/^2026-03-02 .*40[.]00 freight .*A-101/);
+    // The moves stand in one table, each row once.
+    expect(rows.filter(({ text, is }) => is !== "under-row" && text.startsWith("2026-")).length).toBe(28);
+    expect(await page.locator(".sheet-page table", { hasText: "2026-03-02" }).count()).toBe(1);
+  },
+  browserTime,
+);
+
+test(
   "an example that comes out otherwise is marked, and the sheet's own cells change with the built file",
   async () => {
     const copy = mkdtempSync(path.join(os.tmpdir(), "treadsheet-page-"));

@@ -285,7 +285,7 @@ describe("start a job of one's own", () => {
     await expect(jobStarted(asked, true, cells, sheets)).rejects.toThrow("This workbook has no Bid and Books that gather stairs");
     const says = await jobStarted(asked, false, cells, sheets);
     expect(says).toBe(
-      "Added Job, Survey, Layout, Check, Order, Cut plan, Fit, Takeoff, Bid, Quote, Books and Register. " +
+      "Added Job, Survey, Layout, Check, Order, Cut plan, Yard order, Fit, Takeoff, Bid, Quote, Books and Register. " +
         "Type what is known in the yellow cells.",
     );
     expect([book.cell("Mine", "A1").value, book.cell("Job", "B8").value, book.cell("Job", "B11").value]).toEqual([
@@ -296,6 +296,7 @@ describe("start a job of one's own", () => {
     expect(book.cell("Job 2", "B8").value).toBe("Cellar stair");
     expect(book.cell("Bid", "AA8").formula).toMatch(/^=VSTACK\(.*,DROP\('Takeoff 2'!AY8#,1\)\)$/);
     expect(book.cell("Books", "AA8").formula).toMatch(/^=VSTACK\(.*,DROP\('Cut plan 2'!BK8#,1\)\)$/);
+    expect(book.cell("Yard order", "AA8").formula).toBe("=VSTACK('Cut plan'!CB8#,DROP('Cut plan 2'!CB8#,1))");
   });
 });
 

@@ -31,7 +31,7 @@ const spilled = (book: Workbook, sheet: string, anchor: string, label: string, h
 describe.each([["inches", ASKED], ["millimetres", METRIC]])("a job of one's own, in %s", (_unit, asked) => {
   const { sheets, gatherings } = startedJob(asked, [], false);
 
-  test("is a workbook of the twelve sheets, with the job's name and what was asked", () => {
+  test("is a workbook of the thirteen sheets, with the job's name and what was asked", () => {
     expect(workbookData({ version: 1, sheets }).sheets.map(({ name }) => name)).toEqual(demo.map(({ name }) => name));
     expect(gatherings).toEqual([]);
     const [job] = sheets;
@@ -77,7 +77,7 @@ describe.each([["inches", ASKED], ["millimetres", METRIC]])("a job of one's own,
 test("names that are taken are not used again, and formulas and links follow", () => {
   const { sheets } = startedJob(ASKED, ["job", "Check"], false);
   expect(sheets.map(({ name }) => name)).toEqual([
-    "Job 2", "Survey", "Layout", "Check 2", "Order", "Cut plan", "Fit", "Takeoff", "Bid", "Quote", "Books", "Register",
+    "Job 2", "Survey", "Layout", "Check 2", "Order", "Cut plan", "Yard order", "Fit", "Takeoff", "Bid", "Quote", "Books", "Register",
   ]);
   expect(sheets[0]?.cells["D10"]?.formula).toBe('=HYPERLINK("#\'Check 2\'!A1","Check 2 ›")');
   expect(sheets[3]?.cells["A1"]?.formula).toBe("=\"Code check: \"&'Job 2'!B10");
@@ -99,6 +99,7 @@ test("one more stair has linked sheets of its own, and Bid and Books gather both
   // Nothing priced yet: the bid has no answer rather than the price of one stair.
   expect(book.value("Bid", "A4")).toBe("–");
   expect(book.value("Order 2", "A17")).toBe("– type in Order 2 A9");
+  expect([book.value("Yard order", "A4"), book.value("Yard order", "B4")]).toEqual(["–", "–"]);
   // The second stair is the first over again, its risers as designed: 14 of 37 in, five to a board of 16 ft, three to one of 10, one off
   // the rack, so the same boards.
   const alike = new Map(sheets.map(({ name, cells }) => [name, cells]));
@@ -113,6 +114,8 @@ test("one more stair has linked sheets of its own, and Bid and Books gather both
   expect(book.value("Bid", "A4")).toBeCloseTo(7298.47, 4);
   expect(spilled(book, "Books", "AH8", "total", "planned cost")).toBeCloseTo(2663.38, 4);
   expect(book.value("Takeoff 2", "A4")).toBeCloseTo(2769.51, 4);
+  // The six kinds of goods of one stair, 20 pieces of them, by hand in tests/jobs/demo/yard-order.test.ts.
+  expect([book.value("Yard order", "A4"), book.value("Yard order", "B4")]).toEqual([6, 40]);
 }, ENGINE_TIME);
 
 describe("what a job of one's own waits for", () => {

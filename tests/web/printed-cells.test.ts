@@ -33,3 +33,12 @@ test("a row that a filter hides is not printed", () => {
   const filter = { cells: "A1:C2", keeps: { C: ["8"] }, hides: [2] };
   expect([...printedCells(BOOK, { ...SHEET, filter }).keys()]).toEqual([0]);
 });
+
+test("a line to write on is printed where its row has something, once where cells are merged", () => {
+  const line = { style: "byHand" } as const;
+  const sheet: SheetData = { name: "Mine", cells: { A1: { value: "signed" }, B1: line, C1: line, B2: line }, merged: ["B1:C1"] };
+  const shown = (_: string, address: string): string => String(sheet.cells[address]?.value ?? "");
+  const cells = printedCells({ value: () => null, shown, spills: () => [] }, sheet);
+  expect([...cells.keys()]).toEqual([0]);
+  expect([...(cells.get(0) ?? [])].map(([column, { text, covers }]) => [column, text, covers])).toEqual([[0, "signed", 1], [1, "", 2]]);
+});

@@ -87,7 +87,7 @@ test.each([
   [
     cellsOf({ A1: { style: "fancy" } }),
     'sheet "Layout", A1, style: must be one of title, says, heading, headingRight, input, inputText, label, total, caution, name, ' +
-      'answer, answerText, answerUnit, strip, part, right, middle, link, got "fancy"',
+      'answer, answerText, answerUnit, strip, part, right, middle, link, byHand, got "fancy"',
   ],
 ])("%j is refused with the place and what would do", (raw, says) => {
   expect(() => workbookData(raw)).toThrow(says);

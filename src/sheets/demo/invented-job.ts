@@ -178,6 +178,6 @@ export const inventedJob: Filling = {
   hoursCost: 1550.25,
   month: "2026-03",
   trial:
-    "Type what is known in the yellow cells; everything else on the eleven other sheets follows. Try it: type 9 for the run (B13) and " +
+    "Type what is known in the yellow cells; everything else on the twelve other sheets follows. Try it: type 9 for the run (B13) and " +
     "watch this line of answers. The job, people and prices are invented.",
 };

@@ -118,6 +118,6 @@ export const inventedMetricJob: Filling = {
   hoursCost: "",
   month: "",
   trial:
-    "Type what is known in the yellow cells; everything else on the eleven other sheets follows. Clear them, sheet by sheet, for a job " +
+    "Type what is known in the yellow cells; everything else on the twelve other sheets follows. Clear them, sheet by sheet, for a job " +
     "of your own. The job, people and prices are invented.",
 };

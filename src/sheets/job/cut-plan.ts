@@ -1,4 +1,6 @@
 import { RISERFIT } from "../../functions/fit/riserfit";
+import { TOINCHES } from "../../functions/notation/toinches";
+import { TOMM } from "../../functions/notation/tomm";
 import { BLANK } from "../../functions/order/blank";
 import { ORDER } from "../../functions/order/order";
 import { pieces, stock } from "../../functions/tables";
@@ -14,6 +16,7 @@ import { call } from "./call";
 import { type Filling, lengthFormat, moneyOf, onTape } from "./filling";
 import { RISERS_FITTED } from "./fit";
 import { JOB } from "./job";
+import { BLANKS_TYPED } from "./order";
 
 const FIRST = 9;
 /** Rows for the boards to be had. */
@@ -27,7 +30,10 @@ const OTHER_PIECES = 4;
 const PIECES = `FILTER(D${SAW}:H${SAW + OTHER_PIECES},E${SAW}:E${SAW + OTHER_PIECES}<>"")`;
 const REQUEST = `A${SAW + OTHER_PIECES + 1}`;
 const OFFCUT_ROW = SAW + OTHER_PIECES + 4;
-/** In full: what is bought for risers, and for the rest; how good each plan is; the risers; all to buy as the books read it; the boards. */
+/**
+ * In full: what is bought for risers, and for the rest; how good each plan is; the risers; all to buy as the books read it; the boards;
+ * all to buy with its sizes, as the order to the yard reads it.
+ */
 export const RISER_BUY = "AA8";
 const RISER_PLAN = "AA26";
 export const RAIL_BUY = "AI8";
@@ -42,6 +48,7 @@ export const CUT = {
   stock: `'Cut plan'!${STOCK_READ}#`, kerf: `'Cut plan'!B${SAW + 1}`, trim: `'Cut plan'!B${SAW + 2}`,
   bought: [`'Cut plan'!${RISER_BUY}`, `'Cut plan'!${RAIL_BUY}`],
 } as const;
+export const YARD_GOODS = "CB8";
 const SAWN = { stock: `${STOCK_READ}#`, kerf: `B${SAW + 1}`, trim: `B${SAW + 2}`, keep: `B${SAW + 3}` };
 /** Risers, returns, skirts and rail of a long flight, a row each. */
 const ROWS = 80;
@@ -50,6 +57,8 @@ const BUY_VIEW = ["item", "length", "quantity", "price", "cost"] as const;
 const KEPT_VIEW = ["length", "price", "available", "owned", "label", "grade", "width", "thickness"] as const;
 /** What RECONCILE reads of what has a price. */
 const PLANNED = ["item", "quantity", "price", "net", "gross"] as const;
+/** What an order to the yard has of what is bought; gross is board feet where a board has width and thickness. */
+const ORDERED = ["item", "length", "quantity", "gross"] as const;
 
 const FITTED = `Fit!${RISERS_FITTED}`;
 
@@ -212,6 +221,28 @@ const planned = bought(
     `DROP(${chosen(BUY, `${RISER_BUY}#`, ...PLANNED)},1),DROP(${chosen(BUY, `${RAIL_BUY}#`, ...PLANNED)},1))`,
 );
 
+/** Two boards of one name and length: which is meant cannot be told. */
+export const UNTOLD = "?";
+
+/**
+ * All to buy with the sizes that are typed of it on Order or above: a board is known again by its name and its length, which may be typed
+ * as a text.
+ */
+const yardGoods = ({ unit }: Filling): string => {
+  const length = `IFERROR(${call(unit === "mm" ? TOMM : TOINCHES, unit, { measure: "CHOOSECOLS(t,2)" })},"")`;
+  const found = (place: number, order: number): string => `XLOOKUP(p,k,CHOOSECOLS(t,${place}),"",0,${order})`;
+  const sizeOf = (place: number): string => `LET(f,${found(place, 1)},IF(f&""<>${found(place, -1)}&"","${UNTOLD}",IF(f=0,"",f)))`;
+  const all =
+    `VSTACK(${chosen(ORDER, BLANKS, ...ORDERED)},DROP(${chosen(BUY, `${RISER_BUY}#`, ...ORDERED)},1),` +
+    `DROP(${chosen(BUY, `${RAIL_BUY}#`, ...ORDERED)},1))`;
+  return bought(
+    `LET(a,${all},g,FILTER(a,CHOOSECOLS(a,3)<>0,TAKE(a,-1)),t,VSTACK(Order!${BLANKS_TYPED},A${FIRST}:D${LAST}),` +
+      `k,CHOOSECOLS(t,1)&"|"&${length},p,CHOOSECOLS(g,1)&"|"&CHOOSECOLS(g,2),w,${sizeOf(3)},h,${sizeOf(4)},` +
+      'VSTACK({"item","length","width","thickness","quantity","board feet"},' +
+      'HSTACK(CHOOSECOLS(g,1,2),w,h,CHOOSECOLS(g,3),IF(ISNUMBER(w)*ISNUMBER(h),CHOOSECOLS(g,4),""))))',
+  );
+};
+
 const typedBlocks = (filling: Filling): readonly Block[] => {
   const { unit } = filling;
   const length = lengthFormat(unit);
@@ -275,6 +306,8 @@ const blocks = (filling: Filling): readonly Block[] => {
     { at: ALL_BOUGHT, rows: [[planned]] },
     part("BR7", "The boards as the plans read them"),
     { at: STOCK_READ, rows: [[boardsRead()]] },
+    part("CB7", "All to buy with its sizes, as Yard order reads it"),
+    { at: YARD_GOODS, rows: [[yardGoods(filling)]] },
   ];
 };
 

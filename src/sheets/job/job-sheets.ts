@@ -12,7 +12,8 @@ import { quote } from "./quote";
 import { register } from "./register";
 import { survey } from "./survey";
 import { takeoff } from "./takeoff";
+import { yardOrder } from "./yard-order";
 
 /** The linked sheets of a job, in the order of the work. */
 export const jobSheets = (filling: Filling): readonly SheetData[] =>
-  [job, survey, layout, check, order, cutPlan, fit, takeoff, bid, quote, books, register].map((sheet) => sheet(filling));
+  [job, survey, layout, check, order, cutPlan, yardOrder, fit, takeoff, bid, quote, books, register].map((sheet) => sheet(filling));

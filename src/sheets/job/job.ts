@@ -6,6 +6,7 @@ import type { SheetData } from "../sheet-data";
 import { call } from "./call";
 import { type Filling, lengthFormat, moneyOf, onTape } from "./filling";
 import { greatestRise } from "./greatest-rise";
+import { YARD_CAUTION } from "./yard-places";
 
 /** Where the facts stand that other sheets read. */
 export const JOB = {
@@ -77,6 +78,11 @@ const SHEETS = ({ unit }: Filling): readonly Asked[] => [
     answer: "'Cut plan'!C4&\" boards, \"&TEXT('Cut plan'!A4,\"#,##0.00\")",
   },
   {
+    sheet: "Yard order", asks: "What is the yard asked?", from: "'Yard order'!A4",
+    answer: "'Yard order'!B4&IF('Yard order'!B4=1,\" piece\",\" pieces\")",
+    verdict: `IF('Yard order'!${YARD_CAUTION}="","✓ sizes whole","✗ sizes missing")`,
+  },
+  {
     sheet: "Fit", asks: "What goes on the saw?", from: "Fit!A4",
     answer: 'IF(Fit!A4+Fit!C4=0,"none read yet",Fit!A4&" treads, "&Fit!C4&" risers")', verdict: "Fit!D4",
   },
@@ -146,13 +152,13 @@ const blocks = (filling: Filling): readonly Block[] => [
       toSheet(sheet), asks, unless(from, answer), null, unless(from, verdict),
     ]),
   },
-  { at: "A20", style: "part", rows: [["To buy", ""]] },
+  { at: "A21", style: "part", rows: [["To buy", ""]] },
   {
-    at: "A21",
+    at: "A22",
     rows: [["=IFERROR(HSTACK(CHOOSECOLS('Cut plan'!Q8#,3)&\" × \"&CHOOSECOLS('Cut plan'!Q8#,1),CHOOSECOLS('Cut plan'!Q8#,5)),\"–\")"]],
   },
-  { at: "D20", style: "part", rows: [["What fails as framed, and why", "", "", "", ""]] },
-  { at: "D21", rows: [[FAILS]] },
+  { at: "D21", style: "part", rows: [["What fails as framed, and why", "", "", "", ""]] },
+  { at: "D22", rows: [[FAILS]] },
 ];
 
 const OWN =
@@ -168,7 +174,7 @@ export const job = (filling: Filling): SheetData =>
     answers: answers(filling),
     widths: { A: 162, B: 162, C: 8, D: 94, E: 184, F: 122, G: 120, H: 128 },
     hidesGridLines: true,
-    verdicts: ["H8:H19"],
+    verdicts: ["H8:H20"],
     lists: [
       { cells: "B10", options: CODE_CHOICES.map(({ id }) => id) },
       { cells: "B15", options: ["none", "left", "right", "both"] },
@@ -178,7 +184,7 @@ export const job = (filling: Filling): SheetData =>
     spills: [
       { at: "B11", rows: 1, formats: { 0: lengthFormat(filling.unit) } },
       { at: "B13", rows: 2, formats: { 0: lengthFormat(filling.unit) } },
-      { at: "B21", rows: 14, formats: { 0: MONEY } },
+      { at: "B22", rows: 14, formats: { 0: MONEY } },
     ],
   });
 

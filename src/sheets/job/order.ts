@@ -11,6 +11,8 @@ const FIRST = 9;
 /** Rows for the blanks of a yard; ORDER stands below them. */
 const BLANKS = 6;
 const YARD = `A8:E${FIRST + BLANKS - 1}`;
+/** Label, length, width and thickness. */
+export const BLANKS_TYPED = `A${FIRST}:D${FIRST + BLANKS - 1}`;
 const TYPED = `B${FIRST}:B${FIRST + BLANKS - 1}`;
 const ROWS = 10;
 const SIZES = ["item", "length", "width", "thickness", "quantity"] as const;

@@ -2,12 +2,13 @@ import { freeNames, renamedSheets, sheetText } from "../renamed-sheets";
 import type { CellData, SheetData } from "../sheet-data";
 import { GATHERED } from "./bid";
 import { PLANNED } from "./books";
-import { ALL_BOUGHT } from "./cut-plan";
+import { ALL_BOUGHT, YARD_GOODS } from "./cut-plan";
 import { type AskedJob, ownJob } from "./own-job";
 import { PRICED } from "./takeoff";
+import { YARD_GATHERED } from "./yard-places";
 
 /** Sheets that stand once in a workbook, for all its stairs. */
-export const SHARED: readonly string[] = ["Bid", "Quote", "Books", "Register"];
+export const SHARED: readonly string[] = ["Yard order", "Bid", "Quote", "Books", "Register"];
 
 /** A formula of the workbook that gathers every stair, and what a further stair adds to it. */
 export interface Gathering {
@@ -27,6 +28,7 @@ const gatheringsOf = (names: ReadonlyMap<string, string>): readonly Gathering[] 
   return [
     { sheet: "Bid", address: GATHERED, adds: dropped("Takeoff", PRICED) },
     { sheet: "Books", address: PLANNED, adds: dropped("Cut plan", ALL_BOUGHT) },
+    { sheet: "Yard order", address: YARD_GATHERED, adds: dropped("Cut plan", YARD_GOODS) },
   ];
 };
 
@@ -36,14 +38,19 @@ export const canGather = (formula: string | undefined): formula is string => /^=
 /** The gathering formula with a further stair in it. */
 export const gathering = (formula: string, adds: string): string => `${formula.slice(0, -1)},${adds})`;
 
-/** Where Bid and Books gather the stairs of a workbook. */
-export const GATHERING_CELLS: readonly { readonly sheet: string; readonly address: string }[] = gatheringsOf(new Map());
+/** Without these no stair can be added to a workbook; the others gather it where they are there. */
+const GATHERING_SHEETS: readonly string[] = ["Bid", "Books"];
 
-/** The sheets of a job as one more stair of a workbook, whose Bid they read, and what Bid and Books then gather. */
+/** Where Bid and Books gather the stairs of a workbook. */
+export const GATHERING_CELLS: readonly { readonly sheet: string; readonly address: string }[] =
+  gatheringsOf(new Map()).filter(({ sheet }) => GATHERING_SHEETS.includes(sheet));
+
+/** The sheets of a job as one more stair of a workbook, whose Bid they read, and what the sheets for all stairs then gather. */
 export const furtherStair = (job: readonly SheetData[], taken: readonly string[]): StartedJob => {
   const sheets = job.filter(({ name }) => !SHARED.includes(name));
   const names = freeNames(sheets.map(({ name }) => name), taken);
-  return { sheets: renamedSheets(sheets, names), gatherings: gatheringsOf(names) };
+  const isThere = (sheet: string): boolean => GATHERING_SHEETS.includes(sheet) || taken.includes(sheet);
+  return { sheets: renamedSheets(sheets, names), gatherings: gatheringsOf(names).filter(({ sheet }) => isThere(sheet)) };
 };
 
 /** The sheets of a workbook once Bid and Books gather a further stair. */

@@ -70,7 +70,7 @@ describe("an invented L-shaped stair from survey to bid, by hand beside every fi
     for (const place of ["Flights!A2", "Job!A2", "Job 2!A2"]) expect(String(at(place))).toContain("people and prices are invented");
     expect(sheets.map(({ name }) => name)).toEqual([
       "Flights", "Job", "Survey", "Layout", "Check", "Order", "Cut plan", "Fit", "Takeoff", "Job 2", "Survey 2", "Layout 2", "Check 2",
-      "Order 2", "Cut plan 2", "Fit 2", "Takeoff 2", "Bid", "Quote", "Books", "Register",
+      "Order 2", "Cut plan 2", "Fit 2", "Takeoff 2", "Yard order", "Bid", "Quote", "Books", "Register",
     ]);
   });
 
@@ -256,6 +256,16 @@ describe("its upper flight", () => {
     expect(cell("Layout 2!N8", "open skirt length", "value")).toBeCloseTo(1921.5378, 3);
     expect(cell("Layout 2!N8", "closed skirt length", "value")).toBeCloseTo(2061.7233, 3);
     expect(spilled("Cut plan 2!J8").filter(([stock]) => stock === "rack strip").map((row) => row[3])).toEqual(Array<number>(6).fill(315));
+  });
+
+  test("the order to the yard has the goods of both flights, alike goods in one row", () => {
+    // Of both flights above: 2 + 1 of pine 4.2 m, 2 + 2 skirts, 1 + 1 rail. 7 + 1 + 3 + 4 + 2 + 6 + 1 + 1.
+    expect(spilled("Yard order!A17")).toEqual([
+      ["oak blank 920", 920, 300, 27, 7], ["oak landing 1 m", 1000, 140, 27, 1], ["pine 4.2 m", 4200, 175, 18, 3],
+      ["skirt 2.4 m", 2400, 286, 18, 4], ["rail 2.4 m", 2400, 60, 45, 2], ["oak blank 1000", 1000, 300, 27, 6],
+      ["oak nosing 1000", 1000, 90, 27, 1], ["pine 3.6 m", 3600, 175, 18, 1],
+    ]);
+    expect([at("Yard order!B4"), at("Yard order!A1")]).toEqual([25, "Yard order: L stair (invented job)"]);
   });
 
   test("the first tread, by the legs of its diagonals", () => {
