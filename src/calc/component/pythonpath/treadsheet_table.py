@@ -1,6 +1,7 @@
 """Insert as table: the formula of a cell as an array formula of as many cells as its answer has."""
 
 from treadsheet_cells import CONTENTS, OneUndo, Unnoticed, block_of, cells_in, formula_of, is_array, place, sized, top_left
+from treadsheet_texts import comparable
 from treadsheet_why import why
 
 
@@ -60,7 +61,7 @@ def insert_table(model, cell):
         return "The table needs %s, and %s is not empty. Clear it, or put the formula elsewhere." % (place(block), place(blocking))
     with OneUndo(model, "Insert as table"):
         was.clearContents(CONTENTS)
-        block.setArrayFormula(formula)
+        block.setArrayFormula(comparable(formula))
     if start.getError():
         return why(model, start)
     return "The table takes up %s: %d rows, %d columns. Choose this again when its size changes." % (place(block), rows, columns)
