@@ -5,7 +5,7 @@ import unohelper
 from com.sun.star.task import XJob, XJobExecutor
 from treadsheet_engine import EngineError, node_setting, set_node
 from treadsheet_mend import copy_for_excel, mend
-from treadsheet_table import insert_table
+from treadsheet_table import fit_all, insert_table
 from treadsheet_why import why
 
 SERVICE = "treadsheet.Menu"
@@ -55,6 +55,8 @@ class Menu(unohelper.Base, XJobExecutor, XJob):
                 return self._node(to)
             if action == "mend":
                 return mend(model)
+            if action == "fit":
+                return fit_all(model)
             if action == "copy":
                 return self._copy(model, to)
             cell = self._selected(model)

@@ -2,6 +2,7 @@
 
 import unohelper
 from treadsheet import XRows
+from treadsheet_engine import ENGINE
 from treadsheet_errors import error_cell, received_cell, sent_cell
 
 IMPLEMENTATION = "rows"
@@ -143,6 +144,18 @@ class Rows(unohelper.Base, XRows):
             [float(line.index(_key(cell)) + 1) if _key(cell) in line else error_cell("#N/A") for cell in row] for row in _rows(value)
         ])
 
+
+def _heard(name, answer):
+    def heard(self, *given):
+        rows = answer(self, *given)
+        ENGINE.hear("ROWS." + name.upper(), rows)
+        return rows
+
+    return heard
+
+
+for _name in ("choosecols", "drop", "filter", "hstack", "sequence", "sortby", "take", "unique", "vstack", "xlookup", "xmatch"):
+    setattr(Rows, _name, _heard(_name, getattr(Rows, _name)))
 
 g_ImplementationHelper = unohelper.ImplementationHelper()
 g_ImplementationHelper.addImplementation(Rows, IMPLEMENTATION, (SERVICE,))

@@ -11,6 +11,7 @@ import subprocess
 import sys
 import threading
 from collections import OrderedDict
+from contextlib import contextmanager
 
 import uno
 
@@ -132,6 +133,8 @@ class Engine:
         self._lock = threading.Lock()
         self._watched = None
         self._kept = OrderedDict()
+        self._told = None
+        self._is_unheard = False
 
     def stop(self):
         with self._lock:
@@ -181,7 +184,28 @@ class Engine:
             answer = {"error": "#VALUE!", "says": str(error)}
         if self._watched is not None:
             self._watched.append(answer)
+        value = answer.get("value")
+        self.hear("STAIR." + function, value if isinstance(value, list) else [[value]])
         return answer
+
+    def tell(self, told):
+        """From now on, told is called with each function that has answered, whether a table, and whether with a text."""
+        self._told = told
+
+    def hear(self, function, rows):
+        """A function has answered these rows."""
+        if self._told is not None and not self._is_unheard:
+            is_table = len(rows) > 1 or len(rows[0]) > 1
+            self._told(function, is_table, any(isinstance(cell, str) for row in rows for cell in row))
+
+    @contextmanager
+    def unheard(self):
+        """While it lasts, nobody is told: a table is measured."""
+        was, self._is_unheard = self._is_unheard, True
+        try:
+            yield
+        finally:
+            self._is_unheard = was
 
     def watch(self, work):
         """The answers given while something is worked out, in their order."""

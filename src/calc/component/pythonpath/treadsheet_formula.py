@@ -2,7 +2,7 @@
 
 import re
 
-from treadsheet_texts import PIECES, comparable, outside_texts
+from treadsheet_texts import PIECES, outside_texts
 
 # What Excel writes for a function of an add-in, behind the number of a workbook in older files: [2]!_xldudf_STAIR_RISERS.
 SAVED = re.compile(r"(?:\[\d+\]!)?_xldudf_STAIR_([A-Za-z]+)", re.IGNORECASE)
@@ -64,4 +64,4 @@ def bound(formula, known):
         late = LATE.sub(lambda found: found.group(0) if found.group(1).upper() in known else "ROWS." + found.group(1).upper(), piece)
         return SAVED.sub(lambda found: "STAIR." + found.group(1).upper(), late)
 
-    return comparable(outside_texts(formula if "LET" in known else _written_out(formula), named))
+    return outside_texts(formula if "LET" in known else _written_out(formula), named)

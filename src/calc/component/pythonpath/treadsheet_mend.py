@@ -10,7 +10,7 @@ import uno
 from treadsheet_cells import FORMULAS, OneUndo, block_of, enter, formula_of
 from treadsheet_engine import ENGINE
 from treadsheet_formula import bound, is_unbound
-from treadsheet_texts import outside_texts, plain
+from treadsheet_texts import comparable, outside_texts, plain
 
 # Of functions that came later.
 PREFIX = re.compile(r"^(_XLFN\.)?(_XLWS\.)?")
@@ -68,7 +68,7 @@ def mend(model):
                 locked.append("%s (%d)" % (sheet.Name, len(blocks)))
                 continue
             for block in blocks:
-                enter(block, bound(formula_of(block), known))
+                enter(block, comparable(bound(formula_of(block), known)))
                 count += 1
         count += _mend_names(model.NamedRanges, known)
     model.calculateAll()

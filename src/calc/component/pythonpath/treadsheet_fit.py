@@ -1,0 +1,231 @@
+"""Tables keep the size of their answers: a block is entered again at its new size, and what reads it to its end follows."""
+
+import re
+
+from treadsheet_cells import CONTENTS, FORMULAS, Unnoticed, cells_in, enter, formula_of, is_array, block_of, place, sized, top_left
+from treadsheet_engine import ENGINE
+from treadsheet_texts import comparable, given_of, is_table_call, tables_called
+
+# A table may hang on another, and so on.
+MOST_ROUNDS = 20
+MARK = "Treadsheet: "
+# com.sun.star.sheet.FormulaResult: a text.
+TEXT = 2
+# A text between quotes, which stays, or a block as Calc writes it: $'Cut plan'.$A$8:D20.
+BLOCKS = re.compile(
+    r'"(?:[^"]|"")*"|(?<![\w.$\'])(?P<sheet>\$?(?:\'(?:[^\']|\'\')*\'|\w+)\.)?'
+    r"(?P<from>\$?[A-Z]{1,3}\$?)(?P<first>\d+):(?P<to>\$?[A-Z]{1,3})(?P<last>\$?\d+)(?![\w.(])"
+)
+
+
+def _scratch(model, cell, formula):
+    """What a formula comes to on the sheet of a cell: a number, or None where it is in error."""
+    sheet = cell.Spreadsheet
+    far = sheet.getCellByPosition(sheet.Columns.Count - 1, sheet.Rows.Count - 1)
+    with Unnoticed(model), ENGINE.unheard():
+        block = sheet.getCellRangeByPosition(sheet.Columns.Count - 1, sheet.Rows.Count - 1, sheet.Columns.Count - 1, sheet.Rows.Count - 1)
+        block.setArrayFormula(formula)
+        value = None if far.getError() else int(far.getValue())
+        block.clearContents(CONTENTS)
+    return value
+
+
+def size_of(model, cell, formula):
+    """Rows and columns of what a formula comes to; None where it comes to an error."""
+    size = [_scratch(model, cell, "=%s(%s)" % (count, given_of(formula))) for count in ("ROWS", "COLUMNS")]
+    return None if None in size else size
+
+
+def _is_as_large(model, block, formula):
+    """Whether there are as many cells in a block as its formula comes to, by working it out once."""
+    count = _scratch(model, top_left(block), "=SUMPRODUCT(ISERROR(%s)*0+1)" % given_of(formula))
+    return count == block.Rows.Count * block.Columns.Count
+
+
+def in_the_way(block, was):
+    """The first cell of a block that holds something and is not of the table as it was."""
+    old = was.RangeAddress
+    for cell in cells_in(block.queryContentCells(CONTENTS)):
+        at = cell.CellAddress
+        if not (old.StartRow <= at.Row <= old.EndRow and old.StartColumn <= at.Column <= old.EndColumn):
+            return cell
+    return None
+
+
+def _column_number(letters):
+    number = 0
+    for letter in letters:
+        number = number * 26 + ord(letter) - ord("A") + 1
+    return number - 1
+
+
+def _column_name(number):
+    before = number // 26
+    return (_column_name(before - 1) if before else "") + chr(ord("A") + number % 26)
+
+
+def _end(start, end, was, now):
+    """Where a reference from start to end ends that goes to the end of a table, or past it into its new cells."""
+    if end == was and start <= now or was <= end < now:
+        return now
+    return end
+
+
+def _following(formula, own, sheet, was, now):
+    """A formula of a sheet (own: the table's) in which blocks that go to the end of a table go to its new end."""
+    def followed(found):
+        if found.group("first") is None:
+            return found.group()
+        named = (found.group("sheet") or "").lstrip("$").rstrip(".")
+        named = named[1:-1].replace("''", "'") if named.startswith("'") else named
+        if (named or own) != sheet:
+            return found.group()
+        first, last = int(found.group("first")) - 1, int(found.group("last").lstrip("$")) - 1
+        left, right = (_column_number(found.group(one).replace("$", "")) for one in ("from", "to"))
+        inside = was.StartRow <= first and was.StartColumn <= left and right <= max(was.EndColumn, now.EndColumn)
+        if not inside:
+            return found.group()
+        down = _end(first, last, was.EndRow, now.EndRow)
+        across = _end(left, right, was.EndColumn, now.EndColumn) if left == was.StartColumn else right
+        return "%s%s%s:%s%s%s%d" % (
+            found.group("sheet") or "", found.group("from"), found.group("first"), "$" if found.group("to").startswith("$") else "",
+            _column_name(across), "$" if found.group("last").startswith("$") else "", down + 1,
+        )
+
+    return BLOCKS.sub(followed, formula)
+
+
+def formula_blocks(model):
+    """The cells with formulas of a document, those of an array as its block, each with its formula."""
+    for sheet in (model.Sheets.getByIndex(index) for index in range(model.Sheets.Count)):
+        seen = set()
+        ranges = sheet.queryContentCells(FORMULAS)
+        for index in range(ranges.Count):
+            area = ranges.getByIndex(index)
+            for row, formulas in enumerate(area.getFormulaArray()):
+                for column, formula in enumerate(formulas):
+                    cell = area.getCellByPosition(column, row)
+                    if not formula.startswith("{"):
+                        yield cell, formula
+                        continue
+                    at = cell.CellAddress
+                    if (at.Row, at.Column) in seen:
+                        continue
+                    block = block_of(cell)
+                    end = block.RangeAddress
+                    seen.update((down, right) for down in range(end.StartRow, end.EndRow + 1) for right in range(end.StartColumn, end.EndColumn + 1))
+                    yield block, formula_of(block)
+
+
+def _follow(model, block, was, now):
+    """Every other formula of the document that reads the table to its end reads it to its new end."""
+    sheet = block.Spreadsheet.Name
+    for reader, formula in list(formula_blocks(model)):
+        followed = _following(formula, reader.Spreadsheet.Name, sheet, was, now)
+        if followed != formula and not reader.Spreadsheet.isProtected():
+            enter(reader, followed)
+
+
+def _notes(block):
+    """The cells of a block with a note of ours."""
+    start = top_left(block).CellAddress
+    for note in list(block.Spreadsheet.Annotations):
+        at = note.getPosition()
+        if (at.Row, at.Column) == (start.Row, start.Column):
+            return note
+    return None
+
+
+def _say(block, says):
+    """A note that stays open beside the table, or none; a note of the person's own stays as it is."""
+    found = _notes(block)
+    if found is not None and found.getString() == says or found is None and says is None:
+        return
+    if found is not None:
+        if not found.getString().startswith(MARK):
+            return
+        at = found.getPosition()
+        notes = block.Spreadsheet.Annotations
+        notes.removeByIndex(next(index for index in range(notes.Count) if notes.getByIndex(index).getPosition() == at))
+    if says is not None:
+        cell = top_left(block)
+        block.Spreadsheet.Annotations.insertNew(cell.CellAddress, says)
+        cell.getAnnotation().setIsVisible(True)
+
+
+def enter_sized(model, was, formula, rows, columns):
+    """The formula at a new size; answers the block, and a sentence where it cannot be: then nothing is changed."""
+    start = top_left(was)
+    block = sized(start, rows, columns)
+    if block is None:
+        return was, "The table has %d rows and %d columns, more than the sheet has from %s on." % (rows, columns, place(start))
+    blocking = in_the_way(block, was)
+    if blocking is not None:
+        return was, "The table needs %s, and %s is not empty. Clear it, or put the formula elsewhere." % (place(block), place(blocking))
+    old = was.RangeAddress
+    was.clearContents(CONTENTS)
+    block.setArrayFormula(comparable(formula))
+    _follow(model, block, old, block.RangeAddress)
+    return block, None
+
+
+def _fit_block(model, block, formula):
+    """One table; answers whether it was changed, and a sentence where it is too small and stays so."""
+    if block.Spreadsheet.isProtected():
+        return False, None
+    if _is_as_large(model, block, formula):
+        _say(block, None)
+        made = comparable(formula)
+        if made != formula:
+            enter(block, made)
+        return made != formula, None
+    size = size_of(model, top_left(block), formula)
+    if size is None:
+        return False, None
+    now, says = enter_sized(model, block, formula, *size)
+    if says is None:
+        _say(now, None)
+        return True, None
+    says = "%s%d rows and %d columns are shown of %d and %d. %s" % (MARK, block.Rows.Count, block.Columns.Count, *size, says)
+    _say(block, says)
+    return False, says
+
+
+def _fit_cell(model, cell, formula, heard):
+    """A formula typed in one cell: a table where it is one call that answers one, else with texts that Calc finds."""
+    if cell.Spreadsheet.isProtected():
+        return False, None
+    if is_table_call(formula[1:]) and any(heard.get(name, (True, True))[0] for name in tables_called(formula)):
+        size = size_of(model, cell, formula)
+        if size is not None and size != [1, 1]:
+            return _fit_block(model, block_of(cell), formula)
+    made = comparable(formula)
+    if made == formula or cell.FormulaResultType2 != TEXT:
+        return False, None
+    cell.setFormula(made)
+    return True, None
+
+
+def fit_tables(model, heard=None):
+    """
+    Every table of a document at the size of its answer, where heard says which functions have answered and whether a table or a text;
+    None for all. Answers how many were changed, and the sentences of those too small.
+    """
+    changed, small = 0, {}
+    for _ in range(MOST_ROUNDS):
+        before = changed
+        for block, formula in list(formula_blocks(model)):
+            called = tables_called(formula)
+            if not called or heard is not None and not called & heard.keys():
+                continue
+            fit = _fit_block(model, block, formula) if is_array(block) else _fit_cell(model, block, formula, heard or {})
+            changed += fit[0]
+            if fit[1]:
+                small[block.AbsoluteName] = fit[1]
+            else:
+                small.pop(block.AbsoluteName, None)
+        if changed == before:
+            break
+        # What reads a changed table may be larger now.
+        heard = None
+    return changed, list(small.values())
