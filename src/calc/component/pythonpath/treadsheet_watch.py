@@ -1,5 +1,8 @@
 """After functions have answered, their tables are looked at: as soon as the office is idle, for a formula may change no cell."""
 
+import time
+from contextlib import contextmanager
+
 import uno
 import unohelper
 from com.sun.star.awt import XCallback
@@ -48,6 +51,7 @@ class Watch(unohelper.Base, XCallback):
     def __init__(self):
         self._is_asked = False
         self._is_busy = False
+        self._is_menu = False
         self._heard = {}
         self._is_all = False
         self._cleared = _Cleared(self)
@@ -70,6 +74,19 @@ class Watch(unohelper.Base, XCallback):
         self._is_asked = True
         context = uno.getComponentContext()
         context.ServiceManager.createInstanceWithContext("com.sun.star.awt.AsyncCallback", context).addCallback(self, None)
+
+    @contextmanager
+    def aside(self):
+        """While it lasts, a script or a person changes the tables: it waits for what is at work, and is waited for."""
+        while self._is_busy:
+            time.sleep(0.01)
+        self._is_menu = True
+        try:
+            yield
+        finally:
+            self._is_menu = False
+            if self._heard or self._is_all:
+                self._ask()
 
     def _documents(self):
         context = uno.getComponentContext()
@@ -101,8 +118,11 @@ class Watch(unohelper.Base, XCallback):
             self._listened.remove(model)
 
     def notify(self, data):
+        self._is_asked = False
+        if self._is_menu:
+            return
         heard, self._heard = (None if self._is_all else self._heard), {}
-        self._is_asked, self._is_all, self._is_busy = False, False, True
+        self._is_all, self._is_busy = False, True
         try:
             for model in self._documents():
                 self._look_at(model, heard)
