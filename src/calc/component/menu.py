@@ -76,8 +76,8 @@ class Menu(unohelper.Base, XJobExecutor, XJob):
         desktop = self._service("com.sun.star.frame.Desktop")
         model = desktop.getCurrentComponent()
         says = self._done(action, model)
-        if says:
-            window = model.CurrentController.Frame.ContainerWindow
+        window = model.CurrentController.Frame.ContainerWindow
+        if says and window.isVisible():
             kind = uno.Enum("com.sun.star.awt.MessageBoxType", "INFOBOX")
             window.Toolkit.createMessageBox(window, kind, 1, "Treadsheet", says).execute()
 

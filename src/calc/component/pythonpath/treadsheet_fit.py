@@ -4,7 +4,7 @@ import re
 
 from treadsheet_cells import CONTENTS, FORMULAS, Unnoticed, cells_in, enter, formula_of, is_array, block_of, place, sized, top_left
 from treadsheet_engine import ENGINE
-from treadsheet_texts import comparable, given_of, is_table_call, tables_called
+from treadsheet_texts import comparable, compared, given_of, is_table_call, tables_called
 
 # A table may hang on another, and so on.
 MOST_ROUNDS = 20
@@ -199,11 +199,10 @@ def _fit_cell(model, cell, formula, heard):
         size = size_of(model, cell, formula)
         if size is not None and size != [1, 1]:
             return _fit_block(model, block_of(cell), formula)
-    made = comparable(formula)
-    if made == formula or cell.FormulaResultType2 != TEXT:
-        return False, None
-    cell.setFormula(made)
-    return True, None
+    made = comparable(formula) if cell.FormulaResultType2 == TEXT else compared(formula)
+    if made != formula:
+        cell.setFormula(made)
+    return made != formula, None
 
 
 def fit_tables(model, heard=None):

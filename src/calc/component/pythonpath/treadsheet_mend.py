@@ -7,10 +7,10 @@ import zipfile
 from xml.sax.saxutils import escape, unescape
 
 import uno
-from treadsheet_cells import FORMULAS, OneUndo, block_of, enter, formula_of
+from treadsheet_cells import FORMULAS, OneUndo, block_of, enter, formula_of, is_array
 from treadsheet_engine import ENGINE
 from treadsheet_formula import bound, is_unbound
-from treadsheet_texts import comparable, outside_texts, plain
+from treadsheet_texts import comparable, compared, outside_texts, plain
 
 # Of functions that came later.
 PREFIX = re.compile(r"^(_XLFN\.)?(_XLWS\.)?")
@@ -68,7 +68,9 @@ def mend(model):
                 locked.append("%s (%d)" % (sheet.Name, len(blocks)))
                 continue
             for block in blocks:
-                enter(block, comparable(bound(formula_of(block), known)))
+                formula = bound(formula_of(block), known)
+                # That of a cell alone is made so where it gives a text: treadsheet_fit.py.
+                enter(block, comparable(formula) if is_array(block) else compared(formula))
                 count += 1
         count += _mend_names(model.NamedRanges, known)
     model.calculateAll()

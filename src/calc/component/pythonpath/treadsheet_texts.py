@@ -110,8 +110,10 @@ def _compared_table(formula):
     return None
 
 
-def _compared(formula):
-    """A formula in which the texts that are compared are ones that Calc finds."""
+def compared(formula):
+    """A formula that calls a function that answers a table, in which the texts that are compared are ones that Calc finds."""
+    if not tables_called(formula):
+        return formula
     pieces = PIECES.split(formula)
     for index in range(1, len(pieces), 2):
         is_joined = index >= 3 and pieces[index - 3].endswith("&T(") and pieces[index - 2] == '""'
@@ -185,7 +187,7 @@ def comparable(formula):
     """The formula with texts that Calc finds, where it calls a function that answers a table; those compared in it, and those it gives."""
     if _is_made(formula) or not tables_called(formula):
         return formula
-    given = _compared(formula)[1:]
+    given = compared(formula)[1:]
     if _gives_number(formula):
         return "=" + given
     return LONG % given if len(TOKEN.findall(given)) > MOST_TOKENS else SHORT % (given, given, given)
