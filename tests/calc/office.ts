@@ -68,7 +68,7 @@ export const fileFor = (folder: string, name: string, from: string): string => {
   return file;
 };
 
-const TIME_LIMIT = 240_000;
+const TIME_LIMIT = 600_000;
 
 /** A profile of its own with the extension installed, as a person installs it. */
 export const installed = (folder: string): string => {

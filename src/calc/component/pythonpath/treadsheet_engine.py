@@ -189,14 +189,16 @@ class Engine:
         return answer
 
     def tell(self, told):
-        """From now on, told is called with each function that has answered, whether a table, and whether with a text."""
+        """From now on, told is called with each function that has answered, whether a table, whether with a text, and what
+        tells this answer from others."""
         self._told = told
 
     def hear(self, function, rows):
         """A function has answered these rows."""
         if self._told is not None and not self._is_unheard:
             is_table = len(rows) > 1 or len(rows[0]) > 1
-            self._told(function, is_table, any(isinstance(cell, str) for row in rows for cell in row))
+            has_text = any(isinstance(cell, str) for row in rows for cell in row)
+            self._told(function, is_table, has_text, hash((function, repr(rows))))
 
     @contextmanager
     def unheard(self):

@@ -117,6 +117,11 @@ def formula_blocks(model):
                     yield block, formula_of(block)
 
 
+def formulas_of_tables(model):
+    """Where the formulas stand that call functions that answer tables, and what they are."""
+    return [(block.AbsoluteName, formula) for block, formula in formula_blocks(model) if tables_called(formula)]
+
+
 def _follow(model, block, was, now):
     """Every other formula of the document that reads the table to its end reads it to its new end."""
     sheet = block.Spreadsheet.Name
@@ -126,31 +131,31 @@ def _follow(model, block, was, now):
             enter(reader, followed)
 
 
-def _notes(block):
-    """The cells of a block with a note of ours."""
-    start = top_left(block).CellAddress
-    for note in list(block.Spreadsheet.Annotations):
-        at = note.getPosition()
-        if (at.Row, at.Column) == (start.Row, start.Column):
-            return note
+def _note_of(cell):
+    """Which of the notes of a sheet a cell has, and its text; None where it has none."""
+    at, notes = cell.CellAddress, cell.Spreadsheet.Annotations
+    for index in range(notes.Count):
+        note = notes.getByIndex(index)
+        if (note.getPosition().Row, note.getPosition().Column) == (at.Row, at.Column):
+            return index, note.getString()
     return None
 
 
-def _say(block, says):
+def _say(block, formula, says):
     """A note that stays open beside the table, or none; a note of the person's own stays as it is."""
-    found = _notes(block)
-    if found is not None and found.getString() == says or found is None and says is None:
+    cell = top_left(block)
+    was = _note_of(cell)
+    if (was[1] if was else None) == says or was and not was[1].startswith(MARK):
         return
-    if found is not None:
-        if not found.getString().startswith(MARK):
-            return
-        at = found.getPosition()
-        notes = block.Spreadsheet.Annotations
-        notes.removeByIndex(next(index for index in range(notes.Count) if notes.getByIndex(index).getPosition() == at))
+    notes = block.Spreadsheet.Annotations
+    # Calc puts no note on a cell of an array, and leaves one there that was.
+    block.clearContents(CONTENTS)
+    if was:
+        notes.removeByIndex(was[0])
     if says is not None:
-        cell = top_left(block)
-        block.Spreadsheet.Annotations.insertNew(cell.CellAddress, says)
+        notes.insertNew(cell.CellAddress, says)
         cell.getAnnotation().setIsVisible(True)
+    block.setArrayFormula(formula)
 
 
 def enter_sized(model, was, formula, rows, columns):
@@ -174,7 +179,7 @@ def _fit_block(model, block, formula):
     if block.Spreadsheet.isProtected():
         return False, None
     if _is_as_large(model, block, formula):
-        _say(block, None)
+        _say(block, formula, None)
         made = comparable(formula)
         if made != formula:
             enter(block, made)
@@ -184,10 +189,10 @@ def _fit_block(model, block, formula):
         return False, None
     now, says = enter_sized(model, block, formula, *size)
     if says is None:
-        _say(now, None)
+        _say(now, comparable(formula), None)
         return True, None
     says = "%s%d rows and %d columns are shown of %d and %d. %s" % (MARK, block.Rows.Count, block.Columns.Count, *size, says)
-    _say(block, says)
+    _say(block, formula, says)
     return False, says
 
 

@@ -9,7 +9,7 @@ from com.sun.star.awt import XCallback
 from com.sun.star.uno import RuntimeException
 from com.sun.star.util import XModifyListener
 from treadsheet_engine import ENGINE
-from treadsheet_fit import fit_tables
+from treadsheet_fit import fit_tables, formulas_of_tables
 
 CALC = "com.sun.star.sheet.SpreadsheetDocument"
 
@@ -53,14 +53,17 @@ class Watch(unohelper.Base, XCallback):
         self._is_busy = False
         self._is_menu = False
         self._heard = {}
+        self._answers, self._last = set(), set()
+        self._looked_at = None
         self._is_all = False
         self._cleared = _Cleared(self)
         self._listened = []
 
-    def heard(self, function, is_table, has_text):
-        """A function has answered, and whether a table, and whether with a text."""
+    def heard(self, function, is_table, has_text, answer):
+        """A function has answered, whether a table, whether with a text, and what tells the answer from others."""
         was = self._heard.get(function, (False, False))
         self._heard[function] = (was[0] or is_table, was[1] or has_text)
+        self._answers.add(answer)
         self._ask()
 
     def all_of_them(self):
@@ -117,20 +120,33 @@ class Watch(unohelper.Base, XCallback):
             model.removeModifyListener(self._cleared)
             self._listened.remove(model)
 
+    def _state(self):
+        """What tells the formulas that call our functions from those of another time."""
+        found = ((model.RuntimeUID, *one) for model in self._documents() for one in formulas_of_tables(model))
+        return hash(tuple(found))
+
+    def _look(self, heard):
+        for model in self._documents():
+            self._look_at(model, heard)
+
     def notify(self, data):
         self._is_asked = False
         if self._is_menu:
             return
-        heard, self._heard = (None if self._is_all else self._heard), {}
+        heard = None if self._is_all else self._heard
+        # A formula that Calc works out again at every change answers as it did when its table was looked at last.
+        is_known = heard is not None and self._answers <= self._last
         self._is_all, self._is_busy = False, True
         try:
-            for model in self._documents():
-                self._look_at(model, heard)
+            if not is_known or self._state() != self._looked_at:
+                self._look(heard)
+                self._last = self._answers
+                self._looked_at = self._state()
         except RuntimeException:
             # The document was closed meanwhile.
             pass
         finally:
-            self._is_busy, self._heard = False, {}
+            self._is_busy, self._heard, self._answers = False, {}, set()
 
 
 WATCH = Watch()
