@@ -133,6 +133,22 @@ test("texts that our functions give are found: in a table, by COUNTIF, SUMIFS, M
   expect(cells).not.toMatch(/ISTEXT|ROWS[.]|&amp;T\(/);
 });
 
+test("a formula too long to be written three times has texts that are found, too, its errors, and goes back", () => {
+  const copy = path.join(folder, "long.xlsx");
+  const long = `IF(1;STAIR.TAPE(A1:A3);0${"+0".repeat(1400)})`;
+  const shown = [['36 1/2"'], [{ error: "#VALUE!" }], ['12"']];
+  const [, , found, , count, table, formula] = run(
+    ["put", cell(0, 0), [[36.5], ["no length"], [12]]], ["enter", { ...block(0, 3, 3, 1), isArray: true }, `=${long}`],
+    ["until", block(0, 3, 3, 1), shown],
+    ["enter", cell(0, 5), '=COUNTIF(D1:D3;"12""")'], ["until", cell(0, 5), [[1]]], ["read", block(0, 3, 3, 1)], ["formula", cell(0, 3)],
+    ["menu", "copy", null, addressOf(copy)],
+  );
+  expect(formula).toMatch(/^[{]=ROWS[.]CELLS[(]/);
+  expect(count).toEqual([[1]]);
+  expect([found, table]).toEqual([shown, shown]);
+  expect(sheetsOf(copy)).toContain(`>${long.replaceAll(";", ",").replace("STAIR.TAPE", "_xldudf_STAIR_TAPE")}<`);
+});
+
 test("a table grows and shrinks with its answer, what reads it to its end follows, and undo takes both back", () => {
   const rises = (count: number): readonly (readonly unknown[])[] => [0, 1, 2, 3].map((at) => [at < count ? 7.5 : ""]);
   const [shown, readers] = [block(0, 2, 4, 1), block(0, 4, 2, 1)];

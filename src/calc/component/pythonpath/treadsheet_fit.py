@@ -2,7 +2,7 @@
 
 import re
 
-from treadsheet_cells import CONTENTS, FORMULAS, Unnoticed, cells_in, enter, formula_of, is_array, block_of, place, sized, top_left
+from treadsheet_cells import CONTENTS, FORMULAS, Unnoticed, block_of, cells_in, enter, formula_of, is_array, place, sized, top_left
 from treadsheet_engine import ENGINE
 from treadsheet_texts import comparable, compared, given_of, is_table_call, tables_called
 
@@ -21,9 +21,9 @@ BLOCKS = re.compile(
 def _scratch(model, cell, formula):
     """What a formula comes to on the sheet of a cell: a number, or None where it is in error."""
     sheet = cell.Spreadsheet
-    far = sheet.getCellByPosition(sheet.Columns.Count - 1, sheet.Rows.Count - 1)
+    right, down = sheet.Columns.Count - 1, sheet.Rows.Count - 1
+    far, block = sheet.getCellByPosition(right, down), sheet.getCellRangeByPosition(right, down, right, down)
     with Unnoticed(model), ENGINE.unheard():
-        block = sheet.getCellRangeByPosition(sheet.Columns.Count - 1, sheet.Rows.Count - 1, sheet.Columns.Count - 1, sheet.Rows.Count - 1)
         block.setArrayFormula(formula)
         value = None if far.getError() else int(far.getValue())
         block.clearContents(CONTENTS)
@@ -113,7 +113,8 @@ def formula_blocks(model):
                         continue
                     block = block_of(cell)
                     end = block.RangeAddress
-                    seen.update((down, right) for down in range(end.StartRow, end.EndRow + 1) for right in range(end.StartColumn, end.EndColumn + 1))
+                    columns = range(end.StartColumn, end.EndColumn + 1)
+                    seen.update((down, right) for down in range(end.StartRow, end.EndRow + 1) for right in columns)
                     yield block, formula_of(block)
 
 

@@ -6,7 +6,9 @@ from treadsheet_texts import PIECES, outside_texts
 
 # What Excel writes for a function of an add-in, behind the number of a workbook in older files: [2]!_xldudf_STAIR_RISERS.
 SAVED = re.compile(r"(?:\[\d+\]!)?_xldudf_STAIR_([A-Za-z]+)", re.IGNORECASE)
-LATE = re.compile(r"(?:_xlfn\.)?(?:_xlws\.)?\b(CHOOSECOLS|DROP|FILTER|HSTACK|SEQUENCE|SORTBY|TAKE|UNIQUE|VSTACK|XLOOKUP|XMATCH)(?=\()", re.IGNORECASE)
+LATE = re.compile(
+    r"(?:_xlfn\.)?(?:_xlws\.)?\b(CHOOSECOLS|DROP|FILTER|HSTACK|SEQUENCE|SORTBY|TAKE|UNIQUE|VSTACK|XLOOKUP|XMATCH)(?=\()", re.IGNORECASE,
+)
 # A formula of Calc has no more characters.
 LONGEST = 65535
 LET = re.compile(r"(?:_xlfn\.)?\bLET\(", re.IGNORECASE)

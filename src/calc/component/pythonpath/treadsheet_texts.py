@@ -16,7 +16,7 @@ JOINED = '&T("")'
 # A long one gives its table once: as texts, of which each is answered by itself. An argument of a component may have no error in it.
 LONG = '=ROWS.CELLS(ROWS.SENT(IFERROR(IFNA(%%s;"%s#N/A");"%s#VALUE!")))' % (ERROR_MARK, ERROR_MARK)
 IS_LONG = re.compile(
-    re.escape(LONG).replace("%s", "(?P<given>.*)").replace(";", "[;,]"), re.DOTALL | re.IGNORECASE,
+    re.escape(LONG).replace("%s", "(?P<given>.*)").replace(";", "[;,]").replace("IFNA", r"(?:_xlfn\.)?IFNA"), re.DOTALL | re.IGNORECASE,
 )
 # A formula of Calc has no more than 8,192 tokens (FORMULA_MAXTOKENS), of which the short form has a few of its own.
 MOST_TOKENS = 2700
@@ -26,8 +26,8 @@ PIECES = re.compile(r'("(?:[^"]|"")*"|\'(?:[^\']|\'\')*\')')
 COMPARES = re.compile(r"(?<=[\w)])\s*(=|<>)\s*$")
 # Functions that give numbers alone, or one text that Calc makes itself.
 NUMBERS = {
-    "AND", "AVERAGE", "COLUMNS", "CONCATENATE", "COUNT", "COUNTA", "COUNTIF", "COUNTIFS", "ISERROR", "ISNUMBER", "ISTEXT", "LEN", "MATCH", "MAX",
-    "MIN", "NOT", "OR", "ROUND", "ROUNDDOWN", "ROUNDUP", "ROWS", "SUM", "SUMIF", "SUMIFS", "SUMPRODUCT", "TEXT", "TEXTJOIN", "VALUE",
+    "AND", "AVERAGE", "COLUMNS", "CONCATENATE", "COUNT", "COUNTA", "COUNTIF", "COUNTIFS", "ISERROR", "ISNUMBER", "ISTEXT", "LEN", "MATCH",
+    "MAX", "MIN", "NOT", "OR", "ROUND", "ROUNDDOWN", "ROUNDUP", "ROWS", "SUM", "SUMIF", "SUMIFS", "SUMPRODUCT", "TEXT", "TEXTJOIN", "VALUE",
 }
 COMPARISON = re.compile(r"(?<![<>=])(?:=|<>)(?!=)")
 NAME_BEFORE = re.compile(r"[\w.]*$")
@@ -35,6 +35,7 @@ CALL_AFTER = re.compile(r"[\w.]*\(")
 NUMBER_BEFORE = re.compile(r"(?<![\w.$])[\d.]+$")
 NUMBER_AFTER = re.compile(r"-?[\d.]+(?![\w.])")
 CALLS = re.compile(r"\b(STAIR|ROWS)\.([A-Z]+)(?=\()", re.IGNORECASE)
+
 
 def outside_texts(formula, change):
     return "".join(piece if index % 2 else change(piece) for index, piece in enumerate(PIECES.split(formula)))
