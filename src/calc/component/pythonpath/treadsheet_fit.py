@@ -7,7 +7,7 @@ from treadsheet_engine import ENGINE
 from treadsheet_texts import comparable, compared, given_of, is_table_call, tables_called
 
 # A table may hang on another, and so on.
-MOST_ROUNDS = 20
+MOST_ROUNDS = 5
 MARK = "Treadsheet: "
 # com.sun.star.sheet.FormulaResult: a text.
 TEXT = 2
@@ -211,10 +211,25 @@ def _fit_cell(model, cell, formula, heard):
     return made != formula, None
 
 
-def fit_tables(model, heard=None):
+def _is_our_call(formula):
+    given = given_of(formula)
+    return given.lstrip("(").upper().startswith("STAIR.") and is_table_call(given)
+
+
+def _make_found(block, formula):
+    """A block with texts that Calc finds, at the size that it has."""
+    made = comparable(formula)
+    if made == formula or block.Spreadsheet.isProtected():
+        return False, None
+    enter(block, made)
+    return True, None
+
+
+def fit_tables(model, heard=None, is_idle=False):
     """
     Every table of a document at the size of its answer, where heard says which functions have answered and whether a table or a text;
-    None for all. Answers how many were changed, and the sentences of those too small.
+    None for all. Between a person's steps (idle) those alone that are one call of ours: to measure a long formula takes as long as to
+    work it out. Answers how many were changed, and the sentences of those too small.
     """
     changed, small = 0, {}
     for _ in range(MOST_ROUNDS):
@@ -223,7 +238,12 @@ def fit_tables(model, heard=None):
             called = tables_called(formula)
             if not called or heard is not None and not called & heard.keys():
                 continue
-            fit = _fit_block(model, block, formula) if is_array(block) else _fit_cell(model, block, formula, heard or {})
+            if not is_array(block):
+                fit = _fit_cell(model, block, formula, heard or {})
+            elif is_idle and not _is_our_call(formula):
+                fit = _make_found(block, formula)
+            else:
+                fit = _fit_block(model, block, formula)
             changed += fit[0]
             if fit[1]:
                 small[block.AbsoluteName] = fit[1]

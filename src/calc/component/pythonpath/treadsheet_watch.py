@@ -106,7 +106,7 @@ class Watch(unohelper.Base, XCallback):
         model.lockControllers()
         try:
             with _OneWithThePersons(model):
-                small = fit_tables(model, heard)[1]
+                small = fit_tables(model, heard, is_idle=True)[1]
         finally:
             model.unlockControllers()
         self._listen(model, bool(small))
