@@ -43,7 +43,7 @@ const description = (version: string): string =>
 const method = (listed: ListedFunction): Method => ({
   name: methodName(listed),
   returns: listed.result.dimensionality === "matrix" ? "[][]any" : "any",
-  parameters: listed.parameters.map((_, index) => ({ name: `a${index}`, type: "any" })),
+  parameters: listed.parameters.map(({ unoType = "any" }, index) => ({ name: `a${index}`, type: unoType })),
 });
 
 export interface Extension {

@@ -3,7 +3,12 @@ export interface ListedFunction {
   readonly id: string;
   readonly name: string;
   readonly description: string;
-  readonly parameters: readonly { readonly name: string; readonly description: string }[];
+  readonly parameters: readonly {
+    readonly name: string;
+    readonly description: string;
+    /** Its type in UNO where a cell alone may stand: Calc then asks for each cell of an array by itself. Any otherwise. */
+    readonly unoType?: "string";
+  }[];
   readonly result: { readonly dimensionality: string };
 }
 

@@ -8,6 +8,7 @@ const CALC_ALONE = "com.sun.star.sheet.SpreadsheetDocument";
 /** What can be chosen, as menu.py knows it, and as it stands in the menu. */
 const ENTRIES = [
   ["table", "Insert as table"],
+  ["fit", "Fit the tables"],
   ["why", "Why?"],
   ["mend", "Mend"],
   ["copy", "Save a copy for Excel…"],

@@ -17,7 +17,20 @@ const declared = (name: string, description: string, parameters: readonly string
   result: { dimensionality: "matrix" },
 });
 
+/** What makes the texts of a long formula ones that Calc finds (treadsheet_texts.py): each cell is answered by itself. */
+const FOUND: readonly ListedFunction[] = [
+  {
+    id: "SENT", name: "SENT", description: "A table with what each cell is, as texts for ROWS.CELLS.",
+    parameters: [{ name: "table", description: "The table." }], result: { dimensionality: "matrix" },
+  },
+  {
+    id: "CELLS", name: "CELLS", description: "The cells of ROWS.SENT, with texts that Calc finds.",
+    parameters: [{ name: "sent", description: "What ROWS.SENT answers.", unoType: "string" }], result: { dimensionality: "scalar" },
+  },
+];
+
 export const rowsFunctions: readonly ListedFunction[] = [
+  ...FOUND,
   declared("CHOOSECOLS", "Some columns of a table, by number.", ["table", ...several("column")]),
   declared("DROP", "A table without its first or last rows and columns.", ["table", "rows", "columns"]),
   declared("FILTER", "The rows of a table for which something is true.", ["table", "include", "ifEmpty"]),
@@ -27,5 +40,6 @@ export const rowsFunctions: readonly ListedFunction[] = [
   declared("TAKE", "The first or last rows and columns of a table.", ["table", "rows", "columns"]),
   declared("UNIQUE", "The rows of a table, each once.", ["table"]),
   declared("VSTACK", "Tables under each other.", several("table")),
+  declared("XLOOKUP", "What stands beside the first cell that is the value.", ["value", "cells", "results", "ifNotFound"]),
   declared("XMATCH", "The place of a value in a row or a column.", ["value", "cells", "mode"]),
 ];

@@ -100,6 +100,55 @@ class Office:
     def read(self, at):
         return self.shown(self.block(at))
 
+    def until(self, at, wanted):
+        """What cells hold as soon as it is what is wanted, or after a while: tables are put right when the office is idle."""
+        for _ in range(600):
+            if self.read(at) == wanted:
+                break
+            time.sleep(0.05)
+        return self.read(at)
+
+    def clear(self, at):
+        # com.sun.star.sheet.CellFlags: numbers, dates, texts and formulas
+        self.block(at).clearContents(1 | 2 | 4 | 16)
+
+    def undo(self):
+        self.book.UndoManager.undo()
+
+    def redo(self):
+        self.book.UndoManager.redo()
+
+    def note(self, at, wanted=None):
+        """The text of the note of a cell and whether it stays open, as soon as there is one, or there is none, as wanted."""
+        for _ in range(600):
+            note = self.block(at).getCellByPosition(0, 0).getAnnotation()
+            if wanted is None or bool(note.getString()) == wanted:
+                break
+            time.sleep(0.05)
+        return [note.getString(), note.getIsVisible()]
+
+    def entries(self):
+        """The entries of the menu as the office has read them, each with whether it leads anywhere."""
+        access = self.service("com.sun.star.configuration.ConfigurationProvider")
+        path = "/org.openoffice.Office.Addons/AddonUI/OfficeMenuBar/treadsheet.menu/Submenu"
+        node = made("com.sun.star.beans.PropertyValue", "nodepath", path)
+        entries = access.createInstanceWithArguments("com.sun.star.configuration.ConfigurationAccess", (node,))
+        found = [entries.getByName(name) for name in entries.ElementNames]
+        return [[one.getByName("Title"), self._dispatch(one.getByName("URL"))[1] is not None] for one in found]
+
+    def _dispatch(self, address):
+        url = uno.createUnoStruct("com.sun.star.util.URL")
+        url.Complete = address
+        _, url = self.service("com.sun.star.util.URLTransformer").parseStrict(url)
+        return url, self.book.CurrentController.Frame.queryDispatch(url, "_self", 0)
+
+    def choose(self, title, at):
+        """An entry of the menu chosen with a cell selected, as its command goes out; a document without a window gets no box."""
+        self.desktop.setActiveFrame(self.book.CurrentController.Frame)
+        self.book.CurrentController.select(self.block(at))
+        url, dispatch = self._dispatch("service:treadsheet.Menu?" + title)
+        dispatch.dispatch(url, ())
+
     def formula(self, at):
         return self.block(at).getCellByPosition(0, 0).getFormula()
 

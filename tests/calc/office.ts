@@ -24,8 +24,12 @@ export type Step =
   | readonly ["sheets", leftOut: Readonly<Record<string, readonly (readonly [row: number, column: number])[]>>]
   | readonly ["put", at: At, cells: readonly (readonly unknown[])[]]
   | readonly ["enter", at: At, formula: string]
-  | readonly ["read" | "formula", at: At]
-  | readonly ["menu", action: "table" | "why" | "mend" | "copy" | "node", at?: At | null, to?: string];
+  | readonly ["read" | "formula" | "clear", at: At]
+  | readonly ["until", at: At, wanted: readonly (readonly unknown[])[]]
+  | readonly ["undo" | "redo" | "entries"]
+  | readonly ["note", at: At, isThere: boolean]
+  | readonly ["choose", action: string, at: At]
+  | readonly ["menu", action: "table" | "fit" | "why" | "mend" | "copy" | "node", at?: At | null, to?: string];
 
 export const EXTENSION = path.resolve(__dirname, "../../dist/treadsheet.oxt");
 const DRIVER = path.resolve(__dirname, "drive.py");
@@ -64,7 +68,7 @@ export const fileFor = (folder: string, name: string, from: string): string => {
   return file;
 };
 
-const TIME_LIMIT = 240_000;
+const TIME_LIMIT = 600_000;
 
 /** A profile of its own with the extension installed, as a person installs it. */
 export const installed = (folder: string): string => {

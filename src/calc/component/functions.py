@@ -3,6 +3,7 @@
 import json
 import os
 
+import treadsheet_watch  # noqa: F401, it looks at the tables from now on
 import unohelper
 from treadsheet import XStair
 from treadsheet_engine import ENGINE, HERE

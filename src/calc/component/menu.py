@@ -5,7 +5,8 @@ import unohelper
 from com.sun.star.task import XJob, XJobExecutor
 from treadsheet_engine import EngineError, node_setting, set_node
 from treadsheet_mend import copy_for_excel, mend
-from treadsheet_table import insert_table
+from treadsheet_table import fit_all, insert_table
+from treadsheet_watch import WATCH
 from treadsheet_why import why
 
 SERVICE = "treadsheet.Menu"
@@ -51,26 +52,32 @@ class Menu(unohelper.Base, XJobExecutor, XJob):
     def _done(self, action, model, to=None):
         """What came of an entry of the menu, in a sentence; empty where nothing was chosen."""
         try:
-            if action == "node":
-                return self._node(to)
-            if action == "mend":
-                return mend(model)
-            if action == "copy":
-                return self._copy(model, to)
-            cell = self._selected(model)
-            if cell is None:
-                return "Select a cell first."
-            return insert_table(model, cell) if action == "table" else why(model, cell)
+            with WATCH.aside():
+                return self._work(action, model, to)
         except EngineError as error:
             return str(error)
+
+    def _work(self, action, model, to):
+        if action == "node":
+            return self._node(to)
+        if action == "mend":
+            return mend(model)
+        if action == "fit":
+            return fit_all(model)
+        if action == "copy":
+            return self._copy(model, to)
+        cell = self._selected(model)
+        if cell is None:
+            return "Select a cell first."
+        return insert_table(model, cell) if action == "table" else why(model, cell)
 
     def trigger(self, action):
         """An entry of the menu was chosen."""
         desktop = self._service("com.sun.star.frame.Desktop")
         model = desktop.getCurrentComponent()
         says = self._done(action, model)
-        if says:
-            window = model.CurrentController.Frame.ContainerWindow
+        window = model.CurrentController.Frame.ContainerWindow
+        if says and window.isVisible():
             kind = uno.Enum("com.sun.star.awt.MessageBoxType", "INFOBOX")
             window.Toolkit.createMessageBox(window, kind, 1, "Treadsheet", says).execute()
 

@@ -2,7 +2,8 @@
 
 import unohelper
 from treadsheet import XRows
-from treadsheet_errors import error_cell
+from treadsheet_engine import ENGINE
+from treadsheet_errors import error_cell, received_cell, sent_cell
 
 IMPLEMENTATION = "rows"
 SERVICE = "com.sun.star.sheet.AddIn"
@@ -94,6 +95,12 @@ class Rows(unohelper.Base, XRows):
     def vstack(self, *more):
         return _answer([row for one in _given(more) for row in _rows(one)])
 
+    def sent(self, table):
+        return tuple(tuple(sent_cell(cell) for cell in row) for row in _rows(table))
+
+    def cells(self, sent):
+        return received_cell(sent)
+
     def sequence(self, rows, columns, start, step):
         height, width = _whole(rows, 1), _whole(columns, 1)
         first, by = (1.0 if start is None else float(start)), (1.0 if step is None else float(step))
@@ -116,12 +123,39 @@ class Rows(unohelper.Base, XRows):
             seen.setdefault(tuple(_key(cell) for cell in row), row)
         return _answer(list(seen.values()))
 
+    def xlookup(self, value, cells, results, if_not_found):
+        lines, found = _rows(results), _rows(cells)
+        is_row = len(found) == 1 and len(found[0]) > 1
+        lines = _turned(lines) if is_row else lines
+        beside = {}
+        for cell, line in zip(found[0] if is_row else [row[0] for row in found], lines):
+            beside.setdefault(_key(cell), line)
+        missing = error_cell("#N/A") if if_not_found is None else _rows(if_not_found)[0][0]
+        none = [missing] * (len(lines[0]) if lines else 1)
+        wanted = _rows(value)
+        if len(wanted) == 1 and len(wanted[0]) == 1:
+            line = beside.get(_key(wanted[0][0]), none)
+            return _answer(_turned([line]) if is_row else [line])
+        return _answer([[beside.get(_key(cell), none)[0] for cell in row] for row in wanted])
+
     def xmatch(self, value, cells, mode):
         line = [_key(cell) for row in _rows(cells) for cell in row]
         return _answer([
             [float(line.index(_key(cell)) + 1) if _key(cell) in line else error_cell("#N/A") for cell in row] for row in _rows(value)
         ])
 
+
+def _heard(name, answer):
+    def heard(self, *given):
+        rows = answer(self, *given)
+        ENGINE.hear("ROWS." + name.upper(), rows)
+        return rows
+
+    return heard
+
+
+for _name in ("choosecols", "drop", "filter", "hstack", "sequence", "sortby", "take", "unique", "vstack", "xlookup", "xmatch"):
+    setattr(Rows, _name, _heard(_name, getattr(Rows, _name)))
 
 g_ImplementationHelper = unohelper.ImplementationHelper()
 g_ImplementationHelper.addImplementation(Rows, IMPLEMENTATION, (SERVICE,))

@@ -10,6 +10,8 @@ import shutil
 import subprocess
 import sys
 import threading
+from collections import OrderedDict
+from contextlib import contextmanager
 
 import uno
 
@@ -24,6 +26,8 @@ USUAL_PLACES = (
     "/usr/bin/node",
     "C:\\Program Files\\nodejs\\node.exe",
 )
+# Answers kept: a formula gives its table three times where Calc has to find its texts, and the same call is the same answer.
+KEPT = 200
 NO_NODE = (
     "Treadsheet works its functions out with Node, and Node was not found on this computer. Install Node 20 or newer, or say where "
     "it is: menu Treadsheet, Where Node is. Then recalculate with Ctrl+Shift+F9."
@@ -128,9 +132,13 @@ class Engine:
         self._child = None
         self._lock = threading.Lock()
         self._watched = None
+        self._kept = OrderedDict()
+        self._told = None
+        self._is_unheard = False
 
     def stop(self):
         with self._lock:
+            self._kept.clear()
             self._end()
 
     def _end(self):
@@ -158,15 +166,48 @@ class Engine:
         with self._lock:
             return json.loads(self._line(json.dumps(request), limit))
 
+    def _answer(self, function, cells):
+        """What the process answers to a call, asked once as long as the answer is kept."""
+        key = json.dumps([function, cells])
+        if key not in self._kept:
+            self._kept[key] = self.ask({"call": function, "cells": cells})
+            if len(self._kept) > KEPT:
+                self._kept.popitem(last=False)
+        self._kept.move_to_end(key)
+        return self._kept[key]
+
     def call(self, function, cells):
         """What a function answers, or its error with the sentence: {"value": ...} or {"error": ..., "says": ...}."""
         try:
-            answer = self.ask({"call": function, "cells": cells})
+            answer = self._answer(function, cells)
         except EngineError as error:
             answer = {"error": "#VALUE!", "says": str(error)}
         if self._watched is not None:
             self._watched.append(answer)
+        value = answer.get("value")
+        self.hear("STAIR." + function, value if isinstance(value, list) else [[value]])
         return answer
+
+    def tell(self, told):
+        """From now on, told is called with each function that has answered, whether a table, whether with a text, and what
+        tells this answer from others."""
+        self._told = told
+
+    def hear(self, function, rows):
+        """A function has answered these rows."""
+        if self._told is not None and not self._is_unheard:
+            is_table = len(rows) > 1 or len(rows[0]) > 1
+            has_text = any(isinstance(cell, str) for row in rows for cell in row)
+            self._told(function, is_table, has_text, hash((function, repr(rows))))
+
+    @contextmanager
+    def unheard(self):
+        """While it lasts, nobody is told: a table is measured."""
+        was, self._is_unheard = self._is_unheard, True
+        try:
+            yield
+        finally:
+            self._is_unheard = was
 
     def watch(self, work):
         """The answers given while something is worked out, in their order."""

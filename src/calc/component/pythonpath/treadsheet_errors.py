@@ -1,4 +1,4 @@
-"""Cells in error, as Calc takes them from a component."""
+"""Cells in error, as Calc takes them from a component, and cells as texts."""
 
 import struct
 
@@ -10,3 +10,22 @@ NO_NUMBER = 0x7FF8000000000000
 
 def error_cell(name):
     return struct.unpack("<d", struct.pack("<Q", NO_NUMBER | ERROR_CODES.get(name, ERROR_CODES["#VALUE!"])))[0]
+
+
+# Before the name of an error in a formula: no table that gives such a text is known.
+ERROR_MARK = "treadsheet error "
+TEXT_MARK = "="
+
+
+def sent_cell(cell):
+    """A cell as a text that says what it is."""
+    if not isinstance(cell, str):
+        return repr(float(cell))
+    return cell if cell.startswith(ERROR_MARK) else TEXT_MARK + cell
+
+
+def received_cell(sent):
+    """The cell of such a text."""
+    if sent.startswith(TEXT_MARK):
+        return sent[len(TEXT_MARK):]
+    return error_cell(sent[len(ERROR_MARK):]) if sent.startswith(ERROR_MARK) else float(sent)

@@ -2,21 +2,17 @@
 
 import re
 
+from treadsheet_texts import PIECES, outside_texts
+
 # What Excel writes for a function of an add-in, behind the number of a workbook in older files: [2]!_xldudf_STAIR_RISERS.
 SAVED = re.compile(r"(?:\[\d+\]!)?_xldudf_STAIR_([A-Za-z]+)", re.IGNORECASE)
-LATE = re.compile(r"(?:_xlfn\.)?(?:_xlws\.)?\b(CHOOSECOLS|DROP|FILTER|HSTACK|SEQUENCE|SORTBY|TAKE|UNIQUE|VSTACK|XMATCH)(?=\()", re.IGNORECASE)
-LET = re.compile(r"(?:_xlfn\.)?\bLET\(", re.IGNORECASE)
-NEEDS = re.compile(r"_xldudf_STAIR_|_xlfn\.|_xlpm\.", re.IGNORECASE)
-# Texts between quotes are left as they are.
-PIECES = re.compile(r'("(?:[^"]|"")*"|\'(?:[^\']|\'\')*\')')
-COMPARES = re.compile(r"(?<=[\w)])(=|<>)$")
+LATE = re.compile(
+    r"(?:_xlfn\.)?(?:_xlws\.)?\b(CHOOSECOLS|DROP|FILTER|HSTACK|SEQUENCE|SORTBY|TAKE|UNIQUE|VSTACK|XLOOKUP|XMATCH)(?=\()", re.IGNORECASE,
+)
 # A formula of Calc has no more characters.
 LONGEST = 65535
-
-
-def _outside_texts(formula, change):
-    return "".join(piece if index % 2 else change(piece) for index, piece in enumerate(PIECES.split(formula)))
-
+LET = re.compile(r"(?:_xlfn\.)?\bLET\(", re.IGNORECASE)
+NEEDS = re.compile(r"_xldudf_STAIR_|_xlfn\.|_xlpm\.", re.IGNORECASE)
 
 def _arguments(formula, start):
     """The arguments from behind an opening bracket on, and the place behind the closing one."""
@@ -51,24 +47,12 @@ def _written_out(formula):
         # The last first, for what is given for it may have the names before it.
         for name, given in reversed(list(zip(arguments[:-1:2], arguments[1:-1:2]))):
             word = re.compile(r"(?<![\w.$!])%s(?![\w.(!])" % re.escape(name.strip()), re.IGNORECASE)
-            body = _outside_texts(body, lambda piece: word.sub(lambda _: "(%s)" % given.strip(), piece))
+            body = outside_texts(body, lambda piece: word.sub(lambda _: "(%s)" % given.strip(), piece))
         formula = "%s(%s)%s" % (formula[:found.start()], body.strip(), formula[end:])
         if len(formula) > LONGEST:
             return formula
         found = LET.search(formula)
     return formula
-
-
-def _compared(formula):
-    """
-    A formula in which what is compared with a text is joined to an empty one first: Calc takes texts in an array that a component answers
-    for none that it knows, and finds them unlike every text.
-    """
-    pieces = PIECES.split(formula)
-    for index in range(1, len(pieces), 2):
-        if pieces[index].startswith('"'):
-            pieces[index - 1] = COMPARES.sub(r'&""\1', pieces[index - 1])
-    return "".join(pieces)
 
 
 def is_unbound(formula):
@@ -82,5 +66,4 @@ def bound(formula, known):
         late = LATE.sub(lambda found: found.group(0) if found.group(1).upper() in known else "ROWS." + found.group(1).upper(), piece)
         return SAVED.sub(lambda found: "STAIR." + found.group(1).upper(), late)
 
-    made = _outside_texts(formula if "LET" in known else _written_out(formula), named)
-    return _compared(made) if "ROWS." in made else made
+    return outside_texts(formula if "LET" in known else _written_out(formula), named)

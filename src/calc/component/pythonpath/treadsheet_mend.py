@@ -4,19 +4,22 @@ import os
 import re
 import tempfile
 import zipfile
+from xml.sax.saxutils import escape, unescape
 
 import uno
-from treadsheet_cells import FORMULAS, OneUndo, block_of, enter, formula_of
+from treadsheet_cells import FORMULAS, OneUndo, block_of, enter, formula_of, is_array
 from treadsheet_engine import ENGINE
 from treadsheet_formula import bound, is_unbound
+from treadsheet_texts import comparable, compared, outside_texts, plain
 
 # Of functions that came later.
 PREFIX = re.compile(r"^(_XLFN\.)?(_XLWS\.)?")
 # com.sun.star.sheet.FormulaMapGroup.ALL_EXCEPT_SPECIAL
 ALL_FUNCTIONS = 0x7FFFFFFF
 EXCEL_FILE = "Calc MS Excel 2007 XML"
-# Texts of cells stand in another part of a file.
-OUR_ROWS = re.compile(r"\bROWS\.([A-Z]+)\(")
+FORMULA = re.compile(r"(<f(?:\s[^>]*)?>)([^<]*)(?=</f>)")
+OUR_ROWS = re.compile(r"\bROWS\.([A-Z]+)(?=\()")
+QUOTES = {"&quot;": '"', "&apos;": "'"}
 # Seconds for a whole workbook.
 FILE_LIMIT = 120
 
@@ -65,7 +68,9 @@ def mend(model):
                 locked.append("%s (%d)" % (sheet.Name, len(blocks)))
                 continue
             for block in blocks:
-                enter(block, bound(formula_of(block), known))
+                formula = bound(formula_of(block), known)
+                # That of a cell alone is made so where it gives a text: treadsheet_fit.py.
+                enter(block, comparable(formula) if is_array(block) else compared(formula))
                 count += 1
         count += _mend_names(model.NamedRanges, known)
     model.calculateAll()
@@ -81,14 +86,20 @@ def _property(name, value):
     return made
 
 
-def _without_row_functions(file):
-    """Of a saved file the formulas that call our functions on rows, with Excel's in their place."""
+def _excels(formula):
+    """A formula as Excel has it: its own functions on rows, and no texts made to be found."""
+    return outside_texts(plain("=" + formula)[1:], lambda piece: OUR_ROWS.sub(r"\1", piece))
+
+
+def _without_ours(file):
+    """Of a saved file the formulas that Mend or Insert as table made for Calc, as Excel's again."""
     with zipfile.ZipFile(file) as saved:
         parts = [(entry, saved.read(entry)) for entry in saved.namelist()]
     with zipfile.ZipFile(file, "w", zipfile.ZIP_DEFLATED) as written:
         for name, held in parts:
             if name.startswith("xl/worksheets/"):
-                held = OUR_ROWS.sub(r"\1(", held.decode("utf-8")).encode("utf-8")
+                text = FORMULA.sub(lambda found: found.group(1) + escape(_excels(unescape(found.group(2), QUOTES))), held.decode("utf-8"))
+                held = text.encode("utf-8")
             written.writestr(name, held)
 
 
@@ -98,7 +109,7 @@ def copy_for_excel(model, to):
     with tempfile.TemporaryDirectory() as folder:
         saved = os.path.join(folder, "saved.xlsx")
         model.storeToURL(uno.systemPathToFileUrl(saved), (_property("FilterName", EXCEL_FILE),))
-        _without_row_functions(saved)
+        _without_ours(saved)
         answer = ENGINE.ask({"mend": saved, "to": path}, FILE_LIMIT)
     if "error" in answer:
         return answer["says"]

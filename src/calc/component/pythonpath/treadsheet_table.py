@@ -1,43 +1,8 @@
-"""Insert as table: the formula of a cell as an array formula of as many cells as its answer has."""
+"""Insert as table: the formula of a cell as an array formula of as many cells as its answer has; and all tables of a document at once."""
 
-from treadsheet_cells import CONTENTS, OneUndo, Unnoticed, block_of, cells_in, formula_of, is_array, place, sized, top_left
+from treadsheet_cells import OneUndo, block_of, formula_of, place, top_left
+from treadsheet_fit import enter_sized, fit_tables, size_of
 from treadsheet_why import why
-
-
-def _size(cell, formula):
-    """Rows and columns of what the formula comes to; None where it comes to an error."""
-    counted = []
-    block = sized(cell, 1, 1)
-    for count in ("ROWS", "COLUMNS"):
-        block.setArrayFormula("=%s(%s)" % (count, formula[1:]))
-        if cell.getError():
-            return None
-        counted.append(int(cell.getValue()))
-    return counted
-
-
-def _measured(model, was, formula):
-    """The size, with the cells as they were before afterwards."""
-    cell, was_array = top_left(was), is_array(was)
-    with Unnoticed(model):
-        was.clearContents(CONTENTS)
-        size = _size(cell, formula)
-        cell.clearContents(CONTENTS)
-        if was_array:
-            was.setArrayFormula(formula)
-        else:
-            cell.setFormula(formula)
-    return size
-
-
-def _in_the_way(block, was):
-    """The first cell of a block that holds something and is not of the table as it was."""
-    old = was.RangeAddress
-    for cell in cells_in(block.queryContentCells(CONTENTS)):
-        at = cell.CellAddress
-        if not (old.StartRow <= at.Row <= old.EndRow and old.StartColumn <= at.Column <= old.EndColumn):
-            return cell
-    return None
 
 
 def insert_table(model, cell):
@@ -48,19 +13,25 @@ def insert_table(model, cell):
         return "%s holds no formula. Type one there, such as =STAIR.CHOICES(108), and choose this again." % place(cell)
     if start.Spreadsheet.isProtected():
         return "The sheet is protected. Unprotect it (Tools, Protect Sheet) and choose this again."
-    size = _measured(model, was, formula)
+    size = size_of(model, start, formula)
     if size is None:
         return why(model, start)
-    rows, columns = size
-    block = sized(start, rows, columns)
-    if block is None:
-        return "The table has %d rows and %d columns, more than the sheet has from %s on." % (rows, columns, place(start))
-    blocking = _in_the_way(block, was)
-    if blocking is not None:
-        return "The table needs %s, and %s is not empty. Clear it, or put the formula elsewhere." % (place(block), place(blocking))
     with OneUndo(model, "Insert as table"):
-        was.clearContents(CONTENTS)
-        block.setArrayFormula(formula)
+        block, says = enter_sized(model, was, formula, *size)
+    if says is not None:
+        return says
     if start.getError():
         return why(model, start)
-    return "The table takes up %s: %d rows, %d columns. Choose this again when its size changes." % (place(block), rows, columns)
+    return "The table takes up %s: %d rows, %d columns. It follows its answer when that grows or shrinks." % (place(block), *size)
+
+
+def fit_all(model):
+    """Every table of the document at the size of its answer; answers what came of it in sentences."""
+    with OneUndo(model, "Fit the tables"):
+        changed, small = fit_tables(model)
+    locked = [sheet.Name for sheet in (model.Sheets.getByIndex(index) for index in range(model.Sheets.Count)) if sheet.isProtected()]
+    says = ["%d tables were put right." % changed if changed else "Every table has the size of its answer." if not small else ""]
+    says += small
+    if locked:
+        says.append("Protected and not looked at: %s." % ", ".join(locked))
+    return " ".join(one for one in says if one)
