@@ -103,7 +103,7 @@ export const officeCalls: Readonly<Record<OfficePart, readonly OfficeCall[]>> = 
   ],
   sheets: [
     ...SYNC,
-    ...everywhere("Excel.WorksheetCollection.load", "Excel.WorksheetCollection.items"),
+    ...everywhere("Excel.WorksheetCollection.load", "Excel.WorksheetCollection.items", "Excel.Range.load"),
     ...since(
       "1.1",
       "Excel.Workbook.worksheets",
