@@ -88,11 +88,13 @@ module.exports = [
     module: { parser: { json: { namedExports: true } }, rules: rulesFor("es2020") },
     optimization: minifiedWith({ ecma: 2020 }),
   }),
+  // Excel's pane and the telephone's page are of the edition of the functions.
   config("pages", {
-    target: ["web", "es2022"],
+    target: ["web", "es2020"],
     entry: { taskpane: "./src/taskpane/main.ts", "stand-in": "./src/web/stand-in/main.ts", "at-stair": "./src/at-stair/main.ts" },
     output: { path: dist, filename: "[name].js", iife: true },
-    optimization: minified,
+    module: { parser: { json: { namedExports: true } }, rules: rulesFor("es2020") },
+    optimization: minifiedWith({ ecma: 2020 }),
     copied: [engineStyles, ...moreStyles],
     plugins: [
       new CopyPlugin({

@@ -47,7 +47,7 @@ const ofRow = (row: Row, reading: string, run: number | undefined): number | und
 /** The same reading of the nearest step: below, else above. */
 const ofNeighbour = (state: State, { piece, step, reading }: At): Expected | undefined => {
   const known = stepsOf(state, piece).filter((one) => one.step !== step && one.read[reading] !== undefined);
-  const near = known.filter((one) => one.step < step).at(-1) ?? known[0];
+  const [near = known[0]] = known.filter((one) => one.step < step).slice(-1);
   return near === undefined ? undefined : { value: near.read[reading]!, from: stepName(near) };
 };
 

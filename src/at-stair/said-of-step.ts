@@ -180,7 +180,8 @@ export const saidOfStep = (state: State, taking: Taking, at: StepAt): Said => {
   const doubts = all.filter((doubt) => !isKept(doubt.at));
   const isOpen = !isKept(at) && (!isClosed || noted !== undefined);
   const guess = isOpen && doubts.length === 0 && noted === undefined ? furthest(state, taking, at) : undefined;
-  const last = { ...at, reading: readingsAt(state, at).at(-1) ?? "" };
+  const [reading = ""] = readingsAt(state, at).slice(-1);
+  const last = { ...at, reading };
   const again = doubts[0]?.at ?? (isOpen ? (noted ?? guess?.at ?? last) : undefined);
   return {
     heading: headingOf(at, isClosed, again !== undefined || isKept(at)),

@@ -71,7 +71,8 @@ export const stepsOf = ({ steps }: State, piece: PieceKind): readonly TakenStep[
 /** What holds of a run that was not read at this step: the nearest one below, else the nearest above. */
 const runAt = (state: State, { step }: StepAt): number | undefined => {
   const runs = stepsOf(state, "tread").flatMap(({ step: from, read }) => (read[RUN] === undefined ? [] : [{ from, run: read[RUN] }]));
-  return (runs.filter(({ from }) => from <= step).at(-1) ?? runs[0])?.run;
+  const [last = runs[0]] = runs.filter(({ from }) => from <= step).slice(-1);
+  return last?.run;
 };
 
 /** All that is known of a step by readings: its own, and the run that holds there. */

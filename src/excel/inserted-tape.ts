@@ -36,18 +36,22 @@ export const insertedTape = (hasAreas: boolean, hasUndoGroups: boolean): Require
     const { at, cells } = block;
     const asked = { asked: `to write to ${at.sheet}`, sheets: [at.sheet] };
     const { ids, refused } = await asOneUndo(hasUndoGroups, (isOneUndo) => written(block, { ...asked, isOneUndo }, hasAreas));
-    const hideTape = async (): Promise<void> => {
-      if (ids.size === 0) return;
-      await run({ ...asked, asked: `to format cells of ${at.sheet}` }, async (context) => {
-        const whole = { ...at, rows: cells.length, columns: Math.max(...cells.map((row) => row.length)) };
-        const { conditionalFormats } = rangeOf(context, whole);
-        conditionalFormats.load("items/id,items/type");
-        await context.sync();
-        // Those that somebody has taken away meanwhile are not looked for.
-        for (const rule of conditionalFormats.items) if (rule.type === "Custom" && ids.has(rule.id)) rule.delete();
-        await context.sync();
-      });
+    const rulesThere = async (context: Excel.RequestContext): Promise<readonly Excel.ConditionalFormat[]> => {
+      if (ids.size === 0) return [];
+      const whole = { ...at, rows: cells.length, columns: Math.max(...cells.map((row) => row.length)) };
+      const { conditionalFormats } = rangeOf(context, whole);
+      conditionalFormats.load("items/id,items/type");
+      await context.sync();
+      // Those that somebody has taken away meanwhile are not looked for.
+      return conditionalFormats.items.filter((rule) => rule.type === "Custom" && ids.has(rule.id));
     };
-    return { hideTape, ...(refused === undefined ? {} : { refused }) };
+    const takeBack = (before: PutBlock): Promise<void> =>
+      asOneUndo(hasUndoGroups, (isOneUndo) =>
+        run({ ...asked, isOneUndo }, async (context) => {
+          for (const rule of await rulesThere(context)) rule.delete();
+          writeBlock(context, before);
+          await context.sync();
+        }));
+    return { takeBack, ...(refused === undefined ? {} : { refused }) };
   },
 });

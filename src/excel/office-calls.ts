@@ -6,7 +6,7 @@ export interface OfficeCall {
 
 /** Files of this folder that call the platform. */
 export type OfficePart =
-  | "start" | "run" | "guards" | "cells" | "selection" | "spills"
+  | "start" | "explain-command" | "run" | "guards" | "cells" | "selection" | "spills"
   | "sheets" | "sheet-looks" | "sheet-settings" | "sheet-rules" | "shown-tape" | "inserted-tape" | "areas" | "mending" | "error-cells"
   | "undo-group" | "pictures";
 
@@ -49,6 +49,9 @@ export const officeCalls: Readonly<Record<OfficePart, readonly OfficeCall[]>> = 
     "Office.VisibilityMode",
     "Office.VisibilityMode.taskpane",
     "Office.VisibilityModeChangedMessage.visibilityMode",
+  ),
+  "explain-command": everywhere(
+    "Office.actions", "Office.Actions.associate", "Office.addin", "Office.Addin.showAsTaskpane", "Office.AddinCommands.Event.completed",
   ),
   run: everywhere("Excel.run"),
   guards: [
@@ -100,7 +103,7 @@ export const officeCalls: Readonly<Record<OfficePart, readonly OfficeCall[]>> = 
   ],
   sheets: [
     ...SYNC,
-    ...everywhere("Excel.WorksheetCollection.load", "Excel.WorksheetCollection.items"),
+    ...everywhere("Excel.WorksheetCollection.load", "Excel.WorksheetCollection.items", "Excel.Range.load"),
     ...since(
       "1.1",
       "Excel.Workbook.worksheets",

@@ -18,13 +18,14 @@ export const run = async <Result>(
     return await (isOneUndo ? Excel.run(oneUndo(), work) : Excel.run(work));
   } catch (error) {
     const found = mayBeGuarded(error) ? await guards(sheets) : NO_GUARDS;
-    throw new Error(refusal(error, { asked, ...found }), { cause: error });
+    // The code goes along: what it is decides whether the same is tried without a group.
+    throw Object.assign(new Error(refusal(error, { asked, ...found })), { code: codeOf(error) });
   }
 };
 
 /** Whether Excel has something in one step of its Undo that it cannot take back: Excel.RunOptions, undo capabilities of add-ins. */
 const isUndoRefused = (error: unknown): boolean =>
-  codeOf(error) === "UndoNotSupported" || (error instanceof Error && codeOf(error.cause) === "UndoNotSupported");
+  codeOf(error) === "UndoNotSupported";
 
 /** Does something in one step of Excel's Undo where there is such a thing and Excel takes it; in as many as it has parts where not. */
 export const asOneUndo = async <Result>(hasGroups: boolean, work: (isOneUndo: boolean) => Promise<Result>): Promise<Result> => {

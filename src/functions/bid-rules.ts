@@ -2,8 +2,9 @@
 export const TERM_RULES =
   "Burden is of labour; tax paid of taxed materials; contingency of direct; overhead on labour of labour and burden, on materials of " +
   "materials and tax paid, on cost of direct and contingency. With o and g the shares of the price and p the markup: price = " +
-  "(direct + contingency + overhead on) x (1 + p) / (1 - o (1 + p) - g). Rows are in cents; profit is the price in cents less the rows " +
-  "above it, rounding what is added to the next whole so many. Tax comes after the price: of the rounded price, or of taxed materials.";
+  "(direct + contingency + overheads on them) x (1 + p) / (1 - o (1 + p) - g). Rows are in cents; profit is the price in cents less " +
+  "the rows above it, rounding what is added to the next whole so many. Tax comes after the price: of the rounded price, or of taxed " +
+  "materials.";
 
 export const COST_RULES =
   "A rate is text with a percent sign up to 1000 %, or a number: of price, tax and contingency up to 1; on cost, on labour, on " +

@@ -72,7 +72,7 @@ export const hostingText = ({ address, version, files }: Hosted): string =>
     "",
     "what is new                                      what to do",
     "functions, their arguments, or their answers     raise the version, put the folder up, hand out manifest.xml again",
-    "the button, the names, the icons, the address    raise the version, put the folder up, hand out manifest.xml again",
+    "the button, a menu, names, icons, the address    raise the version, put the folder up, hand out manifest.xml again",
     "the pane, the live sheet and the other pages     put the folder up; they are asked for anew each time",
     "",
     "To raise it, raise version in package.json and Version in manifest.xml alike (0.2.0 there, 0.2.0.0 here), and build again.",
@@ -80,7 +80,7 @@ export const hostingText = ({ address, version, files }: Hosted): string =>
     "day later, when nobody's Excel asks for them any more. How a manifest is handed out again: update-and-remove.html.",
     "",
     "The manifest stays XML. The JSON form of it is not read by Office that is bought once, on a Mac, or before version 2304",
-    "(learn.microsoft.com/office/dev/add-ins/develop/unified-manifest-overview); those get an XML made of it only from Microsoft's",
-    "store or the admin centre, not from a folder or an upload of yours.",
+    "(learn.microsoft.com/office/dev/add-ins/develop/unified-manifest-overview, as dated 10 October 2025); those get an XML made of",
+    "it only for an add-in of Microsoft's store, not for a shop's own: in the admin centre neither.",
     "",
   ].join("\n");

@@ -55,9 +55,10 @@ export interface PutBlock {
   readonly heights?: readonly (number | undefined)[];
 }
 
-/** What came of inserting a block: how the showing of its lengths is taken back, and why it was refused where it was. */
+/** What came of inserting a block: how it is taken back, and why its lengths are not shown on a tape where they are not. */
 export interface InsertedBlock {
-  readonly hideTape: () => Promise<void>;
+  /** Puts what was there before in its place and takes back how lengths are shown, as one step of the host's own undo. */
+  readonly takeBack: (before: PutBlock) => Promise<void>;
   readonly refused?: string;
 }
 
@@ -124,8 +125,11 @@ export interface SheetsHost {
   readonly onChange?: (tell: () => void) => void;
   /** Calls after another workbook took the place of the one shown, where that can happen. */
   readonly onOther?: (tell: () => void) => void;
-  /** Adds sheets after the last one and shows the first of them; all of them or none. */
-  readonly add: (sheets: readonly SheetData[]) => Promise<void>;
+  /**
+   * Adds sheets after the last one and shows the first of them, and writes blocks that go with them into sheets that were there: all of it
+   * or nothing, as one step of the host's own undo where it has one.
+   */
+  readonly add: (sheets: readonly SheetData[], blocks?: readonly PutBlock[]) => Promise<void>;
 }
 
 export interface SheetUse {

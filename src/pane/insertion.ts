@@ -13,8 +13,7 @@ export interface Insertion {
   readonly before: PutBlock;
   /** Contents of the cells that were written, as they stood when that was done; a change since then is the user's. */
   readonly after: readonly (readonly (string | undefined)[])[];
-  /** Takes back how lengths are shown. */
-  readonly hideTape: () => Promise<void>;
+  readonly takeBack: InsertedBlock["takeBack"];
 }
 
 export interface Done<Left> {
@@ -95,7 +94,7 @@ const heldBefore = async (
 const written = async (whole: PutBlock, host: CellHost): Promise<InsertedBlock> => {
   if (host.insert !== undefined) return host.insert(whole);
   await host.write([whole]);
-  return { hideTape: async () => undefined };
+  return { takeBack: (before) => host.write([before]) };
 };
 
 /** Puts a call with its arguments laid out at the selected cell, after asking where something stands. */
@@ -128,7 +127,7 @@ export const inserted = async (declaration: Declaration, host: CellHost, ask: As
   const there: Sizes = { widths: await host.widths(block), heights: await host.heights(block) };
   const whole: PutBlock = { at, cells: put, ...grown(needed, there) };
   const before = await heldBefore(whole, held, there, host);
-  const { hideTape, refused } = await written(whole, host);
+  const { takeBack, refused } = await written(whole, host);
   const now = only(await host.read([block]));
   const result = now[formula.row - at.row]?.[formula.column - at.column]?.value;
   const isBlocked = typeof result === "object" && result !== null && result.error === "#SPILL!";
@@ -142,7 +141,7 @@ export const inserted = async (declaration: Declaration, host: CellHost, ask: As
       id: declaration.id,
       block,
       before,
-      hideTape,
+      takeBack,
       after: now.map((row, down) => row.map((cell, right) => (hasContents(cells[down]?.[right]) ? contentText(cell) : undefined))),
     },
   };
@@ -172,8 +171,7 @@ export const takenBack = async (insertion: Insertion, host: CellHost, ask: Ask):
   ) {
     return { says: `The insert of ${id} stays.`, left: insertion };
   }
-  await insertion.hideTape();
-  await host.write([before]);
+  await insertion.takeBack(before);
   return { says: `The insert of ${id} is undone: ${blockText(block)} is as it was.` };
 };
 

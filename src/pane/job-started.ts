@@ -24,8 +24,9 @@ export const jobStarted = async (asked: AskedJob, isFurther: boolean, cells: Cel
     throw new Error("This workbook has no Bid and Books that gather stairs; start the job in a workbook of its own.");
   const { sheets: added, gatherings } = startedJob(asked, await sheets.names(), isFurther);
   const formulas = await formulasAt(cells, gatherings);
-  await sheets.add(added);
-  await cells.write(
+  // With the sheets, so that one undo takes both away.
+  await sheets.add(
+    added,
     gatherings.flatMap(({ sheet, address, adds }, place) => {
       const formula = formulas[place];
       return canGather(formula) ? [{ at: { sheet, ...cellPlace(address) }, cells: [[{ formula: gathering(formula, adds) }]] }] : [];

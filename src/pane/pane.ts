@@ -94,11 +94,17 @@ const mendActs = (page: Document, cells: CellHost, mending: MendingHost, heard: 
   };
 };
 
+/** What a pane can be asked from beside it. */
+export interface Pane {
+  /** Shows what the cell selected is. */
+  readonly explain: () => void;
+}
+
 /**
  * Puts the pane's content into a place on the page: the job, functions, ready sheets, mending and about, as far as the host has what they
  * need.
  */
-export const pane = (page: Document, into: HTMLElement, shown: ShownCatalogue, host: PaneHost): void => {
+export const pane = (page: Document, into: HTMLElement, shown: ShownCatalogue, host: PaneHost): Pane => {
   showTheme(page, host.isDark);
   const { cells, sheets, mending, solve, workbooks: ready } = host;
   const ask = (text: string, yes: string, no: string): Promise<boolean> => question(page, text, yes, no);
@@ -135,18 +141,26 @@ export const pane = (page: Document, into: HTMLElement, shown: ShownCatalogue, h
     ...(inserts === undefined ? {} : { insert: inserts.insert }),
   }));
 
+  const why = whyPart(page, cells, solve);
+  const { parts, show } = tabs(page, "Parts of the pane", [
+    { name: "Job", content: [...job.parts, ...why.parts], shown: job.draw },
+    { name: "Functions", content: () => functionsPart(page, groups()) },
+    drawingsTab(page, host, heard.say),
+    { name: "Sheets", content: [...(ready === undefined ? [] : workbooksPart(page, ready, heard.act)), ...sheetsPart(page, add)] },
+    { name: "Mend", content: mendPart(page, mend, mendSays) },
+    { name: "About", content: () => aboutPart(page, shown, host.place, solve === undefined ? undefined : examplesSay(groups())) },
+  ]);
   into.replaceChildren(
     ...(host.hasTitle === true ? [] : [element(page, "h1", "Treadsheet")]),
     ...host.lacks.map((lack) => element(page, "p", lack, "lack")),
-    ...tabs(page, "Parts of the pane", [
-      { name: "Job", content: [...job.parts, ...whyPart(page, cells, solve)], shown: job.draw },
-      { name: "Functions", content: () => functionsPart(page, groups()) },
-      drawingsTab(page, host, heard.say),
-      { name: "Sheets", content: [...(ready === undefined ? [] : workbooksPart(page, ready, heard.act)), ...sheetsPart(page, add)] },
-      { name: "Mend", content: mendPart(page, mend, mendSays) },
-      { name: "About", content: () => aboutPart(page, shown, host.place, solve === undefined ? undefined : examplesSay(groups())) },
-    ]),
+    ...parts,
     footPart(page, shown, host),
     heard.part,
   );
+  return {
+    explain: () => {
+      show("Job");
+      why.explain();
+    },
+  };
 };

@@ -13,7 +13,7 @@ const nameOf = (address: string, { name }: Drawing): string => `Treadsheet ${add
 /** What a drawing shows, as it says it itself. */
 const saysOf = ({ svg, title }: Drawing): string => {
   const [, says = title] = /^<svg [^>]*aria-label="([^"]*)"/.exec(svg) ?? [];
-  return says.replaceAll("&quot;", '"').replaceAll("&lt;", "<").replaceAll("&gt;", ">").replaceAll("&amp;", "&");
+  return says.replace(/&quot;/g, '"').replace(/&lt;/g, "<").replace(/&gt;/g, ">").replace(/&amp;/g, "&");
 };
 
 /** One of the drawings of a table as a picture at its right, under those before it. */

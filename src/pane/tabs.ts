@@ -15,8 +15,14 @@ const STEPS: Readonly<Record<string, (place: number, count: number) => number>> 
   End: (_place, count) => count - 1,
 };
 
+export interface Tabs {
+  readonly parts: readonly HTMLElement[];
+  /** Shows the part of a name. */
+  readonly show: (name: string) => void;
+}
+
 /** Parts of which one is shown, by the tabs pattern of the ARIA Authoring Practices: arrows, Home and End go from tab to tab. */
-export const tabs = (page: Document, label: string, given: readonly Tab[]): readonly HTMLElement[] => {
+export const tabs = (page: Document, label: string, given: readonly Tab[]): Tabs => {
   const buttons = given.map(({ name }) => {
     const button = element(page, "button", name);
     button.type = "button";
@@ -58,5 +64,5 @@ export const tabs = (page: Document, label: string, given: readonly Tab[]): read
   list.setAttribute("role", "tablist");
   list.setAttribute("aria-label", label);
   show(0);
-  return [list, ...parts];
+  return { parts: [list, ...parts], show: (name) => show(given.findIndex((one) => one.name === name)) };
 };

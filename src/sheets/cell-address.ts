@@ -17,7 +17,7 @@ export const columnPlace = (name: string): number =>
 export const cellAddress = ({ row, column }: CellPlace): string => `${columnName(column)}${row + 1}`;
 
 export const cellPlace = (address: string): CellPlace => {
-  const [, letters, digits] = ADDRESS.exec(address.replaceAll("$", "").toUpperCase()) ?? [];
+  const [, letters, digits] = ADDRESS.exec(address.replace(/[$]/g, "").toUpperCase()) ?? [];
   if (letters === undefined || digits === undefined) throw new Error(`address: must be one cell such as B7, got "${address}"`);
   return { row: Number(digits) - 1, column: columnPlace(letters) };
 };

@@ -48,4 +48,4 @@ export const VERDICT_LOOKS: readonly { readonly mark: string; readonly look: Own
 /** The row of a table that adds the others up. */
 export const TOTAL_LOOK: OwnLook = { bold: true, fill: "#e9f0e6" };
 
-export const isStyleName = (name: unknown): name is StyleName => typeof name === "string" && Object.hasOwn(cellLooks, name);
+export const isStyleName = (name: unknown): name is StyleName => typeof name === "string" && Object.keys(cellLooks).includes(name);

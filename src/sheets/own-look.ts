@@ -72,7 +72,7 @@ const FIELDS: Readonly<Record<keyof OwnLook, Field>> = {
   },
 };
 
-const isField = (name: string): name is keyof OwnLook => Object.hasOwn(FIELDS, name);
+const isField = (name: string): name is keyof OwnLook => Object.keys(FIELDS).includes(name);
 
 export const isColour = (value: unknown): value is string => colour.is(value);
 

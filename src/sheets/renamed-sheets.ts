@@ -15,7 +15,7 @@ export const formulasOf = ({ cells }: SheetData): readonly string[] => Object.va
 
 export const namedIn = (formula: string): Named[] =>
   [...formula.matchAll(NAMED_SHEET)].flatMap(([found, quoted, plain, address]) =>
-    found.startsWith('"') ? [] : [{ sheet: quoted?.replaceAll("''", "'") ?? plain ?? "", address }],
+    found.startsWith('"') ? [] : [{ sheet: quoted?.replace(/''/g, "'") ?? plain ?? "", address }],
   );
 
 /** The sheets that formulas of a sheet name. */
@@ -48,7 +48,7 @@ export const freeNames = (wanted: readonly string[], taken: readonly string[]): 
 
 /** A sheet as a formula names it. */
 export const sheetText = (name: string): string =>
-  /^[\p{L}_][\p{L}\p{N}_]*$/u.test(name) && !isAddress(name) ? name : `'${name.replaceAll("'", "''")}'`;
+  /^[\p{L}_][\p{L}\p{N}_]*$/u.test(name) && !isAddress(name) ? name : `'${name.replace(/'/g, "''")}'`;
 
 const isAddress = (name: string): boolean => {
   try {
@@ -64,7 +64,7 @@ const LINK = /"#(?:'((?:[^']|'')+)'|([^'"!]+))!([A-Z]+\d+)","[^"]*"/g;
 /** Links name the sheet they lead to in a text, and once more in what is shown. */
 const withLinks = (formula: string, names: ReadonlyMap<string, string>): string =>
   formula.replace(LINK, (found: string, quoted: string | undefined, plain: string | undefined, address: string) => {
-    const was = quoted?.replaceAll("''", "'") ?? plain ?? "";
+    const was = quoted?.replace(/''/g, "'") ?? plain ?? "";
     const name = names.get(was);
     return name === undefined ? found : `"#${sheetText(name)}!${address}","${name} ›"`;
   });
@@ -75,14 +75,14 @@ const SENDING = new RegExp(`^"(${ASKS_IN}|see )(.+?)([ !][A-Z]{1,3}\\d*(?:: [^"]
 const sentTo = (text: string, names: ReadonlyMap<string, string>): string =>
   text.replace(SENDING, (found: string, begins: string, sheet: string, rest: string) => {
     const name = names.get(sheet);
-    return name === undefined ? found : `"${begins}${name.replaceAll('"', '""')}${rest}"`;
+    return name === undefined ? found : `"${begins}${name.replace(/"/g, '""')}${rest}"`;
   });
 
 /** The formula with its sheets under other names. */
 export const withSheetNames = (formula: string, names: ReadonlyMap<string, string>): string => {
   const renamed = formula.replace(NAMED_SHEET, (found: string, quoted?: string, plain?: string, address = "") => {
     if (found.startsWith('"')) return sentTo(found, names);
-    const name = names.get(quoted?.replaceAll("''", "'") ?? plain ?? "");
+    const name = names.get(quoted?.replace(/''/g, "'") ?? plain ?? "");
     return name === undefined ? found : `${sheetText(name)}!${address}`;
   });
   return renamed.startsWith("=HYPERLINK(") ? withLinks(renamed, names) : renamed;

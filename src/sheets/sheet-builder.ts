@@ -175,7 +175,7 @@ const FREE = 8;
 
 /** Where there is no answer: the request itself where it has room in so many pixels, otherwise the cell to look at. */
 const missing = (from: string, width: number): string => {
-  const see = `"see ${from.replaceAll("'", "")}"`;
+  const see = `"see ${from.replace(/'/g, "")}"`;
   const letters = Math.trunc((width - FREE) / LETTER);
   return `IFERROR(IF(LEN(${from})<=${letters + BEFORE_REQUEST},MID(${from},${BEFORE_REQUEST + 1},${letters}),${see}),${see})`;
 };

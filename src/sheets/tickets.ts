@@ -73,7 +73,7 @@ const stepsOf = (marks: readonly (readonly ActCell[])[]): readonly Step[] => {
   const acts = rows.map((row): Act => Object.fromEntries(names.map((name, column) => [name, textOf(row[column])])));
   const steps: Act[][] = [];
   for (const act of acts) {
-    const last = steps.at(-1);
+    const last = steps[steps.length - 1];
     const isNext = Number(act["number"]) > 1 && last?.[0]?.["step"] === act["step"];
     if (isNext) last?.push(act);
     else steps.push([act]);
@@ -160,8 +160,8 @@ const named = (steps: readonly Step[], batch: readonly Step[]): string => {
   const names = steps.map(({ step }) => step).filter((step) => step !== "");
   if (names.length === 0) return "";
   if (names.length === 1) return `, step ${String(names[0])}`;
-  if (steps.length === batch.length) return `, steps ${String(names[0])} to ${String(names.at(-1))}`;
-  return `, steps ${names.slice(0, -1).join(", ")} and ${String(names.at(-1))}`;
+  if (steps.length === batch.length) return `, steps ${String(names[0])} to ${String(names[names.length - 1])}`;
+  return `, steps ${names.slice(0, -1).join(", ")} and ${String(names[names.length - 1])}`;
 };
 
 const doubts = (steps: readonly Step[]): readonly string[] =>

@@ -1,16 +1,17 @@
 import { excelHost } from "../excel/excel-host";
+import { onExplain } from "../excel/explain-command";
 import { isDarkInExcel, isSetSupported, paneVisibility, savesFiles, whenInExcel } from "../excel/start";
 import type { Solve } from "../pane/answer";
 import type { DrawingsHost, PaneHost } from "../pane/host";
-import { pane } from "../pane/pane";
+import { type Pane, pane } from "../pane/pane";
 import { savedDrawings } from "../pane/saved-drawings";
 import { shownFunctions } from "../pane/shown-functions";
 
 const outsideExcel: PaneHost = { place: "outside Excel: the list below is complete, but there is no sheet to write in", lacks: [] };
 
-const show = (host: PaneHost): void => {
+const show = (host: PaneHost): Pane | undefined => {
   const into = document.querySelector<HTMLElement>("#pane");
-  if (into !== null) pane(document, into, shownFunctions(), host);
+  return into === null ? undefined : pane(document, into, shownFunctions(), host);
 };
 
 /** Calls a function of functions.js, which this page loads and the sheet uses. */
@@ -37,5 +38,6 @@ whenInExcel(() => {
   const workbooks = { folder: "workbooks/" };
   const host = excelHost(isSetSupported, paneVisibility());
   const drawings: DrawingsHost = { ...host.drawings, ...(savesFiles() ? savedDrawings : withoutFiles(host.drawings)) };
-  show({ place: "in Excel", solve, workbooks, ...host, drawings, ...(isDark === undefined ? {} : { isDark }) });
+  const shown = show({ place: "in Excel", solve, workbooks, ...host, drawings, ...(isDark === undefined ? {} : { isDark }) });
+  onExplain(() => shown?.explain());
 });

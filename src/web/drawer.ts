@@ -1,7 +1,12 @@
 import { place } from "./place";
 
-/** On a small screen the pane is a drawer over the sheet: Help opens and closes it. Answers what closes it. */
-export const drawer = (): (() => void) => {
+export interface Drawer {
+  readonly open: () => void;
+  readonly close: () => void;
+}
+
+/** On a small screen the pane is a drawer over the sheet: Help opens and closes it. */
+export const drawer = (): Drawer => {
   const [button, pane] = [place("help"), place("pane")];
   const show = (isShown: boolean): void => {
     pane.classList.toggle("shown", isShown);
@@ -14,5 +19,5 @@ export const drawer = (): (() => void) => {
     show(false);
     button.focus();
   });
-  return () => show(false);
+  return { open: () => show(true), close: () => show(false) };
 };

@@ -1,4 +1,4 @@
-import type { Block, CellHost, HeldCell, MendingHost, Place, SheetsHost } from "../pane/host";
+import type { Block, CellHost, HeldCell, MendingHost, Place, PutBlock, SheetsHost } from "../pane/host";
 import { cellAddress, cellPlace } from "../sheets/cell-address";
 import type { SheetPage } from "../workbook/page/sheet-page";
 import type { CellPut, SpilledBlock } from "../workbook/workbook";
@@ -58,7 +58,9 @@ const readOnce = (book: SheetPage): (() => WorkbookData) => {
 const holdsJob = (sheets: WorkbookData["sheets"], job: string): boolean =>
   sheets.some(({ cells }) => Object.values(cells).some(({ value }) => value === job));
 
-const localSheets = (book: SheetPage, data: () => WorkbookData, trial: Trial): SheetsHost => ({
+const localSheets = (
+  book: SheetPage, data: () => WorkbookData, trial: Trial, write: (blocks: readonly PutBlock[]) => void,
+): SheetsHost => ({
   names: async () => book.sheetNames(),
   show: (name, address = "A1") => book.select(name, address),
   toDo: async () => {
@@ -72,8 +74,9 @@ const localSheets = (book: SheetPage, data: () => WorkbookData, trial: Trial): S
     book.onSelection(soon);
   },
   onOther: (tell) => book.onLoad(tell),
-  add: async (sheets) => {
+  add: async (sheets, blocks = []) => {
     book.addSheets(sheets);
+    write(blocks);
     await book.settled();
     const [first] = sheets;
     if (first !== undefined) await book.select(first.name, "A1");
@@ -102,22 +105,25 @@ export const localHost = (book: SheetPage, trial: Trial): LocalHost => {
     const cell = book.selected();
     return cell === undefined ? undefined : { sheet: cell.sheet, ...cellPlace(cell.address) };
   };
+  const write = (blocks: readonly PutBlock[]): void => {
+    for (const { at, cells, widths = [], heights = [] } of blocks) {
+      book.setColumnWidths(at.sheet, at.column, widths);
+      book.setRowHeights(at.sheet, at.row, heights);
+      const put: Record<string, CellPut> = {};
+      for (const [down, row] of cells.entries()) {
+        for (const [right, cell] of row.entries())
+          if (cell !== undefined) put[cellAddress({ row: at.row + down, column: at.column + right })] = cell;
+      }
+      book.put(at.sheet, put);
+    }
+  };
   return {
     cells: {
       selected: async () => selected(),
       onSelection: async (tell) => void book.onSelection(() => tell()),
       read: async (blocks) => blocks.map((block) => places(block).map((row) => row.map(held))),
       write: async (blocks) => {
-        for (const { at, cells, widths = [], heights = [] } of blocks) {
-          book.setColumnWidths(at.sheet, at.column, widths);
-          book.setRowHeights(at.sheet, at.row, heights);
-          const put: Record<string, CellPut> = {};
-          for (const [down, row] of cells.entries()) {
-            for (const [right, cell] of row.entries())
-              if (cell !== undefined) put[cellAddress({ row: at.row + down, column: at.column + right })] = cell;
-          }
-          book.put(at.sheet, put);
-        }
+        write(blocks);
         await book.settled();
       },
       widths: async ({ sheet, column, columns }) => book.columnWidths(sheet, column, columns),
@@ -129,7 +135,7 @@ export const localHost = (book: SheetPage, trial: Trial): LocalHost => {
       }),
       touchesSpill: async (block) => book.spills(block.sheet).some((one) => doMeet(block, one)),
     },
-    sheets: localSheets(book, readOnce(book), trial),
+    sheets: localSheets(book, readOnce(book), trial, write),
     mending: {
       uses: async () => book.data().sheets.map(({ name, cells }) => ({ name, isProtected: false, used: usedOn(name, Object.keys(cells)) })),
       recalculate: async () => {

@@ -79,7 +79,7 @@ const start = async (): Promise<void> => {
   cellLine(book);
   filterLine(book);
   menus();
-  const closeDrawer = drawer();
+  const { open: openDrawer, close: closeDrawer } = drawer();
   const sheets: SheetsHost = {
     ...host.sheets,
     show: async (name, address) => {
@@ -91,7 +91,11 @@ const start = async (): Promise<void> => {
   const ready = readyWorkbooksHost(metadata, built, book.settled, open, shelf);
   const about = { place: "beside this sheet", hasTitle: true, hasStart: true, lacks: [] } as const;
   const drawings = drawingsHost(open.name, book);
-  pane(document, place("pane"), shown, { ...about, solve, ...host, sheets, workbooks: ready, drawings });
+  const { explain } = pane(document, place("pane"), shown, { ...about, solve, ...host, sheets, workbooks: ready, drawings });
+  book.onExplain(() => {
+    openDrawer();
+    explain();
+  });
   readyWorkbooksDialog(ready, say);
   await book.settled();
   document.documentElement.dataset["ready"] = "yes";

@@ -347,3 +347,36 @@ test(
   },
   browserTime,
 );
+
+test(
+  "right-click on a cell, and a button of the pane by keyboard, explain a good answer: steps, clause and source",
+  async () => {
+    const { page, faults } = await opened();
+    await setCell(page, "Books", "T1", "=STAIR.RISERS(108.5)");
+    await goTo(page, "Books", "T1");
+    const box = await page.locator("canvas[id^=univer-sheet-main-canvas]").boundingBox();
+    if (box === null) throw new Error("no sheet");
+    const explained = page.locator(".why .explained");
+    await page.locator("#pane").getByRole("tab", { name: "Job" }).click();
+    const button = page.getByRole("button", { name: "Explain this cell" });
+    await button.focus();
+    await page.keyboard.press("Enter");
+    await explained.getByText("Risers (14) = total rise (108 1/2\") / max rise (7 3/4\")").waitFor();
+    expect(await page.locator(".why [role=status]").textContent()).toBe("Books T1 shows 14.");
+    // By hand: 14 x 7 3/4 = 108 1/2.
+    expect(await explained.locator("dt").allTextContents()).toEqual(["Function", "totalRise", "Left out", "Answer", "Steps", "Source"]);
+    expect(await seriousFaults(page, "#pane")).toEqual([]);
+    // Another cell takes it away.
+    await goTo(page, "Books", "T2");
+    await explained.waitFor({ state: "hidden" });
+    await page.locator("#pane").getByRole("tab", { name: "Functions" }).click();
+    await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2, { button: "right" });
+    await page.getByText("Explain this cell", { exact: true }).locator("visible=true").last().click();
+    const at = await selected(page);
+    const cell = `${at?.sheet ?? ""} ${at?.address ?? ""}`;
+    await page.locator(".why [role=status]", { hasText: new RegExp(`^${cell} `) }).waitFor();
+    expect(await page.locator("#pane").getByRole("tab", { name: "Job" }).getAttribute("aria-selected")).toBe("true");
+    expect(faults).toEqual([]);
+  },
+  browserTime,
+);

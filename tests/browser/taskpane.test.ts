@@ -2,6 +2,7 @@ import { version } from "../../package.json";
 import { catalogue } from "../../src/functions/catalogue";
 import { CAUTION } from "../../src/functions/caution";
 import { readyFileName, readyWorkbooks } from "../../src/sheets/ready-workbooks";
+import { editionScript } from "../host/edition-2020";
 import { functionsShown } from "./functions-shown";
 import { openedPages, type Opened } from "./opened-page";
 import { seriousFaults } from "./serious-faults";
@@ -256,6 +257,29 @@ test(
     ]);
     for (const address of links) expect((await page.request.get(address)).status()).toBe(200);
     expect(text).toContain("decimal.js 10.6.0: MIT");
+  },
+  browserTime,
+);
+
+test(
+  "a browser that knows ES2020 and nothing later shows the whole pane, its examples worked as by any other",
+  async () => {
+    const says: (string | null)[] = [];
+    for (const script of ["", editionScript()]) {
+      const context = await pages.context({ viewport: paneSize });
+      await context.addInitScript(script);
+      const { page, faults } = await pages.open("taskpane.html", { context, platform: inExcel(false, 7) });
+      await page.locator(".foot", { hasText: "in Excel" }).waitFor();
+      const isLater = await page.evaluate(() => ["at" in Array.prototype, "hasOwn" in Object, "replaceAll" in String.prototype]);
+      expect(isLater).toEqual(Array(3).fill(script === ""));
+      await functionsShown(page);
+      expect(await page.locator(".function").count()).toBe(catalogue.length);
+      await page.locator("#pane").getByRole("tab", { name: "About" }).click();
+      says.push(await page.locator(".examples-say").textContent());
+      expect(faults).toEqual([]);
+    }
+    expect(says[0]).toMatch(/examples/);
+    expect(says[1]).toBe(says[0]);
   },
   browserTime,
 );

@@ -21,7 +21,8 @@ const nameOf = (declaration: ts.Declaration): string => {
   return names.join(".");
 };
 
-const API_SET = /\[Api set: (\w+) (\d+\.\d+)/;
+/** "The following outlines support information for Outlook": the sets called Mailbox say nothing of Excel. */
+const API_SET = /\[Api set: (?!Mailbox )(\w+) (\d+\.\d+)/;
 
 /** Every member of the platform that a file of src/excel names, by the compiler's own reading. */
 export const calledMembers = (): ReadonlyMap<string, readonly CalledMember[]> => {

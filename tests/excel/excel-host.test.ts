@@ -323,6 +323,36 @@ describe("Excel's own Undo", () => {
     expect([now.sheetNames().includes("Bid"), now.undoSteps()]).toEqual([true, steps]);
   });
 
+  test.each([20, 19])("with ExcelApi 1.%d the pane takes an insert back in one step, its rules and its cells together", async (newest) => {
+    const { excel: now, cells } = hosted(newest);
+    const { left } = await inserted(declared("STORYPOLE"), cells, never);
+    if (left === undefined) throw new Error("nothing to undo");
+    const steps = now.undoSteps();
+    await takenBack(left, cells, never);
+    expect([now.undoSteps() - steps, now.sheet("Mine").rules, now.cell("Mine", "B3").value]).toEqual([1, [], ""]);
+  });
+
+  const further = {
+    job: "Cellar stair", unit: "in", code: "irc-2021", totalRise: 106.125, run: 10, width: 36.75, openEnd: "right",
+  } as const;
+  const gathers = (name: string, formula: string, isProtected = false): MockedWorkbook["sheets"][number] =>
+    ({ name, isProtected, cells: { AA8: { formula, value: "item" } } });
+  const [bid, books] = ["=VSTACK(DROP(Takeoff!AY8#,1))", "=VSTACK(DROP('Cut plan'!BK8#,1))"];
+
+  test.each([[20, 1], [19, 2]])("with ExcelApi 1.%d one more stair, with what gathers it, is taken back in %d", async (newest, steps) => {
+    const { excel: now, cells, sheets } = hosted(newest, { sheets: [gathers("Bid", bid), gathers("Books", books)] });
+    await jobStarted(further, true, cells, sheets);
+    expect(now.cell("Books", "AA8").formula).toBe("=VSTACK(DROP('Cut plan'!BK8#,1),DROP('Cut plan'!BK8#,1))");
+    expect([now.sheetNames().includes("Job"), now.undoSteps()]).toEqual([true, steps]);
+  });
+
+  test.each([20, 19])("with ExcelApi 1.%d, where Books takes nothing in, no sheet is added and Bid is as it was", async (newest) => {
+    const { excel: now, cells, sheets } = hosted(newest, { sheets: [gathers("Bid", bid), gathers("Books", books, true)] });
+    await expect(jobStarted(further, true, cells, sheets)).rejects.toThrow("Books is protected.");
+    expect(now.sheetNames()).toEqual(["Bid", "Books"]);
+    expect([now.cell("Bid", "AA8").formula, now.cell("Books", "AA8").formula]).toEqual([bid, books]);
+  });
+
   test("where Excel takes no group, the same is there without one, and nothing twice", async () => {
     const { excel: now, cells, sheets } = hosted(20, { ...book, refusesGroups: true });
     const { says } = await inserted(declared("STORYPOLE"), cells, never);

@@ -35,7 +35,9 @@ const globalsOf2020 = (): Readonly<Record<string, Members>> => {
 const TAKE_AWAY = `((known) => {
   const keep = (object, names) => {
     for (const name of Object.getOwnPropertyNames(object))
-      if (!names.includes(name) && !Reflect.deleteProperty(object, name)) throw new Error(name + " cannot be taken away.");
+      // A newer engine's own symbols stay for good.
+      if (!names.includes(name) && !Reflect.deleteProperty(object, name) && typeof object[name] !== "symbol")
+        throw new Error(name + " cannot be taken away.");
   };
   const own = ["constructor", "prototype", "length", "name"];
   const iterators = Object.getPrototypeOf(Object.getPrototypeOf([][Symbol.iterator]()));
@@ -52,8 +54,13 @@ const TAKE_AWAY = `((known) => {
     else if (made !== undefined && value.prototype !== undefined) keep(value.prototype, [...own, ...made]);
     keep(value, [...own, ...statics]);
   }
-  keep(globalThis, ["globalThis", ...Object.keys(known)]);
+  // A page keeps what is the page's.
+  if (typeof document === "undefined") keep(globalThis, ["globalThis", ...Object.keys(known)]);
+  else for (const later of ["AggregateError", "FinalizationRegistry", "Iterator", "WeakRef", "structuredClone"]) delete globalThis[later];
 })`;
+
+/** A script that leaves a page the members of ES2020 and no later ones. */
+export const editionScript = (): string => `${TAKE_AWAY}(${JSON.stringify(globalsOf2020())});`;
 
 /** Leaves a context the names of ES2020 and no later ones. */
 export const withEdition2020 = (context: Context): void => {

@@ -1,5 +1,6 @@
 import { spawnSync } from "node:child_process";
 import path from "node:path";
+import { EXPLAIN_COMMAND } from "../../src/excel/explain-command";
 import { pngSize } from "./png-size";
 
 export interface Element {
@@ -61,6 +62,18 @@ const runtimeFaults = (root: Element): readonly string[] => {
     .map(([name, id]) => `${name} is ${id}, the runtime is ${runtime}`);
 };
 
+// "A shared runtime only supports the use of one task pane" (the same page, multiple task panes), so one button opens it; and a command
+// that runs nothing of ours does nothing.
+const actionFaults = (root: Element): readonly string[] => {
+  const actions = every(root, "Action");
+  const opening = actions.filter(({ attributes }) => attributes["type"] === "ShowTaskpane");
+  const called = actions.flatMap(({ children }) => children.filter(({ name }) => name === "FunctionName").map(({ text }) => text.trim()));
+  return [
+    ...(opening.length === 1 ? [] : [`${opening.length} buttons open a pane`]),
+    ...called.filter((name) => name !== EXPLAIN_COMMAND).map((name) => `function ${name} is none of ours`),
+  ];
+};
+
 const httpsFaults = (root: Element): readonly string[] =>
   all(root)
     .flatMap(({ attributes, text, children }) => [...Object.values(attributes), ...(children.length === 0 ? [text] : [])])
@@ -98,6 +111,7 @@ export const manifestFaults = (manifests: readonly string[], { version, icons }:
           ...faults,
           ...resourceFaults(root),
           ...runtimeFaults(root),
+          ...actionFaults(root),
           ...httpsFaults(root),
           ...iconFaults(root, icons),
           ...versionFaults(root, version),

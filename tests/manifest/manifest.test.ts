@@ -47,6 +47,22 @@ const planted: readonly (readonly [fault: string, text: string, says: RegExp])[]
     manifest.replace('<FunctionFile resid="Taskpane.Url"/>', '<FunctionFile resid="Reference.Url"/>'),
     /FunctionFile is Reference\.Url/,
   ],
+  [
+    "puts two commands into the menu of a cell",
+    manifest.replace(/(<OfficeMenu id="ContextMenuCell">\s*)(<Control .*?<\/Control>)/s, (_, menu: string, control: string) =>
+      `${menu}${control}${control.replace("Treadsheet.Explain", "Treadsheet.Explain2")}`),
+    /Control.*not expected/,
+  ],
+  ["puts a command into a menu that is none", manifest.replace('"ContextMenuCell"', '"ContextMenuChart"'), /ContextMenuChart/],
+  ["calls a function that is not ours", manifest.replace(">explainCell<", ">explainCells<"), /function explainCells is none of ours/],
+  [
+    "opens a second pane with a shared runtime",
+    manifest.replace(
+      /<Action xsi:type="ExecuteFunction">.*?<\/Action>/s,
+      '<Action xsi:type="ShowTaskpane"><SourceLocation resid="Taskpane.Url"/></Action>',
+    ),
+    /2 buttons open a pane/,
+  ],
   ["has an Id that is no UUID", manifest.replace(/<Id>.*?<\/Id>/, "<Id>treadsheet</Id>"), /treadsheet.*pattern|pattern.*treadsheet/s],
   ["has a label too long for the ribbon", manifest.replace('"Stair shop"', `"${"a".repeat(126)}"`), /maxLength|length/],
   ["gives one id twice", manifest.replace('<bt:Image id="Icon.20"', '<bt:Image id="Icon.16"'), /id Icon\.16 is there twice/],
@@ -62,6 +78,12 @@ const [own, ...found] = manifestFaults([manifest, ...planted.map(([, text]) => t
 
 test("the manifest has no fault", () => {
   expect(own).toEqual([]);
+});
+
+test("the menu of a cell has Explain this cell", () => {
+  const menu = /<OfficeMenu id="ContextMenuCell">.*?<\/OfficeMenu>/s.exec(manifest)?.[0] ?? "";
+  expect(menu).toContain('<Label resid="Explain.Label"/>');
+  expect(/<bt:String id="Explain.Label" DefaultValue="([^"]*)"/.exec(manifest)?.[1]).toBe("Explain this cell");
 });
 
 test.each(planted.map(([fault, text, says], index) => ({ fault, text, says, faults: found[index] ?? [] })))(

@@ -218,7 +218,7 @@ test("a host that refuses to show lengths as on a tape has the insert, and it ca
     ...plain,
     insert: async (block) => {
       await plain.write([block]);
-      return { hideTape: async () => undefined, refused: "the sheet is protected." };
+      return { takeBack: (before) => cells.write([before]), refused: "the sheet is protected." };
     },
   };
   const { says, left } = await inserted(declared("STORYPOLE"), cells, never);

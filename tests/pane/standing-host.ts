@@ -7,6 +7,7 @@ export const standingHost = (workbook: Workbook, sheet: string, address: string)
     ...workbook,
     onChange: () => undefined,
     onLoad: () => undefined,
+    onExplain: () => undefined,
     select: async () => undefined,
     selected: () => ({ sheet, address, value: null, formula: undefined, error: undefined }),
     onSelection: (tell) => {

@@ -65,12 +65,13 @@ const isFigure = (word: string): boolean => /^\d[\d/.]*°?$/.test(word);
 /** What a line is broken between: a number keeps the word before it and its unit or noun, and a small word what it leads to. */
 const unbroken = (words: string): readonly string[] =>
   words.split(" ").reduce<string[]>((made, word) => {
-    const last = made.at(-1)?.split(" ").at(-1);
+    const before = made[made.length - 1];
+    const [last] = before?.split(" ").slice(-1) ?? [];
     const isBound = last !== undefined && (/^\d/.test(word) || isFigure(last) || LEADS_ON.test(last));
-    return isBound ? [...made.slice(0, -1), `${made.at(-1) ?? ""} ${word}`] : [...made, word];
+    return isBound ? [...made.slice(0, -1), `${before ?? ""} ${word}`] : [...made, word];
   }, []);
 
-const phrases = (words: string): readonly string[] => words.split(/(?<=[;,:]) /);
+const phrases = (words: string): readonly string[] => words.replace(/([;,:]) /g, "$1\n").split("\n");
 
 const OFFSET = / in by$/;
 /** Whether a run is read with the one after it: a corner and how far it is in, a figure and what it is nearly. */

@@ -47,7 +47,7 @@ const ends = ({ acts }: CutPiece, outline: Outline): readonly Drawn[] => {
   const bevelled = acts.find(({ act }) => act?.kind === "bevel");
   // It stands in the room of a tilt that is none: beside an open end, if there is one.
   const isUpright = (side: Side): boolean => find(acts, "saw end", side)?.row.cells.tilt === "upright";
-  const shown = SIDES.filter((side) => outline.ends[side].isOpen && isUpright(side)).at(-1) ?? SIDES.filter(isUpright).at(-1);
+  const [shown] = [...SIDES.filter(isUpright), ...SIDES.filter((side) => outline.ends[side].isOpen && isUpright(side))].slice(-1);
   return SIDES.flatMap((side) => {
     const name = `${side.toUpperCase()} END · ${outline.ends[side].isOpen ? "OPEN" : "SKIRT"}`;
     const at = side === "left" ? EDGE : CARD_WIDTH - EDGE;

@@ -28,7 +28,7 @@ const NEW_WORD = 150;
 const wrapped = (words: string, size: number, room: number): readonly string[] => {
   const lines: string[] = [];
   for (const word of words.split(" ")) {
-    const longer = lines.length === 0 ? word : `${lines.at(-1) ?? ""} ${word}`;
+    const longer = lines.length === 0 ? word : `${lines[lines.length - 1] ?? ""} ${word}`;
     if (lines.length > 0 && textWidth(longer, size, false) <= room) lines[lines.length - 1] = longer;
     else lines.push(word);
   }

@@ -34,6 +34,6 @@ export const ARC = declare({
       from: "by hand: an arc that does not rise is straight",
     },
   ],
-  source: "Radius = chord² / (8 rise) + rise / 2 (Math Central, Univ. of Regina).",
+  source: "Radius = chord² / (8 x rise) + rise / 2 (Math Central, Univ. of Regina).",
   solve: ({ chord, rise }) => arcRadius(chord, rise),
 });

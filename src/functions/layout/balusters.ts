@@ -59,7 +59,9 @@ export const BALUSTERS = declare({
       from: "by hand: 20 is more than 10",
     },
   ],
-  source: "count = (opening - gap) / (width + gap) rounded up, in exact arithmetic.",
+  source: 
+    "Count = (opening - max gap) / (width + max gap), with `repeat` opening / (width + max gap), rounded up, in exact arithmetic; " +
+    "gap = (opening - count x width) / (count + 1), with `repeat` over the count alone.",
   caution: CAUTION,
   solve: ({ opening, width, maxGap, repeat }) => {
     const found = repeat ? repeatedSpacing(opening, width, maxGap) : balusterSpacing(opening, width, maxGap);

@@ -39,7 +39,7 @@ export const HEADROOM = declare({
       from: "by hand: 12 x 7.5 / 10 = 9 is less than 10",
     },
   ],
-  source: "Similar triangles on the line of the nosings.",
+  source: "Headroom = (opening - nosing) x rise / run - floor thickness: similar triangles on the line of the nosings.",
   caution: CAUTION,
   solve: ({ rise, run, opening, floorThickness, nosing }) => headroom(rise, run, opening, floorThickness, nosing),
 });

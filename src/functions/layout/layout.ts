@@ -77,8 +77,9 @@ export const LAYOUT = declare({
     },
   ],
   source:
-    "Plane geometry of a straight flight: pitch = atan(rise/run), slope length = hypot(rise, run), throat = board - rise x run / " +
-    "slope length.",
+    "Plane geometry of a straight flight: unit rise = total rise / risers, total run = run x treads, board depth = run + nosing, " +
+    "pitch = atan(unit rise / run), slope length = hypot(unit rise, run), throat = stringer board - unit rise x run / slope length, " +
+    "2R+T = 2 x unit rise + run.",
   solve: ({ stair }) => {
     const lines = stairLayout(stair.given, stair.unit);
     return isProblem(lines)

@@ -48,7 +48,7 @@ export const OPENING = declare({
       from: "common practice, no source: a stair rises",
     },
   ],
-  source: "Similar triangles on the line of the nosings.",
+  source: "Opening = (headroom + floor thickness) x run / rise + nosing: similar triangles on the line of the nosings.",
   caution: "An opening cut into a floor is a structural change: a licensed engineer or the code's tables size its framing.",
   solve: ({ rise, run, headroom, floorThickness, nosing }) => opening(rise, run, headroom, floorThickness, nosing),
 });

@@ -47,7 +47,7 @@ export const RISERS = declare({
     },
   ],
   source:
-    "Risers = total rise / greatest rise, rounded up, in exact arithmetic. The default greatest rise is the one of the IRC, " +
+    "Risers = total rise / max rise, rounded up, in exact arithmetic. The default is the greatest rise of the IRC, " +
     "R311.7.5.1: 7 3/4 in.",
   caution: CAUTION,
   solve: ({ totalRise, maxRise }) => riserCount(totalRise, maxRise),

@@ -71,6 +71,6 @@ export const STORYPOLE = declare({
       from: "by hand: 7 3/4 - 8 is under 0",
     },
   ],
-  source: "Mark k = k times the total rise over the risers, less `below`, rounded once from the exact height.",
+  source: "Height = riser x total rise / risers; mark = height - below, rounded once from the exact height.",
   solve: ({ totalRise, risers, denominator, below, unit: used }) => storyPole(totalRise, risers, denominator, below, used),
 });

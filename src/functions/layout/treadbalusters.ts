@@ -141,8 +141,8 @@ export const TREADBALUSTERS = declare({
     },
   ],
   source:
-    "Balusters run / number apart. Length = handrail height - rail depth / cos pitch + (nosing + centre) x rise / run; the rail " +
-    "rises by rise / number from one to the next.",
+    "Balusters run / number apart. Length = handrail height - rail depth / cos pitch + (nosing + centre) x unit rise / run; the " +
+    "rail rises by unit rise / number from one to the next.",
   caution: CAUTION,
   solve: ({ stair, width, perTread, railDepth }) => {
     const resolved = resolvedStair(stair.given);

@@ -69,8 +69,8 @@ export const PACKING = declare({
     },
   ],
   source:
-    "Line = the highest of the ends and of the others with their setback; packing = line less the point. The middle stringer " +
-    "stands slightly back: common practice, no source.",
+    "The line is the highest of the ends and of the others with their setback; packing is what a point lies under it. The middle " +
+    "stringer stands slightly back: common practice, no source.",
   solve: ({ readings, kind, setback }) =>
     packing(readings, kind, setback).map((under, index) => ({ point: index + 1, reading: readings[index], packing: under })),
 });

@@ -30,6 +30,8 @@ export const BOARDFEET = declare({
       from: "common practice, no source: lumber has a thickness",
     },
   ],
-  source: "Thickness x width x length / 144 in inches; under 1 in counts as 1 in (US Navy Engineering Aid basic manual, lumber).",
+  source: 
+    "Board feet = thickness x width x length / 144 x quantity, in inches; under 1 in counts as 1 in (US Navy Engineering Aid basic " +
+    "manual, lumber).",
   solve: ({ thickness, width, length, quantity }) => boardFeet(thickness, width, length, quantity),
 });

@@ -60,7 +60,7 @@ const cellsOf = (text: string): FormulaTree => {
   const mark = text.lastIndexOf("!");
   const name = text.slice(0, Math.max(0, mark));
   const [first = "", last = first] = text.slice(mark + 1).replace("#", "").split(":");
-  const sheet = mark < 0 ? undefined : name.startsWith("'") ? name.slice(1, -1).replaceAll("''", "'") : name;
+  const sheet = mark < 0 ? undefined : name.startsWith("'") ? name.slice(1, -1).replace(/''/g, "'") : name;
   const [one, other] = [cellPlace(first), cellPlace(last)];
   return {
     kind: "cells", sheet, text, isSpill: text.endsWith("#"),
@@ -69,7 +69,7 @@ const cellsOf = (text: string): FormulaTree => {
   };
 };
 
-const unquoted = (text: string): string => text.slice(1, -1).replaceAll('""', '"');
+const unquoted = (text: string): string => text.slice(1, -1).replace(/""/g, '"');
 
 /** How strongly operators between two operands bind, weakest first: Microsoft, calculation operators and precedence in Excel. */
 const STRENGTH: Readonly<Record<string, number>> = {

@@ -57,5 +57,6 @@ export const pageWords = mergeLocales(sheet, choice, sheetChoice, list, find, fi
   [LIST]: { ...list[LIST], alert: { ...list[LIST].alert, ...NOT_A_CHOICE }, error: NOT_A_CHOICE },
   [FIND]: { ...find[FIND], ...FOUND },
   [FILTER]: { ...filter[FILTER], ...SHOWN_ROWS },
+  treadsheet: { explainCell: "Explain this cell" },
   [SORT]: { ...sort[SORT], general: { ...sort[SORT].general, ...SORTED } },
 });

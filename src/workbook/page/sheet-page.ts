@@ -19,6 +19,7 @@ import { choiceLists } from "./choice-lists";
 import { followColourScheme, isDark } from "./colour-scheme";
 import { showSentences } from "./error-alerts";
 import { filtering } from "./filtering";
+import { explainMenu } from "./explain-menu";
 import { finding } from "./finding";
 import { functionHelp } from "./function-help";
 import { generalNumbers } from "./general-numbers";
@@ -46,6 +47,8 @@ export type { SelectedCell } from "./selection";
 export interface SheetPage extends Workbook, Pick<Selection, "selected" | "onSelection" | "select"> {
   /** Calls after another workbook was loaded. */
   readonly onLoad: (tell: () => void) => void;
+  /** Calls when somebody wants the cell selected explained. */
+  readonly onExplain: (tell: () => void) => void;
 }
 
 const mounted = (element: HTMLElement): Univer => {
@@ -106,6 +109,7 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
   let isLoading = false;
   let isNew = false;
   const loaded: (() => void)[] = [];
+  const explaining: (() => void)[] = [];
   const { selected, onSelection, select, takeKeys, tell, follow } = selection(injector, workbook, () => isLoading);
 
   // What is mended is there once the first workbook is.
@@ -114,6 +118,9 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
     isSetUp = true;
     mend(injector, metadata, workbook);
     followLinks(injector, select);
+    explainMenu(injector, () => {
+      for (const hears of explaining) hears();
+    });
     touch(element, injector);
     follow();
   };
@@ -141,6 +148,7 @@ export const sheetPage = (element: HTMLElement, metadata: FunctionsJson, built: 
       for (const hears of loaded) hears();
     },
     onLoad: (hears) => void loaded.push(hears),
+    onExplain: (hears) => void explaining.push(hears),
     selected,
     onSelection,
     select,
