@@ -9,6 +9,13 @@ interface NextStrip {
   readonly net: number;
 }
 
+/** In which order sections are taken; widest first where nothing is drawn. */
+export interface FillOrder {
+  readonly draw: Draw | undefined;
+  /** Strips a panel may have above the fewest there can be. */
+  readonly spare: number;
+}
+
 /** What a panel still wants. */
 interface Wanted {
   readonly place: number;
@@ -41,7 +48,10 @@ const nextStrip = (work: GlueWork, sections: readonly Section[], wanted: Wanted,
   let best = 0;
   let least = Infinity;
   let looked = 0;
-  for (let one = 0; one < sections.length && looked < MOST_LOOKED_AT; one += 1) {
+  // Of two that lose alike the wider, or with a draw the first from any place on.
+  const start = draw === undefined ? 0 : Math.floor(draw() * sections.length);
+  for (let count = 0; count < sections.length && looked < MOST_LOOKED_AT; count += 1) {
+    const one = start + count < sections.length ? start + count : start + count - sections.length;
     const section = sections[one]!;
     if (section.length < kind.length || woods[section.wood]!.suits[place] !== true) continue;
     const net = netOf(section.left - joints, kind, width, strips);
@@ -51,8 +61,7 @@ const nextStrip = (work: GlueWork, sections: readonly Section[], wanted: Wanted,
     const left = section.left - net - joints - kerf;
     const spoilt = left > 0 && left - joints < kind.least ? left : 0;
     const split = left <= 0 ? 0 : kerf + joints;
-    // Of two that lose alike, the wider first, or a drawn one.
-    const tie = draw === undefined ? 1 - net / (width + 1) : draw();
+    const tie = draw === undefined ? 1 - net / (width + 1) : 0;
     const loss = spoilt + (isLast ? net - width : NOT_LAST + split + tie) + (section.length > kind.length ? LONGER : 0);
     if (loss >= least) continue;
     least = loss;
@@ -64,15 +73,16 @@ const nextStrip = (work: GlueWork, sections: readonly Section[], wanted: Wanted,
 
 /** The strips of one panel out of the sections, which it takes from; undefined where they do not hold it. */
 const panelStrips = (
-  work: GlueWork, sections: Section[], place: number, panel: number, draw: Draw | undefined, effort: Effort,
+  work: GlueWork, sections: Section[], place: number, panel: number, order: FillOrder, effort: Effort,
 ): readonly GluedStrip[] | undefined => {
   const kind = work.kinds[place]!;
   const strips: GluedStrip[] = [];
+  const allowed = Math.min(work.strips, Math.ceil(kind.need / kind.greatest) + order.spare);
   let width = kind.need;
   while (width > 0) {
-    const most = work.strips - strips.length;
+    const most = allowed - strips.length;
     effort.left -= sections.length + 1;
-    const next = most <= 0 ? undefined : nextStrip(work, sections, { place, kind, width, strips: most }, draw);
+    const next = most <= 0 ? undefined : nextStrip(work, sections, { place, kind, width, strips: most }, order.draw);
     if (next === undefined) return undefined;
     const section = sections.splice(next.at, 1)[0]!;
     const { wood, stretch, along, across } = section;
@@ -96,12 +106,12 @@ export interface Filled {
 const widestFirst = (sections: Section[]): Section[] => sections.sort((one, other) => other.left - one.left);
 
 /** Panel after panel out of all the sections. */
-const acrossBoards = (work: GlueWork, sections: readonly Section[], draw: Draw | undefined, effort: Effort): Filled => {
-  const pool = draw === undefined ? widestFirst([...sections]) : shuffled(sections, draw);
+const acrossBoards = (work: GlueWork, sections: readonly Section[], order: FillOrder, effort: Effort): Filled => {
+  const pool = order.draw === undefined ? widestFirst([...sections]) : shuffled(sections, order.draw);
   const strips: GluedStrip[] = [];
   for (const [kind, { count }] of work.kinds.entries())
     for (let panel = 0; panel < count; panel += 1) {
-      const found = panelStrips(work, pool, kind, panel, draw, effort);
+      const found = panelStrips(work, pool, kind, panel, order, effort);
       if (found === undefined) return { strips, without: kind };
       strips.push(...found);
     }
@@ -109,7 +119,7 @@ const acrossBoards = (work: GlueWork, sections: readonly Section[], draw: Draw |
 };
 
 /** Panel after panel, each out of the sections of one board. */
-const boardByBoard = (work: GlueWork, sections: readonly Section[], draw: Draw | undefined, effort: Effort): Filled => {
+const boardByBoard = (work: GlueWork, sections: readonly Section[], order: FillOrder, effort: Effort): Filled => {
   const boards = new Map<number, Section[]>();
   for (const section of sections) boards.set(section.wood, [...(boards.get(section.wood) ?? []), section]);
   const strips: GluedStrip[] = [];
@@ -118,7 +128,7 @@ const boardByBoard = (work: GlueWork, sections: readonly Section[], draw: Draw |
       let found: readonly GluedStrip[] | undefined;
       for (const [wood, pool] of boards) {
         const trial = pool.map((section) => ({ ...section }));
-        found = panelStrips(work, trial, kind, panel, draw, effort);
+        found = panelStrips(work, trial, kind, panel, order, effort);
         if (found === undefined) continue;
         boards.set(wood, trial);
         break;
@@ -129,5 +139,5 @@ const boardByBoard = (work: GlueWork, sections: readonly Section[], draw: Draw |
   return { strips };
 };
 
-export const filledPanels = (work: GlueWork, sections: readonly Section[], draw: Draw | undefined, effort: Effort): Filled =>
-  (work.isOfOneBoard ? boardByBoard : acrossBoards)(work, sections, draw, effort);
+export const filledPanels = (work: GlueWork, sections: readonly Section[], order: FillOrder, effort: Effort): Filled =>
+  (work.isOfOneBoard ? boardByBoard : acrossBoards)(work, sections, order, effort);

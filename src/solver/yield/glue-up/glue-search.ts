@@ -23,6 +23,8 @@ export type NoGlueUp =
 /** Orders tried for one set of boards, and for the set that is taken, so that it has few strips. */
 const ORDERS = 150;
 const ORDERS_OF_PLAN = 120;
+/** Strips above the fewest that panels may have, one after the other, where few strips are looked for. */
+const SPARES = 3;
 const MOST_SETS = 80;
 /** By how much more boards are asked for, step by step, where the cheapest sets held no plan. */
 const MORE = [0.005, 0.01, 0.02, 0.03, 0.05, 0.08, 0.12, 0.2, 0.35, 0.6];
@@ -36,17 +38,17 @@ const boardsInPanels = (strips: readonly GluedStrip[]): number =>
 const isPlainer = (one: readonly GluedStrip[], other: readonly GluedStrip[]): boolean =>
   one.length < other.length || (one.length === other.length && boardsInPanels(one) < boardsInPanels(other));
 
-const orderOf = (work: GlueWork, sections: Sections, woods: readonly number[], seed: number, effort: Effort): Filled => {
-  if (seed === 0) return filledPanels(work, sections(woods, undefined), undefined, effort);
+const orderOf = (work: GlueWork, sections: Sections, woods: readonly number[], seed: number, spare: number, effort: Effort): Filled => {
+  if (seed === 0) return filledPanels(work, sections(woods, undefined), { draw: undefined, spare }, effort);
   const draw = draws(seed);
-  return filledPanels(work, sections(shuffled(woods, draw), draw), draw, effort);
+  return filledPanels(work, sections(shuffled(woods, draw), draw), { draw, spare }, effort);
 };
 
 /** Panels of so many boards, in a few orders; the first that holds them all. */
 const held = (work: GlueWork, sections: Sections, woods: readonly number[], effort: Effort): Filled => {
   let last: Filled = { strips: [], without: 0 };
   for (let seed = 0; seed < ORDERS && !isSpent(effort); seed += 1) {
-    const found = orderOf(work, sections, woods, seed, effort);
+    const found = orderOf(work, sections, woods, seed, Infinity, effort);
     if (found.without === undefined) return found;
     if (found.strips.length >= last.strips.length) last = found;
   }
@@ -55,8 +57,8 @@ const held = (work: GlueWork, sections: Sections, woods: readonly number[], effo
 
 const plainest = (work: GlueWork, sections: Sections, woods: readonly number[], first: Filled, effort: Effort): readonly GluedStrip[] => {
   let best = first.strips;
-  for (let seed = 1; seed <= ORDERS_OF_PLAN && !isSpent(effort); seed += 1) {
-    const found = orderOf(work, sections, woods, seed, effort);
+  for (let seed = 0; seed < ORDERS_OF_PLAN && !isSpent(effort); seed += 1) {
+    const found = orderOf(work, sections, woods, seed, seed % SPARES, effort);
     if (found.without === undefined && isPlainer(found.strips, best)) best = found.strips;
   }
   return best;
