@@ -54,19 +54,24 @@ const nextStrip = (work: GlueWork, sections: readonly Section[], wanted: Wanted,
     const one = start + count < sections.length ? start + count : start + count - sections.length;
     const section = sections[one]!;
     if (section.length < kind.length || woods[section.wood]!.suits[place] !== true) continue;
-    const net = netOf(section.left - joints, kind, width, strips);
-    if (net === 0) continue;
+    const most = section.left - joints;
+    if (most < kind.least) continue;
     looked += 1;
-    const isLast = net >= width;
-    const left = section.left - net - joints - kerf;
-    const spoilt = left > 0 && left - joints < kind.least ? left : 0;
-    const split = left <= 0 ? 0 : kerf + joints;
-    const tie = draw === undefined ? 1 - net / (width + 1) : 0;
-    const loss = spoilt + (isLast ? net - width : NOT_LAST + split + tie) + (section.length > kind.length ? LONGER : 0);
-    if (loss >= least) continue;
-    least = loss;
-    at = one;
-    best = net;
+    // As wide as it goes, or so that a least strip is left.
+    for (const limit of [most, most - kerf - joints - kind.least]) {
+      const net = netOf(limit, kind, width, strips);
+      if (net === 0) continue;
+      const isLast = net >= width;
+      const left = most - net - kerf;
+      const spoilt = left > 0 && left - joints < kind.least ? left : 0;
+      const split = left <= 0 ? 0 : kerf + joints;
+      const tie = draw === undefined ? 1 - net / (width + 1) : 0;
+      const loss = spoilt + (isLast ? net - width : NOT_LAST + split + tie) + (section.length > kind.length ? LONGER : 0);
+      if (loss >= least) continue;
+      least = loss;
+      at = one;
+      best = net;
+    }
   }
   return at < 0 ? undefined : { at, net: best };
 };
