@@ -1,13 +1,146 @@
 import { call } from "../../src/functions/call";
+import { isFailed } from "../../src/functions/cells";
 import { GLUEUP } from "../../src/functions/yield/glueup";
-test("try", () => {
-  const FIVE = GLUEUP.examples[0].given.tally; const T = GLUEUP.examples[0].given.panels;
-  const show = (r: any) => console.log(Array.isArray(r) ? r.map((x: any) => x.join(" | ")).join("\n") : r);
-  show(call(GLUEUP, [T, FIVE]));
-  show(call(GLUEUP, [T, FIVE, [["together", "board"]]]));
-  const G2 = [["label","length","width","thickness","price"],["A",92,8,"5/4",44],["B",92,8,"5/4",44],["C",92,6,"5/4",33],["D",92,7.5,"5/4",40],["E",92,9,"5/4",50]];
-  const two = [["label","length","width","quantity"],["tread",42,11.25,2]];
-  show(call(GLUEUP, [two, G2, [["strips", 2]]]));
-  show(call(GLUEUP, [two, G2, [["strips", 2],["greatest strip", 8]]]));
-  show(call(GLUEUP, [[["label","length","width","quantity"],["case side",31,16.875,2]], [["length","width","thickness"],[130,11,"4/4"]], [["rough width","none"],["joint","1/32"],["greatest strip", 8.5]]]));
+import { TALLY } from "../../src/functions/yield/tally";
+
+type Cells = readonly (readonly unknown[])[];
+
+const answered = (declaration: Parameters<typeof call>[0], ...cells: unknown[]): Cells => {
+  const answer = call(declaration, cells);
+  if (!Array.isArray(answer)) throw new Error(isFailed(answer) ? answer.says : String(answer));
+  return answer;
+};
+const says = (...cells: unknown[]): string => {
+  const answer = call(GLUEUP, cells);
+  return isFailed(answer) ? answer.says : "no error";
+};
+const totalOf = (rows: Cells): Readonly<Record<string, unknown>> => {
+  const [headings = [], ...body] = rows;
+  return Object.fromEntries(headings.map((heading, place) => [heading, body.find(([panel]) => panel === "total")?.[place]]));
+};
+
+const PANEL = [["label", "length", "width"], ["tread", 42, 11.25]] as const;
+const HEADINGS = ["label", "length", "width", "thickness", "price"] as const;
+const BOARDS = [[...HEADINGS], ["A", 138, 8, "5/4", 40], ["B", 138, 8, "5/4", 44]] as const;
+const panel = (heading: string, cell: unknown): Cells => [[...PANEL[0], heading], [...PANEL[1], cell]];
+const boards = (heading: string, ...cells: unknown[]): Cells =>
+  [[...HEADINGS, heading], ...cells.map((cell, place) => ["AB".charAt(place), 138, 8, "5/4", 40, cell])];
+
+describe("what is wrong with a glue-up, in a sentence", () => {
+  test.each<[string, Cells, Cells, Cells | undefined]>([
+    ["width: panel tread has none; give its finished width", [["label", "length"], ["tread", 42]], BOARDS, undefined],
+    [
+      "thickness: panel tread has none, and the boards are of several, 5/4, 6/4; give its finished thickness",
+      PANEL, [[...HEADINGS], ["A", 138, 8, "5/4", 40], ["B", 138, 8, "6/4", 44]], undefined,
+    ],
+    [
+      "grade: panel tread has none, and the boards are of several, FAS, 1C; give one, or write any under also from",
+      PANEL, boards("grade", "FAS", "1C"), undefined,
+    ],
+    [
+      "species: panel tread has none, and the boards are of several, oak, none; give the panel's",
+      PANEL, boards("species", "oak", ""), undefined,
+    ],
+    [
+      "grade: no board is FAS, Select; panel tread takes no other; write one that will do under also from",
+      [[...PANEL[0], "grade", "also from"], [...PANEL[1], "FAS", "Select"]], boards("grade", "1C", "1C"), undefined,
+    ],
+    ["species: no board is ash, and panel tread takes no other; add boards", panel("species", "ash"), boards("species", "oak"), undefined],
+    [
+      'thickness: panel tread is 1 1/4" thick when glued, more than 5/4 dresses to (1 1/16"); add thicker boards',
+      panel("thickness", 1.25), BOARDS, undefined,
+    ],
+    [
+      'thickness: panel tread is 1 1/8" thick when glued, more than 5/4 dresses to (1 1/16"); add thicker boards',
+      panel("thickness", 1), BOARDS, [["plane", 0.125]],
+    ],
+    [
+      'length: panel tread is 43" long in the rough, more than the longest clear stretch of its boards, 38" on board B; add longer boards',
+      PANEL, boards("clear", "2 to 30", "4 to 42"), undefined,
+    ],
+    [
+      'least strip: panel tread takes strips of 2" or more, and its widest board nets 1 7/8"; add wider boards',
+      PANEL, [[...HEADINGS], ["A", 138, 2, "5/4", 40]], undefined,
+    ],
+    [
+      'strips: 2 of at most 5 1/2" are 11", and panel tread needs 11 1/2"; write more strips or a wider greatest strip',
+      PANEL, BOARDS, [["strips", 2]],
+    ],
+    ['least strip: 6" is more than the greatest strip, 5 1/2"; write it smaller', PANEL, BOARDS, [["least strip", 6]]],
+    [
+      "panels: 201 panels are more than one plan takes; split the job into plans of 200 or fewer",
+      panel("quantity", 201), BOARDS, undefined,
+    ],
+    [
+      "tally: 401 boards are more than one plan takes; leave out what will not be used, 400 or fewer",
+      PANEL, [[...HEADINGS, "quantity"], ["A", 138, 8, "5/4", 40, 401]], undefined,
+    ],
+    [
+      'tally: at 43" its boards net 45 3/4" at most, and panel tread and its like need 46"; add boards',
+      panel("quantity", 4), BOARDS, undefined,
+    ],
+    [
+      // By hand: at most three sections of 7 5/8 net, and 6 1/4 twice and 11 are 23 1/2.
+      "tally: its boards are too small for all 3 panels together; add boards",
+      [["length", "width", "quantity"], [42, 6, 2], [30, 10.75, 1]], [[...HEADINGS], ["A", 120, 8, "5/4", 40]], undefined,
+    ],
+    [
+      // By hand: 7 1/2 takes two strips, two panels four; C at 5 1/8 gives two of 2 3/8, under 2 1/2, and A and B no two either.
+      "tally: no way was found to get all panels out of its boards; without a place: panel tread; add boards",
+      [["label", "length", "width", "quantity"], ["tread", 42, 7.25, 2]],
+      [[...HEADINGS], ["A", 43, 5.25, "5/4", 1], ["B", 43, 5.25, "5/4", 1], ["C", 43, 5.125, "5/4", 1]], [["least strip", 2.5]],
+    ],
+    [
+      'glue, label in row 1: "joints" is not known; nearest is "joint"; write joint, rough length, rough width, least strip, ' +
+        "greatest strip, plane, kerf, trim, strips or together",
+      PANEL, BOARDS, [["joints", 1]],
+    ],
+    ["joint in row 1 of glue: is empty or 0; write none for 0, or leave the row out for the usual", PANEL, BOARDS, [["joint", ""]]],
+    ["trim in row 2 of glue: is empty or 0; write none for 0, or leave the row out for the usual", PANEL, BOARDS, [["strips", 4], ["trim", 0]]],
+    ['glue: "kerf" stands there twice; keep one', PANEL, BOARDS, [["kerf", 0.125], ["Kerf", 0.25]]],
+    ["strips in row 1 of glue: must be a whole number, got 2.5", PANEL, BOARDS, [["strips", 2.5]]],
+    ['together in row 1 of glue: "beard" is not known; nearest is "board"; write any or board', PANEL, BOARDS, [["together", "beard"]]],
+    ["plane in row 1 of glue: must be 0 or more, got -1", PANEL, BOARDS, [["plane", -1]]],
+    ["greatest strip in row 1 of glue: must be more than 0, got 0", PANEL, BOARDS, [["greatest strip", "none"]]],
+    ["label: board A stands in rows 2 and 3; give each board its own", PANEL, [...BOARDS.slice(0, 2), BOARDS[1]], undefined],
+    ["defects: board A: 140\" to 146\" lies past its end (138\"); measure again", PANEL, boards("defects", "140 to 146"), undefined],
+  ])("%s", (sentence, panels, tally, glue) => {
+    expect(says(panels, tally, glue)).toBe(sentence);
+  });
+});
+
+describe("a glue-up as it is typed", () => {
+  test("TALLY's result goes in as it stands, its totals passed over: the same boards and money", () => {
+    const tally = [
+      [...HEADINGS.slice(0, 4), "board foot price"], ["A", 138, 8, "5/4", 5], ["B", 96, 8, "5/4", 4.5], ["C", 96, 6.5, "5/4", 4],
+    ];
+    const glued = answered(GLUEUP, PANEL, answered(TALLY, tally));
+    expect(glued).toEqual(answered(GLUEUP, PANEL, tally));
+    // By hand: C alone nets 2 x 6 1/8, 8 x 6 1/2 / 12 = 4 1/3 is 4, 4 x 1.25 x 4.00.
+    expect(totalOf(glued)).toMatchObject({ cost: 20, boards: 1 });
+  });
+
+  test("a total in cents, half a cent up", () => {
+    // By hand: 8 ft x 8 / 12 = 5 1/3 is 5, 5 x 1.25 x 4.50 = 28.125.
+    const tally = [[...HEADINGS.slice(0, 4), "board foot price"], ["B", 96, 8, "5/4", 4.5]];
+    expect(totalOf(answered(GLUEUP, PANEL, tally))).toMatchObject({ cost: 28.13 });
+  });
+
+  test("all terms given: no row assumed; any and none are words", () => {
+    const glue = [
+      ["label", "value"], ["joint", "none"], ["rough length", "none"], ["rough width", "none"], ["least strip", 1], ["greatest strip", 8],
+      ["plane", "none"], ["kerf", "none"], ["trim", "none"], ["strips", "any"], ["together", "any"],
+    ];
+    // By hand: 11 1/4 is 8 and 3 1/4 out of the two lengths of 42 of one board.
+    const rows = answered(GLUEUP, PANEL, BOARDS, glue);
+    expect(rows.map(([first]) => first)).toEqual(["panel", "tread", "tread", "tread", "total"]);
+    expect(totalOf(rows)).toMatchObject({ strips: 2, boards: 1, cost: 40 });
+  });
+
+  test("millimetres, defects in them, and a thickness in them", () => {
+    const tally = [["label", "length", "width", "thickness", "defects"], ["A", 1200, 130, 32, "500 to 600"]];
+    const rows = answered(GLUEUP, [["label", "length", "width", "thickness"], ["cap", 560, 100, 25]], tally, undefined, "mm");
+    // By hand: 560 + 25.4 of the 600 from 600 on; 500 are too short. 32 mm rough is over 5/4, which dresses to 27.
+    expect(rows[1]?.slice(0, 9)).toEqual(["cap", 1, "A", 1, 600, 0, 109.6, 106.4, 585.4]);
+  });
 });

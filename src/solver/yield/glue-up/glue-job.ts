@@ -160,10 +160,10 @@ const faultOfKind = (
   const suited = boards.filter(({ wood }) => wood.suits[place] === true);
   const longest = (one: JobBoard): number => Math.max(0, ...one.wood.stretches);
   if (!suited.some((one) => longest(one) >= kind.length)) {
-    const best = suited.reduce((one, other) => (longest(other) > longest(one) ? other : one));
-    const board = boardName(tally[best.place]!);
-    const clear = Math.max(0, ...stretchesOf(tally[best.place]!, terms, unit).map(({ from, to }) => to - from));
-    return problem("panel-too-long", { ...facts, length: lengthOfMarks(kind.length, unit), longest: lengthOfMarks(clear, unit), board });
+    const clear = suited.map((one) => Math.max(0, ...stretchesOf(tally[one.place]!, terms, unit).map(({ from, to }) => to - from)));
+    const most = Math.max(...clear);
+    const board = boardName(tally[suited[clear.indexOf(most)]!.place]!);
+    return problem("panel-too-long", { ...facts, length: lengthOfMarks(kind.length, unit), longest: lengthOfMarks(most, unit), board });
   }
   const limits = { kerf: marksUp(terms.kerf, unit), joints: 2 * marksUp(terms.joint, unit) };
   if (kind.need > terms.strips * kind.greatest)

@@ -36,12 +36,10 @@ export const gapOf = (paid: number, bound: number): number => (paid === 0 ? 0 : 
 const unheld = (
   job: GlueJob, panels: readonly GluePanel[], found: Exclude<ReturnType<typeof glueSearch>, GlueSearch>, unit: Unit,
 ): Problem<NoGluePlan> => {
-  const boards = job.boards.length;
-  if (!("row" in found)) return problem("no-plan-found", { boards, panel: panelName(panels[job.panelsOf[found.without]![0]!]!) });
+  if (!("row" in found)) return problem("no-plan-found", { panel: panelName(panels[job.panelsOf[found.without]![0]!]!) });
   const { kind, need } = found.row;
-  if (kind === undefined) return problem("panels-too-many", { boards, panels: sum(job.work.kinds.map(({ count }) => count)) });
+  if (kind === undefined) return problem("panels-too-many", { panels: sum(job.work.kinds.map(({ count }) => count)) });
   return problem("tally-too-small", {
-    boards,
     panel: panelName(panels[job.panelsOf[kind]![0]!]!),
     gives: lengthOfMarks(found.given, unit),
     need: lengthOfMarks(need, unit),

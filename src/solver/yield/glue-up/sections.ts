@@ -1,3 +1,4 @@
+import type { Effort } from "../shelf/effort";
 import { type Crosscuts, crosscuts, plannedLengths, sectionLengths } from "./crosscuts";
 import type { Draw } from "./draws";
 import type { GlueWork } from "./glue-work";
@@ -21,7 +22,7 @@ interface Place extends Crosscuts {
 }
 
 /** Sections of boards, in the order of the boards; with several lengths each stretch is cut as is wanted most by what is still to come. */
-export type Sections = (woods: readonly number[], draw: Draw | undefined) => Section[];
+export type Sections = (woods: readonly number[], draw: Draw | undefined, effort: Effort) => Section[];
 
 /** How far a draw moves what a length is wanted, and how much of that a section counts that is not wanted any more. */
 const SPREAD = 0.5;
@@ -76,11 +77,12 @@ export const sectionsOfWork = (work: GlueWork): Sections => {
       (sum, kind) => (kind.length <= length && kind.length > (lengths[place + 1] ?? 0) ? sum + kind.need * kind.count : sum), 0,
     ),
   );
-  return (woods, draw) => {
+  return (woods, draw, effort) => {
     const wanted = [...wantedAtFirst];
     const favour = lengths.map(() => (draw === undefined ? 1 : 1 + SPREAD * draw()));
     return woods.flatMap((wood) =>
       places[wood]!.flatMap((place) => {
+        effort.left -= lengths.length === 1 ? 1 : place.ways.length;
         const way = lengths.length === 1 ? place.ways[0] : bestWay(place.ways, lengths, wanted, place.net, favour);
         if (way === undefined) return [];
         way.forEach(([of, count]) => {

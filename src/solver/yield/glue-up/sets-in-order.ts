@@ -132,3 +132,25 @@ export const setsInOrder = (offers: readonly Offer[], rows: readonly WidthRow[])
   };
   return { next, least: () => heap[0]?.bound ?? Infinity };
 };
+
+/** Offers in turn until every row is met, less those that were not needed, the dearest first: a set, and no more is said of it. */
+export const someSet = (offers: readonly Offer[], rows: readonly WidthRow[]): readonly number[] | undefined => {
+  const lacks = rows.map(({ need }) => need);
+  const chosen: number[] = [];
+  for (const offer of inTurn(offers, rows)) {
+    if (lacks.every((lack) => lack <= 0)) break;
+    if (!rows.some(({ gives }, row) => lacks[row]! > 0 && gives[offer]! > 0)) continue;
+    chosen.push(offer);
+    rows.forEach(({ gives }, row) => {
+      lacks[row] = lacks[row]! - gives[offer]!;
+    });
+  }
+  if (lacks.some((lack) => lack > 0)) return undefined;
+  return [...chosen].sort((one, other) => offers[other]!.weight - offers[one]!.weight).reduce((kept, offer) => {
+    if (!rows.every(({ gives }, row) => lacks[row]! + gives[offer]! <= 0)) return kept;
+    rows.forEach(({ gives }, row) => {
+      lacks[row] = lacks[row]! + gives[offer]!;
+    });
+    return kept.filter((one) => one !== offer);
+  }, chosen);
+};

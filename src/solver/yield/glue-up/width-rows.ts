@@ -69,12 +69,14 @@ const rowsOf = (work: GlueWork) => {
   return {
     plain: (worths: readonly number[]) => row(worths, mostNet, net),
     ripped: (worths: readonly number[]) => row(worths, mostWithRips, withRips),
+    net,
+    withRips,
   };
 };
 
-/** Where each panel is of one board, what a board gives above whole panels goes for nothing. */
-const wholePanels = (rows: readonly WidthRow[], count: number): WidthRow => ({
-  gives: rows[0]!.gives.map((_, wood) => Math.min(...rows.map(({ gives, need }) => Math.floor((gives[wood]! * count) / need)))),
+/** Where each panel is of one board, what a board gives above whole panels goes for nothing: rows by what one panel needs at least. */
+const wholePanels = (rows: readonly (readonly [row: WidthRow, each: number])[], count: number): WidthRow => ({
+  gives: rows[0]![0].gives.map((_, wood) => Math.min(...rows.map(([{ gives }, each]) => Math.floor(gives[wood]! / each)))),
   need: count,
 });
 
@@ -83,18 +85,22 @@ const wholePanels = (rows: readonly WidthRow[], count: number): WidthRow => ({
  */
 export const widthRows = (work: GlueWork): readonly WidthRow[] => {
   const { kinds, kerf, isOfOneBoard } = work;
-  const { plain, ripped } = rowsOf(work);
+  const { plain, ripped, net, withRips } = rowsOf(work);
   const own = kinds.slice(0, MOST_OWN).flatMap(({ count }, kind): WidthRow[] => {
     const alone = kinds.map((_, other) => (other === kind ? 1 : 0));
     const both = [plain(alone), ripped(alone)];
-    return [{ ...both[0]!, kind }, ...(isOfOneBoard ? [wholePanels(both, count)] : kinds.length === 1 ? both.slice(1) : [])];
+    return [{ ...both[0]!, kind }, ...(isOfOneBoard ? [wholePanels([[both[0]!, net(kind)], [both[1]!, withRips(kind)]], count)] : kinds.length === 1 ? both.slice(1) : [])];
   });
   if (kinds.length === 1) return own;
   const areas = kinds.map(({ length }) => length + kerf);
   const lengths = sectionLengths(work);
   const steps = lengths.filter((_, place) => place % Math.ceil(lengths.length / MOST_OWN) === 0 || place === lengths.length - 1);
   const longer = steps.map((least) => ripped(kinds.map(({ length }) => (length >= least ? 1 : 0))));
-  return [plain(areas), ripped(areas), plain(kinds.map(() => 1)), ...longer, ...own];
+  const every = kinds.map(() => 1);
+  const least = (of: (kind: number) => number): number => Math.min(...kinds.map((_, kind) => of(kind)));
+  const whole = (): WidthRow =>
+    wholePanels([[plain(every), least(net)], [ripped(every), least(withRips)]], kinds.reduce((sum, { count }) => sum + count, 0));
+  return [plain(areas), ripped(areas), plain(every), ...(isOfOneBoard ? [whole()] : []), ...longer, ...own];
 };
 
 /** What the offers give to each row. */
