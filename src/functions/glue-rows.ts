@@ -35,7 +35,8 @@ export interface GivenTerms {
 
 const shown = (label: GlueLabel, unit: Unit): string => {
   const value = GLUE_DEFAULTS[label];
-  return `${words(label)} ${typeof value === "object" ? (value.isZero() ? "none" : lengthText(value, unit)) : value === Infinity ? "any" : String(value)}`;
+  if (typeof value === "object") return `${words(label)} ${value.isZero() ? "none" : lengthText(value, unit)}`;
+  return `${words(label)} ${value === Infinity ? "any" : String(value)}`;
 };
 
 /** The terms of a glue-up with what stands in for those left out. */

@@ -297,7 +297,9 @@ export const panels = table(
   "panels",
   "One row per panel to be glued up, or a number of like panels.",
   {
-    length: { kind: "length", sign: "positive", plausible: "board length", required: true, says: "Finished length; the grain runs along it." },
+    length: {
+      kind: "length", sign: "positive", plausible: "board length", required: true, says: "Finished length; the grain runs along it.",
+    },
     quantity: { kind: "count", sign: "positive", default: 1, says: "How many of them." },
     label: { kind: "label", says: "What the panel is; `item`, then `step`, serves where there is no label." },
     grade: { kind: "text", default: "", says: "Grade of its boards; may be left empty where all boards are of one." },
@@ -311,7 +313,9 @@ export const panels = table(
     depth: { kind: "length", sign: "positive", says: "Width of a tread, as TREADFIT gives it, where there is no `width`." },
     height: { kind: "length", sign: "positive", says: "Width of a riser, as RISERFIT gives it, where there is no `width`." },
     species: { kind: "text", default: "", onlyHeaded: true, says: "Wood of its boards; may be left empty where all boards are of one." },
-    alsoFrom: { kind: "text", default: "", onlyHeaded: true, says: "Other grades that will do, in any order: `FAS, Select`; `any` for all." },
+    alsoFrom: {
+      kind: "text", default: "", onlyHeaded: true, says: "Other grades that will do, in any order: `FAS, Select`; `any` for all.",
+    },
   },
   { takes: ["TREADFIT", "RISERFIT", "BLANK"] },
 );

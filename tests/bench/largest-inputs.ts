@@ -278,7 +278,10 @@ const LARGEST: readonly LargestInput[] = [
     says: "200 panels alike, 400 boards",
     cells: () => [
       [["label", "length", "width", "quantity"], ["tread", 42, 11.25, 200]],
-      [["label", "length", "width", "thickness", "price"], ...rows(400, (n) => [n + 1, 96 + (n % 97), 5 + (n % 40) / 8, "5/4", 20 + (n % 53)])],
+      [
+        ["label", "length", "width", "thickness", "price"],
+        ...rows(400, (n) => [n + 1, 96 + (n % 97), 5 + (n % 40) / 8, "5/4", 20 + (n % 53)]),
+      ],
     ],
   },
   { id: "ALLOCATE", says: "20,000 weights", cells: () => [1_234_567.89, rows(20_000, (n) => [1 + (n % 97) / 7])] },

@@ -96,7 +96,10 @@ describe("what is wrong with a glue-up, in a sentence", () => {
       PANEL, BOARDS, [["joints", 1]],
     ],
     ["joint in row 1 of glue: is empty or 0; write none for 0, or leave the row out for the usual", PANEL, BOARDS, [["joint", ""]]],
-    ["trim in row 2 of glue: is empty or 0; write none for 0, or leave the row out for the usual", PANEL, BOARDS, [["strips", 4], ["trim", 0]]],
+    [
+      "trim in row 2 of glue: is empty or 0; write none for 0, or leave the row out for the usual",
+      PANEL, BOARDS, [["strips", 4], ["trim", 0]],
+    ],
     ['glue: "kerf" stands there twice; keep one', PANEL, BOARDS, [["kerf", 0.125], ["Kerf", 0.25]]],
     ["strips in row 1 of glue: must be a whole number, got 2.5", PANEL, BOARDS, [["strips", 2.5]]],
     ['together in row 1 of glue: "beard" is not known; nearest is "board"; write any or board', PANEL, BOARDS, [["together", "beard"]]],

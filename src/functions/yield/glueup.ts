@@ -260,16 +260,16 @@ export const GLUEUP = declare({
     },
   ],
   source:
-    "A board is crosscut into sections, each ripped into strips: in a clear stretch the sections and kerfs add to no more than its length " +
-    "and one kerf, in a section the rough strips to no more than its width and one kerf. The trim is cut off the board's two ends, `edge` " +
-    "off both its edges together; a defect narrower than the kerf takes the kerf. A strip nets its rough width less two joints, from the " +
-    "least to the greatest strip; a panel is its width and the rough width at least, a rough length longer, and its boards dress to its " +
-    "thickness and `plane`: 4/4 to 13/16, 5/4 to 1 1/16, 8/4 to 1 3/4 (hardwood thickness table of an extension service), 6/4 to 1 5/16, " +
-    "10/4 to 2 1/4, 12/4 to 2 3/4 (from memory). Least cost: boards by their price or their board feet by surface measure, each counted by " +
-    "itself, a lot once; then least board feet and fewest boards; for those boards, as far as a fixed amount of work goes, fewest strips, " +
-    "then fewest boards a panel. Proven: every cheaper choice of boards nets too little, with as many strips as panels of that width have. " +
-    "Without prices the least board feet count. Planned on marks of 1/64 in or 0.1 mm, panels rounded up, boards down; up to 200 panels " +
-    "and 400 boards. Terms that are assumed: common practice, no source.",
+    "A board is crosscut into sections, each ripped into strips: in a clear stretch the sections and kerfs add to no more than its " +
+    "length and one kerf, in a section the rough strips to no more than its width and one kerf. The trim is cut off the board's two " +
+    "ends, `edge` off both its edges together; a defect narrower than the kerf takes the kerf. A strip nets its rough width less two " +
+    "joints, from the least to the greatest strip; a panel is its width and the rough width at least, a rough length longer, and its " +
+    "boards dress to its thickness and `plane`: 4/4 to 13/16, 5/4 to 1 1/16, 8/4 to 1 3/4 (hardwood thickness table of an extension " +
+    "service), 6/4 to 1 5/16, 10/4 to 2 1/4, 12/4 to 2 3/4 (from memory). Least cost: boards by their price or their board feet by " +
+    "surface measure, each counted by itself, a lot once; then least board feet and fewest boards; for those boards, as far as a fixed " +
+    "amount of work goes, fewest strips, then fewest boards a panel. Proven: every cheaper choice of boards nets too little, with as " +
+    "many strips as such panels have at least. Without prices the least board feet count. Planned on marks of 1/64 in or 0.1 mm, " +
+    "panels rounded up, boards down; up to 200 panels and 400 boards. Terms that are assumed: common practice, no source.",
   solve: ({ panels, tally, glue = [], unit: used }) => {
     const boards = tallyBoards(tally, used);
     if (isFailed(boards)) return boards;

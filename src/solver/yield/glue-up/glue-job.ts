@@ -70,13 +70,16 @@ const jobBoards = (
       stretches: stretches.map(({ from, to }) => to - from),
       suits: suits.map((places) => places.has(place)),
     };
-    return Array.from({ length: board.quantity }, (_, copy): JobBoard => ({ place, copy, wood, starts: stretches.map(({ from }) => from) }));
+    const starts = stretches.map(({ from }) => from);
+    return Array.from({ length: board.quantity }, (_, copy): JobBoard => ({ place, copy, wood, starts }));
   });
   const total = ({ wood }: JobBoard): number => wood.stretches.reduce((sum, length) => sum + length, 0);
   const key = ({ wood: { stretches, suits: suited } }: JobBoard): string => JSON.stringify([stretches, suited]);
-  return found.sort(
-    (one, other) => other.wood.width - one.wood.width || total(other) - total(one) || (key(one) < key(other) ? -1 : key(one) > key(other) ? 1 : 0),
-  );
+  return found
+    .map((board) => ({ board, length: total(board), text: key(board) }))
+    .sort((one, other) => other.board.wood.width - one.board.wood.width || other.length - one.length
+      || Number(one.text > other.text) - Number(one.text < other.text))
+    .map(({ board }) => board);
 };
 
 interface Offered {

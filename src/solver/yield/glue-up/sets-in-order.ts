@@ -31,7 +31,9 @@ interface Chosen {
 }
 
 const isLess = (one: Branch, other: Branch): boolean =>
-  one.bound < other.bound || (one.bound === other.bound && (one.isSet && !other.isSet || (one.isSet === other.isSet && one.depth > other.depth)));
+  one.bound === other.bound
+    ? Number(one.isSet) - Number(other.isSet) > 0 || (one.isSet === other.isSet && one.depth > other.depth)
+    : one.bound < other.bound;
 
 const push = (heap: Branch[], branch: Branch): void => {
   let at = heap.length;

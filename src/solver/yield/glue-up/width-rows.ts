@@ -1,5 +1,5 @@
 import { type Crosscuts, crosscuts, sectionLengths } from "./crosscuts";
-import type { GlueWork, Wood } from "./glue-work";
+import type { GlueWork } from "./glue-work";
 import { mostNet, mostWithRips } from "./section-width";
 
 /** What every choice of boards must meet: the sum of what its boards give is at least the need. */
@@ -13,52 +13,70 @@ export interface WidthRow {
 /** Kinds, and lengths, that have a row of their own. */
 const MOST_OWN = 4;
 
-/** What one inch of net width of each kind is worth, and what of its width a section gives. */
-interface Worth {
-  readonly worths: readonly number[];
-  readonly most: typeof mostNet;
+/** What of its width a section gives. */
+type Most = typeof mostNet;
+
+/** Boards that suit the same kinds give alike by their stretches and their width. */
+interface Alike {
+  readonly least: number;
+  readonly greatest: number;
+  /** What the sections of a stretch are worth by the inch of net width. */
+  readonly ofStretch: (stretch: number) => number;
 }
 
-/** The ways to crosscut each stretch, worked out once. */
-type WaysOf = (stretch: number) => Crosscuts;
-
-const waysOf = (lengths: readonly number[], kerf: number): WaysOf => {
-  const known = new Map<number, Crosscuts>();
-  return (stretch) => {
-    const found = known.get(stretch) ?? crosscuts(stretch, lengths, kerf);
-    known.set(stretch, found);
-    return found;
+/** Each inch of net width of a kind worth so much: a section holds no more than its width of the kind of its length worth most. */
+const alike = (
+  { kinds, kerf }: GlueWork, suits: readonly boolean[], worths: readonly number[], lengths: readonly number[],
+  waysOf: (stretch: number) => Crosscuts,
+): Alike | undefined => {
+  const counted = kinds.filter((_, kind) => suits[kind] === true && worths[kind]! > 0);
+  if (counted.length === 0) return undefined;
+  const byLength = new Map<number, number>();
+  kinds.forEach(({ length }, kind) => {
+    if (suits[kind] === true) byLength.set(length, Math.max(byLength.get(length) ?? 0, worths[kind]!));
+  });
+  const worthOf = lengths.map((length) => byLength.get(length) ?? 0);
+  const most = Math.max(...worthOf);
+  const byPart = Math.max(...lengths.map((length, place) => worthOf[place]! / (length + kerf)));
+  const shortest = Math.min(...counted.map(({ length }) => length));
+  const reckoned = (stretch: number): number => {
+    const { ways, isCut } = waysOf(stretch);
+    if (isCut) return Math.min((stretch + kerf) * byPart, Math.floor((stretch + kerf) / (shortest + kerf)) * most);
+    return ways.reduce((best, way) => Math.max(best, way.reduce((sum, [place, count]) => sum + count * worthOf[place]!, 0)), 0);
+  };
+  return {
+    least: Math.min(...counted.map((kind) => kind.least)),
+    greatest: Math.max(...counted.map((kind) => kind.greatest)),
+    ofStretch: kept(reckoned),
   };
 };
 
-/** The most that a board gives: a section holds no more than its width of the kind of its length that is worth most. */
-const mostOf = (work: GlueWork, wood: Wood, { worths, most }: Worth, lengths: readonly number[], ways: WaysOf): number => {
-  const { kinds, kerf } = work;
-  const counted = kinds.filter((_, kind) => wood.suits[kind] === true && worths[kind]! > 0);
-  if (counted.length === 0) return 0;
-  const least = Math.min(...counted.map((kind) => kind.least));
-  const greatest = Math.max(...counted.map((kind) => kind.greatest));
-  const byLength = new Map<number, number>();
-  kinds.forEach(({ length }, kind) => {
-    if (wood.suits[kind] === true) byLength.set(length, Math.max(byLength.get(length) ?? 0, worths[kind]!));
-  });
-  const worthOf = lengths.map((length) => byLength.get(length) ?? 0);
-  const shortest = Math.min(...counted.map(({ length }) => length));
-  const ofStretch = (stretch: number): number => {
-    const found = ways(stretch);
-    const byPart = (stretch + kerf) * Math.max(...lengths.map((length, place) => worthOf[place]! / (length + kerf)));
-    if (found.isCut) return Math.min(byPart, Math.floor((stretch + kerf) / (shortest + kerf)) * Math.max(...worthOf));
-    return Math.max(0, ...found.ways.map((way) => way.reduce((sum, [place, count]) => sum + count * worthOf[place]!, 0)));
+/** A function of one number that works each out once. */
+const kept = <Value>(reckoned: (of: number) => Value): ((of: number) => Value) => {
+  const known = new Map<number, Value>();
+  return (of) => {
+    const found = known.get(of) ?? reckoned(of);
+    known.set(of, found);
+    return found;
   };
-  return most(wood.width, { least, greatest }, work) * wood.stretches.reduce((sum, stretch) => sum + ofStretch(stretch), 0);
 };
 
 /** A row for worths of the kinds: of net width alone, or with each strip counted for what ripping it takes. */
 const rowsOf = (work: GlueWork) => {
   const lengths = sectionLengths(work);
-  const ways = waysOf(lengths, work.kerf);
-  const row = (worths: readonly number[], most: typeof mostNet, needOf: (kind: number) => number): WidthRow => ({
-    gives: work.woods.map((wood) => mostOf(work, wood, { worths, most }, lengths, ways)),
+  const ways = kept((stretch) => crosscuts(stretch, lengths, work.kerf));
+  const keys = work.woods.map(({ suits }) => suits.map(Number).join(""));
+  const givesOf = (worths: readonly number[], most: Most): readonly number[] => {
+    const groups = new Map<string, Alike | undefined>();
+    return work.woods.map(({ width, stretches, suits }, wood) => {
+      const key = keys[wood]!;
+      if (!groups.has(key)) groups.set(key, alike(work, suits, worths, lengths, ways));
+      const group = groups.get(key);
+      return group === undefined ? 0 : most(width, group, work) * stretches.reduce((sum, stretch) => sum + group.ofStretch(stretch), 0);
+    });
+  };
+  const row = (worths: readonly number[], most: Most, needOf: (kind: number) => number): WidthRow => ({
+    gives: givesOf(worths, most),
     need: work.kinds.reduce((sum, { count }, kind) => sum + worths[kind]! * needOf(kind) * count, 0),
   });
   const net = (kind: number): number => work.kinds[kind]!.need;
@@ -89,7 +107,9 @@ export const widthRows = (work: GlueWork): readonly WidthRow[] => {
   const own = kinds.slice(0, MOST_OWN).flatMap(({ count }, kind): WidthRow[] => {
     const alone = kinds.map((_, other) => (other === kind ? 1 : 0));
     const both = [plain(alone), ripped(alone)];
-    return [{ ...both[0]!, kind }, ...(isOfOneBoard ? [wholePanels([[both[0]!, net(kind)], [both[1]!, withRips(kind)]], count)] : kinds.length === 1 ? both.slice(1) : [])];
+    const further = kinds.length === 1 ? both.slice(1) : [];
+    const whole = isOfOneBoard ? [wholePanels([[both[0]!, net(kind)], [both[1]!, withRips(kind)]], count)] : further;
+    return [{ ...both[0]!, kind }, ...whole];
   });
   if (kinds.length === 1) return own;
   const areas = kinds.map(({ length }) => length + kerf);

@@ -25,7 +25,9 @@ interface Found {
 /** A board by the name that stands in its cell: A, or A (2) of several alike. */
 const boardOf = (tally: readonly Plain[], cell: string): Found | undefined => {
   const name = /^(.*?)(?: \((\d+)\))?$/.exec(cell);
-  const place = tally.findIndex((one, at) => String(one.label ?? "ABCDEFGHIJKLMNOPQRSTUVWXYZ".charAt(at)) === name?.[1]);
+  const place = tally.findIndex((one, at) =>
+    String(one.label ?? "ABCDEFGHIJKLMNOPQRSTUVWXYZ".charAt(at)) === name?.[1],
+  );
   const found = tally[place];
   return found === undefined ? undefined : { name: cell, board: found, copy: name?.[2] ?? "" };
 };
@@ -43,7 +45,8 @@ const clearOf = ({ length, defects = [], clear = [] }: Plain): (readonly [number
   return [...found, [from, marks(length)]];
 };
 
-const pairs = <T,>(all: readonly T[]): (readonly [T, T])[] => all.flatMap((one, at) => all.slice(at + 1).map((other) => [one, other] as const));
+const pairs = <T,>(all: readonly T[]): (readonly [T, T])[] =>
+  all.flatMap((one, at) => all.slice(at + 1).map((other) => [one, other] as const));
 
 export const faultsOf = ({ panels, tally, terms = {} }: PlainGlueUp, rows: readonly PlainRow[]): string[] => {
   const term = { ...USUAL, ...terms };
