@@ -146,4 +146,32 @@ describe("a glue-up as it is typed", () => {
     // By hand: 560 + 25.4 of the 600 from 600 on; 500 are too short. 32 mm rough is over 5/4, which dresses to 27.
     expect(rows[1]?.slice(0, 9)).toEqual(["cap", 1, "A", 1, 600, 0, 109.6, 106.4, 585.4]);
   });
+
+  test("inches to millimetres scale every length by 25.4 and nothing else, where all of them are on both grids", () => {
+    const glued = (per: number, unit: string): Cells =>
+      answered(
+        GLUEUP,
+        [["label", "length", "width", "quantity"], ["tread", 42 * per, 11 * per, 3], ["cap", 30 * per, 5 * per, 1]],
+        [
+          ["label", "length", "width", "thickness", "edge", "defects", "price"],
+          ["A", 138 * per, 8 * per, "5/4", 0.5 * per, `${44 * per} to ${46 * per}`, 40], ["B", 96 * per, 6.5 * per, "5/4", 0, "", 30],
+          ["C", 120 * per, 7 * per, "5/4", 0, "", 36], ["D", 140 * per, 5.5 * per, "5/4", 0, "", 33],
+        ],
+        [
+          ["joint", 0.5 * per], ["rough length", per], ["rough width", 0.5 * per], ["least strip", 2 * per], ["greatest strip", 5.5 * per],
+          ["plane", "none"], ["kerf", 0.5 * per], ["trim", 0.5 * per], ["strips", 5], ["together", "any"],
+        ],
+        unit,
+      );
+    const [inches, metric] = [glued(1, "in"), glued(25.4, "mm")];
+    const lengths = ["along", "across", "rough width", "net width", "length", "over"];
+    const [headings = []] = inches;
+    expect(metric).toEqual(
+      inches.map((row, down) =>
+        row.map((cell, place) =>
+          down > 0 && typeof cell === "number" && lengths.includes(String(headings[place])) ? Number((cell * 25.4).toPrecision(15)) : cell,
+        ),
+      ),
+    );
+  });
 });
