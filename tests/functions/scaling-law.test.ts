@@ -39,8 +39,8 @@ const EXCEPTIONS: readonly {
   {
     id: "GLUEUP",
     because:
-      "plans on marks of 1/64 in or 0.1 mm, a table of its terms holds lengths beside counts, and defects stand in a text; its scaling is " +
-      "tested beside it, in half inches",
+      "plans on marks of 1/64 in or 0.1 mm, its terms are lengths beside counts, and defects stand in a text; its scaling is tested " +
+      "beside it, in half inches",
   },
   { id: "STORYPOLE", headings: ["mark", "riseBetweenMarks", "note"], because: "marks lie on the divisions of the tape, 1/16 in or 1 mm" },
   ...["MARKS", "RISERMARKS"].map((id) => ({
