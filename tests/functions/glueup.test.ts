@@ -1,5 +1,8 @@
 import { call } from "../../src/functions/call";
 import { isFailed } from "../../src/functions/cells";
+import { TREADFIT } from "../../src/functions/fit/treadfit";
+import { BLANK } from "../../src/functions/order/blank";
+import { ORDER } from "../../src/functions/order/order";
 import { GLUEUP } from "../../src/functions/yield/glueup";
 import { TALLY } from "../../src/functions/yield/tally";
 
@@ -173,5 +176,39 @@ describe("a glue-up as it is typed", () => {
         ),
       ),
     );
+  });
+});
+
+describe("treads that no blank covers", () => {
+  const STAIR = [["total rise", 107.5], ["risers", 14], ["run", 10.5], ["width", 36.75]] as const;
+
+  test("ORDER says where to go, and BLANK's rows go into GLUEUP as they stand", () => {
+    const order = answered(ORDER, STAIR, [["label", "length", "width", "thickness", "price"], ["oak 42", 42, 11.5, 1, 52]]);
+    expect(order.map((row) => row[row.length - 1]).join(" ")).toMatch(/the widest long enough is 11 1\/2"; GLUEUP glues it up .* BLANK's row/);
+    const blanks = answered(BLANK, STAIR);
+    const boards = [
+      ["label", "length", "width", "thickness", "price", "quantity"], ["A", 120, 8, "5/4", 55, 12], ["B", 144, 6.5, "5/4", 52, 8],
+    ];
+    const treads = blanks.filter(([item], down) => down === 0 || item === "tread");
+    const glued = answered(GLUEUP, treads, boards);
+    // By hand: 10 1/2 + 1 1/4 = 11 3/4 and 1/4 are 12, 13 of them under a floor that is the last; 36 3/4 + 1 = 37 3/4.
+    const panels = glued.filter(([panel, strip]) => String(panel).startsWith("tread") && strip === "");
+    const [headings = []] = glued;
+    expect(panels).toHaveLength(13);
+    expect(panels.map((row) => row[headings.indexOf("length")])).toEqual(panels.map(() => 37.75));
+    for (const row of panels) expect(Number(row[headings.indexOf("net width")])).toBeGreaterThanOrEqual(12);
+    // All of them at once, risers and landing nosing too: every row of BLANK is a panel.
+    const all = answered(GLUEUP, blanks, [...boards, ["C", 144, 8, "5/4", 60, 12]]);
+    const quantities = blanks.slice(1).reduce((sum, row) => sum + Number(row[blanks[0]!.indexOf("quantity")]), 0);
+    expect(all.filter(([panel, strip]) => strip === "" && panel !== "total" && panel !== "assumed")).toHaveLength(quantities);
+  });
+
+  test("a tread of TREADFIT goes in by its depth, under its step", () => {
+    const fitted = answered(TREADFIT, [["step", "run", "back", "front", "diagonal", "second diagonal"], [4, 10, 36, 36, 37.625, 37.625]]);
+    const glued = answered(GLUEUP, fitted, [["label", "length", "width", "thickness"], ["A", 120, 8, "5/4"]]);
+    const [headings = [], first = []] = glued;
+    expect(first[0]).toBe(4);
+    // By hand: 36 + 1.
+    expect(first[headings.indexOf("length")]).toBeCloseTo(37, 1);
   });
 });
