@@ -1,5 +1,5 @@
 import type { Length } from "../solver/length/length";
-import { lengthIn, lengthOf, type Unit } from "../solver/length/length";
+import { lengthIn, lengthOf, measure, type Unit } from "../solver/length/length";
 import type { Stretch } from "../solver/yield/tally/clear-stretches";
 import { boardName, type TallyBoard } from "../solver/yield/tally/tally-board";
 import { type Failed, failed, isFailed } from "./cells";
@@ -53,15 +53,16 @@ const rangesOf = (name: string, text: string | undefined, unit: Unit): readonly 
   return found;
 };
 
-const tooLarge = (name: string, length: Length, most: number): Failed | undefined => {
-  const inches = lengthIn(length, "in");
-  return inches.gt(most) ? failed(say.implausible(name, `over ${most} in`, inches.toNumber(), "in")) : undefined;
+const tooLarge = (name: string, length: Length, most: number, unit: Unit): Failed | undefined => {
+  const limit = numberText(measure(lengthOf(most, "in"), unit));
+  return lengthIn(length, "in").gt(most) ? failed(say.implausible(name, `over ${limit} ${unit}`, measure(length, unit), unit)) : undefined;
 };
 
 const boardOf = (given: TallyRow, unit: Unit): GivenBoard | Failed => {
   const { thickness: written, boardFeet, defects: spoilt, clear: usable, ...row } = given;
   const name = boardName(given);
-  const implausible = tooLarge(`length: board ${name}`, given.length, LONGEST) ?? tooLarge(`width: board ${name}`, given.width, WIDEST);
+  const implausible =
+    tooLarge(`length: board ${name}`, given.length, LONGEST, unit) ?? tooLarge(`width: board ${name}`, given.width, WIDEST, unit);
   if (implausible !== undefined) return implausible;
   const thickness = thicknessOf(`thickness: board ${name}`, written, unit);
   if (isFailed(thickness)) return thickness;

@@ -150,6 +150,12 @@ describe("a glue-up as it is typed", () => {
     expect(rows[1]?.slice(0, 9)).toEqual(["cap", 1, "A", 1, 600, 0, 109.6, 106.4, 585.4]);
   });
 
+  test("a board in millimetres that is too long for one says so in them", () => {
+    expect(says([["length", "width"], [560, 100]], [["length", "width", "thickness"], [20_000, 130, 32]], undefined, "mm")).toBe(
+      'length: board in row 2: 20000 mm is over 18288 mm; if this is inches, write "20000 in" or leave the unit out',
+    );
+  });
+
   test("inches to millimetres scale every length by 25.4 and nothing else, where all of them are on both grids", () => {
     const glued = (per: number, unit: string): Cells =>
       answered(
