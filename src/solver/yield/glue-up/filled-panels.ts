@@ -104,9 +104,13 @@ const panelStrips = (
 /** Panels filled one after the other, or as far as it goes. */
 export interface Filled {
   readonly strips: readonly GluedStrip[];
-  /** The kind of panel that found no place. */
+  /** The kind of panel that found no place, and how many panels have none. */
   readonly without?: number;
+  readonly missing: number;
 }
+
+const missingFrom = ({ kinds }: GlueWork, kind: number, panel: number): number =>
+  kinds.slice(kind).reduce((sum, { count }) => sum + count, -panel);
 
 const widestFirst = (sections: Section[]): Section[] => sections.sort((one, other) => other.left - one.left);
 
@@ -117,10 +121,10 @@ const acrossBoards = (work: GlueWork, sections: readonly Section[], order: FillO
   for (const [kind, { count }] of work.kinds.entries())
     for (let panel = 0; panel < count; panel += 1) {
       const found = panelStrips(work, pool, kind, panel, order, effort);
-      if (found === undefined) return { strips, without: kind };
+      if (found === undefined) return { strips, without: kind, missing: missingFrom(work, kind, panel) };
       strips.push(...found);
     }
-  return { strips };
+  return { strips, missing: 0 };
 };
 
 /** Panel after panel, each out of the sections of one board. */
@@ -138,10 +142,10 @@ const boardByBoard = (work: GlueWork, sections: readonly Section[], order: FillO
         boards.set(wood, trial);
         break;
       }
-      if (found === undefined) return { strips, without: kind };
+      if (found === undefined) return { strips, without: kind, missing: missingFrom(work, kind, panel) };
       strips.push(...found);
     }
-  return { strips };
+  return { strips, missing: 0 };
 };
 
 export const filledPanels = (work: GlueWork, sections: readonly Section[], order: FillOrder, effort: Effort): Filled =>

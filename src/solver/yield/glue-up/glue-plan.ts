@@ -26,7 +26,7 @@ export interface GluePlan {
 }
 
 /** What a search may spend, in steps: well within two seconds. */
-const EFFORT = 1_200_000;
+const EFFORT = 2_000_000;
 
 const sum = (amounts: readonly number[]): number => amounts.reduce((all, each) => all + each, 0);
 

@@ -23,9 +23,12 @@ export type NoGlueUp =
 /** Orders tried for one set of boards, and for the set that is taken, so that it has few strips. */
 const ORDERS = 150;
 const ORDERS_OF_PLAN = 120;
+/** The first sets get all of them, the others few: many sets are worth more than many orders. */
+const FIRST_SETS = 12;
+const FEW_ORDERS = 12;
 /** Strips above the fewest that panels may have, one after the other, where few strips are looked for. */
 const SPARES = 3;
-const MOST_SETS = 80;
+const MOST_SETS = 500;
 /** By how much more boards are asked for, step by step, where the cheapest sets held no plan. */
 const MORE = [0.005, 0.01, 0.02, 0.03, 0.05, 0.08, 0.12, 0.2, 0.35, 0.6];
 const SETS_AT_MORE = 3;
@@ -46,12 +49,12 @@ const orderOf = (work: GlueWork, sections: Sections, woods: readonly number[], s
 };
 
 /** Panels of so many boards, in a few orders; the first that holds them all. */
-const held = (work: GlueWork, sections: Sections, woods: readonly number[], effort: Effort): Filled => {
-  let last: Filled = { strips: [], without: 0 };
-  for (let seed = 0; seed < ORDERS && (seed === 0 || !isSpent(effort)); seed += 1) {
+const held = (work: GlueWork, sections: Sections, woods: readonly number[], orders: number, effort: Effort): Filled => {
+  let last: Filled = { strips: [], without: 0, missing: Infinity };
+  for (let seed = 0; seed < orders && (seed === 0 || !isSpent(effort)); seed += 1) {
     const found = orderOf(work, sections, woods, seed, Infinity, effort);
     if (found.without === undefined) return found;
-    if (found.strips.length >= last.strips.length) last = found;
+    if (found.missing <= last.missing) last = found;
   }
   return last;
 };
@@ -66,7 +69,7 @@ const plainest = (work: GlueWork, sections: Sections, woods: readonly number[], 
 };
 
 /** Tries one choice of offers; undefined where no order holds the panels. */
-type Tried = (offers: readonly number[], share: Effort) => readonly GluedStrip[] | undefined;
+type Tried = (offers: readonly number[], orders: number, share: Effort) => readonly GluedStrip[] | undefined;
 
 interface Found {
   readonly strips: readonly GluedStrip[];
@@ -84,7 +87,7 @@ const amongCheapest = (
     const set = withShare(effort, effort.left * SHARE_OF_SETS, sets.next);
     bound ??= set?.offers ?? sets.least();
     if (set === undefined) break;
-    const strips = withShare(effort, most, (share) => tried(set.offers, share));
+    const strips = withShare(effort, most, (share) => tried(set.offers, count < FIRST_SETS ? ORDERS : FEW_ORDERS, share));
     if (strips !== undefined) return { found: { strips, offers: set.offers }, bound };
   }
   return { bound: bound ?? 0 };
@@ -100,7 +103,7 @@ const amongLarger = (work: GlueWork, rows: readonly WidthRow[], tried: Tried, ef
       const sets = setsInOrder(work.offers, asked);
       for (let count = 0; count < SETS_AT_MORE; count += 1) {
         const offers = withShare(share, share.left * SHARE_OF_SETS, sets.next)?.offers ?? someSet(work.offers, asked);
-        const strips = offers === undefined ? undefined : withShare(share, share.left / 2, (part) => tried(offers, part));
+        const strips = offers === undefined ? undefined : withShare(share, share.left / 2, (part) => tried(offers, ORDERS, part));
         if (strips !== undefined) return { strips, offers: offers! };
         if (isSpent(share)) break;
       }
@@ -108,7 +111,7 @@ const amongLarger = (work: GlueWork, rows: readonly WidthRow[], tried: Tried, ef
     });
     if (found !== undefined) return found;
   }
-  const strips = tried(all, effort);
+  const strips = tried(all, ORDERS, effort);
   return strips === undefined ? undefined : { strips, offers: all };
 };
 
@@ -122,9 +125,9 @@ export const glueSearch = (work: GlueWork, effort: Effort): GlueSearch | NoGlueU
   if (short !== undefined) return { row: short, given: sumOf(short) };
   const sections = sectionsOfWork(work);
   let without = 0;
-  const tried: Tried = (offers, share) => {
+  const tried: Tried = (offers, orders, share) => {
     const woods = offers.flatMap((offer) => work.offers[offer]!.woods).sort((one, other) => one - other);
-    const found = held(work, sections, woods, share);
+    const found = held(work, sections, woods, orders, share);
     if (found.without === undefined) return plainest(work, sections, woods, found, share);
     without = found.without;
     return undefined;

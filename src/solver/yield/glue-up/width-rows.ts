@@ -107,12 +107,18 @@ export const widthRows = (work: GlueWork): readonly WidthRow[] => {
   const own = kinds.slice(0, MOST_OWN).flatMap(({ count }, kind): WidthRow[] => {
     const alone = kinds.map((_, other) => (other === kind ? 1 : 0));
     const both = [plain(alone), ripped(alone)];
-    const further = kinds.length === 1 ? both.slice(1) : [];
-    const whole = isOfOneBoard ? [wholePanels([[both[0]!, net(kind)], [both[1]!, withRips(kind)]], count)] : further;
-    return [{ ...both[0]!, kind }, ...whole];
+    const whole = isOfOneBoard ? [wholePanels([[both[0]!, net(kind)], [both[1]!, withRips(kind)]], count)] : [];
+    return [{ ...both[0]!, kind }, ...both.slice(1), ...whole];
   });
   if (kinds.length === 1) return own;
   const areas = kinds.map(({ length }) => length + kerf);
+  // Panels that the same boards suit, by themselves.
+  const boardsOf = kinds.map((_, kind) => work.woods.map(({ suits }) => Number(suits[kind])).join(""));
+  const groups = [...new Set(boardsOf)];
+  const grouped = groups.length === 1 ? [] : groups.slice(0, MOST_OWN).flatMap((group) => {
+    const worths = areas.map((area, kind) => (boardsOf[kind] === group ? area : 0));
+    return [plain(worths), ripped(worths)];
+  });
   const lengths = sectionLengths(work);
   const steps = lengths.filter((_, place) => place % Math.ceil(lengths.length / MOST_OWN) === 0 || place === lengths.length - 1);
   const longer = steps.map((least) => ripped(kinds.map(({ length }) => (length >= least ? 1 : 0))));
@@ -120,7 +126,7 @@ export const widthRows = (work: GlueWork): readonly WidthRow[] => {
   const least = (of: (kind: number) => number): number => Math.min(...kinds.map((_, kind) => of(kind)));
   const whole = (): WidthRow =>
     wholePanels([[plain(every), least(net)], [ripped(every), least(withRips)]], kinds.reduce((sum, { count }) => sum + count, 0));
-  return [plain(areas), ripped(areas), plain(every), ...(isOfOneBoard ? [whole()] : []), ...longer, ...own];
+  return [plain(areas), ripped(areas), plain(every), ...(isOfOneBoard ? [whole()] : []), ...grouped, ...longer, ...own];
 };
 
 /** What the offers give to each row. */
