@@ -123,7 +123,7 @@ describe("a glue-up as it is typed", () => {
     const glued = answered(GLUEUP, PANEL, answered(TALLY, tally));
     expect(glued).toEqual(answered(GLUEUP, PANEL, tally));
     // By hand: C alone nets 2 x 6 1/8, 8 x 6 1/2 / 12 = 4 1/3 is 4, 4 x 1.25 x 4.00.
-    expect(totalOf(glued)).toMatchObject({ cost: 20, boards: 1 });
+    expect(totalOf(glued)).toMatchObject({ cost: 20, "boards in all": 1 });
   });
 
   test("a total in cents, half a cent up", () => {
@@ -140,7 +140,7 @@ describe("a glue-up as it is typed", () => {
     // By hand: 11 1/4 is 8 and 3 1/4 out of the two lengths of 42 of one board.
     const rows = answered(GLUEUP, PANEL, BOARDS, glue);
     expect(rows.map(([first]) => first)).toEqual(["panel", "tread", "tread", "tread", "total"]);
-    expect(totalOf(rows)).toMatchObject({ strips: 2, boards: 1, cost: 40 });
+    expect(totalOf(rows)).toMatchObject({ "strips in all": 2, "boards in all": 1, cost: 40 });
   });
 
   test("millimetres, defects in them, and a thickness in them", () => {

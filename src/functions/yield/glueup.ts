@@ -45,8 +45,8 @@ export const GLUEUP = declare({
       roughWidth: { kind: "length", says: "Width the strip is ripped to." },
       netWidth: { kind: "length", says: "Its width once both edges are jointed; of a panel the sum." },
       length: { kind: "length", says: "Rough length." },
-      strips: { kind: "count", says: "Strips in the panel; of the total in all." },
-      boards: { kind: "count", says: "Boards its strips are of; of the total boards used." },
+      stripsInAll: { kind: "count", says: "Of a panel or the total: how many strips." },
+      boardsInAll: { kind: "count", says: "Of a panel or the total: how many boards they are of." },
       over: { kind: "length", says: "What the panel nets above its width and the rough width." },
       cost: { kind: "money", says: "Of the total: the boards used, a lot whole; empty where the tally has no prices." },
       note: { kind: "text", says: "Of the total: whether a cheaper choice is ruled out, and what panels of one board each cost more." },
@@ -122,7 +122,7 @@ export const GLUEUP = declare({
       },
       gives: [
         [
-          "panel", "strip", "board", "section", "along", "across", "rough width", "net width", "length", "strips", "boards", "over",
+          "panel", "strip", "board", "section", "along", "across", "rough width", "net width", "length", "strips in all", "boards in all", "over",
           "cost", "note",
         ],
         ["side 1", 1, 7, 1, 0, 0, 8.5, 8.4375, 32, "", "", "", "", ""],
@@ -144,8 +144,8 @@ export const GLUEUP = declare({
     {
       given: { panels: [["label", "length", "width", "quantity"], ["tread", 42, 11.25, 3]], tally: FIVE },
       shows: [
-        { panel: "tread 2", strips: 3, netWidth: 11.5, over: 0, length: 43 },
-        { panel: "total", strips: 9, boards: 3, cost: 102.5 },
+        { panel: "tread 2", stripsInAll: 3, netWidth: 11.5, over: 0, length: 43 },
+        { panel: "total", stripsInAll: 9, boardsInAll: 3, cost: 102.5 },
       ],
       from:
         "by hand: a section nets A 6 1/8, D 5 1/8, E 4 3/8; 2, 2 and 3 of them are 35 5/8 of 3 x 11 1/2; no two boards net as much, and " +
@@ -153,7 +153,7 @@ export const GLUEUP = declare({
     },
     {
       given: { panels: [["label", "length", "width", "quantity"], ["tread", 42, 11.25, 3]], tally: FIVE, glue: [["together", "board"]] },
-      shows: [{ panel: "total", boards: 3, cost: 118, note: "best possible (proven): no choice of boards costs less" }],
+      shows: [{ panel: "total", boardsInAll: 3, cost: 118, note: "best possible (proven): no choice of boards costs less" }],
       from: "by hand: A 12 1/4, B 15 1/4, C 17 5/8 and E 13 1/8 hold one tread each, D none; A, B and E are the cheapest three",
     },
     {
@@ -180,7 +180,7 @@ export const GLUEUP = declare({
         { panel: "a", board: "Q", roughWidth: 5.375, netWidth: 5.25 },
         { panel: "b", board: "P" },
         { panel: "d", board: "S" },
-        { panel: "total", boards: 5, cost: 49 },
+        { panel: "total", boardsInAll: 5, cost: 49 },
       ],
       from:
         "by hand: 1 in only from 5/4, which dresses to 1 1/16; e takes 1C too: 16 + 12 + 8 + 7 + 6; one strip of 5 + 1/4 + 1/8 is in 5 1/2",
@@ -209,8 +209,8 @@ export const GLUEUP = declare({
         { panel: "tread", strip: 1, board: "A", section: 1, along: 0.5, across: 0.125, length: 43 },
         { panel: "tread", strip: 2, board: "A", section: 2, along: 47.5, across: 0.125, length: 43 },
         { panel: "landing tread", strip: 1, board: "A", section: 3, along: 90.625, roughWidth: 4.375, netWidth: 4.25, length: 28 },
-        { panel: "tread", strips: 2, netWidth: 8.25, length: 43 },
-        { panel: "total", strips: 3, boards: 1, cost: 40 },
+        { panel: "tread", stripsInAll: 2, netWidth: 8.25, length: 43 },
+        { panel: "total", stripsInAll: 3, boardsInAll: 1, cost: 40 },
       ],
       from:
         "by hand: 1/2 + 43 of the 46 before the defect, 47 1/2 + 43 + 1/8 + 28 of 119 1/2; a strip nets at most 5 - 1/4 - 1/8 = 4 5/8, a " +
@@ -224,8 +224,8 @@ export const GLUEUP = declare({
       },
       shows: [
         { panel: 1, strip: 1, board: "row 2 (1)", netWidth: 7.125 },
-        { panel: 2, strips: 1, netWidth: 6.75 },
-        { panel: "total", boards: 1, cost: 18 },
+        { panel: 2, stripsInAll: 1, netWidth: 6.75 },
+        { panel: "total", boardsInAll: 1, cost: 18 },
       ],
       from: "by hand: 6 7/8 + 1/4 of 7 1/2 - 1/8; 37 twice and a kerf are 74 1/8 of 76; 6 ft x 7 1/2 / 12 = 3 3/4, 4 x 4.50",
     },
@@ -234,7 +234,7 @@ export const GLUEUP = declare({
         panels: [["label", "length", "width"], ["return", 12, 1.25]],
         tally: [["label", "length", "width", "thickness", "price"], ["A", 44, 5.5, "5/4", 9]],
       },
-      shows: [{ panel: "return", strips: 1, netWidth: 2, over: 0.5 }],
+      shows: [{ panel: "return", stripsInAll: 1, netWidth: 2, over: 0.5 }],
       from: "by hand: 1 1/4 + 1/4 is under the least strip, 2",
     },
     {

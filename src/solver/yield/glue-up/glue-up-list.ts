@@ -19,8 +19,8 @@ export interface GlueRow {
   readonly roughWidth?: Length;
   readonly netWidth?: Length;
   readonly length?: Length;
-  readonly strips?: number;
-  readonly boards?: number;
+  readonly stripsInAll?: number;
+  readonly boardsInAll?: number;
   readonly over?: Length;
   readonly cost?: Exact;
   readonly note?: string;
@@ -105,7 +105,7 @@ const listed = (panels: readonly GluePanel[], listing: Listing): GlueRow[] => {
   const panelRow = (name: string | number, kind: number, of: readonly GluedStrip[]): GlueRow => {
     const net = of.reduce((sum, strip) => sum + strip.net, 0);
     return {
-      panel: name, strips: of.length, boards: new Set(of.map(({ wood }) => wood)).size,
+      panel: name, stripsInAll: of.length, boardsInAll: new Set(of.map(({ wood }) => wood)).size,
       netWidth: marks(net), length: marks(work.kinds[kind]!.length), over: marks(net - work.kinds[kind]!.need),
     };
   };
@@ -150,8 +150,8 @@ export const glueUpList = (
   const { job, strips, cost } = plan;
   const total: GlueRow = {
     panel: "total",
-    strips: strips.length,
-    boards: new Set(strips.map(({ wood }) => wood)).size,
+    stripsInAll: strips.length,
+    boardsInAll: new Set(strips.map(({ wood }) => wood)).size,
     ...(job.hasPrices ? { cost } : {}),
     note: [words(plan), same].filter((part) => part !== undefined).join("; "),
   };

@@ -67,9 +67,9 @@ export const faultsOf = ({ panels, tally, terms = {} }: PlainGlueUp, rows: reado
     const need = marks(panelOf.get(whole.panel)!.width) + marks(term.roughWidth);
     const net = own.reduce((sum, { netWidth }) => sum + marks(netWidth), 0);
     check(net === marks(whole.netWidth) && net - need === marks(whole.over) && net >= need, `${whole.panel} nets ${net} for ${need}`);
-    check(own.length === whole.strips && own.length <= (terms.strips ?? Infinity), `${whole.panel} is of ${own.length} strips`);
+    check(own.length === whole.stripsInAll && own.length <= (terms.strips ?? Infinity), `${whole.panel} is of ${own.length} strips`);
     const boards = new Set(own.map(({ board }) => board)).size;
-    check(boards === whole.boards && (terms.together !== "board" || boards === 1), `${whole.panel} is of ${boards} boards`);
+    check(boards === whole.boardsInAll && (terms.together !== "board" || boards === 1), `${whole.panel} is of ${boards} boards`);
   }
   for (const strip of strips) {
     const says = `strip ${JSON.stringify(strip)}`;
@@ -128,6 +128,6 @@ const costFaults = (tally: readonly Plain[], strips: readonly PlainRow[], rows: 
     else cost += board.price ?? 0;
   }
   for (const price of lots.values()) cost += price;
-  const faults = total?.strips === strips.length && total.boards === used.size ? [] : ["the total counts otherwise"];
+  const faults = total?.stripsInAll === strips.length && total.boardsInAll === used.size ? [] : ["the total counts otherwise"];
   return total?.cost === undefined || Math.abs(total.cost - cost) < 0.005 ? faults : [...faults, `cost ${total.cost} for ${cost}`];
 };

@@ -53,8 +53,8 @@ export interface PlainRow {
   readonly roughWidth?: number;
   readonly netWidth?: number;
   readonly length?: number;
-  readonly strips?: number;
-  readonly boards?: number;
+  readonly stripsInAll?: number;
+  readonly boardsInAll?: number;
   readonly over?: number;
   readonly cost?: number;
   readonly note?: string;

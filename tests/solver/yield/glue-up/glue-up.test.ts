@@ -24,7 +24,7 @@ describe("by hand", () => {
   // boards net as much, B and C 32 7/8, and A, D and E are the cheapest three.
   test("three treads out of A, D and E at 102.50", () => {
     const rows = sound({ panels: TREADS, tally: FIVE });
-    expect(totalOf(rows)).toMatchObject({ cost: 102.5, boards: 3, strips: 9 });
+    expect(totalOf(rows)).toMatchObject({ cost: 102.5, boardsInAll: 3, stripsInAll: 9 });
     expect([...new Set(rows.flatMap(({ board }) => board ?? []))].sort()).toEqual(["A", "D", "E"]);
     expect(totalOf(rows).note).toMatch(
       /^best possible \(proven\): no choice of boards costs less; [23] panels mix boards; same board costs 15.50 more$/,
@@ -46,7 +46,7 @@ describe("by hand", () => {
     expect(answered({ panels: TWO, tally: WIDE, terms: { strips: 2 } })).toMatchObject({ problem: "too-few-strips" });
     const rows = sound({ panels: TWO, tally: WIDE, terms: { strips: 2, greatestStrip: 8 } });
     // By hand: no one board nets 23 out of two sections, and C and D are the cheapest two.
-    expect(totalOf(rows)).toMatchObject({ cost: 73, strips: 4 });
+    expect(totalOf(rows)).toMatchObject({ cost: 73, stripsInAll: 4 });
     expect(isProven(rows)).toBe(true);
   });
 
@@ -55,9 +55,9 @@ describe("by hand", () => {
       panels: [{ label: "side", length: 31, width: 16.875, quantity: 2 }], tally: [{ length: 130, width: 11, price: 60 }],
       terms: { roughLength: 1, roughWidth: 0, joint: 1 / 32, greatestStrip: 8.5 },
     });
-    expect(totalOf(rows)).toMatchObject({ cost: 60, strips: 4, boards: 1 });
+    expect(totalOf(rows)).toMatchObject({ cost: 60, stripsInAll: 4, boardsInAll: 1 });
     expect(rows.filter(({ board }) => board === undefined).slice(0, 2)).toMatchObject([
-      { strips: 2, netWidth: 16.875, over: 0 }, { strips: 2, netWidth: 16.875, over: 0 },
+      { stripsInAll: 2, netWidth: 16.875, over: 0 }, { stripsInAll: 2, netWidth: 16.875, over: 0 },
     ]);
     expect(Math.max(...rows.map(({ section = 0 }) => section))).toBe(4);
   });
@@ -67,7 +67,7 @@ describe("by hand", () => {
     const panels = [{ label: "tread", length: 42, width: 5, quantity: 2 }, { label: "cap", length: 30, width: 5 }];
     const terms = { roughWidth: 0.25, greatestStrip: 5.25 };
     const rows = sound({ panels, tally: [{ length: 117.25, width: 5.375, price: 9 }], terms });
-    expect(totalOf(rows)).toMatchObject({ cost: 9, strips: 3 });
+    expect(totalOf(rows)).toMatchObject({ cost: 9, stripsInAll: 3 });
     expect(rows.flatMap(({ board, along }) => (board === undefined ? [] : along)).sort()).toEqual([0, 43.125, 86.25]);
     expect(isProblem(answered({ panels, tally: [{ length: 117.234375, width: 5.375, price: 9 }], terms }))).toBe(true);
   });
@@ -122,7 +122,7 @@ describe("by hand", () => {
       panels: [{ length: 30, width: 6 }], terms,
       tally: [{ length: 31, width: 3.125, price: 3 }, { length: 31, width: 6.125, price: 6 }, { length: 31, width: 3.125, price: 3 }],
     });
-    expect(totalOf(rows)).toMatchObject({ strips: 1, boards: 1, cost: 6 });
+    expect(totalOf(rows)).toMatchObject({ stripsInAll: 1, boardsInAll: 1, cost: 6 });
   });
 });
 
