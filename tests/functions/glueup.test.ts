@@ -190,7 +190,9 @@ describe("treads that no blank covers", () => {
 
   test("ORDER says where to go, and BLANK's rows go into GLUEUP as they stand", () => {
     const order = answered(ORDER, STAIR, [["label", "length", "width", "thickness", "price"], ["oak 42", 42, 11.5, 1, 52]]);
-    expect(order.map((row) => row[row.length - 1]).join(" ")).toMatch(/the widest long enough is 11 1\/2"; GLUEUP glues it up .* BLANK's row/);
+    expect(order.map((row) => row[row.length - 1]).join(" ")).toMatch(
+      /the widest long enough is 11 1\/2"; GLUEUP glues it up .* BLANK's row/,
+    );
     const blanks = answered(BLANK, STAIR);
     const boards = [
       ["label", "length", "width", "thickness", "price", "quantity"], ["A", 120, 8, "5/4", 55, 12], ["B", 144, 6.5, "5/4", 52, 8],

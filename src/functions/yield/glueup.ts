@@ -122,8 +122,8 @@ export const GLUEUP = declare({
       },
       gives: [
         [
-          "panel", "strip", "board", "section", "along", "across", "rough width", "net width", "length", "strips in all", "boards in all", "over",
-          "cost", "note",
+          "panel", "strip", "board", "section", "along", "across", "rough width", "net width", "length", "strips in all",
+          "boards in all", "over", "cost", "note",
         ],
         ["side 1", 1, 7, 1, 0, 0, 8.5, 8.4375, 32, "", "", "", "", ""],
         ["side 1", 2, 7, 2, 32.125, 0, 8.5, 8.4375, 32, "", "", "", "", ""],

@@ -186,7 +186,8 @@ const mixedJob = (seed: number): PlainGlueUp => {
     const length = whole(90, 190);
     const from = whole(10, length - 12);
     const quantity = whole(0, 6) === 0 ? 2 : 1;
-    const paid = oneOf<Partial<Plain>>([{ price: whole(15, 90) }, { price: whole(15, 90) + 0.25 }, { owned: true }, { lot: "X", lotPrice: 120 }]);
+    const price = whole(15, 90);
+    const paid = oneOf<Partial<Plain>>([{ price }, { price: price + 0.25 }, { owned: true }, { lot: "X", lotPrice: 120 }]);
     return {
       label: place + 1, length, width: whole(30, 90) / 8, grade: oneOf(["FAS", "1C"]), species: oneOf(["oak", "oak", "ash"]), quantity,
       thickness: oneOf([1, 1.25]), surfaced: whole(0, 5) === 0, edge: whole(0, 3) / 8, ...paid,
