@@ -70,6 +70,7 @@ import { BOARDFEET } from "./yield/boardfeet";
 import { BUY } from "./yield/buy";
 import { CUTS } from "./yield/cuts";
 import { OFFCUTS } from "./yield/offcuts";
+import { GLUEUP } from "./yield/glueup";
 import { LUMBERORDER } from "./yield/lumberorder";
 import { PLAN } from "./yield/plan";
 import { TALLY } from "./yield/tally";
@@ -82,7 +83,7 @@ export const catalogue: readonly Declaration[] = [
   BALUSTERS, TREADBALUSTERS, RAIL, FLIGHTS, ONEFLIGHT, ARC,
   CODES, LIMIT, CHECK,
   BLANK, ORDER,
-  CUTS, BUY, PLAN, OFFCUTS, BOARDFEET, TALLY, LUMBERORDER,
+  CUTS, BUY, PLAN, OFFCUTS, BOARDFEET, TALLY, LUMBERORDER, GLUEUP,
   TREADFIT, RISERFIT, MISREAD, NEXTSTEP, MARKS, RISERMARKS, NOTCH, RISERHEIGHT, RELIEF, BEVEL, GAP,
   TAKEOFF, ADHESIVE, HOURS, EXTEND, SELLINGPRICE, BID, QUOTE, ALTERNATES, PRICECHANGE, PROGRESSBILLING, ALLOCATE,
   EMC, MOVEMENT, TREADLOAD,

@@ -6,6 +6,7 @@ import type { StairLabelName } from "../solver/layout/stair-facts";
 import { STAIR_LABELS, type StairLabel } from "../solver/stair-labels";
 import { TAKEOFF_ITEMS, TAKEOFF_UNITS } from "../solver/takeoff/items";
 import { words } from "../solver/words";
+import { GLUE_LABELS } from "../solver/yield/glue-up/glue-terms";
 import { type Column, type Sign, table } from "./columns";
 
 /** What users type into their own sheets. Headings and labels are the keys below as words; the order is the order read without headings. */
@@ -312,6 +313,43 @@ export const lumberPieces = table(
   },
   { takes: ["TREADFIT", "RISERFIT", "BLANK"] },
 );
+
+export const panels = table(
+  "panels",
+  "One row per panel to be glued up, or a number of like panels.",
+  {
+    length: {
+      kind: "length", sign: "positive", plausible: "board length", required: true, says: "Finished length; the grain runs along it.",
+    },
+    quantity: { kind: "count", sign: "positive", default: 1, says: "How many of them." },
+    label: { kind: "label", says: "What the panel is; `item`, then `step`, serves where there is no label." },
+    grade: { kind: "text", default: "", says: "Grade of its boards; may be left empty where all boards are of one." },
+    step: stepLabel,
+    width: { kind: "length", sign: "positive", plausible: "board width", says: "Finished width, across the strips." },
+    thickness: {
+      kind: "length", sign: "positive",
+      says: "Finished thickness; its boards dress to it at least. May be left empty where all boards are of one.",
+    },
+    item: { kind: "label", says: "What the panel is, as BLANK calls it." },
+    depth: { kind: "length", sign: "positive", says: "Width of a tread, as TREADFIT gives it, where there is no `width`." },
+    height: { kind: "length", sign: "positive", says: "Width of a riser, as RISERFIT gives it, where there is no `width`." },
+    species: { kind: "text", default: "", onlyHeaded: true, says: "Wood of its boards; may be left empty where all boards are of one." },
+    alsoFrom: {
+      kind: "text", default: "", onlyHeaded: true, says: "Other grades that will do, in any order: `FAS, Select`; `any` for all.",
+    },
+  },
+  { takes: ["TREADFIT", "RISERFIT", "BLANK"] },
+);
+
+export const glue = table("glue", "One row per term of the glue-up; a term left out is as usual.", {
+  label: { kind: "label", required: true, says: `One of ${GLUE_LABELS.map(words).join(", ")}.` },
+  value: {
+    kind: "label", required: true, zero: "not given", words: { none: 0 },
+    says:
+      "A length, `none` for 0; beside strips the most in a panel, or any; beside together `board` for each panel of one board, or any. " +
+      "least and greatest strip are net widths.",
+  },
+});
 
 export const lumberAllowances = table("allowances", "One row per grade, or per thickness and grade, that gets a share more.", {
   item: { kind: "label", required: true, says: "A grade such as FAS, or with its thickness 5/4 FAS; the row that says most counts." },

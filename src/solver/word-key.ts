@@ -101,6 +101,7 @@ const NOUNS: readonly string[] = [
   "step",
   "stick",
   "stock",
+  "strip",
   "table",
   "tape",
   "thickness",

@@ -261,6 +261,29 @@ const LARGEST: readonly LargestInput[] = [
       "exact",
     ],
   },
+  {
+    id: "GLUEUP",
+    says: "200 panels, each of its own length, 400 boards with defects",
+    cells: () => [
+      [["label", "length", "width"], ...rows(200, (n) => [`tread ${n}`, 36 + n / 16, 9 + (n % 40) / 16])],
+      [
+        ["label", "length", "width", "thickness", "board foot price", "defects"],
+        ...rows(400, (n) => [n + 1, 96 + (n % 97), `${5 + (n % 7)} 3/8`, "5/4", 3.35 + (n % 11), "31 to 34; 88 1/2 to 92"]),
+      ],
+      [["strips", 6], ["trim", 1]],
+    ],
+  },
+  {
+    id: "GLUEUP",
+    says: "200 panels alike, 400 boards",
+    cells: () => [
+      [["label", "length", "width", "quantity"], ["tread", 42, 11.25, 200]],
+      [
+        ["label", "length", "width", "thickness", "price"],
+        ...rows(400, (n) => [n + 1, 96 + (n % 97), 5 + (n % 40) / 8, "5/4", 20 + (n % 53)]),
+      ],
+    ],
+  },
   { id: "ALLOCATE", says: "20,000 weights", cells: () => [1_234_567.89, rows(20_000, (n) => [1 + (n % 97) / 7])] },
   { id: "STOCKLEDGER", says: "20,000 moves of 60 jobs, 300 items", cells: () => [shopMoves(20_000)] },
   { id: "STOCKLEDGER", says: "the same again, reckoned before", cells: () => [shopMoves(20_000)] },

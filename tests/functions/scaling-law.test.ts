@@ -36,6 +36,12 @@ const EXCEPTIONS: readonly {
       "counts in ft and sq ft, or in m and sq m, by spacings and goods of its own in either: screws of 2 in or 50 mm, sheets of " +
       "4 x 8 ft or 1220 x 2440 mm",
   },
+  {
+    id: "GLUEUP",
+    because:
+      "plans on marks of 1/64 in or 0.1 mm, its terms are lengths beside counts, and defects stand in a text; its scaling is tested " +
+      "beside it, in half inches",
+  },
   { id: "STORYPOLE", headings: ["mark", "riseBetweenMarks", "note"], because: "marks lie on the divisions of the tape, 1/16 in or 1 mm" },
   ...["MARKS", "RISERMARKS"].map((id) => ({
     id,

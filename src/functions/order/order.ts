@@ -69,7 +69,9 @@ export const ORDER = declare({
     },
     "no-blank-covers": {
       cell: "#VALUE!",
-      says: "stock: {missing} x tread without a blank; each needs {length} x {width}, the widest long enough is {widest}",
+      says:
+        "stock: {missing} x tread without a blank; each needs {length} x {width}, the widest long enough is {widest}; GLUEUP glues it up " +
+        "from measured boards: give it BLANK's row as panels",
     },
     "blank-without-price": {
       cell: "#VALUE!",
@@ -113,7 +115,9 @@ export const ORDER = declare({
         {
           item: "tread",
           quantity: 13,
-          note: 'stock: 13 x tread without a blank; each needs 36 3/4" x 11 3/4", the widest long enough is 11 1/2"',
+          note:
+            'stock: 13 x tread without a blank; each needs 36 3/4" x 11 3/4", the widest long enough is 11 1/2"; GLUEUP glues it up ' +
+            "from measured boards: give it BLANK's row as panels",
         },
       ],
       from: "by hand: 10 1/2 + 1 1/4 = 11 3/4 is deeper than 11 1/2",

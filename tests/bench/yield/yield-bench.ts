@@ -4,6 +4,7 @@ import { printTable } from "../print-table";
 import { benchJobs } from "./bench-jobs";
 import { conditions } from "./conditions";
 import { figures, mean } from "./figures";
+import { glueUpBench } from "./glue-ups";
 import { longSearch, noLongSearch } from "./long-search";
 import type { Measurement } from "./measured-here";
 import { measuredSample } from "./measured-sample";
@@ -144,6 +145,7 @@ export const yieldBench = async (words: readonly string[]): Promise<boolean> => 
   console.log(`Node ${process.version}, ${availableParallelism()} processors.`);
   if (options.folder === undefined) console.log("No folder of published jobs is given: only generated jobs are measured.");
   if (missing !== undefined) console.log(`${missing}.`);
+  const glueFaults = glueUpBench(options.isQuick);
   const inCell = await measuredAll("in a cell", cellSamples(options));
   const long = missing === undefined ? await measuredAll("long search", longSamples(options)) : [];
   printSets("In a cell", inCell);
@@ -160,7 +162,7 @@ export const yieldBench = async (words: readonly string[]): Promise<boolean> => 
     ["", "figure", ""],
     ...judged(sets).map(({ target, figure, verdict }) => [target, figure, verdict]),
   ]);
-  const faults = wrong(sets, compared);
+  const faults = [...glueFaults, ...wrong(sets, compared)];
   for (const fault of faults) console.error(fault);
   return tinySound && faults.length === 0;
 };
