@@ -95,6 +95,7 @@ const unitOf = (declaration: Declaration, given: Arguments, stairs: Stairs): Uni
     if (parameter.kind === "unit") return readArgument(name, given.get(name), parameter, undefined) as Unit | Failed;
     if (parameter.kind === "stair") {
       const read = stairs.get(name);
+      if (read === undefined && parameter.optional === true) continue;
       return read === undefined || isFailed(read) ? undefined : read.unit;
     }
   }

@@ -28,7 +28,7 @@ export type Column =
     })
   | (Explained & { readonly kind: "reading"; readonly sign: Sign; readonly zero?: "not given"; readonly plausible?: Plausible })
   | (Explained & { readonly kind: "angle"; readonly zero?: "not given"; readonly default?: number })
-  | (Explained & { readonly kind: "count"; readonly sign: Sign; readonly default?: number })
+  | (Explained & { readonly kind: "count"; readonly sign: Sign; readonly zero?: "not given"; readonly default?: number })
   | (Explained & { readonly kind: "number"; readonly sign: Sign; readonly zero?: "not given"; readonly default?: number })
   | (Explained & { readonly kind: "money"; readonly sign: Sign; readonly zero?: "not given" })
   | (Explained & { readonly kind: "rate"; readonly sign: "not negative"; readonly of: RateOf })

@@ -177,31 +177,52 @@ export const steps = table("steps", "One row per step as built.", {
   nosing: { kind: "length", sign: "positive", says: "Nosing projection of the step." },
 });
 
-export const pieces = table(
-  "pieces",
-  "One row per piece, or a number of like pieces.",
-  {
-    length: { kind: "length", sign: "positive", plausible: "board length", required: true, says: "Length of the piece." },
-    quantity: { kind: "count", sign: "positive", default: 1, says: "How many of them." },
-    label: { kind: "label", says: "What the piece is; `item`, then `step`, serves where there is no label." },
-    grade: { kind: "text", default: "", says: "Cut only from stock of this grade." },
-    step: stepLabel,
-    width: {
-      kind: "length",
-      sign: "positive",
-      plausible: "board width",
-      says: "Finished width, one piece across the board; without it the board's own. Cut only from stock at least as wide.",
-    },
-    thickness: {
-      kind: "length",
-      sign: "positive",
-      says: "Finished thickness; without it the board's own. Cut only from stock at least as thick.",
-    },
-    item: { kind: "label", says: "What the piece is, as BLANK calls it." },
-    depth: { kind: "length", sign: "positive", says: "Width of a tread, as TREADFIT gives it, where there is no `width`." },
-    height: { kind: "length", sign: "positive", says: "Width of a riser, as RISERFIT gives it, where there is no `width`." },
+const PIECES = {
+  length: { kind: "length", sign: "positive", plausible: "board length", required: true, says: "Length of the piece." },
+  quantity: { kind: "count", sign: "positive", default: 1, says: "How many of them." },
+  label: { kind: "label", says: "What the piece is; `item`, then `step`, serves where there is no label." },
+  grade: { kind: "text", default: "", says: "Cut only from stock of this grade." },
+  step: stepLabel,
+  width: {
+    kind: "length",
+    sign: "positive",
+    plausible: "board width",
+    says: "Finished width, one piece across the board; without it the board's own. Cut only from stock at least as wide.",
   },
-  { takes: ["TREADFIT", "RISERFIT", "BLANK"] },
+  thickness: {
+    kind: "length",
+    sign: "positive",
+    says: "Finished thickness; without it the board's own. Cut only from stock at least as thick.",
+  },
+  item: { kind: "label", says: "What the piece is, as BLANK calls it." },
+  depth: { kind: "length", sign: "positive", says: "Width of a tread, as TREADFIT gives it, where there is no `width`." },
+  height: { kind: "length", sign: "positive", says: "Width of a riser, as RISERFIT gives it, where there is no `width`." },
+} as const;
+
+/** Results that may stand as pieces. */
+const OF_PIECES = { takes: ["TREADFIT", "RISERFIT", "BLANK"] };
+
+export const pieces = table("pieces", "One row per piece, or a number of like pieces.", PIECES, OF_PIECES);
+
+export const alternatePieces = table(
+  "pieces of alternates",
+  "One row per piece, or a number of like pieces, as for BUY.",
+  {
+    ...PIECES,
+    quantity: {
+      kind: "count", sign: "not negative", zero: "not given", default: 1, words: { none: 0 },
+      says: "How many of them; `none` where an alternate does without the label.",
+    },
+    option: {
+      kind: "text",
+      default: "",
+      onlyHeaded: true,
+      says:
+        "The alternate whose piece it is: it stands in place of the pieces of the same label. Left empty, the piece is cut whatever is " +
+        "chosen.",
+    },
+  },
+  OF_PIECES,
 );
 
 export const stock = table(
@@ -380,6 +401,24 @@ export const changedCosts = table("changed costs", "One row per cost.", {
     says: "How many, as EXTEND gives it; a return is negative.",
   },
 }, COSTS_FURTHER);
+
+/** The same for alternates side by side: how many hours the labour is. */
+export const countedCosts = table("counted costs", "One row per cost.", {
+  ...COSTS,
+  quantity: {
+    kind: "number",
+    sign: "any",
+    zero: "not given",
+    onlyHeaded: true,
+    says: "How many, as EXTEND gives it; of labour with a unit of time the hours. What an alternate saves is negative.",
+  },
+}, COSTS_FURTHER);
+
+export const changes = table("changes", "One row per label of the stair that is another with an alternate.", {
+  option: { kind: "text", required: true, says: "The alternate, as the costs name it." },
+  label: { kind: "label", required: true, says: "A label of the stair table, such as risers or run." },
+  value: { kind: "label", required: true, says: "What it is with the alternate, in the unit of the stair." },
+});
 
 export const terms = table("terms", "One row per term of the bid; its label says what the rate is of.", {
   label: { kind: "label", required: true, says: `One of ${TERM_NAMES.map(words).join(", ")}.` },

@@ -39,7 +39,7 @@ const stairRow = (key: StairLabelName): readonly string[] => {
 const stairBlocks = (): Block[] => {
   const labels = (Object.keys(STAIR_LABELS) as StairLabelName[]).map((key) => ({ key, label: STAIR_LABELS[key] as StairLabel }));
   const isForTheCheckAlone = ({ label: { readBy, fact } }: (typeof labels)[number]): boolean =>
-    fact === undefined && readBy.join() === "CHECK";
+    fact === undefined && readBy.join() === "CHECK,ALTERNATES";
   const readers = ({ readBy, follows }: StairLabel): string => {
     if (readBy.length === STAIR_LABELS.unit.readBy.length) return "all";
     return readBy.join(", ") || (follows ? "" : "LAYOUT prints it again, for PICK");

@@ -6,7 +6,8 @@
 
 /** Functions that take a stair table. LAYOUT prints every label again, whoever reads it. */
 export type StairReader =
-  | "LAYOUT" | "SKIRT" | "STARTINGSTEP" | "TREADBALUSTERS" | "RAIL" | "FLIGHTS" | "ONEFLIGHT" | "CHECK" | "BLANK" | "ORDER" | "TAKEOFF";
+  | "LAYOUT" | "SKIRT" | "STARTINGSTEP" | "TREADBALUSTERS" | "RAIL" | "FLIGHTS" | "ONEFLIGHT" | "CHECK" | "BLANK" | "ORDER" | "TAKEOFF"
+  | "ALTERNATES";
 
 /** What a code check asks labels for, in the order it names them. */
 export const LABEL_TOPICS = [
@@ -49,16 +50,21 @@ export interface StairLabel {
 const YES_NO = ["yes", "no"] as const;
 const ALL = [
   "LAYOUT", "SKIRT", "STARTINGSTEP", "TREADBALUSTERS", "RAIL", "FLIGHTS", "ONEFLIGHT", "CHECK", "BLANK", "ORDER", "TAKEOFF",
+  "ALTERNATES",
 ] as const;
 /** Several flights do not take them from the stair. */
-const OF_ONE_FLIGHT = ["LAYOUT", "SKIRT", "STARTINGSTEP", "TREADBALUSTERS", "RAIL", "CHECK", "BLANK", "ORDER", "TAKEOFF"] as const;
+const OF_ONE_FLIGHT = [
+  "LAYOUT", "SKIRT", "STARTINGSTEP", "TREADBALUSTERS", "RAIL", "CHECK", "BLANK", "ORDER", "TAKEOFF", "ALTERNATES",
+] as const;
+/** What a code check alone reads, of the stair as drawn and of its alternates. */
+const CHECKS = ["CHECK", "ALTERNATES"] as const;
 const PRACTICE = "common practice, no source";
 
 /** Labels that only a code check reads, by what it asks them for. */
 const checked = <const Topic extends LabelTopic, const Labels extends Readonly<Record<string, Omit<StairLabel, "topic" | "readBy">>>>(
   topic: Topic, labels: Labels,
-): { readonly [Name in keyof Labels]: Labels[Name] & { readonly topic: Topic; readonly readBy: readonly ["CHECK"] } } =>
-  Object.fromEntries(Object.entries(labels).map(([name, label]) => [name, { ...label, topic, readBy: ["CHECK"] }])) as never;
+): { readonly [Name in keyof Labels]: Labels[Name] & { readonly topic: Topic; readonly readBy: typeof CHECKS } } =>
+  Object.fromEntries(Object.entries(labels).map(([name, label]) => [name, { ...label, topic, readBy: CHECKS }])) as never;
 
 export const STAIR_LABELS = {
   unit: { kind: "choice", options: ["in", "mm"], readBy: ALL, says: "Unit of bare numbers." },
@@ -93,7 +99,7 @@ export const STAIR_LABELS = {
   },
   treadThickness: {
     kind: "length", default: { inches: 1, because: PRACTICE }, topic: "stringers and treads", fact: "treadThickness",
-    readBy: ["LAYOUT", "SKIRT", "FLIGHTS", "CHECK", "BLANK", "ORDER"],
+    readBy: ["LAYOUT", "SKIRT", "FLIGHTS", "CHECK", "BLANK", "ORDER", "ALTERNATES"],
     says: "Thickness of the finished tread.",
   },
   riserThickness: {
@@ -101,7 +107,8 @@ export const STAIR_LABELS = {
     readBy: ["STARTINGSTEP", "FLIGHTS", "ONEFLIGHT", "BLANK", "ORDER", "TAKEOFF"], says: "Thickness of the finished riser.",
   },
   width: {
-    kind: "length", topic: "width", fact: "width", readBy: ["STARTINGSTEP", "FLIGHTS", "ONEFLIGHT", "CHECK", "BLANK", "ORDER", "TAKEOFF"],
+    kind: "length", topic: "width", fact: "width",
+    readBy: ["STARTINGSTEP", "FLIGHTS", "ONEFLIGHT", "CHECK", "BLANK", "ORDER", "TAKEOFF", "ALTERNATES"],
     says: "Skirt to skirt, finished.",
   },
   openEnd: {
@@ -141,7 +148,7 @@ export const STAIR_LABELS = {
   stringers: { kind: "count", default: { value: 3, because: PRACTICE }, readBy: ["TAKEOFF"], says: "Number of stringers." },
   stringerBoard: {
     kind: "length", default: { inches: "11 1/4", because: "a dry 2x12, PS 20" }, topic: "stringers and treads", fact: "stringerBoard",
-    readBy: ["LAYOUT", "SKIRT", "FLIGHTS", "CHECK"],
+    readBy: ["LAYOUT", "SKIRT", "FLIGHTS", "CHECK", "ALTERNATES"],
     says: "Width of the board stringers are cut from.",
   },
   skirtThickness: { kind: "length", readBy: [], says: "Thickness of the skirt boards." },
@@ -159,12 +166,16 @@ export const STAIR_LABELS = {
     says: "How far a closed skirt runs on past the landing nosing, level.",
   },
   handrailHeight: {
-    kind: "length", topic: "handrail", readBy: ["TREADBALUSTERS", "RAIL", "FLIGHTS", "CHECK"],
+    kind: "length", topic: "handrail", readBy: ["TREADBALUSTERS", "RAIL", "FLIGHTS", "CHECK", "ALTERNATES"],
     says: "Top of the handrail, plumb above the line of the nosings.",
   },
-  headroom: { kind: "length", readBy: ["LAYOUT", "FLIGHTS", "CHECK"], says: "Headroom wanted." },
-  opening: { kind: "length", readBy: ["LAYOUT", "FLIGHTS", "CHECK"], says: "Opening there is, level, from the landing nosing." },
-  floorThickness: { kind: "length", readBy: ["LAYOUT", "FLIGHTS", "CHECK"], says: "Floor structure at the opening, finish to finish." },
+  headroom: { kind: "length", readBy: ["LAYOUT", "FLIGHTS", "CHECK", "ALTERNATES"], says: "Headroom wanted." },
+  opening: {
+    kind: "length", readBy: ["LAYOUT", "FLIGHTS", "CHECK", "ALTERNATES"], says: "Opening there is, level, from the landing nosing.",
+  },
+  floorThickness: {
+    kind: "length", readBy: ["LAYOUT", "FLIGHTS", "CHECK", "ALTERNATES"], says: "Floor structure at the opening, finish to finish.",
+  },
   trimLength: {
     kind: "length", sign: "not negative", default: { inches: 0, because: "blanks are ordered to size" }, readBy: ["BLANK", "ORDER"],
     says: "Saw allowance on the length of a blank.",
@@ -200,7 +211,7 @@ export const STAIR_LABELS = {
   },
   openingNeededFromTheFace: { kind: "length", follows: true, readBy: [], says: "The same from the face of the top riser." },
   headroomFound: {
-    kind: "length", topic: "headroom", fact: "headroom", follows: true, readBy: ["CHECK"], says: "Headroom under the opening there is.",
+    kind: "length", topic: "headroom", fact: "headroom", follows: true, readBy: CHECKS, says: "Headroom under the opening there is.",
   },
   ...checked("building", {
     dwelling: { kind: "choice", options: YES_NO, says: "Whether the stair is inside, or serves only, one dwelling." },
@@ -326,7 +337,8 @@ export const STAIR_LABELS = {
     guardIsHandrail: { kind: "choice", options: YES_NO, says: "Whether the top of the guard is the handrail too." },
   }),
   guardGap: {
-    kind: "length", topic: "guard", readBy: ["TREADBALUSTERS", "CHECK"], says: "Largest opening in the guard on the stair's open side.",
+    kind: "length", topic: "guard", readBy: ["TREADBALUSTERS", "CHECK", "ALTERNATES"],
+    says: "Largest opening in the guard on the stair's open side.",
   },
   ...checked("guard", {
     upperGuardGap: { kind: "length", says: "Largest opening in a guard from 36 to 42 in up." },
@@ -335,7 +347,7 @@ export const STAIR_LABELS = {
     triangleGap: { kind: "length", says: "Largest ball that fits the triangle between riser, tread and bottom rail." },
   }),
   landingGuardHeight: {
-    kind: "length", topic: "guard", readBy: ["FLIGHTS", "CHECK"], says: "Top of a level guard above its landing or floor.",
+    kind: "length", topic: "guard", readBy: ["FLIGHTS", "CHECK", "ALTERNATES"], says: "Top of a level guard above its landing or floor.",
   },
   ...checked("guard", {
     landingGuardGap: { kind: "length", says: "Largest opening in a level guard." },

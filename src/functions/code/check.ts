@@ -3,6 +3,7 @@ import { facts } from "../../solver/code/facts";
 import { codeProfile, PROFILES } from "../../solver/code/profiles";
 import { isProblem } from "../../solver/problem";
 import { CAUTION } from "../caution";
+import { CODE_PROBLEMS } from "../code-problems";
 import { declare, headings } from "../declare";
 import { STAIR_PROBLEMS } from "../stair-problems";
 import { amendments, steps } from "../tables";
@@ -69,23 +70,7 @@ export const CHECK = declare({
   },
   problems: {
     ...STAIR_PROBLEMS,
-    "unknown-code": { cell: "#N/A", says: 'code: "{code}" is not known; {hint}known are {known}' },
-    "unknown-amendment": { cell: "#VALUE!", says: 'amendments, item: "{item}" is no limit of {code}; nearest is "{nearest}"' },
-    "amended-twice": { cell: "#VALUE!", says: 'amendments, item: "{item}" appears twice; keep one' },
-    "amended-limit-unreadable": {
-      cell: "#VALUE!",
-      says: 'amendments, {item}: read "{given}", which is no limit of that kind; write it as the column limit of the result does, or none',
-    },
-    "amended-limit-not-positive": {
-      cell: "#VALUE!",
-      says: "amendments, {item}: must be more than 0, got {given}; write none to take a limit off",
-    },
-    "amended-range-needed": { cell: "#VALUE!", says: 'amendments, {item}: has two limits, got "{given}"; write both, such as 34 to 38' },
-    "amended-range-reversed": {
-      cell: "#VALUE!",
-      says: 'amendments, {item}: "{given}" has the larger number first; write the smaller number first',
-    },
-    "not-amendable": { cell: "#VALUE!", says: "amendments, {item}: has no figure to change, got {given}; write none to take it off" },
+    ...CODE_PROBLEMS,
   },
   examples: [
     {

@@ -116,7 +116,7 @@ export const bidFigures = (costs: DirectCosts, terms: Terms): BidFigures => {
 export const ZERO_COST = "cost is 0 or empty";
 
 /** Costs that a cell left empty may hide: a host may hand over 0 for it. */
-const blankNote = (costs: readonly Cost[]): string => {
+export const blankNote = (costs: readonly Cost[]): string => {
   const blank = costs.filter(({ cost, price }) => cost === undefined && !isIncluded(price));
   const [first] = blank;
   if (first === undefined) return "";

@@ -61,8 +61,8 @@ export const taxedWithoutGoods = (costs: readonly Cost[]): Problem<"taxed-withou
 
 const isOption = ({ option = "" }: Cost): boolean => option !== "";
 
-/** The alternates that costs name, each once, as first written. */
-export const optionsOf = (costs: readonly Cost[]): readonly string[] => {
+/** The alternates that rows name, each once, as first written. */
+export const optionsOf = (costs: readonly Pick<Cost, "option">[]): readonly string[] => {
   const named = new Map<string, string>();
   for (const { option = "" } of costs) if (option !== "" && !named.has(goodsKey(option))) named.set(goodsKey(option), option);
   return [...named.values()];

@@ -39,7 +39,7 @@ const partsOf = (costs: readonly Cost[]): readonly Part[] => {
 };
 
 /** How an alternate is named in the column of parts: as its rows name it. */
-const partOfOption = (costs: readonly Cost[], option: string): string => {
+export const partOfOption = (costs: readonly Cost[], option: string): string => {
   const named = costs.filter((cost) => goodsKey(cost.option ?? "") === goodsKey(option) && cost.part !== undefined && cost.part !== "");
   return partsOf(named).map(({ name }) => name).join(", ") || option;
 };

@@ -19,7 +19,7 @@ type Labels = typeof STAIR_LABELS;
 
 interface ForTheCheck {
   readonly topic: string;
-  readonly readBy: readonly ["CHECK"];
+  readonly readBy: readonly ["CHECK", "ALTERNATES"];
   readonly fact?: never;
 }
 

@@ -1,4 +1,5 @@
 import type { WorkedCase } from "../case-kind";
+import { alternateCases } from "./alternates";
 import { bookCases } from "./books";
 import { codeCases } from "./code";
 import { cuttingCases } from "./cutting";
@@ -18,4 +19,5 @@ export const handCases: Readonly<Record<string, readonly WorkedCase[]>> = {
   ...fitCases,
   ...flightCases,
   ...bookCases,
+  ...alternateCases,
 };

@@ -1,0 +1,181 @@
+import { type BadRow, goodRows, isBadRow } from "../bad-row";
+import type { Amendment, AmendmentProblem } from "../code/amended-profile";
+import { codeCheck } from "../code/check";
+import { facts } from "../code/facts";
+import { type OverallVerdict, overallVerdict } from "../code/overall-verdict";
+import type { CodeProfile } from "../code/profile";
+import { goodsKey } from "../goods/goods-key";
+import { changedStair, type KnownStair } from "../layout/changed-stair";
+import type { StairProblem } from "../layout/resolved-stair";
+import type { StairFacts } from "../layout/stair-facts";
+import type { Exact } from "../length/exact";
+import type { Unit } from "../length/length";
+import { nearestWord } from "../nearest-word";
+import { isProblem, type Problem, problem } from "../problem";
+import { buyList, type BuyRow } from "../yield/buy-list";
+import type { CuttingJob } from "../yield/cutting-job";
+import type { ImpossibleCutting } from "../yield/cutting-plan";
+import { type PieceOfOption, piecesOfOption } from "../yield/pieces-of-option";
+import { sharedPlan } from "../yield/shared-plan";
+import { bidFigures, blankNote, costsOfBid, type NoBid } from "./bid";
+import { type Cost, costsWith, directCosts, optionsOf } from "./cost";
+import { type LabourHours, labourHours } from "./labour-hours";
+import type { CountedCost } from "./price-change";
+import { partOfOption } from "./quote";
+import type { Terms } from "./terms";
+
+/** Alternates of one bid. */
+const MOST_ALTERNATES = 30;
+/** Cutting plans of one call, that of the bid as drawn among them: each may take the whole work of a plan. */
+const MOST_PLANS = 4;
+
+/** What an alternate changes of the stair, by labels, or what is wrong with that. */
+export interface StairChange<Bad> {
+  readonly option: string;
+  readonly change: StairFacts | Faulty<Bad>;
+}
+
+/** What could not be read of one alternate. */
+export interface Faulty<Bad> {
+  readonly bad: Bad;
+}
+
+export const isFaulty = <Bad>(found: unknown): found is Faulty<Bad> => typeof found === "object" && found !== null && "bad" in found;
+
+/** The stair as drawn, and the code it is checked against. */
+export interface CheckedStair extends KnownStair {
+  readonly unit: Unit;
+  /** Absent: no code is given. */
+  readonly profile?: CodeProfile;
+  readonly amendments: readonly Amendment[];
+}
+
+export interface CutAlternates<Bad> {
+  readonly pieces: readonly (PieceOfOption | BadRow<Bad>)[];
+  readonly saw: Omit<CuttingJob, "pieces">;
+}
+
+export interface GivenAlternates<Bad> {
+  readonly costs: readonly CountedCost[];
+  readonly terms: Terms;
+  readonly changes: readonly StairChange<Bad>[];
+  readonly stair?: CheckedStair;
+  /** Absent: pieces or stock are not given. */
+  readonly cutting?: CutAlternates<Bad>;
+}
+
+/** What an alternate comes to, in cents. */
+export interface PricedAlternate {
+  readonly cost: Exact;
+  readonly price: Exact;
+  /** The price less that of the bid as drawn. */
+  readonly addOrDeduct: Exact;
+}
+
+export type AlternateVerdict<Bad> = "as drawn" | "not given" | OverallVerdict | Problem<StairProblem> | Faulty<Bad>;
+export type AlternateBoards<Bad> =
+  | "as drawn" | "not given" | "too many plans" | readonly BuyRow[] | Problem<ImpossibleCutting> | Faulty<Bad>;
+
+export interface AlternateRow<Bad> {
+  /** Empty: the bid as drawn. */
+  readonly option: string;
+  /** The part that its costs name, where that says more; else empty. */
+  readonly part: string;
+  /** Absent where no cost names the alternate; then `near` is the one most like it, if there is any. */
+  readonly priced?: PricedAlternate;
+  readonly near?: string;
+  readonly labour: LabourHours;
+  /** Of the row's own costs: those that are 0 or empty, in words, and labour without hours. */
+  readonly blank: string;
+  readonly uncounted: readonly Cost[];
+  readonly verdict: AlternateVerdict<Bad>;
+  readonly boards: AlternateBoards<Bad>;
+}
+
+export type NoAlternates = NoBid | AmendmentProblem | "too-many-alternates";
+
+const isSame = (one: string, other: string): boolean => goodsKey(one) === goodsKey(other);
+
+/** The stair of an alternate against the code; what is wrong with the amendments is no fault of the alternate. */
+const checked = <Bad>(
+  { stair, changes }: GivenAlternates<Bad>, option: string,
+): AlternateVerdict<Bad> | { readonly amiss: Problem<AmendmentProblem> } => {
+  if (stair?.profile === undefined) return "not given";
+  const change = option === "" ? {} : changes.find((one) => isSame(one.option, option))?.change;
+  if (change === undefined) return "as drawn";
+  if (isFaulty<Bad>(change)) return change;
+  const { given, assumed } = changedStair(stair, change);
+  const known = facts(given, stair.unit, assumed);
+  if (isProblem(known)) return known;
+  const rows = codeCheck(known, stair.profile, [], stair.amendments);
+  return isProblem(rows) ? { amiss: rows } : overallVerdict(rows);
+};
+
+const optionOfBad = ({ read }: BadRow<unknown>): string => String(read?.["option"] ?? "");
+
+/** The boards of an alternate; as many as are cut in other pieces than as drawn are planned, in their order. */
+const boardsOf = <Bad>({ cutting }: GivenAlternates<Bad>): ((option: string) => AlternateBoards<Bad>) => {
+  let plans = 0;
+  return (option) => {
+    if (cutting === undefined) return "not given";
+    const { pieces, saw } = cutting;
+    const faults = pieces.filter(isBadRow);
+    const isOwn = (name: string): boolean => isSame(name, option);
+    const good = goodRows(pieces);
+    const isDrawn = !faults.some((fault) => isOwn(optionOfBad(fault))) && !good.some((piece) => isOwn(piece.option));
+    if (option !== "" && isDrawn) return "as drawn";
+    const fault = faults.find((one) => [option, ""].some((name) => isSame(name, optionOfBad(one))));
+    if (fault !== undefined) return { bad: fault.bad };
+    const own = piecesOfOption(good, option);
+    if (own.length === 0) return [];
+    if (plans >= MOST_PLANS) return "too many plans";
+    plans += 1;
+    const job = { ...saw, pieces: own.map(({ option: _option, ...piece }) => piece) };
+    const plan = sharedPlan(job);
+    return isProblem(plan) ? plan : buyList(job, plan);
+  };
+};
+
+const optionsOfAll = <Bad>({ costs, changes, cutting }: GivenAlternates<Bad>): readonly string[] => {
+  const cut = (cutting?.pieces ?? []).map((piece) => (isBadRow(piece) ? optionOfBad(piece) : piece.option));
+  return optionsOf([...costs, ...changes, ...cut.map((option) => ({ option }))]);
+};
+
+/**
+ * The bid as drawn and each of its alternates: what it costs and is asked, its hours, what a code says of its stair and which boards it
+ * takes. An alternate that is no stair, breaks the code or cannot be cut says so in its own row.
+ */
+export const alternates = <Bad>(given: GivenAlternates<Bad>): readonly AlternateRow<Bad>[] | Problem<NoAlternates> => {
+  const { costs, terms } = given;
+  const always = costsOfBid(costs, terms, "");
+  if (isProblem(always)) return always;
+  const options = optionsOfAll(given);
+  if (options.length > MOST_ALTERNATES) return problem("too-many-alternates", { count: options.length, most: MOST_ALTERNATES });
+  const drawn = bidFigures(directCosts(always), terms);
+  const priced = optionsOf(costs);
+  const boards = boardsOf(given);
+  const rows: AlternateRow<Bad>[] = [];
+  for (const option of ["", ...options]) {
+    const verdict = checked(given, option);
+    if (typeof verdict === "object" && "amiss" in verdict) return verdict.amiss;
+    const isPriced = option === "" || priced.some((name) => isSame(name, option));
+    const all = isPriced ? costsWith(costs, option) : always;
+    const costed: readonly CountedCost[] = isProblem(all) ? always : all;
+    const own = option === "" ? costed : costed.filter((cost) => isSame(cost.option ?? "", option));
+    const figures = bidFigures(directCosts(costed), terms);
+    const [near, part] = [nearestWord(option, priced), option === "" ? "" : partOfOption(costs, option)];
+    rows.push({
+      option,
+      part: isSame(part, option) ? "" : part,
+      ...(isPriced
+        ? { priced: { cost: figures.direct, price: figures.price, addOrDeduct: figures.price.minus(drawn.price) } }
+        : near === undefined ? {} : { near }),
+      labour: labourHours(costed),
+      blank: blankNote(own),
+      uncounted: labourHours(own).uncounted,
+      verdict,
+      boards: boards(option),
+    });
+  }
+  return rows;
+};
