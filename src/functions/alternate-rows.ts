@@ -70,7 +70,8 @@ const cutAlternates = ({ pieces, stock: sticks, kerf, trim }: GivenToAlternates,
     saw,
     pieces: pieces.flatMap((row): CutAlternates<Failed>["pieces"] => {
       if (isBadRow(row)) return [row];
-      return cuttingJobOf({ pieces: [row], stock: [], kerf, trim, keep: undefined, unit }).pieces.map((piece) => ({ ...piece, option: row.option }));
+      const { pieces: read } = cuttingJobOf({ pieces: [row], stock: [], kerf, trim, keep: undefined, unit });
+      return read.map((piece) => ({ ...piece, option: row.option }));
     }),
   };
 };
@@ -95,15 +96,18 @@ type Wordings = Readonly<Record<string, { readonly says: string }>>;
 const inWords = ({ problem: code, details }: Problem, wordings: Wordings, unit: Unit): string =>
   sentence(wordings[code]?.says ?? code, details, unit);
 
+/** What is wrong with a cell, in a cell of words: an error that was handed over with its code. */
+const said = ({ failed: code, says }: Failed): string => (code === "#VALUE!" || says.includes(code) ? says : `${code} ${says}`);
+
 const verdictText = (verdict: AlternateVerdict<Failed>, { stair }: GivenToAlternates, unit: Unit): string => {
   if (verdict === "not given") return stair === undefined ? "no stair given" : "no code given";
   if (typeof verdict === "string") return verdict;
-  if (isFaulty<Failed>(verdict)) return `not checked: ${verdict.bad.says}`;
+  if (isFaulty<Failed>(verdict)) return `not checked: ${said(verdict.bad)}`;
   return isProblem(verdict) ? `no stair: ${inWords(verdict, STAIR_PROBLEMS, unit)}` : overallText(verdict);
 };
 
 const goodsText = (goods: readonly BuyRow[], unit: Unit): string => {
-  const named = goods.map(({ item, quantity }) => `${quantity} ${typeof item === "object" ? lengthText(item, unit) : item}`);
+  const named = goods.map(({ item, quantity }) => `${quantity} ${typeof item === "object" ? `of ${lengthText(item, unit)}` : item}`);
   return goods.length === 0 ? "nothing to buy" : `${goods.reduce((sum, { quantity }) => sum + quantity, 0)}: ${named.join(", ")}`;
 };
 
@@ -111,7 +115,7 @@ const boardsText = (boards: AlternateBoards<Failed>, { pieces }: GivenToAlternat
   if (boards === "not given") return pieces === undefined ? "no pieces given" : "no stock given";
   if (boards === "too many plans") return "not planned: one call plans as drawn and three alternates; BUY plans this one";
   if (typeof boards === "string") return boards;
-  if (isFaulty<Failed>(boards)) return `not planned: ${boards.bad.says}`;
+  if (isFaulty<Failed>(boards)) return `not planned: ${said(boards.bad)}`;
   return isProblem(boards) ? `cannot be cut: ${inWords(boards, CUTTING_PROBLEMS, unit)}` : goodsText(boards, unit);
 };
 

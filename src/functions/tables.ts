@@ -205,8 +205,8 @@ const OF_PIECES = { takes: ["TREADFIT", "RISERFIT", "BLANK"] };
 export const pieces = table("pieces", "One row per piece, or a number of like pieces.", PIECES, OF_PIECES);
 
 export const alternatePieces = table(
-  "pieces of alternates",
-  "One row per piece, or a number of like pieces, as for BUY.",
+  "pieces",
+  "One row per piece, or a number of like pieces, with the alternate it is of.",
   {
     ...PIECES,
     quantity: {
@@ -403,7 +403,7 @@ export const changedCosts = table("changed costs", "One row per cost.", {
 }, COSTS_FURTHER);
 
 /** The same for alternates side by side: how many hours the labour is. */
-export const countedCosts = table("counted costs", "One row per cost.", {
+export const countedCosts = table("costs", "One row per cost, with the hours of labour.", {
   ...COSTS,
   quantity: {
     kind: "number",

@@ -292,6 +292,26 @@ const LARGEST: readonly LargestInput[] = [
     ],
   },
   {
+    id: "ALTERNATES",
+    says: "20 alternates over 2,000 costs, each another stair, three of them cut otherwise from 200 boards",
+    cells: () => [
+      [
+        ["item", "cost", "quantity", "unit", "option"],
+        ...rows(1_999, (n) => [scattered(n), 38.005, n % 7, n % 3 === 0 ? "hour" : "each", n % 4 === 0 ? `option ${(n / 4) % 20}` : ""]),
+      ],
+      [["profit of price", 0.15]],
+      [["option", "label", "value"], ...rows(20, (n) => [`option ${n}`, "run", 9 + n / 16])],
+      [["total rise", 107.5], ["risers", 14], ["run", 10], ["nosing", 1.25]],
+      "irc-2021",
+      null,
+      [
+        ["length", "quantity", "label", "option"],
+        ...rows(499, (n) => [10 + ((n * 2_657) % 5_000) / 64, 1, `piece ${n % 350}`, n < 350 ? "" : `option ${n % 3}`]),
+      ],
+      [["length", "price"], ...rows(199, (n) => [60 + n / 2, 10 + n / 4])],
+    ],
+  },
+  {
     id: "PRICECHANGE",
     says: "2,000 costs, and 2,000 others",
     cells: () => [

@@ -58,7 +58,7 @@ const EXCEPTIONS: readonly {
  * mm.
  * Their examples come with a kerf of half an inch, and those with a finer length are left out.
  */
-const ON_A_GRID: readonly string[] = ["CUTS", "BUY", "PLAN", "OFFCUTS"];
+const ON_A_GRID: readonly string[] = ["CUTS", "BUY", "PLAN", "OFFCUTS", "ALTERNATES"];
 const BOTH_GRIDS = 0.5;
 
 /** Columns whose numbers are a length in one row and a count, money or board feet in the next; which of the two, only the row knows. */

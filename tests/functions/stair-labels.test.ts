@@ -90,7 +90,7 @@ const PRINTS_AGAIN: readonly string[] = ["LAYOUT", "ONEFLIGHT"];
  */
 const answered = ({ id, ...declaration }: Declaration, cells: Table, further: Further, label: string): string => {
   const text = (cell: Answer): unknown => (typeof cell === "object" ? cell.says : cell);
-  if (id === "CHECK") {
+  if (id === "CHECK" || id === "ALTERNATES") {
     const read = readStair("stair", givenCells(cells));
     if (isFailed(read)) return read.says;
     const { unit: _unit, ...found } = facts(read.given, read.unit, read.assumed) as Record<string, unknown>;

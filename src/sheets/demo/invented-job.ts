@@ -72,6 +72,16 @@ const ITEMS = [
   ["labour", "included", 58, "hour"],
 ];
 
+/**
+ * Alternates of the invented job: item, cost, kind, option, hours. Of one riser more a blank 54, a return 6.75, 4 ft of cove 4.60, fasteners
+ * 0.62, riser boards 13.60 and a rail 16 dearer; 1.2 h at 58.
+ */
+const ALTERNATES = [
+  ["white oak instead of red", 236.8, "material", "white oak", ""],
+  ["a tread, a riser, a longer rail", 95.57, "material", "15 risers", ""],
+  ["fitting them", 69.6, "labour", "15 risers", 1.2],
+];
+
 /** Date, job, item, quantity, unit, cost, kind, to, invoice, of, share. */
 const MOVE_COLUMNS = 11;
 
@@ -159,7 +169,9 @@ export const inventedJob: Filling = {
   items: ITEMS,
   terms: [["overhead on cost", 0.12], ["profit of price", 0.15], ["tax on price", 0.065]],
   roundUpTo: "",
-  besides: [["white oak instead of red", 236.8, "material", "white oak"]],
+  besides: ALTERNATES,
+  changes: [["15 risers", "risers", 15]],
+  ownPieces: [["15 risers", "", "riser", 37, 7.125, 15], ["15 risers", "rail", "rail", 171.5, 2.25, 1]],
   moves: MOVES,
   booked: OAK,
   hoursSpent: 26.5,

@@ -110,6 +110,8 @@ export const inventedMetricJob: Filling = {
   terms: [["overhead on cost", 0.12], ["profit of price", 0.15], ["tax on price", 0.2]],
   roundUpTo: "",
   besides: [],
+  changes: [],
+  ownPieces: [],
   moves: [],
   booked: `=${JOB.job}&""`,
   hoursSpent: "",

@@ -150,6 +150,8 @@ const SHOP_FLOOR: OfAllFlights = {
   terms: [["overhead on cost", 0.1], ["profit of price", 0.2], ["tax on price", 0.1]],
   roundUpTo: "",
   besides: [],
+  changes: [],
+  ownPieces: [],
   moves: [],
   booked: `=${JOB.job}&""`,
   hoursSpent: "",

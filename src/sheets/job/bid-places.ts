@@ -33,6 +33,8 @@ export const BESIDES = {
   rows: BESIDE_ROWS,
   cells: `J${BESIDE_FIRST}:M${BESIDE_FIRST + BESIDE_ROWS - 1}`,
   kinds: `L${BESIDE_FIRST}:L${BESIDE_FIRST + BESIDE_ROWS - 1}`,
+  hoursHeading: `N${BESIDE_FIRST - 1}`,
+  hours: `N${BESIDE_FIRST}:N${BESIDE_FIRST + BESIDE_ROWS - 1}`,
 } as const;
 
 /** Where every cost stands as BID and QUOTE read it. */

@@ -9,6 +9,7 @@ import { words } from "../../solver/words";
 import { chosen, headingsOf, placesOf, spillOf, viewOf } from "../result-looks";
 import { type Answer, asking, type Block, costing, DECIMALS, type Entry, lacks, MONEY, page, passing, PERCENT } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
+import { alternateBlocks, alternateLooks } from "./bid-alternates";
 import { BESIDES, BID_FIRST, BID_ITEMS, COSTS_AT, TERMS } from "./bid-places";
 import { call } from "./call";
 import { type Filling, moneyOf } from "./filling";
@@ -53,12 +54,13 @@ const terms = (filling: Filling): readonly (readonly Entry[])[] => {
 
 /** Every cost as BID reads it: the lines of the stairs, and under them what is typed beside them. */
 const everyCost = (): string => {
-  const [item, unit, price, cost] = placesOf(EXTEND, "item", "unit", "price", "cost");
+  const [item, unit, price, cost, quantity] = placesOf(EXTEND, "item", "unit", "price", "cost", "quantity");
   const headed = (heading: string): string => `IF(SEQUENCE(ROWS(g))=1,"${heading}","")`;
   return (
-    `=${passing(GATHERED, `LET(g,${GATHERED}#,x,${BESIDES.cells},n,IF(SEQUENCE(ROWS(x)),""),VSTACK(` +
-    `HSTACK(CHOOSECOLS(g,${[item, unit, price, cost, PART_PLACE].join()}),${headed("kind")},${headed("option")}),` +
-    "HSTACK(CHOOSECOLS(x,1),n,n,CHOOSECOLS(x,2),n,CHOOSECOLS(x,3,4))))")}`
+    `=${passing(GATHERED, `LET(g,${GATHERED}#,x,${BESIDES.cells},h,${BESIDES.hours},n,IF(SEQUENCE(ROWS(x)),""),VSTACK(` +
+    `HSTACK(CHOOSECOLS(g,${[item, unit, price, cost, PART_PLACE].join()}),${headed("kind")},${headed("option")},` +
+    `CHOOSECOLS(g,${String(quantity)})),` +
+    'HSTACK(CHOOSECOLS(x,1),IF(h="","","hour"),n,CHOOSECOLS(x,2),n,CHOOSECOLS(x,3,4),h)))')}`
   );
 };
 
@@ -107,7 +109,7 @@ const blocks = (filling: Filling): readonly Block[] => {
     const [item = "", hours = "", price = "", unit = ""] = filling.items[row] ?? [];
     return [item, hours, price, unit];
   });
-  const besides = Array.from({ length: BESIDES.rows }, (_, row) => filling.besides[row] ?? ["", "", "", ""]);
+  const besides = Array.from({ length: BESIDES.rows }, (_, row) => filling.besides[row] ?? []);
   return [
     ...leftBlocks(filling),
     {
@@ -127,7 +129,13 @@ const blocks = (filling: Filling): readonly Block[] => {
     { at: BESIDES.title, style: "part", rows: [["Beside the stairs, and alternates by their option", "", "", ""]] },
     {
       at: BESIDES.headings, headings: true, numbers: [1], inputs: [0, 1, 2, 3], formats: { 1: MONEY },
-      rows: [headingsOf(costTable, "item", "cost", "kind", "option"), ...besides],
+      rows: [
+        headingsOf(costTable, "item", "cost", "kind", "option"), ...besides.map((row) => [0, 1, 2, 3].map((place) => row[place] ?? "")),
+      ],
+    },
+    {
+      at: BESIDES.hoursHeading, headings: true, numbers: [0], inputs: [0], formats: { 0: DECIMALS },
+      rows: [["hours"], ...besides.map((row) => [row[4] ?? ""])],
     },
     { at: "AA7", style: "part", rows: [["Every line of every stair, gathered"]] },
     { at: "AH7", style: "part", rows: [["The bid, in full"]] },
@@ -135,31 +143,37 @@ const blocks = (filling: Filling): readonly Block[] => {
     { at: "AM7", style: "part", rows: [["Every cost, as BID and QUOTE read it"]] },
     { at: COSTS_AT, rows: [[everyCost()]] },
     { at: GATHERED, rows: [[`=VSTACK(Takeoff!${PRICED}#)`]] },
+    ...alternateBlocks(filling, BID_AT),
   ];
 };
 
 /** The bid over every stair of the workbook, with the shop's hours, prices and rates. */
-export const bid = (filling: Filling): SheetData =>
-  page({
+export const bid = (filling: Filling): SheetData => {
+  const alternates = alternateLooks(filling);
+  return page({
     name: "Bid",
     title: `="Bid: "&${JOB.job}&IF(${JOB.customer}="","",", for "&${JOB.customer})`,
     says:
       "Type the shop's terms on the left, its hours for one and its prices on the right; write included where something costs " +
       "nothing here. In between stands every line that costs something, of every stair in this workbook.",
     answers: answers(moneyOf(filling)),
-    widths: { A: 170, B: 82, C: 6, D: 160, E: 70, F: 44, G: 62, H: 72, I: 4, J: 170, K: 62, L: 72, M: 60 },
+    widths: { A: 170, B: 82, C: 6, D: 160, E: 70, F: 44, G: 62, H: 72, I: 4, J: 170, K: 62, L: 72, M: 60, N: 46 },
+    heights: { [alternates.headingRow]: 34 },
+    verdicts: [alternates.verdicts],
     lists: [
       { cells: TERMS.labels, options: TERM_NAMES.filter((name) => name !== "roundUpTo").map(words) },
       { cells: BESIDES.kinds, options: COST_KINDS },
     ],
-    merged: [CAUTION.merged],
+    merged: [CAUTION.merged, alternates.merged],
     totals: ["A20:B32"],
     blocks: blocks(filling),
     spills: [
       ...viewOf(BID, ["label", "cost"], SHOWN_AT, BID_LABELS.length, filling.unit),
       ...spillOf(BID, BID_AT, BID_LABELS.length, filling.unit),
-      { at: "AM9", rows: ROWS, formats: { 2: MONEY, 3: MONEY } },
+      { at: "AM9", rows: ROWS, formats: { 2: MONEY, 3: MONEY, 7: DECIMALS } },
       { at: "D8", rows: ROWS, formats: { 3: MONEY, 4: MONEY }, styles: { 1: "right" } },
       ...spillOf(EXTEND, GATHERED, ROWS, filling.unit, { quantity: DECIMALS }),
+      ...alternates.spills,
     ],
   });
+};

@@ -35,6 +35,13 @@ const RAIL_PLAN = "AI26";
 const RISER_PIECES = "AQ8";
 export const ALL_BOUGHT = "BK8";
 const STOCK_READ = "BR8";
+/** The pieces and the saw as Bid reads them for its alternates. */
+export const CUT = {
+  risers: `'Cut plan'!${RISER_PIECES}`,
+  others: `FILTER('Cut plan'!D${SAW}:H${SAW + OTHER_PIECES},'Cut plan'!E${SAW}:E${SAW + OTHER_PIECES}<>"")`,
+  stock: `'Cut plan'!${STOCK_READ}#`, kerf: `'Cut plan'!B${SAW + 1}`, trim: `'Cut plan'!B${SAW + 2}`,
+  bought: [`'Cut plan'!${RISER_BUY}`, `'Cut plan'!${RAIL_BUY}`],
+} as const;
 const SAWN = { stock: `${STOCK_READ}#`, kerf: `B${SAW + 1}`, trim: `B${SAW + 2}`, keep: `B${SAW + 3}` };
 /** Risers, returns, skirts and rail of a long flight, a row each. */
 const ROWS = 80;

@@ -46,8 +46,12 @@ export interface Filling {
   /** Label and rate; the label says what the rate is of. */
   readonly terms: Rows;
   readonly roundUpTo: Entry;
-  /** What is bid beside the stairs, and alternates: item, cost, kind, option. */
+  /** What is bid beside the stairs, and alternates: item, cost, kind, option, hours. */
   readonly besides: Rows;
+  /** What an alternate changes of the stair: option, label, value. */
+  readonly changes: Rows;
+  /** Pieces of an alternate in place of those of the same label: option, grade, label, length, width, quantity. */
+  readonly ownPieces: Rows;
   /** Date, job, item, quantity, unit, cost, kind, to, invoice, of, share. */
   readonly moves: Rows;
   /** The name of the job in the moves, the hours it took and what they cost. */

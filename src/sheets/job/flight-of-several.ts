@@ -12,7 +12,7 @@ export type OfOneFlight = Pick<
 
 /** What Bid and Books have, once for all flights. */
 export type OfAllFlights = Pick<
-  Filling, "items" | "terms" | "roundUpTo" | "besides" | "moves" | "booked" | "hoursSpent" | "hoursCost" | "month"
+  Filling, "items" | "terms" | "roundUpTo" | "besides" | "changes" | "ownPieces" | "moves" | "booked" | "hoursSpent" | "hoursCost" | "month"
 >;
 
 /** Sizes of a layout that every flight takes from the whole stair. */

@@ -42,6 +42,7 @@ const ownFilling = ({ job, unit, code, totalRise, run, width, openEnd }: Asking)
   balusterWidth: "", railHours: "", beadDiameter: "", cartridge: "",
   items: items(unit),
   terms: ["overhead on cost", "profit of price", "tax on price"].map((label) => [label, ""]), roundUpTo: "", besides: [],
+  changes: [], ownPieces: [],
   moves: [], booked: `=${JOB.job}&""`, hoursSpent: "", hoursCost: "", month: "",
 });
 

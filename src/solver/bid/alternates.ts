@@ -17,15 +17,15 @@ import type { CuttingJob } from "../yield/cutting-job";
 import type { ImpossibleCutting } from "../yield/cutting-plan";
 import { type PieceOfOption, piecesOfOption } from "../yield/pieces-of-option";
 import { sharedPlan } from "../yield/shared-plan";
-import { bidFigures, blankNote, costsOfBid, type NoBid } from "./bid";
-import { type Cost, costsWith, directCosts, optionsOf } from "./cost";
+import { bidFigures, blankNote, nothingLeft, type NoBid } from "./bid";
+import { type Cost, type DirectCosts, directCosts, optionsOf, taxedWithoutGoods } from "./cost";
 import { type LabourHours, labourHours } from "./labour-hours";
 import type { CountedCost } from "./price-change";
 import { partOfOption } from "./quote";
 import type { Terms } from "./terms";
 
 /** Alternates of one bid. */
-const MOST_ALTERNATES = 30;
+const MOST_ALTERNATES = 20;
 /** Cutting plans of one call, that of the bid as drawn among them: each may take the whole work of a plan. */
 const MOST_PLANS = 4;
 
@@ -92,7 +92,7 @@ export interface AlternateRow<Bad> {
   readonly boards: AlternateBoards<Bad>;
 }
 
-export type NoAlternates = NoBid | AmendmentProblem | "too-many-alternates";
+export type NoAlternates = Exclude<NoBid, "no-such-option" | "no-options"> | AmendmentProblem | "too-many-alternates";
 
 const isSame = (one: string, other: string): boolean => goodsKey(one) === goodsKey(other);
 
@@ -141,38 +141,69 @@ const optionsOfAll = <Bad>({ costs, changes, cutting }: GivenAlternates<Bad>): r
   return optionsOf([...costs, ...changes, ...cut.map((option) => ({ option }))]);
 };
 
+/** The costs that stand whatever is chosen, under an empty name, and those of each alternate. */
+const costsByOption = (costs: readonly CountedCost[]): ReadonlyMap<string, readonly CountedCost[]> => {
+  const found = new Map<string, CountedCost[]>([["", []]]);
+  for (const cost of costs) {
+    const key = goodsKey(cost.option ?? "");
+    const known = found.get(key);
+    if (known === undefined) found.set(key, [cost]);
+    else known.push(cost);
+  }
+  return found;
+};
+
+/** What the costs of a bid come to, each of its own rows in cents: those of an alternate stand on those of the bid as drawn. */
+interface Sums {
+  readonly direct: DirectCosts;
+  readonly labour: LabourHours;
+}
+
+const sumsOf = (costs: readonly CountedCost[]): Sums => ({ direct: directCosts(costs), labour: labourHours(costs) });
+
+const together = (drawn: Sums, own: Sums): Sums => ({
+  direct: {
+    materials: drawn.direct.materials.plus(own.direct.materials),
+    taxedMaterials: drawn.direct.taxedMaterials.plus(own.direct.taxedMaterials),
+    labour: drawn.direct.labour.plus(own.direct.labour),
+    subcontract: drawn.direct.subcontract.plus(own.direct.subcontract),
+  },
+  labour: {
+    hours: drawn.labour.hours.plus(own.labour.hours),
+    counted: drawn.labour.counted + own.labour.counted,
+    uncounted: [...drawn.labour.uncounted, ...own.labour.uncounted],
+  },
+});
+
 /**
  * The bid as drawn and each of its alternates: what it costs and is asked, its hours, what a code says of its stair and which boards it
  * takes. An alternate that is no stair, breaks the code or cannot be cut says so in its own row.
  */
 export const alternates = <Bad>(given: GivenAlternates<Bad>): readonly AlternateRow<Bad>[] | Problem<NoAlternates> => {
   const { costs, terms } = given;
-  const always = costsOfBid(costs, terms, "");
-  if (isProblem(always)) return always;
+  const fault = taxedWithoutGoods(costs) ?? nothingLeft(terms);
+  if (fault !== undefined) return fault;
   const options = optionsOfAll(given);
   if (options.length > MOST_ALTERNATES) return problem("too-many-alternates", { count: options.length, most: MOST_ALTERNATES });
-  const drawn = bidFigures(directCosts(always), terms);
-  const priced = optionsOf(costs);
-  const boards = boardsOf(given);
+  const [byOption, priced, boards] = [costsByOption(costs), optionsOf(costs), boardsOf(given)];
+  const drawn = sumsOf(byOption.get("") ?? []);
+  const priceAsDrawn = bidFigures(drawn.direct, terms).price;
   const rows: AlternateRow<Bad>[] = [];
   for (const option of ["", ...options]) {
     const verdict = checked(given, option);
     if (typeof verdict === "object" && "amiss" in verdict) return verdict.amiss;
-    const isPriced = option === "" || priced.some((name) => isSame(name, option));
-    const all = isPriced ? costsWith(costs, option) : always;
-    const costed: readonly CountedCost[] = isProblem(all) ? always : all;
-    const own = option === "" ? costed : costed.filter((cost) => isSame(cost.option ?? "", option));
-    const figures = bidFigures(directCosts(costed), terms);
-    const [near, part] = [nearestWord(option, priced), option === "" ? "" : partOfOption(costs, option)];
+    const costed = byOption.get(goodsKey(option));
+    const own = sumsOf(costed ?? []);
+    const { direct, labour } = option === "" ? drawn : together(drawn, own);
+    const { direct: cost, price } = bidFigures(direct, terms);
+    const [near, part] = [nearestWord(option, priced), costed === undefined || option === "" ? "" : partOfOption(costed, option)];
     rows.push({
       option,
       part: isSame(part, option) ? "" : part,
-      ...(isPriced
-        ? { priced: { cost: figures.direct, price: figures.price, addOrDeduct: figures.price.minus(drawn.price) } }
-        : near === undefined ? {} : { near }),
-      labour: labourHours(costed),
-      blank: blankNote(own),
-      uncounted: labourHours(own).uncounted,
+      ...(costed !== undefined ? { priced: { cost, price, addOrDeduct: price.minus(priceAsDrawn) } } : near === undefined ? {} : { near }),
+      labour,
+      blank: blankNote(costed ?? []),
+      uncounted: own.labour.uncounted,
       verdict,
       boards: boards(option),
     });

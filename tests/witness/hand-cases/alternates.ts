@@ -147,7 +147,7 @@ export const alternateCases: Readonly<Record<string, readonly WorkedCase[]>> = {
         unit: "mm",
       },
       shows: [
-        { option: "as drawn", boardsToBuy: "1: 1 500 mm" },
+        { option: "as drawn", boardsToBuy: "1: 1 of 500 mm" },
         {
           option: "wide",
           boardsToBuy:
@@ -161,7 +161,7 @@ export const alternateCases: Readonly<Record<string, readonly WorkedCase[]>> = {
         costs: COSTS, terms: TERMS, pieces: [["length", "option"], [40, ""], [80, "wide"]], stock: [["length", "price"], [50, 9]],
         unit: "in",
       },
-      shows: [{ option: "as drawn", boardsToBuy: '1: 1 50"' }],
+      shows: [{ option: "as drawn", boardsToBuy: '1: 1 of 50"' }],
       from: "by hand: 40 is under 50",
     },
     {
@@ -170,7 +170,7 @@ export const alternateCases: Readonly<Record<string, readonly WorkedCase[]>> = {
         stock: [["length", "price"], [50, 9]],
       },
       shows: [
-        { option: "as drawn", boardsToBuy: '1: 1 50"' },
+        { option: "as drawn", boardsToBuy: '1: 1 of 50"' },
         {
           option: "wide",
           boardsToBuy:
@@ -186,6 +186,19 @@ export const alternateCases: Readonly<Record<string, readonly WorkedCase[]>> = {
       },
       shows: [{ option: "wide", verdict: "not checked: value in row 2 (run): is empty or 0; give a value" }],
       from: "by hand: no run is typed",
+    },
+    {
+      given: {
+        costs: COSTS, terms: TERMS, stair: RISE_OF_15, code: "irc-2021",
+        changes: [["option", "label", "value"], ["wide", "run", 10], ["wide", "total run", 117]],
+      },
+      shows: [
+        {
+          option: "wide", verdict: 'no stair: run: 10" disagrees with 9", the total run over the treads; they may differ by 1/64" at most',
+          boardsToBuy: "no pieces given",
+        },
+      ],
+      from: "by hand: 117 over 13 treads is 9",
     },
   ],
 };
