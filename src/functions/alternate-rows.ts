@@ -97,7 +97,7 @@ const inWords = ({ problem: code, details }: Problem, wordings: Wordings, unit: 
   sentence(wordings[code]?.says ?? code, details, unit);
 
 /** What is wrong with a cell, in a cell of words: an error that was handed over with its code. */
-const said = ({ failed: code, says }: Failed): string => (code === "#VALUE!" || says.includes(code) ? says : `${code} ${says}`);
+const said = ({ failed: code, says }: Failed): string => (code === "#VALUE!" || says.includes(code) ? says : `${code} ${says}`.trim());
 
 const verdictText = (verdict: AlternateVerdict<Failed>, { stair }: GivenToAlternates, unit: Unit): string => {
   if (verdict === "not given") return stair === undefined ? "no stair given" : "no code given";
