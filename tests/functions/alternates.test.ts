@@ -146,7 +146,7 @@ describe("what is wrong with one alternate stands in its row", () => {
     ["a value", { 2: [["option", "label", "value"], ["15 risers", "run", "ten"]] }, "verdict",
       'not checked: run: read "ten", which is not a length; write 7 5/8", 9\' 1 1/2" or "2781 mm"'],
     ["an error", { 2: [["option", "label", "value"], ["15 risers", "run", { code: "#N/A" }]] }, "verdict",
-      "not checked: #N/A value in row 2 (run): the cell given holds #N/A"],
+      "not checked: value in row 2 (run): the cell given holds #N/A"],
     ["a piece", { 6: [...PIECES.slice(0, 4), ["skirt", "", 2, "15 risers"]] }, "boards to buy",
       "not planned: length in row 5 (skirt): is empty or 0; give a value"],
     // By hand: 16 ft less twice nothing.

@@ -17,7 +17,7 @@ test("the ready sheets are the demo's, in the order of the job, and say what the
     ["Cut plan", ["Job", "Layout", "Order", "Fit"]],
     ["Fit", ["Job", "Survey", "Layout", "Order"]],
     ["Takeoff", ["Job", "Layout", "Order", "Cut plan", "Bid"]],
-    ["Bid", ["Job", "Takeoff"]],
+    ["Bid", ["Job", "Layout", "Cut plan", "Takeoff"]],
     ["Quote", ["Job", "Bid"]],
     ["Books", ["Job", "Cut plan", "Bid"]],
     ["Register", ["Books"]],

@@ -2,7 +2,7 @@ import { ALTERNATES } from "../../functions/bid/alternates";
 import { PRICECHANGE } from "../../functions/bid/pricechange";
 import { alternatePieces, changes as changesTable } from "../../functions/tables";
 import { chosen, headingsOf, spillOf, viewOf } from "../result-looks";
-import { asksFor, type Block, DECIMALS, type Entry, lacks, MONEY, type Page, passing, SIGNED_MONEY } from "../sheet-builder";
+import { type Block, DECIMALS, type Entry, lacks, MONEY, type Page, passing, SIGNED_MONEY } from "../sheet-builder";
 import { COSTS_AT, TERMS } from "./bid-places";
 import { call } from "./call";
 import { CUT } from "./cut-plan";
@@ -73,8 +73,10 @@ const notes = (): string =>
 
 const walk = (filling: Filling, bidAt: string): string => {
   const change = call(PRICECHANGE, filling.unit, { before: `${COSTS_AT}#`, after: `${COSTS_AT}#`, terms: TERMS.all, option: CHOSEN });
-  return `=IF(${CHOSEN}="",${asksFor(CHOSEN)},${passing(bidAt, change)})`;
+  return `=IF(${CHOSEN}="","",${passing(bidAt, change)})`;
 };
+
+const walked = (...keys: readonly string[]): string => chosen(PRICECHANGE, `${WALK_AT}#`, ...keys);
 
 const part = (at: string, text: string, columns: number): Block => ({
   at, style: "part", rows: [[text, ...Array.from({ length: columns - 1 }, () => "")]],
@@ -115,8 +117,8 @@ export const alternateBlocks = (filling: Filling, bidAt: string): readonly Block
   ...typedBlocks(filling),
   part(`A${WALK}`, "What changes the price, with this alternate", 13),
   { at: `A${WALK + 1}`, inputs: [1], rows: [["alternate", filling.besides[0]?.[3] ?? ""]] },
-  { at: `A${WALK + 2}`, rows: [[`=${passing(WALK_AT, chosen(PRICECHANGE, `${WALK_AT}#`, "cause", "amount"))}`]] },
-  { at: `D${WALK + 2}`, rows: [[`=IF(${lacks(WALK_AT)},"",${chosen(PRICECHANGE, `${WALK_AT}#`, "item", "note")})`]] },
+  { at: `A${WALK + 2}`, rows: [[`=IF(${CHOSEN}="","none typed",${passing(WALK_AT, walked("cause", "amount"))})`]] },
+  { at: `D${WALK + 2}`, rows: [[`=IF((${CHOSEN}="")+${lacks(WALK_AT)},"",${walked("item", "note")})`]] },
   part("AV7", "Pieces as ALTERNATES reads them", 1),
   { at: PIECES_READ, rows: [[piecesRead()]] },
   part("BD7", "Alternates, in full", 1),

@@ -229,13 +229,51 @@ test("every sheet answers in its first rows, and every answer says what it is in
 });
 
 test("the quote has the price of the bid, what an alternate adds, and not one cost", () => {
-  // By hand: 2,769.51 + 236.80 = 3,006.31; 12 % is 360.76; 3,367.07 / 0.85 = 3,961.26, 312.02 more; 6.5 % of it 257.48, 20.28 more.
+  // By hand: 2,769.51 + 236.80 = 3,006.31; 12 % is 360.76; 3,367.07 / 0.85 = 3,961.26, 312.02 more; 6.5 % of it 257.48, 20.28 more. With
+  // 15 risers 2,769.51 + 95.57 + 69.60 = 2,934.68; 12 % is 352.16; 3,286.84 / 0.85 = 3,866.87, 217.63 more; tax 251.35, 14.15 more.
   expect(book.spill("Quote", "A8")).toEqual([
     ["part", "option", "price", "tax", "total"],
     ["Oak stair (invented job)", "", 3649.24, 237.2, 3886.44],
     ["total", "", 3649.24, 237.2, 3886.44],
     ["white oak", "white oak", 312.02, 20.28, 332.3],
+    ["15 risers", "15 risers", 217.63, 14.15, 231.78],
   ]);
+});
+
+describe("alternates on Bid", () => {
+  // By hand, as the quote above; hours 24.79, and 1.2 more. With 15 risers the rise is 106 1/8 / 15 = 7.075, and under the opening of 123
+  // there are 123 x 7.075 / 10 - 11 1/4 = 75.77, less than the 80 of IRC 2021 R311.7.2. Riser boards: as drawn 14 on one off the rack, one
+  // of 10 ft and two of 16 ft at 98.40; 15 of 37 on that one and two each of 8 and 16 ft at 112; rail 171 1/2, over the 168 of 14 ft.
+  test("each stands with its cost, price, hours, verdict and boards, and the code's verdict is the check's own", () => {
+    expect(book.spill("Bid", "A91")).toEqual([["option", "cost"], ["as drawn", 2769.51], ["white oak", 3006.31], ["15 risers", 2934.68]]);
+    const rounded = (shown: CellValue): CellValue => (typeof shown === "number" ? Number(shown.toFixed(6)) : shown);
+    expect(book.spill("Bid", "D91").map((row) => row.map(rounded))).toEqual([
+      ["price", "add or deduct", "hours"], [3649.24, 0, 24.79], [3961.26, 312.02, 24.79], [3866.87, 217.63, 25.99],
+    ]);
+    const settle = String(cell("Check", "E5"));
+    expect(book.spill("Bid", "G91").flat()).toEqual([
+      "verdict", `✓ none fail; ${settle}`, "as drawn", `✗ fails headroom (R311.7.2); ${settle}`,
+    ]);
+    expect(book.spill("Bid", "J91").flat()).toEqual([
+      "boards to buy", "6: 1 poplar 10 ft, 2 poplar 16 ft, 2 skirt 16 ft, 1 rail 14 ft", "as drawn",
+      "7: 2 poplar 8 ft, 2 poplar 16 ft, 2 skirt 16 ft, 1 rail 16 ft",
+    ]);
+  });
+
+  test("the boards as drawn are those that Cut plan buys", () => {
+    const bought = ["AA8", "AI8"].flatMap((at) => book.spill("Cut plan", at).slice(1));
+    const counts = bought.filter((row) => row[2] !== 0).map((row) => `${String(row[2])} ${String(row[0])}`);
+    expect(String(book.spill("Bid", "J91")[1]?.[0])).toBe(`6: ${counts.join(", ")}`);
+  });
+
+  // By hand: 236.80, and 12 % of 3,006.31 less 332.34; what is left of 312.02 is profit; 20.28 of tax.
+  test("what changes the price walks from the bid to the alternate that is typed", () => {
+    expect(book.spill("Bid", "A116").filter(([, amount]) => amount !== 0)).toEqual([
+      ["cause", "amount"], ["price before", 3649.24], ["new", 236.8], ["overhead", 28.42], ["profit", 46.8], ["price after", 3961.26],
+      ["tax before", 237.2], ["tax", 20.28], ["total after", 4218.74],
+    ]);
+    expect(book.spill("Bid", "D116")[2]).toEqual(["white oak instead of red", ""]);
+  });
 });
 
 test("the ends worth keeping are the ends of the cut list beside them", () => {
