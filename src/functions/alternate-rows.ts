@@ -1,4 +1,4 @@
-import { isBadRow } from "../solver/bad-row";
+import { type BadRow, isBadRow } from "../solver/bad-row";
 import {
   type AlternateBoards,
   type AlternateRow,
@@ -62,9 +62,11 @@ const stairChanges = (rows: readonly TableRow<typeof changes.columns>[], unit: U
   });
 };
 
-/** The pieces as BUY reads them, each with its alternate. */
-const cutAlternates = ({ pieces, stock: sticks, kerf, trim }: GivenToAlternates, unit: Unit): CutAlternates<Failed> | undefined => {
+/** The pieces as BUY reads them, each with its alternate; one as drawn that cannot be read is no fault of an alternate. */
+const cutAlternates = ({ pieces, stock: sticks, kerf, trim }: GivenToAlternates, unit: Unit) => {
   if (pieces === undefined || sticks === undefined) return undefined;
+  const asDrawn = pieces.find((row): row is BadRow<Failed> => isBadRow(row) && String(row.read?.["option"] ?? "") === "");
+  if (asDrawn !== undefined) return asDrawn.bad;
   const { pieces: _none, ...saw } = cuttingJobOf({ pieces: [], stock: sticks, kerf, trim, keep: undefined, unit });
   return {
     saw,
@@ -167,6 +169,7 @@ export const alternateRows = (given: GivenToAlternates, terms: Terms) => {
   const changed = stairChanges(given.changes ?? [], unit);
   if (isFailed(changed)) return changed;
   const cutting = cutAlternates(given, unit);
+  if (isFailed(cutting)) return cutting;
   const rows = alternates<Failed>({
     costs: given.costs, terms, changes: changed,
     ...(stair === undefined ? {} : { stair }),

@@ -105,8 +105,8 @@ test("in millimetres lengths are the stair's, and the answer is the same", () =>
   const lengths = ["total rise", "run", "nosing", "width", "opening", "floor thickness", "handrail height"];
   const stair = [["unit", "mm"], ...STAIR.map(([label, value]) => [label, lengths.includes(String(label)) ? Number(value) * 25.4 : value])];
   const inches = answered("ALTERNATES", COSTS, TERMS, CHANGES, STAIR, "irc-2021", undefined, PIECES, STOCK, 0.5, 0.25);
-  const found = answered("ALTERNATES", COSTS, TERMS, CHANGES, stair, "irc-2021", undefined, metric(PIECES, 1), metric(STOCK, 1), 12.7, 6.35);
-  expect(found).toEqual(inches);
+  const [pieces, stock] = [metric(PIECES, 1), metric(STOCK, 1)];
+  expect(answered("ALTERNATES", COSTS, TERMS, CHANGES, stair, "irc-2021", undefined, pieces, stock, 12.7, 6.35)).toEqual(inches);
 });
 
 const refused = (changed: Readonly<Record<number, unknown>>): unknown => {
@@ -129,9 +129,10 @@ describe("what is no fault of one alternate is refused", () => {
       '#VALUE! amendments, tread depth: read "nine", which is no limit of that kind; write it as CHECK prints it, or none',
     ],
     ["terms", { 1: [["profit of price", 0.5], ["overhead of price", 0.5]] }, /leave nothing for the cost; write less$/],
+    ["a piece as drawn", { 6: [["label", "length"], ["riser", "long"]] }, /^#VALUE! length in row 2 \(riser\): read "long", which is /],
     ["stock", { 7: [["length", "price"], ["long", 9]] }, /^#VALUE! length in row 2: read "long", which is not a length; /],
     ["changes", { 2: [["option", "label", "value"], ["", "risers", 15]] }, "#VALUE! option in row 2 (risers): is empty or 0; give a value"],
-    ["unit", { 10: "mm" }, "#VALUE! unit: is mm, but the stair is in inches; give the stair a row unit with mm, or leave unit out"],
+    ["unit", { 10: "mm" }, "#VALUE! stair: is in inches, but unit is mm; give the stair a row unit with mm, or leave unit out"],
     ["heading", { 2: [["option", "label", "price"], ["15 risers", "risers", 15]] }, /^#VALUE! changes: heading "price" is not read here; /],
   ])("%s", (_, changed, says) => {
     if (typeof says === "string") expect(refused(changed)).toBe(says);

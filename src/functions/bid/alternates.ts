@@ -5,7 +5,7 @@ import { CAUTION } from "../caution";
 import { CODE_PROBLEMS } from "../code-problems";
 import { CUTTING } from "../cutting";
 import { declare, headings } from "../declare";
-import { alternatePieces, amendments, changes, countedCosts, stock, terms as termTable } from "../tables";
+import { alternatePieces, amendments, changes, countedCosts, terms as termTable } from "../tables";
 
 const COSTS = [
   ["part", "item", "quantity", "unit", "cost", "option"],
@@ -116,7 +116,7 @@ export const ALTERNATES = declare({
     },
     "stair-in-inches": {
       cell: "#VALUE!",
-      says: "unit: is mm, but the stair is in inches; give the stair a row unit with mm, or leave unit out",
+      says: "stair: is in inches, but unit is mm; give the stair a row unit with mm, or leave unit out",
     },
   },
   examples: [
@@ -133,7 +133,9 @@ export const ALTERNATES = declare({
         stock: [["label", "length", "price"], ["poplar 8 ft", 96, 18], ["poplar 16 ft", 192, 38]],
       },
       shows: [
-        { option: "as drawn", cost: 1480, price: 1955, addOrDeduct: 0, hours: 10, boardsToBuy: "6: 2 poplar 8 ft, 4 poplar 16 ft", note: "" },
+        {
+          option: "as drawn", cost: 1480, price: 1955, addOrDeduct: 0, hours: 10, boardsToBuy: "6: 2 poplar 8 ft, 4 poplar 16 ft", note: "",
+        },
         {
           option: "white oak", cost: 1716.8, price: 2265, addOrDeduct: 310, hours: 10, verdict: "as drawn", boardsToBuy: "as drawn",
           note: "White oak for red",

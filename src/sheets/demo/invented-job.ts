@@ -73,8 +73,8 @@ const ITEMS = [
 ];
 
 /**
- * Alternates of the invented job: item, cost, kind, option, hours. Of one riser more a blank 54, a return 6.75, 4 ft of cove 4.60, fasteners
- * 0.62, riser boards 13.60 and a rail 16 dearer; 1.2 h at 58.
+ * Alternates of the invented job: item, cost, kind, option, hours. Of one riser more a blank 54, a return 6.75, 4 ft of cove 4.60,
+ * fasteners 0.62, riser boards 13.60 and a rail 16 dearer; 1.2 h at 58.
  */
 const ALTERNATES = [
   ["white oak instead of red", 236.8, "material", "white oak", ""],
