@@ -53,8 +53,8 @@ const stairBlocks = (): Block[] => {
     {
       kind: "text",
       text:
-        "Labels below are only for CHECK, by what it asks them for. The last rows of a check " +
-        "name those that would matter for its code.",
+        "Labels below are only for CHECK, and for ALTERNATES, which checks alike, by what a check asks them for. The last rows of a " +
+        "check name those that would matter for its code.",
     },
     ...LABEL_TOPICS.flatMap((topic): Block[] => [
       { kind: "heading", level: 4, text: `For the check: ${topic}` },
