@@ -13,8 +13,10 @@ import { JOB } from "./job";
 const TITLE_ROW = 90;
 const SHOWN = TITLE_ROW + 1;
 /** Rows for alternates, and for the bid as drawn. */
-const ROWS = 11;
-const NOTES = SHOWN + ROWS + 1;
+const ROWS = 9;
+/** The boards of each, whose words take the width of the lines. */
+const BOARDS = SHOWN + ROWS + 2;
+const NOTES = BOARDS + ROWS + 2;
 const TYPED = NOTES + 2;
 const TYPED_ROWS = 6;
 const FIRST = TYPED + 2;
@@ -111,8 +113,8 @@ export const alternateBlocks = (filling: Filling, bidAt: string): readonly Block
   part(`A${TITLE_ROW}`, `The bid as drawn and its alternates, ${moneyOf(filling)}; stair and boards as on Layout and Cut plan`, 13),
   { at: `A${SHOWN}`, rows: [[`=${passing(ALTERNATES_AT, chosen(ALTERNATES, `${ALTERNATES_AT}#`, "option", "cost"))}`]] },
   { at: `D${SHOWN}`, rows: [[shown("price", "addOrDeduct", "hours")]] },
-  { at: `G${SHOWN}`, rows: [[verdicts()]] },
-  { at: `J${SHOWN}`, rows: [[shown("boardsToBuy")]] },
+  { at: `J${SHOWN}`, rows: [[verdicts()]] },
+  { at: `A${BOARDS}`, rows: [[shown("option", "boardsToBuy")]] },
   { at: `A${NOTES}`, style: "caution", rows: [[notes()]] },
   ...typedBlocks(filling),
   part(`A${WALK}`, "What changes the price, with this alternate", 13),
@@ -133,14 +135,14 @@ export const alternateLooks = ({ unit }: Filling): {
 } => {
   const signed = { addOrDeduct: SIGNED_MONEY, hours: DECIMALS };
   return {
-    verdicts: `G${SHOWN + 1}:G${SHOWN + ROWS}`,
+    verdicts: `J${SHOWN + 1}:J${SHOWN + ROWS}`,
     merged: `A${NOTES}:M${NOTES}`,
     headingRow: SHOWN,
     spills: [
       ...viewOf(ALTERNATES, ["option", "cost"], `A${SHOWN}`, ROWS, unit),
       ...viewOf(ALTERNATES, ["price", "addOrDeduct", "hours"], `D${SHOWN}`, ROWS, unit, signed),
-      ...viewOf(ALTERNATES, ["verdict"], `G${SHOWN}`, ROWS, unit),
-      ...viewOf(ALTERNATES, ["boardsToBuy"], `J${SHOWN}`, ROWS, unit),
+      ...viewOf(ALTERNATES, ["verdict"], `J${SHOWN}`, ROWS, unit),
+      ...viewOf(ALTERNATES, ["option", "boardsToBuy"], `A${BOARDS}`, ROWS, unit),
       ...viewOf(PRICECHANGE, ["cause", "amount"], `A${WALK + 2}`, WALK_ROWS, unit, { amount: MONEY }),
       ...viewOf(PRICECHANGE, ["item", "note"], `D${WALK + 2}`, WALK_ROWS, unit),
       ...spillOf(ALTERNATES, ALTERNATES_AT, ROWS, unit, signed),
