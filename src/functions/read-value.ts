@@ -215,7 +215,11 @@ export const readFlag = (name: string, cell: Given): boolean | Failed => {
 
 /** A name, or a number that serves as one. */
 export const readLabel = (name: string, cell: Given): string | number | Failed => {
-  if (isFailed(cell)) return givenFor(name, cell);
+  if (isFailed(cell)) {
+    const own = givenFor(name, cell);
+    // A sentence of ours begins with what is wrong; another's may name nothing.
+    return own.says.includes(": ") ? own : failed(`${name}: ${own.says}`, own.failed);
+  }
   return typeof cell === "number" ? cell : readText(name, cell);
 };
 
