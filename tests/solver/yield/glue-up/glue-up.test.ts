@@ -147,7 +147,7 @@ const asGlueUp = ({ panels, boards, kerf, joints, least, greatest, strips, isOfO
   },
 });
 
-const TINY = 60;
+const TINY = 40;
 
 describe.each([false, true])("seeded jobs against every glue-up there is; each panel of one board: %s", (isOfOneBoard) => {
   test("the cheapest is found, and what is said of it holds", () => {
@@ -225,7 +225,7 @@ describe("laws", () => {
     { minLength: 1, maxLength: 3 },
   );
   const job = fc.record({ panels, tally: boards });
-  const runs = { numRuns: 12, seed: 7 };
+  const runs = { numRuns: 6, seed: 7 };
   const sumOf = (given: PlainGlueUp) => {
     const rows = answered(given);
     if (isProblem(rows)) return { problem: rows.problem };
