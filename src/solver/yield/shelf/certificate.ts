@@ -1,4 +1,4 @@
-import { type Filling } from "./knapsack";
+import { type Filling } from "./bundles";
 import { type Limits } from "./master";
 import { piecesWanted, type Shelf } from "./shelf";
 

@@ -1,6 +1,7 @@
+import { type Filling } from "./bundles";
 import { provenLeast, wholeUnits, worthSteps } from "./certificate";
 import { type Effort, isSpent } from "./effort";
-import { type Filling, type Knapsack } from "./knapsack";
+import { type Knapsack } from "./knapsack";
 import { type Limits, type LinearAnswer, type Master, type MasterMaker } from "./master";
 import { type Pattern, patternKey } from "./pattern";
 import { piecesWanted, type Shelf, takesKind } from "./shelf";
