@@ -3,6 +3,7 @@ import { type Branched, branched } from "./branching";
 import { provenByWidth } from "./by-width";
 import { wholeUnits, worthSteps } from "./certificate";
 import { coarsened } from "./coarse-shelf";
+import { counted } from "./counted";
 import { columnsGenerated, meetsLinearCost } from "./column-generation";
 import { type Candidate, candidateOf, cheaper, DIVE_RULES, dived, fullestPlans } from "./dive";
 import { type Effort, isSpent, withShare } from "./effort";
@@ -25,6 +26,8 @@ const ROOT_SHARE = 0.7;
 const DIVE_SHARE = 0.35;
 /** Pieces up to which a stock of several kinds is branched on. */
 const MOST_BRANCHED = 400;
+/** Kinds of stick up to which their numbers are gone through. */
+const MOST_COUNTED = 10;
 /** Pieces up to which plans of equal cost are compared, the steps for it, and the effort a part of a job must have for it. */
 const MOST_COMPARED = 60;
 const TIES_EFFORT = 300_000;
@@ -77,7 +80,9 @@ const linearly = (shelf: Shelf, knapsack: Knapsack, engine: Engine, effort: Effo
     ? atRoot
     : pieces > MOST_BRANCHED
       ? searchedAtRoot(shelf, knapsack, engine, effort, root, atRoot)
-      : branched(shelf, root, knapsack, masterOf, searchWhole, best, effort);
+      : shelf.sticks.length > 1 && shelf.sticks.length <= MOST_COUNTED
+        ? counted(shelf, root, knapsack, masterOf, searchWhole, best, effort)
+        : branched(shelf, root, knapsack, masterOf, searchWhole, best, effort);
   const cuts = finished(shelf, proven.best);
   if (cuts === undefined || !isCompared) return { ...proven, cuts };
   const wanted = shelf.kinds.map((kind) => kind.wanted);
