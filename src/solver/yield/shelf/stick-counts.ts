@@ -18,10 +18,22 @@ export const countLaw = (shelf: Shelf, worth: readonly number[], held: readonly 
   needed: worth.reduce((sum, each, kind) => sum + each * shelf.kinds[kind]!.wanted, 0),
 });
 
-/** How many sticks of each kind, and what they cost. */
+/** How many sticks of each kind, and what they come to. */
 export interface Counts {
-  readonly cost: number;
+  readonly sum: number;
   readonly counts: readonly number[];
+}
+
+/** Which numbers of sticks are asked for. */
+export interface Asked {
+  /** What is to be least in all: for each kind of stick what one comes to; and what all have to stay below. */
+  readonly price: readonly number[];
+  readonly below: number;
+  /** What all may cost besides. */
+  readonly cash?: { readonly price: readonly number[]; readonly most: number };
+  readonly laws: readonly CountLaw[];
+  /** Numbers that give no plan, and so nothing within them does. */
+  readonly without: readonly (readonly number[])[];
 }
 
 /** Steps of one look, and of one law in it. */
@@ -30,77 +42,82 @@ const LAW_STEPS = 3;
 /** Keeps a quotient on the safe side of its rounding. */
 const SAFE_SHARE = 1 - 1e-12;
 
-/** A stick kind that costs something: what it holds by each law, and the least a unit of worth costs in the kinds after it. */
-interface Paid {
+/** A stick kind that comes to something: what it holds by each law, and the least that a unit of worth comes to in the kinds after it. */
+interface Counted {
   readonly stick: number;
   readonly price: number;
+  readonly cash: number;
   readonly available: number;
   readonly held: Float64Array;
   readonly rateAfter: Float64Array;
+  readonly cashAfter: Float64Array;
 }
 
 interface Search {
-  readonly paid: readonly Paid[];
+  readonly counted: readonly Counted[];
   readonly without: readonly (readonly number[])[];
   readonly counts: number[];
   /** What is still needed by each law when so many kinds of stick are counted. */
   readonly needed: readonly Float64Array[];
+  readonly mostCash: number;
   readonly effort: Effort;
-  /** Only counts that cost less are wanted. */
+  /** Only numbers that come to less are wanted. */
   below: number;
   found?: Counts;
 }
 
 /** Dearest first: they come in small numbers, and the cheap ones fill up. */
-const paidOf = ({ sticks }: Shelf, laws: readonly CountLaw[]): Paid[] => {
-  const ordered = [...sticks.keys()]
-    .filter((stick) => sticks[stick]!.price > 0)
-    .sort((a, b) => sticks[b]!.price - sticks[a]!.price || a - b);
+const countedOf = ({ sticks }: Shelf, { price, cash, laws }: Asked): Counted[] => {
+  const ordered = [...sticks.keys()].filter((stick) => price[stick]! > 0).sort((a, b) => price[a]! - price[b]! || b - a);
   let rateAfter = new Float64Array(laws.length).fill(Infinity);
-  const paid: Paid[] = [];
-  for (const stick of ordered.reverse()) {
-    const { price, available } = sticks[stick]!;
+  let cashAfter = rateAfter;
+  const counted: Counted[] = [];
+  for (const stick of ordered) {
+    const paid = cash?.price[stick] ?? 0;
     const held = Float64Array.from(laws, (law) => law.held[stick]!);
-    paid.unshift({ stick, price, available, held, rateAfter });
-    rateAfter = rateAfter.map((rate, law) => Math.min(rate, held[law]! > 0 ? price / held[law]! : Infinity));
+    counted.unshift({ stick, price: price[stick]!, cash: paid, available: sticks[stick]!.available, held, rateAfter, cashAfter });
+    const better = (rates: Float64Array, each: number): Float64Array<ArrayBuffer> =>
+      rates.map((rate, law) => Math.min(rate, held[law]! > 0 ? each / held[law]! : Infinity)) as Float64Array<ArrayBuffer>;
+    rateAfter = better(rateAfter, price[stick]!);
+    cashAfter = better(cashAfter, paid);
   }
-  return paid;
+  return counted;
 };
 
-/** The least that what is needed costs in sticks of later kinds: the dearest law counts. */
+/** The least that what is needed comes to in sticks of later kinds: the dearest law counts. */
 const leastAfter = (needed: Float64Array, rate: Float64Array): number => {
   let least = 0;
   for (let law = 0; law < needed.length; law += 1) if (needed[law]! > 0) least = Math.max(least, needed[law]! * rate[law]!);
   return least * SAFE_SHARE;
 };
 
-const take = (search: Search, cost: number): void => {
-  const { paid, without, counts, needed } = search;
-  if (cost >= search.below || needed[paid.length]!.some((each) => each > 0)) return;
+const take = (search: Search, sum: number): void => {
+  const { counted, without, counts, needed } = search;
+  if (sum >= search.below || needed[counted.length]!.some((each) => each > 0)) return;
   if (without.some((each) => counts.every((count, stick) => count <= each[stick]!))) return;
-  search.below = cost;
-  search.found = { cost, counts: [...counts] };
+  search.below = sum;
+  search.found = { sum, counts: [...counts] };
 };
 
-const visit = (search: Search, depth: number, cost: number): void => {
-  const { paid, counts, needed, effort } = search;
-  const each = paid[depth];
-  if (each === undefined) return take(search, cost);
-  const now = needed[depth]!;
+const visit = (search: Search, depth: number, sum: number, cash: number): void => {
+  const { counted, counts, needed, mostCash, effort } = search;
+  const each = counted[depth];
+  if (each === undefined) return take(search, sum);
   const next = needed[depth + 1]!;
-  next.set(now);
+  next.set(needed[depth]!);
   let wasNear = false;
   for (let count = 0; count <= each.available && !isSpent(effort); count += 1) {
-    const here = cost + count * each.price;
+    const here = sum + count * each.price;
+    const paid = cash + count * each.cash;
     effort.left -= LOOK_STEPS + LAW_STEPS * next.length;
-    if (here >= search.below) break;
+    if (here >= search.below || paid > mostCash) break;
+    const isNear = here + leastAfter(next, each.rateAfter) <= search.below - 1 && paid + leastAfter(next, each.cashAfter) <= mostCash;
     // what is needed falls and what is spent rises: once it was near enough and is no more, it is never again
-    const isNear = here + leastAfter(next, each.rateAfter) <= search.below - 1;
     if (wasNear && !isNear) break;
     wasNear = isNear;
     if (isNear) {
       counts[each.stick] = count;
-      visit(search, depth + 1, here);
+      visit(search, depth + 1, here, paid);
     }
     for (let law = 0; law < next.length; law += 1) next[law]! -= each.held[law]!;
   }
@@ -108,17 +125,16 @@ const visit = (search: Search, depth: number, cost: number): void => {
 };
 
 /**
- * The cheapest numbers of sticks below a cost that keep every law and are not within those of `without`, which give no plan. Sticks that
- * cost nothing are all there. Nothing where there are none, or where the effort was spent.
+ * The least numbers of sticks that keep every law. Sticks that come to nothing are all there. Nothing where there are none, or where the
+ * effort was spent.
  */
-export const cheapestCounts = (
-  shelf: Shelf, laws: readonly CountLaw[], without: readonly (readonly number[])[], below: number, effort: Effort,
-): Counts | undefined => {
-  const paid = paidOf(shelf, laws);
-  const counts = shelf.sticks.map(({ price, available }) => (price === 0 ? available : 0));
+export const leastCounts = (shelf: Shelf, asked: Asked, effort: Effort): Counts | undefined => {
+  const { price, below, cash, laws, without } = asked;
+  const counted = countedOf(shelf, asked);
+  const counts = shelf.sticks.map(({ available }, stick) => (price[stick] === 0 ? available : 0));
   const first = Float64Array.from(laws, ({ needed, held }) => counts.reduce((sum, count, stick) => sum - count * held[stick]!, needed));
-  const needed = [first, ...paid.map(() => new Float64Array(laws.length))];
-  const search: Search = { paid, without, counts, needed, effort, below };
-  visit(search, 0, 0);
+  const needed = [first, ...counted.map(() => new Float64Array(laws.length))];
+  const search: Search = { counted, without, counts, needed, mostCash: cash?.most ?? Infinity, effort, below };
+  visit(search, 0, 0, 0);
   return search.found;
 };

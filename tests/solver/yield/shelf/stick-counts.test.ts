@@ -1,4 +1,4 @@
-import { cheapestCounts, type CountLaw } from "../../../../src/solver/yield/shelf/stick-counts";
+import { leastCounts, type CountLaw } from "../../../../src/solver/yield/shelf/stick-counts";
 import { areAllDear } from "../counts-checker";
 import { seeded } from "../job";
 import { seededShelves } from "./shelves";
@@ -23,8 +23,8 @@ test("300 seeded shelves: the cheapest numbers of sticks are those of all there 
     const costOf = (counts: readonly number[]): number => counts.reduce((sum, count, stick) => sum + count * price[stick]!, 0);
     const kept = everyCounts(shelf.sticks.map(({ available }) => available)).filter(isKept);
     const least = Math.min(...kept.map(costOf));
-    const answer = cheapestCounts(shelf, laws, [], 1_000, { left: Infinity });
-    expect(answer?.cost ?? Infinity).toBe(least);
+    const answer = leastCounts(shelf, { price, below: 1_000, laws, without: [] }, { left: Infinity });
+    expect(answer?.sum ?? Infinity).toBe(least);
     const most = shelf.sticks.map(({ available }) => available);
     const checked = laws.map(({ held, needed }) => ({ held, needed: BigInt(needed) }));
     const isDear = (claimed: number): boolean => areAllDear(price.map(BigInt), most, checked, BigInt(claimed));
@@ -34,8 +34,8 @@ test("300 seeded shelves: the cheapest numbers of sticks are those of all there 
     expect([isKept(answer.counts), costOf(answer.counts), isDear(least + 1)]).toEqual([true, least, false]);
     // the next ones where these give no plan: any that are not within them
     const others = kept.filter((counts) => counts.some((count, stick) => count > answer.counts[stick]!));
-    const next = cheapestCounts(shelf, laws, [answer.counts], 1_000, { left: Infinity });
-    expect(next?.cost ?? Infinity).toBe(Math.min(...others.map(costOf)));
+    const next = leastCounts(shelf, { price, below: 1_000, laws, without: [answer.counts] }, { left: Infinity });
+    expect(next?.sum ?? Infinity).toBe(Math.min(...others.map(costOf)));
   }
   // counted, so that the test cannot pass by meeting no shelf that has enough
   expect(found).toBeGreaterThan(100);
