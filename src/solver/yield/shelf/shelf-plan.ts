@@ -4,14 +4,15 @@ import { wholeUnits, worthSteps } from "./certificate";
 import { coarsened } from "./coarse-shelf";
 import { columnsGenerated, type Generated, meetsLinearCost } from "./column-generation";
 import { preferredByCounts } from "./count-ties";
-import { counted, countGround } from "./counted";
+import { counted, type CountGround, countGround } from "./counted";
 import { type Candidate, candidateOf, cheaper, DIVE_RULES, dived, fullestPlans } from "./dive";
-import { type Effort, isSpent, withShare } from "./effort";
+import { type Effort, withShare } from "./effort";
 import { type Engine } from "./engine";
 import { downsized, handPlan, quickHandPlan } from "./hand-plan";
 import { type Knapsack, knapsackOf } from "./knapsack";
 import { MOST_STICKS, planOfMany } from "./many-sticks";
 import { wholeShelf } from "./master";
+import { FEW_KINDS, planOfMerged } from "./merged-kinds";
 import { inCuttingOrder, isPreferred, lengthPrices } from "./merit";
 import { weighedBy } from "./near-patterns";
 import { cutsOf } from "./pattern";
@@ -29,14 +30,19 @@ const MOST_BRANCHED = 400;
 /** Kinds of stick up to which, for so many pieces, their numbers are gone through, and the share of the effort for it. */
 const MOST_COUNTED = 10;
 const COUNTED_SHARE = 0.6;
+/** Pieces up to which that comes before dives. */
+const MOST_AT_ONCE = 60;
 /** Pieces up to which plans of equal cost are compared, the steps for it, and the effort a part of a job must have for it. */
 const MOST_COMPARED = 60;
 const TIES_EFFORT = 300_000;
 const COUNT_TIES_EFFORT = 2_000_000;
 const COMPARED_FROM = 1_500_000;
 
-/** Kinds beyond which the dense linear program is too slow. */
-const MOST_KINDS = 200;
+/** Steps that a linear program takes for each triple of its kinds: where there are fewer left, it is one of merged kinds. */
+const KIND_STEPS = 20;
+/** Kinds from which a plan of merged kinds comes first, and the share of the effort for it. */
+const MERGED_FROM = 80;
+const MERGED_SHARE = 0.55;
 
 const isCountable = (shelf: Shelf): boolean =>
   shelf.sticks.length > 1 && shelf.sticks.length <= MOST_COUNTED && piecesWanted(shelf) <= MOST_BRANCHED;
@@ -74,35 +80,59 @@ const rooted = (shelf: Shelf, knapsack: Knapsack, { masterOf }: Engine, effort: 
 /** No plan can be cheaper, or none exists. */
 const isClosed = ({ best, proven }: Branched): boolean => (best?.cost ?? Infinity) <= proven;
 
-/** Fullest sticks and dives, then branches or a search of the whole. */
-const branchedOn = (
-  shelf: Shelf, knapsack: Knapsack, engine: Engine, effort: Effort, { root, coarse }: Rooted, start: Branched,
-): Branched => {
-  const { masterOf, searchWhole } = engine;
+/** The cheapest plan by fullest sticks and dives. */
+const divedFrom = (
+  shelf: Shelf, knapsack: Knapsack, { masterOf }: Engine, effort: Effort, { root, coarse }: Rooted, start: Candidate | undefined,
+): Candidate | undefined => {
   const least = wholeUnits(root.least, worthSteps(shelf));
-  const isDone = (): boolean => best !== undefined && best.cost <= least;
-  let best = cheaper(start.best, fullestPlans(shelf, knapsack, root.worth, start.best?.cost ?? Infinity, effort));
+  let best = cheaper(start, fullestPlans(shelf, knapsack, root.worth, start?.cost ?? Infinity, effort));
   for (const rule of DIVE_RULES) {
-    if (isDone()) break;
+    if (best !== undefined && best.cost <= least) break;
     best = withShare(effort, effort.left * DIVE_SHARE, (share) =>
       coarse === undefined
         ? dived(shelf, root, knapsack, masterOf, best, least, rule, share)
         : dived(coarse.shelf, coarse.rough, coarse.knapsack, masterOf, best, least, rule, share),
     );
   }
-  const bound = Math.min(least, best?.cost ?? Infinity);
-  const atRoot: Branched = { best, certified: bound, proven: bound, proof: { by: "worth", worth: root.worth, isSearched: false } };
-  if (isDone()) return atRoot;
-  return piecesWanted(shelf) > MOST_BRANCHED
-    ? searchedAtRoot(shelf, knapsack, engine, effort, root, atRoot)
-    : branched(shelf, root, knapsack, masterOf, searchWhole, best, effort);
+  return best;
+};
+
+/** What the linear plan alone proves of the cheapest plan so far. */
+const atRoot = (shelf: Shelf, { worth, least }: Pick<Generated, "worth" | "least">, best: Candidate | undefined): Branched => {
+  const bound = Math.min(wholeUnits(least, worthSteps(shelf)), best?.cost ?? Infinity);
+  return { best, certified: bound, proven: bound, proof: { by: "worth", worth, isSearched: false } };
 };
 
 /** The plan that is proven to be nearer the least cost; both are of the same shelf. */
 const better = (one: Branched, other: Branched): Branched => {
   const best = cheaper(one.best, other.best);
   const bound = one.proven > other.proven || (one.proven === other.proven && one.certified >= other.certified) ? one : other;
-  return { ...bound, best };
+  const most = best?.cost ?? Infinity;
+  return { ...bound, best, certified: Math.min(bound.certified, most), proven: Math.min(bound.proven, most) };
+};
+
+/** The search of a shelf: small ones by numbers of sticks at once, then by dives, numbers of sticks, branches or a search of the whole. */
+const searchedFrom = (
+  shelf: Shelf, knapsack: Knapsack, engine: Engine, effort: Effort, first: Rooted, ground: CountGround | undefined,
+  byHand: Candidate | undefined,
+): Branched => {
+  const { root } = first;
+  let found = atRoot(shelf, root, byHand);
+  const count = (share: number): void => {
+    if (ground === undefined || isClosed(found)) return;
+    found = better(found, withShare(effort, effort.left * share, (granted) => counted(ground, root, found.best, granted)));
+  };
+  if (piecesWanted(shelf) <= MOST_AT_ONCE) count(COUNTED_SHARE);
+  if (isClosed(found)) return found;
+  found = better(found, atRoot(shelf, root, divedFrom(shelf, knapsack, engine, effort, first, found.best)));
+  count(COUNTED_SHARE);
+  if (isClosed(found)) return found;
+  return better(
+    found,
+    piecesWanted(shelf) > MOST_BRANCHED
+      ? searchedAtRoot(shelf, knapsack, engine, effort, root, atRoot(shelf, root, found.best))
+      : branched(shelf, root, knapsack, engine.masterOf, engine.searchWhole, found.best, effort),
+  );
 };
 
 /** The plan of a shelf that is not too large for a linear program. */
@@ -110,12 +140,8 @@ const linearly = (shelf: Shelf, knapsack: Knapsack, engine: Engine, effort: Effo
   const isCompared = effort.left >= COMPARED_FROM && piecesWanted(shelf) <= MOST_COMPARED;
   const first = rooted(shelf, knapsack, engine, effort, byHand);
   const { root } = first;
-  const bound = Math.min(wholeUnits(root.least, worthSteps(shelf)), byHand?.cost ?? Infinity);
-  let found: Branched = { best: byHand, certified: bound, proven: bound, proof: { by: "worth", worth: root.worth, isSearched: false } };
   const ground = isCountable(shelf) ? countGround(shelf, root, knapsack, engine, byHand, effort) : undefined;
-  if (ground !== undefined && !isClosed(found))
-    found = withShare(effort, effort.left * COUNTED_SHARE, (share) => counted(ground, root, found.best, share));
-  if (!isClosed(found)) found = better(found, branchedOn(shelf, knapsack, engine, effort, first, found));
+  const found = searchedFrom(shelf, knapsack, engine, effort, first, ground, byHand);
   const cuts = finished(shelf, found.best);
   if (cuts === undefined || !isCompared) return { ...found, cuts };
   const byCounts = ground === undefined ? cuts : preferredByCounts(ground, cuts, { left: COUNT_TIES_EFFORT });
@@ -133,13 +159,23 @@ const cheapestPlan = (shelf: Shelf, engine: Engine, effort: Effort): ShelfPlan =
 };
 
 const planOfFew = (shelf: Shelf, engine: Engine, effort: Effort): ShelfPlan => {
-  const byHand = candidateOf(shelf, isCountable(shelf) ? quickHandPlan(shelf) : handPlan(shelf, effort));
+  const isTooLarge = (): boolean => KIND_STEPS * shelf.kinds.length ** 3 > effort.left;
+  const isMerged = shelf.kinds.length > FEW_KINDS && ((shelf.kinds.length >= MERGED_FROM && shelf.sticks.length > 1) || isTooLarge());
+  const merged = isMerged
+    ? withShare(effort, isTooLarge() ? effort.left : effort.left * MERGED_SHARE, (share) =>
+        planOfMerged(shelf, engine, share, (few, granted) => planOfFew(few, engine, granted)),
+      )
+    : undefined;
+  const isProven = merged?.cuts !== undefined && outlay(shelf, merged.cuts).cash === merged.proven;
+  if (merged !== undefined && (isTooLarge() || isProven)) return merged;
+  const isQuick = isCountable(shelf) && piecesWanted(shelf) <= MOST_AT_ONCE;
+  const byHand = candidateOf(shelf, merged === undefined ? (isQuick ? quickHandPlan(shelf) : handPlan(shelf, effort)) : merged.cuts);
   const knapsack = knapsackOf(shelf);
-  if (knapsack !== undefined && shelf.kinds.length <= MOST_KINDS && !isSpent(effort))
-    return linearly(shelf, knapsack, engine, effort, byHand);
-  const { worth, least } = provenByWidth(shelf);
-  const bound = Math.min(wholeUnits(least, worthSteps(shelf)), byHand?.cost ?? Infinity);
-  return { cuts: finished(shelf, byHand), certified: bound, proven: bound, proof: { by: "worth", worth, isSearched: false } };
+  const plan =
+    knapsack === undefined || effort.left <= 0
+      ? { ...atRoot(shelf, provenByWidth(shelf), byHand), cuts: finished(shelf, byHand) }
+      : linearly(shelf, knapsack, engine, effort, byHand);
+  return merged === undefined || plan.proven >= merged.proven ? plan : { ...merged, cuts: plan.cuts };
 };
 
 /** Sticks that cost nothing as if they cost their new length, and a little each. */
