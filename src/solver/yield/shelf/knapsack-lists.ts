@@ -3,7 +3,7 @@ import { type Effort } from "./effort";
 import { type Shelf } from "./shelf";
 
 /** Steps of one state, in steps of one cell of the table. */
-const STATE_STEPS = 6;
+const STATE_STEPS = 8;
 /** A list is given up where it has more states than this share of the widths, or took more looks than this share of the table's cells. */
 const MOST_STATES = 1 / 3;
 const MOST_LOOKS = 1 / 4;

@@ -15,8 +15,8 @@ const STALLED = 300;
 
 /** Steps of a pivot for each row besides those for each entry that changes, of a fresh inverse for each triple of rows, and of the look at
  * one pattern. */
-const ROW_STEPS = 20;
-const ENTRY_STEPS = 2;
+const ROW_STEPS = 30;
+const ENTRY_STEPS = 3;
 const FRESH_STEPS = 1;
 const PATTERN_STEPS = 12;
 
