@@ -58,7 +58,7 @@ const MOST_PARTS = 200;
  * Rows of both tables up to which all of the effort is spent, and the least share that more of them leave; parts up to which it is. Rows
  * are read and laid out besides, and each part is begun anew, which the steps of the search do not count.
  */
-const ROWS_AT_FULL_EFFORT = 60;
+const ROWS_AT_FULL_EFFORT = 80;
 const LEAST_SHARE = 0.2;
 const PARTS_AT_FULL_EFFORT = 50;
 

@@ -1,6 +1,6 @@
 import type { CuttingJob } from "../../../src/solver/yield/cutting-job";
 import { cuttingJob } from "../../solver/yield/job";
-import { carpenterJob, estimatorJob, type GeneratedJob } from "./generated-jobs";
+import { carpenterJob, estimatorJob, type GeneratedJob, measuredJobs } from "./generated-jobs";
 import { instancesOf } from "./instances";
 
 /** A job that is measured, with the cents between which its least cost is published to lie. */
@@ -21,18 +21,28 @@ export interface Sample {
   readonly most: number;
 }
 
-/** The generated lengths are whole 64ths of an inch. */
-const MARKS_PER_INCH = 64;
+/** The generated lengths are whole marks. */
+const MARKS = { in: 64, mm: 10 } as const;
 
-const inInches = ({ kerf, trim, pieces, stock }: GeneratedJob): CuttingJob =>
+const inUnits = ({ unit, kerf, trim, pieces, stock }: GeneratedJob): CuttingJob =>
   cuttingJob({
-    kerf: kerf / MARKS_PER_INCH,
-    trim: trim / MARKS_PER_INCH,
-    pieces: pieces.map(({ length, quantity }) => ({ length: length / MARKS_PER_INCH, quantity })),
-    stock: stock.map((stick) => ({ ...stick, length: stick.length / MARKS_PER_INCH })),
+    unit,
+    kerf: kerf / MARKS[unit],
+    trim: trim / MARKS[unit],
+    pieces: pieces.map(({ length, quantity }) => ({ length: length / MARKS[unit], quantity })),
+    stock: stock.map((stick) => ({ ...stick, length: stick.length / MARKS[unit] })),
   });
 
-const GENERATED: Readonly<Record<string, (number: number) => GeneratedJob>> = { carpenter: carpenterJob, estimator: estimatorJob };
+const GENERATED: Readonly<Record<string, (number: number) => GeneratedJob>> = {
+  carpenter: carpenterJob,
+  estimator: estimatorJob,
+  "30 lengths, in": measuredJobs("in", 30),
+  "30 lengths, mm": measuredJobs("mm", 30),
+  "120 lengths, in": measuredJobs("in", 120),
+  "120 lengths, mm": measuredJobs("mm", 120),
+  "260 lengths, in": measuredJobs("in", 260),
+  "260 lengths, mm": measuredJobs("mm", 260),
+};
 
 /** The jobs of a sample, in their order. */
 export const benchJobs = ({ set, folder, every, most }: Sample): BenchJob[] => {
@@ -46,6 +56,6 @@ export const benchJobs = ({ set, folder, every, most }: Sample): BenchJob[] => {
   if (generated === undefined) throw new Error(`there are no generated jobs called ${set}`);
   return Array.from({ length: most }, (_, index) => {
     const job = generated(1 + index * every);
-    return { name: job.name, job: inInches(job), least: 0, most: Infinity };
+    return { name: job.name, job: inUnits(job), least: 0, most: Infinity };
   });
 };

@@ -1,9 +1,10 @@
 /**
  * Cutting jobs of the trade's sizes, invented and seeded, for the yield benchmark. They do not change: figures of different days
- * are figures of the same jobs. Lengths are whole 64ths of an inch, prices whole cents.
+ * are figures of the same jobs. Lengths are whole marks of the unit, 64ths of an inch or tenths of a millimetre; prices whole cents.
  */
 export interface GeneratedJob {
   readonly name: string;
+  readonly unit: "in" | "mm";
   readonly kerf: number;
   /** Off each end of every stick. */
   readonly trim: number;
@@ -22,6 +23,7 @@ const CARPENTER_PIECES = 30;
 const ESTIMATOR_SEED = 83_000;
 const ESTIMATOR_PIECES = 2_000;
 const ESTIMATOR_LENGTHS = 60;
+const MEASURED_SEED = 9_000;
 
 /** Numbers of [0, 1) in one fixed order (mulberry32, public domain, from memory). */
 const draws = (seed: number): (() => number) => {
@@ -80,7 +82,7 @@ export const carpenterJob = (number: number): GeneratedJob => {
   const stock = offered.map((each) => bought(draw, each, centsPerFoot));
   const lengths = Array.from({ length: wholeOf(draw, 5, 14) }, () => partLength(draw, [30, 18], [8, 24], [50, 45]));
   const pieces = Array.from({ length: CARPENTER_PIECES }, () => lengths[wholeOf(draw, 0, lengths.length)]!);
-  return { name: `carpenter ${number}`, kerf: KERF, trim: TRIM, pieces: counted(pieces), stock };
+  return { name: `carpenter ${number}`, unit: "in", kerf: KERF, trim: TRIM, pieces: counted(pieces), stock };
 };
 
 /**
@@ -111,5 +113,49 @@ export const estimatorJob = (number: number): GeneratedJob => {
     left -= quantity;
     return { length, quantity };
   });
-  return { name: `estimator ${number}`, kerf: KERF, trim: TRIM, pieces, stock: isShort ? [...short, ...offcuts] : sold };
+  return { name: `estimator ${number}`, unit: "in", kerf: KERF, trim: TRIM, pieces, stock: isShort ? [...short, ...offcuts] : sold };
 };
+
+/** What is read off a tape, in its marks: how many an inch has, the kerf, the trim, and the lengths sold with their feet. */
+interface Tape {
+  readonly unit: GeneratedJob["unit"];
+  readonly inch: number;
+  readonly kerf: number;
+  readonly trim: number;
+  readonly sold: readonly { readonly length: number; readonly feet: number }[];
+}
+
+const TAPES: Readonly<Record<GeneratedJob["unit"], Tape>> = {
+  in: { unit: "in", inch: INCH, kerf: KERF, trim: TRIM, sold: [8, 10, 12, 14, 16].map((feet) => ({ length: feet * FOOT, feet })) },
+  mm: {
+    unit: "mm",
+    inch: 254,
+    kerf: 32,
+    trim: 60,
+    sold: [2.4, 3, 3.6, 4.2, 4.8].map((metres) => ({ length: Math.round(metres * 10_000), feet: metres / 0.3048 })),
+  },
+};
+
+/** Steps between walls, measured one by one and no two alike: treads 1 1/4 in longer than risers, walls that wander from step to step. */
+const measuredJob = (unit: GeneratedJob["unit"], count: number, number: number): GeneratedJob => {
+  const { inch, kerf, trim, sold } = TAPES[unit];
+  const draw = draws(MEASURED_SEED + 100 * count + number);
+  const centsPerFoot = wholeOf(draw, 180, 1_080);
+  const some = sold.filter(() => draw() < 0.8);
+  const stock = (some.length < 2 ? [sold[0]!, sold[2]!] : some).map(({ length, feet }) => ({
+    length, cents: priceOf(draw, feet, centsPerFoot), available: Infinity, owned: false,
+  }));
+  let between = 34 + 10 * draw();
+  const lengths = new Set<number>();
+  for (let step = 0; lengths.size < count; step += 1) {
+    // another stair every thirty pieces
+    between = step % CARPENTER_PIECES === 0 ? 34 + 10 * draw() : between + 0.25 * (draw() - 0.5);
+    lengths.add(Math.round((between + (step % 2 === 0 ? 1.25 : 0) + 0.2 * (draw() - 0.5)) * inch));
+  }
+  return { name: `measured ${count} ${unit} ${number}`, unit, kerf, trim, pieces: counted([...lengths]), stock };
+};
+
+export const measuredJobs =
+  (unit: GeneratedJob["unit"], count: number) =>
+  (number: number): GeneratedJob =>
+    measuredJob(unit, count, number);

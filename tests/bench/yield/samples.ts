@@ -4,6 +4,8 @@ import type { Measurement } from "./measured-here";
 import type { Options } from "./options";
 
 const ESTIMATOR_JOBS = 20;
+/** Jobs in which no two pieces are alike, by how many pieces there are. */
+const MEASURED_JOBS = [[30, 30], [120, 8], [260, 5]] as const;
 /** Jobs of the study. */
 const STUDIED_JOBS = 60;
 /** Seconds that a sample is given in the side-by-side, by each method. */
@@ -21,6 +23,9 @@ export const cellSamples = (options: Options): Measurement[] => {
   return [
     { sample: { set: "carpenter", every: 1, most: jobs } },
     { sample: { set: "estimator", every: 1, most: isQuick ? 2 : ESTIMATOR_JOBS } },
+    ...MEASURED_JOBS.flatMap(([count, most]) =>
+      ["in", "mm"].map((unit) => ({ sample: { set: `${count} lengths, ${unit}`, every: 1, most: isQuick ? 2 : most } })),
+    ),
     ...measuredSets(options).map((set) => ({ sample: { ...set, every: isQuick ? 10 : 1, most: Infinity } })),
   ];
 };

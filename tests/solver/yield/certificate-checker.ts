@@ -1,6 +1,7 @@
 import type { CuttingJob } from "../../../src/solver/yield/cutting-job";
 import type { CuttingPlan, GroupProof } from "../../../src/solver/yield/cutting-plan";
 import { down, MARK, up, whole } from "./checker-numbers";
+import { areAllDear } from "./counts-checker";
 
 type Proof = GroupProof["proof"];
 
@@ -12,10 +13,27 @@ const isTaken = (job: CuttingJob, stock: number, piece: number): boolean =>
     return asked === undefined || (given !== undefined && whole(given) >= whole(asked));
   });
 
+/** The most worth that a stick of some length holds of the pieces it takes, by a table over the longest stick, copy by copy. */
+const heldTable = (
+  longest: number, width: readonly number[], wanted: readonly number[], taken: readonly boolean[], worth: readonly number[],
+): Float64Array => {
+  const held = new Float64Array(longest + 1);
+  for (const [kind, wide] of width.entries()) {
+    if (!taken[kind]!) continue;
+    for (let copy = 0; copy < wanted[kind]! && copy * wide < held.length; copy += 1) {
+      for (let room = held.length - 1; room >= wide; room -= 1) {
+        const now = held[room - wide]! + worth[kind]!;
+        if (now > held[room]!) held[room] = now;
+      }
+    }
+  }
+  return held;
+};
+
 /**
- * The least cost in units of money that a proof proves, by one table over the longest stick for each of its branches; no linear program.
+ * The least cost in units of money that a proof proves, up to what is claimed, by tables over the longest stick; no linear program.
  */
-const provenUnits = (job: CuttingJob, { pieceRows, stockRows, unit, steps, proof }: GroupProof): bigint => {
+const provenUnits = (job: CuttingJob, { pieceRows, stockRows, unit, steps, proof }: GroupProof, claimed: bigint): bigint => {
   const mark = MARK[job.unit];
   const kerf = up(whole(job.kerf), mark);
   const width = pieceRows.map(([row]) => Number((up(whole(job.pieces[row!]!.length), mark) + kerf) / mark));
@@ -27,32 +45,31 @@ const provenUnits = (job: CuttingJob, { pieceRows, stockRows, unit, steps, proof
   const price = stockRows.map(([row]) => whole(job.stock[row!]!.price) / whole(unit));
   const most = stockRows.map((rows) => Math.min(pieces, rows.reduce((sum, row) => sum + job.stock[row]!.available, 0)));
   const takes = stockRows.map(([row]) => pieceRows.map(([piece]) => isTaken(job, row!, piece!)));
+  const heldBy = (worth: readonly number[]): number[] => {
+    const tables = new Map<string, Float64Array>();
+    return holds.map((room, stick) => {
+      const taken = takes[stick]!;
+      const table = tables.get(taken.join()) ?? heldTable(Math.max(...holds), width, wanted, taken, worth);
+      tables.set(taken.join(), table);
+      return table[room]!;
+    });
+  };
+  const neededBy = (worth: readonly number[]): bigint =>
+    wanted.reduce((sum, count, kind) => sum + BigInt(count) * BigInt(worth[kind]!), 0n);
   const branch = (part: Proof, least: readonly number[], limit: readonly number[]): bigint => {
     if (part.by === "branch") {
       const upTo = branch(part.upTo, least, limit.map((each, stick) => (stick === part.stick ? Math.min(each, part.atMost) : each)));
       const over = branch(part.over, least.map((each, stick) => (stick === part.stick ? Math.max(each, part.atMost + 1) : each)), limit);
       return upTo < over ? upTo : over;
     }
-    const tables = new Map<string, Float64Array>();
-    const tableOf = (taken: readonly boolean[]): Float64Array => {
-      const known = tables.get(taken.join());
-      if (known !== undefined) return known;
-      const held = new Float64Array(Math.max(...holds) + 1);
-      for (const [kind, wide] of width.entries()) {
-        if (!taken[kind]!) continue;
-        for (let copy = 0; copy < wanted[kind]! && copy * wide < held.length; copy += 1) {
-          for (let room = held.length - 1; room >= wide; room -= 1) {
-            const now = held[room - wide]! + part.worth[kind]!;
-            if (now > held[room]!) held[room] = now;
-          }
-        }
-      }
-      tables.set(taken.join(), held);
-      return held;
-    };
-    let sum = wanted.reduce((total, count, kind) => total + BigInt(count) * BigInt(part.worth[kind]!), 0n);
+    if (part.by === "counts") {
+      const laws = part.worths.map((worth) => ({ held: heldBy(worth), needed: neededBy(worth) }));
+      return areAllDear(price, limit, laws, claimed) ? claimed : 0n;
+    }
+    const held = heldBy(part.worth);
+    let sum = neededBy(part.worth);
     for (const [stick, each] of price.entries()) {
-      const charge = each * BigInt(steps) - BigInt(tableOf(takes[stick]!)[holds[stick]!]!);
+      const charge = each * BigInt(steps) - BigInt(held[stick]!);
       sum += charge * BigInt(charge < 0n ? limit[stick]! : least[stick]!);
     }
     return sum <= 0n ? 0n : (sum + BigInt(steps) - 1n) / BigInt(steps);
@@ -95,7 +112,7 @@ export const unproven = (job: CuttingJob, plan: CuttingPlan): string[] => {
         found.push(`${grade.grade}: stock row ${row} is not in the proof`);
     }
     const claimed = whole(grade.certified);
-    if (provenUnits(job, grade) * whole(grade.unit) < claimed)
+    if (provenUnits(job, grade, claimed / whole(grade.unit)) * whole(grade.unit) < claimed)
       found.push(`${grade.grade}: the worths do not prove ${grade.certified.toFixed()}`);
     certified += claimed;
   }

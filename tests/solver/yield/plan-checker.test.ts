@@ -119,7 +119,23 @@ describe("the checker of certificates", () => {
     expect(unproven(job, withProof({ proof: { by: "branch", stick: 0, atMost: 0, upTo, over: proven!.proof } }))).toEqual([]);
   });
 
+  // By hand, by the same worths: of 70 a 64 holds 50 and a 24 holds 20, so what costs less than 7, one 64 or one or two 24s (of which there
+  // is one), holds too little.
+  test("nor with one of the numbers of sticks", () => {
+    expect(unproven(job, withProof({ proof: { by: "counts", worths: [[25, 20]], isSearched: false } }))).toEqual([]);
+  });
+
   test.each<[string, CuttingPlan, RegExp]>([
+    // By hand: 20s alone are worth 20, which one 24 for 2 holds; 30s alone are worth 2, which one 64 for 5 holds, and it holds a 20 too.
+    ["numbers of sticks for one piece", withProof({ proof: { by: "counts", worths: [[0, 20]], isSearched: false } }), /do not prove 7/],
+    ["and for each by itself", withProof({ proof: { by: "counts", worths: [[1, 0], [0, 1]], isSearched: false } }), /do not prove 7/],
+    ["no worths at all", withProof({ proof: { by: "counts", worths: [], isSearched: false } }), /do not prove 7/],
+    // By hand: one of each costs 7 and holds all 70.
+    [
+      "a claim above the numbers of sticks",
+      withProof({ certified: new Exact(8), proof: { by: "counts", worths: [[25, 20]], isSearched: false } }),
+      /do not prove 8/,
+    ],
     // By hand: 22 + 22 + 20 = 64, so 6.4 is proven, which is 7 in whole dollars; 20 + 20 + 20 = 60 proves 6.
     ["worths that prove less", withProof({ proof: { by: "worth", worth: [20, 20], isSearched: false } }), /do not prove 7/],
     // By hand: 40 + 40 in a 64 is 30 more than its 50, for each of up to three sticks: 100 - 3 x 30 proves 1.

@@ -1,7 +1,7 @@
 import type { Rows, WorkedCase } from "../case-kind";
 
-/** As many different pieces, from three lengths, as the work of one cell does not prove. Invented. */
-const MANY_PIECES = Array.from({ length: 40 }, (_, place) => [10 + ((place * 29) % 61) + (place % 8) / 8, 1]);
+/** As many pieces of as many lengths, from three lengths, as the work of one cell does not prove. Invented. */
+const MANY_PIECES = Array.from({ length: 60 }, (_, place) => [10 + ((place * 29) % 61) + (place % 8) / 8, 20 + (place % 7)]);
 
 const valueOf = (rows: Rows, label: string): unknown => rows.find(([found]) => found === label)?.[1];
 

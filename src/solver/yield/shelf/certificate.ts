@@ -1,4 +1,4 @@
-import { type Filling } from "./knapsack";
+import { type Filling } from "./bundles";
 import { type Limits } from "./master";
 import { piecesWanted, type Shelf } from "./shelf";
 
@@ -6,11 +6,13 @@ import { piecesWanted, type Shelf } from "./shelf";
  * The proof that no plan of a shelf costs less. Under "worth" each kind of piece has a whole-number worth, in steps of money: a plan
  * costs at least the worth of all pieces; less v - c for every stick that may be used where the stick holds more worth v than its price
  * c; plus c - v for every stick that must be used where it holds less (weak duality; whole worths as in Held, Cook and Sewell 2012, from
- * memory). Under "branch" a plan uses at most so many sticks of a kind, or more. Where `isSearched` every cheaper plan was looked for
- * besides, which leaves nothing to check by.
+ * memory). Under "branch" a plan uses at most so many sticks of a kind, or more. Under "counts" there are several worths, in steps of any
+ * size, the first in those of money: by each of them the sticks of a plan together hold at least the worth of all pieces, and no whole
+ * numbers of sticks that do cost less. Where `isSearched` every cheaper plan was looked for besides, which leaves nothing to check by.
  */
 export type Proof =
   | { readonly by: "worth"; readonly worth: readonly number[]; readonly isSearched: boolean }
+  | { readonly by: "counts"; readonly worths: readonly (readonly number[])[]; readonly isSearched: boolean }
   | { readonly by: "branch"; readonly stick: number; readonly atMost: number; readonly upTo: Proof; readonly over: Proof };
 
 /** Steps of money in all that a plan can cost: fine enough for the last cent, and small enough for sums in whole numbers below 2^53. */

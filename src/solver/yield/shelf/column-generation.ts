@@ -1,6 +1,7 @@
+import { type Filling } from "./bundles";
 import { provenLeast, wholeUnits, worthSteps } from "./certificate";
 import { type Effort, isSpent } from "./effort";
-import { type Filling, type Knapsack } from "./knapsack";
+import { type Knapsack } from "./knapsack";
 import { type Limits, type LinearAnswer, type Master, type MasterMaker } from "./master";
 import { type Pattern, patternKey } from "./pattern";
 import { piecesWanted, type Shelf, takesKind } from "./shelf";
@@ -20,6 +21,9 @@ const PRICE_DUST = 1e-9;
 /** Keeps a scaled worth on the safe side of its rounding. */
 const SAFE_SHARE = 1 - 1e-12;
 const TIMES_DUST = 1e-6;
+/** Kinds from which a round looks for patterns of different pieces, and how often. */
+const MANY_KINDS = 40;
+const MOST_PASSES = 10;
 
 /** For each kind of piece the stick kind that gives it at least cost, filled with as many as are wanted. */
 const firstPatterns = (shelf: Shelf, limits: Limits): Pattern[] =>
@@ -87,6 +91,63 @@ export const provenBy = (
   };
 };
 
+/** The patterns of a linear plan, each once. */
+interface Known {
+  readonly patterns: Pattern[];
+  readonly add: (pattern: Pattern) => boolean;
+}
+
+const knownTo = (master: Master): Known => {
+  const seen = new Set<string>();
+  const patterns: Pattern[] = [];
+  const add = (pattern: Pattern): boolean => {
+    const key = patternKey(pattern);
+    if (seen.has(key)) return false;
+    seen.add(key);
+    patterns.push(pattern);
+    master.add(pattern);
+    return true;
+  };
+  return { patterns, add };
+};
+
+/** What the linear plan says of the sticks: by how much a filling is worth more than its stick, as a share of its price. */
+const gainOf =
+  ({ sticks }: Shelf, limits: Limits, { stickWorth }: LinearAnswer, steps: number) =>
+  (filling: Filling, stick: number): number => {
+    const { price } = sticks[stick]!;
+    if (limits.most[stick] === 0 || filling.kinds.length === 0) return 0;
+    return (filling.worth / steps + stickWorth[stick]! - price) / Math.max(1, price);
+  };
+
+/**
+ * Adds the fillings that are worth more than their sticks, if there are any that are new. Of many kinds one filling tells little: then also
+ * those of the pieces that the best one leaves, and so on, so that every piece meets new patterns.
+ */
+const addWorthy = (
+  { add }: Known, { kinds }: Shelf, knapsack: Knapsack, first: readonly Filling[], worth: Float64Array,
+  gain: (filling: Filling, stick: number) => number, effort: Effort,
+): boolean => {
+  const left = kinds.map((kind) => kind.wanted);
+  let fillings = first;
+  let isNew = false;
+  for (let pass = 0; pass < (kinds.length < MANY_KINDS ? 1 : MOST_PASSES); pass += 1) {
+    if (pass > 0) fillings = knapsack.fill(worth, left, effort);
+    let best: Filling | undefined;
+    let most = PRICE_DUST;
+    for (const [stick, filling] of fillings.entries()) {
+      const each = gain(filling, stick);
+      if (each > PRICE_DUST && add({ stick, kinds: filling.kinds, counts: filling.counts })) isNew = true;
+      if (each <= most) continue;
+      most = each;
+      best = filling;
+    }
+    if (best === undefined || isSpent(effort)) break;
+    for (const [place, kind] of best.kinds.entries()) left[kind]! -= best.counts[place]!;
+  }
+  return isNew;
+};
+
 /**
  * The linear plan by column generation: patterns enter while the knapsack finds one that is worth more than its price (Gilmore and
  * Gomory 1961, 1963, from memory). Each round's worths, in whole steps, prove a least cost; the best of them is kept. Ends early where
@@ -96,27 +157,18 @@ export const columnsGenerated = (
   shelf: Shelf,
   limits: Limits,
   knapsack: Knapsack,
-  known: readonly Pattern[],
+  carried: readonly Pattern[],
   masterOf: MasterMaker,
   effort: Effort,
   isEnough: (least: number, answer: LinearAnswer) => boolean,
 ): Generated => {
-  const { kinds, sticks } = shelf;
+  const { kinds } = shelf;
   const steps = worthSteps(shelf);
   const pieces = piecesWanted(shelf);
-  const seen = new Set<string>();
-  const patterns: Pattern[] = [];
   const wanted = kinds.map((kind) => kind.wanted);
   const master: Master = masterOf(shelf, limits);
-  const add = (pattern: Pattern): boolean => {
-    const key = patternKey(pattern);
-    if (seen.has(key)) return false;
-    seen.add(key);
-    patterns.push(pattern);
-    master.add(pattern);
-    return true;
-  };
-  for (const pattern of [...firstPatterns(shelf, limits), ...known]) add(pattern);
+  const known = knownTo(master);
+  for (const pattern of [...firstPatterns(shelf, limits), ...carried]) known.add(pattern);
 
   let best: Float64Array = new Float64Array(kinds.length);
   let least = 0;
@@ -124,7 +176,7 @@ export const columnsGenerated = (
   let isComplete = false;
   for (;;) {
     answer = master.solve(effort);
-    const { worth: linear, stickWorth } = answer;
+    const { worth: linear } = answer;
     const worth = Float64Array.from(kinds, (_, kind) => Math.max(0, Math.floor(linear[kind]! * steps + TIMES_DUST)));
     const fillings = knapsack.fill(worth, wanted, effort);
     const safe = scaled(shelf, limits, steps, worth, fillings.map((filling) => filling.worth), pieces);
@@ -133,21 +185,14 @@ export const columnsGenerated = (
       least = proven;
       best = safe.worth;
     }
-    let isNew = false;
-    for (const [stick, filling] of fillings.entries()) {
-      const { price } = sticks[stick]!;
-      if (limits.most[stick] === 0 || filling.kinds.length === 0) continue;
-      const gain = filling.worth / steps + stickWorth[stick]! - price;
-      if (gain > PRICE_DUST * Math.max(1, price) && add({ stick, kinds: filling.kinds, counts: filling.counts })) isNew = true;
-    }
-    if (!isNew) {
+    if (!addWorthy(known, shelf, knapsack, fillings, worth, gainOf(shelf, limits, answer, steps), effort)) {
       isComplete = true;
       break;
     }
     if (isSpent(effort) || isEnough(least, answer)) break;
   }
   master.close();
-  return { answer, worth: [...best], least, patterns, isComplete };
+  return { answer, worth: [...best], least, patterns: known.patterns, isComplete };
 };
 
 /** Enough where the proven cost, in whole units of money, is that of the linear plan: no round can prove more. */

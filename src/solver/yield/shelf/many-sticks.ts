@@ -48,8 +48,10 @@ const spread = (list: readonly number[], count: number): number[] =>
 
 const withSticks = (shelf: Shelf, chosen: readonly number[]): Shelf => ({ ...shelf, sticks: chosen.map((stick) => shelf.sticks[stick]!) });
 
-const worthsOf = (proof: Proof): (readonly number[])[] =>
-  proof.by === "worth" ? [proof.worth] : [...worthsOf(proof.upTo), ...worthsOf(proof.over)];
+const worthsOf = (proof: Proof): (readonly number[])[] => {
+  if (proof.by === "worth") return [proof.worth];
+  return proof.by === "counts" ? proof.worths.slice(0, 1) : [...worthsOf(proof.upTo), ...worthsOf(proof.over)];
+};
 
 /**
  * A plan from so many kinds of stick that a linear program of all would take too long. Planned with the sticks of a plan by hand, the

@@ -1,4 +1,5 @@
-import { type Cut, endOf, outlay, type Shelf, usedWidth } from "./shelf";
+import { commonDivisor } from "../common-divisor";
+import { type Cut, endOf, outlay, piecesWanted, type Shelf, usedWidth } from "./shelf";
 
 /** What plans of equal cost are judged by, in this order: less, less, fewer, more, more. */
 export interface Merit {
@@ -56,4 +57,13 @@ export const isPreferred = (
     if (order !== 0) return order < 0;
   }
   return false;
+};
+
+/**
+ * What a stick of each kind comes to where the least new length wins, then the fewest sticks. New lengths in their common measure, so that
+ * the unit they come in says nothing.
+ */
+export const lengthPrices = (shelf: Shelf): number[] => {
+  const measure = shelf.sticks.reduce((divisor, stick) => commonDivisor(divisor, stick.newLength), 0) || 1;
+  return shelf.sticks.map((stick) => (stick.newLength / measure) * (piecesWanted(shelf) + 1) + 1);
 };

@@ -1,6 +1,6 @@
 import { chargeOf } from "./certificate";
 import { type Effort, isSpent } from "./effort";
-import { type Filling } from "./knapsack";
+import { type Filling } from "./bundles";
 import { type Limits } from "./master";
 import { type Pattern } from "./pattern";
 import { type PieceKind, type Shelf } from "./shelf";

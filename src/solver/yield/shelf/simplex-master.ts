@@ -7,13 +7,17 @@ const COST_DUST = 1e-7;
 const RATE_DUST = 1e-9;
 const TIMES_DUST = 1e-9;
 const SINGULAR = 1e-11;
-/** Pivots after which the inverse is built anew, so that rounding does not pile up. */
+const ENTRY_DUST = 1e-14;
+/** Pivots after which the inverse is built anew, so that rounding does not pile up: so many, or two to a row. */
 const FRESH_INVERSE = 100;
 /** Pivots without gain after which the first column in order enters (Bland 1977, from memory): no cycles. */
 const STALLED = 300;
 
-/** Steps of a pivot for each entry of the inverse, its share of a fresh inverse in them, and of the look at one pattern. */
-const PIVOT_STEPS = 4;
+/** Steps of a pivot for each row besides those for each entry that changes, of a fresh inverse for each triple of rows, and of the look at
+ * one pattern. */
+const ROW_STEPS = 30;
+const ENTRY_STEPS = 3;
+const FRESH_STEPS = 1;
 const PATTERN_STEPS = 12;
 
 interface LimitRow {
@@ -38,6 +42,8 @@ interface Tableau {
   readonly basis: Int32Array;
   readonly worth: Float64Array;
   readonly column: Float64Array;
+  /** Places of a row of the inverse that are not zero: most are, where each stick holds few of many kinds. */
+  readonly filled: Int32Array;
   sinceFresh: number;
 }
 
@@ -64,6 +70,7 @@ const tableauOf = (shelf: Shelf, limits: Limits): Tableau => {
     basis: Int32Array.from(sign, (each, row) => (each > 0 ? -1 - row : -1 - rows - row)),
     worth: new Float64Array(rows),
     column: new Float64Array(rows),
+    filled: new Int32Array(rows),
     sinceFresh: 0,
   };
 };
@@ -87,6 +94,28 @@ const reducedCost = ({ rowsOfStick, sign, patterns, prices, worth }: Tableau, id
   return cost;
 };
 
+/** Divides a row of a square matrix, and tells where it is not zero: how many places, and which. */
+const dividedRow = (matrix: Float64Array, from: number, rows: number, by: number, filled: Int32Array): number => {
+  let count = 0;
+  for (let at = 0; at < rows; at += 1) {
+    const each = matrix[from + at]!;
+    if (each === 0) continue;
+    matrix[from + at] = each / by;
+    filled[count] = at;
+    count += 1;
+  }
+  return count;
+};
+
+/** Takes so many times one row of a matrix off another, at the places where it is not zero. */
+const takeRow = (matrix: Float64Array, to: number, from: number, rate: number, filled: Int32Array, count: number): void => {
+  for (let place = 0; place < count; place += 1) {
+    const at = filled[place]!;
+    const now = matrix[to + at]! - rate * matrix[from + at]!;
+    matrix[to + at] = now < ENTRY_DUST && now > -ENTRY_DUST ? 0 : now;
+  }
+};
+
 const freshWorths = (tableau: Tableau): void => {
   const { rows, worth, basis, inverse } = tableau;
   worth.fill(0);
@@ -103,6 +132,8 @@ const freshWorths = (tableau: Tableau): void => {
  */
 const inverted = (matrix: Float64Array, rows: number): Float64Array | undefined => {
   const fresh = new Float64Array(rows * rows);
+  const filled = new Int32Array(rows);
+  const freshFilled = new Int32Array(rows);
   for (let at = 0; at < rows; at += 1) fresh[at * rows + at] = 1;
   for (let at = 0; at < rows; at += 1) {
     let chosen = at;
@@ -117,17 +148,13 @@ const inverted = (matrix: Float64Array, rows: number): Float64Array | undefined 
       table.set(kept, chosen * rows);
     }
     const pivot = matrix[at * rows + at]!;
-    for (let each = 0; each < rows; each += 1) {
-      matrix[at * rows + each]! /= pivot;
-      fresh[at * rows + each]! /= pivot;
-    }
+    const count = dividedRow(matrix, at * rows, rows, pivot, filled);
+    const freshCount = dividedRow(fresh, at * rows, rows, pivot, freshFilled);
     for (let row = 0; row < rows; row += 1) {
       const rate = matrix[row * rows + at]!;
       if (row === at || rate === 0) continue;
-      for (let each = 0; each < rows; each += 1) {
-        matrix[row * rows + each]! -= rate * matrix[at * rows + each]!;
-        fresh[row * rows + each]! -= rate * fresh[at * rows + each]!;
-      }
+      takeRow(matrix, row * rows, at * rows, rate, filled, count);
+      takeRow(fresh, row * rows, at * rows, rate, freshFilled, freshCount);
     }
   }
   return fresh;
@@ -185,35 +212,36 @@ const leaving = ({ rows, times, column }: Tableau): { readonly leaves: number; r
   return { leaves, most };
 };
 
-/** Brings a column into the basis; false where nothing leaves for it. */
-const enter = (tableau: Tableau, id: number): boolean => {
-  const { rows, inverse, times, basis, worth, column } = tableau;
+/** Brings a column into the basis, and tells how many steps it took; 0 where nothing leaves for it. */
+const enter = (tableau: Tableau, id: number): number => {
+  const { rows, inverse, times, basis, worth, column, filled } = tableau;
   column.fill(0);
   eachEntry(tableau, id, (at, value) => {
     for (let row = 0; row < rows; row += 1) column[row]! += inverse[row * rows + at]! * value;
   });
   const { leaves, most } = leaving(tableau);
-  if (leaves < 0) return false;
+  if (leaves < 0) return 0;
   const gain = reducedCost(tableau, id);
   for (let row = 0; row < rows; row += 1) times[row] = Math.max(0, times[row]! - most * column[row]!);
   times[leaves] = most;
-  const pivot = column[leaves]!;
   const from = leaves * rows;
-  for (let at = 0; at < rows; at += 1) inverse[from + at]! /= pivot;
+  const count = dividedRow(inverse, from, rows, column[leaves]!, filled);
+  let steps = ROW_STEPS * rows;
   for (let row = 0; row < rows; row += 1) {
     const rate = column[row]!;
     if (row === leaves || rate === 0) continue;
-    const to = row * rows;
-    for (let at = 0; at < rows; at += 1) inverse[to + at]! -= rate * inverse[from + at]!;
+    takeRow(inverse, row * rows, from, rate, filled, count);
+    steps += ENTRY_STEPS * count;
   }
-  for (let at = 0; at < rows; at += 1) worth[at]! += gain * inverse[from + at]!;
+  for (let place = 0; place < count; place += 1) worth[filled[place]!]! += gain * inverse[from + filled[place]!]!;
   basis[leaves] = id;
   tableau.sinceFresh += 1;
-  if (tableau.sinceFresh >= FRESH_INVERSE) {
+  if (tableau.sinceFresh >= Math.max(FRESH_INVERSE, 2 * rows)) {
     tableau.sinceFresh = 0;
     freshInverse(tableau);
+    steps += FRESH_STEPS * rows * rows * rows;
   }
-  return true;
+  return steps;
 };
 
 const costOf = (tableau: Tableau): number => {
@@ -255,8 +283,10 @@ export const simplexMaster = (shelf: Shelf, limits: Limits): Master => {
       let last = Infinity;
       while (effort.left > 0) {
         const id = entering(tableau, stalled > STALLED);
-        effort.left -= PIVOT_STEPS * rows * rows + PATTERN_STEPS * patterns.length;
-        if (id === undefined || !enter(tableau, id)) break;
+        effort.left -= PATTERN_STEPS * (patterns.length + rows);
+        const pivoted = id === undefined ? 0 : enter(tableau, id);
+        effort.left -= pivoted;
+        if (pivoted === 0) break;
         const now = costOf(tableau);
         stalled = now > last - RATE_DUST ? stalled + 1 : 0;
         last = now;

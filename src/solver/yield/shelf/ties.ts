@@ -102,22 +102,22 @@ const visit = (plans: Plans, kind: number, from: number, slack: number, cash: nu
 };
 
 /**
- * The best of the plans that cost what this one does, as far as the effort goes: least new length, fewest sticks, fewest different
- * patterns, largest end worth keeping, most of them, first in the order of the cut list. Goes through all plans of patterns near the
- * proven cost, each once: the next stick always holds the longest piece left. All of them where the effort lasts.
+ * The best of the plans that cost what this one does and leave so much worth over at most, as far as the effort goes: least new length,
+ * fewest sticks, fewest different patterns, largest end worth keeping, most of them, first in the order of the cut list. Goes through all
+ * plans of patterns near the proven cost, each once: the next stick always holds the longest piece left. All of them where the effort
+ * lasts.
  */
 export const preferred = (
   shelf: Shelf,
   limits: Limits,
   weighed: Weighed,
-  least: number,
+  slack: number,
   start: readonly Cut[],
   effort: Effort,
 ): readonly Cut[] => {
   const { kinds, sticks } = shelf;
   const best = inCuttingOrder(shelf, start);
   const merit = meritOf(shelf, best);
-  const slack = merit.cash * weighed.steps - least;
   const near = nearPatterns(shelf, limits, weighed, slack, false, MOST_PATTERNS, effort);
   if (near === undefined) return best;
   const ordered = [...near]
