@@ -72,6 +72,7 @@ import { OFFCUTS } from "./yield/offcuts";
 import { LUMBERORDER } from "./yield/lumberorder";
 import { PLAN } from "./yield/plan";
 import { TALLY } from "./yield/tally";
+import { TALLYCUTS } from "./yield/tallycuts";
 
 /** Every worksheet function, in the order users see them. */
 export const catalogue: readonly Declaration[] = [
@@ -81,7 +82,7 @@ export const catalogue: readonly Declaration[] = [
   BALUSTERS, TREADBALUSTERS, RAIL, FLIGHTS, ONEFLIGHT, ARC,
   CODES, LIMIT, CHECK,
   BLANK, ORDER,
-  CUTS, BUY, PLAN, OFFCUTS, BOARDFEET, TALLY, LUMBERORDER,
+  CUTS, BUY, PLAN, OFFCUTS, BOARDFEET, TALLY, TALLYCUTS, LUMBERORDER,
   TREADFIT, RISERFIT, MISREAD, NEXTSTEP, MARKS, RISERMARKS, NOTCH, RISERHEIGHT, RELIEF, BEVEL, GAP,
   TAKEOFF, ADHESIVE, HOURS, EXTEND, SELLINGPRICE, BID, QUOTE, PRICECHANGE, PROGRESSBILLING, ALLOCATE,
   EMC, MOVEMENT, TREADLOAD,

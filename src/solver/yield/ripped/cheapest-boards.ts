@@ -1,11 +1,11 @@
 import { type Effort, isSpent } from "../shelf/effort";
-import { boardCosts, costOfSet } from "./board-costs";
+import { type BoardCosts, boardCosts, costOfSet } from "./board-costs";
 import { type BoardSet, setsBetween } from "./board-sets";
-import { emptyFilling, fillStretches, isFull } from "./filled-layout";
+import { isFull } from "./filled-layout";
+import { greedyBoards } from "./greedy-boards";
 import { isRefutedBy, type Options, type Refutation } from "./refutation";
 import { rootWorths } from "./root-worths";
-import { noPatterns, setSearch, shortages } from "./set-search";
-import { stretchWorth } from "./stretch-worth";
+import { noPatterns, type Patterns, setSearch, shortages } from "./set-search";
 import { optionsOf } from "./view";
 import type { Layout, Yard } from "./yard";
 
@@ -19,6 +19,8 @@ export interface CheapestBoards {
   readonly refuted: number;
   /** All boards together are shown to hold too little. */
   readonly isImpossible: boolean;
+  /** Where there is no layout, a kind of which a piece was left without a place. */
+  readonly unplaced: number;
   readonly refutations: readonly Refutation[];
   readonly moneyStep: number;
 }
@@ -26,105 +28,129 @@ export interface CheapestBoards {
 /** Cases of a set looked into at first, and at most. */
 const FIRST_CASES = 24;
 const MOST_CASES = 3_000;
+/** Sets listed at a time; a slice of cost with more is halved, one with few doubled. */
 const MOST_SETS = 400;
+const FEW_SETS = 20;
 const FIRST_SLICE = 0.002;
+/** Sums of parts of boards are rounded: so much of a bound is not relied on. */
+const BOUND_DUST = 1e-9;
 
-const boardsOf = (yard: Yard, layout: Layout): number[] => [...new Set([...layout.keys()].map((at) => yard.stretches[at]!.board))];
+/** A search under way. */
+interface Search {
+  readonly yard: Yard;
+  readonly options: Options;
+  readonly costs: BoardCosts;
+  readonly patterns: Patterns;
+  readonly effort: Effort;
+  readonly refutations: Refutation[];
+  best: { readonly layout: Layout | undefined; readonly cost: number };
+  /** No set that costs less holds all pieces. */
+  floor: number;
+  refuted: number;
+}
 
-/** Board after board that holds most worth for its cost, until all pieces lie. */
-const greedy = (
-  yard: Yard, options: Options, worth: ArrayLike<number>, costOf: (board: number, has: readonly boolean[]) => number, effort: Effort,
-): Layout | undefined => {
-  const filling = emptyFilling(yard);
-  const has = yard.boards.map(() => false);
-  while (!isFull(filling)) {
-    let chosen = -1;
-    let most = 0;
-    for (const [board, { stretches }] of yard.boards.entries()) {
-      if (has[board]!) continue;
-      const rate = stretches.reduce((sum, stretch) => sum + stretchWorth(yard, options[stretch]!, { worth, wanted: filling.left }, stretch, effort).value, 0) / costOf(board, has);
-      if (rate <= most) continue;
-      most = rate;
-      chosen = board;
-    }
-    if (chosen < 0 || isSpent(effort)) return undefined;
-    has[chosen] = true;
-    fillStretches(yard, options, filling, yard.boards[chosen]!.stretches, worth, effort);
-  }
-  return filling.layout;
+const boardsOf = ({ stretches }: Yard, layout: Layout): number[] => [...new Set([...layout.keys()].map((at) => stretches[at]!.board))];
+
+const take = (search: Search, layout: Layout): void => {
+  const cost = costOfSet(search.yard, search.costs, boardsOf(search.yard, layout));
+  if (cost < search.best.cost) search.best = { layout, cost };
 };
 
-/** The cheapest boards that hold all pieces. */
-export const cheapestBoards = (yard: Yard, effort: Effort): CheapestBoards => {
-  const options = optionsOf(yard);
-  const costs = boardCosts(yard);
-  const patterns = noPatterns(yard);
-  const root = rootWorths(yard, options, costs, patterns, effort);
-  const refutations: Refutation[] = root.cases.map((one) => [one]);
-  let best: { layout: Layout | undefined; cost: number } = { layout: undefined, cost: Infinity };
-  const take = (layout: Layout | undefined): void => {
-    if (layout === undefined) return;
-    const cost = costOfSet(yard, costs, boardsOf(yard, layout));
-    if (cost < best.cost) best = { layout, cost };
-  };
-  const costOf = (board: number, has: readonly boolean[]): number => {
-    const { lot } = yard.boards[board]!;
-    const isBought = lot < 0 || yard.boards.some((other, place) => other.lot === lot && has[place]!);
-    return costs.boards[board]! + (isBought ? 0 : costs.lots[lot]!);
-  };
-  const areas = shortages(yard);
-  take(greedy(yard, options, root.worth, costOf, effort));
-  take(greedy(yard, options, areas, costOf, effort));
-  let isImpossible = false;
-  let refuted = 0;
-  const test = ({ boards }: BoardSet, cases: number): "holds" | "refuted" | "open" => {
-    const { layout, refutation } = setSearch(yard, options, boards, patterns, { cases }, effort);
-    take(layout);
-    if (refutation !== undefined) refutations.push(refutation);
-    return layout !== undefined ? "holds" : refutation !== undefined ? "refuted" : "open";
-  };
-  if (best.layout === undefined) {
-    isImpossible = test({ boards: yard.boards.map((_, board) => board), cost: 0 }, MOST_CASES) === "refuted";
-    if (isImpossible) return { ...best, bound: Infinity, refuted, isImpossible, refutations, moneyStep: costs.moneyStep };
-  }
-  const deferred: BoardSet[] = [];
-  let floor = Math.ceil(root.bound * (1 - 1e-9));
+const isRefuted = ({ yard, refutations }: Search, { boards }: BoardSet): boolean => {
+  const has = yard.boards.map(() => false);
+  for (const board of boards) has[board] = true;
+  return refutations.some((each) => isRefutedBy(each, has, boards));
+};
+
+/** Looks into a set; true where it is settled, by a layout or a refutation. */
+const isSettled = (search: Search, { boards }: BoardSet, cases: number): boolean => {
+  const { yard, options, patterns, effort } = search;
+  const { layout, refutation } = setSearch(yard, options, boards, patterns, { cases }, effort);
+  if (layout !== undefined) take(search, layout);
+  if (refutation !== undefined) search.refutations.push(refutation);
+  return layout !== undefined || refutation !== undefined;
+};
+
+/** Looks into the sets in the order of their cost, as far as the best known; those that did not settle are returned. */
+const inOrder = (search: Search): readonly BoardSet[] => {
+  const { yard, costs, effort, refutations } = search;
+  const unsettled: BoardSet[] = [];
+  const all = [...costs.boards, ...costs.lots].reduce((sum, each) => sum + each, 1);
   let slice = FIRST_SLICE;
-  const total = costs.boards.reduce((sum, each) => sum + each, 1) + costs.lots.reduce((sum, each) => sum + each, 0);
-  while (floor < best.cost && floor <= total && !isSpent(effort)) {
-    const to = Math.min(best.cost, Math.max(floor + 1, Math.ceil(floor * (1 + slice))));
-    const single = refutations.filter((each) => each.length === 1).map(([one]) => one!);
+  while (search.floor < search.best.cost && search.floor <= all && !isSpent(effort)) {
+    const { floor } = search;
+    const to = Math.min(search.best.cost, Math.max(floor + 1, Math.ceil(floor * (1 + slice))));
+    const single = refutations.flatMap((each) => (each.length === 1 ? each : []));
     const sets = setsBetween(yard, costs, single, floor, to, MOST_SETS, effort);
     if (sets === undefined) {
-      if (isSpent(effort) || to === floor + 1) break;
+      if (to === floor + 1) break;
       slice /= 2;
       continue;
     }
-    let reached = to;
+    search.floor = to;
     for (const set of sets) {
-      if (set.cost >= best.cost) break;
+      if (set.cost >= search.best.cost) break;
       if (isSpent(effort)) {
-        reached = set.cost;
+        search.floor = set.cost;
         break;
       }
-      const has = yard.boards.map(() => false);
-      for (const board of set.boards) has[board] = true;
-      refuted += 1;
-      if (refutations.some((each) => isRefutedBy(each, has, set.boards))) continue;
-      const found = test(set, FIRST_CASES);
-      if (found === "open") deferred.push(set);
+      search.refuted += 1;
+      if (!isRefuted(search, set) && !isSettled(search, set, FIRST_CASES)) unsettled.push(set);
     }
-    floor = reached;
-    if (sets.length < 20) slice *= 2;
+    if (sets.length < FEW_SETS) slice *= 2;
   }
-  const open: BoardSet[] = [];
-  for (const set of deferred) {
-    if (set.cost >= best.cost) continue;
-    const has = yard.boards.map(() => false);
-    for (const board of set.boards) has[board] = true;
-    if (refutations.some((each) => isRefutedBy(each, has, set.boards))) continue;
-    if (isSpent(effort) || test(set, MOST_CASES) === "open") open.push(set);
+  return unsettled;
+};
+
+/** What is still open after a second, longer look. */
+const stillOpen = (search: Search, unsettled: readonly BoardSet[]): readonly BoardSet[] =>
+  unsettled.filter((set) => {
+    if (set.cost >= search.best.cost || isRefuted(search, set)) return false;
+    return isSpent(search.effort) || !isSettled(search, set, MOST_CASES);
+  });
+
+const searchOf = (yard: Yard, effort: Effort): Search => ({
+  yard, effort,
+  options: optionsOf(yard),
+  costs: boardCosts(yard),
+  patterns: noPatterns(yard),
+  refutations: [],
+  best: { layout: undefined, cost: Infinity },
+  floor: 0,
+  refuted: 0,
+});
+
+/** The boards that cost least of those that hold all pieces, and how far that is proven; `known` is a layout found another way. */
+const searched = (yard: Yard, effort: Effort, known: Layout | undefined): CheapestBoards => {
+  const search = searchOf(yard, effort);
+  const { options, costs, patterns, refutations } = search;
+  if (known !== undefined) take(search, known);
+  const root = rootWorths(yard, options, costs, patterns, effort);
+  refutations.push(...root.cases.map((one) => [one]));
+  search.floor = Math.ceil(root.bound * (1 - BOUND_DUST));
+  let unplaced = 0;
+  for (const worth of [root.worth, shortages(yard)]) {
+    const filling = greedyBoards(yard, options, costs, worth, effort);
+    if (isFull(filling)) take(search, filling.layout);
+    else unplaced = filling.left.findIndex((count) => count > 0);
   }
-  const bound = Math.min(best.cost, floor, ...open.map(({ cost }) => cost));
-  return { ...best, bound, refuted: refuted - open.length, isImpossible, refutations, moneyStep: costs.moneyStep };
+  const answer = (bound: number, isImpossible: boolean, refuted: number): CheapestBoards => ({
+    ...search.best, bound, refuted, isImpossible, unplaced, refutations, moneyStep: costs.moneyStep,
+  });
+  if (search.best.layout === undefined) {
+    const all = { boards: yard.boards.map((_, board) => board), cost: Infinity };
+    if (isSettled(search, all, MOST_CASES) && search.best.layout === undefined) return answer(Infinity, true, 0);
+  }
+  const open = stillOpen(search, inOrder(search));
+  return answer(Math.min(search.best.cost, search.floor, ...open.map(({ cost }) => cost)), false, search.refuted - open.length);
+};
+
+/**
+ * The cheapest boards. Either way round: first all one way, then all the other, each with the work it has by itself, so that no plan is
+ * dearer than the better of them; then each stretch its own way.
+ */
+export const cheapestBoards = (yard: Yard, work: number): CheapestBoards => {
+  const single = yard.ways.length < 2 ? [] : yard.ways.map((way) => searched({ ...yard, ways: [way] }, { left: work }, undefined));
+  const known = single.reduce<CheapestBoards | undefined>((best, each) => (best === undefined || each.cost < best.cost ? each : best), undefined);
+  return searched(yard, { left: work }, known?.layout);
 };
