@@ -1,9 +1,10 @@
 import { type Effort, isSpent } from "../shelf/effort";
 import { emptyFilling, fillStretches, layoutOf, layPattern } from "./filled-layout";
 import { type Column, linearProgram, type Row } from "./linear-program";
+import { packedStrips } from "./packed-strips";
 import { allowedOptions, type Case, caseOf, type Limit, NO_TERMS, type Options, type Place, placesOf, placeWorth, type Refutation, type Terms } from "./refutation";
 import type { StretchWorth } from "./stretch-worth";
-import type { Option } from "./view";
+import { isWhole, type Option } from "./view";
 import type { Layout, Pattern, Yard } from "./yard";
 
 /** A pattern known of a place. */
@@ -221,6 +222,52 @@ const countSplit = ({ yard, shortage }: Looked, terms: Terms, uses: readonly Use
   return undefined;
 };
 
+/** What each place holds where the linear plan splits no piece. */
+const countsAt = ({ yard }: Looked, uses: readonly Use[], { stretch, strip }: Place): number[] =>
+  yard.kinds.map((_, kind) =>
+    Math.round(uses.reduce((sum, { known, times }) =>
+      known.stretch === stretch && known.strip === strip ? sum + times * known.counts[kind]! : sum, 0)));
+
+/**
+ * The linear plan splits no piece. A strip holds what it holds on average, for lengths add up. A stretch whose strips are not listed is
+ * packed; where that cannot be, one of the kinds on it must be fewer. Neither where the packing was given up.
+ */
+const unsplit = (looked: Looked, terms: Terms, uses: readonly Use[]): { readonly layout?: Layout; readonly split?: Split } => {
+  const { yard, options } = looked;
+  const filling = emptyFilling(yard);
+  const divided = new Map<number, Pattern>();
+  const places = new Map(uses.map(({ known: { stretch, strip } }) => [`${stretch}/${strip}`, { stretch, strip }] as const));
+  for (const place of places.values()) {
+    const { stretch, strip } = place;
+    const { view, into } = uses.find(({ known }) => known.stretch === stretch && known.strip === strip)!.known.option;
+    const counts = countsAt(looked, uses, place);
+    const held = counts.flatMap((count, kind) => Array.from({ length: count }, () => kind));
+    const isPlain = strip >= 0 || into === "whole";
+    // what takes the whole width fills it, however narrow the board
+    const room = Math.max(1, view.roomAlong[stretch]!);
+    const along = view.along.map((size, kind) => (isWhole(yard, kind) ? room : size));
+    const strips = isPlain ? [held] : packedStrips({ ...view, along }, held, room, view.roomAcross[stretch]!);
+    if (strips === undefined) return {};
+    if (strips === "none") {
+      const kinds = [...new Set(held)];
+      const limit = (kind: number, isLeast: boolean, count: number): Limit => ({ ...place, kinds: [kind], isLeast, count });
+      return {
+        split: kinds.map((kind, at) => ({
+          ...terms,
+          limits: [
+            ...terms.limits, ...kinds.slice(0, at).map((before) => limit(before, true, counts[before]!)), limit(kind, false, counts[kind]! - 1),
+          ],
+        })),
+      };
+    }
+    const before = divided.get(stretch);
+    divided.set(stretch, { way: view.way, strips: [...(before?.strips ?? []), ...strips] });
+  }
+  for (const [stretch, pattern] of divided) layPattern(yard, options, filling, stretch, pattern, looked.shortage);
+  const layout = layoutOf(filling);
+  return layout === undefined ? {} : { layout };
+};
+
 /** Cases beyond which a set is left open for now. */
 export interface Depth {
   readonly cases: number;
@@ -253,7 +300,9 @@ export const setSearch = (
     }
     const layout = rounded(looked, found.uses);
     if (layout !== undefined) return { layout };
-    const split = optionSplit(looked, terms, found.uses) ?? settlingSplit(looked, terms, found.uses) ?? countSplit(looked, terms, found.uses);
+    const whole = optionSplit(looked, terms, found.uses) ?? settlingSplit(looked, terms, found.uses) ?? countSplit(looked, terms, found.uses);
+    const { layout: exact, split = whole } = whole === undefined ? unsplit(looked, terms, found.uses) : {};
+    if (exact !== undefined) return { layout: exact };
     if (split === undefined) {
       isOpen = true;
       continue;
