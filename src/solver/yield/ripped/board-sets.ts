@@ -65,9 +65,10 @@ const leastCost = (items: readonly Item[], { holds, byRate }: Need, from: number
   for (const at of byRate) {
     if (left <= 0) break;
     if (at < from) continue;
-    const share = Math.min(1, left / holds[at]!);
-    cost += share * items[at]!.cost;
-    left -= share * holds[at]!;
+    // the last is taken in part; a product of its share would leave dust
+    if (left <= holds[at]!) return cost + (left / holds[at]!) * items[at]!.cost;
+    cost += items[at]!.cost;
+    left -= holds[at]!;
   }
   return left > 0 ? Infinity : cost;
 };
