@@ -139,7 +139,7 @@ const searched = (yard: Yard, effort: Effort, known: Layout | undefined): Cheape
   });
   if (search.best.layout === undefined) {
     const all = { boards: yard.boards.map((_, board) => board), cost: Infinity };
-    if (isSettled(search, all, MOST_CASES) && search.best.layout === undefined) return answer(Infinity, true, 0);
+    if (isSettled(search, all, FIRST_CASES) && search.best.layout === undefined) return answer(Infinity, true, 0);
   }
   const open = stillOpen(search, inOrder(search));
   return answer(Math.min(search.best.cost, search.floor, ...open.map(({ cost }) => cost)), false, search.refuted - open.length);

@@ -135,7 +135,7 @@ export const linearProgram = (rows: readonly Row[], columns: readonly Column[]):
       let last = total();
       for (let pivot = 0; pivot < MOST_PIVOTS && effort.left > 0; pivot += 1) {
         const id = gaining(tableau, stalled > STALLED);
-        effort.left -= 2 * rows.length * rows.length + 8 * columns.length;
+        effort.left -= 2 * rows.length * rows.length + 12 * columns.length;
         if (id === undefined) break;
         fillEntering(tableau, id);
         const leaves = leaving(tableau);

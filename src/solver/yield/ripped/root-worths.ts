@@ -2,7 +2,7 @@ import { type Effort, isSpent } from "../shelf/effort";
 import type { BoardCosts } from "./board-costs";
 import { leastCostOf } from "./board-sets";
 import { type Column, linearProgram, type Row } from "./linear-program";
-import { type Case, caseOf, NO_TERMS, type Options } from "./refutation";
+import { type Case, NO_TERMS, type Options } from "./refutation";
 import { addPattern, type Patterns } from "./set-search";
 import { stretchWorth } from "./stretch-worth";
 import type { Yard } from "./yard";
@@ -51,10 +51,11 @@ export const rootWorths = (
     const { worth } = program.solve(effort);
     const whole = kinds.map((_, kind) => Math.max(0, Math.round(worth[kind]! * WORTH_STEPS)));
     let isNew = false;
+    const holds = new Float64Array(boards.length);
     for (const [board, { stretches }] of boards.entries()) {
       const held = stretches.map((stretch) => stretchWorth(yard, options[stretch]!, { worth: whole, wanted }, stretch, effort));
-      const value = held.reduce((sum, each) => sum + each.value, 0) / WORTH_STEPS;
-      if (value <= costs.boards[board]! * scale - worth[kinds.length + board]! + 1e-3) continue;
+      holds[board] = held.reduce((sum, each) => sum + each.value, 0);
+      if (holds[board]! / WORTH_STEPS <= costs.boards[board]! * scale - worth[kinds.length + board]! + 1e-3) continue;
       const counts = new Int32Array(kinds.length);
       for (const [place, stretch] of stretches.entries()) {
         addPattern(patterns, { stretch, strip: -1 }, held[place]!);
@@ -64,7 +65,8 @@ export const rootWorths = (
       columns.push({ cost: costs.boards[board]! * scale, rows: [...filled, kinds.length + board], values: [...filled.map((kind) => counts[kind]!), 1] });
       isNew = true;
     }
-    const one = caseOf(yard, options, whole, NO_TERMS, [], effort);
+    const needed = whole.reduce((sum, each, kind) => sum + each * wanted[kind]!, 0);
+    const one: Case = { terms: NO_TERMS, worth: whole, limitWorth: [], needed, holds, without: [] };
     const least = leastCostOf(yard, costs, one);
     without = least > bound ? 0 : without + 1;
     bound = Math.max(bound, least);

@@ -1,5 +1,5 @@
 import type { Effort } from "../shelf/effort";
-import { bestWithin, emptyFront, type Front, itemsAt, offered } from "./front";
+import { bestWithin, clearFronts, emptyFront, type Front, itemsAt, mostWorth, offered, worthAt } from "./front";
 import { isWhole, type Option, type Side, type View } from "./view";
 import type { Pattern, Yard } from "./yard";
 
@@ -90,15 +90,15 @@ const bySides = (pricing: Pricing, room: number, fitting: readonly number[], opt
     }
     last = side.counts;
     const front = fronts[fronts.length - 1] ?? emptyFront;
-    const value = front.worth[front.count - 1]!;
+    const value = mostWorth(front);
     if (value > best.value) best = { value, front, option, side };
   }
   const { value, front, option, side } = best;
-  const held = (): number[] => itemsAt(front, front.count - 1);
+  const held = itemsAt(front, front.count - 1);
   return {
     value, option,
-    counts: () => tally(yard.kinds.length, held()),
-    pattern: () => ({ way: view.way, strips: inStrips(pricing, held(), stripWidths(side), room) }),
+    counts: () => tally(yard.kinds.length, held),
+    pattern: () => ({ way: view.way, strips: inStrips(pricing, held, stripWidths(side), room) }),
   };
 };
 
@@ -123,7 +123,7 @@ const ledStrips = (pricing: Pricing, fitting: readonly number[], room: number): 
       const behind = front;
       const at = bestWithin(behind, room - along);
       found.push({
-        across: view.across[kind]!, worth: worth[kind]! + behind.worth[at]!, held: () => [kind, ...itemsAt(behind, at)],
+        across: view.across[kind]!, worth: worth[kind]! + worthAt(behind, at), held: () => [kind, ...itemsAt(behind, at)],
       });
       front = offered(front, kind, along, worth[kind]!, room, effort);
     }
@@ -137,26 +137,29 @@ const byLeaders = (pricing: Pricing, roomAlong: number, room: number, fitting: r
   const led = ledStrips(pricing, fitting, roomAlong);
   let front = emptyFront;
   led.forEach((strip, at) => (front = offered(front, at, strip.across, strip.worth, room, effort)));
-  const strips = (): number[][] => itemsAt(front, front.count - 1).map((at) => led[at]!.held());
+  const strips = itemsAt(front, front.count - 1).map((at) => led[at]!.held());
   return {
     option,
-    value: front.worth[front.count - 1]!,
-    counts: () => tally(yard.kinds.length, strips().flat()),
-    pattern: () => ({ way: view.way, strips: strips() }),
+    value: mostWorth(front),
+    counts: () => tally(yard.kinds.length, strips.flat()),
+    pattern: () => ({ way: view.way, strips }),
   };
 };
 
 /** One strip as wide as the board, of what wants its whole width and anything narrower. */
 const byWhole = (pricing: Pricing, room: number, fitting: readonly number[], option: Option): StretchWorth => {
   const front = fitting.reduce((last, kind) => offerKind(pricing, last, kind, room), emptyFront);
-  const held = (): number[] => itemsAt(front, front.count - 1);
+  const held = itemsAt(front, front.count - 1);
   return {
     option,
-    value: front.worth[front.count - 1]!,
-    counts: () => tally(pricing.yard.kinds.length, held()),
-    pattern: () => ({ way: pricing.view.way, strips: [held()] }),
+    value: mostWorth(front),
+    counts: () => tally(pricing.yard.kinds.length, held),
+    pattern: () => ({ way: pricing.view.way, strips: [held] }),
   };
 };
+
+/** Work of a stretch besides what is offered. */
+const STRETCH_STEPS = 200;
 
 /** The most worth in one strip, as wide as given. */
 export const stripWorth = (
@@ -166,6 +169,8 @@ export const stripWorth = (
   const takes = yard.takes[yard.stretches[stretch]!.class]!;
   const room = view.roomAlong[stretch]!;
   const fitting = view.order.filter((kind) => takes[kind]! && !isWhole(yard, kind) && worth[kind]! > 0 && view.across[kind]! <= width);
+  clearFronts();
+  effort.left -= STRETCH_STEPS;
   return byWhole({ yard, view, worth, wanted, effort }, room, fitting, option);
 };
 
@@ -190,8 +195,10 @@ const oneWay = (pricing: Pricing, stretch: number, options: readonly Option[]): 
 };
 
 /** What a stretch is worth at most for the worths offered, divided by the best of the options. */
-export const stretchWorth = (yard: Yard, options: readonly Option[], { worth, wanted }: Offered, stretch: number, effort: Effort): StretchWorth =>
-  [...new Set(options.map(({ view }) => view))]
+export const stretchWorth = (yard: Yard, options: readonly Option[], { worth, wanted }: Offered, stretch: number, effort: Effort): StretchWorth => {
+  clearFronts();
+  effort.left -= STRETCH_STEPS;
+  return [...new Set(options.map(({ view }) => view))]
     .flatMap((view) => oneWay({ yard, view, worth, wanted, effort }, stretch, options.filter((option) => option.view === view)))
     .reduce<StretchWorth>((best, each) => (each.value > best.value ? each : best), {
       value: 0,
@@ -199,3 +206,4 @@ export const stretchWorth = (yard: Yard, options: readonly Option[], { worth, wa
       counts: () => new Int32Array(yard.kinds.length),
       pattern: () => NO_STRIPS,
     });
+};
