@@ -38,7 +38,8 @@ type Given = Omit<GivenCutting, "pieces" | "stock"> & {
   readonly stock: GivenCutting["stock"] | GivenRipping["tally"];
 };
 
-const isTally = (stock: Given["stock"]): stock is GivenRipping["tally"] => stock.some((row) => "surfaced" in row);
+/** Whether the stock was read as a tally. */
+export const isTally = (stock: Given["stock"]): stock is GivenRipping["tally"] => stock.some((row) => "surfaced" in row);
 
 /** The plan of whatever the stock is. */
 export const plannedWood = ({ pieces, stock, ...rest }: Given): PlannedWood | Failed | Problem<ImpossibleCutting | ImpossibleRipping> => {

@@ -30,6 +30,10 @@ export const RIPPING_PROBLEMS = {
     cell: "#N/A",
     says: "grade: no board is {grade}; piece {piece} takes {grades}; write another under also from",
   },
+  "no-board-without-grade": {
+    cell: "#N/A",
+    says: "grade: piece {piece} has none, and no board is without one; give its grade, or write any under also from",
+  },
   "grade-too-thin": {
     cell: "#N/A",
     says: "thickness: piece {piece}: {thickness} is more than {rough} dresses to ({dressed}); use {use}",

@@ -84,7 +84,7 @@ export const OFFCUTS = declare({
     },
     {
       given: {
-        pieces: [["label", "length", "width"], ["riser", 40, 7.25]],
+        pieces: [["label", "length", "width", "grade"], ["riser", 40, 7.25, "FAS"]],
         stock: [["label", "length", "width", "thickness", "grade", "board foot price"], ["7", 96, 7.5, "4/4", "FAS", 6]],
         keep: 24,
       },

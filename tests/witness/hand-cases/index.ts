@@ -1,4 +1,5 @@
 import type { WorkedCase } from "../case-kind";
+import { boardCases } from "./boards";
 import { bookCases } from "./books";
 import { codeCases } from "./code";
 import { cuttingCases } from "./cutting";
@@ -18,4 +19,6 @@ export const handCases: Readonly<Record<string, readonly WorkedCase[]>> = {
   ...fitCases,
   ...flightCases,
   ...bookCases,
+  ...boardCases,
+  PLAN: [...(cuttingCases["PLAN"] ?? []), ...(boardCases["PLAN"] ?? [])],
 };

@@ -1,5 +1,6 @@
 import type { Length } from "../../length/length";
 import { lengthOfMarks } from "../mark";
+import { type Keeping, remnantsOf } from "./largest-end";
 import type { RippingJob } from "./ripping-job";
 import type { SingleBoard } from "./single-boards";
 import type { Layout, Way } from "./yard";
@@ -23,7 +24,7 @@ export interface LaidPiece {
   readonly leftOver: Length;
 }
 
-/** An end of a strip, or what is not cut at all over a whole stretch. */
+/** An end of a strip, or what is not cut over a whole side of a stretch. */
 export interface Remnant {
   readonly length: Length;
   readonly width: Length;
@@ -46,13 +47,14 @@ const COUNTED_TWICE = 2;
 
 /** The pieces of a plan, board after board in the order of the tally, each strip from the widest, in it the longest first. */
 export const laidBoards = (job: RippingJob, single: readonly SingleBoard[], ofJob: JobYard, layout: Layout): readonly LaidBoard[] => {
-  const { yard: { kinds, stretches, kerf, boards }, from } = ofJob;
+  const { yard, from } = ofJob;
+  const { kinds, stretches, kerf, boards } = yard;
   const next = dealer(ofJob, job);
   const size = (marks: number): Length => lengthOfMarks(Math.max(0, marks), job.unit);
+  const sized = ({ length, width }: Keeping): Remnant => ({ length: size(length), width: size(width) });
   return boards.flatMap((board, place): LaidBoard[] => {
     const { edge, width: full } = single[place]!.row;
     const pieces: LaidPiece[] = [];
-    const remnants: Remnant[] = [];
     let strip = 0;
     for (const at of board.stretches) {
       const pattern = layout.get(at);
@@ -63,7 +65,7 @@ export const laidBoards = (job: RippingJob, single: readonly SingleBoard[], ofJo
       const along = (kind: number): number => (isRip ? kinds[kind]!.length : acrossOf(kind));
       const across = (kind: number): number => (isRip ? acrossOf(kind) : kinds[kind]!.length);
       const widest = (held: readonly number[]): number => Math.max(...held.map(across));
-      const [room, side] = isRip ? [long, wide] : [wide, long];
+      const room = isRip ? long : wide;
       let offset = 0;
       const strips = pattern.strips.map((held) => [...held].sort((one, other) => along(other) - along(one) || across(other) - across(one)));
       for (const held of strips.sort((one, other) => widest(other) - widest(one) || along(other[0]!) - along(one[0]!))) {
@@ -82,13 +84,9 @@ export const laidBoards = (job: RippingJob, single: readonly SingleBoard[], ofJo
           });
           position += along(kind) + kerf;
         }
-        const end = room - used;
-        if (end > 0) remnants.push(isRip ? { length: size(end), width: size(widest(held)) } : { length: size(widest(held)), width: size(end) });
         offset += widest(held) + kerf;
       }
-      const rest = side - offset;
-      if (rest > 0) remnants.push(isRip ? { length: size(long), width: size(rest) } : { length: size(rest), width: size(wide) });
     }
-    return pieces.length === 0 ? [] : [{ board: place, pieces, remnants }];
+    return pieces.length === 0 ? [] : [{ board: place, pieces, remnants: board.stretches.flatMap((at) => remnantsOf(yard, layout, at)).map(sized) }];
   });
 };

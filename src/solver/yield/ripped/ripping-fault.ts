@@ -10,7 +10,7 @@ import type { SingleBoard } from "./single-boards";
 import { gradesInWords, isGradeTaken, isSpeciesTaken, isTaken, isThickEnough } from "./taken-grades";
 
 export type RippingFault =
-  | "too-many-ripped" | "too-many-boards" | "piece-without-species" | "no-board-of-species" | "no-board-of-grade" | "grade-too-thin"
+  | "too-many-ripped" | "too-many-boards" | "piece-without-species" | "no-board-of-species" | "no-board-of-grade" | "no-board-without-grade" | "grade-too-thin"
   | "wider-than-boards" | "longer-than-clear" | "boards-too-few" | "boards-too-few-across" | "no-plan-of-boards" | "no-plan-across";
 
 /** Beyond these a plan would no longer end in a cell's time. */
@@ -64,9 +64,9 @@ const pieceFault = (job: RippingJob, row: number, boards: readonly SingleBoard[]
   const ofSpecies = boards.filter((board) => isSpeciesTaken(piece, board));
   const ofGrade = ofSpecies.filter((board) => isGradeTaken(piece, board));
   if (ofGrade.length === 0)
-    return problem("no-board-of-grade", {
-      piece: name, grade: piece.grade === "" ? "without a grade" : piece.grade, grades: gradesInWords(piece),
-    });
+    return piece.grade === ""
+      ? problem("no-board-without-grade", { piece: name })
+      : problem("no-board-of-grade", { piece: name, grade: piece.grade, grades: gradesInWords(piece) });
   if (!ofGrade.some((board) => isThickEnough(piece, board))) {
     const thickest = ofGrade.reduce((one, other) => (other.dressed.gt(one.dressed) ? other : one));
     const thickness = piece.thickness ?? new Exact(0);

@@ -2,11 +2,12 @@ import { Exact } from "../../length/exact";
 import type { Length } from "../../length/length";
 import { isProblem, type Problem, problem } from "../../problem";
 import { called } from "../cutting-job";
-import { isOnMark, MARK_NAME } from "../mark";
+import { isOnMark, MARK_NAME, marksUp } from "../mark";
 import { boardName } from "../tally/tally-board";
 import { isPriced, type TallyFault, tallyFault } from "../tally/tally-fault";
 import { type CheapestBoards, cheapestBoards } from "./cheapest-boards";
 import { type LaidBoard, laidBoards } from "./laid-boards";
+import { type Keeping, withLargestEnd } from "./largest-end";
 import { type RippingFault, rippingFault } from "./ripping-fault";
 import type { RippingJob } from "./ripping-job";
 import { lotPrices, type SingleBoard, singleBoards } from "./single-boards";
@@ -32,7 +33,7 @@ export interface RippingPlan {
 export type ImpossibleRipping = TallyFault | RippingFault;
 
 /** Counted work of a search one way round: three of them are well within two seconds in a cell. */
-const EFFORT = 8e6;
+const EFFORT = 24e6;
 
 /** What is paid: each board by itself, each lot once. */
 const paid = ({ boards }: RippingJob, single: readonly SingleBoard[], used: readonly LaidBoard[]): Exact => {
@@ -62,6 +63,12 @@ const markNotes = ({ pieces, boards, kerf, trim, unit }: RippingJob): string[] =
   ];
 };
 
+/** What is worth keeping: as long as wanted, no narrower than the narrowest piece; any end where nothing is said. */
+const keepingOf = ({ keep, pieces, unit }: RippingJob): Keeping => {
+  const widths = pieces.flatMap(({ width }) => (width === undefined ? [] : [marksUp(width, unit)]));
+  return keep === undefined ? { length: 0, width: 0 } : { length: marksUp(keep, unit), width: widths.length === 0 ? 0 : Math.min(...widths) };
+};
+
 const CENTS = 100;
 const PERCENT = 100;
 
@@ -85,7 +92,8 @@ export const rippingPlan = (job: RippingJob): RippingPlan | Problem<ImpossibleRi
   const ofJob = yardOfJob(job, single);
   const found = cheapestBoards(ofJob.yard, EFFORT);
   if (found.layout === undefined) return noPlan(job, single.length, ofJob, found);
-  const boards = laidBoards(job, single, ofJob, found.layout);
+  const layout = withLargestEnd(ofJob.yard, found.layout, keepingOf(job), { left: EFFORT });
+  const boards = laidBoards(job, single, ofJob, layout);
   const cost = paid(job, single, boards);
   const bound = Exact.min(cost, new Exact(Math.floor(found.bound / found.moneyStep)).div(CENTS));
   const gap = cost.isZero() ? new Exact(0) : cost.minus(bound).div(cost);

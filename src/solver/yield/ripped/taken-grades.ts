@@ -29,6 +29,5 @@ export const isTaken = (piece: RippedPiece, board: SingleBoard): boolean =>
 /** `FAS only`, or the grades that will do. */
 export const gradesInWords = (piece: RippedPiece): string => {
   const also = piece.alsoFrom.split(/[,;]/).map((grade) => grade.trim()).filter((grade) => grade !== "");
-  const own = piece.grade === "" ? "no grade" : piece.grade;
-  return also.length === 0 ? `${own} only` : [own, ...also].join(", ");
+  return also.length === 0 ? `${piece.grade} only` : [piece.grade, ...also].join(", ");
 };
