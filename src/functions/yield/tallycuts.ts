@@ -28,10 +28,10 @@ export const TALLYCUTS = declare({
   says: "Which piece to rip and cut from which measured board, and where it lies on it, at least cost.",
   parameters: {
     pieces: {
-      kind: "table", table: rippedPieces, rows: 200, badRows: "refuse",
+      kind: "table", table: rippedPieces, rows: 100, badRows: "refuse",
       says: "What is to be cut, the grain along its length; a piece is ripped out of its board where it has a width.",
     },
-    tally: { kind: "table", table: tally, rows: 120, badRows: "refuse", says: "The measured boards." },
+    tally: { kind: "table", table: tally, rows: 60, badRows: "refuse", says: "The measured boards." },
     kerf: CUTTING.kerf,
     trim: {
       kind: "length", sign: "not negative", default: 0,

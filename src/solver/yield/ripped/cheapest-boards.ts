@@ -1,4 +1,4 @@
-import { type Effort, isSpent } from "../shelf/effort";
+import { type Effort, isSpent, withShare } from "../shelf/effort";
 import { type BoardCosts, boardCosts, costOfSet } from "./board-costs";
 import { type BoardSet, setsBetween } from "./board-sets";
 import { isFull } from "./filled-layout";
@@ -32,6 +32,8 @@ const MOST_CASES = 3_000;
 const MOST_SETS = 400;
 const FEW_SETS = 20;
 const FIRST_SLICE = 0.002;
+/** The linear program of all boards takes no more of the work than this. */
+const ROOT_SHARE = 0.6;
 /** Sums of parts of boards are rounded: so much of a bound is not relied on. */
 const BOUND_DUST = 1e-9;
 
@@ -153,15 +155,18 @@ const searched = (yard: Yard, effort: Effort, known: Layout | undefined): Cheape
   const search = searchOf(yard, effort);
   const { options, costs, patterns, refutations } = search;
   if (known !== undefined) take(search, known);
-  const root = rootWorths(yard, options, costs, patterns, effort);
-  refutations.push(...root.cases.map((one) => [one]));
-  search.floor = Math.ceil(root.bound * (1 - BOUND_DUST));
   let unplaced = 0;
-  for (const worth of [root.worth, shortages(yard)]) {
-    const filling = greedyBoards(yard, options, costs, worth, effort);
+  const fill = (worth: ArrayLike<number>, share: Effort): void => {
+    const filling = greedyBoards(yard, options, costs, worth, share);
     if (isFull(filling)) take(search, filling.layout);
     else unplaced = filling.left.findIndex((count) => count > 0);
-  }
+  };
+  // a plan first, whatever the rest of the work comes to
+  fill(shortages(yard), { left: effort.left });
+  const root = withShare(effort, effort.left * ROOT_SHARE, (share) => rootWorths(yard, options, costs, patterns, share));
+  refutations.push(...root.cases.map((one) => [one]));
+  search.floor = Math.ceil(root.bound * (1 - BOUND_DUST));
+  fill(root.worth, effort);
   const answer = (bound: number, isImpossible: boolean, refuted: number): CheapestBoards => ({
     ...search.best, bound, refuted, isImpossible, unplaced, refutations, moneyStep: costs.moneyStep,
   });

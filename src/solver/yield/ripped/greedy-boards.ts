@@ -14,18 +14,32 @@ export const greedyBoards = (yard: Yard, options: Options, costs: BoardCosts, wo
     const { lot } = yard.boards[board]!;
     return costs.boards[board]! + (lot < 0 || bought[lot]! ? 0 : costs.lots[lot]!);
   };
-  while (!isFull(filling) && !isSpent(effort)) {
-    let chosen = -1;
-    let most = 0;
-    for (const [board, { stretches }] of yard.boards.entries()) {
-      if (has[board]!) continue;
-      const held = stretches.reduce(
-        (sum, stretch) => sum + stretchWorth(yard, options[stretch]!, { worth, wanted: filling.left }, stretch, effort).value, 0,
-      );
-      if (held / costOf(board) <= most) continue;
-      most = held / costOf(board);
-      chosen = board;
+  // as pieces are laid no board comes to hold more, so what was reckoned before is a bound
+  const held = yard.boards.map(() => Infinity);
+  const fresh = yard.boards.map(() => false);
+  const reckon = (board: number): void => {
+    held[board] = yard.boards[board]!.stretches.reduce(
+      (sum, stretch) => sum + stretchWorth(yard, options[stretch]!, { worth, wanted: filling.left }, stretch, effort).value, 0,
+    );
+    fresh[board] = true;
+  };
+  const best = (): number => {
+    for (;;) {
+      let chosen = -1;
+      let most = 0;
+      for (let board = 0; board < held.length; board += 1) {
+        const rate = has[board]! ? 0 : held[board]! / costOf(board);
+        if (rate <= most) continue;
+        most = rate;
+        chosen = board;
+      }
+      if (chosen < 0 || fresh[chosen]!) return chosen;
+      reckon(chosen);
     }
+  };
+  while (!isFull(filling) && !isSpent(effort)) {
+    fresh.fill(false);
+    const chosen = best();
     if (chosen < 0) break;
     has[chosen] = true;
     const { lot, stretches } = yard.boards[chosen]!;

@@ -14,8 +14,8 @@ export type RippingFault =
   | "wider-than-boards" | "longer-than-clear" | "boards-too-few" | "boards-too-few-across" | "no-plan-of-boards" | "no-plan-across";
 
 /** Beyond these a plan would no longer end in a cell's time. */
-export const MOST_RIPPED = 200;
-export const MOST_BOARDS = 120;
+const MOST_RIPPED = 100;
+const MOST_BOARDS = 60;
 
 const speciesFault = (job: RippingJob, boards: readonly SingleBoard[]): Problem<RippingFault> | undefined => {
   const species = new Map(boards.map(({ row }) => [goodsKey(row.species), row.species]));

@@ -12,6 +12,7 @@ import { type RippingFault, rippingFault } from "./ripping-fault";
 import type { RippingJob } from "./ripping-job";
 import { lotPrices, type SingleBoard, singleBoards } from "./single-boards";
 import { isOfItsGrade } from "./taken-grades";
+import type { Yard } from "./yard";
 import { type JobYard, yardOfJob } from "./yard-of-job";
 
 export interface RippingPlan {
@@ -32,8 +33,15 @@ export interface RippingPlan {
 
 export type ImpossibleRipping = TallyFault | RippingFault;
 
-/** Counted work of a search one way round: three of them are well within two seconds in a cell. */
-const EFFORT = 24e6;
+/** Counted work of a search one way round: three of them stay within two seconds in a cell. */
+const EFFORT = 60e6;
+/** Pieces times boards up to which all of it is spent; more of them take work that is not counted. */
+const FULL_SIZE = 800;
+
+const effortFor = ({ kinds, boards }: Yard): number => {
+  const size = kinds.reduce((sum, { wanted }) => sum + wanted, 0) * boards.length;
+  return size <= FULL_SIZE ? EFFORT : EFFORT * Math.sqrt(FULL_SIZE / size);
+};
 
 /** What is paid: each board by itself, each lot once. */
 const paid = ({ boards }: RippingJob, single: readonly SingleBoard[], used: readonly LaidBoard[]): Exact => {
@@ -90,7 +98,7 @@ export const rippingPlan = (job: RippingJob): RippingPlan | Problem<ImpossibleRi
   const impossible = rippingFault(job, single);
   if (impossible !== undefined) return impossible;
   const ofJob = yardOfJob(job, single);
-  const found = cheapestBoards(ofJob.yard, EFFORT);
+  const found = cheapestBoards(ofJob.yard, effortFor(ofJob.yard));
   if (found.layout === undefined) return noPlan(job, single.length, ofJob, found);
   const layout = withLargestEnd(ofJob.yard, found.layout, keepingOf(job), { left: EFFORT });
   const boards = laidBoards(job, single, ofJob, layout);
