@@ -34,7 +34,9 @@ const filledIn = (given: Arguments, context: Context): Filled | Failed => {
   let shape: Lengths | Numbers | undefined;
   for (const [name, parameter] of Object.entries(context.declaration.parameters)) {
     const cells = given.get(name);
-    const value = isRange(parameter) ? readRange(name, cells, asHeaded(parameter, given), context) : readArgument(name, cells, parameter, context.unit);
+    const value = isRange(parameter)
+      ? readRange(name, cells, asHeaded(parameter, given), context)
+      : readArgument(name, cells, parameter, context.unit);
     if (isFailed(value)) return value;
     if (parameter.kind === "numbers" && value !== undefined) {
       shape = value as Numbers;

@@ -106,7 +106,8 @@ export const BUY = declare({
         headings: false,
       },
       gives: [["lot X", "", 1, 90, 90, 10, 13.5]],
-      from: "by hand: 96 x 7 1/2 twice and 84 x 6 are 5 + 5 + 3 1/2; (4 x 40 x 7 1/4 + 2 x 40 x 3 1/2) / 144 = 10; S2 holds two risers only",
+      from:
+        "by hand: 96 x 7 1/2 twice and 84 x 6 are 5 + 5 + 3 1/2; (4 x 40 x 7 1/4 + 2 x 40 x 3 1/2) / 144 = 10; S2 holds two risers only",
     },
     {
       given: {

@@ -82,7 +82,8 @@ const SPARE_SETS = 3;
 const withSpare = (search: Search): void => {
   const { yard, costs, effort, refutations } = search;
   for (const spare of SPARE) {
-    const cases = refutations.flatMap((each) => (each.length === 1 ? each : [])).map((one) => ({ ...one, needed: one.needed * (1 + spare) }));
+    const single = refutations.flatMap((each) => (each.length === 1 ? each : []));
+    const cases = single.map((one) => ({ ...one, needed: one.needed * (1 + spare) }));
     let from = search.floor;
     let slice = FIRST_SLICE;
     let looked = 0;
@@ -185,6 +186,8 @@ const searched = (yard: Yard, effort: Effort, known: Layout | undefined): Cheape
  */
 export const cheapestBoards = (yard: Yard, work: number): CheapestBoards => {
   const single = yard.ways.length < 2 ? [] : yard.ways.map((way) => searched({ ...yard, ways: [way] }, { left: work }, undefined));
-  const known = single.reduce<CheapestBoards | undefined>((best, each) => (best === undefined || each.cost < best.cost ? each : best), undefined);
+  const known = single.reduce<CheapestBoards | undefined>(
+    (best, each) => (best === undefined || each.cost < best.cost ? each : best), undefined,
+  );
   return searched(yard, { left: work }, known?.layout);
 };

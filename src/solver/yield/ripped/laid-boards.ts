@@ -87,6 +87,7 @@ export const laidBoards = (job: RippingJob, single: readonly SingleBoard[], ofJo
         offset += widest(held) + kerf;
       }
     }
-    return pieces.length === 0 ? [] : [{ board: place, pieces, remnants: board.stretches.flatMap((at) => remnantsOf(yard, layout, at)).map(sized) }];
+    const remnants = board.stretches.flatMap((at) => remnantsOf(yard, layout, at)).map(sized);
+    return pieces.length === 0 ? [] : [{ board: place, pieces, remnants }];
   });
 };

@@ -10,7 +10,8 @@ import type { SingleBoard } from "./single-boards";
 import { gradesInWords, isGradeTaken, isSpeciesTaken, isTaken, isThickEnough } from "./taken-grades";
 
 export type RippingFault =
-  | "too-many-ripped" | "too-many-boards" | "piece-without-species" | "no-board-of-species" | "no-board-of-grade" | "no-board-without-grade" | "grade-too-thin"
+  | "too-many-ripped" | "too-many-boards" | "piece-without-species" | "no-board-of-species" | "no-board-of-grade"
+  | "no-board-without-grade" | "grade-too-thin"
   | "wider-than-boards" | "longer-than-clear" | "boards-too-few" | "boards-too-few-across" | "no-plan-of-boards" | "no-plan-across";
 
 /** Beyond these a plan would no longer end in a cell's time. */
@@ -40,7 +41,9 @@ const longestOf = ({ row, clear }: SingleBoard, trim: Length): Length =>
 
 const usableWidth = ({ row }: SingleBoard): Length => row.width.minus(row.edge);
 
-const sizeFault = (job: RippingJob, piece: RippedPiece, name: string | number, boards: readonly SingleBoard[]): Problem<RippingFault> | undefined => {
+const sizeFault = (
+  job: RippingJob, piece: RippedPiece, name: string | number, boards: readonly SingleBoard[],
+): Problem<RippingFault> | undefined => {
   const { length, width } = piece;
   const widest = boards.reduce((one, other) => (usableWidth(other).gt(usableWidth(one)) ? other : one));
   if (width !== undefined && usableWidth(widest).lt(width)) {

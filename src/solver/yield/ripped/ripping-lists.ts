@@ -103,7 +103,7 @@ export const rippingSummary = (job: RippingJob, plan: RippingPlan): readonly Sum
       ? []
       : [
           { label: "offcuts kept", kind: "count", value: kept.length } as const,
-          { label: "offcut length", kind: "length", value: kept.reduce<Length>((all, { length }) => all.plus(length), new Exact(0)) } as const,
+          { label: "offcut length", kind: "length", value: sum(kept.map(({ length }) => length)) } as const,
         ]),
     ...(plan.notes.length === 0 ? [] : [{ label: "note", kind: "text", value: plan.notes.join("; ") } as const]),
   ];

@@ -51,7 +51,9 @@ const paid = ({ boards }: RippingJob, single: readonly SingleBoard[], used: read
   return [...lots].reduce((sum, lot) => sum.plus(prices.get(lot) ?? 0), own);
 };
 
-const noPlan = (job: RippingJob, count: number, { pieceRows }: JobYard, { isImpossible, unplaced }: CheapestBoards): Problem<RippingFault> => {
+const noPlan = (
+  job: RippingJob, count: number, { pieceRows }: JobYard, { isImpossible, unplaced }: CheapestBoards,
+): Problem<RippingFault> => {
   const row = pieceRows[unplaced]![0]!;
   const { label, length, width } = job.pieces[row]!;
   const details = { count, piece: called(label, row), length };
@@ -74,7 +76,8 @@ const markNotes = ({ pieces, boards, kerf, trim, unit }: RippingJob): string[] =
 /** What is worth keeping: as long as wanted, no narrower than the narrowest piece; any end where nothing is said. */
 const keepingOf = ({ keep, pieces, unit }: RippingJob): Keeping => {
   const widths = pieces.flatMap(({ width }) => (width === undefined ? [] : [marksUp(width, unit)]));
-  return keep === undefined ? { length: 0, width: 0 } : { length: marksUp(keep, unit), width: widths.length === 0 ? 0 : Math.min(...widths) };
+  if (keep === undefined) return { length: 0, width: 0 };
+  return { length: marksUp(keep, unit), width: widths.length === 0 ? 0 : Math.min(...widths) };
 };
 
 const CENTS = 100;
@@ -106,15 +109,14 @@ export const rippingPlan = (job: RippingJob): RippingPlan | Problem<ImpossibleRi
   const bound = Exact.min(cost, new Exact(Math.floor(found.bound / found.moneyStep)).div(CENTS));
   const gap = cost.isZero() ? new Exact(0) : cost.minus(bound).div(cost);
   const isBest = bound.eq(cost);
-  const net = job.pieces.reduce((sum, { length, width, quantity }) => (width === undefined ? sum : sum.plus(length.times(width).times(quantity))), new Exact(0));
-  const whole = boards.flatMap(({ pieces }) => pieces.filter(({ piece }) => job.pieces[piece]!.width === undefined));
+  const laid = boards.flatMap(({ pieces }) => pieces);
   const gross = boards.reduce((sum, { board }) => sum.plus(single[board]!.row.length.times(single[board]!.row.width)), new Exact(0));
   return {
     single, boards, cost, bound, gap,
     verdict: isBest
       ? "best possible (searched, not certified)"
       : `not proven: at most ${gap.times(PERCENT).toDecimalPlaces(2, Exact.ROUND_UP).toString()} % could still be saved`,
-    yield: whole.reduce((sum, { length, width }) => sum.plus(length.times(width)), net).div(gross),
+    yield: laid.reduce((sum, { length, width }) => sum.plus(length.times(width)), new Exact(0)).div(gross),
     fromOtherGrade: boards.reduce(
       (sum, { board, pieces }) => sum + pieces.filter(({ piece }) => !isOfItsGrade(job.pieces[piece]!, single[board]!)).length, 0,
     ),

@@ -62,7 +62,8 @@ export const rootWorths = (
         held[place]!.counts().forEach((count, kind) => (counts[kind]! += count));
       }
       const filled = [...counts.keys()].filter((kind) => counts[kind]! > 0);
-      columns.push({ cost: costs.boards[board]! * scale, rows: [...filled, kinds.length + board], values: [...filled.map((kind) => counts[kind]!), 1] });
+      const values = [...filled.map((kind) => counts[kind]!), 1];
+      columns.push({ cost: costs.boards[board]! * scale, rows: [...filled, kinds.length + board], values });
       isNew = true;
     }
     const needed = whole.reduce((sum, each, kind) => sum + each * wanted[kind]!, 0);

@@ -255,7 +255,9 @@ const unsplit = (looked: Looked, terms: Terms, uses: readonly Use[]): { readonly
         split: kinds.map((kind, at) => ({
           ...terms,
           limits: [
-            ...terms.limits, ...kinds.slice(0, at).map((before) => limit(before, true, counts[before]!)), limit(kind, false, counts[kind]! - 1),
+            ...terms.limits,
+            ...kinds.slice(0, at).map((before) => limit(before, true, counts[before]!)),
+            limit(kind, false, counts[kind]! - 1),
           ],
         })),
       };
@@ -300,7 +302,8 @@ export const setSearch = (
     }
     const layout = rounded(looked, found.uses);
     if (layout !== undefined) return { layout };
-    const whole = optionSplit(looked, terms, found.uses) ?? settlingSplit(looked, terms, found.uses) ?? countSplit(looked, terms, found.uses);
+    const { uses } = found;
+    const whole = optionSplit(looked, terms, uses) ?? settlingSplit(looked, terms, uses) ?? countSplit(looked, terms, uses);
     const { layout: exact, split = whole } = whole === undefined ? unsplit(looked, terms, found.uses) : {};
     if (exact !== undefined) return { layout: exact };
     if (split === undefined) {

@@ -195,7 +195,9 @@ const oneWay = (pricing: Pricing, stretch: number, options: readonly Option[]): 
 };
 
 /** What a stretch is worth at most for the worths offered, divided by the best of the options. */
-export const stretchWorth = (yard: Yard, options: readonly Option[], { worth, wanted }: Offered, stretch: number, effort: Effort): StretchWorth => {
+export const stretchWorth = (
+  yard: Yard, options: readonly Option[], { worth, wanted }: Offered, stretch: number, effort: Effort,
+): StretchWorth => {
   clearFronts();
   effort.left -= STRETCH_STEPS;
   return [...new Set(options.map(({ view }) => view))]

@@ -63,7 +63,8 @@ const sidesOfStretch = (yard: Yard, view: View, stretch: number): readonly Side[
   const takes = yard.takes[yard.stretches[stretch]!.class]!;
   const fitting = view.order.filter(
     (kind) =>
-      takes[kind]! && !isWhole(yard, kind) && view.along[kind]! <= view.roomAlong[stretch]! && view.across[kind]! <= view.roomAcross[stretch]!,
+      takes[kind]! && !isWhole(yard, kind) &&
+      view.along[kind]! <= view.roomAlong[stretch]! && view.across[kind]! <= view.roomAcross[stretch]!,
   );
   const widths = [...new Set(fitting.map((kind) => view.across[kind]!))].reverse();
   const wanted = widths.map((width) =>
