@@ -20,8 +20,10 @@ const answered = (declaration: Parameters<typeof call>[0], ...cells: unknown[]):
 
 const PIECES = ["label", "length", "width", "grade", "also from", "thickness", "species", "quantity"];
 const BOARDS = ["label", "length", "width", "thickness", "grade", "species", "price", "defects", "edge"];
-const pieces = (...rows: unknown[][]): Cells => [PIECES, ...rows.map((row) => [...row, ...Array<string>(PIECES.length - row.length).fill("")])];
-const boards = (...rows: unknown[][]): Cells => [BOARDS, ...rows.map((row) => [...row, ...Array<string>(BOARDS.length - row.length).fill("")])];
+const table = (headings: readonly string[], rows: readonly (readonly unknown[])[]): Cells =>
+  [headings, ...rows.map((row) => [...row, ...Array<string>(headings.length - row.length).fill("")])];
+const pieces = (...rows: unknown[][]): Cells => table(PIECES, rows);
+const boards = (...rows: unknown[][]): Cells => table(BOARDS, rows);
 
 describe("jobs that have no plan, in a sentence", () => {
   // each by hand from the numbers of its row; the sentences are ours

@@ -19,7 +19,8 @@ export const boardCases: Readonly<Record<string, readonly WorkedCase[]>> = {
         ].every(([label, value]) => rows.some((row) => row[0] === label && row[1] === value)) &&
         rows.some(([label, value]) => label === "yield" && Math.abs(Number(value) - 1278 / 1584) < 1e-9) &&
         rows.some(([label, value]) =>
-          label === "note" && /^no choice of boards costs less(: \d+ cheaper (choice was|choices were each) shown too small)?$/.test(String(value))),
+          label === "note" &&
+          /^no choice of boards costs less(: \d+ cheaper (choice was|choices were each) shown too small)?$/.test(String(value))),
       from: "an exhaustive table over counts; by hand (3 x 40 x 7 1/4 + 72 x 4 + 2 x 20 x 3) / (84 x 12 + 72 x 8) = 1278 / 1584; 7 + 4",
     },
   ],

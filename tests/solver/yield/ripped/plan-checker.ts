@@ -16,6 +16,13 @@ interface Rectangle {
   readonly first: string;
 }
 
+type Size = (one: Rectangle) => number;
+
+const ALONG: Size = ({ along }) => along;
+const ACROSS: Size = ({ across }) => across;
+const LENGTH: Size = ({ length }) => length;
+const WIDTH: Size = ({ width }) => width;
+
 /** Each mark of a board by the number of its clear stretch; 0 where it is spoilt or trimmed. */
 const stretchAt = ({ length, defects = [] }: PlainBoard, kerf: number, trim: number): Int32Array => {
   const spoilt = new Uint8Array(marks(length));
@@ -35,7 +42,7 @@ const stretchAt = ({ length, defects = [] }: PlainBoard, kerf: number, trim: num
 };
 
 /** Pieces that no straight cut along the first direction can part stand together. */
-const strips = (held: readonly Rectangle[], from: (one: Rectangle) => number, size: (one: Rectangle) => number, kerf: number): Rectangle[][] => {
+const strips = (held: readonly Rectangle[], from: Size, size: Size, kerf: number): Rectangle[][] => {
   const found: Rectangle[][] = [];
   let end = -Infinity;
   for (const one of [...held].sort((a, b) => from(a) - from(b))) {
@@ -46,7 +53,7 @@ const strips = (held: readonly Rectangle[], from: (one: Rectangle) => number, si
   return found;
 };
 
-const isApart = (held: readonly Rectangle[], from: (one: Rectangle) => number, size: (one: Rectangle) => number, kerf: number): boolean => {
+const isApart = (held: readonly Rectangle[], from: Size, size: Size, kerf: number): boolean => {
   const sorted = [...held].sort((a, b) => from(a) - from(b));
   return sorted.every((one, at) => at === 0 || from(one) >= from(sorted[at - 1]!) + size(sorted[at - 1]!) + kerf);
 };
@@ -54,7 +61,8 @@ const isApart = (held: readonly Rectangle[], from: (one: Rectangle) => number, s
 /** Dressed on both faces: 4/4 13/16, 5/4 1 1/16, 8/4 1 3/4 (hardwood thickness table of a state extension service); others as they are. */
 const DRESSED = new Map([[1, 0.8125], [1.25, 1.0625], [2, 1.75]]);
 
-const grades = ({ grade = "", alsoFrom = "" }: PlainPiece): string[] => [grade, ...alsoFrom.split(",").map((one) => one.trim())];
+const grades = ({ grade = "", alsoFrom = "" }: PlainPiece): string[] =>
+  [grade, ...alsoFrom.split(",").map((one) => one.trim()).filter((one) => one !== "")];
 
 const boardFaults = (job: PlainJob, board: PlainBoard, held: readonly Rectangle[]): string[] => {
   const faults: string[] = [];
@@ -65,7 +73,8 @@ const boardFaults = (job: PlainJob, board: PlainBoard, held: readonly Rectangle[
   for (const one of held) {
     const { piece, along, across, length, width } = one;
     const number = numbers[Math.floor(along)] ?? 0;
-    const inside = number > 0 && along >= 0 && along + length <= numbers.length && numbers.slice(Math.floor(along), along + length).every((each) => each === number);
+    const under = numbers.slice(Math.floor(along), along + length);
+    const inside = number > 0 && along >= 0 && along + length <= numbers.length && under.every((each) => each === number);
     if (!inside) faults.push(`${piece.label} lies outside a clear stretch`);
     if (across < edge || across + width > marks(board.width) - edge) faults.push(`${piece.label} lies over the edge`);
     if (!grades(piece).includes(board.grade ?? "") && !grades(piece).includes("any")) faults.push(`${piece.label} is of another grade`);
@@ -80,8 +89,8 @@ const boardFaults = (job: PlainJob, board: PlainBoard, held: readonly Rectangle[
     if (own.some(({ first }) => first !== own[0]!.first)) faults.push("one stretch is begun two ways");
     if (job.first !== "either" && own[0]!.first !== job.first) faults.push("a stretch is begun the other way");
     const [from, size, along, long] = isRip
-      ? [(one: Rectangle) => one.across, (one: Rectangle) => one.width, (one: Rectangle) => one.along, (one: Rectangle) => one.length] as const
-      : [(one: Rectangle) => one.along, (one: Rectangle) => one.length, (one: Rectangle) => one.across, (one: Rectangle) => one.width] as const;
+      ? [ACROSS, WIDTH, ALONG, LENGTH] as const
+      : [ALONG, LENGTH, ACROSS, WIDTH] as const;
     for (const strip of strips(own, from, size, kerf)) {
       if (!isApart(strip, along, long, kerf)) faults.push("two stages do not part the pieces by a kerf");
     }
@@ -103,7 +112,9 @@ const surfaceFeet = (boards: readonly PlainBoard[]): number[] => {
 
 const costAgain = ({ boards }: PlainJob, used: ReadonlySet<number>): number => {
   const feet = surfaceFeet(boards);
-  const lots = new Map(boards.flatMap(({ lot, lotPrice }) => (lot === undefined || lotPrice === undefined ? [] : [[lot, lotPrice] as const])));
+  const lots = new Map(
+    boards.flatMap(({ lot, lotPrice }) => (lot === undefined || lotPrice === undefined ? [] : [[lot, lotPrice] as const])),
+  );
   const paid = new Set<string | number>();
   let sum = 0;
   for (const at of used) {
@@ -122,7 +133,8 @@ export const planFaults = (job: PlainJob, plan: RippingPlan): string[] => {
   const faults = plan.boards.flatMap(({ board, pieces }) => {
     const held = pieces.map(({ piece, along, across, length, width, first }): Rectangle => {
       wanted[piece]! -= 1;
-      return { piece: job.pieces[piece]!, first, along: printed(along), across: printed(across), length: printed(length), width: printed(width) };
+      const size = { along: printed(along), across: printed(across), length: printed(length), width: printed(width) };
+      return { piece: job.pieces[piece]!, first, ...size };
     });
     const { width: full, edge = 0 } = job.boards[board]!;
     const otherSize = held.filter(({ piece, length, width }) =>

@@ -142,7 +142,8 @@ describe("each board its own way", () => {
     const plan = planned(job);
     expect(plan.boards.map((one) => one.pieces[0]!.first)).toEqual(["rip", "crosscut"]);
     expect(places(plan, job)).toEqual([
-      ["A", ["riser", 0, 0], ["riser", 40.125, 0], ["skirt", 0, 7.375]], ["C", ["riser", 0, 0], ["block", 40.125, 0], ["block", 40.125, 3.125]],
+      ["A", ["riser", 0, 0], ["riser", 40.125, 0], ["skirt", 0, 7.375]],
+      ["C", ["riser", 0, 0], ["block", 40.125, 0], ["block", 40.125, 3.125]],
     ]);
   });
 
@@ -172,5 +173,25 @@ describe("a lot", () => {
     expect(money(plan)).toBe(cost);
     expect(proven(plan)).toBe(true);
     expect(plan.boards).toHaveLength(count);
+  });
+});
+
+describe("the checker", () => {
+  const job = plainJob([piece("riser", 42, 7.25, 2), piece("nosing", 42, 3.5, 2)], [board("A", 96, 11, 66), board("B", 96, 7.5, 45)]);
+  const plan = planned(job);
+  const [first] = plan.boards;
+  const moved = (change: (one: RippingPlan["boards"][number]["pieces"][number], at: number) => typeof one): RippingPlan =>
+    ({ ...plan, boards: [{ ...first!, pieces: first!.pieces.map(change) }] });
+
+  // each plan is the right one with one thing wrong
+  test("notices a piece too near, over the edge, outside, missing, and another cost", () => {
+    const third = first!.pieces[2]!;
+    expect(planFaults(job, moved((one, at) => (at === 2 ? { ...one, across: first!.pieces[0]!.width } : one)))).not.toEqual([]);
+    expect(planFaults(job, moved((one, at) => (at === 2 ? { ...one, across: third.across.times(2) } : one)))).not.toEqual([]);
+    expect(planFaults(job, moved((one, at) => (at === 1 ? { ...one, along: one.along.times(2) } : one)))).not.toEqual([]);
+    expect(planFaults(job, { ...plan, boards: [{ ...first!, pieces: first!.pieces.slice(1) }] })).not.toEqual([]);
+    expect(planFaults(job, { ...plan, cost: plan.cost.plus(1) })).not.toEqual([]);
+    const graded = { ...job, pieces: job.pieces.map((one) => ({ ...one, grade: "FAS" })) };
+    expect(planFaults(graded, plan)).not.toEqual([]);
   });
 });
