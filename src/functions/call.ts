@@ -18,6 +18,7 @@ import { size, tooLarge } from "./range-size";
 import { type Context, isLeftOut, type Lengths, type Numbers, readArgument, readRange, type Stairs } from "./read-argument";
 import { readStair } from "./read-stair";
 import { say } from "./say";
+import { asHeaded } from "./table-as-headed";
 import { unitOfLengths } from "./unit-of-lengths";
 
 type Arguments = ReadonlyMap<string, GivenCells>;
@@ -33,7 +34,9 @@ const filledIn = (given: Arguments, context: Context): Filled | Failed => {
   let shape: Lengths | Numbers | undefined;
   for (const [name, parameter] of Object.entries(context.declaration.parameters)) {
     const cells = given.get(name);
-    const value = isRange(parameter) ? readRange(name, cells, parameter, context) : readArgument(name, cells, parameter, context.unit);
+    const value = isRange(parameter)
+      ? readRange(name, cells, asHeaded(parameter, given), context)
+      : readArgument(name, cells, parameter, context.unit);
     if (isFailed(value)) return value;
     if (parameter.kind === "numbers" && value !== undefined) {
       shape = value as Numbers;

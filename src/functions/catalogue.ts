@@ -74,6 +74,7 @@ import { GLUEUP } from "./yield/glueup";
 import { LUMBERORDER } from "./yield/lumberorder";
 import { PLAN } from "./yield/plan";
 import { TALLY } from "./yield/tally";
+import { TALLYCUTS } from "./yield/tallycuts";
 
 /** Every worksheet function, in the order users see them. */
 export const catalogue: readonly Declaration[] = [
@@ -83,7 +84,7 @@ export const catalogue: readonly Declaration[] = [
   BALUSTERS, TREADBALUSTERS, RAIL, FLIGHTS, ONEFLIGHT, ARC,
   CODES, LIMIT, CHECK,
   BLANK, ORDER,
-  CUTS, BUY, PLAN, OFFCUTS, BOARDFEET, TALLY, LUMBERORDER, GLUEUP,
+  CUTS, BUY, PLAN, OFFCUTS, BOARDFEET, TALLY, TALLYCUTS, LUMBERORDER, GLUEUP,
   TREADFIT, RISERFIT, MISREAD, NEXTSTEP, MARKS, RISERMARKS, NOTCH, RISERHEIGHT, RELIEF, BEVEL, GAP,
   TAKEOFF, ADHESIVE, HOURS, EXTEND, SELLINGPRICE, BID, QUOTE, ALTERNATES, PRICECHANGE, PROGRESSBILLING, ALLOCATE,
   EMC, MOVEMENT, TREADLOAD,

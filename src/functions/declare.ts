@@ -56,6 +56,13 @@ const MOST_ROWS = { table: 20_000, stair: 1_000, lengths: 20_000, numbers: 20_00
 /** Cells a range may have where one value may stand. */
 export const MOST_CELLS = 20_000;
 
+/** A table read in place of the usual one where an argument is headed by one of these words. */
+interface Instead {
+  readonly table: Table;
+  readonly argument: string;
+  readonly headings: readonly string[];
+}
+
 export type Parameter =
   | (Omissible<string | number> &
       Each & {
@@ -76,7 +83,8 @@ export type Parameter =
   | (Omissible<boolean> & { readonly kind: "flag" })
   | (Omissible<string> & { readonly kind: "text" })
   | (Omissible<Unit> & { readonly kind: "unit" })
-  | (Omissible<never> & Bounded & { readonly kind: "table"; readonly table: Table; readonly badRows: "refuse" | "answer" })
+  | (Omissible<never> &
+      Bounded & { readonly kind: "table"; readonly table: Table; readonly badRows: "refuse" | "answer"; readonly instead?: Instead })
   | (Omissible<never> & { readonly kind: "stair" })
   /** A column of lengths that are about one another; a bad one fails the call, or is undefined and shows its error in its place. */
   | (Omissible<never> &
@@ -111,7 +119,11 @@ interface ValueOf extends Omit<ColumnValueOf, "rate" | "label" | "choice"> {
   readonly cells: GivenCells;
 }
 
-type RowsOf<P> = P extends { readonly table: Table<infer C extends Columns>; readonly badRows: infer B }
+type RowsOf<P> = P extends { readonly instead: { readonly table: Table<infer D extends Columns> } }
+  ? RowsAsRead<P> | readonly Exclude<TableRow<D>, { readonly bad: Failed }>[]
+  : RowsAsRead<P>;
+
+type RowsAsRead<P> = P extends { readonly table: Table<infer C extends Columns>; readonly badRows: infer B }
   ? B extends "answer"
     ? readonly TableRow<C>[]
     : readonly Exclude<TableRow<C>, { readonly bad: Failed }>[]

@@ -294,6 +294,27 @@ export const tally = table(
   { ambiguous: () => "measured boards are not read by their place;", takes: ["TALLY"], hasTotals: true },
 );
 
+/** Pieces as they are cut from measured boards: ripped too, and from other grades. */
+export const rippedPieces = table(
+  "ripped pieces",
+  "One row per piece, or a number of like pieces.",
+  {
+    ...pieces.columns,
+    width: {
+      kind: "length", sign: "positive", plausible: "board width",
+      says: "Finished width; without it the whole width of its board, less the edges.",
+    },
+    thickness: { kind: "length", sign: "positive", says: "Finished thickness: no more than its board dresses to." },
+    grade: { kind: "text", default: "", says: "Grade wanted." },
+    alsoFrom: {
+      kind: "text", default: "", onlyHeaded: true,
+      says: "Other grades that will do, in any order: `FAS, Select`; `any` for all. Empty: only its own.",
+    },
+    species: { kind: "text", default: "", onlyHeaded: true, says: "Wood of the piece; may be left out where the tally has one." },
+  },
+  { takes: pieces.takes },
+);
+
 /** Pieces as they are ordered by the board foot: what is needed to count them, and their wood. */
 export const lumberPieces = table(
   "lumber",

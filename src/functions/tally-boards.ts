@@ -23,7 +23,7 @@ const QUARTERS = /^\s*(\d+)\s*[/\u2044\u2215]\s*4\s*$/;
 
 /** Lumber is called in quarters of an inch, whatever the other lengths are in. */
 const thicknessOf = (name: string, cell: string | number, unit: Unit): Length | Failed => {
-  if (typeof cell === "number" && unit === "in" && cell > THICKEST)
+  if (typeof cell === "number" && lengthIn(lengthOf(cell, unit), "in").gt(THICKEST))
     return failed(`${name}: ${numberText(cell)} is over ${THICKEST} in; the cell may hold a date: write '5/4 as text`);
   const quarters = typeof cell === "string" ? QUARTERS.exec(cell) : null;
   if (quarters !== null) {
@@ -73,7 +73,7 @@ const boardOf = (given: TallyRow, unit: Unit): GivenBoard | Failed => {
   return { ...row, written, thickness, defects, clear, given, ...(boardFeet === undefined ? {} : { paperFeet: boardFeet }) };
 };
 
-/** The boards of a tally, or the sentence of the first cell that is none of what it should be. */
+/** The boards of a tally, or the sentence of the first cell that is none of what it should be; bare numbers are in the unit. */
 export const tallyBoards = (rows: readonly TallyRow[], unit: Unit = "in"): readonly GivenBoard[] | Failed => {
   const boards: GivenBoard[] = [];
   for (const row of rows) {

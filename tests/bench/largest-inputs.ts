@@ -250,6 +250,26 @@ const LARGEST: readonly LargestInput[] = [
     ],
   },
   {
+    id: "TALLYCUTS",
+    says: "100 pieces of as many lengths and seven widths, 60 boards, half of them with a knot, either way round",
+    cells: () => [
+      [
+        ["length", "width", "grade", "also from"],
+        ...rows(100, (n) => [
+          12 + ((n * 2_657) % 2_400) / 64, [7.25, 9.25, 3.5, 2, 5, 4.125, 6][n % 7], n % 5 === 0 ? "FAS" : "1C", n % 5 === 0 ? "" : "FAS",
+        ]),
+      ],
+      [
+        ["label", "length", "width", "thickness", "grade", "board foot price", "defects"],
+        ...rows(60, (n) => [
+          n + 1, 96 + ((n * 37) % 97), 5 + ((n * 29) % 57) / 8, "4/4", n % 3 === 0 ? "FAS" : "1C", n % 3 === 0 ? 8.4 : 5.6,
+          n % 2 === 0 ? "" : `${20 + (n % 40)} to ${24 + (n % 40)}`,
+        ]),
+      ],
+      "1/8", 1,
+    ],
+  },
+  {
     id: "LUMBERORDER",
     says: "2,000 pieces of 400 grades, 500 allowances",
     cells: () => [

@@ -1,8 +1,11 @@
 import { isProblem } from "../../solver/problem";
 import { buyList } from "../../solver/yield/buy-list";
-import { sharedPlan } from "../../solver/yield/shared-plan";
-import { CUTTING, CUTTING_PROBLEMS, cuttingJobOf, namedStock } from "../cutting";
+import { boughtBoards } from "../../solver/yield/ripped/ripping-lists";
+import { isFailed } from "../cells";
+import { namedStock } from "../cutting";
 import { declare } from "../declare";
+import { plannedWood, WOOD, WOOD_PROBLEMS } from "../planned-wood";
+import { namedBoard } from "../ripping";
 
 /** The row of a plan that buys nothing. */
 export const NOTHING = { item: "nothing to buy", quantity: 0, cost: 0 };
@@ -11,10 +14,12 @@ export const BUY = declare({
   id: "BUY",
   group: "Cut plan",
   says: "Sticks to buy for a cutting plan, with what they cost.",
-  parameters: CUTTING,
+  parameters: WOOD,
   result: {
     kind: "table",
-    says: "One row per kind of stick that is bought; what is owned is not in it. One row says so where nothing is bought.",
+    says:
+      "One row per kind of stick that is bought; what is owned is not in it. One row says so where nothing is bought. " +
+      "Of a tally one row per board, and one per lot with all its boards; net and gross are board feet as measured.",
     columns: {
       item: { kind: "label", says: "Label of the stock; its length where it has none." },
       length: { kind: "length", says: "Length of one stick." },
@@ -30,7 +35,7 @@ export const BUY = declare({
       gross: { kind: "value", says: "What is bought, counted like `net`." },
     },
   },
-  problems: CUTTING_PROBLEMS,
+  problems: WOOD_PROBLEMS,
   examples: [
     {
       given: {
@@ -91,6 +96,21 @@ export const BUY = declare({
     },
     {
       given: {
+        pieces: [["label", "length", "width", "quantity"], ["riser", 40, 7.25, 4], ["nosing", 40, 3.5, 2]],
+        stock: [
+          ["label", "length", "width", "thickness", "quantity", "price", "lot", "lot price"],
+          ["X1", 96, 7.5, "4/4", 2, "", "X", 90], ["X2", 84, 6, "4/4", 1, "", "X", ""], ["S1", 84, 4, "4/4", 1, 21, "", ""],
+          ["S2", 96, 8, "4/4", 1, 70, "", ""],
+        ],
+        trim: 0.5,
+        headings: false,
+      },
+      gives: [["lot X", "", 1, 90, 90, 10, 13.5]],
+      from:
+        "by hand: 96 x 7 1/2 twice and 84 x 6 are 5 + 5 + 3 1/2; (4 x 40 x 7 1/4 + 2 x 40 x 3 1/2) / 144 = 10; S2 holds two risers only",
+    },
+    {
+      given: {
         pieces: [
           ["label", "length", "quantity"],
           ["tread", 60, 3],
@@ -109,9 +129,19 @@ export const BUY = declare({
   ],
   source: "The goods of the plan that CUTS shows; board feet as BOARDFEET counts them.",
   solve: (given) => {
-    const job = cuttingJobOf(given);
-    const plan = sharedPlan(job);
-    if (isProblem(plan)) return plan;
+    const wood = plannedWood(given);
+    if (isFailed(wood) || isProblem(wood)) return wood;
+    if (wood.of === "boards") {
+      const bought = boughtBoards(wood.job, wood.plan);
+      const feet = (value: (typeof bought)[number]["net"]) => ({ kind: "number", value }) as const;
+      return bought.length === 0
+        ? [NOTHING]
+        : bought.map(({ board, item, length, price, net, gross }) => ({
+            item: board === undefined ? `lot ${item ?? ""}` : namedBoard(item, board),
+            length, quantity: 1, price, cost: price, net: feet(net), gross: feet(gross),
+          }));
+    }
+    const { job, plan } = wood;
     const goods = buyList(job, plan);
     if (goods.length === 0) return [NOTHING];
     return goods.map(({ measuredIn, ...row }) => {

@@ -1,9 +1,10 @@
-import { isProblem } from "../../solver/problem";
+import { isProblem, problem } from "../../solver/problem";
 import { cutList } from "../../solver/yield/cut-list";
 import { sharedPlan } from "../../solver/yield/shared-plan";
 import { CAUTION, SAW_CAUTION } from "../caution";
-import { CUTTING, CUTTING_PROBLEMS, cuttingJobOf, namedStock } from "../cutting";
+import { CUTTING_PROBLEMS, cuttingJobOf, namedStock } from "../cutting";
 import { declare } from "../declare";
+import { isTally, WOOD } from "../planned-wood";
 
 const PIECES = [
   ["label", "length", "quantity"],
@@ -21,7 +22,7 @@ export const CUTS = declare({
   id: "CUTS",
   group: "Cut plan",
   says: "Which piece to cut from which stick, in cutting order, at least cost.",
-  parameters: CUTTING,
+  parameters: WOOD,
   result: {
     kind: "table",
     says: "One row per piece: stick after stick, equal sticks together, each cut longest piece first.",
@@ -34,7 +35,10 @@ export const CUTS = declare({
       leftOver: { kind: "length", says: "What the whole stick leaves between its last kerf and its far trim." },
     },
   },
-  problems: CUTTING_PROBLEMS,
+  problems: {
+    ...CUTTING_PROBLEMS,
+    "stock-is-a-tally": { cell: "#VALUE!", says: "stock: its headings make it a tally of measured boards; TALLYCUTS cuts those" },
+  },
   examples: [
     {
       given: { pieces: PIECES, stock: STOCK, kerf: "1/8", trim: 0.5 },
@@ -159,6 +163,12 @@ export const CUTS = declare({
       from: "common practice, no source: three sticks that nobody marked as on hand are bought, too",
     },
     {
+      given: { pieces: [[20]], stock: [["length", "width", "thickness", "price", "lot"], [96, 6, "4/4", 20, ""]] },
+      fails: "#VALUE!",
+      says: "stock: its headings make it a tally of measured boards; TALLYCUTS cuts those",
+      from: "common practice, no source: boards sold by the lot are measured boards",
+    },
+    {
       given: {
         pieces: [[20]],
         stock: [
@@ -183,8 +193,9 @@ export const CUTS = declare({
     "share no stock; more is refused. The work is counted: a large job gets a plan and the most that could still be saved, not " +
     "always the proof.",
   caution: `${CAUTION} ${SAW_CAUTION}`,
-  solve: (given) => {
-    const job = cuttingJobOf(given);
+  solve: ({ pieces, stock, ...rest }) => {
+    if (isTally(stock)) return problem("stock-is-a-tally");
+    const job = cuttingJobOf({ ...rest, pieces, stock });
     const plan = sharedPlan(job);
     return isProblem(plan) ? plan : cutList(job, plan).map((row) => ({ ...row, stock: namedStock(row.stock) }));
   },

@@ -1,16 +1,18 @@
 import { exact } from "../../solver/length/exact";
 import { lengthOf } from "../../solver/length/length";
 import { isProblem } from "../../solver/problem";
-import type { CuttingJob } from "../../solver/yield/cutting-job";
+import type { Length } from "../../solver/length/length";
 import { type Offcut, offcuts } from "../../solver/yield/offcuts";
-import { sharedPlan } from "../../solver/yield/shared-plan";
-import { CUTTING, CUTTING_PROBLEMS, cuttingJobOf } from "../cutting";
+import { keptEnds } from "../../solver/yield/ripped/ripping-lists";
+import { isFailed } from "../cells";
 import { declare } from "../declare";
+import { plannedWood, WOOD, WOOD_PROBLEMS } from "../planned-wood";
+import { namedBoard } from "../ripping";
 
 const OWNED = { price: 0, owned: "yes" } as const;
 
 /** Goes into stock like any row and adds nothing to it; a row of stock has some length. */
-const noneKept = ({ keep, stock: [first] }: CuttingJob): Offcut => {
+const noneKept = (keep: Length | undefined, first: { readonly length: Length } | undefined): Offcut => {
   const length = keep !== undefined && keep.gt(0) ? keep : first?.length;
   return { length: length ?? lengthOf(1, "in"), available: 0, label: "no end is long enough", grade: "", value: exact(0) };
 };
@@ -19,12 +21,13 @@ export const OFFCUTS = declare({
   id: "OFFCUTS",
   group: "Cut plan",
   says: "Ends of a cutting plan worth keeping, as stock for tomorrow.",
-  parameters: CUTTING,
+  parameters: WOOD,
   result: {
     kind: "table",
     says:
       "One row per kind of end that is at least `keep` long, with the headings of the stock table: it goes into the stock of the " +
-      "next job as it stands. Where no end is, one row says so, with none available.",
+      "next job as it stands. Where no end is, one row says so, with none available. Of a tally one row per end of a strip and per " +
+      "part left uncut, no narrower than the narrowest piece.",
     columns: {
       length: { kind: "length", says: "Length of the end." },
       price: { kind: "money", says: "0: it is paid for." },
@@ -43,7 +46,7 @@ export const OFFCUTS = declare({
     },
   },
   problems: {
-    ...CUTTING_PROBLEMS,
+    ...WOOD_PROBLEMS,
     "keep-missing": { cell: "#VALUE!", says: "keep: is missing; give the least length of an end worth keeping" },
   },
   examples: [
@@ -80,6 +83,18 @@ export const OFFCUTS = declare({
       from: "by hand: two of 48 use up a stick of 96",
     },
     {
+      given: {
+        pieces: [["label", "length", "width", "grade"], ["riser", 40, 7.25, "FAS"]],
+        stock: [["label", "length", "width", "thickness", "grade", "board foot price"], ["7", 96, 7.5, "4/4", "FAS", 6]],
+        keep: 24,
+      },
+      gives: [
+        ["length", "price", "available", "owned", "label", "grade", "width", "thickness", "value"],
+        [55.875, 0, 1, "yes", "offcut of 7", "FAS", 7.25, 1, 16.88],
+      ],
+      from: "by hand: 96 - 40 - 1/8, as wide as its strip; 5 board feet at 6.00; 30.00 x 55.875 x 7 1/4 / (96 x 7 1/2) = 16.8789",
+    },
+    {
       given: { pieces: [[40]], stock: [[96, 24.5]] },
       fails: "#VALUE!",
       says: "keep: is missing; give the least length of an end worth keeping",
@@ -88,11 +103,21 @@ export const OFFCUTS = declare({
   ],
   source: "The ends left over in the plan that CUTS shows; their value by length, as sticks are sold.",
   solve: (given) => {
-    const job = cuttingJobOf(given);
-    const plan = sharedPlan(job);
-    if (isProblem(plan)) return plan;
+    const wood = plannedWood(given);
+    if (isFailed(wood) || isProblem(wood)) return wood;
+    if (wood.of === "boards") {
+      const kept = keptEnds(wood.job, wood.plan);
+      if (isProblem(kept)) return kept;
+      return kept.length === 0
+        ? [{ ...OWNED, ...noneKept(wood.job.keep, wood.job.boards[0]) }]
+        : kept.map(({ length, width, value, board, from: { row } }) => ({
+            ...OWNED, length, width, value, available: 1, grade: row.grade, thickness: row.thickness,
+            label: `offcut of ${namedBoard(row.label, board)}`,
+          }));
+    }
+    const { job, plan } = wood;
     const ends = offcuts(job, plan);
     if (isProblem(ends)) return ends;
-    return (ends.length === 0 ? [noneKept(job)] : ends).map((end) => ({ ...OWNED, ...end }));
+    return (ends.length === 0 ? [noneKept(job.keep, job.stock[0])] : ends).map((end) => ({ ...OWNED, ...end }));
   },
 });

@@ -1,8 +1,9 @@
 import { isProblem } from "../../solver/problem";
 import { planSummary } from "../../solver/yield/plan-summary";
-import { sharedPlan } from "../../solver/yield/shared-plan";
-import { CUTTING, CUTTING_PROBLEMS, cuttingJobOf } from "../cutting";
+import { rippingSummary } from "../../solver/yield/ripped/ripping-lists";
+import { isFailed } from "../cells";
 import { declare } from "../declare";
+import { plannedWood, WOOD, WOOD_PROBLEMS } from "../planned-wood";
 
 /** The sofa of a published woodworking case, with its lumber prices. */
 const SOFA = [[72, 6], [70.75, 1], [70.5, 3], [28.5, 1], [25.5, 10], [12.5, 1]] as const;
@@ -15,18 +16,19 @@ export const PLAN = declare({
   id: "PLAN",
   group: "Cut plan",
   says: "What a cutting plan costs, what it wastes, and how good it is proven to be.",
-  parameters: CUTTING,
+  parameters: WOOD,
   result: {
     kind: "table",
     says:
       "Cost, sticks, yield, lowest possible cost (no plan costs less), most still to save (the share of the cost a better plan " +
-      "could save at most), verdict; offcuts where `keep` is given.",
+      "could save at most), verdict; offcuts where `keep` is given. Of a tally boards in place of sticks, yield by area, and board " +
+      "feet of the boards cut, as measured; pieces from a better grade, those cut from another grade than their own; boards left.",
     columns: {
       label: { kind: "label", says: "What the row tells." },
       value: { kind: "value", says: "Its value; yield and most still to save are rates." },
     },
   },
-  problems: CUTTING_PROBLEMS,
+  problems: WOOD_PROBLEMS,
   examples: [
     {
       given: {
@@ -85,6 +87,36 @@ export const PLAN = declare({
     },
     {
       given: {
+        pieces: [
+          ["label", "length", "width", "quantity", "grade", "also from"],
+          ["nosing", 46, 5.5, 1, "FAS", ""], ["riser", 40, 5.5, 4, "1C", "FAS"], ["cleat", 26, 5.5, 1, "1C", "FAS"],
+        ],
+        stock: [
+          ["label", "length", "width", "thickness", "price", "grade", "defects"],
+          ["A", 144, 6, "4/4", 50.4, "FAS", ""], ["B", 120, 6, "4/4", 28, "1C", ""], ["C", 144, 6, "4/4", 50.4, "FAS", ""],
+          ["D", 96, 6, "4/4", 22.4, "1C", ""], ["E", 144, 6, "4/4", 33.6, "1C", ""],
+        ],
+        keep: 15,
+      },
+      shows: [
+        { label: "cost", value: 78.4 },
+        { label: "boards", value: 2 },
+        { label: "yield", value: 0.8055555556 },
+        { label: "lowest possible cost", value: 78.4 },
+        { label: "most still to save", value: 0 },
+        { label: "verdict", value: "best possible (searched, not certified)" },
+        { label: "board feet", value: 11 },
+        { label: "from a better grade", value: 2 },
+        { label: "boards left", value: 3 },
+        { label: "offcuts kept", value: 1 },
+        { label: "offcut length", value: 17.625 },
+      ],
+      from:
+        "by hand: A 46 + 40 + 40 and three kerfs leave 17 5/8, B 40 + 40 + 26 leave 13 5/8, both 5 1/2 wide; 50.40 + 28.00; 232 x " +
+        "5 1/2 of 264 x 6; 6 + 5 board feet; two risers from FAS",
+    },
+    {
+      given: {
         pieces: [[20]],
         stock: [
           ["length", "price"],
@@ -105,8 +137,9 @@ export const PLAN = declare({
     "memory), searched where all cheaper plans were looked for besides. The work is counted, not timed, so the same job has the " +
     "same plan everywhere.",
   solve: (given) => {
-    const job = cuttingJobOf(given);
-    const plan = sharedPlan(job);
-    return isProblem(plan) ? plan : planSummary(job, plan).map(({ label, kind, value }) => ({ label, value: { kind, value } }));
+    const wood = plannedWood(given);
+    if (isFailed(wood) || isProblem(wood)) return wood;
+    const rows = wood.of === "boards" ? rippingSummary(wood.job, wood.plan) : planSummary(wood.job, wood.plan);
+    return rows.map(({ label, kind, value }) => ({ label, value: { kind, value } }));
   },
 });

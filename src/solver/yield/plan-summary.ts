@@ -6,7 +6,7 @@ import { type CuttingPlan } from "./cutting-plan";
 
 export interface SummaryRow {
   readonly label: string;
-  readonly kind: "money" | "count" | "rate" | "length" | "text";
+  readonly kind: "money" | "count" | "number" | "rate" | "length" | "text";
   readonly value: Exact | number | string;
 }
 

@@ -1,5 +1,6 @@
 import type { WorkedCase } from "../case-kind";
 import { alternateCases } from "./alternates";
+import { boardCases } from "./boards";
 import { bookCases } from "./books";
 import { codeCases } from "./code";
 import { cuttingCases } from "./cutting";
@@ -20,4 +21,6 @@ export const handCases: Readonly<Record<string, readonly WorkedCase[]>> = {
   ...flightCases,
   ...bookCases,
   ...alternateCases,
+  ...boardCases,
+  PLAN: [...(cuttingCases["PLAN"] ?? []), ...(boardCases["PLAN"] ?? [])],
 };
