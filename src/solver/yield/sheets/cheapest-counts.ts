@@ -53,7 +53,7 @@ export const cheapestCounts = (
     const { cost: price, available } = sheets[sheet]!;
     const most = Math.min(available, Math.max(0, Math.ceil((best - cost) / price)));
     // from few to many, each with what the other kinds may add
-    for (let count = 0; count <= most; count += 1) {
+    for (let count = 0; count <= most && effort.left > 0; count += 1) {
       counts[sheet] = count;
       visit(place + 1, cost + count * price, count === 0 ? rest : rest.map((each, at) => each - count * worths[at]!.most[sheet]!));
     }

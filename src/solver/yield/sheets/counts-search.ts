@@ -10,7 +10,8 @@ const MOST_FILLINGS = 3_000;
 /** So many are compared with each other. */
 const MOST_COMPARED = 400;
 const MOST_REMEMBERED = 200_000;
-const STEP = 4;
+/** Steps for one number of one place, and for two fillings compared. */
+const STEP = 10;
 
 interface Candidate {
   readonly filling: Filling;
@@ -55,6 +56,7 @@ export const searchedCounts = (side: SearchSide, numbers: readonly number[], all
       });
       if (!isAll) isOpen = true;
     }
+    effort.left -= Math.min(found.size, MOST_COMPARED) * found.size;
     return undominated([...found.values()]);
   };
   const visit = (): boolean => {

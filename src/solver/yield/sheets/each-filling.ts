@@ -23,7 +23,9 @@ export const largerKinds = ({ kinds, takes }: SheetShelf): number[][] =>
     kinds.flatMap((other, at) => (isLarger(other, kind) && takes.every((taken) => taken[place]! || !taken[at]!) ? [at] : [])),
   );
 
+/** Steps of one look at a shape, and of a filling that is shown. */
 const LOOK = 8;
+const SHOWN = 20;
 
 type Visit = (strips: readonly (readonly number[])[], held: readonly number[]) => boolean;
 
@@ -62,6 +64,7 @@ export const eachFilling = (
   const isFull = (deep: number): boolean => !shapes.some(({ kind, across }) => left[kind]! > 0 && across <= deep);
   const stack = (from: number, deep: number, value: number, opener: number, before: number): void => {
     if (value >= needed && held[within]! > 0 && isFull(deep)) {
+      effort.left -= SHOWN * held.length;
       isOver = !visit(open.map((strip) => [...strip]), [...held]);
       if (isOver) return;
     }
@@ -89,7 +92,7 @@ export const eachFilling = (
     const more = place < 0 ? 0 : inStrip[place * long + free]!;
     if (isOver || value + inside + more + stacks[opener * wide + deep]! < needed) return;
     if (place < 0) {
-      effort.left -= LOOK * strip.length;
+      effort.left -= LOOK * (strip.length + shapes.length);
       if (area <= most && isFullStrip(strip, opener, free)) stack(opener, deep, value + inside, opener, area);
       return;
     }

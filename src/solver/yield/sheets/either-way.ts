@@ -1,18 +1,11 @@
 import { type Effort, withShare } from "../shelf/effort";
-import { type Cut, cutsCost } from "./greedy-sheets";
+import { amongWays, cutsCost } from "./greedy-sheets";
 import { type PlannedSheets, plannedSheets } from "./planned-sheets";
-import { type SheetShelf, type Way } from "./sheet-shelf";
+import { type SheetShelf } from "./sheet-shelf";
 import { waysOf } from "./ways";
 
 /** Steps of one way round, with either or alone: so that either is never dearer than the better of both. */
 const ONE_WAY = 1 / 4;
-
-/** The same fillings among other ways. */
-const among = (ways: readonly Way[], planned: PlannedSheets): readonly Cut[] | undefined =>
-  planned.cuts?.map(({ filling, times }) => {
-    const { sheet, first } = planned.ways[filling.way]!;
-    return { filling: { ...filling, way: ways.findIndex((way) => way.sheet === sheet && way.first === first) }, times };
-  });
 
 /** The plan of a shelf; where either way round may be first and nothing is proven at once, no dearer than the plan of one way alone. */
 export const plannedEitherWay = (shelf: SheetShelf, effort: Effort): PlannedSheets => {
@@ -22,7 +15,10 @@ export const plannedEitherWay = (shelf: SheetShelf, effort: Effort): PlannedShee
   const both = withShare(effort, effort.left * 2 * ONE_WAY, (part) => plannedSheets(shelf, part));
   if (both.cuts !== undefined && both.proven >= cutsCost(shelf, both.ways, both.cuts)) return both;
   const ways = waysOf(shelf);
-  const seeds = shelf.firsts.map((first) => among(ways, oneWay([first])));
+  const seeds = shelf.firsts.map((first) => {
+    const planned = oneWay([first]);
+    return planned.cuts === undefined ? undefined : amongWays(ways, planned.ways, planned.cuts);
+  });
   return [both.cuts, ...seeds].reduce<PlannedSheets>(
     (best, cuts) =>
       cuts !== undefined && (best.cuts === undefined || cutsCost(shelf, ways, cuts) < cutsCost(shelf, ways, best.cuts)) ? { ...best, cuts } : best,

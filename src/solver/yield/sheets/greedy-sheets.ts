@@ -1,9 +1,9 @@
 import { type Effort } from "../shelf/effort";
 import { type BestFilling } from "./best-filling";
-import { type Filling, type SheetShelf, type Way } from "./sheet-shelf";
+import { type Filling, type Shape, type SheetShelf, type Way } from "./sheet-shelf";
 import { type StripTables } from "./strip-tables";
 import { countsOf } from "./ways";
-import { bestFillings, wholeWorths } from "./worths";
+import { bestFillings, GOOD_STEPS, wholeWorths } from "./worths";
 
 /** One filling as often as it is cut. */
 export interface Cut {
@@ -13,6 +13,15 @@ export interface Cut {
 
 export const cutsCost = ({ sheets }: SheetShelf, ways: readonly Way[], cuts: readonly Cut[]): number =>
   cuts.reduce((sum, { filling, times }) => sum + times * sheets[ways[filling.way]!.sheet]!.cost, 0);
+
+/** The same fillings by other ways of the same sheets, which may have more shapes. */
+export const amongWays = (ways: readonly Way[], before: readonly Way[], cuts: readonly Cut[]): Cut[] =>
+  cuts.map(({ filling, times }) => {
+    const { sheet, first, shapes } = before[filling.way]!;
+    const way = ways.findIndex((each) => each.sheet === sheet && each.first === first);
+    const placeOf = ({ kind, turned }: Shape): number => ways[way]!.shapes.findIndex((shape) => shape.kind === kind && shape.turned === turned);
+    return { filling: { way, strips: filling.strips.map((strip) => strip.map((place) => placeOf(shapes[place]!))) }, times };
+  });
 
 interface Choice {
   readonly filling: Filling;
@@ -49,7 +58,7 @@ export const greedySheets = (
   while (left.some((count) => count > 0)) {
     const open = ways.filter(({ sheet }) => available[sheet]! > 0);
     if (open.length === 0 || effort.left <= 0) return undefined;
-    const best = bestFillings(open, tables, valued, left, none, effort);
+    const best = bestFillings(open, tables, valued, left, none, effort, GOOD_STEPS);
     const choices = best.flatMap(({ strips, worth: held }: BestFilling, place): Choice[] => {
       if (strips === undefined || held <= 0) return [];
       const filling = { way: ways.indexOf(open[place]!), strips };

@@ -5,7 +5,7 @@ import { type Shelf } from "../shelf/shelf";
 import { simplexMaster } from "../shelf/simplex-master";
 import { type Filling, type SheetShelf, type Way } from "./sheet-shelf";
 import { type StripTables } from "./strip-tables";
-import { bestFillings, mostOf, totalWorth, wholeWorths, type Worths } from "./worths";
+import { BEST_STEPS, bestFillings, GOOD_STEPS, mostOf, totalWorth, wholeWorths, type Worths } from "./worths";
 import { countsOf } from "./ways";
 
 /** Fillings found so far, by what they hold. */
@@ -63,14 +63,15 @@ export const linearSheets = (
     const floors = shelf.sheets.map((_, sheet) =>
       open[sheet]! ? Math.max(0, Math.ceil((prices[sheet]! - stickWorth[sheet]!) * scale * DUST)) : Infinity,
     );
-    const best = bestFillings(ways, tables, worth, wanted, floors, effort);
-    let isNew = false;
-    for (const [way, { strips }] of best.entries()) {
-      const pattern = strips === undefined ? undefined : keptIn(pool, shelf, ways, { way, strips });
-      if (pattern === undefined) continue;
-      master.add(pattern);
-      isNew = true;
-    }
+    // good fillings do while there are any
+    const isNew = [GOOD_STEPS, BEST_STEPS].some((steps) => {
+      const before = pool.size;
+      for (const [way, { strips }] of bestFillings(ways, tables, worth, wanted, floors, effort, steps).entries()) {
+        const pattern = strips === undefined ? undefined : keptIn(pool, shelf, ways, { way, strips });
+        if (pattern !== undefined) master.add(pattern);
+      }
+      return pool.size > before;
+    });
     if (isNew) continue;
     // a kind of sheet that is not in use may hold less than its price is worth
     const none = shelf.sheets.map(() => 0);

@@ -2,7 +2,8 @@ import { type Effort, withShare } from "../shelf/effort";
 import { cheapestCounts } from "./cheapest-counts";
 import { searchedCounts } from "./counts-search";
 import { largerKinds } from "./each-filling";
-import { type Cut, cutsCost, greedySheets } from "./greedy-sheets";
+import { patternKey, type Use } from "../shelf/pattern";
+import { amongWays, type Cut, cutsCost, greedySheets } from "./greedy-sheets";
 import { keptIn, linearSheets, type Pool } from "./linear-sheets";
 import { panelArea, type SheetShelf, type Way } from "./sheet-shelf";
 import { emptyTables, fillTables, type StripTables, tableSize } from "./strip-tables";
@@ -26,9 +27,13 @@ const MOST_TABLES = 20_000_000;
 const POWERS = [1, 1.15, 1.35, 0.9];
 /** Steps for the cheapest numbers of sheets, for one search of them, and of all for plans by hand. */
 const COUNTS_STEPS = 20_000_000;
-const HAND_SHARE = 0.15;
+const HAND_SHARE = 0.1;
+const FIRST_STEPS = 60_000_000;
 const LINEAR_SHARE = 0.4;
 const SEARCH_SHARE = 0.25;
+const REST_SHARE = 0.3;
+/** Floating dust of a whole number of times. */
+const WHOLE_DUST = 1e-6;
 
 /** One plan's state while it is looked for. */
 interface Work {
@@ -65,10 +70,12 @@ const better = (work: Work, cuts: readonly Cut[] | undefined): void => {
 };
 
 const byHand = (work: Work, worth: ArrayLike<number>): void => {
-  const { shelf, ways, tables, pool } = work;
-  const cuts = withShare(work.effort, work.effort.left * HAND_SHARE, (share) =>
-    greedySheets(shelf, ways, tables, worth, work.cost, share),
-  );
+  const { shelf, ways, tables, pool, effort } = work;
+  // the first has to come to an end, whatever is left
+  const share = { left: work.cuts === undefined ? Math.max(FIRST_STEPS, effort.left * HAND_SHARE) : effort.left * HAND_SHARE };
+  const granted = share.left;
+  const cuts = greedySheets(shelf, ways, tables, worth, work.cost, share);
+  effort.left -= granted - share.left;
   for (const { filling } of cuts ?? []) keptIn(pool, shelf, ways, filling);
   better(work, cuts);
 };
@@ -82,12 +89,38 @@ const areaWorths = ({ shelf, ways, tables, effort }: Work): Worths => {
   return { worth, total: totalWorth(worth, wanted), most };
 };
 
-const linear = (work: Work, most: readonly number[]): boolean => {
+const linear = (work: Work, most: readonly number[]): readonly Use[] => {
   const { shelf, ways, tables, pool, effort } = work;
   const limits = { least: shelf.sheets.map(() => 0), most };
   const found = withShare(effort, effort.left * LINEAR_SHARE, (share) => linearSheets(shelf, ways, tables, limits, pool, share));
   work.worths.push(...found.worths);
-  return found.isComplete;
+  return found.uses;
+};
+
+/** The linear plan's fillings as often as they are whole, and a plan of its own for the pieces that are left. */
+const rounded = (work: Work, uses: readonly Use[]): void => {
+  const { shelf, ways, pool, effort } = work;
+  const left = shelf.kinds.map(({ wanted }) => wanted);
+  const available = shelf.sheets.map((sheet) => sheet.available);
+  const cuts: Cut[] = [];
+  for (const { pattern, times } of [...uses].sort((one, other) => other.times - one.times)) {
+    const fitting = pattern.kinds.map((kind, place) => Math.floor(left[kind]! / pattern.counts[place]!));
+    const whole = Math.min(Math.floor(times + WHOLE_DUST), available[pattern.stick]!, ...fitting);
+    if (whole <= 0) continue;
+    available[pattern.stick]! -= whole;
+    for (const [place, kind] of pattern.kinds.entries()) left[kind]! -= whole * pattern.counts[place]!;
+    cuts.push({ filling: pool.get(patternKey(pattern))!.filling, times: whole });
+  }
+  if (cuts.length === 0) return;
+  if (left.every((count) => count === 0)) return better(work, cuts);
+  const rest: SheetShelf = {
+    ...shelf,
+    kinds: shelf.kinds.map((kind, place) => ({ ...kind, wanted: left[place]! })),
+    sheets: shelf.sheets.map((sheet, place) => ({ ...sheet, available: available[place]! })),
+  };
+  if (!rest.kinds.every(({ wanted }, kind) => wanted === 0 || ways.some(({ sheet, shapes }) => available[sheet]! > 0 && shapes.some((shape) => shape.kind === kind)))) return;
+  const planned = withShare(effort, effort.left * REST_SHARE, (share) => plannedSheets(rest, share));
+  if (planned.cuts !== undefined) better(work, [...cuts, ...amongWays(ways, planned.ways, planned.cuts)]);
 };
 
 /** The worths by which these numbers of sheets have least to spare stand first. */
@@ -125,13 +158,13 @@ const byCounts = (work: Work): { readonly proven: number; readonly refuted: numb
     if (!next.isExact || effort.left <= 0) return { proven: proven ?? boundOf(work), refuted };
     if (next.counts === undefined) return { proven: proven ?? work.cost, refuted };
     const { counts, cost } = next;
-    if (!isSearched) return { proven: proven ?? cost, refuted };
     const before = worths.length;
     linear(work, counts);
     if (worths.slice(before).some((each) => lack(each, counts) > 0)) {
       refuted += 1;
       continue;
     }
+    if (!isSearched) return { proven: proven ?? cost, refuted };
     const answer = searched(work, counts);
     if (answer === "none") {
       refuted += 1;
@@ -165,9 +198,10 @@ export const plannedSheets = (shelf: SheetShelf, effort: Effort, given?: readonl
   };
   work.worths.push(areaWorths(work));
   for (const power of POWERS) byHand(work, shelf.kinds.map((kind) => panelArea(kind) ** power));
-  linear(work, shelf.sheets.map(({ available }) => available));
+  const uses = linear(work, shelf.sheets.map(({ available }) => available));
   const last = work.worths[work.worths.length - 1]!;
   byHand(work, last.worth);
+  rounded(work, uses);
   const found = byCounts(work);
   return { ways, cuts: work.cuts, ...found };
 };

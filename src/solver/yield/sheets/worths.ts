@@ -23,18 +23,19 @@ export const wholeWorths = (worth: ArrayLike<number>, shelf: SheetShelf): { read
 export const totalWorth = (worth: readonly number[], left: ArrayLike<number>): number =>
   worth.reduce((sum, each, kind) => sum + each * left[kind]!, 0);
 
-/** Steps for the best filling of one sheet one way round; more is left to the tables' bound. */
-const MOST_STEPS = 1_500_000;
+/** Steps for the best filling of one sheet one way round, and for a good one; more is left to the tables' bound. */
+export const BEST_STEPS = 1_500_000;
+export const GOOD_STEPS = 60_000;
 
 /** The best filling each way round, above a floor for each kind of sheet. */
 export const bestFillings = (
-  ways: readonly Way[], tables: StripTables | ((way: Way) => StripTables), worth: readonly number[], left: ArrayLike<number>,
-  floors: readonly number[], effort: Effort,
+  ways: readonly Way[], tables: (way: Way) => StripTables, worth: readonly number[], left: ArrayLike<number>,
+  floors: readonly number[], effort: Effort, steps = BEST_STEPS,
 ): BestFilling[] =>
   ways.map((way) => {
-    const table = typeof tables === "function" ? tables(way) : tables;
+    const table = tables(way);
     fillTables(way, table, worth, left, effort);
-    return withShare(effort, MOST_STEPS, (share) => bestFilling(way, table, worth, left, floors[way.sheet]!, share));
+    return withShare(effort, steps, (share) => bestFilling(way, table, worth, left, floors[way.sheet]!, share));
   });
 
 /** The most that each kind of sheet holds, of the best fillings of its ways round. */
