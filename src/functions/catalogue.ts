@@ -71,6 +71,7 @@ import { CUTS } from "./yield/cuts";
 import { OFFCUTS } from "./yield/offcuts";
 import { LUMBERORDER } from "./yield/lumberorder";
 import { PLAN } from "./yield/plan";
+import { SHEETCUTS } from "./yield/sheetcuts";
 import { TALLY } from "./yield/tally";
 
 /** Every worksheet function, in the order users see them. */
@@ -81,7 +82,7 @@ export const catalogue: readonly Declaration[] = [
   BALUSTERS, TREADBALUSTERS, RAIL, FLIGHTS, ONEFLIGHT, ARC,
   CODES, LIMIT, CHECK,
   BLANK, ORDER,
-  CUTS, BUY, PLAN, OFFCUTS, BOARDFEET, TALLY, LUMBERORDER,
+  CUTS, SHEETCUTS, BUY, PLAN, OFFCUTS, BOARDFEET, TALLY, LUMBERORDER,
   TREADFIT, RISERFIT, MISREAD, NEXTSTEP, MARKS, RISERMARKS, NOTCH, RISERHEIGHT, RELIEF, BEVEL, GAP,
   TAKEOFF, ADHESIVE, HOURS, EXTEND, SELLINGPRICE, BID, QUOTE, PRICECHANGE, PROGRESSBILLING, ALLOCATE,
   EMC, MOVEMENT, TREADLOAD,

@@ -200,6 +200,10 @@ export const pieces = table(
     item: { kind: "label", says: "What the piece is, as BLANK calls it." },
     depth: { kind: "length", sign: "positive", says: "Width of a tread, as TREADFIT gives it, where there is no `width`." },
     height: { kind: "length", sign: "positive", says: "Width of a riser, as RISERFIT gives it, where there is no `width`." },
+    grain: {
+      kind: "choice", options: ["fixed", "free"], default: "fixed", onlyHeaded: true,
+      says: "Of sheets: fixed, its length runs with the grain; free, it may be turned.",
+    },
   },
   { takes: ["TREADFIT", "RISERFIT", "BLANK"] },
 );

@@ -1,17 +1,32 @@
 import { isProblem } from "../../solver/problem";
 import { buyList } from "../../solver/yield/buy-list";
 import { sharedPlan } from "../../solver/yield/shared-plan";
-import { CUTTING, CUTTING_PROBLEMS, cuttingJobOf, namedStock } from "../cutting";
+import { sharedSheets } from "../../solver/yield/sheets/shared-sheets";
+import { sheetGoods } from "../../solver/yield/sheets/sheet-goods";
+import { cuttingJobOf, namedStock } from "../cutting";
 import { declare } from "../declare";
+import { PLANNED, SHEET_PROBLEMS } from "../sheets";
+import { type GivenPlanned, sheetsIn, sticksIn } from "../sheets-or-sticks";
 
 /** The row of a plan that buys nothing. */
 export const NOTHING = { item: "nothing to buy", quantity: 0, cost: 0 };
+
+const goodsOf = (given: GivenPlanned) => {
+  const sheets = sheetsIn(given);
+  if (sheets !== undefined) {
+    const plan = sharedSheets(sheets);
+    return isProblem(plan) ? plan : sheetGoods(sheets, plan);
+  }
+  const job = cuttingJobOf(sticksIn(given));
+  const plan = sharedPlan(job);
+  return isProblem(plan) ? plan : buyList(job, plan);
+};
 
 export const BUY = declare({
   id: "BUY",
   group: "Cut plan",
   says: "Sticks to buy for a cutting plan, with what they cost.",
-  parameters: CUTTING,
+  parameters: PLANNED,
   result: {
     kind: "table",
     says: "One row per kind of stick that is bought; what is owned is not in it. One row says so where nothing is bought.",
@@ -30,7 +45,7 @@ export const BUY = declare({
       gross: { kind: "value", says: "What is bought, counted like `net`." },
     },
   },
-  problems: CUTTING_PROBLEMS,
+  problems: SHEET_PROBLEMS,
   examples: [
     {
       given: {
@@ -109,10 +124,8 @@ export const BUY = declare({
   ],
   source: "The goods of the plan that CUTS shows; board feet as BOARDFEET counts them.",
   solve: (given) => {
-    const job = cuttingJobOf(given);
-    const plan = sharedPlan(job);
-    if (isProblem(plan)) return plan;
-    const goods = buyList(job, plan);
+    const goods = goodsOf(given);
+    if (isProblem(goods)) return goods;
     if (goods.length === 0) return [NOTHING];
     return goods.map(({ measuredIn, ...row }) => {
       const kind = measuredIn === "length" ? "length" : "number";

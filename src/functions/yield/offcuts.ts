@@ -4,8 +4,12 @@ import { isProblem } from "../../solver/problem";
 import type { CuttingJob } from "../../solver/yield/cutting-job";
 import { type Offcut, offcuts } from "../../solver/yield/offcuts";
 import { sharedPlan } from "../../solver/yield/shared-plan";
-import { CUTTING, CUTTING_PROBLEMS, cuttingJobOf } from "../cutting";
+import { sharedSheets } from "../../solver/yield/sheets/shared-sheets";
+import { sheetOffcuts } from "../../solver/yield/sheets/sheet-offcuts";
+import { cuttingJobOf } from "../cutting";
 import { declare } from "../declare";
+import { PLANNED, SHEET_PROBLEMS } from "../sheets";
+import { type GivenPlanned, sheetsIn, sticksIn } from "../sheets-or-sticks";
 
 const OWNED = { price: 0, owned: "yes" } as const;
 
@@ -15,11 +19,21 @@ const noneKept = ({ keep, stock: [first] }: CuttingJob): Offcut => {
   return { length: length ?? lengthOf(1, "in"), available: 0, label: "no end is long enough", grade: "", value: exact(0) };
 };
 
+const keptOf = (given: GivenPlanned, job: CuttingJob) => {
+  const sheets = sheetsIn(given);
+  if (sheets !== undefined) {
+    const plan = sharedSheets(sheets);
+    return isProblem(plan) ? plan : sheetOffcuts(sheets, plan);
+  }
+  const plan = sharedPlan(job);
+  return isProblem(plan) ? plan : offcuts(job, plan);
+};
+
 export const OFFCUTS = declare({
   id: "OFFCUTS",
   group: "Cut plan",
   says: "Ends of a cutting plan worth keeping, as stock for tomorrow.",
-  parameters: CUTTING,
+  parameters: PLANNED,
   result: {
     kind: "table",
     says:
@@ -43,7 +57,7 @@ export const OFFCUTS = declare({
     },
   },
   problems: {
-    ...CUTTING_PROBLEMS,
+    ...SHEET_PROBLEMS,
     "keep-missing": { cell: "#VALUE!", says: "keep: is missing; give the least length of an end worth keeping" },
   },
   examples: [
@@ -88,10 +102,8 @@ export const OFFCUTS = declare({
   ],
   source: "The ends left over in the plan that CUTS shows; their value by length, as sticks are sold.",
   solve: (given) => {
-    const job = cuttingJobOf(given);
-    const plan = sharedPlan(job);
-    if (isProblem(plan)) return plan;
-    const ends = offcuts(job, plan);
+    const job = cuttingJobOf(sticksIn(given));
+    const ends = keptOf(given, job);
     if (isProblem(ends)) return ends;
     return (ends.length === 0 ? [noneKept(job)] : ends).map((end) => ({ ...OWNED, ...end }));
   },

@@ -1,8 +1,12 @@
 import { isProblem } from "../../solver/problem";
 import { planSummary } from "../../solver/yield/plan-summary";
 import { sharedPlan } from "../../solver/yield/shared-plan";
-import { CUTTING, CUTTING_PROBLEMS, cuttingJobOf } from "../cutting";
+import { cuttingJobOf } from "../cutting";
+import { sharedSheets } from "../../solver/yield/sheets/shared-sheets";
+import { sheetSummary } from "../../solver/yield/sheets/sheet-summary";
 import { declare } from "../declare";
+import { PLANNED, SHEET_PROBLEMS } from "../sheets";
+import { sheetsIn, sticksIn } from "../sheets-or-sticks";
 
 /** The sofa of a published woodworking case, with its lumber prices. */
 const SOFA = [[72, 6], [70.75, 1], [70.5, 3], [28.5, 1], [25.5, 10], [12.5, 1]] as const;
@@ -15,7 +19,7 @@ export const PLAN = declare({
   id: "PLAN",
   group: "Cut plan",
   says: "What a cutting plan costs, what it wastes, and how good it is proven to be.",
-  parameters: CUTTING,
+  parameters: PLANNED,
   result: {
     kind: "table",
     says:
@@ -26,7 +30,7 @@ export const PLAN = declare({
       value: { kind: "value", says: "Its value; yield and most still to save are rates." },
     },
   },
-  problems: CUTTING_PROBLEMS,
+  problems: SHEET_PROBLEMS,
   examples: [
     {
       given: {
@@ -105,7 +109,11 @@ export const PLAN = declare({
     "memory), searched where all cheaper plans were looked for besides. The work is counted, not timed, so the same job has the " +
     "same plan everywhere.",
   solve: (given) => {
-    const job = cuttingJobOf(given);
+    const sheets = sheetsIn(given);
+    const laid = sheets === undefined ? undefined : sharedSheets(sheets);
+    if (sheets !== undefined && laid !== undefined)
+      return isProblem(laid) ? laid : sheetSummary(sheets, laid).map(({ label, kind, value }) => ({ label, value: { kind, value } }));
+    const job = cuttingJobOf(sticksIn(given));
     const plan = sharedPlan(job);
     return isProblem(plan) ? plan : planSummary(job, plan).map(({ label, kind, value }) => ({ label, value: { kind, value } }));
   },
