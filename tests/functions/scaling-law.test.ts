@@ -58,7 +58,7 @@ const EXCEPTIONS: readonly {
  * mm.
  * Their examples come with a kerf of half an inch, and those with a finer length are left out.
  */
-const ON_A_GRID: readonly string[] = ["CUTS", "BUY", "PLAN", "OFFCUTS"];
+const ON_A_GRID: readonly string[] = ["CUTS", "SHEETCUTS", "BUY", "PLAN", "OFFCUTS"];
 const BOTH_GRIDS = 0.5;
 
 /** Columns whose numbers are a length in one row and a count, money or board feet in the next; which of the two, only the row knows. */
@@ -66,12 +66,13 @@ const EITHER: Readonly<Record<string, readonly string[]>> = {
   LIMIT: [""],
   CHECK: ["given", "limit", "margin"],
   CUTS: ["stock"],
+  SHEETCUTS: ["stock"],
   BUY: ["item", "net", "gross"],
   ORDER: ["net", "gross"],
 };
 
 /** Rows of a value column without a unit column that are no lengths. */
-const PLAIN_VALUES: readonly string[] = ["cost", "sticks", "yield", "lowest possible cost", "most still to save", "offcuts kept"];
+const PLAIN_VALUES: readonly string[] = ["cost", "sticks", "sheets", "yield", "lowest possible cost", "most still to save", "offcuts kept"];
 
 /** A size no stair has is taken for a number of the other unit: such a sentence is about the unit itself. */
 const ABOUT_THE_UNIT = /if this is millimetres/;

@@ -25,7 +25,7 @@ const goodsOf = (given: GivenPlanned) => {
 export const BUY = declare({
   id: "BUY",
   group: "Cut plan",
-  says: "Sticks to buy for a cutting plan, with what they cost.",
+  says: "Sticks or sheets to buy for a cutting plan, with what they cost.",
   parameters: PLANNED,
   result: {
     kind: "table",
@@ -40,7 +40,7 @@ export const BUY = declare({
         kind: "value",
         says:
           "What the pieces take: board feet where the stock has thickness and width, by the piece's own where it has them, else by " +
-          "the stock's; without them, length.",
+          "the stock's; without them, length. Of sheets whose thickness nobody gave, square feet.",
       },
       gross: { kind: "value", says: "What is bought, counted like `net`." },
     },
@@ -62,6 +62,17 @@ export const BUY = declare({
       },
       gives: [["oak 8 ft", 96, 1, 24.5, 24.5, 9.583333333, 10]],
       from: "by hand: 1.25 x 12 x 92 / 144 = 9.58333 board feet in pieces, 1.25 x 12 x 96 / 144 = 10 bought",
+    },
+    {
+      given: {
+        pieces: [["label", "length", "width", "quantity"], ["shelf", 30, 15, 6]],
+        stock: [["label", "length", "width", "price"], ["4 x 8", 96, 48, 62]],
+      },
+      gives: [
+        ["item", "length", "quantity", "price", "cost", "net", "gross"],
+        ["4 x 8", 96, 1, 62, 62, 18.75, 32],
+      ],
+      from: "by hand: two rows of three, 90 3/8 of 96 and 30 1/8 of 48; 6 x 30 x 15 / 144 = 18.75 square feet of 96 x 48 / 144 = 32",
     },
     {
       given: {
@@ -122,7 +133,7 @@ export const BUY = declare({
       from: "by hand: one 60 to a stick, and there are two sticks",
     },
   ],
-  source: "The goods of the plan that CUTS shows; board feet as BOARDFEET counts them.",
+  source: "The goods of the plan that CUTS shows, or of sheets SHEETCUTS; board feet as BOARDFEET counts them.",
   solve: (given) => {
     const goods = goodsOf(given);
     if (isProblem(goods)) return goods;

@@ -37,7 +37,7 @@ export const OFFCUTS = declare({
   result: {
     kind: "table",
     says:
-      "One row per kind of end that is at least `keep` long, with the headings of the stock table: it goes into the stock of the " +
+      "One row per kind of end that is at least `keep` long, of sheets at least as long and wide, with the headings of the stock table: it goes into the stock of the " +
       "next job as it stands. Where no end is, one row says so, with none available.",
     columns: {
       length: { kind: "length", says: "Length of the end." },
@@ -81,6 +81,33 @@ export const OFFCUTS = declare({
     },
     {
       given: {
+        pieces: [["label", "length", "width", "quantity"], ["shelf", 30, 20, 3]],
+        stock: [["label", "length", "width", "price"], ["4 x 8", 96, 48, 64]],
+        keep: "24 x 5",
+        first: "rip",
+      },
+      gives: [
+        ["length", "price", "available", "owned", "label", "grade", "width", "thickness", "value"],
+        [96, 0, 1, "yes", "offcut of 4 x 8", "", 27.875, "", 37.17],
+      ],
+      from: "by hand: three of 30 in one strip, 5 5/8 left at its end; 48 - 20 - 1/8 beside it; 64 x 27.875 / 48 = 37.1667",
+    },
+    {
+      given: {
+        pieces: [["label", "length", "width", "quantity"], ["shelf", 30, 20, 3]],
+        stock: [["label", "length", "width", "price"], ["4 x 8", 96, 48, 64]],
+        keep: 5,
+        first: "rip",
+        headings: false,
+      },
+      gives: [
+        [96, 0, 1, "yes", "offcut of 4 x 8", "", 27.875, "", 37.17],
+        [5.625, 0, 1, "yes", "offcut of 4 x 8", "", 20, "", 1.56],
+      ],
+      from: "by hand: the end of the strip is 5 5/8 x 20, more than 5 both ways; 64 x 5.625 x 20 / (96 x 48) = 1.5625",
+    },
+    {
+      given: {
         pieces: [[48, 4]],
         stock: [
           ["length", "price"],
@@ -100,7 +127,9 @@ export const OFFCUTS = declare({
       from: "by hand: only the shop knows what is worth the rack",
     },
   ],
-  source: "The ends left over in the plan that CUTS shows; their value by length, as sticks are sold.",
+  source:
+    "The ends left over in the plan that CUTS shows; their value by length, as sticks are sold. Of the plan that SHEETCUTS shows, the end of " +
+    "each strip and what is uncut beside the last one; their value by area.",
   solve: (given) => {
     const job = cuttingJobOf(sticksIn(given));
     const ends = keptOf(given, job);

@@ -15,6 +15,19 @@ const LUMBER = [
   [36, 1.68], [48, 1.86], [72, 2.57], [84, 2.65], [96, 2.92], [120, 3.67], [144, 4.4], [168, 5.14], [192, 6.92], [216, 8.62], [240, 10.4],
 ] as const;
 
+/** Pieces and boards of which some are cheaper ripped first and some crosscut first. Invented. */
+const MIXED = [["label", "length", "width", "quantity"], ["riser", 40, 7.25, 3], ["skirt", 72, 4, 1], ["block", 20, 3, 2]] as const;
+const WIDE = [
+  ["label", "length", "width", "price", "available"],
+  ["A", 84, 12, 60, 1],
+  ["B", 60, 8, 30, 1],
+  ["C", 72, 8, 40, 1],
+  ["D", 60, 12, 52, 1],
+] as const;
+const BOTH_WAYS =
+  "by hand: A ripped holds two risers, 80 1/8 of 84, and the skirt beside them, 7 1/4 + 1/8 + 4 of 12; C crosscut holds the third and two " +
+  "blocks of 3 across 8 in a strip of 20, 60 1/8 of 72: 60 + 40; by every way to lay seven pieces on four boards";
+
 export const PLAN = declare({
   id: "PLAN",
   group: "Cut plan",
@@ -23,7 +36,7 @@ export const PLAN = declare({
   result: {
     kind: "table",
     says:
-      "Cost, sticks, yield, lowest possible cost (no plan costs less), most still to save (the share of the cost a better plan " +
+      "Cost, sticks or sheets, yield, lowest possible cost (no plan costs less), most still to save (the share of the cost a better plan " +
       "could save at most), verdict; offcuts where `keep` is given.",
     columns: {
       label: { kind: "label", says: "What the row tells." },
@@ -87,6 +100,22 @@ export const PLAN = declare({
       ],
       from: "CBE 40455 notebook 05.07 Stock Cutting: 60 of stock for 60 of pieces, no waste, printed",
     },
+    {
+      given: { pieces: MIXED, stock: WIDE, keep: "10 x 3" },
+      shows: [
+        { label: "cost", value: 100 },
+        { label: "sheets", value: 2 },
+        { label: "yield", value: 0.8068181818 },
+        { label: "lowest possible cost", value: 100 },
+        { label: "verdict", value: "best possible (proven)" },
+        { label: "offcuts kept", value: 2 },
+      ],
+      from:
+        `${BOTH_WAYS}; (3 x 290 + 288 + 120) / (1,008 + 576); beside the skirt 11 7/8 x 4 of A and the end of C, 11 3/4 x 8, are ` +
+        "kept",
+    },
+    { given: { pieces: MIXED, stock: WIDE, first: "rip" }, shows: [{ label: "cost", value: 112 }], from: BOTH_WAYS },
+    { given: { pieces: MIXED, stock: WIDE, first: "crosscut" }, shows: [{ label: "cost", value: 130 }], from: BOTH_WAYS },
     {
       given: {
         pieces: [[20]],

@@ -81,8 +81,9 @@ export const SHEETCUTS = declare({
       },
       shows: [{ sheet: 1, stock: "4 x 8" }, { sheet: 2, stock: "half" }, { label: "shelf", length: 22, width: 30, turned: "yes" }],
       from:
-        "by hand: the areas, 5,223 square inches, ask for more than a 4 x 8 of 4,608; with a half, 98, is the cheapest that is larger but " +
-        "two halves, 4,608 too; 22 x 30 unturned beside three panels do not fit, as every plan of it costs 124",
+        "by hand: the pieces, 5,223 square inches, are more than two halves or one 4 x 8, 4,608 each, so 62 + 36 = 98 is the least that " +
+        "holds them; the 4 x 8 holds two panels and beside them three shelves turned, 23 1/2 + 1/8 + 22 of 48 and 3 x 30 1/8 of 96; the " +
+        "half the third panel",
     },
     {
       given: {

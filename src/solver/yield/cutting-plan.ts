@@ -160,6 +160,6 @@ export const cuttingPlan = (job: CuttingJob, engine: Engine = IN_A_CELL): Cuttin
     yield: net.div(gross),
     verdict: isCertified ? "best possible (proven)" : isOptimal ? "best possible (searched, not certified)" : gapInWords(gap),
     proofs,
-    notes: planNotes(job, groups, sticks),
+    notes: planNotes(job, sticks),
   };
 };

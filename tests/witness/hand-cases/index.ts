@@ -7,6 +7,7 @@ import { flightCases } from "./flight";
 import { layoutCases } from "./layout";
 import { notationCases } from "./notation";
 import { orderCases } from "./order";
+import { sheetCases } from "./sheets";
 
 /** Cases by hand that no user needs to read, by function. */
 export const handCases: Readonly<Record<string, readonly WorkedCase[]>> = {
@@ -18,4 +19,5 @@ export const handCases: Readonly<Record<string, readonly WorkedCase[]>> = {
   ...fitCases,
   ...flightCases,
   ...bookCases,
+  ...sheetCases,
 };

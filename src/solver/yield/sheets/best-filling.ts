@@ -1,6 +1,6 @@
 import { type Effort } from "../shelf/effort";
 import { type Way } from "./sheet-shelf";
-import { type StripTables } from "./strip-tables";
+import { stackCells, stripCells, type StripTables } from "./strip-tables";
 
 export interface BestFilling {
   /** Undefined where no filling is worth more than was asked. */
@@ -18,12 +18,14 @@ const LOOK = 6;
  * by its widest piece; what the tables show to be worth too little is passed over. Where the effort is spent `most` is the tables' bound.
  */
 export const bestFilling = (
-  { shapes, room, depth }: Way, { strips: inStrip, stacks }: StripTables, worth: ArrayLike<number>, wanted: ArrayLike<number>,
+  way: Way, { strips: inStrip, stacks }: StripTables, worth: ArrayLike<number>, wanted: ArrayLike<number>,
   floor: number, effort: Effort,
 ): BestFilling => {
+  const { shapes, room, depth, cell } = way;
   const left = Int32Array.from(wanted);
-  const long = room + 1;
-  const wide = depth + 1;
+  const long = stripCells(way);
+  const wide = stackCells(way);
+  const inDepth = (opener: number, deep: number): number => stacks[opener * wide + Math.floor(deep / cell.across)]!;
   let best = floor;
   let found: number[][] | undefined;
   const open: number[][] = [];
@@ -33,7 +35,7 @@ export const bestFilling = (
       found = open.map((strip) => [...strip]);
     }
     for (let place = from; place >= 0 && effort.left > 0; place -= 1) {
-      if (value + stacks[place * wide + deep]! <= best) return;
+      if (value + inDepth(place, deep) <= best) return;
       const { kind, along, across } = shapes[place]!;
       if (left[kind] === 0 || across > deep || worth[kind] === 0) continue;
       left[kind]! -= 1;
@@ -45,8 +47,8 @@ export const bestFilling = (
   };
   const fill = (opener: number, place: number, free: number, inside: number, deep: number, value: number, most: number): void => {
     effort.left -= LOOK;
-    const more = place < 0 ? 0 : inStrip[place * long + free]!;
-    if (effort.left <= 0 || value + inside + more + stacks[opener * wide + deep]! <= best) return;
+    const more = place < 0 ? 0 : inStrip[place * long + Math.floor(free / cell.along)]!;
+    if (effort.left <= 0 || value + inside + more + inDepth(opener, deep) <= best) return;
     if (more === 0) {
       if (inside <= most) stack(opener, deep, value + inside, opener, inside);
       return;
@@ -66,6 +68,6 @@ export const bestFilling = (
   };
   const last = shapes.length - 1;
   stack(last, depth, 0, -1, Infinity);
-  const bound = stacks[last * wide + depth]!;
+  const bound = inDepth(last, depth);
   return { strips: found, worth: best, most: effort.left > 0 ? best : Math.max(best, bound) };
 };

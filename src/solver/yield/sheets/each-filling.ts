@@ -1,6 +1,6 @@
 import { type Effort } from "../shelf/effort";
 import { panelArea, type PanelKind, type SheetShelf, type Way } from "./sheet-shelf";
-import { type StripTables } from "./strip-tables";
+import { stackCells, stripCells, type StripTables } from "./strip-tables";
 
 /** What a search of a job needs besides its numbers of sheets. */
 export interface SearchSide {
@@ -38,10 +38,11 @@ export const eachFilling = (
   { shelf, ways, tables, worth, areas, larger }: SearchSide, at: number, wanted: readonly number[], within: number, needed: number,
   effort: Effort, visit: Visit,
 ): boolean => {
-  const { shapes, room, depth } = ways[at]!;
+  const { shapes, room, depth, cell } = ways[at]!;
   const { strips: inStrip, stacks } = tables[at]!;
-  const long = room + 1;
-  const wide = depth + 1;
+  const long = stripCells(ways[at]!);
+  const wide = stackCells(ways[at]!);
+  const inDepth = (opener: number, deep: number): number => stacks[opener * wide + Math.floor(deep / cell.across)]!;
   const left = [...wanted];
   const held = shelf.kinds.map(() => 0);
   const open: number[][] = [];
@@ -69,7 +70,7 @@ export const eachFilling = (
       if (isOver) return;
     }
     for (let place = from; place >= 0 && !isOver; place -= 1) {
-      if (value + stacks[place * wide + deep]! < needed || (held[within] === 0 && place < narrowest)) return;
+      if (value + inDepth(place, deep) < needed || (held[within] === 0 && place < narrowest)) return;
       const { kind, along, across } = shapes[place]!;
       if (left[kind] === 0 || across > deep) continue;
       take(place, 1);
@@ -89,8 +90,8 @@ export const eachFilling = (
     effort.left -= LOOK;
     if (effort.left <= 0) isOver = true;
     const strip = open[open.length - 1]!;
-    const more = place < 0 ? 0 : inStrip[place * long + free]!;
-    if (isOver || value + inside + more + stacks[opener * wide + deep]! < needed) return;
+    const more = place < 0 ? 0 : inStrip[place * long + Math.floor(free / cell.along)]!;
+    if (isOver || value + inside + more + inDepth(opener, deep) < needed) return;
     if (place < 0) {
       effort.left -= LOOK * (strip.length + shapes.length);
       if (area <= most && isFullStrip(strip, opener, free)) stack(opener, deep, value + inside, opener, area);

@@ -38,11 +38,22 @@ export const keptIn = (pool: Pool, shelf: SheetShelf, ways: readonly Way[], fill
 };
 
 export interface LinearSheets {
-  /** Of the linear plan where it is complete, strongest last. */
   readonly worths: readonly Worths[];
   readonly uses: readonly Use[];
-  readonly isComplete: boolean;
 }
+
+/** Steps for what worths prove where the linear plan is not complete. */
+const LAST_STEPS = 5_000_000;
+
+/** What these worths prove of any number of sheets. */
+export const provenBy = (
+  shelf: SheetShelf, ways: readonly Way[], tables: (way: Way) => StripTables, worth: readonly number[], effort: Effort,
+): Worths => {
+  const wanted = shelf.kinds.map((kind) => kind.wanted);
+  const none = shelf.sheets.map(() => 0);
+  const most = mostOf(shelf, ways, bestFillings(ways, tables, worth, wanted, none, effort), none);
+  return { worth, total: totalWorth(worth, wanted), most };
+};
 
 /**
  * The linear plan within limits on each kind of sheet, by generating fillings (Gilmore and Gomory 1965, from memory). What it proves is
@@ -57,6 +68,7 @@ export const linearSheets = (
   for (const { pattern } of pool.values()) master.add(pattern);
   const wanted = shelf.kinds.map((kind) => kind.wanted);
   const open = shelf.sheets.map((_, sheet) => limits.most[sheet]! > 0);
+  let last: readonly number[] | undefined;
   for (let round = 0; round < MOST_ROUNDS && effort.left > 0; round += 1) {
     const { worth: found, stickWorth, uses } = master.solve(effort);
     const { worth, scale } = wholeWorths(found, shelf);
@@ -72,11 +84,11 @@ export const linearSheets = (
       }
       return pool.size > before;
     });
+    last = worth;
     if (isNew) continue;
     // a kind of sheet that is not in use may hold less than its price is worth
-    const none = shelf.sheets.map(() => 0);
-    const most = mostOf(shelf, ways, bestFillings(ways, tables, worth, wanted, none, effort), none);
-    return { worths: [{ worth, total: totalWorth(worth, wanted), most }], uses, isComplete: effort.left > 0 };
+    return { worths: [provenBy(shelf, ways, tables, worth, effort)], uses };
   }
-  return { worths: [], uses: [], isComplete: false };
+  // worths on the way prove something, too
+  return { worths: last === undefined ? [] : [provenBy(shelf, ways, tables, last, { left: LAST_STEPS })], uses: master.solve({ left: 0 }).uses };
 };

@@ -3,12 +3,13 @@ import { cheapestCounts } from "./cheapest-counts";
 import { searchedCounts } from "./counts-search";
 import { largerKinds } from "./each-filling";
 import { patternKey, type Use } from "../shelf/pattern";
+import { firstFit } from "./first-fit";
 import { amongWays, type Cut, cutsCost, greedySheets } from "./greedy-sheets";
-import { keptIn, linearSheets, type Pool } from "./linear-sheets";
+import { keptIn, linearSheets, type Pool, provenBy } from "./linear-sheets";
 import { panelArea, type SheetShelf, type Way } from "./sheet-shelf";
-import { emptyTables, fillTables, type StripTables, tableSize } from "./strip-tables";
+import { emptyTables, fillTables, stackCells, stripCells, type StripTables, tableSize } from "./strip-tables";
 import { waysOf } from "./ways";
-import { bestFillings, lack, mostOf, totalWorth, wholeWorths, type Worths } from "./worths";
+import { lack, wholeWorths, type Worths } from "./worths";
 
 export interface PlannedSheets {
   readonly ways: readonly Way[];
@@ -28,7 +29,8 @@ const POWERS = [1, 1.15, 1.35, 0.9];
 /** Steps for the cheapest numbers of sheets, for one search of them, and of all for plans by hand. */
 const COUNTS_STEPS = 20_000_000;
 const HAND_SHARE = 0.1;
-const FIRST_STEPS = 60_000_000;
+/** Steps of a piece in a plan by hand. */
+const FIRST_FIT_STEPS = 200;
 const LINEAR_SHARE = 0.4;
 const SEARCH_SHARE = 0.25;
 const REST_SHARE = 0.3;
@@ -51,12 +53,12 @@ interface Work {
 const sharedTables = (ways: readonly Way[]): ((way: Way) => StripTables) => {
   const known = new Map<Way, StripTables>();
   const most = (size: (way: Way) => number): number => Math.max(...ways.map(size));
-  const strips = new Float64Array(most(({ shapes, room }) => shapes.length * (room + 1)));
-  const stacks = new Float64Array(most(({ shapes, depth }) => shapes.length * (depth + 1)));
+  const strips = new Float64Array(most((way) => way.shapes.length * stripCells(way)));
+  const stacks = new Float64Array(most((way) => way.shapes.length * stackCells(way)));
   for (const way of ways)
     known.set(way, {
-      strips: strips.subarray(0, way.shapes.length * (way.room + 1)),
-      stacks: stacks.subarray(0, way.shapes.length * (way.depth + 1)),
+      strips: strips.subarray(0, way.shapes.length * stripCells(way)),
+      stacks: stacks.subarray(0, way.shapes.length * stackCells(way)),
     });
   return (way) => known.get(way)!;
 };
@@ -71,23 +73,14 @@ const better = (work: Work, cuts: readonly Cut[] | undefined): void => {
 
 const byHand = (work: Work, worth: ArrayLike<number>): void => {
   const { shelf, ways, tables, pool, effort } = work;
-  // the first has to come to an end, whatever is left
-  const share = { left: work.cuts === undefined ? Math.max(FIRST_STEPS, effort.left * HAND_SHARE) : effort.left * HAND_SHARE };
-  const granted = share.left;
-  const cuts = greedySheets(shelf, ways, tables, worth, work.cost, share);
-  effort.left -= granted - share.left;
+  const cuts = withShare(effort, effort.left * HAND_SHARE, (share) => greedySheets(shelf, ways, tables, worth, work.cost, share));
   for (const { filling } of cuts ?? []) keptIn(pool, shelf, ways, filling);
   better(work, cuts);
 };
 
 /** What the area alone proves. */
-const areaWorths = ({ shelf, ways, tables, effort }: Work): Worths => {
-  const { worth } = wholeWorths(shelf.kinds.map(panelArea), shelf);
-  const wanted = shelf.kinds.map((kind) => kind.wanted);
-  const none = shelf.sheets.map(() => 0);
-  const most = mostOf(shelf, ways, bestFillings(ways, tables, worth, wanted, none, effort), none);
-  return { worth, total: totalWorth(worth, wanted), most };
-};
+const areaWorths = ({ shelf, ways, tables, effort }: Work): Worths =>
+  provenBy(shelf, ways, tables, wholeWorths(shelf.kinds.map(panelArea), shelf).worth, effort);
 
 const linear = (work: Work, most: readonly number[]): readonly Use[] => {
   const { shelf, ways, tables, pool, effort } = work;
@@ -196,6 +189,10 @@ export const plannedSheets = (shelf: SheetShelf, effort: Effort, given?: readonl
     shelf, ways, effort, pool: new Map(), worths: [], tables: sharedTables(ways), cuts: given,
     cost: given === undefined ? Infinity : cutsCost(shelf, ways, given),
   };
+  for (const way of ways.keys()) {
+    better(work, firstFit(shelf, ways, way));
+    effort.left -= FIRST_FIT_STEPS * shelf.kinds.reduce((sum, { wanted }) => sum + wanted, 0);
+  }
   work.worths.push(areaWorths(work));
   for (const power of POWERS) byHand(work, shelf.kinds.map((kind) => panelArea(kind) ** power));
   const uses = linear(work, shelf.sheets.map(({ available }) => available));

@@ -47,6 +47,8 @@ export interface Way {
   readonly depth: number;
   /** Narrowest first. */
   readonly shapes: readonly Shape[];
+  /** A cell of the tables that bound what it holds, along and across. */
+  readonly cell: { readonly along: number; readonly across: number };
 }
 
 /** A sheet with its strips, each by the places of its shapes in the way, widest first. */

@@ -1,6 +1,11 @@
 import { commonDivisor } from "../common-divisor";
 import { type Cutting, type Filling, type Shape, type SheetShelf, type Way } from "./sheet-shelf";
 
+/** Cells of a table along a strip and across a sheet: as many as are quick for so many shapes. */
+const MOST_CELLS = 2_000;
+const FEWEST_CELLS = 250;
+const TABLE_CELLS = 60_000;
+
 const shapesOf = ({ kinds, takes }: SheetShelf, sheet: number, first: Cutting, room: number, depth: number): Shape[] =>
   kinds
     .flatMap(({ length, width, turns, wanted }, kind): Shape[] => {
@@ -23,12 +28,14 @@ export const waysOf = (shelf: SheetShelf): Way[] =>
           if (shapes.length === 0) return [];
           const long = shapes.reduce((divisor, { along }) => commonDivisor(along, divisor), 0);
           const wide = shapes.reduce((divisor, { across }) => commonDivisor(across, divisor), 0);
+          const most = Math.max(FEWEST_CELLS, Math.min(MOST_CELLS, Math.floor(TABLE_CELLS / shapes.length)));
           return [
             {
               sheet,
               first,
               room: Math.floor(room / long),
               depth: Math.floor(depth / wide),
+              cell: { along: Math.ceil(room / long / most), across: Math.ceil(depth / wide / most) },
               shapes: shapes.map((shape) => ({ ...shape, along: shape.along / long, across: shape.across / wide })),
             },
           ];

@@ -25,7 +25,7 @@ export const totalWorth = (worth: readonly number[], left: ArrayLike<number>): n
 
 /** Steps for the best filling of one sheet one way round, and for a good one; more is left to the tables' bound. */
 export const BEST_STEPS = 1_500_000;
-export const GOOD_STEPS = 60_000;
+export const GOOD_STEPS = 15_000;
 
 /** The best filling each way round, above a floor for each kind of sheet. */
 export const bestFillings = (
