@@ -21,7 +21,9 @@ const keep = {
 export const SHEETS = {
   pieces: {
     ...pieces,
-    says: "What is to be cut, each with its width; a grade is cut only from stock of the same grade, a thickness only from stock at least as thick.",
+    says:
+      "What is to be cut, each with its width; a grade is cut only from stock of the same grade, a thickness only from stock at " +
+      "least as thick.",
   },
   stock: {
     ...stock,
@@ -48,7 +50,9 @@ export const PLANNED = {
   first: {
     kind: "choice", options: FIRSTS, optional: true,
     says: "Plans as SHEETCUTS does: either, rip or crosscut.",
-    without: "Left out: as SHEETCUTS does with either where two pieces could lie side by side on the stock or one may be turned, else as CUTS does.",
+    without:
+      "Left out: as SHEETCUTS does with either where two pieces could lie side by side on the stock or one may be turned, else " +
+      "as CUTS does.",
   },
 } as const;
 
@@ -77,7 +81,9 @@ export const SHEET_PROBLEMS = {
   },
   "too-many-sizes": {
     cell: "#VALUE!",
-    says: "pieces: {count} different sizes of one grade are more than one plan of sheets takes; split the job into plans of {most} or fewer",
+    says:
+      "pieces: {count} different sizes of one grade are more than one plan of sheets takes; split the job into plans of {most} " +
+      "or fewer",
   },
   "too-many-sheets": {
     cell: "#VALUE!",

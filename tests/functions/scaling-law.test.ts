@@ -95,6 +95,9 @@ const columnNamed = (columns: Readonly<Record<string, Column>>, name: unknown): 
 
 /** One argument in millimetres. */
 const converted = (parameter: Parameter, cells: ExampleCell, asText: boolean): ExampleCell => {
+  // a size: 24 x 3
+  if (isLength(parameter) && typeof cells === "string" && cells.includes(" x "))
+    return cells.split(" x ").map((each) => String(millimetres(Number(each), false))).join(" x ");
   if (isLength(parameter))
     return Array.isArray(cells)
       ? rowsOf(cells).map((row) => row.map((cell) => millimetres(cell, asText)))
@@ -148,11 +151,13 @@ const isOffTheGrid = ({ parameters }: Declaration, given: Given): boolean =>
     const parameter = parameters[name];
     if (parameter?.kind !== "table") return false;
     const [first = []] = rowsOf(cells ?? null);
-    const place = Math.max(0, first.findIndex((cell) => cell === "length"));
-    return rowsOf(cells ?? null).some((row) => {
-      const length = typeof row[place] === "string" ? parseLength(row[place], "in") : exact(Number(row[place] ?? 0) * MILLIMETRES);
-      return !isProblem(length) && !lengthIn(length, "in").mod(BOTH_GRIDS).isZero();
-    });
+    const places = [Math.max(0, first.findIndex((cell) => cell === "length")), first.findIndex((cell) => cell === "width")];
+    return rowsOf(cells ?? null).some((row) =>
+      places.some((place) => {
+        const length = typeof row[place] === "string" ? parseLength(row[place], "in") : exact(Number(row[place] ?? 0) * MILLIMETRES);
+        return !isProblem(length) && !lengthIn(length, "in").mod(BOTH_GRIDS).isZero();
+      }),
+    );
   });
 
 const answerOf = (declaration: Declaration, given: Given): Answer[][] => {

@@ -97,7 +97,8 @@ const cutPlan = (given: Given): Drawn => {
 /** PLAN tells of sticks or of sheets. */
 const plannedCuts = (given: Given): Drawn => {
   const planned = given as unknown as GivenPlanned;
-  return sheetsIn(planned) === undefined ? cutPlan(sticksIn(planned) as unknown as Given) : "plan: sheets are not drawn; SHEETCUTS lists their pieces";
+  if (sheetsIn(planned) !== undefined) return "plan: sheets are not drawn; SHEETCUTS lists their pieces";
+  return cutPlan(sticksIn(planned) as unknown as Given);
 };
 
 const levelBalusters = (given: Given, unit: Unit): Drawn => {

@@ -198,7 +198,8 @@ export const CUTS = declare({
     "among plans of that cost, as far as a fixed amount of work goes: least new length, fewest sticks, fewest different patterns, " +
     "largest end worth keeping (of at least `keep`, or any), most of such ends, first in cutting order. A piece goes only on " +
     "stock of its own grade, at least as wide and as thick as it is, one piece across the board; where two could lie side by side " +
-    "on a row of stock SHEETCUTS plans them. A piece without a width or thickness takes its board's, and stock without one is refused where a piece has one. Stock that is wide and thick enough for " +
+    "on a row of stock SHEETCUTS plans them. A piece without a width or thickness takes its board's, and stock without one is " +
+    "refused where a piece has one. Stock that is wide and thick enough for " +
     "more than one size is shared among them where that costs less; what shares no stock is planned apart. Widths and thicknesses " +
     "are as they are, not as boards are called. Planned on marks of 1/64 in or 0.1 mm, pieces rounded up, stock down. One plan " +
     "takes up to 5,000 pieces, 1,000 rows of stock, 500 different widths and thicknesses in a grade and 200 grades or sizes that " +

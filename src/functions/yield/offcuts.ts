@@ -37,7 +37,8 @@ export const OFFCUTS = declare({
   result: {
     kind: "table",
     says:
-      "One row per kind of end that is at least `keep` long, of sheets at least as long and wide, with the headings of the stock table: it goes into the stock of the " +
+      "One row per kind of end that is at least `keep` long, of sheets at least as long and wide, with the headings of the stock " +
+      "table: it goes into the stock of the " +
       "next job as it stands. Where no end is, one row says so, with none available.",
     columns: {
       length: { kind: "length", says: "Length of the end." },
@@ -128,7 +129,8 @@ export const OFFCUTS = declare({
     },
   ],
   source:
-    "The ends left over in the plan that CUTS shows; their value by length, as sticks are sold. Of the plan that SHEETCUTS shows, the end of " +
+    "The ends left over in the plan that CUTS shows; their value by length, as sticks are sold. Of the plan that SHEETCUTS " +
+    "shows, the end of " +
     "each strip and what is uncut beside the last one; their value by area.",
   solve: (given) => {
     const job = cuttingJobOf(sticksIn(given));

@@ -25,7 +25,8 @@ const WIDE = [
   ["D", 60, 12, 52, 1],
 ] as const;
 const BOTH_WAYS =
-  "by hand: A ripped holds two risers, 80 1/8 of 84, and the skirt beside them, 7 1/4 + 1/8 + 4 of 12; C crosscut holds the third and two " +
+  "by hand: A ripped holds two risers, 80 1/8 of 84, and the skirt beside them, 7 1/4 + 1/8 + 4 of 12; C crosscut holds the " +
+  "third and two " +
   "blocks of 3 across 8 in a strip of 20, 60 1/8 of 72: 60 + 40; by every way to lay seven pieces on four boards";
 
 export const PLAN = declare({
@@ -101,18 +102,18 @@ export const PLAN = declare({
       from: "CBE 40455 notebook 05.07 Stock Cutting: 60 of stock for 60 of pieces, no waste, printed",
     },
     {
-      given: { pieces: MIXED, stock: WIDE, keep: "10 x 3" },
+      given: { pieces: MIXED, stock: WIDE, keep: "10 x 5" },
       shows: [
         { label: "cost", value: 100 },
         { label: "sheets", value: 2 },
         { label: "yield", value: 0.8068181818 },
         { label: "lowest possible cost", value: 100 },
         { label: "verdict", value: "best possible (proven)" },
-        { label: "offcuts kept", value: 2 },
+        { label: "offcuts kept", value: 1 },
       ],
       from:
-        `${BOTH_WAYS}; (3 x 290 + 288 + 120) / (1,008 + 576); beside the skirt 11 7/8 x 4 of A and the end of C, 11 3/4 x 8, are ` +
-        "kept",
+        `${BOTH_WAYS}; (3 x 290 + 288 + 120) / (1,008 + 576); the end of C, 11 3/4 x 8, is kept, ` +
+        "11 7/8 x 4 beside the skirt is too narrow",
     },
     { given: { pieces: MIXED, stock: WIDE, first: "rip" }, shows: [{ label: "cost", value: 112 }], from: BOTH_WAYS },
     { given: { pieces: MIXED, stock: WIDE, first: "crosscut" }, shows: [{ label: "cost", value: 130 }], from: BOTH_WAYS },

@@ -21,7 +21,9 @@ export const SHEETCUTS = declare({
   parameters: SHEETS,
   result: {
     kind: "table",
-    says: "One row per piece: sheet after sheet, and strip after strip, widest first. A narrower piece of a strip is ripped again by itself.",
+    says:
+      "One row per piece: sheet after sheet, and strip after strip, widest first. A narrower piece of a strip is ripped again by " +
+      "itself.",
     columns: {
       sheet: { kind: "count", says: "Number of the sheet." },
       stock: { kind: "label", says: "Label of the stock the sheet is taken from; its length where it has none." },
@@ -52,13 +54,15 @@ export const SHEETCUTS = declare({
         [1, "A", "rip", 2, 42.125, 7.375, "nosing", 42, 3.5, "", 11.75],
       ],
       from:
-        "by hand: 7 1/4 + 1/8 + 3 1/2 = 10 7/8 of 11, 2 x 42 1/8 = 84 1/4 of 96; A alone is 66, one piece across each board takes B and C, " +
+        "by hand: 7 1/4 + 1/8 + 3 1/2 = 10 7/8 of 11, 2 x 42 1/8 = 84 1/4 of 96; A alone is 66, one piece across each board " +
+        "takes B and C, " +
         "75",
     },
     {
       given: {
         pieces: [["label", "length", "width", "quantity"], ["step", 42, 5.5, 4]],
         stock: [["label", "length", "width", "price", "available"], ["A", 96, 11, 60, 2], ["B", 96, 11.125, 63, 1]],
+        kerf: "1/8",
         first: "rip",
         headings: false,
       },
@@ -123,12 +127,17 @@ export const SHEETCUTS = declare({
     },
   ],
   source:
-    "Two stages: a sheet is ripped into strips and each strip crosscut, or crosscut into strips and each ripped; a strip is as wide as its " +
-    "widest piece. Strips and their kerfs add to no more than the width less both trims and plus one kerf, pieces in a strip likewise along " +
-    "it: an exact fit fits. Least cost, then least area, as far as a fixed amount of work goes. A piece is cut only from stock of its own " +
+    "Two stages: a sheet is ripped into strips and each strip crosscut, or crosscut into strips and each ripped; a strip is as " +
+    "wide as its " +
+    "widest piece. Strips and their kerfs add to no more than the width less both trims and plus one kerf, pieces in a strip " +
+    "likewise along " +
+    "it: an exact fit fits. Least cost, then least area, as far as a fixed amount of work goes. A piece is cut only from stock " +
+    "of its own " +
     "grade that is at least as thick. Numbers of sheets are taken in the order of their cost, and each is shown to hold the pieces or to " +
-    "be too small: by worths given to the pieces (Gilmore and Gomory 1965, from memory), or by a search of all ways to fill them. Planned " +
-    "on marks of 1/64 in or 0.1 mm, pieces rounded up, stock down. One plan takes up to 1,000 pieces, 100 rows of stock, and 100 sizes of " +
+    "be too small: by worths given to the pieces (Gilmore and Gomory 1965, from memory), or by a search of all ways to fill " +
+    "them. Planned " +
+    "on marks of 1/64 in or 0.1 mm, pieces rounded up, stock down. One plan takes up to 1,000 pieces, 100 rows of stock, and 100 " +
+    "sizes of " +
     "pieces and 20 of sheets in a grade; more is refused. The work is counted: a large job gets a plan and the most that could still be " +
     "saved, not always the proof.",
   caution: `${CAUTION} ${SAW_CAUTION}`,

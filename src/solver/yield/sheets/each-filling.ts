@@ -1,5 +1,5 @@
 import { type Effort } from "../shelf/effort";
-import { panelArea, type PanelKind, type SheetShelf, type Way } from "./sheet-shelf";
+import { panelArea, type PanelKind, type Shape, type SheetShelf, type Way } from "./sheet-shelf";
 import { stackCells, stripCells, type StripTables } from "./strip-tables";
 
 /** What a search of a job needs besides its numbers of sheets. */
@@ -27,6 +27,30 @@ export const largerKinds = ({ kinds, takes }: SheetShelf): number[][] =>
 const LOOK = 8;
 const SHOWN = 20;
 
+/** Whether nothing that is left could be put into a strip, beside its pieces or in the place of a smaller one; or into one of its own. */
+const fullness = (shapes: readonly Shape[], larger: readonly (readonly number[])[], left: readonly number[]) => ({
+  isFullStrip: (strip: readonly number[], opener: number, free: number): boolean => {
+    const { across } = shapes[opener]!;
+    for (let place = 0; place < shapes.length && shapes[place]!.across <= across; place += 1)
+      if (left[shapes[place]!.kind]! > 0 && shapes[place]!.along <= free) return false;
+    const fitsFor = (kind: number, along: number): boolean =>
+      shapes.some((shape) => shape.kind === kind && shape.across <= across && shape.along >= along && shape.along - along <= free);
+    return !strip.some((place, index) => {
+      if (index > 0 && strip[index - 1] === place) return false;
+      const { kind, along } = shapes[place]!;
+      return larger[kind]!.some((other) => left[other]! > 0 && fitsFor(other, along));
+    });
+  },
+  isFull: (deep: number): boolean => !shapes.some(({ kind, across }) => left[kind]! > 0 && across <= deep),
+});
+
+/** Depth and worth beside a strip, and the most area it may have where the strip before has the same widest piece. */
+interface Below {
+  readonly deep: number;
+  readonly value: number;
+  readonly most: number;
+}
+
 type Visit = (strips: readonly (readonly number[])[], held: readonly number[]) => boolean;
 
 /**
@@ -40,34 +64,22 @@ export const eachFilling = (
 ): boolean => {
   const { shapes, room, depth, cell } = ways[at]!;
   const { strips: inStrip, stacks } = tables[at]!;
-  const long = stripCells(ways[at]!);
-  const wide = stackCells(ways[at]!);
+  const [long, wide] = [stripCells(ways[at]!), stackCells(ways[at]!)];
   const inDepth = (opener: number, deep: number): number => stacks[opener * wide + Math.floor(deep / cell.across)]!;
   const left = [...wanted];
   const held = shelf.kinds.map(() => 0);
   const open: number[][] = [];
   const narrowest = shapes.findIndex(({ kind }) => kind === within);
   let isOver = false;
-  const isFullStrip = (strip: readonly number[], opener: number, free: number): boolean => {
-    const { across } = shapes[opener]!;
-    for (let place = 0; place < shapes.length && shapes[place]!.across <= across; place += 1)
-      if (left[shapes[place]!.kind]! > 0 && shapes[place]!.along <= free) return false;
-    return !strip.some((place, index) => {
-      if (index > 0 && strip[index - 1] === place) return false;
-      const { kind, along } = shapes[place]!;
-      return larger[kind]!.some(
-        (other) =>
-          left[other]! > 0 &&
-          shapes.some((shape) => shape.kind === other && shape.across <= across && shape.along >= along && shape.along - along <= free),
-      );
-    });
+  const { isFullStrip, isFull } = fullness(shapes, larger, left);
+  const take = (place: number, count: number): void => {
+    left[shapes[place]!.kind]! -= count;
+    held[shapes[place]!.kind]! += count;
   };
-  const isFull = (deep: number): boolean => !shapes.some(({ kind, across }) => left[kind]! > 0 && across <= deep);
   const stack = (from: number, deep: number, value: number, opener: number, before: number): void => {
     if (value >= needed && held[within]! > 0 && isFull(deep)) {
       effort.left -= SHOWN * held.length;
       isOver = !visit(open.map((strip) => [...strip]), [...held]);
-      if (isOver) return;
     }
     for (let place = from; place >= 0 && !isOver; place -= 1) {
       if (value + inDepth(place, deep) < needed || (held[within] === 0 && place < narrowest)) return;
@@ -75,36 +87,29 @@ export const eachFilling = (
       if (left[kind] === 0 || across > deep) continue;
       take(place, 1);
       open.push([place]);
-      fill(place, place, room - along, worth[kind]!, areas[kind]!, deep - across, value, place === opener ? before : Infinity);
+      const below = { deep: deep - across, value, most: place === opener ? before : Infinity };
+      fill(place, place, room - along, worth[kind]!, areas[kind]!, below);
       open.pop();
       take(place, -1);
     }
   };
-  const take = (place: number, count: number): void => {
-    left[shapes[place]!.kind]! -= count;
-    held[shapes[place]!.kind]! += count;
-  };
-  const fill = (
-    opener: number, place: number, free: number, inside: number, area: number, deep: number, value: number, most: number,
-  ): void => {
+  const fill = (opener: number, place: number, free: number, inside: number, area: number, below: Below): void => {
     effort.left -= LOOK;
     if (effort.left <= 0) isOver = true;
     const strip = open[open.length - 1]!;
     const more = place < 0 ? 0 : inStrip[place * long + Math.floor(free / cell.along)]!;
-    if (isOver || value + inside + more + inDepth(opener, deep) < needed) return;
+    if (isOver || below.value + inside + more + inDepth(opener, below.deep) < needed) return;
     if (place < 0) {
       effort.left -= LOOK * (strip.length + shapes.length);
-      if (area <= most && isFullStrip(strip, opener, free)) stack(opener, deep, value + inside, opener, area);
+      if (area <= below.most && isFullStrip(strip, opener, free)) stack(opener, below.deep, below.value + inside, opener, area);
       return;
     }
     const { kind, along } = shapes[place]!;
     const count = Math.min(left[kind]!, Math.floor(free / along));
     take(place, count);
-    for (let time = 0; time < count; time += 1) strip.push(place);
+    strip.push(...Array.from({ length: count }, () => place));
     for (let taken = count; ; taken -= 1) {
-      fill(
-        opener, place - 1, free - taken * along, inside + taken * worth[kind]!, area + taken * areas[kind]!, deep, value, most,
-      );
+      fill(opener, place - 1, free - taken * along, inside + taken * worth[kind]!, area + taken * areas[kind]!, below);
       if (taken === 0) break;
       strip.pop();
       take(place, -1);

@@ -10,7 +10,8 @@ const ONE_WAY = 1 / 3;
 /** The plan of a shelf; where either way round may be first and nothing is proven at once, no dearer than the plan of one way alone. */
 export const plannedEitherWay = (shelf: SheetShelf, effort: Effort): PlannedSheets => {
   const share = effort.left * ONE_WAY;
-  const oneWay = (firsts: SheetShelf["firsts"]): PlannedSheets => withShare(effort, share, (part) => plannedSheets({ ...shelf, firsts }, part));
+  const oneWay = (firsts: SheetShelf["firsts"]): PlannedSheets =>
+    withShare(effort, share, (part) => plannedSheets({ ...shelf, firsts }, part));
   if (shelf.firsts.length === 1) return oneWay(shelf.firsts);
   const both = withShare(effort, share, (part) => plannedSheets(shelf, part));
   if (both.cuts !== undefined && both.proven >= cutsCost(shelf, both.ways, both.cuts)) return both;
@@ -19,9 +20,6 @@ export const plannedEitherWay = (shelf: SheetShelf, effort: Effort): PlannedShee
     const planned = oneWay([first]);
     return planned.cuts === undefined ? undefined : amongWays(ways, planned.ways, planned.cuts);
   });
-  return [both.cuts, ...seeds].reduce<PlannedSheets>(
-    (best, cuts) =>
-      cuts !== undefined && (best.cuts === undefined || cutsCost(shelf, ways, cuts) < cutsCost(shelf, ways, best.cuts)) ? { ...best, cuts } : best,
-    both,
-  );
+  const costOf = (cuts: PlannedSheets["cuts"]): number => (cuts === undefined ? Infinity : cutsCost(shelf, ways, cuts));
+  return seeds.reduce<PlannedSheets>((best, cuts) => (costOf(cuts) < costOf(best.cuts) ? { ...best, cuts } : best), both);
 };

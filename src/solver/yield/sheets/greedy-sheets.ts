@@ -19,7 +19,8 @@ export const amongWays = (ways: readonly Way[], before: readonly Way[], cuts: re
   cuts.map(({ filling, times }) => {
     const { sheet, first, shapes } = before[filling.way]!;
     const way = ways.findIndex((each) => each.sheet === sheet && each.first === first);
-    const placeOf = ({ kind, turned }: Shape): number => ways[way]!.shapes.findIndex((shape) => shape.kind === kind && shape.turned === turned);
+    const placeOf = ({ kind, turned }: Shape): number =>
+      ways[way]!.shapes.findIndex((shape) => shape.kind === kind && shape.turned === turned);
     return { filling: { way, strips: filling.strips.map((strip) => strip.map((place) => placeOf(shapes[place]!))) }, times };
   });
 
@@ -69,7 +70,9 @@ export const greedySheets = (
     const choice = chosen(choices);
     if (choice === undefined) return undefined;
     const { sheet } = ways[choice.filling.way]!;
-    const times = choice.counts.reduce((most, count, kind) => (count > 0 ? Math.min(most, Math.floor(left[kind]! / count)) : most), available[sheet]!);
+    const times = choice.counts.reduce(
+      (most, count, kind) => (count > 0 ? Math.min(most, Math.floor(left[kind]! / count)) : most), available[sheet]!,
+    );
     cost += times * choice.cost;
     if (cost >= below) return undefined;
     available[sheet]! -= times;

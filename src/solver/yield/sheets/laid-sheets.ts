@@ -81,12 +81,15 @@ const laidOn = (
   });
   if (laid.length === 0) return undefined;
   return {
-    stock, first: way.first, strips: laid, usableLength: marked(long), usableWidth: marked(deep), uncut: marked(Math.max(0, depth + trim - down)),
+    stock, first: way.first, strips: laid, usableLength: marked(long), usableWidth: marked(deep),
+    uncut: marked(Math.max(0, depth + trim - down)),
   };
 };
 
 /** The sheets of one part. Fillings may hold more than is wanted: what is over is left out of those that come last. */
-export const laidSheets = (job: SheetJob, { shelf, pieceRows, stockRows }: PartShelf, ways: readonly Way[], cuts: readonly Cut[]): LaidSheet[] => {
+export const laidSheets = (
+  job: SheetJob, { shelf, pieceRows, stockRows }: PartShelf, ways: readonly Way[], cuts: readonly Cut[],
+): LaidSheet[] => {
   const left = shelf.kinds.map(({ wanted }) => wanted);
   const deal = dealer(pieceRows, (row) => job.pieces[row]!.quantity);
   const nextPiece = (kind: number): number => {

@@ -90,5 +90,6 @@ export const linearSheets = (
     return { worths: [provenBy(shelf, ways, tables, worth, effort)], uses };
   }
   // worths on the way prove something, too
-  return { worths: last === undefined ? [] : [provenBy(shelf, ways, tables, last, { left: LAST_STEPS })], uses: master.solve({ left: 0 }).uses };
+  const worths = last === undefined ? [] : [provenBy(shelf, ways, tables, last, { left: LAST_STEPS })];
+  return { worths, uses: master.solve({ left: 0 }).uses };
 };

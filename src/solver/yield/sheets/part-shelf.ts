@@ -89,6 +89,8 @@ export const partShelf = (job: SheetJob, { pieces, stock }: SheetPart): PartShel
       sheets: sheets.map(({ sheet }) => sheet),
       takes: sheets.map(({ taken }) => [...taken].map((each) => each === "1")),
       firsts: job.first === "either" ? ["rip", "crosscut"] : [job.first],
+      kerf,
+      ...(job.keep === undefined ? {} : { keep: { length: marksUp(job.keep.length, unit), width: marksUp(job.keep.width, unit) } }),
     },
   };
 };

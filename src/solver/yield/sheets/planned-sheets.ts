@@ -5,6 +5,7 @@ import { largerKinds } from "./each-filling";
 import { patternKey, type Use } from "../shelf/pattern";
 import { firstFit } from "./first-fit";
 import { amongWays, type Cut, cutsCost, greedySheets } from "./greedy-sheets";
+import { largestKept } from "./largest-kept";
 import { keptIn, linearSheets, type Pool, provenBy } from "./linear-sheets";
 import { panelArea, type SheetShelf, type Way } from "./sheet-shelf";
 import { emptyTables, fillTables, stackCells, stripCells, type StripTables, tableSize } from "./strip-tables";
@@ -47,6 +48,7 @@ interface Work {
   readonly tables: (way: Way) => StripTables;
   cuts: readonly Cut[] | undefined;
   cost: number;
+  kept: number;
 }
 
 /** One pair of tables for all ways, the largest there is: each fills what it reads. */
@@ -66,8 +68,10 @@ const sharedTables = (ways: readonly Way[]): ((way: Way) => StripTables) => {
 const better = (work: Work, cuts: readonly Cut[] | undefined): void => {
   if (cuts === undefined) return;
   const cost = cutsCost(work.shelf, work.ways, cuts);
-  if (cost >= work.cost) return;
+  const kept = largestKept(work.shelf, work.ways, cuts);
+  if (cost > work.cost || (cost === work.cost && kept <= work.kept)) return;
   work.cost = cost;
+  work.kept = kept;
   work.cuts = cuts;
 };
 
@@ -111,7 +115,9 @@ const rounded = (work: Work, uses: readonly Use[]): void => {
     kinds: shelf.kinds.map((kind, place) => ({ ...kind, wanted: left[place]! })),
     sheets: shelf.sheets.map((sheet, place) => ({ ...sheet, available: available[place]! })),
   };
-  if (!rest.kinds.every(({ wanted }, kind) => wanted === 0 || ways.some(({ sheet, shapes }) => available[sheet]! > 0 && shapes.some((shape) => shape.kind === kind)))) return;
+  const hasSheet = (kind: number): boolean =>
+    ways.some(({ sheet, shapes }) => available[sheet]! > 0 && shapes.some((shape) => shape.kind === kind));
+  if (left.some((count, kind) => count > 0 && !hasSheet(kind))) return;
   const planned = withShare(effort, effort.left * REST_SHARE, (share) => plannedSheets(rest, share));
   if (planned.cuts !== undefined) better(work, [...cuts, ...amongWays(ways, planned.ways, planned.cuts)]);
 };
@@ -174,7 +180,8 @@ const boundOf = ({ shelf, worths, cost }: Work): number =>
   Math.min(
     cost,
     worths.reduce((bound, { most, total }) => {
-      const rate = Math.min(...shelf.sheets.map((sheet, place) => (sheet.available > 0 && most[place]! > 0 ? sheet.cost / most[place]! : Infinity)));
+      const rates = shelf.sheets.map((sheet, place) => (sheet.available > 0 && most[place]! > 0 ? sheet.cost / most[place]! : Infinity));
+      const rate = Math.min(...rates);
       return Math.max(bound, Math.ceil(total * rate * (1 - 1e-9)));
     }, 0),
   );
@@ -183,11 +190,10 @@ const boundOf = ({ shelf, worths, cost }: Work): number =>
  * The cheapest plan of a shelf of sheets: plans by hand, the linear plan, then numbers of sheets by rising cost, each shown possible or too
  * small by worths or by a search (Gilmore and Gomory 1965; whole numbers over counts, as Benders 1962: the years from memory).
  */
-export const plannedSheets = (shelf: SheetShelf, effort: Effort, given?: readonly Cut[]): PlannedSheets => {
+export const plannedSheets = (shelf: SheetShelf, effort: Effort): PlannedSheets => {
   const ways = waysOf(shelf);
   const work: Work = {
-    shelf, ways, effort, pool: new Map(), worths: [], tables: sharedTables(ways), cuts: given,
-    cost: given === undefined ? Infinity : cutsCost(shelf, ways, given),
+    shelf, ways, effort, pool: new Map(), worths: [], tables: sharedTables(ways), cuts: undefined, cost: Infinity, kept: 0,
   };
   for (const way of ways.keys()) {
     better(work, firstFit(shelf, ways, way));

@@ -28,7 +28,8 @@ export const sheetList = (job: SheetJob, plan: SheetPlan): SheetRow[] =>
         const { label, length, width } = job.pieces[piece]!;
         const { label: name, length: long } = job.stock[stock]!;
         return {
-          sheet: sheet + 1, stock: name === "" ? long : name, first, strip: strip + 1, along, across, label, length, width: width!, turned, leftOver,
+          sheet: sheet + 1, stock: name === "" ? long : name, first, strip: strip + 1, along, across, label, length, width: width!, turned,
+          leftOver,
         };
       }),
     ),

@@ -1,5 +1,4 @@
 import { cents } from "../../bid/cents";
-import { type Length } from "../../length/length";
 import { type Problem, problem } from "../../problem";
 import { sticksByRow } from "../buy-list";
 import { type Offcut, type OffcutsProblem } from "../offcuts";
@@ -26,7 +25,7 @@ export const sheetOffcuts = (job: SheetJob, { sheets: sticks }: SheetPlan): Offc
   return sticksByRow(job, { sticks }).flatMap((sheets, row): Offcut[] => {
     const { label, grade, thickness, price, length: long, width: wide } = job.stock[row]!;
     const found = new Map<string, { readonly size: KeptSize; count: number }>();
-    const keyOf = ({ length, width }: { readonly length: Length; readonly width: Length }): string => `${length.toString()}/${width.toString()}`;
+    const keyOf = ({ length, width }: KeptSize): string => `${length.toString()}/${width.toString()}`;
     for (const size of sheets.flatMap((sheet) => keptOf(sheet, keep))) {
       const known = found.get(keyOf(size));
       if (known === undefined) found.set(keyOf(size), { size, count: 1 });

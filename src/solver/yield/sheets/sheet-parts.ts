@@ -40,7 +40,8 @@ const sizesMissing = (job: SheetJob): Problem<ImpossibleSheet> | undefined => {
       const first = asking(size);
       if (stock[size] !== undefined || first < 0 || stock.available === 0) continue;
       return problem(size === "width" ? "stock-without-width" : "stock-without-thickness", {
-        stock: called(stock.label, row), length: stock.length, piece: called(job.pieces[first]!.label, first), size: job.pieces[first]![size]!,
+        stock: called(stock.label, row), length: stock.length, piece: called(job.pieces[first]!.label, first),
+        size: job.pieces[first]![size]!,
       });
     }
   }

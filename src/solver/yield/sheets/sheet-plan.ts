@@ -48,10 +48,14 @@ const notesOf = (job: SheetJob, sheets: readonly LaidSheet[]): string[] => {
     const { thickness } = job.pieces[piece]!;
     return thickness !== undefined && job.stock[stock]!.thickness!.gt(thickness);
   };
-  const planed = sheets.flatMap(({ stock, strips }) => strips.flatMap(({ pieces }) => pieces.filter(({ piece }) => isThicker(stock, piece))));
+  const planed = sheets.flatMap(({ stock, strips }) =>
+    strips.flatMap(({ pieces }) => pieces.filter(({ piece }) => isThicker(stock, piece))),
+  );
+  const anyFine = (rows: readonly { readonly length: Length; readonly width?: Length }[]): boolean =>
+    rows.some(({ length, width }) => isFine(length) || isFine(width));
   return [
-    ...(job.pieces.some(({ length, width }) => isFine(length) || isFine(width)) ? [`pieces finer than ${mark} are planned rounded up to it`] : []),
-    ...(job.stock.some(({ length, width }) => isFine(length) || isFine(width)) ? [`stock finer than ${mark} is planned rounded down to it`] : []),
+    ...(anyFine(job.pieces) ? [`pieces finer than ${mark} are planned rounded up to it`] : []),
+    ...(anyFine(job.stock) ? [`stock finer than ${mark} is planned rounded down to it`] : []),
     ...(isFine(job.kerf) ? [`the kerf is planned rounded up to ${mark}`] : []),
     ...(isFine(job.trim) ? [`the trim is planned rounded up to ${mark}`] : []),
     ...(planed.length === 0 ? [] : [`pieces cut from thicker stock and planed down: ${planed.length}`]),

@@ -13,6 +13,9 @@ export interface SheetShelf {
   readonly takes: readonly (readonly boolean[])[];
   /** The ways round that may be cut. */
   readonly firsts: readonly Cutting[];
+  readonly kerf: number;
+  /** What is left is worth keeping from this size on. */
+  readonly keep?: { readonly length: number; readonly width: number };
 }
 
 export interface PanelKind {

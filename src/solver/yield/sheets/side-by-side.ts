@@ -30,7 +30,7 @@ const narrowestTwo = (job: Pick<CuttingJob, "pieces" | "stock" | "trim" | "unit"
     .slice(0, 2);
 };
 
-/** Two pieces of a job that could lie side by side on a row of stock, a kerf between them: whoever crosscuts alone could waste that width. */
+/** Two pieces of a job that could lie side by side on a row of stock, a kerf between them. */
 export const sideBySide = (
   job: Pick<CuttingJob, "pieces" | "stock" | "kerf" | "trim" | "unit">,
 ): Problem<SideBySide> | undefined => {
@@ -40,7 +40,8 @@ export const sideBySide = (
     const [one, other] = narrowestTwo(job, at);
     if (one === undefined || other === undefined || one.marks + other.marks + kerf > marksDown(stock.width, job.unit)) continue;
     const name = ({ row }: Across): string | number => called(job.pieces[row]!.label, row);
-    const facts = { piece: name(one), width: one.width, across: stock.width, stock: stock.label === "" ? `stock number ${at + 1}` : stock.label };
+    const of = stock.label === "" ? `stock number ${at + 1}` : stock.label;
+    const facts = { piece: name(one), width: one.width, across: stock.width, stock: of };
     return one.row === other.row
       ? problem("like-pieces-side-by-side", facts)
       : problem("pieces-side-by-side", { ...facts, other: name(other), otherWidth: other.width });

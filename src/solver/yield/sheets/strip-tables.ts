@@ -1,7 +1,7 @@
 import { type Effort } from "../shelf/effort";
 import { type Way } from "./sheet-shelf";
 
-/** Cells of a row of each table: a length in cells is rounded down, of pieces and of what they are put in, so that the table only bounds. */
+/** Cells of a row of each table: pieces and what they are put in are rounded down to cells, so that a table only bounds. */
 export const stripCells = ({ room, cell }: Way): number => Math.floor(room / cell.along) + 1;
 export const stackCells = ({ depth, cell }: Way): number => Math.floor(depth / cell.across) + 1;
 

@@ -33,7 +33,8 @@ export const sheetJob = (plain: PlainSheetJob): SheetJob => {
     trim: lengthOf(plain.trim ?? 0, unit),
     ...(plain.keep === undefined ? {} : { keep: { length: lengthOf(plain.keep[0], unit), width: lengthOf(plain.keep[1], unit) } }),
     pieces: plain.pieces.map(({ length, quantity, label, grade, free, ...piece }) => ({
-      label: label ?? "", length: lengthOf(length, unit), quantity: quantity ?? 1, grade: grade ?? "", turns: free ?? false, ...sizes(piece),
+      label: label ?? "", length: lengthOf(length, unit), quantity: quantity ?? 1, grade: grade ?? "", turns: free ?? false,
+      ...sizes(piece),
     })),
     stock: plain.stock.map(({ length, cents, available, owned, label, grade, ...sheet }) => ({
       label: label ?? "", length: lengthOf(length, unit), price: new Exact(cents ?? 0).div(100), available: available ?? Infinity,
