@@ -62,7 +62,7 @@ export const SHEETCUTS = declare({
       given: {
         pieces: [["label", "length", "width", "quantity"], ["step", 42, 5.5, 4]],
         stock: [["label", "length", "width", "price", "available"], ["A", 96, 11, 60, 2], ["B", 96, 11.125, 63, 1]],
-        kerf: "1/8",
+        kerf: 0.125,
         first: "rip",
         headings: false,
       },
