@@ -35,7 +35,7 @@ const MOST_STOCK = 100;
 const MOST_SIZES = 100;
 const MOST_SHEETS = 20;
 /** Steps of all searches in a cell: under two seconds where they are all used. */
-export const SHEET_EFFORT = 400_000_000;
+export const SHEET_EFFORT = 250_000_000;
 
 const ZERO = new Exact(0);
 const area = ({ length, width }: { readonly length: Length; readonly width?: Length }): Exact => length.times(width!);
