@@ -72,7 +72,7 @@ const cutAlternates = ({ pieces, stock: sticks, kerf, trim }: GivenToAlternates,
     saw,
     pieces: pieces.flatMap((row): CutAlternates<Failed>["pieces"] => {
       if (isBadRow(row)) return [row];
-      const { pieces: read } = cuttingJobOf({ pieces: [row], stock: [], kerf, trim, keep: undefined, unit });
+      const { pieces: read } = cuttingJobOf({ pieces: [{ ...row, grain: "fixed" }], stock: [], kerf, trim, keep: undefined, unit });
       return read.map((piece) => ({ ...piece, option: row.option }));
     }),
   };

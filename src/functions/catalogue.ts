@@ -73,6 +73,7 @@ import { OFFCUTS } from "./yield/offcuts";
 import { GLUEUP } from "./yield/glueup";
 import { LUMBERORDER } from "./yield/lumberorder";
 import { PLAN } from "./yield/plan";
+import { SHEETCUTS } from "./yield/sheetcuts";
 import { TALLY } from "./yield/tally";
 import { TALLYCUTS } from "./yield/tallycuts";
 
@@ -84,7 +85,7 @@ export const catalogue: readonly Declaration[] = [
   BALUSTERS, TREADBALUSTERS, RAIL, FLIGHTS, ONEFLIGHT, ARC,
   CODES, LIMIT, CHECK,
   BLANK, ORDER,
-  CUTS, BUY, PLAN, OFFCUTS, BOARDFEET, TALLY, TALLYCUTS, LUMBERORDER, GLUEUP,
+  CUTS, SHEETCUTS, BUY, PLAN, OFFCUTS, BOARDFEET, TALLY, TALLYCUTS, LUMBERORDER, GLUEUP,
   TREADFIT, RISERFIT, MISREAD, NEXTSTEP, MARKS, RISERMARKS, NOTCH, RISERHEIGHT, RELIEF, BEVEL, GAP,
   TAKEOFF, ADHESIVE, HOURS, EXTEND, SELLINGPRICE, BID, QUOTE, ALTERNATES, PRICECHANGE, PROGRESSBILLING, ALLOCATE,
   EMC, MOVEMENT, TREADLOAD,

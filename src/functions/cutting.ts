@@ -114,6 +114,17 @@ export const CUTTING_PROBLEMS = {
       "length: piece {piece} is {length}, the longest stock of its grade is {there}, and none of it is available; the longest " +
       "available gives {longest}",
   },
+  "like-pieces-side-by-side": {
+    cell: "#VALUE!",
+    says:
+      "width: 2 x {piece} of {width} and the kerf fit across the {across} of {stock}; SHEETCUTS rips it, or leave the pieces' width out",
+  },
+  "pieces-side-by-side": {
+    cell: "#VALUE!",
+    says:
+      "width: {piece} of {width}, {other} of {otherWidth} and the kerf fit across the {across} of {stock}; SHEETCUTS rips it, or leave " +
+      "the pieces' width out",
+  },
   "stock-runs-out": {
     cell: "#N/A",
     says:

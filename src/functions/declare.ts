@@ -71,6 +71,8 @@ export type Parameter =
         readonly plausible?: Plausible;
         /** Words that may stand for a length, by which one. */
         readonly words?: Readonly<Record<string, number>>;
+        /** Two lengths may stand here as 24 x 3: a size. */
+        readonly crossed?: true;
       })
   | (Omissible<string | number> & Each & { readonly kind: "reading"; readonly sign: Sign; readonly plausible?: Plausible })
   | (Omissible<number> & Each & { readonly kind: "count"; readonly sign: Sign; readonly least?: number; readonly most?: number })
@@ -129,8 +131,16 @@ type RowsAsRead<P> = P extends { readonly table: Table<infer C extends Columns>;
     : readonly Exclude<TableRow<C>, { readonly bad: Failed }>[]
   : never;
 
+/** A size as it was given: length x width, or one length for both. */
+export interface Size {
+  readonly length: Length;
+  readonly width?: Length;
+}
+
 type ParameterValue<P extends Parameter> = P extends { readonly kind: "table" }
   ? RowsOf<P>
+  : P extends { readonly crossed: true }
+  ? Size
   : P extends { readonly kind: "lengths"; readonly badCells: "refuse" }
   ? readonly Length[]
   : P extends { readonly kind: "choice"; readonly options: readonly (infer O)[] }

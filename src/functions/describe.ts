@@ -56,7 +56,8 @@ export const kindText = (parameter: Parameter): string => {
     return parameter.kind === "stair" ? RANGES.stair : `${RANGES[parameter.kind]}, up to ${grouped(mostRows(parameter))} rows`;
   if (parameter.kind === "rate") return `rate of ${parameter.of}`;
   const inWords = parameter.kind === "length" && parameter.words !== undefined ? `, or ${Object.keys(parameter.words).join(", ")}` : "";
-  const kind = parameter.kind === "choice" ? `one of ${parameter.options.join(", ")}` : `${KINDS[parameter.kind].says}${inWords}`;
+  const crossed = parameter.kind === "length" && parameter.crossed === true ? ", or length x width" : "";
+  const kind = parameter.kind === "choice" ? `one of ${parameter.options.join(", ")}` : `${KINDS[parameter.kind].says}${inWords}${crossed}`;
   return takesEach(parameter) ? `${kind}, or a range of up to ${grouped(MOST_CELLS)}` : kind;
 };
 

@@ -8,7 +8,7 @@ import { defaultOf, readCell } from "./kinds";
 import { ownHeadings } from "./own-headings";
 import type { GivenStair } from "./read-stair";
 import { readTable } from "./read-table";
-import { readExactNumber, readLength } from "./read-value";
+import { readExactNumber, readLength, readSize } from "./read-value";
 import { say } from "./say";
 
 /** What a call works in: the unit of its bare numbers; undefined where a function has none and its numbers, in inches, say none. */
@@ -36,6 +36,7 @@ export const readArgument = (name: string, cells: GivenCells | undefined, parame
   const cell = cells?.[0]?.[0] ?? null;
   // An empty cell, which desktop hosts send as 0, is no date.
   const isNoDate = cell === 0 && parameter.kind === "date" && parameter.optional === true;
+  if (!isEmpty(cell) && parameter.kind === "length" && parameter.crossed === true) return readSize(name, cell, unit, parameter);
   if (!isEmpty(cell) && !isNoDate) return lengthInWords(cell, parameter, unit) ?? readCell(name, cell, parameter, unit);
   if (parameter.default !== undefined) return defaultOf(parameter, unit);
   if (parameter.optional === true || parameter.defaultsTo !== undefined) return undefined;

@@ -64,6 +64,19 @@ export const readLength = (name: string, cell: Given, unit: Unit | undefined, ru
   );
 };
 
+const CROSSED = /^(.*\S)\s*[xX\u00d7]\s*(\S.*)$/;
+
+/** A size out of a cell: one length, or two as 24 x 3. */
+export const readSize = (
+  name: string, cell: Given, unit: Unit | undefined, rule: LengthRule,
+): { readonly length: Length; readonly width?: Length } | Failed => {
+  const [, one, other] = (typeof cell === "string" ? CROSSED.exec(cell) : null) ?? [];
+  const length = readLength(name, one ?? cell, unit, rule);
+  if (isFailed(length) || other === undefined) return isFailed(length) ? length : { length };
+  const width = readLength(name, other, unit, rule);
+  return isFailed(width) ? width : { length, width };
+};
+
 /** A length as a number in the unit of the call, for geometry that is not exact anyway. */
 export const readReading = (name: string, cell: Given, unit: Unit | undefined, rule: LengthRule): number | Failed => {
   // A plain number needs no exact arithmetic: thousands of readings come this way.

@@ -203,7 +203,18 @@ const PIECES = {
 /** Results that may stand as pieces. */
 const OF_PIECES = { takes: ["TREADFIT", "RISERFIT", "BLANK"] };
 
-export const pieces = table("pieces", "One row per piece, or a number of like pieces.", PIECES, OF_PIECES);
+export const pieces = table(
+  "pieces",
+  "One row per piece, or a number of like pieces.",
+  {
+    ...PIECES,
+    grain: {
+      kind: "choice", options: ["fixed", "free"], default: "fixed", onlyHeaded: true,
+      says: "Of sheets: fixed, its length runs with the grain; free, it may be turned.",
+    },
+  },
+  OF_PIECES,
+);
 
 export const alternatePieces = table(
   "pieces",

@@ -133,6 +133,26 @@ const LARGEST: readonly LargestInput[] = [
     ],
   },
   {
+    id: "SHEETCUTS",
+    says: "1,000 pieces of 100 sizes that may be turned, 20 sizes of sheets",
+    cells: () => [
+      [
+        ["length", "width", "quantity", "grain"],
+        ...rows(100, (n) => [10 + ((n * 37) % 50) + n / 64, 6 + ((n * 53) % 20) + (n % 7) / 8, 10, "free"]),
+      ],
+      [["length", "width", "price"], ...rows(20, (n) => [60 + 3 * n, 48 + (n % 4) * 4, 40 + 3 * n + (n % 3)])],
+      0.125, 0.25, 12,
+    ],
+  },
+  {
+    id: "PLAN",
+    says: "40 pieces of 40 sizes that may be turned, three sheets",
+    cells: () => [
+      [["length", "width", "grain"], ...rows(40, (n) => [10 + ((n * 37) % 50) + n / 64, 6 + ((n * 53) % 20) + n / 32, "free"])],
+      [["length", "width", "price"], [96, 48, 62], [60, 60, 52], [120, 48, 79]],
+    ],
+  },
+  {
     id: "PLAN",
     says: "5,000 pieces of 200 grades, 1,000 rows to buy",
     cells: () => [
@@ -142,10 +162,10 @@ const LARGEST: readonly LargestInput[] = [
   },
   {
     id: "OFFCUTS",
-    says: "500 widths of pieces and of boards",
+    says: "500 widths of pieces and of boards, one piece across each",
     cells: () => [
-      [["length", "quantity", "width"], ...rows(500, (n) => [10 + ((n * 37) % 78), 2, 3 + n / 64])],
-      [["length", "price", "width"], ...rows(500, (n) => [96 + 24 * (n % 3), 30 + n / 10, 3.125 + n / 64])],
+      [["length", "quantity", "width"], ...rows(500, (n) => [10 + ((n * 37) % 78), 2, 8 + n / 64])],
+      [["length", "price", "width"], ...rows(500, (n) => [96 + 24 * (n % 3), 30 + n / 10, 8.125 + n / 64])],
       0.125,
       0,
       12,

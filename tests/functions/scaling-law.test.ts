@@ -64,7 +64,7 @@ const EXCEPTIONS: readonly {
  * mm.
  * Their examples come with a kerf of half an inch, and those with a finer length are left out.
  */
-const ON_A_GRID: readonly string[] = ["CUTS", "BUY", "PLAN", "OFFCUTS", "ALTERNATES"];
+const ON_A_GRID: readonly string[] = ["CUTS", "SHEETCUTS", "BUY", "PLAN", "OFFCUTS", "ALTERNATES"];
 const BOTH_GRIDS = 0.5;
 
 /** Columns whose numbers are a length in one row and a count, money or board feet in the next; which of the two, only the row knows. */
@@ -72,12 +72,13 @@ const EITHER: Readonly<Record<string, readonly string[]>> = {
   LIMIT: [""],
   CHECK: ["given", "limit", "margin"],
   CUTS: ["stock"],
+  SHEETCUTS: ["stock"],
   BUY: ["item", "net", "gross"],
   ORDER: ["net", "gross"],
 };
 
 /** Rows of a value column without a unit column that are no lengths. */
-const PLAIN_VALUES: readonly string[] = ["cost", "sticks", "yield", "lowest possible cost", "most still to save", "offcuts kept"];
+const PLAIN_VALUES: readonly string[] = ["cost", "sticks", "sheets", "yield", "lowest possible cost", "most still to save", "offcuts kept"];
 
 /** A size no stair has is taken for a number of the other unit: such a sentence is about the unit itself. */
 const ABOUT_THE_UNIT = /if this is millimetres/;
@@ -100,6 +101,9 @@ const columnNamed = (columns: Readonly<Record<string, Column>>, name: unknown): 
 
 /** One argument in millimetres. */
 const converted = (parameter: Parameter, cells: ExampleCell, asText: boolean): ExampleCell => {
+  // a size: 24 x 3
+  if (isLength(parameter) && typeof cells === "string" && cells.includes(" x "))
+    return cells.split(" x ").map((each) => String(millimetres(Number(each), false))).join(" x ");
   if (isLength(parameter))
     return Array.isArray(cells)
       ? rowsOf(cells).map((row) => row.map((cell) => millimetres(cell, asText)))
@@ -153,11 +157,13 @@ const isOffTheGrid = ({ parameters }: Declaration, given: Given): boolean =>
     const parameter = parameters[name];
     if (parameter?.kind !== "table") return false;
     const [first = []] = rowsOf(cells ?? null);
-    const place = Math.max(0, first.findIndex((cell) => cell === "length"));
-    return rowsOf(cells ?? null).some((row) => {
-      const length = typeof row[place] === "string" ? parseLength(row[place], "in") : exact(Number(row[place] ?? 0) * MILLIMETRES);
-      return !isProblem(length) && !lengthIn(length, "in").mod(BOTH_GRIDS).isZero();
-    });
+    const places = [Math.max(0, first.findIndex((cell) => cell === "length")), first.findIndex((cell) => cell === "width")];
+    return rowsOf(cells ?? null).some((row) =>
+      places.some((place) => {
+        const length = typeof row[place] === "string" ? parseLength(row[place], "in") : exact(Number(row[place] ?? 0) * MILLIMETRES);
+        return !isProblem(length) && !lengthIn(length, "in").mod(BOTH_GRIDS).isZero();
+      }),
+    );
   });
 
 const answerOf = (declaration: Declaration, given: Given): Answer[][] => {

@@ -1,4 +1,5 @@
 import { cuttingJobOf, type GivenCutting } from "../../functions/cutting";
+import { type GivenPlanned, sheetsIn, sticksIn } from "../../functions/sheets-or-sticks";
 import type { GivenStair } from "../../functions/read-stair";
 import { type Length, measure, type Unit } from "../../solver/length/length";
 import { resolvedStair, type Stair } from "../../solver/layout/resolved-stair";
@@ -12,6 +13,7 @@ import type { WinderTreadsGiven } from "../../solver/layout/winder-treads";
 import type { WinderGiven } from "../../solver/layout/winder-turn";
 import { isProblem, type Problem } from "../../solver/problem";
 import { sharedPlan } from "../../solver/yield/shared-plan";
+import { sideBySide } from "../../solver/yield/sheets/side-by-side";
 import { balustersDrawing, treadBalustersDrawing } from "./balusters-drawing";
 import type { Draft } from "./draft";
 import { flightsDrawing } from "./flights-drawing";
@@ -88,8 +90,15 @@ type Given = Readonly<Record<string, unknown>>;
 
 const cutPlan = (given: Given): Drawn => {
   const job = cuttingJobOf(given as unknown as GivenCutting);
-  const plan = sharedPlan(job);
+  const plan = sideBySide(job) ?? sharedPlan(job);
   return isProblem(plan) ? plan : sticksDrawings(job, plan);
+};
+
+/** PLAN tells of sticks or of sheets. */
+const plannedCuts = (given: Given): Drawn => {
+  const planned = given as unknown as GivenPlanned;
+  if (sheetsIn(planned) !== undefined) return "plan: sheets are not drawn; SHEETCUTS lists their pieces";
+  return cutPlan(sticksIn(planned) as unknown as Given);
 };
 
 const levelBalusters = (given: Given, unit: Unit): Drawn => {
@@ -130,7 +139,7 @@ export const DRAWINGS: Readonly<Record<string, (given: Given, unit: Unit) => Dra
   },
   WINDERS: (given, unit) => named("winders", windersDrawing(given as unknown as WinderGiven, unit)),
   CUTS: cutPlan,
-  PLAN: cutPlan,
+  PLAN: plannedCuts,
   BALUSTERS: levelBalusters,
   TREADBALUSTERS: ({ stair, ...asked }) => ofTheStair(stair, (found, unit) => balustersOnTread(found, asked as unknown as Balusters, unit)),
   TREADFIT: treadDrawings,

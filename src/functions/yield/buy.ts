@@ -1,6 +1,7 @@
 import { isProblem } from "../../solver/problem";
 import { buyList } from "../../solver/yield/buy-list";
 import { boughtBoards } from "../../solver/yield/ripped/ripping-lists";
+import { sheetGoods } from "../../solver/yield/sheets/sheet-goods";
 import { isFailed } from "../cells";
 import { namedStock } from "../cutting";
 import { declare } from "../declare";
@@ -13,7 +14,7 @@ export const NOTHING = { item: "nothing to buy", quantity: 0, cost: 0 };
 export const BUY = declare({
   id: "BUY",
   group: "Cut plan",
-  says: "Sticks to buy for a cutting plan, with what they cost.",
+  says: "Sticks, sheets or boards to buy for a cutting plan, with what they cost.",
   parameters: WOOD,
   result: {
     kind: "table",
@@ -30,7 +31,7 @@ export const BUY = declare({
         kind: "value",
         says:
           "What the pieces take: board feet where the stock has thickness and width, by the piece's own where it has them, else by " +
-          "the stock's; without them, length.",
+          "the stock's; without them, length. Of sheets whose thickness nobody gave, square feet.",
       },
       gross: { kind: "value", says: "What is bought, counted like `net`." },
     },
@@ -52,6 +53,17 @@ export const BUY = declare({
       },
       gives: [["oak 8 ft", 96, 1, 24.5, 24.5, 9.583333333, 10]],
       from: "by hand: 1.25 x 12 x 92 / 144 = 9.58333 board feet in pieces, 1.25 x 12 x 96 / 144 = 10 bought",
+    },
+    {
+      given: {
+        pieces: [["label", "length", "width", "quantity"], ["shelf", 30, 15, 6]],
+        stock: [["label", "length", "width", "price"], ["4 x 8", 96, 48, 62]],
+      },
+      gives: [
+        ["item", "length", "quantity", "price", "cost", "net", "gross"],
+        ["4 x 8", 96, 1, 62, 62, 18.75, 32],
+      ],
+      from: "by hand: two rows of three, 90 3/8 of 96 and 30 1/8 of 48; 6 x 30 x 15 / 144 = 18.75 square feet of 96 x 48 / 144 = 32",
     },
     {
       given: {
@@ -127,7 +139,7 @@ export const BUY = declare({
       from: "by hand: one 60 to a stick, and there are two sticks",
     },
   ],
-  source: "The goods of the plan that CUTS shows; board feet as BOARDFEET counts them.",
+  source: "The goods of the plan that CUTS shows, or of sheets SHEETCUTS; board feet as BOARDFEET counts them.",
   solve: (given) => {
     const wood = plannedWood(given);
     if (isFailed(wood) || isProblem(wood)) return wood;
@@ -141,8 +153,7 @@ export const BUY = declare({
             length, quantity: 1, price, cost: price, net: feet(net), gross: feet(gross),
           }));
     }
-    const { job, plan } = wood;
-    const goods = buyList(job, plan);
+    const goods = wood.of === "sheets" ? sheetGoods(wood.job, wood.plan) : buyList(wood.job, wood.plan);
     if (goods.length === 0) return [NOTHING];
     return goods.map(({ measuredIn, ...row }) => {
       const kind = measuredIn === "length" ? "length" : "number";

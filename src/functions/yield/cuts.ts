@@ -1,8 +1,9 @@
 import { isProblem, problem } from "../../solver/problem";
 import { cutList } from "../../solver/yield/cut-list";
 import { sharedPlan } from "../../solver/yield/shared-plan";
+import { sideBySide } from "../../solver/yield/sheets/side-by-side";
 import { CAUTION, SAW_CAUTION } from "../caution";
-import { CUTTING_PROBLEMS, cuttingJobOf, namedStock } from "../cutting";
+import { CUTTING, CUTTING_PROBLEMS, cuttingJobOf, namedStock } from "../cutting";
 import { declare } from "../declare";
 import { isTally, WOOD } from "../planned-wood";
 
@@ -22,7 +23,7 @@ export const CUTS = declare({
   id: "CUTS",
   group: "Cut plan",
   says: "Which piece to cut from which stick, in cutting order, at least cost.",
-  parameters: WOOD,
+  parameters: { ...CUTTING, pieces: WOOD.pieces, stock: WOOD.stock },
   result: {
     kind: "table",
     says: "One row per piece: stick after stick, equal sticks together, each cut longest piece first.",
@@ -120,6 +121,27 @@ export const CUTS = declare({
     },
     {
       given: {
+        pieces: [["label", "length", "width", "quantity"], ["riser", 40, 3.5, 2]],
+        stock: [["label", "length", "width", "price"], ["poplar 8 ft", 96, 7.5, 18]],
+      },
+      fails: "#VALUE!",
+      says:
+        'width: 2 x riser of 3 1/2" and the kerf fit across the 7 1/2" of poplar 8 ft; SHEETCUTS rips it, or leave the pieces\' width out',
+      from: "by hand: 3 1/2 + 1/8 + 3 1/2 = 7 1/8 of 7 1/2",
+    },
+    {
+      given: {
+        pieces: [["label", "length", "width"], ["riser", 40, 7.25], ["nosing", 40, 3.5]],
+        stock: [["label", "length", "width", "price"], ["A", 96, 10.875, 66]],
+      },
+      fails: "#VALUE!",
+      says:
+        'width: nosing of 3 1/2", riser of 7 1/4" and the kerf fit across the 10 7/8" of A; SHEETCUTS rips it, or leave the pieces\' ' +
+        "width out",
+      from: "by hand: 7 1/4 + 1/8 + 3 1/2 = 10 7/8, an exact fit",
+    },
+    {
+      given: {
         pieces: [
           ["label", "length"],
           ["skirt", 130],
@@ -185,8 +207,9 @@ export const CUTS = declare({
     "A stick holds pieces whose lengths and kerfs add to no more than its length less both trims and plus one kerf. Least cost; " +
     "among plans of that cost, as far as a fixed amount of work goes: least new length, fewest sticks, fewest different patterns, " +
     "largest end worth keeping (of at least `keep`, or any), most of such ends, first in cutting order. A piece goes only on " +
-    "stock of its own grade, at least as wide and as thick as it is, one piece across the board; a piece without a width or " +
-    "thickness takes its board's, and stock without one is refused where a piece has one. Stock that is wide and thick enough for " +
+    "stock of its own grade, at least as wide and as thick as it is, one piece across the board; where two could lie side by side " +
+    "on a row of stock SHEETCUTS plans them. A piece without a width or thickness takes its board's, and stock without one is " +
+    "refused where a piece has one. Stock that is wide and thick enough for " +
     "more than one size is shared among them where that costs less; what shares no stock is planned apart. Widths and thicknesses " +
     "are as they are, not as boards are called. Planned on marks of 1/64 in or 0.1 mm, pieces rounded up, stock down. One plan " +
     "takes up to 5,000 pieces, 1,000 rows of stock, 500 different widths and thicknesses in a grade and 200 grades or sizes that " +
@@ -196,7 +219,7 @@ export const CUTS = declare({
   solve: ({ pieces, stock, ...rest }) => {
     if (isTally(stock)) return problem("stock-is-a-tally");
     const job = cuttingJobOf({ ...rest, pieces, stock });
-    const plan = sharedPlan(job);
+    const plan = sideBySide(job) ?? sharedPlan(job);
     return isProblem(plan) ? plan : cutList(job, plan).map((row) => ({ ...row, stock: namedStock(row.stock) }));
   },
 });

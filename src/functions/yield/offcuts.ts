@@ -4,6 +4,7 @@ import { isProblem } from "../../solver/problem";
 import type { Length } from "../../solver/length/length";
 import { type Offcut, offcuts } from "../../solver/yield/offcuts";
 import { keptEnds } from "../../solver/yield/ripped/ripping-lists";
+import { sheetOffcuts } from "../../solver/yield/sheets/sheet-offcuts";
 import { isFailed } from "../cells";
 import { declare } from "../declare";
 import { plannedWood, WOOD, WOOD_PROBLEMS } from "../planned-wood";
@@ -25,9 +26,9 @@ export const OFFCUTS = declare({
   result: {
     kind: "table",
     says:
-      "One row per kind of end that is at least `keep` long, with the headings of the stock table: it goes into the stock of the " +
-      "next job as it stands. Where no end is, one row says so, with none available. Of a tally one row per end of a strip and per " +
-      "part left uncut, no narrower than the narrowest piece.",
+      "One row per kind of end that is at least `keep` long, of sheets at least as long and wide, with the headings of the stock " +
+      "table: it goes into the stock of the next job as it stands. Where no end is, one row says so, with none available. Of a tally one row per " +
+      "end of a strip and per part left uncut, no narrower than the narrowest piece.",
     columns: {
       length: { kind: "length", says: "Length of the end." },
       price: { kind: "money", says: "0: it is paid for." },
@@ -70,6 +71,33 @@ export const OFFCUTS = declare({
     },
     {
       given: {
+        pieces: [["label", "length", "width", "quantity"], ["shelf", 30, 20, 3]],
+        stock: [["label", "length", "width", "price"], ["4 x 8", 96, 48, 64]],
+        keep: "24 x 5",
+        first: "rip",
+      },
+      gives: [
+        ["length", "price", "available", "owned", "label", "grade", "width", "thickness", "value"],
+        [96, 0, 1, "yes", "offcut of 4 x 8", "", 27.875, "", 37.17],
+      ],
+      from: "by hand: three of 30 in one strip, 5 5/8 left at its end; 48 - 20 - 1/8 beside it; 64 x 27.875 / 48 = 37.1667",
+    },
+    {
+      given: {
+        pieces: [["label", "length", "width", "quantity"], ["shelf", 30, 20, 3]],
+        stock: [["label", "length", "width", "price"], ["4 x 8", 96, 48, 64]],
+        keep: 5,
+        first: "rip",
+        headings: false,
+      },
+      gives: [
+        [96, 0, 1, "yes", "offcut of 4 x 8", "", 27.875, "", 37.17],
+        [5.625, 0, 1, "yes", "offcut of 4 x 8", "", 20, "", 1.56],
+      ],
+      from: "by hand: the end of the strip is 5 5/8 x 20, more than 5 both ways; 64 x 5.625 x 20 / (96 x 48) = 1.5625",
+    },
+    {
+      given: {
         pieces: [[48, 4]],
         stock: [
           ["length", "price"],
@@ -101,7 +129,10 @@ export const OFFCUTS = declare({
       from: "by hand: only the shop knows what is worth the rack",
     },
   ],
-  source: "The ends left over in the plan that CUTS shows; their value by length, as sticks are sold.",
+  source:
+    "The ends left over in the plan that CUTS shows; their value by length, as sticks are sold. Of the plan that SHEETCUTS " +
+    "shows, the end of " +
+    "each strip and what is uncut beside the last one; their value by area.",
   solve: (given) => {
     const wood = plannedWood(given);
     if (isFailed(wood) || isProblem(wood)) return wood;
@@ -115,9 +146,9 @@ export const OFFCUTS = declare({
             label: `offcut of ${namedBoard(row.label, board)}`,
           }));
     }
-    const { job, plan } = wood;
-    const ends = offcuts(job, plan);
+    const [keep, first] = [wood.of === "sheets" ? wood.job.keep?.length : wood.job.keep, wood.job.stock[0]];
+    const ends = wood.of === "sheets" ? sheetOffcuts(wood.job, wood.plan) : offcuts(wood.job, wood.plan);
     if (isProblem(ends)) return ends;
-    return (ends.length === 0 ? [noneKept(job.keep, job.stock[0])] : ends).map((end) => ({ ...OWNED, ...end }));
+    return (ends.length === 0 ? [noneKept(keep, first)] : ends).map((end) => ({ ...OWNED, ...end }));
   },
 });

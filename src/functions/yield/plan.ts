@@ -1,9 +1,10 @@
 import { isProblem } from "../../solver/problem";
 import { planSummary } from "../../solver/yield/plan-summary";
 import { rippingSummary } from "../../solver/yield/ripped/ripping-lists";
+import { sheetSummary } from "../../solver/yield/sheets/sheet-summary";
 import { isFailed } from "../cells";
 import { declare } from "../declare";
-import { plannedWood, WOOD, WOOD_PROBLEMS } from "../planned-wood";
+import { type PlannedWood, plannedWood, WOOD, WOOD_PROBLEMS } from "../planned-wood";
 
 /** The sofa of a published woodworking case, with its lumber prices. */
 const SOFA = [[72, 6], [70.75, 1], [70.5, 3], [28.5, 1], [25.5, 10], [12.5, 1]] as const;
@@ -11,6 +12,25 @@ const LUMBER = [
   ["length", "price"],
   [36, 1.68], [48, 1.86], [72, 2.57], [84, 2.65], [96, 2.92], [120, 3.67], [144, 4.4], [168, 5.14], [192, 6.92], [216, 8.62], [240, 10.4],
 ] as const;
+
+/** Pieces and boards of which some are cheaper ripped first and some crosscut first. Invented. */
+const MIXED = [["label", "length", "width", "quantity"], ["riser", 40, 7.25, 3], ["skirt", 72, 4, 1], ["block", 20, 3, 2]] as const;
+const WIDE = [
+  ["label", "length", "width", "price", "available"],
+  ["A", 84, 12, 60, 1],
+  ["B", 60, 8, 30, 1],
+  ["C", 72, 8, 40, 1],
+  ["D", 60, 12, 52, 1],
+] as const;
+const BOTH_WAYS =
+  "by hand: A ripped holds two risers, 80 1/8 of 84, and the skirt beside them, 7 1/4 + 1/8 + 4 of 12; C crosscut holds the " +
+  "third and two " +
+  "blocks of 3 across 8 in a strip of 20, 60 1/8 of 72: 60 + 40; by every way to lay seven pieces on four boards";
+
+const summaryOf = (wood: PlannedWood) => {
+  if (wood.of === "boards") return rippingSummary(wood.job, wood.plan);
+  return wood.of === "sheets" ? sheetSummary(wood.job, wood.plan) : planSummary(wood.job, wood.plan);
+};
 
 export const PLAN = declare({
   id: "PLAN",
@@ -20,7 +40,7 @@ export const PLAN = declare({
   result: {
     kind: "table",
     says:
-      "Cost, sticks, yield, lowest possible cost (no plan costs less), most still to save (the share of the cost a better plan " +
+      "Cost, sticks or sheets, yield, lowest possible cost (no plan costs less), most still to save (the share of the cost a better plan " +
       "could save at most), verdict; offcuts where `keep` is given. Of a tally boards in place of sticks, yield by area, and board " +
       "feet of the boards cut, as measured; pieces from a better grade, those cut from another grade than their own; boards left.",
     columns: {
@@ -86,6 +106,22 @@ export const PLAN = declare({
       from: "CBE 40455 notebook 05.07 Stock Cutting: 60 of stock for 60 of pieces, no waste, printed",
     },
     {
+      given: { pieces: MIXED, stock: WIDE, keep: "10 x 5" },
+      shows: [
+        { label: "cost", value: 100 },
+        { label: "sheets", value: 2 },
+        { label: "yield", value: 0.8068181818 },
+        { label: "lowest possible cost", value: 100 },
+        { label: "verdict", value: "best possible (proven)" },
+        { label: "offcuts kept", value: 1 },
+      ],
+      from:
+        `${BOTH_WAYS}; (3 x 290 + 288 + 120) / (1,008 + 576); the end of C, 11 3/4 x 8, is kept, ` +
+        "11 7/8 x 4 beside the skirt is too narrow",
+    },
+    { given: { pieces: MIXED, stock: WIDE, first: "rip" }, shows: [{ label: "cost", value: 112 }], from: BOTH_WAYS },
+    { given: { pieces: MIXED, stock: WIDE, first: "crosscut" }, shows: [{ label: "cost", value: 130 }], from: BOTH_WAYS },
+    {
       given: {
         pieces: [
           ["label", "length", "width", "quantity", "grade", "also from"],
@@ -139,7 +175,6 @@ export const PLAN = declare({
   solve: (given) => {
     const wood = plannedWood(given);
     if (isFailed(wood) || isProblem(wood)) return wood;
-    const rows = wood.of === "boards" ? rippingSummary(wood.job, wood.plan) : planSummary(wood.job, wood.plan);
-    return rows.map(({ label, kind, value }) => ({ label, value: { kind, value } }));
+    return summaryOf(wood).map(({ label, kind, value }) => ({ label, value: { kind, value } }));
   },
 });

@@ -4,7 +4,6 @@ import { type Length } from "../length/length";
 import { boardFeet } from "./board-feet";
 import { type CuttingJob } from "./cutting-job";
 import { type CuttingPlan } from "./cutting-plan";
-import { type PlannedStick } from "./planned-sticks";
 
 export interface BuyRow {
   /** The stock's label, or its length where it has none. */
@@ -21,9 +20,11 @@ export interface BuyRow {
 }
 
 /** The sticks of each row of the stock table, in cutting order. */
-export const sticksByRow = (job: CuttingJob, plan: CuttingPlan): readonly (readonly PlannedStick[])[] => {
-  const rows = job.stock.map((): PlannedStick[] => []);
-  for (const stick of plan.sticks) rows[stick.stock]!.push(stick);
+export const sticksByRow = <Stick extends { readonly stock: number }>(
+  { stock }: Pick<CuttingJob, "stock">, { sticks }: { readonly sticks: readonly Stick[] },
+): readonly (readonly Stick[])[] => {
+  const rows = stock.map((): Stick[] => []);
+  for (const stick of sticks) rows[stick.stock]!.push(stick);
   return rows;
 };
 

@@ -44,8 +44,10 @@ export interface CuttingPlan {
   readonly notes: readonly string[];
 }
 
+export type ImpossibleJob = "stock-without-price" | "owned-without-limit" | "too-many-pieces" | "too-much-stock";
+
 export type ImpossibleCutting =
-  | "stock-without-price" | "owned-without-limit" | "too-many-pieces" | "too-much-stock" | "too-many-parts" | ImpossibleSection
+  | ImpossibleJob | "too-many-parts" | ImpossibleSection
   | ImpossibleShelf | "stock-runs-out" | "no-plan-found";
 
 /** Each piece is a row of the cut list: more than this belongs into several jobs. */
@@ -70,19 +72,21 @@ const effortFor = ({ pieces, stock }: CuttingJob, parts: number, { effort }: Eng
 };
 
 /** What makes a job no job, although each of its arguments is one. */
-const impossible = ({ pieces, stock }: CuttingJob): Problem<ImpossibleCutting> | undefined => {
-  if (stock.length > MOST_STOCK) return problem("too-much-stock", { count: stock.length, most: MOST_STOCK });
+export const impossible = (
+  { pieces, stock }: Pick<CuttingJob, "pieces" | "stock">, mostPieces = MOST_PIECES, mostStock = MOST_STOCK,
+): Problem<ImpossibleJob> | undefined => {
+  if (stock.length > mostStock) return problem("too-much-stock", { count: stock.length, most: mostStock });
   // What is on hand costs nothing, as much of it as there is; what is bought without a price would be cut first, as if it were on hand.
   const at = stock.findIndex(({ price, available, owned }) => price.isZero() && (owned ? available === Infinity : available > 0));
   const free = stock[at];
   if (free !== undefined)
     return problem(free.owned ? "owned-without-limit" : "stock-without-price", { stock: called(free.label, at), length: free.length });
   const count = pieces.reduce((sum, piece) => sum + piece.quantity, 0);
-  return count > MOST_PIECES ? problem("too-many-pieces", { count, most: MOST_PIECES }) : undefined;
+  return count > mostPieces ? problem("too-many-pieces", { count, most: mostPieces }) : undefined;
 };
 
 /** A gap in words is rounded up, to a hundredth of a percent: never better than it is. */
-const gapInWords = (gap: Exact): string =>
+export const gapInWords = (gap: Exact): string =>
   `not proven: at most ${gap.times(100).toDecimalPlaces(2, Exact.ROUND_UP).toString()} % of the cost could still be saved`;
 
 /** Says which piece no stick was left for, the longest of them. */
@@ -156,6 +160,6 @@ export const cuttingPlan = (job: CuttingJob, engine: Engine = IN_A_CELL): Cuttin
     yield: net.div(gross),
     verdict: isCertified ? "best possible (proven)" : isOptimal ? "best possible (searched, not certified)" : gapInWords(gap),
     proofs,
-    notes: planNotes(job, groups, sticks),
+    notes: planNotes(job, sticks),
   };
 };

@@ -10,6 +10,7 @@ import type { Measurement } from "./measured-here";
 import { measuredSample } from "./measured-sample";
 import { optionsOf, type Options } from "./options";
 import { cellSamples, comparedSamples, longSamples, studiedSample } from "./samples";
+import { sheetBench } from "./sheet-bench";
 import { type Compared, sideBySide } from "./side-by-side";
 import { judged, type MeasuredSets, type Search } from "./targets";
 import { megabytes, milliseconds, percent, seconds, whole } from "./wording";
@@ -162,7 +163,7 @@ export const yieldBench = async (words: readonly string[]): Promise<boolean> => 
     ["", "figure", ""],
     ...judged(sets).map(({ target, figure, verdict }) => [target, figure, verdict]),
   ]);
-  const faults = [...glueFaults, ...wrong(sets, compared)];
+  const faults = [...glueFaults, ...wrong(sets, compared), ...sheetBench(options.isQuick)];
   for (const fault of faults) console.error(fault);
   return tinySound && faults.length === 0;
 };

@@ -8,6 +8,13 @@ const valueOf = (rows: Rows, label: string): unknown => rows.find(([found]) => f
 export const cuttingCases: Readonly<Record<string, readonly WorkedCase[]>> = {
   CUTS: [
     {
+      given: { pieces: [[14], [13], [11], [4, 2]], stock: [["length", "price"], [20, 9]], kerf: 0, keep: 10 },
+      shows: [{ stick: 1, length: 11, leftOver: 1 }],
+      from:
+        "by hand: three sticks hold 14 4, 13 4, 11 or 14, 13 4, 11 4 or 14 4, 13, 11 4 or 14, 13, 11 4 4; no end is 10, so the one whose " +
+        "first stick is fullest; kept from any length on, 14 4, 13 4, 11 has the largest end, 9",
+    },
+    {
       given: {
         pieces: [
           ["label", "length", "grade"],

@@ -9,6 +9,7 @@ import { flightCases } from "./flight";
 import { layoutCases } from "./layout";
 import { notationCases } from "./notation";
 import { orderCases } from "./order";
+import { sheetCases } from "./sheets";
 
 /** Cases by hand that no user needs to read, by function. */
 export const handCases: Readonly<Record<string, readonly WorkedCase[]>> = {
@@ -23,4 +24,5 @@ export const handCases: Readonly<Record<string, readonly WorkedCase[]>> = {
   ...alternateCases,
   ...boardCases,
   PLAN: [...(cuttingCases["PLAN"] ?? []), ...(boardCases["PLAN"] ?? [])],
+  ...sheetCases,
 };

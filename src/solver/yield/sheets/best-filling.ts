@@ -1,0 +1,73 @@
+import { type Effort } from "../shelf/effort";
+import { type Way } from "./sheet-shelf";
+import { stackCells, stripCells, type StripTables } from "./strip-tables";
+
+export interface BestFilling {
+  /** Undefined where no filling is worth more than was asked. */
+  readonly strips: readonly (readonly number[])[] | undefined;
+  /** No filling is worth more. */
+  readonly most: number;
+  readonly worth: number;
+}
+
+/** Steps of one look at a shape. */
+const LOOK = 6;
+
+/**
+ * The filling of one sheet that is worth most, above `floor`, with no more pieces than are left: strip by strip, widest first, each opened
+ * by its widest piece; what the tables show to be worth too little is passed over. Where the effort is spent `most` is the tables' bound.
+ */
+export const bestFilling = (
+  way: Way, { strips: inStrip, stacks }: StripTables, worth: ArrayLike<number>, wanted: ArrayLike<number>,
+  floor: number, effort: Effort,
+): BestFilling => {
+  const { shapes, room, depth, cell } = way;
+  const left = Int32Array.from(wanted);
+  const long = stripCells(way);
+  const wide = stackCells(way);
+  const inDepth = (opener: number, deep: number): number => stacks[opener * wide + Math.floor(deep / cell.across)]!;
+  let best = floor;
+  let found: number[][] | undefined;
+  const open: number[][] = [];
+  const stack = (from: number, deep: number, value: number, opener: number, before: number): void => {
+    if (value > best) {
+      best = value;
+      found = open.map((strip) => [...strip]);
+    }
+    for (let place = from; place >= 0 && effort.left > 0; place -= 1) {
+      if (value + inDepth(place, deep) <= best) return;
+      const { kind, along, across } = shapes[place]!;
+      if (left[kind] === 0 || across > deep || worth[kind] === 0) continue;
+      left[kind]! -= 1;
+      open.push([place]);
+      fill(place, place, room - along, worth[kind]!, deep - across, value, place === opener ? before : Infinity);
+      open.pop();
+      left[kind]! += 1;
+    }
+  };
+  const fill = (opener: number, place: number, free: number, inside: number, deep: number, value: number, most: number): void => {
+    effort.left -= LOOK;
+    const more = place < 0 ? 0 : inStrip[place * long + Math.floor(free / cell.along)]!;
+    if (effort.left <= 0 || value + inside + more + inDepth(opener, deep) <= best) return;
+    if (more === 0) {
+      if (inside <= most) stack(opener, deep, value + inside, opener, inside);
+      return;
+    }
+    const { kind, along } = shapes[place]!;
+    const each = worth[kind]!;
+    const strip = open[open.length - 1]!;
+    const count = each === 0 ? 0 : Math.min(left[kind]!, Math.floor(free / along));
+    left[kind]! -= count;
+    for (let time = 0; time < count; time += 1) strip.push(place);
+    for (let taken = count; ; taken -= 1) {
+      fill(opener, place - 1, free - taken * along, inside + taken * each, deep, value, most);
+      if (taken === 0) break;
+      strip.pop();
+      left[kind]! += 1;
+    }
+  };
+  const last = shapes.length - 1;
+  stack(last, depth, 0, -1, Infinity);
+  const bound = inDepth(last, depth);
+  return { strips: found, worth: best, most: effort.left > 0 ? best : Math.max(best, bound) };
+};
