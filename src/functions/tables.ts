@@ -307,7 +307,7 @@ export const tally = table(
 
 /** Pieces as they are cut from measured boards: ripped too, and from other grades. */
 export const rippedPieces = table(
-  "ripped pieces",
+  "ripped",
   "One row per piece, or a number of like pieces.",
   {
     ...pieces.columns,

@@ -53,7 +53,8 @@ const inStrips = (
 };
 
 const takes = ({ grade = "", alsoFrom = "" }: PlainPiece, board: PlainBoard): boolean =>
-  [grade, ...alsoFrom.split(",").map((one) => one.trim()).filter((one) => one !== "")].some((one) => one === (board.grade ?? "") || one === "any");
+  [grade, ...alsoFrom.split(",").map((one) => one.trim()).filter((one) => one !== "")]
+    .some((one) => one === (board.grade ?? "") || one === "any");
 
 const clearOf = ({ length, defects = [] }: PlainBoard, trim: number): (readonly [number, number])[] => {
   let clear: (readonly [number, number])[] = [[trim, length - trim]];
