@@ -25,7 +25,7 @@ export const WOOD = {
   },
   stock: {
     ...PLANNED.stock,
-    says: `${PLANNED.stock.says} With a heading ${TALLY_HEADINGS.join(", ")} it is the tally of TALLYCUTS, cut whichever way is cheaper.`,
+    says: `${PLANNED.stock.says} With a heading ${TALLY_HEADINGS.join(", ")} it is the tally of TALLYCUTS.`,
     instead: { ...asTally, table: tally },
   },
 } as const;

@@ -40,7 +40,7 @@ export const RIPPING_PROBLEMS = {
   },
   "wider-than-boards": {
     cell: "#N/A",
-    says: "width: piece {piece} ({width}) is wider than every {boards} (widest {widest}); glue it up from strips",
+    says: "width: piece {piece} ({width}) is wider than every {boards} (widest {widest}); glue it up with GLUEUP",
   },
   "longer-than-clear": {
     cell: "#N/A",

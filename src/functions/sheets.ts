@@ -49,10 +49,10 @@ export const PLANNED = {
   keep,
   first: {
     kind: "choice", options: FIRSTS, optional: true,
-    says: "Plans as SHEETCUTS does: either, rip or crosscut.",
+    says: "Plans as SHEETCUTS does, a tally as TALLYCUTS does: either, rip or crosscut.",
     without:
       "Left out: as SHEETCUTS does with either where two pieces could lie side by side on the stock or one may be turned, else " +
-      "as CUTS does.",
+      "as CUTS does; a tally either way.",
   },
 } as const;
 

@@ -310,7 +310,7 @@ export const rippedPieces = table(
   "ripped",
   "One row per piece, or a number of like pieces.",
   {
-    ...pieces.columns,
+    ...PIECES,
     width: {
       kind: "length", sign: "positive", plausible: "board width",
       says: "Finished width; without it the whole width of its board, less the edges.",

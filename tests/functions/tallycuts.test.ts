@@ -29,12 +29,12 @@ describe("jobs that have no plan, in a sentence", () => {
   // each by hand from the numbers of its row; the sentences are ours
   test.each<[string, Cells, Cells]>([
     [
-      '#N/A width: piece skirt 1 (9 1/4") is wider than every FAS board (widest 8 3/4"); glue it up from strips',
+      '#N/A width: piece skirt 1 (9 1/4") is wider than every FAS board (widest 8 3/4"); glue it up with GLUEUP',
       pieces(["skirt 1", 60, 9.25, "FAS"]),
       boards(["1", 96, 8, "4/4", "FAS", "", 30], ["2", 96, 9, "4/4", "FAS", "", 30, "", 0.25], ["3", 96, 11, "4/4", "1C", "", 30]),
     ],
     [
-      '#N/A width: piece skirt (9 1/4") is wider than every board of its grades (widest 8"); glue it up from strips',
+      '#N/A width: piece skirt (9 1/4") is wider than every board of its grades (widest 8"); glue it up with GLUEUP',
       pieces(["skirt", 60, 9.25, "FAS", "1C"]), boards(["1", 96, 8, "4/4", "FAS", "", 30], ["2", 96, 7, "4/4", "1C", "", 30]),
     ],
     [
