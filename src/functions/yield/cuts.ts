@@ -3,7 +3,7 @@ import { cutList } from "../../solver/yield/cut-list";
 import { sharedPlan } from "../../solver/yield/shared-plan";
 import { sideBySide } from "../../solver/yield/sheets/side-by-side";
 import { CAUTION, SAW_CAUTION } from "../caution";
-import { CUTTING, CUTTING_PROBLEMS, cuttingJobOf, namedStock } from "../cutting";
+import { CUTTING, CUTTING_PROBLEMS, cuttingJobOf, type GivenCutting, namedStock } from "../cutting";
 import { declare } from "../declare";
 import { isTally, WOOD } from "../planned-wood";
 
@@ -218,7 +218,7 @@ export const CUTS = declare({
   caution: `${CAUTION} ${SAW_CAUTION}`,
   solve: ({ pieces, stock, ...rest }) => {
     if (isTally(stock)) return problem("stock-is-a-tally");
-    const job = cuttingJobOf({ ...rest, pieces, stock });
+    const job = cuttingJobOf({ ...rest, pieces: pieces as GivenCutting["pieces"], stock });
     const plan = sideBySide(job) ?? sharedPlan(job);
     return isProblem(plan) ? plan : cutList(job, plan).map((row) => ({ ...row, stock: namedStock(row.stock) }));
   },

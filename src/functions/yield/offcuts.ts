@@ -27,8 +27,8 @@ export const OFFCUTS = declare({
     kind: "table",
     says:
       "One row per kind of end that is at least `keep` long, of sheets at least as long and wide, with the headings of the stock " +
-      "table: it goes into the stock of the next job as it stands. Where no end is, one row says so, with none available. Of a tally one row per " +
-      "end of a strip and per part left uncut, no narrower than the narrowest piece.",
+      "table: it goes into the stock of the next job as it stands. Where no end is, one row says so, with none available. Of a tally " +
+      "one row per end of a strip and per part left uncut, no narrower than the narrowest piece.",
     columns: {
       length: { kind: "length", says: "Length of the end." },
       price: { kind: "money", says: "0: it is paid for." },

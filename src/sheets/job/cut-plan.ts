@@ -49,6 +49,9 @@ export const CUT = {
   bought: [`'Cut plan'!${RISER_BUY}`, `'Cut plan'!${RAIL_BUY}`],
 } as const;
 export const YARD_GOODS = "CB8";
+/** What is bought for the yard, and the sizes typed of it: in cells of their own, as a spreadsheet without LET writes each name out. */
+const YARD_BOUGHT = "CI8";
+const YARD_SIZES = "CN8";
 const SAWN = { stock: `${STOCK_READ}#`, kerf: `B${SAW + 1}`, trim: `B${SAW + 2}`, keep: `B${SAW + 3}` };
 /** Risers, returns, skirts and rail of a long flight, a row each. */
 const ROWS = 80;
@@ -224,23 +227,27 @@ const planned = bought(
 /** Two boards of one name and length: which is meant cannot be told. */
 export const UNTOLD = "?";
 
-/**
- * All to buy with the sizes that are typed of it on Order or above: a board is known again by its name and its length, which may be typed
- * as a text.
- */
-const yardGoods = ({ unit }: Filling): string => {
+const yardBought = bought(
+  `LET(a,VSTACK(${chosen(ORDER, BLANKS, ...ORDERED)},DROP(${chosen(BUY, `${RISER_BUY}#`, ...ORDERED)},1),` +
+    `DROP(${chosen(BUY, `${RAIL_BUY}#`, ...ORDERED)},1)),FILTER(a,CHOOSECOLS(a,3)<>0,TAKE(a,-1)))`,
+);
+
+/** Sizes as they are typed on Order and above, with what they are known again by: name and length, which may be typed as a text. */
+const yardSizes = ({ unit }: Filling): string => {
   const length = `IFERROR(${call(unit === "mm" ? TOMM : TOINCHES, unit, { measure: "CHOOSECOLS(t,2)" })},"")`;
-  const found = (place: number, order: number): string => `XLOOKUP(p,k,CHOOSECOLS(t,${place}),"",0,${order})`;
+  return `=LET(t,VSTACK(Order!${BLANKS_TYPED},A${FIRST}:D${LAST}),HSTACK(CHOOSECOLS(t,1)&"|"&${length},CHOOSECOLS(t,3,4)))`;
+};
+
+/** All to buy with its sizes. */
+const yardGoods = (): string => {
+  const [goods, sizes] = [`${YARD_BOUGHT}#`, `${YARD_SIZES}#`];
+  const found = (place: number, order: number): string =>
+    `XLOOKUP(CHOOSECOLS(${goods},1)&"|"&CHOOSECOLS(${goods},2),CHOOSECOLS(${sizes},1),CHOOSECOLS(${sizes},${place}),"",0,${order})`;
   const sizeOf = (place: number): string => `LET(f,${found(place, 1)},IF(f&""<>${found(place, -1)}&"","${UNTOLD}",IF(f=0,"",f)))`;
-  const all =
-    `VSTACK(${chosen(ORDER, BLANKS, ...ORDERED)},DROP(${chosen(BUY, `${RISER_BUY}#`, ...ORDERED)},1),` +
-    `DROP(${chosen(BUY, `${RAIL_BUY}#`, ...ORDERED)},1))`;
-  return bought(
-    `LET(a,${all},g,FILTER(a,CHOOSECOLS(a,3)<>0,TAKE(a,-1)),t,VSTACK(Order!${BLANKS_TYPED},A${FIRST}:D${LAST}),` +
-      `k,CHOOSECOLS(t,1)&"|"&${length},p,CHOOSECOLS(g,1)&"|"&CHOOSECOLS(g,2),w,${sizeOf(3)},h,${sizeOf(4)},` +
-      'VSTACK({"item","length","width","thickness","quantity","board feet"},' +
-      'HSTACK(CHOOSECOLS(g,1,2),w,h,CHOOSECOLS(g,3),IF(ISNUMBER(w)*ISNUMBER(h),CHOOSECOLS(g,4),""))))',
-  );
+  const table =
+    `LET(w,${sizeOf(2)},h,${sizeOf(3)},VSTACK({"item","length","width","thickness","quantity","board feet"},` +
+    `HSTACK(CHOOSECOLS(${goods},1,2),w,h,CHOOSECOLS(${goods},3),IF(ISNUMBER(w)*ISNUMBER(h),CHOOSECOLS(${goods},4),""))))`;
+  return `=${passing(YARD_BOUGHT, table)}`;
 };
 
 const typedBlocks = (filling: Filling): readonly Block[] => {
@@ -307,7 +314,11 @@ const blocks = (filling: Filling): readonly Block[] => {
     part("BR7", "The boards as the plans read them"),
     { at: STOCK_READ, rows: [[boardsRead()]] },
     part("CB7", "All to buy with its sizes, as Yard order reads it"),
-    { at: YARD_GOODS, rows: [[yardGoods(filling)]] },
+    { at: YARD_GOODS, rows: [[yardGoods()]] },
+    part("CI7", "What is bought, for Yard order"),
+    { at: YARD_BOUGHT, rows: [[yardBought]] },
+    part("CN7", "Sizes as typed, by name and length"),
+    { at: YARD_SIZES, rows: [[yardSizes(filling)]] },
   ];
 };
 
