@@ -40,6 +40,8 @@ export const rowsFunctions: readonly ListedFunction[] = [
   declared("TAKE", "The first or last rows and columns of a table.", ["table", "rows", "columns"]),
   declared("UNIQUE", "The rows of a table, each once.", ["table"]),
   declared("VSTACK", "Tables under each other.", several("table")),
-  declared("XLOOKUP", "What stands beside the first cell that is the value.", ["value", "cells", "results", "ifNotFound"]),
+  declared("XLOOKUP", "What stands beside the first cell that is the value, or the last.", [
+    "value", "cells", "results", "ifNotFound", "matchMode", "searchMode",
+  ]),
   declared("XMATCH", "The place of a value in a row or a column.", ["value", "cells", "mode"]),
 ];

@@ -123,12 +123,16 @@ class Rows(unohelper.Base, XRows):
             seen.setdefault(tuple(_key(cell) for cell in row), row)
         return _answer(list(seen.values()))
 
-    def xlookup(self, value, cells, results, if_not_found):
+    def xlookup(self, value, cells, results, if_not_found, match_mode, search_mode):
+        if _whole(match_mode, 0) != 0:
+            # Only what is the same is looked for: anything else would answer something else than it should.
+            return _answer([[error_cell("#VALUE!")]])
         lines, found = _rows(results), _rows(cells)
         is_row = len(found) == 1 and len(found[0]) > 1
         lines = _turned(lines) if is_row else lines
         beside = {}
-        for cell, line in zip(found[0] if is_row else [row[0] for row in found], lines):
+        pairs = list(zip(found[0] if is_row else [row[0] for row in found], lines))
+        for cell, line in reversed(pairs) if _whole(search_mode, 1) < 0 else pairs:
             beside.setdefault(_key(cell), line)
         missing = error_cell("#N/A") if if_not_found is None else _rows(if_not_found)[0][0]
         none = [missing] * (len(lines[0]) if lines else 1)

@@ -235,7 +235,8 @@ const yardBought = bought(
 /** Sizes as they are typed on Order and above, with what they are known again by: name and length, which may be typed as a text. */
 const yardSizes = ({ unit }: Filling): string => {
   const length = `IFERROR(${call(unit === "mm" ? TOMM : TOINCHES, unit, { measure: "CHOOSECOLS(t,2)" })},"")`;
-  return `=LET(t,VSTACK(Order!${BLANKS_TYPED},A${FIRST}:D${LAST}),HSTACK(CHOOSECOLS(t,1)&"|"&${length},CHOOSECOLS(t,3,4)))`;
+  const known = `IF(CHOOSECOLS(t,1)="","",CHOOSECOLS(t,1)&"|"&${length})`;
+  return `=LET(t,VSTACK(Order!${BLANKS_TYPED},A${FIRST}:D${LAST}),HSTACK(${known},CHOOSECOLS(t,3,4)))`;
 };
 
 /** All to buy with its sizes. */
