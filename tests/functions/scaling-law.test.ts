@@ -64,7 +64,7 @@ const EXCEPTIONS: readonly {
  * mm.
  * Their examples come with a kerf of half an inch, and those with a finer length are left out.
  */
-const ON_A_GRID: readonly string[] = ["CUTS", "SHEETCUTS", "BUY", "PLAN", "OFFCUTS", "ALTERNATES"];
+const ON_A_GRID: readonly string[] = ["CUTS", "SHEETCUTS", "BUY", "PLAN", "OFFCUTS", "TALLYCUTS", "ALTERNATES"];
 const BOTH_GRIDS = 0.5;
 
 /** Columns whose numbers are a length in one row and a count, money or board feet in the next; which of the two, only the row knows. */
@@ -78,7 +78,10 @@ const EITHER: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Rows of a value column without a unit column that are no lengths. */
-const PLAIN_VALUES: readonly string[] = ["cost", "sticks", "sheets", "yield", "lowest possible cost", "most still to save", "offcuts kept"];
+const PLAIN_VALUES: readonly string[] = [
+  "cost", "sticks", "sheets", "boards", "yield", "lowest possible cost", "most still to save", "offcuts kept", "board feet",
+  "from a better grade", "boards left",
+];
 
 /** A size no stair has is taken for a number of the other unit: such a sentence is about the unit itself. */
 const ABOUT_THE_UNIT = /if this is millimetres/;
