@@ -7,6 +7,8 @@ export const asHeaded = (parameter: RangeParameter, given: ReadonlyMap<string, G
   const { table, argument, headings } = parameter.instead;
   const first = (given.get(argument) ?? []).find((row) => !row.every(isEmptyOrZero)) ?? [];
   const words: readonly string[] = headings.map(folded);
-  const isMeant = first.some((cell) => typeof cell === "string" && words.includes(folded(cell)));
+  const has = (isOne: (word: string) => boolean): boolean => first.some((cell) => typeof cell === "string" && isOne(folded(cell)));
+  // A row without headings may hold such a word too: clear is a grade. Headings name the length.
+  const isMeant = has((word) => words.includes(word)) && has((word) => word === "length");
   return isMeant ? { ...parameter, table } : parameter;
 };

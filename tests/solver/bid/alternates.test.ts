@@ -41,7 +41,7 @@ test("each row costs and asks what BID does with that alternate, and QUOTE's dif
         const figure = (label: string): number => found(figures, (row) => row.label === label).cost.toNumber();
         expect([priced.cost.toNumber(), priced.price.toNumber()]).toEqual([figure("direct"), figure("price")]);
         const beside = option === "" ? 0 : found(quoted, (row) => row.option === option).price.toNumber();
-        expect(priced.addOrDeduct.plus(0).toNumber()).toBe(beside);
+        expect(priced.addOrDeduct.plus(0).toNumber()).toBe(beside + 0);
       }
     }),
   );
