@@ -95,32 +95,44 @@ def _following(formula, own, sheet, was, now):
     return BLOCKS.sub(followed, formula)
 
 
-def formula_blocks(model):
-    """The cells with formulas of a document, those of an array as its block, each with its formula."""
+def _formulas(model):
+    """
+    Each sheet of a document with its formulas and their rows and columns, those of an array once a cell. No cell is made an object of:
+    that takes a hundred times as long as all else.
+    """
     for sheet in (model.Sheets.getByIndex(index) for index in range(model.Sheets.Count)):
-        seen = set()
         ranges = sheet.queryContentCells(FORMULAS)
         for index in range(ranges.Count):
             area = ranges.getByIndex(index)
-            for row, formulas in enumerate(area.getFormulaArray()):
-                for column, formula in enumerate(formulas):
-                    cell = area.getCellByPosition(column, row)
-                    if not formula.startswith("{"):
-                        yield cell, formula
-                        continue
-                    at = cell.CellAddress
-                    if (at.Row, at.Column) in seen:
-                        continue
-                    block = block_of(cell)
-                    end = block.RangeAddress
-                    columns = range(end.StartColumn, end.EndColumn + 1)
-                    seen.update((down, right) for down in range(end.StartRow, end.EndRow + 1) for right in columns)
-                    yield block, formula_of(block)
+            start = area.RangeAddress
+            for down, formulas in enumerate(area.getFormulaArray()):
+                for right, formula in enumerate(formulas):
+                    yield sheet, start.StartRow + down, start.StartColumn + right, formula
+
+
+def formula_blocks(model, is_wanted=None):
+    """The cells with formulas of a document that are wanted, those of an array as its block, each with its formula."""
+    seen = set()
+    for sheet, row, column, formula in _formulas(model):
+        if is_wanted is not None and not is_wanted(formula):
+            continue
+        name = sheet.Name
+        if (name, row, column) in seen:
+            continue
+        cell = sheet.getCellByPosition(column, row)
+        if not formula.startswith("{"):
+            yield cell, formula
+            continue
+        block = block_of(cell)
+        end = block.RangeAddress
+        columns = range(end.StartColumn, end.EndColumn + 1)
+        seen.update((name, down, right) for down in range(end.StartRow, end.EndRow + 1) for right in columns)
+        yield block, formula_of(block)
 
 
 def formulas_of_tables(model):
     """Where the formulas stand that call functions that answer tables, and what they are."""
-    return [(block.AbsoluteName, formula) for block, formula in formula_blocks(model) if tables_called(formula)]
+    return [(sheet.Name, row, column, formula) for sheet, row, column, formula in _formulas(model) if tables_called(formula)]
 
 
 def _follow(model, block, was, now):
@@ -234,10 +246,12 @@ def fit_tables(model, heard=None, is_idle=False):
     changed, small = 0, {}
     for _ in range(MOST_ROUNDS):
         before = changed
-        for block, formula in list(formula_blocks(model)):
+
+        def has_answered(formula, heard=heard):
             called = tables_called(formula)
-            if not called or heard is not None and not called & heard.keys():
-                continue
+            return bool(called) and (heard is None or not called.isdisjoint(heard))
+
+        for block, formula in list(formula_blocks(model, has_answered)):
             if not is_array(block):
                 fit = _fit_cell(model, block, formula, heard or {})
             elif is_idle and not _is_our_call(formula):

@@ -3,6 +3,7 @@
 import json
 import os
 import re
+from functools import lru_cache
 
 from treadsheet_engine import HERE
 from treadsheet_errors import ERROR_MARK
@@ -50,6 +51,8 @@ def _table_functions():
 TABLE_FUNCTIONS = _table_functions()
 
 
+# All of a document's formulas are looked at after each answer; they are the same ones.
+@lru_cache(maxsize=20000)
 def tables_called(formula):
     """The functions called in a formula that answer tables, as STAIR.CHECK."""
     found = set()
@@ -57,7 +60,7 @@ def tables_called(formula):
         for component, name in CALLS.findall(piece):
             if component.upper() == "ROWS" or name.upper() in TABLE_FUNCTIONS:
                 found.add("%s.%s" % (component.upper(), name.upper()))
-    return found
+    return frozenset(found)
 
 
 def _closing(signs, start):
