@@ -331,6 +331,7 @@ test(
   "at 320 pixels nothing in the pane is wider than the pane, with every part open",
   async () => {
     const { page } = await opened();
+    const usual = page.viewportSize();
     await page.setViewportSize({ width: 320, height: 900 });
     // So narrow the pane is a drawer.
     await page.getByRole("button", { name: "Help" }).click();
@@ -344,6 +345,8 @@ test(
       expect(needed).toBeLessThanOrEqual(there);
       expect(there).toBeLessThanOrEqual(320);
     }
+    // The page is the next test's too.
+    if (usual !== null) await page.setViewportSize(usual);
   },
   browserTime,
 );

@@ -21,7 +21,10 @@ BLOCKS = re.compile(
 def _scratch(model, cell, formula):
     """What a formula comes to on the sheet of a cell: a number, or None where it is in error."""
     sheet = cell.Spreadsheet
-    right, down = sheet.Columns.Count - 1, sheet.Rows.Count - 1
+    used = sheet.createCursor()
+    used.gotoEndOfUsedArea(False)
+    # Not in the last column: Calc makes every column up to the cell, which takes some 20 MB a time and is not given back.
+    right, down = min(used.RangeAddress.EndColumn + 1, sheet.Columns.Count - 1), sheet.Rows.Count - 1
     far, block = sheet.getCellByPosition(right, down), sheet.getCellRangeByPosition(right, down, right, down)
     with Unnoticed(model), ENGINE.unheard():
         block.setArrayFormula(formula)
@@ -95,53 +98,53 @@ def _following(formula, own, sheet, was, now):
     return BLOCKS.sub(followed, formula)
 
 
-def _formulas(model):
+def _formula_areas(model):
     """
-    Each sheet of a document with its formulas and their rows and columns, those of an array once a cell. No cell is made an object of:
-    that takes a hundred times as long as all else.
+    The parts of a document with formulas: the sheet, its name, the first row and column, and the formulas, row by row; those of an array
+    once a cell. No cell is made an object of: that takes a hundred times as long as all else.
     """
     for sheet in (model.Sheets.getByIndex(index) for index in range(model.Sheets.Count)):
-        ranges = sheet.queryContentCells(FORMULAS)
+        name, ranges = sheet.Name, sheet.queryContentCells(FORMULAS)
         for index in range(ranges.Count):
             area = ranges.getByIndex(index)
             start = area.RangeAddress
-            for down, formulas in enumerate(area.getFormulaArray()):
-                for right, formula in enumerate(formulas):
-                    yield sheet, start.StartRow + down, start.StartColumn + right, formula
+            yield sheet, name, start.StartRow, start.StartColumn, area.getFormulaArray()
 
 
-def formula_blocks(model, is_wanted=None):
-    """The cells with formulas of a document that are wanted, those of an array as its block, each with its formula."""
+def formula_blocks(model, is_wanted):
+    """The cells with formulas of a document that are wanted, by sheet and formula, those of an array as its block."""
     seen = set()
-    for sheet, row, column, formula in _formulas(model):
-        if is_wanted is not None and not is_wanted(formula):
-            continue
-        name = sheet.Name
-        if (name, row, column) in seen:
-            continue
-        cell = sheet.getCellByPosition(column, row)
-        if not formula.startswith("{"):
-            yield cell, formula
-            continue
-        block = block_of(cell)
-        end = block.RangeAddress
-        columns = range(end.StartColumn, end.EndColumn + 1)
-        seen.update((name, down, right) for down in range(end.StartRow, end.EndRow + 1) for right in columns)
-        yield block, formula_of(block)
+    for sheet, name, row, column, formulas in _formula_areas(model):
+        for down, across in enumerate(formulas):
+            for right, formula in enumerate(across):
+                if (name, row + down, column + right) in seen or not is_wanted(name, formula):
+                    continue
+                cell = sheet.getCellByPosition(column + right, row + down)
+                if not formula.startswith("{"):
+                    yield cell
+                    continue
+                block = block_of(cell)
+                end = block.RangeAddress
+                columns = range(end.StartColumn, end.EndColumn + 1)
+                seen.update((name, below, beside) for below in range(end.StartRow, end.EndRow + 1) for beside in columns)
+                yield block
 
 
-def formulas_of_tables(model):
-    """Where the formulas stand that call functions that answer tables, and what they are."""
-    return [(sheet.Name, row, column, formula) for sheet, row, column, formula in _formulas(model) if tables_called(formula)]
+def state_of_formulas(model):
+    """What tells the formulas of a document from those of another time."""
+    return hash(tuple((name, row, column, formulas) for _, name, row, column, formulas in _formula_areas(model)))
 
 
 def _follow(model, block, was, now):
     """Every other formula of the document that reads the table to its end reads it to its new end."""
     sheet = block.Spreadsheet.Name
-    for reader, formula in list(formula_blocks(model)):
-        followed = _following(formula, reader.Spreadsheet.Name, sheet, was, now)
-        if followed != formula and not reader.Spreadsheet.isProtected():
-            enter(reader, followed)
+
+    def is_reader(own, formula):
+        return (own == sheet or sheet.replace("'", "''") in formula) and _following(formula, own, sheet, was, now) != formula
+
+    for reader in list(formula_blocks(model, is_reader)):
+        if not reader.Spreadsheet.isProtected():
+            enter(reader, _following(formula_of(reader), reader.Spreadsheet.Name, sheet, was, now))
 
 
 def _note_of(cell):
@@ -247,11 +250,13 @@ def fit_tables(model, heard=None, is_idle=False):
     for _ in range(MOST_ROUNDS):
         before = changed
 
-        def has_answered(formula, heard=heard):
+        def has_answered(_, formula, heard=heard):
             called = tables_called(formula)
             return bool(called) and (heard is None or not called.isdisjoint(heard))
 
-        for block, formula in list(formula_blocks(model, has_answered)):
+        for block in list(formula_blocks(model, has_answered)):
+            # As it is now: it may have followed a table before it.
+            formula = formula_of(block)
             if not is_array(block):
                 fit = _fit_cell(model, block, formula, heard or {})
             elif is_idle and not _is_our_call(formula):

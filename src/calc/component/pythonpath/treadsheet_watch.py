@@ -9,7 +9,7 @@ from com.sun.star.awt import XCallback
 from com.sun.star.uno import RuntimeException
 from com.sun.star.util import XModifyListener
 from treadsheet_engine import ENGINE
-from treadsheet_fit import fit_tables, formulas_of_tables
+from treadsheet_fit import fit_tables, state_of_formulas
 
 CALC = "com.sun.star.sheet.SpreadsheetDocument"
 
@@ -100,16 +100,18 @@ class Watch(unohelper.Base, XCallback):
                 yield one
 
     def _look_at(self, model, heard):
+        """Whether a table was changed."""
         # While a person takes steps back, the tables go back with them.
         if model.UndoManager.isRedoPossible():
-            return
+            return False
         model.lockControllers()
         try:
             with _OneWithThePersons(model):
-                small = fit_tables(model, heard, is_idle=True)[1]
+                changed, small = fit_tables(model, heard, is_idle=True)
         finally:
             model.unlockControllers()
         self._listen(model, bool(small))
+        return changed > 0
 
     def _listen(self, model, is_small):
         is_listened = model in self._listened
@@ -121,13 +123,12 @@ class Watch(unohelper.Base, XCallback):
             self._listened.remove(model)
 
     def _state(self):
-        """What tells the formulas that call our functions from those of another time."""
-        found = ((model.RuntimeUID, *one) for model in self._documents() for one in formulas_of_tables(model))
-        return hash(tuple(found))
+        """What tells the formulas of all documents from those of another time."""
+        return hash(tuple((model.RuntimeUID, state_of_formulas(model)) for model in self._documents()))
 
     def _look(self, heard):
-        for model in self._documents():
-            self._look_at(model, heard)
+        """Whether a table of any document was changed."""
+        return any([self._look_at(model, heard) for model in self._documents()])
 
     def notify(self, data):
         self._is_asked = False
@@ -138,10 +139,11 @@ class Watch(unohelper.Base, XCallback):
         is_known = heard is not None and self._answers <= self._last
         self._is_all, self._is_busy = False, True
         try:
-            if not is_known or self._state() != self._looked_at:
-                self._look(heard)
+            state = self._state()
+            if not is_known or state != self._looked_at:
+                is_changed = self._look(heard)
                 self._last = self._answers
-                self._looked_at = self._state()
+                self._looked_at = self._state() if is_changed else state
         except RuntimeException:
             # The document was closed meanwhile.
             pass
