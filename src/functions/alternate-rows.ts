@@ -19,11 +19,12 @@ import { isProblem, type Problem, problem } from "../solver/problem";
 import type { BuyRow } from "../solver/yield/buy-list";
 import { type Failed, failed, folded, isFailed } from "./cells";
 import type { RowOf } from "./columns";
-import { CUTTING_PROBLEMS, cuttingJobOf } from "./cutting";
+import { cuttingJobOf } from "./cutting";
 import type { ResultRow } from "./declare";
 import { type GivenStair, readStair } from "./read-stair";
 import type { TableRow } from "./read-table";
 import { inSight, lengthText, quoted, sentence } from "./say";
+import { SHEET_PROBLEMS } from "./sheets";
 import { STAIR_PROBLEMS } from "./stair-problems";
 import type { alternatePieces, amendments, changes, countedCosts, stock } from "./tables";
 
@@ -118,7 +119,7 @@ const boardsText = (boards: AlternateBoards<Failed>, { pieces }: GivenToAlternat
   if (boards === "too many plans") return "not planned: one call plans as drawn and three alternates; BUY plans this one";
   if (typeof boards === "string") return boards;
   if (isFaulty<Failed>(boards)) return `not planned: ${said(boards.bad)}`;
-  return isProblem(boards) ? `cannot be cut: ${inWords(boards, CUTTING_PROBLEMS, unit)}` : goodsText(boards, unit);
+  return isProblem(boards) ? `cannot be cut: ${inWords(boards, SHEET_PROBLEMS, unit)}` : goodsText(boards, unit);
 };
 
 const uncountedNote = ({ uncounted }: AlternateRow<Failed>): string => {

@@ -161,3 +161,27 @@ describe("what is wrong with one alternate stands in its row", () => {
     expect([cellOf(rows, "as drawn", "price"), cellOf(rows, "15 risers", "price")]).toEqual([1955, 2125]);
   });
 });
+
+test("boards that could be ripped are planned and bought as BUY does", () => {
+  const pieces = [
+    ["label", "length", "width", "quantity", "option"],
+    ["riser", 36, 7.25, 14, ""], ["riser", 36, 7.25, 15, "15 risers"], ["shim", 36, 2, 14, "15 risers"],
+  ];
+  const stock = [["label", "length", "width", "price"], ["poplar 1x10", 144, 9.5, 40], ["poplar 1x8", 144, 7.5, 34]];
+  const rows = answered("ALTERNATES", COSTS, TERMS, CHANGES, STAIR, "", undefined, pieces, stock, 0.125, 0.25);
+  // By hand, as drawn: 3 x 36 and two kerfs are 108 1/4 of 143 1/2, so 14 risers take 5 boards, and no two lie side by side. With shims
+  // both are ripped, a quarter off each edge: 7 wide holds no riser, 9 wide holds one and no shim beside it, so 15 risers take 5 of 1x10;
+  // 7 wide holds 3 x 2 and two kerfs, 9 a board, so 14 shims take 2 of 1x8 at 34.
+  const listed = (wanted: Table): string => {
+    const bought = answered("BUY", wanted, stock, 0.125, 0.25);
+    if (typeof bought === "string") return bought;
+    const goods = bought.slice(1).map(([item, , quantity]) => ({ item: String(item), quantity: Number(quantity) }));
+    const named = goods.map(({ item, quantity }) => `${quantity} ${item}`);
+    return `${goods.reduce((sum, { quantity }) => sum + quantity, 0)}: ${named.join(", ")}`;
+  };
+  const without = (option: string): Table =>
+    pieces.filter((row, at) => at === 0 || row[4] === option).map((row) => row.slice(0, 4));
+  expect([cellOf(rows, "as drawn", "boards to buy"), listed(without(""))]).toEqual(["5: 5 poplar 1x8", "5: 5 poplar 1x8"]);
+  const ripped = "7: 5 poplar 1x10, 2 poplar 1x8";
+  expect([cellOf(rows, "15 risers", "boards to buy"), listed(without("15 risers"))]).toEqual([ripped, ripped]);
+});

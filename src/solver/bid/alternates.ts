@@ -17,6 +17,10 @@ import type { CuttingJob } from "../yield/cutting-job";
 import type { ImpossibleCutting } from "../yield/cutting-plan";
 import { type PieceOfOption, piecesOfOption } from "../yield/pieces-of-option";
 import { sharedPlan } from "../yield/shared-plan";
+import { sharedSheets } from "../yield/sheets/shared-sheets";
+import { type ImpossibleSheetPlan } from "../yield/sheets/sheet-plan";
+import { sheetGoods } from "../yield/sheets/sheet-goods";
+import { sideBySide } from "../yield/sheets/side-by-side";
 import { bidFigures, blankNote, nothingLeft, type NoBid } from "./bid";
 import { type Cost, type DirectCosts, directCosts, optionsOf, taxedWithoutGoods } from "./cost";
 import { type LabourHours, labourHours } from "./labour-hours";
@@ -74,7 +78,7 @@ export interface PricedAlternate {
 
 export type AlternateVerdict<Bad> = "as drawn" | "not given" | OverallVerdict | Problem<StairProblem> | Faulty<Bad>;
 export type AlternateBoards<Bad> =
-  | "as drawn" | "not given" | "too many plans" | readonly BuyRow[] | Problem<ImpossibleCutting> | Faulty<Bad>;
+  | "as drawn" | "not given" | "too many plans" | readonly BuyRow[] | Problem<ImpossibleCutting | ImpossibleSheetPlan> | Faulty<Bad>;
 
 export interface AlternateRow<Bad> {
   /** Empty: the bid as drawn. */
@@ -113,6 +117,18 @@ const checked = <Bad>(
 
 const optionOfBad = ({ read }: BadRow<unknown>): string => String(read?.["option"] ?? "");
 
+/** What BUY buys for the pieces: of sheets, or boards to rip, where two could lie side by side; no piece is turned. */
+const goodsOf = (job: CuttingJob): readonly BuyRow[] | Problem<ImpossibleCutting | ImpossibleSheetPlan> => {
+  if (sideBySide(job) !== undefined) {
+    const { keep: _, ...rest } = job;
+    const sheets = { ...rest, pieces: job.pieces.map((piece) => ({ ...piece, turns: false })), first: "either" } as const;
+    const plan = sharedSheets(sheets);
+    return isProblem(plan) ? plan : sheetGoods(sheets, plan);
+  }
+  const plan = sharedPlan(job);
+  return isProblem(plan) ? plan : buyList(job, plan);
+};
+
 /** The boards of an alternate; as many as are cut in other pieces than as drawn are planned, in their order. */
 const boardsOf = <Bad>({ cutting }: GivenAlternates<Bad>): ((option: string) => AlternateBoards<Bad>) => {
   let plans = 0;
@@ -130,9 +146,7 @@ const boardsOf = <Bad>({ cutting }: GivenAlternates<Bad>): ((option: string) => 
     if (own.length === 0) return [];
     if (plans >= MOST_PLANS) return "too many plans";
     plans += 1;
-    const job = { ...saw, pieces: own.map(({ option: _option, ...piece }) => piece) };
-    const plan = sharedPlan(job);
-    return isProblem(plan) ? plan : buyList(job, plan);
+    return goodsOf({ ...saw, pieces: own.map(({ option: _option, ...piece }) => piece) });
   };
 };
 
