@@ -1,6 +1,7 @@
 import type { Page } from "playwright-core";
 import { readySheets } from "../../src/sheets/ready-sheets";
 import type { WorkbookData } from "../../src/workbook/workbook-data";
+import { chosen } from "./chosen";
 import { openedPages, type Opened, type OpenedPage } from "./opened-page";
 import { seriousFaults } from "./serious-faults";
 import { data, formula, goTo, loaded, openedSheet, selected, type Shown, value } from "./shown-book";
@@ -351,9 +352,6 @@ test(
   browserTime,
 );
 
-/** For the menu of a cell to stand before the button is pressed again, in milliseconds. */
-const MENU_TIME = 5_000;
-
 test(
   "right-click on a cell, and a button of the pane by keyboard, explain a good answer: steps, clause and source",
   async () => {
@@ -377,12 +375,7 @@ test(
     await explained.waitFor({ state: "hidden" });
     await page.locator("#pane").getByRole("tab", { name: "Functions" }).click();
     const entry = page.getByText("Explain this cell", { exact: true }).locator("visible=true").last();
-    const chosen = async (): Promise<boolean> => {
-      await page.mouse.click(box.x + box.width / 2, box.y + box.height / 2, { button: "right" });
-      return entry.click({ timeout: MENU_TIME }).then(() => true, () => false);
-    };
-    // A sheet that is drawn anew meanwhile drops its menu, as any menu goes: the button is pressed again.
-    while (!(await chosen()));
+    await chosen(() => page.mouse.click(box.x + box.width / 2, box.y + box.height / 2, { button: "right" }), entry);
     const at = await selected(page);
     const cell = `${at?.sheet ?? ""} ${at?.address ?? ""}`;
     await page.locator(".why [role=status]", { hasText: new RegExp(`^${cell} `) }).waitFor();
