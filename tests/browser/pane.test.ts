@@ -1,7 +1,7 @@
 import type { Page } from "playwright-core";
 import { readySheets } from "../../src/sheets/ready-sheets";
 import type { WorkbookData } from "../../src/workbook/workbook-data";
-import { chosen } from "./chosen";
+import { chosenFromMenu } from "./chosen-from-menu";
 import { openedPages, type Opened, type OpenedPage } from "./opened-page";
 import { seriousFaults } from "./serious-faults";
 import { data, formula, goTo, loaded, openedSheet, selected, type Shown, value } from "./shown-book";
@@ -375,7 +375,7 @@ test(
     await explained.waitFor({ state: "hidden" });
     await page.locator("#pane").getByRole("tab", { name: "Functions" }).click();
     const entry = page.getByText("Explain this cell", { exact: true }).locator("visible=true").last();
-    await chosen(() => page.mouse.click(box.x + box.width / 2, box.y + box.height / 2, { button: "right" }), entry);
+    await chosenFromMenu(() => page.mouse.click(box.x + box.width / 2, box.y + box.height / 2, { button: "right" }), entry);
     const at = await selected(page);
     const cell = `${at?.sheet ?? ""} ${at?.address ?? ""}`;
     await page.locator(".why [role=status]", { hasText: new RegExp(`^${cell} `) }).waitFor();

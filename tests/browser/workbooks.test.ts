@@ -7,7 +7,7 @@ import type { CellValue } from "../../src/workbook/workbook";
 import type { WorkbookData } from "../../src/workbook/workbook-data";
 import { readWorkbookFile } from "../../src/workbook-file/read-workbook-file";
 import { excelFile } from "../workbook-file/as-excel-saves";
-import { chosen } from "./chosen";
+import { chosenFromMenu } from "./chosen-from-menu";
 import { openedPages, type Opened, type OpenedPage } from "./opened-page";
 import { seriousFaults } from "./serious-faults";
 import { goTo, openedSheet, type Shown, value } from "./shown-book";
@@ -74,7 +74,7 @@ test(
     await box.fill(`T1:U${ROWS}`);
     await box.press("Enter");
     const sort = page.locator("[data-u-command='sheet.menu.sheets-sort']:visible");
-    await chosen(() => sort.click(), page.getByText("Down: 9 to 1, Z to A"));
+    await chosenFromMenu(() => sort.click(), page.getByText("Down: 9 to 1, Z to A"));
     await page.getByText(`Sorted T1:U${ROWS}, by column T.`).waitFor();
     await page.evaluate((last) => {
       (globalThis as unknown as Shown).treadsheetBook.filter("Books", `T1:U${last}`, { U: ["11"] });

@@ -1,5 +1,5 @@
 import type { Page } from "playwright-core";
-import { chosen } from "../browser/chosen";
+import { chosenFromMenu } from "../browser/chosen-from-menu";
 import { openedPages, type Opened, type OpenedPage } from "../browser/opened-page";
 import { seriousFaults } from "../browser/serious-faults";
 import type { Shown } from "../browser/shown-book";
@@ -212,7 +212,7 @@ const TABLE = {
 
 const sorted = async (page: Page, address: string, way: string): Promise<void> => {
   await stand(page, address);
-  await chosen(() => page.locator("[data-u-command='sheet.menu.sheets-sort']:visible").click(), page.getByText(way));
+  await chosenFromMenu(() => page.locator("[data-u-command='sheet.menu.sheets-sort']:visible").click(), page.getByText(way));
 };
 
 test(

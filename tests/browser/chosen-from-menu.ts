@@ -4,7 +4,7 @@ import type { Locator } from "playwright-core";
 const MENU_TIME = 5_000;
 
 /** Chooses an entry of a menu. A sheet that is drawn anew meanwhile drops its menu, as any menu goes: then it is opened again. */
-export const chosen = async (open: () => Promise<void>, entry: Locator): Promise<void> => {
+export const chosenFromMenu = async (open: () => Promise<void>, entry: Locator): Promise<void> => {
   const isChosen = async (): Promise<boolean> => {
     await open();
     return entry.click({ timeout: MENU_TIME }).then(() => true, () => false);
