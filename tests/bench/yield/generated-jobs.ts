@@ -1,3 +1,5 @@
+import { type Draw, draws, shareOf } from "./draws";
+
 /**
  * Cutting jobs of the trade's sizes, invented and seeded, for the yield benchmark. They do not change: figures of different days
  * are figures of the same jobs. Lengths are whole marks of the unit, 64ths of an inch or tenths of a millimetre; prices whole cents.
@@ -24,19 +26,6 @@ const ESTIMATOR_SEED = 83_000;
 const ESTIMATOR_PIECES = 2_000;
 const ESTIMATOR_LENGTHS = 60;
 const MEASURED_SEED = 9_000;
-
-/** Numbers of [0, 1) in one fixed order (mulberry32, public domain, from memory). */
-const draws = (seed: number): (() => number) => {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-};
-
-type Draw = () => number;
 
 const wholeOf = (draw: Draw, least: number, below: number): number => least + Math.floor(draw() * (below - least));
 
@@ -107,9 +96,7 @@ export const estimatorJob = (number: number): GeneratedJob => {
   while (lengths.size < ESTIMATOR_LENGTHS) lengths.add(partLength(draw, [28, 22], [7, 30], [50, 120]));
   let left = ESTIMATOR_PIECES;
   const pieces = [...lengths].map((length, index) => {
-    const later = ESTIMATOR_LENGTHS - index - 1;
-    const share = Math.round((ESTIMATOR_PIECES * weights[index]!) / weight);
-    const quantity = later === 0 ? left : Math.max(1, Math.min(left - later, share));
+    const quantity = shareOf(left, ESTIMATOR_LENGTHS - index - 1, (ESTIMATOR_PIECES * weights[index]!) / weight);
     left -= quantity;
     return { length, quantity };
   });

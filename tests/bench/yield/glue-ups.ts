@@ -1,8 +1,8 @@
-import { draws } from "../../../src/solver/yield/glue-up/draws";
 import { isProblem } from "../../../src/solver/problem";
 import { faultsOf } from "../../solver/yield/glue-up/glue-checker";
 import { answered, gapOf, isProven, planned, type PlainGlueUp } from "../../solver/yield/glue-up/glue-job";
 import { printTable } from "../print-table";
+import { draws } from "./draws";
 import { mean, percentOf, rank } from "./figures";
 import { milliseconds, percent, whole } from "./wording";
 

@@ -1,22 +1,12 @@
 import { Exact } from "../../../src/solver/length/exact";
 import { lengthOf } from "../../../src/solver/length/length";
 import type { SheetJob } from "../../../src/solver/yield/sheets/sheet-job";
+import { draws, shareOf } from "./draws";
 
 const PIECES = 30;
 const SIZES = 10;
 const SEED = 900;
 const SIXTEENTHS = 16;
-
-/** Numbers of [0, 1) in one fixed order (mulberry32, public domain, from memory). */
-const draws = (seed: number): (() => number) => {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-};
 
 /** Width, length and cents before a scatter of 4.00. Invented. */
 const SHEETS = [
@@ -39,7 +29,7 @@ export const sheetJob = (number: number, areSeveral: boolean, turns: boolean): S
     const length = part(10, 50);
     const width = part(6, 20);
     const later = SIZES - size - 1;
-    const quantity = later === 0 ? left : Math.max(1, Math.min(left - later, Math.round((PIECES / SIZES) * (0.4 + 1.2 * draw()))));
+    const quantity = shareOf(left, later, later === 0 ? 0 : (PIECES / SIZES) * (0.4 + 1.2 * draw()));
     left -= quantity;
     return { label: `part ${size + 1}`, length, width, quantity, grade: "", turns };
   });

@@ -12,6 +12,7 @@ import { optionsOf, type Options } from "./options";
 import { cellSamples, comparedSamples, longSamples, studiedSample } from "./samples";
 import { sheetBench } from "./sheet-bench";
 import { type Compared, sideBySide } from "./side-by-side";
+import { tallyBench } from "./tallies";
 import { judged, type MeasuredSets, type Search } from "./targets";
 import { megabytes, milliseconds, percent, seconds, whole } from "./wording";
 
@@ -146,6 +147,7 @@ export const yieldBench = async (words: readonly string[]): Promise<boolean> => 
   console.log(`Node ${process.version}, ${availableParallelism()} processors.`);
   if (options.folder === undefined) console.log("No folder of published jobs is given: only generated jobs are measured.");
   if (missing !== undefined) console.log(`${missing}.`);
+  const tallyFaults = tallyBench(options.isQuick);
   const glueFaults = glueUpBench(options.isQuick);
   const inCell = await measuredAll("in a cell", cellSamples(options));
   const long = missing === undefined ? await measuredAll("long search", longSamples(options)) : [];
@@ -163,7 +165,7 @@ export const yieldBench = async (words: readonly string[]): Promise<boolean> => 
     ["", "figure", ""],
     ...judged(sets).map(({ target, figure, verdict }) => [target, figure, verdict]),
   ]);
-  const faults = [...glueFaults, ...wrong(sets, compared), ...sheetBench(options.isQuick)];
+  const faults = [...tallyFaults, ...glueFaults, ...wrong(sets, compared), ...sheetBench(options.isQuick)];
   for (const fault of faults) console.error(fault);
   return tinySound && faults.length === 0;
 };

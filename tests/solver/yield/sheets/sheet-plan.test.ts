@@ -5,6 +5,7 @@ import { cents, checkedPlan, cuttingJob, seeded } from "../job";
 import { TINY_COUNT } from "../tiny-count";
 import { everySheetPlan } from "./every-sheet-plan";
 import { checkedSheets, leastCents, type PlainSheetJob, sheetJob } from "./job";
+import { tinyJobs } from "./tiny-jobs";
 
 const dollars = (plain: PlainSheetJob): number => checkedSheets(plain).cost.toNumber();
 
@@ -12,26 +13,6 @@ const piece = (label: string, length: number, width: number, quantity = 1, free 
 const sheet = (label: string, length: number, width: number, price: number, available = 1) => ({
   label, length, width, cents: price * 100, available,
 });
-
-/** Up to eight pieces and three rows of sheets in whole inches. */
-const tinyJobs = (seed: number, count: number): PlainSheetJob[] => {
-  const draw = seeded(seed);
-  return Array.from({ length: count }, () => {
-    const some = (most: number) => ({ length: 2 + draw(8), width: 1 + draw(7), quantity: 1 + draw(most), free: draw(3) === 0 });
-    const stock = () => {
-      const owned = draw(5) === 0;
-      return {
-        length: 6 + draw(10), width: 4 + draw(9), cents: owned ? 0 : 10 + draw(40), owned,
-        available: owned || draw(2) === 0 ? 1 + draw(3) : Infinity,
-      };
-    };
-    return {
-      pieces: [some(3), some(2), some(2)].slice(0, 2 + draw(2)),
-      stock: Array.from({ length: 1 + draw(3) }, stock),
-      kerf: draw(2), trim: draw(4) === 0 ? 1 : 0, first: (["either", "rip", "crosscut"] as const)[draw(3)]!,
-    };
-  });
-};
 
 const testTime = 300_000;
 
