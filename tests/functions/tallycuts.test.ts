@@ -120,3 +120,10 @@ test("millimetres", () => {
   const [, row] = answered(TALLYCUTS, [["label", "length", "width"], ["riser", 1000, 140]], tally, 3, 0, undefined, "rip", "mm");
   expect(row).toEqual(["a", "", "rip", 1, 450, 0, "riser", 1000, 140, 947]);
 });
+
+test("a board that dresses to the very thickness of a piece gives it, a hair more is refused", () => {
+  // 4/4 dresses to 13/16: hardwood thickness table of a state extension service.
+  const board = boards(["1", 96, 8, "4/4", "FAS", "", 30]);
+  expect(says(TALLYCUTS, pieces(["riser", 40, 7, "FAS", "", 0.8125]), board)).toBe("no error");
+  expect(says(TALLYCUTS, pieces(["riser", 40, 7, "FAS", "", 0.828125]), board)).toMatch(/^#N\/A thickness: /);
+});
