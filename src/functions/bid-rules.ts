@@ -16,7 +16,7 @@ export const BID_PROBLEMS = {
     cell: "#VALUE!",
     says: "taxed in row {row} ({item}): {kind} is not taxed by itself; leave taxed empty, or write kind material",
   },
-  "no-such-option": { cell: "#VALUE!", says: 'option: "{option}" is in no row of costs; nearest is "{near}"' },
+  "no-such-option": { cell: "#VALUE!", says: 'option: "{option}" is in no row of costs{nearest}' },
   "no-options": { cell: "#VALUE!", says: 'option: "{option}" is in no row of costs; name it under option beside its rows' },
   "nothing-left": { cell: "#VALUE!", says: "terms: {rates} {leave} nothing for the cost; write less" },
 } as const;

@@ -1,7 +1,6 @@
 import { isWholeCents } from "../solver/bid/cents";
 import { clashing, TERM_NAMES, type TermName, type Terms, termsWith } from "../solver/bid/terms";
 import { Exact } from "../solver/length/exact";
-import { nearestWord } from "../solver/nearest-word";
 import { words } from "../solver/words";
 import { type Failed, failed, folded, isFailed } from "./cells";
 import type { RateOf } from "./columns";
@@ -33,12 +32,6 @@ const OF: Readonly<Record<Exclude<TermName, "roundUpTo">, RateOf>> = {
 const LABELS = TERM_NAMES.map(words);
 const NAMES: ReadonlyMap<string, TermName> = new Map(TERM_NAMES.map((name) => [folded(words(name)), name]));
 
-/** The label that a text may be meant for: of those that begin with it, such as overhead, the nearest; else the nearest of all. */
-const nearestLabel = (text: string): string | undefined => {
-  const begun = LABELS.filter((label) => folded(label).startsWith(folded(text)));
-  return nearestWord(text, begun.length > 0 ? begun : LABELS);
-};
-
 /** An amount to round up to: whole cents, so that the price is in cents. */
 const readRoundUp = (name: string, cell: string | number): Exact | Failed => {
   const amount = readMoney(name, cell, "not negative");
@@ -56,7 +49,7 @@ export const termsOfRows = (argument: string, rows: readonly GivenTerm[]): Terms
   for (const { label, rate, row } of rows) {
     const text = String(label);
     const name = NAMES.get(folded(text));
-    if (name === undefined) return failed(say.unknown(`${argument}, label in row ${row}`, text, nearestLabel(text), LABELS));
+    if (name === undefined) return failed(say.unknown(`${argument}, label in row ${row}`, text, LABELS));
     if (!isGiven(rate)) continue;
     const read = readTerm(name, `rate in row ${row} (${inSight(text)})`, rate);
     if (isFailed(read)) return read;

@@ -1,7 +1,7 @@
 /** What can be wrong with a code and with its amendments; shared by every function that checks a stair. */
 export const CODE_PROBLEMS = {
-  "unknown-code": { cell: "#N/A", says: 'code: "{code}" is not known; {hint}known are {known}' },
-  "unknown-amendment": { cell: "#VALUE!", says: 'amendments, item: "{item}" is no limit of {code}; nearest is "{nearest}"' },
+  "unknown-code": { cell: "#N/A", says: 'code: "{code}" is not known{hint}; known are {known}' },
+  "unknown-amendment": { cell: "#VALUE!", says: 'amendments, item: "{item}" is no limit of {code}{nearest}' },
   "amended-twice": { cell: "#VALUE!", says: 'amendments, item: "{item}" appears twice; keep one' },
   "amended-limit-unreadable": {
     cell: "#VALUE!",

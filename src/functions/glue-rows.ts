@@ -1,5 +1,4 @@
 import type { Length, Unit } from "../solver/length/length";
-import { nearestWord } from "../solver/nearest-word";
 import { words } from "../solver/words";
 import { GLUE_DEFAULTS, GLUE_LABELS, type GlueLabel, type GlueTerms, TOGETHER } from "../solver/yield/glue-up/glue-terms";
 import { type Failed, failed, folded, isFailed } from "./cells";
@@ -45,7 +44,7 @@ export const glueTerms = (argument: string, rows: readonly GivenGlue[], unit: Un
   for (const { label, value, row } of rows) {
     const text = String(label);
     const name = NAMES.get(folded(text));
-    if (name === undefined) return failed(say.unknown(`${argument}, label in row ${row}`, text, nearestWord(text, LABELS), LABELS));
+    if (name === undefined) return failed(say.unknown(`${argument}, label in row ${row}`, text, LABELS));
     const where = `${words(name)} in row ${row} of ${argument}`;
     if (value === undefined || value === "") return failed(`${where}: is empty or 0; write none for 0, or leave the row out for the usual`);
     if (given[name] !== undefined) return failed(`${argument}: "${words(name)}" stands there twice; keep one`);

@@ -63,10 +63,10 @@ const ALIKE: readonly (readonly string[])[] = [
   ["available", "quantity", "count"],
 ].map((group) => group.map(folded));
 
-const nearestHere = (heading: string, { columns }: Table): string => {
+const nearestHere = (heading: string, { columns }: Table): string | undefined => {
   const here = Object.keys(columns).map(words);
   const alike = ALIKE.filter((group) => group.includes(folded(heading))).flat();
-  return here.find((one) => alike.includes(folded(one))) ?? nearestWord(heading, here) ?? "";
+  return here.find((one) => alike.includes(folded(one))) ?? nearestWord(heading, here);
 };
 
 const foreign = (argument: string, heading: string, home: Home, table: Table): Failed =>

@@ -1,4 +1,3 @@
-import { nearestWord } from "../solver/nearest-word";
 import { type Failed, failed, folded, type Given, isEmpty, isFailed } from "./cells";
 import { say } from "./say";
 
@@ -20,6 +19,6 @@ export const namePlace = (argument: string, cells: readonly Given[], name: strin
     const other = texts.find((text) => text !== undefined && way(text) === wanted && asWritten(text) !== asWritten(found));
     return other === undefined ? place : failed(say.severalNames(argument, name, found, other), "#N/A");
   }
-  const names = texts.filter((text) => text !== undefined);
-  return failed(say.unknown(argument, name, nearestWord(name, names), []), "#N/A");
+  const names = texts.filter((text): text is string => text !== undefined);
+  return failed(say.notThere(argument, name, names), "#N/A");
 };

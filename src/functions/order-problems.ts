@@ -12,7 +12,7 @@ export const ORDER_PROBLEMS = {
   },
   "tread-thicker-than-rise": {
     cell: "#VALUE!",
-    says: "tread thickness: {thickness} leaves no riser under a rise of {rise}; a thinner tread",
+    says: "tread thickness: {thickness} leaves no riser under a rise of {rise}; give a thinner tread",
   },
   "lap-over-tread": { cell: "#VALUE!", says: "lap: {lap} is more than the tread is thick, {thickness}" },
 } as const;

@@ -1,5 +1,4 @@
 import type { Unit } from "../solver/length/length";
-import { nearestWord } from "../solver/nearest-word";
 import { type Failed, failed, folded, type Given, type GivenCells, isEmpty, isFailed } from "./cells";
 import type { Column } from "./columns";
 import { readChoice } from "./read-value";
@@ -83,7 +82,7 @@ export const readStair = (argument: string, cells: GivenCells): GivenStair | Fai
   for (const { label, value, beside, because } of rows) {
     if (isFailed(label)) return failed(say.passedOn(`${argument}, label`, label.failed), label.failed);
     const key = keyOf(label);
-    if (key === undefined) return failed(say.unknown(`${argument}, label`, String(label), nearestWord(String(label), labels), []));
+    if (key === undefined) return failed(say.notThere(`${argument}, label`, String(label), labels));
     if (key === "unit") continue;
     const column = columns[key];
     const other = otherUnit(value, column, beside, unit as Unit);

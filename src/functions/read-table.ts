@@ -96,7 +96,7 @@ export const readTable = <C extends Columns>(
   const places = headed ?? new Map(inOrder.slice(0, first.row.length).map((key, index) => [key, index]));
   const absent = required.find((key) => !places.has(key));
   if (absent !== undefined) {
-    const found = headed === undefined ? [`${first.row.length} columns without headings`] : [...places.keys()].map(words);
+    const found = headed === undefined ? [`${first.row.length} ${first.row.length === 1 ? "column" : "columns"} without headings`] : [...places.keys()].map(words);
     return failed(say.missingHeading(argument, words(absent), found));
   }
   const data = (headed === undefined ? filled : filled.filter(({ row }) => !isHeadingRow(row, places, columns))).filter(

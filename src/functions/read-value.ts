@@ -2,7 +2,6 @@ import { dayOfText, type GivenDay } from "../solver/books/day";
 import { Exact, exact, SPREADSHEET_DIGITS } from "../solver/length/exact";
 import { type Length, lengthIn, lengthOf, measure, type Unit } from "../solver/length/length";
 import { parseLength } from "../solver/length/parse-length";
-import { nearestWord } from "../solver/nearest-word";
 import { isProblem } from "../solver/problem";
 import type { Plausible, RateOf, Sign } from "./columns";
 import { type Failed, failed, folded, type Given, givenFor, isFailed, isEmpty } from "./cells";
@@ -208,9 +207,7 @@ export const readChoice = (name: string, cell: Given, options: readonly string[]
   if (isFailed(cell)) return passedOn(name, cell);
   if (typeof cell === "boolean" && options.includes("yes")) return cell ? "yes" : "no";
   if (cell === null || typeof cell === "boolean") return failed(say.mustBe(name, `one of ${options.join(", ")}`, cell));
-  return (
-    matched(cell, options) ?? failed(say.unknown(name, String(cell), nearestWord(String(cell), options), options))
-  );
+  return matched(cell, options) ?? failed(say.unknown(name, String(cell), options));
 };
 
 const YES: readonly string[] = ["yes", "true", "y"];

@@ -2,7 +2,7 @@ import { Exact } from "../solver/length/exact";
 import { type Length, lengthIn, lengthOf, type Unit } from "../solver/length/length";
 import type { MalformedLength } from "../solver/length/parse-length";
 import { tapeText } from "../solver/length/tape-text";
-import { lettersApart, nearestWord } from "../solver/nearest-word";
+import { lettersApart, nearestOrAll, nearestSaid, nearestWord } from "../solver/nearest-word";
 import type { Details, Problem } from "../solver/problem";
 import { folded, type Given, isFailed } from "./cells";
 import { plainText } from "./plain-text";
@@ -31,8 +31,12 @@ export const inBothUnits = (length: Length): string =>
 
 /** Characters of a text that a sentence repeats: enough to know it by, and the advice behind it stays in sight. */
 const QUOTED = 80;
-/** Characters of a fact in a sentence, such as all the woods there are. */
-const LONGEST_FACT = 1000;
+/** Facts that are lists or words of ours, such as all the woods there are; every other text came out of a cell. */
+const OWN_WORDS: readonly string[] = ["known", "choices", "hint", "nearest", "rates"];
+/** Facts that list what stands in several cells, or quote a code. */
+const LISTS: readonly string[] = ["units", "grades", "there", "near", "text"];
+const LONGEST_OWN = 1000;
+const LONGEST_LIST = 200;
 
 const shortened = (text: string, most: number): string => (text.length <= most ? text : `${text.slice(0, most)}…`);
 
@@ -49,8 +53,10 @@ export const shown = (given: Given): string => {
   return numberText(given);
 };
 
-const worded = (fact: Details[string], unit: Unit): string => {
-  if (typeof fact === "string") return shortened(fact, LONGEST_FACT);
+const longest = (name: string): number => (OWN_WORDS.includes(name) ? LONGEST_OWN : LISTS.includes(name) ? LONGEST_LIST : QUOTED + 3);
+
+const worded = (name: string, fact: Details[string], unit: Unit): string => {
+  if (typeof fact === "string") return shortened(fact, longest(name));
   return typeof fact === "number" ? numberText(fact) : lengthText(fact, unit);
 };
 
@@ -61,7 +67,7 @@ export const sentence = (template: string, details: Details, unit: Unit): string
   template.replace(/\{(\w+)( length)?\}/g, (whole, name: string, length?: string) => {
     const fact = details[name];
     if (fact === undefined) return whole;
-    return worded(length !== undefined && typeof fact === "number" ? lengthOf(fact, unit) : fact, unit);
+    return worded(name, length !== undefined && typeof fact === "number" ? lengthOf(fact, unit) : fact, unit);
   });
 
 /** How far a word may be from a known one and still be a slip of the hand. */
@@ -121,9 +127,12 @@ export const say = {
     `meant, else a share under 1`,
   /** Of a problem that carries the margin in percent. */
   marginOfAll: (name: string): string => `${name}: a margin of {percent} % leaves no cost; write less than 100 %`,
-  unknown: (name: string, got: string, near: string | undefined, known: readonly string[]): string =>
-    `${name}: ${quoted(got)} is not ` +
-    `known${near === undefined ? "" : `; nearest is ${quoted(near)}`}${known.length === 0 ? "" : `; write ${listed(known)}`}`,
+  /** Of a word that is one of a few of ours. */
+  unknown: (name: string, got: string, known: readonly string[]): string =>
+    `${name}: ${quoted(got)} is not known${nearestSaid(got, known)}; write ${listed(known)}`,
+  /** Of a name that is none of those there are. */
+  notThere: (name: string, got: string, there: readonly string[]): string =>
+    `${name}: ${quoted(got)} is not known${nearestOrAll(got, there)}`,
   severalNames: (name: string, got: string, one: string, other: string): string =>
     `${name}: ${quoted(got)} may be "${one}" or "${other}"; write it as it stands there`,
   passedOn: (name: string, code: string): string => `${name}: the cell given holds ${code}; put that cell right first`,
@@ -131,9 +140,9 @@ export const say = {
     `${name}: is ${rows} x ${columns} cells where ${other} is ${otherRows} x ${otherColumns}; give ranges of one size, or one value`,
   misspeltHeading: (table: string, got: string, near: string): string =>
     `${table}: heading ${quoted(got)} is not known; did you mean "${near}"?`,
-  foreignHeading: (table: string, got: string, home: string, isOneOfSeveral: boolean, near: string): string =>
-    `${table}: heading ${quoted(got)} is not read here; it belongs in ${home}${isOneOfSeveral ? " and others" : ""}; nearest ` +
-    `here is "${near}"; rename the column or leave it out`,
+  foreignHeading: (table: string, got: string, home: string, isOneOfSeveral: boolean, near: string | undefined): string =>
+    `${table}: heading ${quoted(got)} is not read here; it belongs in ${home}${isOneOfSeveral ? " and others" : ""}; ` +
+    `${near === undefined ? "" : `nearest here is "${near}"; `}rename the column or leave it out`,
   noQuantity: (table: string, got: string, why: string): string =>
     `${table}: heading ${quoted(got)} may not be the quantity: ${why}; write "quantity" over how many, or leave the column out`,
   twoQuantities: (table: string, got: string, other: string): string =>
@@ -146,7 +155,7 @@ export const say = {
   missingHeading: (table: string, heading: string, found: readonly string[]): string =>
     `${table}: heading "${heading}" is missing; found ${found.join(", ")}`,
   ambiguousColumns: (table: string, question: string): string => `${table}: ${question} give headings`,
-  emptyTable: (table: string, wants: readonly string[]): string => `${table}: has no rows; give a table with ${wants.join(", ")}`,
+  emptyTable: (table: string, wants: readonly string[]): string => `${table}: has no rows; ${wants.length === 0 ? "give its rows under their headings" : `give a table with ${wants.join(", ")}`}`,
   inRow: (row: string, says: string): string => `${row}: ${says}`,
   tooMany: (name: string, count: number, what: "rows" | "cells", most: number): string =>
     `${name}: is ${grouped(count)} ${what}; this function takes up to ${grouped(most)}`,

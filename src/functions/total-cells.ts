@@ -1,6 +1,5 @@
 import { VERDICTS } from "../solver/code/check";
 import { exact, type Exact } from "../solver/length/exact";
-import { nearestWord } from "../solver/nearest-word";
 import { type AddedRow, columnTotal, type SumRow, type TotalProblem } from "../solver/notation/column-total";
 import { goodsUnit, isSameUnit } from "../solver/goods/goods-unit";
 import { isIncluded } from "../solver/goods/meant-nothing";
@@ -108,7 +107,7 @@ const reads = (cell: Given, wanted: string): boolean => {
 const counted = (rows: readonly Row[], column: number, heading: string, of: string): number | Failed => {
   const wanted = folded(of);
   if (folded(heading) === VERDICT && !VERDICT_WORDS.some((word) => folded(word) === wanted))
-    return failed(say.unknown("of", of, nearestWord(of, VERDICT_WORDS), VERDICT_WORDS));
+    return failed(say.unknown("of", of, VERDICT_WORDS));
   const words = new Set<string>();
   let count = 0;
   for (const { cells, name, isSum } of rows) {
@@ -120,7 +119,7 @@ const counted = (rows: readonly Row[], column: number, heading: string, of: stri
     else if (!isEmpty(cell)) words.add(String(cell));
   }
   const near = count === 0 ? slipOf(of, [...words]) : undefined;
-  return near === undefined ? count : failed(say.unknown("of", of, near, []));
+  return near === undefined ? count : failed(say.notThere("of", of, [near]));
 };
 
 /** The sum of a named column of any table, or with `of` how many of its rows read so. Rows called total are left out of both. */

@@ -65,6 +65,8 @@ export const whyPart = (page: Document, cells: CellHost | undefined, solve: Solv
     const none = isAsked ? "No cell is selected: select one, then explain it." : NOTHING_WRONG;
     show(found?.says ?? none, found !== undefined);
     showBehind(found?.lines ?? []);
+    // Asked for from a menu or further down, the answer may be out of view; the focus stays where it is.
+    if (isAsked) sentence.scrollIntoView({ block: "nearest" });
   };
   const refused = (error: unknown): void => {
     show(messageOf(error), false);

@@ -36,10 +36,15 @@ const readBy = (sheet: SheetData): readonly string[] => {
   return demo.filter(({ name }) => name !== sheet.name && names.has(name)).map(({ name }) => name);
 };
 
+/** Of a sheet whose own line speaks to somebody else: Yard order is read by the yard. */
+const SAID_TO_THE_SHOP: Readonly<Record<string, string>> = {
+  "Yard order": "What to buy, as a page for the lumber yard: fill in the order, send it, and the yard writes its prices on it.",
+};
+
 /** The ready sheets in the order of the job. */
 export const readySheets: readonly ReadySheet[] = demo.map((sheet) => ({
   name: sheet.name,
-  says: String(sheet.cells["A2"]?.value ?? ""),
+  says: SAID_TO_THE_SHOP[sheet.name] ?? String(sheet.cells["A2"]?.value ?? ""),
   reads: readBy(sheet),
 }));
 

@@ -179,7 +179,7 @@ describe("the stair table", () => {
         ],
         "run",
       ),
-    ).toBe('#VALUE! unit: "cm" is not known; nearest is "mm"; write in or mm');
+    ).toBe('#VALUE! unit: "cm" is not known; write in or mm');
   });
 
   test("sizes that no stair has are taken for the wrong unit or a date", () => {

@@ -48,8 +48,8 @@ export const LIMIT = declare({
     },
   },
   problems: {
-    "unknown-code": { cell: "#N/A", says: 'code: "{code}" is not known; {hint}known are {known}' },
-    "unknown-item": { cell: "#N/A", says: 'item: "{item}" is no limit of {code}; nearest is "{nearest}"' },
+    "unknown-code": { cell: "#N/A", says: 'code: "{code}" is not known{hint}; known are {known}' },
+    "unknown-item": { cell: "#N/A", says: 'item: "{item}" is no limit of {code}{nearest}' },
     "limit-not-on-file": { cell: "#N/A", says: "item: whether {code} limits {item} is not on file; look it up in the code" },
     "limit-is-no-figure": {
       cell: "#VALUE!",

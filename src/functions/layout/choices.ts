@@ -51,7 +51,7 @@ export const CHOICES = declare({
     },
   },
   problems: {
-    "unknown-code": { cell: "#N/A", says: 'code: "{code}" is not known; {hint}known are {known}' },
+    "unknown-code": { cell: "#N/A", says: 'code: "{code}" is not known{hint}; known are {known}' },
     "no-workable-count": {
       cell: "#N/A",
       says: "totalRise: {totalRise} has no count of two risers or more between {least} and {greatest} each",

@@ -22,7 +22,7 @@ export const HEADROOM = declare({
   problems: {
     "no-headroom": {
       cell: "#VALUE!",
-      says: "opening: {opening length} ends before the stair passes under a floor {floorThickness length} thick; a longer opening",
+      says: "opening: {opening length} ends before the stair passes under a floor {floorThickness length} thick; give a longer opening",
     },
   },
   examples: [
@@ -35,7 +35,7 @@ export const HEADROOM = declare({
     {
       given: { rise: 7.5, run: 10, opening: 12, floorThickness: 10 },
       fails: "#VALUE!",
-      says: 'opening: 12" ends before the stair passes under a floor 10" thick; a longer opening',
+      says: 'opening: 12" ends before the stair passes under a floor 10" thick; give a longer opening',
       from: "by hand: 12 x 7.5 / 10 = 9 is less than 10",
     },
   ],

@@ -104,7 +104,7 @@ export const STARTINGSTEP = declare({
     },
     "riser-too-thick": {
       cell: "#VALUE!",
-      says: "riser thickness: {riserThickness length} fills a bend with a radius of {radius length}; a thinner riser",
+      says: "riser thickness: {riserThickness length} fills a bend with a radius of {radius length}; give a thinner riser",
     },
     "kerfs-too-wide": {
       cell: "#VALUE!",

@@ -45,7 +45,7 @@ export const WINDERS = declare({
   problems: {
     "walkline-outside": {
       cell: "#VALUE!",
-      says: "walkline: {walkline length} lies outside a width of {width length}; a smaller offset, or a wider stair",
+      says: "walkline: {walkline length} lies outside a width of {width length}; give a smaller offset, or a wider stair",
     },
     "straight-strings-past-half-turn": {
       cell: "#VALUE!",
@@ -80,7 +80,7 @@ export const WINDERS = declare({
     {
       given: { winders: 3, turn: 90, innerRadius: 4, width: 10 },
       fails: "#VALUE!",
-      says: 'walkline: 12" lies outside a width of 10"; a smaller offset, or a wider stair',
+      says: 'walkline: 12" lies outside a width of 10"; give a smaller offset, or a wider stair',
       from: "by hand: 12 is more than 10",
     },
   ],

@@ -92,11 +92,11 @@ export const WINDERTREADS = declare({
     },
     "newel-thin": {
       cell: "#VALUE!",
-      says: "newel: {newel length} is not more than twice the nosing of {nosing length}, so a riser would pass beside it; a thicker one",
+      says: "newel: {newel length} is not more than twice the nosing of {nosing length}, so a riser would pass beside it; give a thicker one",
     },
     "newel-fills-the-turn": {
       cell: "#VALUE!",
-      says: "newel: {newel length} reaches the wide ends, {reach length} from the centre; a thinner one, or a wider stair",
+      says: "newel: {newel length} reaches the wide ends, {reach length} from the centre; give a thinner one, or a wider stair",
     },
   },
   examples: [

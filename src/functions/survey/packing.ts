@@ -64,8 +64,8 @@ export const PACKING = declare({
     {
       given: { readings: [[0]], kind: "slope" },
       fails: "#VALUE!",
-      says: 'kind: "slope" is not known; nearest is "gap"; write gap or height',
-      from: "by hand: gap is the nearer by letters",
+      says: 'kind: "slope" is not known; write gap or height',
+      from: "by hand: slope is no slip of gap or height",
     },
   ],
   source:

@@ -37,7 +37,7 @@ export const TAKEOFF = declare({
     "no-total-rise": { cell: "#VALUE!", says: "total rise: is missing, empty or 0; give total rise with risers or max rise" },
     "no-run": { cell: "#VALUE!", says: "run: is missing, empty or 0; give run, total run or available run" },
     "no-width": { cell: "#VALUE!", says: "width: is missing, empty or 0; give width, skirt to skirt" },
-    "allowance-for-nothing": { cell: "#N/A", says: 'allowances, item: "{item}" is not a takeoff item; nearest is "{nearest}"' },
+    "allowance-for-nothing": { cell: "#N/A", says: 'allowances, item: "{item}" is not a takeoff item{nearest}' },
     "two-allowances": { cell: "#VALUE!", says: "allowances, {item}: has two allowances, {first} and {second}; keep one" },
   },
   examples: [

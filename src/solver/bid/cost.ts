@@ -1,7 +1,7 @@
 import { goodsKey, LABOUR } from "../goods/goods-key";
 import { goodsUnit, isTime } from "../goods/goods-unit";
 import { Exact } from "../length/exact";
-import { nearestWord } from "../nearest-word";
+import { nearestOrAll } from "../nearest-word";
 import { type Problem, problem } from "../problem";
 import { cents } from "./cents";
 
@@ -74,6 +74,7 @@ export const costsWith = (costs: readonly Cost[], option: string): readonly Cost
   if (option === "") return always;
   const own = costs.filter((cost) => isOption(cost) && goodsKey(cost.option ?? "") === goodsKey(option));
   if (own.length > 0) return costs.filter((cost) => !isOption(cost) || own.includes(cost));
-  const near = nearestWord(option, optionsOf(costs));
-  return near === undefined ? problem("no-options", { option }) : problem("no-such-option", { option, near });
+  const options = optionsOf(costs);
+  if (options.length === 0) return problem("no-options", { option });
+  return problem("no-such-option", { option, nearest: nearestOrAll(option, options) });
 };

@@ -2,7 +2,7 @@ import { Exact, exact } from "../length/exact";
 import { lengthOf, type Unit } from "../length/length";
 import { parseLength } from "../length/parse-length";
 import { isProblem, type Problem, problem } from "../problem";
-import { nearestWord } from "../nearest-word";
+import { nearestOrAll } from "../nearest-word";
 import { wordKey } from "../word-key";
 import { namedLimit } from "./named-limit";
 import { type CodeProfile, type Figure, type Limit, type Rule, sizeOf } from "./profile";
@@ -157,7 +157,7 @@ export const amendedProfile = (
   for (const amendment of amendments) {
     const named = namedLimit(profile, amendment.item);
     if (named === undefined) {
-      return problem("unknown-amendment", { item: amendment.item, nearest: nearestWord(amendment.item, items) ?? "", code: profile.id });
+      return problem("unknown-amendment", { item: amendment.item, nearest: nearestOrAll(amendment.item, items), code: profile.id });
     }
     if (byItem.has(named.item)) return problem("amended-twice", { item: amendment.item });
     byItem.set(named.item, amendment);

@@ -1,7 +1,7 @@
 import { Exact } from "../length/exact";
 import { lengthIn, type Unit } from "../length/length";
 import { type Problem, problem } from "../problem";
-import { nearestWord } from "../nearest-word";
+import { nearestOrAll, nearestSaid } from "../nearest-word";
 import { wordKey } from "../word-key";
 import { coverage, limitsOn, TOPIC_NAMES, TOPICS } from "./coverage";
 import { namedLimit } from "./named-limit";
@@ -76,7 +76,8 @@ export const limitInForce = (profile: CodeProfile, item: string, unit: Unit = "i
   }
   if (found === undefined) {
     const ofTopic = topic === undefined || profile.isCode === false ? [] : limitsOn(topic, profile).map((limit) => limit.item);
-    const nearest = ofTopic[0] ?? nearestWord(item, profile.limits.map((limit) => limit.item)) ?? "";
+    const items = profile.limits.map((limit) => limit.item);
+    const nearest = ofTopic[0] === undefined ? nearestOrAll(item, items) : nearestSaid(ofTopic[0], ofTopic);
     return problem("unknown-item", { item, code: profile.id, nearest });
   }
   const { text, clause, status } = found;

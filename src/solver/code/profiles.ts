@@ -1,5 +1,5 @@
 import { isProblem, type Problem, problem } from "../problem";
-import { nearestWord } from "../nearest-word";
+import { nearestSaid } from "../nearest-word";
 import { wordKey } from "../word-key";
 import type { CodeProfile } from "./profile";
 import { ada2010 } from "./profiles/ada-2010";
@@ -99,8 +99,8 @@ export const foundCode = (code: string): FoundCode | Problem<"unknown-code"> => 
     family === undefined
       ? ""
       : wordKey(family.name) === key
-        ? `say which: ${family.ids.join(" or ")}; `
-        : `nearest is "${nearestWord(code, family.ids) ?? ""}"; `;
+        ? `; say which: ${family.ids.join(" or ")}`
+        : nearestSaid(code, family.ids);
   return problem("unknown-code", { code, hint, known: PROFILES.map(({ id }) => id).join(", ") });
 };
 

@@ -4,7 +4,7 @@ import { type Length, lengthIn, lengthOf, type Unit } from "../length/length";
 import { isOpen } from "../layout/stair-facts";
 import type { Stair } from "../layout/resolved-stair";
 import { type Problem, problem } from "../problem";
-import { nearestWord } from "../nearest-word";
+import { nearestOrAll } from "../nearest-word";
 import { sizeText } from "../code/size-text";
 import { words } from "../words";
 import { TAKEOFF_ITEMS, TAKEOFF_UNITS, type TakeoffItem } from "./items";
@@ -192,7 +192,7 @@ const wrongAllowance = (allowances: readonly Allowance[], known: readonly string
     const name = String(item);
     const other = allowances.find((one) => goodsKey(one.item) === goodsKey(name) && one.allowance !== allowance);
     if (!known.some((one) => goodsKey(one) === goodsKey(name)))
-      return problem("allowance-for-nothing", { item: name, nearest: nearestWord(name, known) ?? "" });
+      return problem("allowance-for-nothing", { item: name, nearest: nearestOrAll(name, known) });
     if (other !== undefined) return problem("two-allowances", { item: name, first: allowance, second: other.allowance });
   }
   return undefined;

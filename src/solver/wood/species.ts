@@ -1,4 +1,4 @@
-import { nearestWord } from "../nearest-word";
+import { nearestSaid } from "../nearest-word";
 import { type Problem, problem } from "../problem";
 
 export type ValueStatus = "seen" | "from memory";
@@ -104,6 +104,6 @@ export const speciesNamed = (name: string): Species | Problem<SpeciesProblem> =>
   return problem("species-unknown", {
     name,
     known,
-    nearest: nearestWord(name, SPECIES.flatMap((species) => [species.name, ...species.alsoCalled])) ?? "",
+    nearest: nearestSaid(name, SPECIES.flatMap((species) => [species.name, ...species.alsoCalled])),
   });
 };

@@ -110,7 +110,7 @@ test.each([
     "an item that is not in the code, with the nearest one named",
     amend("riser hight", 8),
     "unknown-amendment",
-    { item: "riser hight", nearest: "riser height" },
+    { item: "riser hight", nearest: '; nearest is "riser height"' },
   ],
   ["the same item twice", [...amend("riser height", 8), ...amend("Riser Height", 9)], "amended-twice", { item: "Riser Height" }],
   ["words that are no length", amend("riser height", "eight"), "amended-limit-unreadable", { item: "riser height", given: "eight" }],

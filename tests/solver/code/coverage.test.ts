@@ -163,8 +163,8 @@ describe("codes by name", () => {
       const found = foundCode(code);
       return isProblem(found) ? found.details?.["hint"] : "found";
     };
-    expect(hint("irc-2012")).toBe('nearest is "irc-2018"; ');
-    expect(hint("OSHA")).toBe("say which: osha-1910.25 or osha-1926.1052; ");
+    expect(hint("irc-2012")).toBe('; nearest is "irc-2018"');
+    expect(hint("OSHA")).toBe("; say which: osha-1910.25 or osha-1926.1052");
     expect(hint("nfpa-101")).toBe("");
   });
 
@@ -206,7 +206,7 @@ describe("codes by name", () => {
   });
 
   test("what a code does not name is answered from its own topic, not with the word spelt most like it", () => {
-    expect(limitInForce(profileOf("irc-2024"), "width")).toMatchObject({ details: { nearest: "clear width above handrail" } });
+    expect(limitInForce(profileOf("irc-2024"), "width")).toMatchObject({ details: { nearest: '; nearest is "clear width above handrail"' } });
   });
 
   test.each(CODES.map((profile) => [profile.id, profile] as const))("%s: every item names its own limit", (_id, profile) => {

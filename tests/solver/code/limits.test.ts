@@ -218,6 +218,6 @@ describe("one limit by itself", () => {
     expect(read("nbc-ca-2020", "handrail required risers")).toMatchObject({ problem: "limit-depends" });
     expect(read("irc-2021", "landing width")).toMatchObject({ problem: "limit-depends" });
     expect(read("ada-2010", "riser uniformity")).toMatchObject({ problem: "limit-is-no-figure" });
-    expect(read("irc-2021", "riser hight")).toMatchObject({ problem: "unknown-item", details: { nearest: "riser height" } });
+    expect(read("irc-2021", "riser hight")).toMatchObject({ problem: "unknown-item", details: { nearest: '; nearest is "riser height"' } });
   });
 });

@@ -124,8 +124,8 @@ describe("woods by name", () => {
     // White pine may be the eastern one, fir Douglas fir: neither is taken for the only one at hand.
     expect(speciesNamed("white pine")).toMatchObject({ problem: "species-ambiguous", details: { choices: "western white pine" } });
     expect(speciesNamed("fir")).toMatchObject({ problem: "species-ambiguous", details: { choices: "white fir" } });
-    expect(speciesNamed("red okk")).toMatchObject({ problem: "species-unknown", details: { nearest: "red oak" } });
-    expect(speciesNamed("chery")).toMatchObject({ problem: "species-unknown", details: { nearest: "cherry" } });
+    expect(speciesNamed("red okk")).toMatchObject({ problem: "species-unknown", details: { nearest: '; nearest is "red oak"' } });
+    expect(speciesNamed("chery")).toMatchObject({ problem: "species-unknown", details: { nearest: '; nearest is "cherry"' } });
     expect(new Set(SPECIES.map(({ name }) => name)).size).toBe(SPECIES.length);
   });
 });

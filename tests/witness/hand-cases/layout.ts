@@ -251,7 +251,7 @@ export const layoutCases: Readonly<Record<string, readonly WorkedCase[]>> = {
     {
       given: { winders: 3, turn: 90, innerRadius: 6, width: 36, newel: 60 },
       fails: "#VALUE!",
-      says: 'newel: 60" reaches the wide ends, 42" from the centre; a thinner one, or a wider stair',
+      says: 'newel: 60" reaches the wide ends, 42" from the centre; give a thinner one, or a wider stair',
       from: "by hand: its corner is 60 / √2 = 42.4 out, and 6 + 36",
     },
   ],
