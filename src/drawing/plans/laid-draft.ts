@@ -40,6 +40,8 @@ const BELOW = 3.4;
 const BESIDE = 1.8;
 const HATCH_APART = 2.2;
 const UPRIGHT_STEP = 3;
+/** From the foot of a letter to its middle. */
+const HALF_LETTER = 1;
 
 interface Bounds {
   readonly left: number;
@@ -128,6 +130,14 @@ const uprightWish = (text: string, at: Spot, side: Side): Wish => {
   return { text, of: at, likes: places };
 };
 
+/** Where it was put, its letters' middle on the spot. */
+const wordsWish = (text: string, at: Spot, isUpright: boolean): Wish => {
+  const placed: PlacedText = isUpright
+    ? { at: [at[0] + HALF_LETTER, at[1]], text, anchor: "middle", turned: -90 }
+    : { at: [at[0], at[1] + HALF_LETTER], text, anchor: "middle", turned: 0 };
+  return { text, of: at, likes: [placed] };
+};
+
 const linesOf = (marks: readonly DraftMark[], onPaper: (point: Point) => Spot): LaidLine[] =>
   marks.flatMap((mark): LaidLine[] => {
     if (mark.kind === "line") return [{ spots: mark.points.map(onPaper), style: mark.style }];
@@ -173,13 +183,17 @@ export const laidDraft = ({ unit, marks }: Draft, scale: number): LaidDraft => {
       }
       return { text, of: [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2], likes: likesOf(text, [a, b]) };
     }),
-    ...marks.flatMap((mark) => (mark.kind === "note" ? [noteWish(mark.text, onPaper(mark.at), mark.side)] : [])),
+    ...marks.flatMap((mark): Wish[] => {
+      if (mark.kind === "note") return [noteWish(mark.text, onPaper(mark.at), mark.side)];
+      if (mark.kind === "led") return [{ text: mark.text, of: onPaper(mark.at), likes: [] }];
+      return mark.kind === "words" ? [wordsWish(mark.text, onPaper(mark.at), mark.isUpright)] : [];
+    }),
   ];
   const settled = textPlaces(wishes, [
     ...lines.flatMap(({ spots }) => segmentsOf(spots)),
     ...dimensions.flatMap(({ length, others }) => [length, ...others]),
     ...dots.map(([x, y]): Outline => [[x - 0.6, y - 0.6], [x + 0.6, y - 0.6], [x + 0.6, y + 0.6], [x - 0.6, y + 0.6]]),
-  ]);
+  ], marks.flatMap((mark) => (mark.kind === "full" ? [mark.points.map(onPaper)] : [])));
   return {
     lines, dots,
     dimensions: dimensions.flatMap((one, place) => {
