@@ -163,6 +163,9 @@ const laidDimension = (mark: Dimension, onPaper: (point: Point) => Spot, bounds:
   return { length, others: [...ticks, ...lineOut(from, a), ...lineOut(to, b)], isRunning: false };
 };
 
+type Words = Extract<DraftMark, { readonly kind: "note" | "led" | "words" }>;
+const isWords = (mark: DraftMark): mark is Words => mark.kind === "note" || mark.kind === "led" || mark.kind === "words";
+
 /** Puts a draft on the paper at a scale of 1 to so many. */
 export const laidDraft = ({ unit, marks }: Draft, scale: number): LaidDraft => {
   const per = paperPer(unit, scale);
@@ -172,6 +175,7 @@ export const laidDraft = ({ unit, marks }: Draft, scale: number): LaidDraft => {
   const measured = marks.filter((mark): mark is Dimension => mark.kind === "dimension");
   const dimensions = measured.map((mark) => laidDimension(mark, onPaper, bounds));
   const dots = marks.flatMap((mark) => (mark.kind === "dot" ? [onPaper(mark.at)] : []));
+  const wordsOf = marks.filter(isWords);
   const wishes = [
     ...measured.map((mark, place): Wish => {
       const [a, b] = dimensions[place]?.length ?? [[0, 0], [0, 0]];
@@ -183,10 +187,10 @@ export const laidDraft = ({ unit, marks }: Draft, scale: number): LaidDraft => {
       }
       return { text, of: [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2], likes: likesOf(text, [a, b]) };
     }),
-    ...marks.flatMap((mark): Wish[] => {
-      if (mark.kind === "note") return [noteWish(mark.text, onPaper(mark.at), mark.side)];
-      if (mark.kind === "led") return [{ text: mark.text, of: onPaper(mark.at), likes: [] }];
-      return mark.kind === "words" ? [wordsWish(mark.text, onPaper(mark.at), mark.isUpright)] : [];
+    ...wordsOf.map((mark): Wish => {
+      if (mark.kind === "note") return noteWish(mark.text, onPaper(mark.at), mark.side);
+      if (mark.kind === "led") return { text: mark.text, of: onPaper(mark.at), likes: [] };
+      return wordsWish(mark.text, onPaper(mark.at), mark.isUpright);
     }),
   ];
   const settled = textPlaces(wishes, [
@@ -200,6 +204,7 @@ export const laidDraft = ({ unit, marks }: Draft, scale: number): LaidDraft => {
       const text = settled[place];
       return text === undefined ? [] : [{ ...one, text }];
     }),
-    notes: settled.slice(dimensions.length),
+    // Words led from afar say nothing without their line.
+    notes: settled.slice(dimensions.length).filter(({ leader }, place) => leader !== undefined || wordsOf[place]?.kind !== "led"),
   };
 };

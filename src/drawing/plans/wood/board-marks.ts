@@ -22,7 +22,7 @@ export type Key = string[];
 
 export interface BoardMarks {
   readonly marks: readonly DraftMark[];
-  /** Pieces with neither words nor number. */
+  /** Pieces with neither words nor number in them. */
   readonly unnamed: number;
 }
 
@@ -62,7 +62,6 @@ const pieceWordings = (name: string, { size, place }: DrawnPiece): readonly (rea
 /** The words of each piece: in it, or its number in it, or its number beside the board where it is too thin for either. */
 const pieceMarks = (pieces: readonly DrawnPiece[], y: number, per: number, key: Key): BoardMarks => {
   let unnamed = 0;
-  let beside = 0;
   const marks = pieces.flatMap((piece): DraftMark[] => {
     const outline = closed("piece", ...boxOf(piece.area, y));
     const at = middleOf(piece.area, y);
@@ -72,10 +71,8 @@ const pieceMarks = (pieces: readonly DrawnPiece[], y: number, per: number, key: 
     const full = `${name} ${piece.size}`.trim();
     const number = fittedWords([["(99)"]], piece.area, per);
     if (number !== undefined) return [outline, ...wordsIn({ ...number, lines: [numberIn(key, full)] }, at, per)];
-    beside += 1;
-    if (beside <= MOST_BESIDE) return [outline, led(at, numberIn(key, full))];
     unnamed += 1;
-    return [outline];
+    return unnamed <= MOST_BESIDE ? [outline, led(at, numberIn(key, full))] : [outline];
   });
   return { marks, unnamed };
 };

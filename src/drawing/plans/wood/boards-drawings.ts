@@ -118,7 +118,7 @@ const drawn = (boards: readonly Alike[], per: number, scale: number, said: Board
       notes: [
         ...said.notes,
         ...keySentence(key),
-        ...(unnamed === 0 ? [] : [`${unnamed} pieces are too small here for words; ${said.listed} lists them.`]),
+        ...(unnamed === 0 ? [] : [`Pieces without words or number are too small for them here; ${said.listed} lists them.`]),
       ],
     },
   };
