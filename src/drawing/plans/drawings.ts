@@ -4,6 +4,7 @@ import { isTally, plannedWood } from "../../functions/planned-wood";
 import { type GivenRipping, rippingJobOf } from "../../functions/ripping";
 import { type GivenSheets, sheetJobOf } from "../../functions/sheets";
 import type { GivenStair } from "../../functions/read-stair";
+import { GLUEUP } from "../../functions/yield/glueup";
 import { type Length, measure, type Unit } from "../../solver/length/length";
 import { resolvedStair, type Stair } from "../../solver/layout/resolved-stair";
 import { flight } from "../../solver/layout/stair-skirt";
@@ -17,6 +18,7 @@ import type { WinderGiven } from "../../solver/layout/winder-turn";
 import { isProblem, type Problem, problem } from "../../solver/problem";
 import { sharedRipping } from "../../solver/yield/ripped/ripping-plan";
 import { sharedPlan } from "../../solver/yield/shared-plan";
+import type { GlueRow } from "../../solver/yield/glue-up/glue-up-list";
 import { sharedSheets } from "../../solver/yield/sheets/shared-sheets";
 import { sideBySide } from "../../solver/yield/sheets/side-by-side";
 import { balustersDrawing, treadBalustersDrawing } from "./balusters-drawing";
@@ -30,6 +32,7 @@ import { stringerDrawing } from "./stringer-drawing";
 import { winderTreadsDrawings } from "./winder-treads-drawing";
 import { treadDrawings } from "./tread-drawing";
 import { windersDrawing } from "./winders-drawing";
+import { glueDrawings } from "./wood/glue-drawing";
 import { sheetsDrawings } from "./wood/sheets-drawing";
 import { tallyDrawings } from "./wood/tally-drawing";
 
@@ -116,6 +119,13 @@ const sheetPlan = (given: Given): Drawn => {
   return isProblem(plan) ? plan : sheetsDrawings(job, plan);
 };
 
+/** From the very rows that the table shows. */
+const gluedPanels = (given: Given, unit: Unit): Drawn => {
+  const rows = GLUEUP.solve(given as Parameters<typeof GLUEUP.solve>[0]);
+  if (isFailed(rows)) return rows.says;
+  return isProblem(rows) ? (rows as Problem) : glueDrawings(rows as unknown as readonly GlueRow[], unit);
+};
+
 /** PLAN tells of sticks, of sheets or of measured boards. */
 const plannedCuts = (given: Given): Drawn => {
   const wood = plannedWood(given as unknown as Parameters<typeof plannedWood>[0]);
@@ -166,6 +176,7 @@ export const DRAWINGS: Readonly<Record<string, (given: Given, unit: Unit) => Dra
   PLAN: plannedCuts,
   TALLYCUTS: tallyPlan,
   SHEETCUTS: sheetPlan,
+  GLUEUP: gluedPanels,
   BALUSTERS: levelBalusters,
   TREADBALUSTERS: ({ stair, ...asked }) => ofTheStair(stair, (found, unit) => balustersOnTread(found, asked as unknown as Balusters, unit)),
   TREADFIT: treadDrawings,

@@ -53,7 +53,8 @@ const ranges = (names: readonly string[]): string[] => {
   const found: { from: string; to: string; count: number }[] = [];
   for (const name of names) {
     const last = found[found.length - 1];
-    if (last !== undefined && /^\d+$/.test(name) && Number(last.to) + 1 === Number(name)) Object.assign(last, { to: name, count: last.count + 1 });
+    const isNext = last !== undefined && /^\d+$/.test(name) && Number(last.to) + 1 === Number(name);
+    if (isNext) Object.assign(last, { to: name, count: last.count + 1 });
     else if (last?.to !== name) found.push({ from: name, to: name, count: 1 });
   }
   return found.flatMap(({ from, to, count }) => (count === 1 ? [from] : count === 2 ? [from, to] : [`${from} to ${to}`]));

@@ -1,4 +1,4 @@
-import { measure } from "../../../solver/length/length";
+import { type Length, measure } from "../../../solver/length/length";
 import type { LaidSheet, LaidStrip } from "../../../solver/yield/sheets/laid-sheets";
 import { type SheetJob, sizeOnSheet } from "../../../solver/yield/sheets/sheet-job";
 import { keptOf } from "../../../solver/yield/sheets/sheet-offcuts";
@@ -48,15 +48,17 @@ const boardOf = (job: SheetJob, sheet: LaidSheet, number: number): CutBoard => {
 };
 
 /** A plan of sheets to scale: each sheet with its pieces, the first cuts, the grain and what is left. */
-export const sheetsDrawings = (job: SheetJob, plan: SheetPlan): readonly NamedBoards[] =>
-  boardsDrawings(plan.sheets.map((sheet, place) => boardOf(job, sheet, place + 1)), {
+export const sheetsDrawings = (job: SheetJob, plan: SheetPlan): readonly NamedBoards[] => {
+  const said = (length: Length): string => sizeText(measure(length, job.unit), job.unit);
+  return boardsDrawings(plan.sheets.map((sheet, place) => boardOf(job, sheet, place + 1)), {
     title: `Cut plan of ${plan.sheets.length === 1 ? "1 sheet" : `${plan.sheets.length} sheets`}`,
     one: "sheet", several: "sheets", listed: "SHEETCUTS", unit: job.unit,
     says: "The cut plan of sheets to scale, each with its pieces, the first cuts heavy, and what is left over hatched.",
     notes: [
-      "The dot is the corner measured from: along from its end of the sheet, across from its edge. Heavy lines are the first cuts: rip is " +
-        `along the length, crosscut across it. Between pieces lies the kerf of ${sizeText(measure(job.kerf, job.unit), job.unit)}. ` +
-        `Hatched wide is left over${job.trim.isZero() ? "" : `, hatched close the trim of ${sizeText(measure(job.trim, job.unit), job.unit)}`}.`,
+      "The dot is the corner measured from: along from its end of the sheet, across from its edge. Heavy lines are the first cuts: rip " +
+        `is along the length, crosscut across it. Between pieces lies the kerf of ${said(job.kerf)}. ` +
+        `Hatched wide is left over${job.trim.isZero() ? "" : `, hatched close the trim of ${said(job.trim)}`}.`,
       `Yield ${plan.yield.times(100).toDecimalPlaces(1).toString()} %, ${plan.verdict}.`,
     ],
   });
+};

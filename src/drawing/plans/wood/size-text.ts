@@ -17,7 +17,7 @@ export const sizeText = (value: number, unit: Unit): string => {
 
 /** Length by width. */
 export const flatText = (length: number, width: number, unit: Unit): string =>
-  unit === "mm" ? `${sizeText(length, unit).replace(" mm", "")} x ${sizeText(width, unit)}` : `${sizeText(length, unit)} x ${sizeText(width, unit)}`;
+  `${unit === "mm" ? sizeText(length, unit).replace(" mm", "") : sizeText(length, unit)} x ${sizeText(width, unit)}`;
 
 /** Where a piece begins, in the words of the table. */
 export const placeText = (along: number, across: number, unit: Unit): string =>

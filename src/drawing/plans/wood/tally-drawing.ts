@@ -1,9 +1,10 @@
 import { namedBoard } from "../../../functions/ripping";
-import { type Length, measure } from "../../../solver/length/length";
+import { measure } from "../../../solver/length/length";
 import type { LaidBoard, LaidPiece } from "../../../solver/yield/ripped/laid-boards";
 import type { RippingJob } from "../../../solver/yield/ripped/ripping-job";
 import { keptOf } from "../../../solver/yield/ripped/ripping-lists";
 import type { RippingPlan } from "../../../solver/yield/ripped/ripping-plan";
+import type { Stretch } from "../../../solver/yield/tally/clear-stretches";
 import type { TallyBoard } from "../../../solver/yield/tally/tally-board";
 import { boardsDrawings, type NamedBoards } from "./boards-drawings";
 import type { Area, CutBoard, DrawnPiece } from "./cut-board";
@@ -25,7 +26,7 @@ const pieceOf = (job: RippingJob, laid: LaidPiece): Laid => {
 };
 
 /** The clear stretches of a board between its trims, each with the strips that lie in it. */
-const stretchesOf = (job: RippingJob, board: TallyBoard, clear: readonly { from: Length; to: Length }[], laid: readonly Laid[]): CutStretch[] => {
+const stretchesOf = (job: RippingJob, board: TallyBoard, clear: readonly Stretch[], laid: readonly Laid[]): CutStretch[] => {
   const { unit } = job;
   const [trim, edge] = [measure(job.trim, unit), measure(board.edge, unit) / 2];
   const end = measure(board.length, unit) - trim;
@@ -73,7 +74,7 @@ export const tallyDrawings = (job: RippingJob, plan: RippingPlan): readonly Name
   boardsDrawings(plan.boards.map((board) => boardOf(job, plan, board)), {
     title: `Cut plan of ${plan.boards.length === 1 ? "1 measured board" : `${plan.boards.length} measured boards`}`,
     one: "board", several: "boards", listed: "TALLYCUTS", unit: job.unit,
-    says: "The cut plan of measured boards to scale, each with its defects, its pieces, the first cuts heavy, and what is left over hatched.",
+    says: "The cut plan of measured boards to scale, each with its defects, its pieces, the first cuts heavy, what is left over hatched.",
     notes: [
       "The dot is the corner measured from: along from the end chalked 0, across from the edge the board is straightened on. Heavy lines " +
         "are the first cuts of a clear stretch: rip is along the grain, crosscut across it. Between pieces lies the kerf of " +

@@ -75,7 +75,8 @@ test("a defect is hatched over the whole width, and the pieces keep clear of it"
 test("sheets cut alike are drawn once, in millimetres too, and a turned piece says so", () => {
   // By hand: 2 x 600 and a kerf of 4 are 1204 of 1220 across, one along 1000 of 1010: two pieces a sheet, three sheets.
   const stock = [["label", "length", "width", "price"], ["ply", 1010, 1220, 50]];
-  const all = drawn("SHEETCUTS", [["label", "length", "width", "quantity", "grain"], ["side", 600, 1000, 6, "free"]], stock, 4, 0, null, "crosscut", "mm");
+  const pieces = [["label", "length", "width", "quantity", "grain"], ["side", 600, 1000, 6, "free"]];
+  const all = drawn("SHEETCUTS", pieces, stock, 4, 0, null, "crosscut", "mm");
   expect(all.length).toBe(1);
   const [first] = all;
   if (first === undefined) throw new Error("nothing drawn");
@@ -95,4 +96,20 @@ test("CUTS of a tally has no drawing but its sentence, PLAN of it has that of TA
   const [plan] = drawn("PLAN", PIECES, tally, null, null, null, null);
   const [cuts] = drawn("TALLYCUTS", PIECES, tally);
   expect(plan?.svg).toBe(cuts?.svg);
+});
+
+test("a panel has its strips side by side, as wide as they are once jointed", () => {
+  // A woodworking article: two case sides 16 7/8 x 31 out of one board 11 x 130, ripped to 8 1/2; by hand each nets 8 1/2 - 1/16.
+  const terms = [["label", "value"], ["rough width", "none"], ["joint", 0.03125], ["greatest strip", 8.4375]];
+  const [first] = drawn(
+    "GLUEUP", [["label", "length", "width", "quantity"], ["side", 31, 16.875, 2]],
+    [["label", "length", "width", "thickness", "price"], [7, 130, 11, "4/4", 60]], terms,
+  );
+  if (first === undefined) throw new Error("nothing drawn");
+  expectNear(rectangles(first, "thick").slice(0, 1), [[0, 0, 32, 16.875]]);
+  expectNear(rectangles(first, "piece").slice(0, 2), [[0, 0, 32, 8.4375], [0, 8.4375, 32, 8.4375]]);
+  const { texts } = parsedDraft(first);
+  expect(texts).toEqual(expect.arrayContaining(['strip 2: board 7, section 2, net 8 7/16"', 'ripped to 8 1/2"']));
+  expect(texts).toContain('panel side 1: 32" x 16 7/8" glued up, 0" more than it needs');
+  expect(collisions(parsedDraft(first))).toEqual([]);
 });
