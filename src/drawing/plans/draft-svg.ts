@@ -15,6 +15,8 @@ const WEIGHTS: Readonly<Record<LaidLine["style"], string>> = {
   thin: 'stroke-width="0.2"',
   dashed: 'stroke-width="0.2" stroke-dasharray="2 1.2"',
   centre: 'stroke-width="0.2" stroke-dasharray="6 1.2 1.2 1.2"',
+  piece: 'stroke-width="0.15"',
+  cut: 'stroke-width="0.8"',
   hatch: 'stroke-width="0.12"',
 };
 
@@ -70,6 +72,7 @@ const isOnSheet = ({ width, height }: Sheet): boolean => width <= WIDEST && heig
 
 /** The largest scale at which a draft goes on the sheet; the smallest there is where none does. */
 const fitting = (draft: Draft): { readonly sheet: Sheet; readonly scale: number } => {
+  if (draft.scale !== undefined) return { sheet: sheetOf(draft, draft.scale), scale: draft.scale };
   const points = draft.marks.flatMap((mark) => (mark.kind === "line" || mark.kind === "hatch" ? mark.points : []));
   const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
   const inch = draft.unit === "in" ? 25.4 : 1;

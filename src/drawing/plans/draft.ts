@@ -4,7 +4,8 @@ import { tapeText } from "../../solver/length/tape-text";
 import { USUAL_TAPE } from "../../solver/length/usual-tape";
 import type { Point } from "../figure";
 
-export type LineStyle = "thick" | "thin" | "dashed" | "centre";
+/** A piece of a cut plan is drawn fine, as only a kerf lies between two; what is cut first heavy. */
+export type LineStyle = "thick" | "thin" | "dashed" | "centre" | "piece" | "cut";
 
 /** Which side of the whole drawing a dimension stands on. */
 export type Side = "above" | "below" | "left" | "right";
@@ -33,6 +34,12 @@ export type DraftMark =
   | Dimension
   /** Words at a point, wherever there is room by it. */
   | { readonly kind: "note"; readonly at: Point; readonly text: string; readonly side: Side }
+  /** Words for a point with no room for them by it: they stand farther off, with a line to it. */
+  | { readonly kind: "led"; readonly at: Point; readonly text: string }
+  /** Words about a point that was chosen with room for them; read from below, or from the right where they are turned. */
+  | { readonly kind: "words"; readonly at: Point; readonly text: string; readonly isUpright: boolean }
+  /** An area full of words of its own: none that found no room where they belong stand in it. */
+  | { readonly kind: "full"; readonly points: readonly Point[] }
   | { readonly kind: "dot"; readonly at: Point };
 
 /** A drafting drawing to scale. */
@@ -42,6 +49,8 @@ export interface Draft {
   readonly says: string;
   readonly unit: Unit;
   readonly marks: readonly DraftMark[];
+  /** 1 to so many, where it was chosen with the room for words; else the largest that goes on the sheet. */
+  readonly scale?: number;
   /** Sentences under the title. */
   readonly notes: readonly string[];
 }
@@ -60,6 +69,8 @@ export const hatch = (points: readonly Point[], how: { readonly apart?: number; 
   kind: "hatch", points, ...how,
 });
 export const note = (at: Point, text: string, side: Side = "above"): DraftMark => ({ kind: "note", at, text, side });
+export const led = (at: Point, text: string): DraftMark => ({ kind: "led", at, text });
+export const wordsAt = (at: Point, text: string, isUpright = false): DraftMark => ({ kind: "words", at, text, isUpright });
 export const outside = (
   side: Side, row: number, from: Point, to: Point, value: number, name?: string,
 ): DraftMark => ({ kind: "dimension", from, to, value, place: { side, row }, ...(name === undefined ? {} : { name }) });

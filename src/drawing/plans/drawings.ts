@@ -1,6 +1,10 @@
+import { isFailed } from "../../functions/cells";
 import { cuttingJobOf, type GivenCutting } from "../../functions/cutting";
-import { type GivenPlanned, sheetsIn, sticksIn } from "../../functions/sheets-or-sticks";
+import { isTally, plannedWood } from "../../functions/planned-wood";
+import { type GivenRipping, rippingJobOf } from "../../functions/ripping";
+import { type GivenSheets, sheetJobOf } from "../../functions/sheets";
 import type { GivenStair } from "../../functions/read-stair";
+import { GLUEUP } from "../../functions/yield/glueup";
 import { type Length, measure, type Unit } from "../../solver/length/length";
 import { resolvedStair, type Stair } from "../../solver/layout/resolved-stair";
 import { flight } from "../../solver/layout/stair-skirt";
@@ -11,8 +15,11 @@ import { flightStair } from "../../solver/layout/flights/flight-stair";
 import { type Balusters, treadBalusters } from "../../solver/layout/tread-balusters";
 import type { WinderTreadsGiven } from "../../solver/layout/winder-treads";
 import type { WinderGiven } from "../../solver/layout/winder-turn";
-import { isProblem, type Problem } from "../../solver/problem";
+import { isProblem, type Problem, problem } from "../../solver/problem";
+import { sharedRipping } from "../../solver/yield/ripped/ripping-plan";
 import { sharedPlan } from "../../solver/yield/shared-plan";
+import type { GlueRow } from "../../solver/yield/glue-up/glue-up-list";
+import { sharedSheets } from "../../solver/yield/sheets/shared-sheets";
 import { sideBySide } from "../../solver/yield/sheets/side-by-side";
 import { balustersDrawing, treadBalustersDrawing } from "./balusters-drawing";
 import type { Draft } from "./draft";
@@ -25,6 +32,9 @@ import { stringerDrawing } from "./stringer-drawing";
 import { winderTreadsDrawings } from "./winder-treads-drawing";
 import { treadDrawings } from "./tread-drawing";
 import { windersDrawing } from "./winders-drawing";
+import { glueDrawings } from "./wood/glue-drawing";
+import { sheetsDrawings } from "./wood/sheets-drawing";
+import { tallyDrawings } from "./wood/tally-drawing";
 
 /** A drawing of a call with the name it is asked for by. */
 export interface NamedDraft {
@@ -89,16 +99,40 @@ const stairSkirts = (stair: Stair, unit: Unit): Drawn => {
 type Given = Readonly<Record<string, unknown>>;
 
 const cutPlan = (given: Given): Drawn => {
-  const job = cuttingJobOf(given as unknown as GivenCutting);
+  const cutting = given as unknown as GivenCutting;
+  if (isTally(cutting.stock as Parameters<typeof isTally>[0])) return problem("stock-is-a-tally");
+  const job = cuttingJobOf(cutting);
   const plan = sideBySide(job) ?? sharedPlan(job);
   return isProblem(plan) ? plan : sticksDrawings(job, plan);
 };
 
-/** PLAN tells of sticks or of sheets. */
+const tallyPlan = (given: Given): Drawn => {
+  const job = rippingJobOf(given as unknown as GivenRipping);
+  if (isFailed(job)) return job.says;
+  const plan = sharedRipping(job);
+  return isProblem(plan) ? plan : tallyDrawings(job, plan);
+};
+
+const sheetPlan = (given: Given): Drawn => {
+  const job = sheetJobOf(given as unknown as GivenSheets);
+  const plan = sharedSheets(job);
+  return isProblem(plan) ? plan : sheetsDrawings(job, plan);
+};
+
+/** From the very rows that the table shows. */
+const gluedPanels = (given: Given, unit: Unit): Drawn => {
+  const rows = GLUEUP.solve(given as Parameters<typeof GLUEUP.solve>[0]);
+  if (isFailed(rows)) return rows.says;
+  return isProblem(rows) ? (rows as Problem) : glueDrawings(rows as unknown as readonly GlueRow[], unit);
+};
+
+/** PLAN tells of sticks, of sheets or of measured boards. */
 const plannedCuts = (given: Given): Drawn => {
-  const planned = given as unknown as GivenPlanned;
-  if (sheetsIn(planned) !== undefined) return "plan: sheets are not drawn; SHEETCUTS lists their pieces";
-  return cutPlan(sticksIn(planned) as unknown as Given);
+  const wood = plannedWood(given as unknown as Parameters<typeof plannedWood>[0]);
+  if (isFailed(wood)) return wood.says;
+  if (isProblem(wood)) return wood;
+  if (wood.of === "boards") return tallyDrawings(wood.job, wood.plan);
+  return wood.of === "sheets" ? sheetsDrawings(wood.job, wood.plan) : sticksDrawings(wood.job, wood.plan);
 };
 
 const levelBalusters = (given: Given, unit: Unit): Drawn => {
@@ -140,6 +174,9 @@ export const DRAWINGS: Readonly<Record<string, (given: Given, unit: Unit) => Dra
   WINDERS: (given, unit) => named("winders", windersDrawing(given as unknown as WinderGiven, unit)),
   CUTS: cutPlan,
   PLAN: plannedCuts,
+  TALLYCUTS: tallyPlan,
+  SHEETCUTS: sheetPlan,
+  GLUEUP: gluedPanels,
   BALUSTERS: levelBalusters,
   TREADBALUSTERS: ({ stair, ...asked }) => ofTheStair(stair, (found, unit) => balustersOnTread(found, asked as unknown as Balusters, unit)),
   TREADFIT: treadDrawings,

@@ -40,6 +40,8 @@ const BELOW = 3.4;
 const BESIDE = 1.8;
 const HATCH_APART = 2.2;
 const UPRIGHT_STEP = 3;
+/** From the foot of a letter to its middle. */
+const HALF_LETTER = 1;
 
 interface Bounds {
   readonly left: number;
@@ -128,6 +130,14 @@ const uprightWish = (text: string, at: Spot, side: Side): Wish => {
   return { text, of: at, likes: places };
 };
 
+/** Where it was put, its letters' middle on the spot. */
+const wordsWish = (text: string, at: Spot, isUpright: boolean): Wish => {
+  const placed: PlacedText = isUpright
+    ? { at: [at[0] + HALF_LETTER, at[1]], text, anchor: "middle", turned: -90 }
+    : { at: [at[0], at[1] + HALF_LETTER], text, anchor: "middle", turned: 0 };
+  return { text, of: at, likes: [placed] };
+};
+
 const linesOf = (marks: readonly DraftMark[], onPaper: (point: Point) => Spot): LaidLine[] =>
   marks.flatMap((mark): LaidLine[] => {
     if (mark.kind === "line") return [{ spots: mark.points.map(onPaper), style: mark.style }];
@@ -153,6 +163,9 @@ const laidDimension = (mark: Dimension, onPaper: (point: Point) => Spot, bounds:
   return { length, others: [...ticks, ...lineOut(from, a), ...lineOut(to, b)], isRunning: false };
 };
 
+type Words = Extract<DraftMark, { readonly kind: "note" | "led" | "words" }>;
+const isWords = (mark: DraftMark): mark is Words => mark.kind === "note" || mark.kind === "led" || mark.kind === "words";
+
 /** Puts a draft on the paper at a scale of 1 to so many. */
 export const laidDraft = ({ unit, marks }: Draft, scale: number): LaidDraft => {
   const per = paperPer(unit, scale);
@@ -162,6 +175,7 @@ export const laidDraft = ({ unit, marks }: Draft, scale: number): LaidDraft => {
   const measured = marks.filter((mark): mark is Dimension => mark.kind === "dimension");
   const dimensions = measured.map((mark) => laidDimension(mark, onPaper, bounds));
   const dots = marks.flatMap((mark) => (mark.kind === "dot" ? [onPaper(mark.at)] : []));
+  const wordsOf = marks.filter(isWords);
   const wishes = [
     ...measured.map((mark, place): Wish => {
       const [a, b] = dimensions[place]?.length ?? [[0, 0], [0, 0]];
@@ -173,19 +187,24 @@ export const laidDraft = ({ unit, marks }: Draft, scale: number): LaidDraft => {
       }
       return { text, of: [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2], likes: likesOf(text, [a, b]) };
     }),
-    ...marks.flatMap((mark) => (mark.kind === "note" ? [noteWish(mark.text, onPaper(mark.at), mark.side)] : [])),
+    ...wordsOf.map((mark): Wish => {
+      if (mark.kind === "note") return noteWish(mark.text, onPaper(mark.at), mark.side);
+      if (mark.kind === "led") return { text: mark.text, of: onPaper(mark.at), likes: [] };
+      return wordsWish(mark.text, onPaper(mark.at), mark.isUpright);
+    }),
   ];
   const settled = textPlaces(wishes, [
     ...lines.flatMap(({ spots }) => segmentsOf(spots)),
     ...dimensions.flatMap(({ length, others }) => [length, ...others]),
     ...dots.map(([x, y]): Outline => [[x - 0.6, y - 0.6], [x + 0.6, y - 0.6], [x + 0.6, y + 0.6], [x - 0.6, y + 0.6]]),
-  ]);
+  ], marks.flatMap((mark) => (mark.kind === "full" ? [mark.points.map(onPaper)] : [])));
   return {
     lines, dots,
     dimensions: dimensions.flatMap((one, place) => {
       const text = settled[place];
       return text === undefined ? [] : [{ ...one, text }];
     }),
-    notes: settled.slice(dimensions.length),
+    // Words led from afar say nothing without their line.
+    notes: settled.slice(dimensions.length).filter(({ leader }, place) => leader !== undefined || wordsOf[place]?.kind !== "led"),
   };
 };

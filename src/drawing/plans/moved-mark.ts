@@ -7,10 +7,13 @@ export const movedMark = (mark: DraftMark, [dx, dy]: Point): DraftMark => {
   switch (mark.kind) {
     case "line":
     case "hatch":
+    case "full":
       return { ...mark, points: mark.points.map(moved) };
     case "dimension":
       return { ...mark, from: moved(mark.from), to: moved(mark.to) };
     case "note":
+    case "led":
+    case "words":
     case "dot":
       return { ...mark, at: moved(mark.at) };
   }

@@ -61,9 +61,13 @@ function* roundAbout({ text, of: [x, y] }: Wish): Generator<Settled & { readonly
   }
 }
 
-/** Gives each text a place where it stands over no line and no other text; it speaks from farther off where there is no room by it. */
-export const textPlaces = (wishes: readonly Wish[], lines: readonly Outline[]): readonly Settled[] => {
+/**
+ * Gives each text a place where it stands over no line and no other text; it speaks from farther off where there is no room by it, but from
+ * no area that is full.
+ */
+export const textPlaces = (wishes: readonly Wish[], lines: readonly Outline[], full: readonly Outline[] = []): readonly Settled[] => {
   const drawn = lines.map(taken);
+  const closed = full.map(taken);
   const texts: Taken[] = [];
   const places = new Map<Wish, Settled>();
   const settle = (wish: Wish, found: Settled): void => {
@@ -77,7 +81,7 @@ export const textPlaces = (wishes: readonly Wish[], lines: readonly Outline[]): 
     let looked = 0;
     for (const found of roundAbout(wish)) {
       const outline = taken(textOutline(found.text));
-      if (!isFree(outline, texts) || !isFree(outline, drawn)) continue;
+      if (!isFree(outline, texts) || !isFree(outline, drawn) || !isFree(outline, closed)) continue;
       near ??= found.text;
       const leader = taken(found.leader);
       if (!isFree(leader, texts)) continue;
