@@ -96,7 +96,8 @@ export const readTable = <C extends Columns>(
   const places = headed ?? new Map(inOrder.slice(0, first.row.length).map((key, index) => [key, index]));
   const absent = required.find((key) => !places.has(key));
   if (absent !== undefined) {
-    const found = headed === undefined ? [`${first.row.length} ${first.row.length === 1 ? "column" : "columns"} without headings`] : [...places.keys()].map(words);
+    const bare = `${first.row.length} ${first.row.length === 1 ? "column" : "columns"} without headings`;
+    const found = headed === undefined ? [bare] : [...places.keys()].map(words);
     return failed(say.missingHeading(argument, words(absent), found));
   }
   const data = (headed === undefined ? filled : filled.filter(({ row }) => !isHeadingRow(row, places, columns))).filter(

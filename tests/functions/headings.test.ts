@@ -103,7 +103,9 @@ describe.each(Object.entries(readTables))("%s", (_, table) => {
       expect(answer).toMatch(
         /^#VALUE! \w+: heading ".*" is not read here; it belongs in [^;]*(; nearest here is "[^"]*")?; rename the column or leave it out$/,
       );
-      expect(answer).toMatch(/in (the stair table|the items of TAKEOFF|the result of [A-Z]+|[a-z]+ of [A-Z]+)( and others)?; (nearest|rename)/);
+      expect(answer).toMatch(
+        /in (the stair table|the items of TAKEOFF|the result of [A-Z]+|[a-z]+ of [A-Z]+)( and others)?; (nearest|rename)/,
+      );
       expect(answer).toContain(`heading "${heading}" is`);
       const near = /nearest here is "([^"]*)"/.exec(answer)?.[1];
       if (near !== undefined) expect(headingsOf(table)).toContain(near);

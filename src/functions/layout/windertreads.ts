@@ -92,7 +92,8 @@ export const WINDERTREADS = declare({
     },
     "newel-thin": {
       cell: "#VALUE!",
-      says: "newel: {newel length} is not more than twice the nosing of {nosing length}, so a riser would pass beside it; give a thicker one",
+      says:
+        "newel: {newel length} is not more than twice the nosing of {nosing length}, so a riser would pass beside it; give a thicker one",
     },
     "newel-fills-the-turn": {
       cell: "#VALUE!",

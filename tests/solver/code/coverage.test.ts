@@ -206,7 +206,9 @@ describe("codes by name", () => {
   });
 
   test("what a code does not name is answered from its own topic, not with the word spelt most like it", () => {
-    expect(limitInForce(profileOf("irc-2024"), "width")).toMatchObject({ details: { nearest: '; nearest is "clear width above handrail"' } });
+    expect(limitInForce(profileOf("irc-2024"), "width")).toMatchObject({
+      details: { nearest: '; nearest is "clear width above handrail"' },
+    });
   });
 
   test.each(CODES.map((profile) => [profile.id, profile] as const))("%s: every item names its own limit", (_id, profile) => {
