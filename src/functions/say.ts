@@ -31,12 +31,10 @@ export const inBothUnits = (length: Length): string =>
 
 /** Characters of a text that a sentence repeats: enough to know it by, and the advice behind it stays in sight. */
 const QUOTED = 80;
-/** Facts that are lists or words of ours, such as all the woods there are; every other text came out of a cell. */
+/** Facts that are long lists of ours, such as all the woods there are; every other text may have come out of a cell. */
 const OWN_WORDS: readonly string[] = ["known", "choices", "hint", "nearest", "rates"];
-/** Facts that list what stands in several cells, or quote a code. */
-const LISTS: readonly string[] = ["units", "grades", "there", "near", "text"];
 const LONGEST_OWN = 1000;
-const LONGEST_LIST = 200;
+const LONGEST_FACT = 200;
 
 const shortened = (text: string, most: number): string => (text.length <= most ? text : `${text.slice(0, most)}…`);
 
@@ -53,7 +51,7 @@ export const shown = (given: Given): string => {
   return numberText(given);
 };
 
-const longest = (name: string): number => (OWN_WORDS.includes(name) ? LONGEST_OWN : LISTS.includes(name) ? LONGEST_LIST : QUOTED + 3);
+const longest = (name: string): number => (OWN_WORDS.includes(name) ? LONGEST_OWN : LONGEST_FACT);
 
 const worded = (name: string, fact: Details[string], unit: Unit): string => {
   if (typeof fact === "string") return shortened(fact, longest(name));
