@@ -33,6 +33,7 @@ export const inBothUnits = (length: Length): string =>
 const QUOTED = 80;
 /** Facts that are long lists of ours, such as all the woods there are; every other text may have come out of a cell. */
 const OWN_WORDS: readonly string[] = ["known", "choices", "hint", "nearest", "rates"];
+/** Characters: of a list of ours, and of a fact that may be some cells' texts with commas between. */
 const LONGEST_OWN = 1000;
 const LONGEST_FACT = 200;
 

@@ -9,7 +9,10 @@ const spelt = (word: string): string => wordKey(word).slice(0, LETTERS);
 /** Letters to add, drop or change to make one word of the other, each as `wordKey` has it. */
 export const lettersApart = (one: string, other: string): number => distance(spelt(one), spelt(other));
 
-/** Letters, by how long the longer of two words is, that may differ where one is still meant by the other; a word of two is no slip. */
+/**
+ * Letters that may differ where one word is still meant by the other, by how long the longer is; none of a word of two: common practice,
+ * no source.
+ */
 const farthest = (letters: number): number => {
   if (letters < 3) return 0;
   if (letters === 3) return 1;
