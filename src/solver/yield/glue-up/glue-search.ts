@@ -1,5 +1,6 @@
 import { type Effort, isSpent, withShare } from "../shelf/effort";
 import { draws, shuffled } from "./draws";
+import { type EveryFilling, everyFilling } from "./every-filling";
 import { type Filled, filledPanels } from "./filled-panels";
 import type { GluedStrip, GlueWork } from "./glue-work";
 import { type Sections, sectionsOfWork } from "./sections";
@@ -34,6 +35,9 @@ const MORE = [0.005, 0.01, 0.02, 0.03, 0.05, 0.08, 0.12, 0.2, 0.35, 0.6];
 const SETS_AT_MORE = 3;
 const SHARE_OF_SETS = 0.4;
 const SHARE_OF_A_SET = 0.4;
+/** Steps in which every filling of all sets, and of one, may be looked through. */
+const EVERY_FILLING = 600_000;
+const MOST_OF_A_SET = 150_000;
 
 const boardsInPanels = (strips: readonly GluedStrip[]): number =>
   new Set(strips.map(({ kind, panel, wood }) => `${kind} ${panel} ${wood}`)).size;
@@ -68,15 +72,15 @@ const plainest = (work: GlueWork, sections: Sections, woods: readonly number[], 
   return best;
 };
 
-/** Tries one choice of offers; undefined where no order holds the panels. */
-type Tried = (offers: readonly number[], orders: number, share: Effort) => readonly GluedStrip[] | undefined;
+/** Tries one choice of offers: its strips, or "none" where every filling has been looked through. */
+type Tried = (offers: readonly number[], orders: number, share: Effort) => EveryFilling;
 
 interface Found {
   readonly strips: readonly GluedStrip[];
   readonly offers: readonly number[];
 }
 
-/** The first of the cheapest sets that holds the panels, and the bound that the very first of them is. */
+/** The first of the cheapest sets that holds the panels, and as the bound the very first that is not known to hold them not. */
 const amongCheapest = (
   work: GlueWork, rows: readonly WidthRow[], tried: Tried, effort: Effort,
 ): { readonly found?: Found; readonly bound: GlueSearch["bound"] } => {
@@ -85,12 +89,13 @@ const amongCheapest = (
   let bound: GlueSearch["bound"] | undefined;
   for (let count = 0; count < MOST_SETS && !isSpent(effort); count += 1) {
     const set = withShare(effort, effort.left * SHARE_OF_SETS, sets.next);
-    bound ??= set?.offers ?? sets.least();
-    if (set === undefined) break;
+    if (set === undefined) return { bound: bound ?? sets.least() };
     const strips = withShare(effort, most, (share) => tried(set.offers, count < FIRST_SETS ? ORDERS : FEW_ORDERS, share));
-    if (strips !== undefined) return { found: { strips, offers: set.offers }, bound };
+    if (strips === "none") continue;
+    bound ??= set.offers;
+    if (strips !== "not known") return { found: { strips, offers: set.offers }, bound };
   }
-  return { bound: bound ?? 0 };
+  return { bound: bound ?? sets.least() };
 };
 
 /** A set that has more than it needs, step by step more, up to all there is. */
@@ -103,8 +108,8 @@ const amongLarger = (work: GlueWork, rows: readonly WidthRow[], tried: Tried, ef
       const sets = setsInOrder(work.offers, asked);
       for (let count = 0; count < SETS_AT_MORE; count += 1) {
         const offers = withShare(share, share.left * SHARE_OF_SETS, sets.next)?.offers ?? someSet(work.offers, asked);
-        const strips = offers === undefined ? undefined : withShare(share, share.left / 2, (part) => tried(offers, ORDERS, part));
-        if (strips !== undefined) return { strips, offers: offers! };
+        const strips = offers === undefined ? "none" : withShare(share, share.left / 2, (part) => tried(offers, ORDERS, part));
+        if (typeof strips !== "string") return { strips, offers: offers! };
         if (isSpent(share)) break;
       }
       return undefined;
@@ -112,7 +117,7 @@ const amongLarger = (work: GlueWork, rows: readonly WidthRow[], tried: Tried, ef
     if (found !== undefined) return found;
   }
   const strips = tried(all, ORDERS, effort);
-  return strips === undefined ? undefined : { strips, offers: all };
+  return typeof strips === "string" ? undefined : { strips, offers: all };
 };
 
 const sumOf = ({ gives }: WidthRow): number => gives.reduce((sum, each) => sum + each, 0);
@@ -124,13 +129,15 @@ export const glueSearch = (work: GlueWork, effort: Effort): GlueSearch | NoGlueU
     .find((row) => sumOf(row) < row.need);
   if (short !== undefined) return { row: short, given: sumOf(short) };
   const sections = sectionsOfWork(work);
+  const every = { left: EVERY_FILLING };
   let without = 0;
   const tried: Tried = (offers, orders, share) => {
     const woods = offers.flatMap((offer) => work.offers[offer]!.woods).sort((one, other) => one - other);
     const found = held(work, sections, woods, orders, share);
     if (found.without === undefined) return plainest(work, sections, woods, found, share);
     without = found.without;
-    return undefined;
+    const filling = withShare(every, MOST_OF_A_SET, (part) => everyFilling(work, woods, part));
+    return typeof filling === "string" ? filling : plainest(work, sections, woods, { strips: filling, missing: 0 }, share);
   };
   const { found: cheap, bound } = withShare(effort, effort.left / 2, (share) => amongCheapest(work, rows, tried, share));
   const found = cheap ?? amongLarger(work, rows, tried, effort);

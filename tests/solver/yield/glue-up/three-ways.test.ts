@@ -21,7 +21,6 @@ const name = (isOfOneBoard: boolean): string =>
 
 test.each([[name(false), false], [name(true), true]])("%s", async (_, isOfOneBoard) => {
   let solvable = 0;
-  let missed = 0;
   for (let seed = SEED + 1; seed <= SEED + COUNT; seed += 1) {
     const tiny = tinyJob(seed, isOfOneBoard);
     const job = asGlueUp(tiny);
@@ -31,16 +30,14 @@ test.each([[name(false), false], [name(true), true]])("%s", async (_, isOfOneBoa
     const rows = hasPlan ? planned(job) : [];
     const solver = hasPlan ? totalOf(rows).cost! : Infinity;
     expect({ seed, tiny, model: cost, isProven }).toEqual({ seed, tiny, model: least, isProven: true });
-    if (solver > least) missed += 1;
+    expect({ seed, tiny, solver }).toEqual({ seed, tiny, solver: least });
     if (!hasPlan) continue;
     solvable += 1;
-    expect(solver).toBeGreaterThanOrEqual(least);
     expect(faultsOf(job, rows)).toEqual([]);
     expect(solver * (1 - gapOf(rows))).toBeLessThanOrEqual(least + 1e-9);
-    if (isShownBest(rows)) expect(solver).toBe(least);
+    // so few sections are looked through whole
+    expect({ seed, isShownBest: isShownBest(rows) }).toEqual({ seed, isShownBest: true });
   }
   // counted, so that the test cannot pass by meeting no job that can be glued
   expect(solvable).toBeGreaterThan(COUNT / 3);
-  // its search of panels is no proof: where it finds a dearer plan it must say what could still be saved, and that is seldom
-  expect(missed).toBeLessThanOrEqual(COUNT / 20);
 }, testTime);
