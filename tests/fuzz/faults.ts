@@ -11,6 +11,9 @@ const NOT_WORDS = /\bundefined\b|\bNaN\b|\bInfinity\b|\[object |`/;
 /** Text of the call's own cells, which an answer may repeat whatever it says. */
 const textOf = (given: unknown): string => (Array.isArray(given) ? given.map(textOf).join("\n") : typeof given === "string" ? given : "");
 
+/** Each cell of a call. */
+const cellsOf = (given: unknown): readonly unknown[] => (Array.isArray(given) ? given.flatMap(cellsOf) : [given]);
+
 /** What a call gave: its answer, or what it threw. */
 export interface Outcome {
   readonly thrown: boolean;
@@ -55,14 +58,20 @@ const namesOf = (declaration: Declaration): readonly string[] => [
   ...tablesOf(declaration).flatMap(({ columns }) => Object.keys(columns).map(words)),
 ];
 
-const isNamed = (message: string, declaration: Declaration, given: string): boolean => {
+/** A heading may be a number as well as a text. */
+const isNamed = (message: string, declaration: Declaration, given: Arguments): boolean => {
   const [, named = ""] = NAMED.exec(message) ?? [];
+  const headings = cellsOf(given).filter((cell) => typeof cell === "string" || typeof cell === "number").map(String);
   return (
     named !== "" &&
     (namesOf(declaration).some((name) => named.includes(name)) ||
-      given.split("\n").some((line) => line.length > 1 && named.startsWith(line)))
+      headings.some((heading) => heading.length > 1 && named.startsWith(heading)))
   );
 };
+
+/** The error of a cell given, which an answer hands on as it is: its sentence names what was wrong there. */
+const isGiven = ({ code, message }: { readonly code: string; readonly message: string }, given: Arguments): boolean =>
+  cellsOf(given).map(errorOf).some((error) => error?.code === code && error.message === message);
 
 /** What is wrong with the shape or the words of an outcome, whatever the call was; undefined where nothing is. */
 export const faultOf = (declaration: Declaration, given: Arguments, { thrown, answer }: Outcome): string | undefined => {
@@ -70,7 +79,8 @@ export const faultOf = (declaration: Declaration, given: Arguments, { thrown, an
   if (thrown) {
     const error = errorOf(answer);
     if (error === undefined) return `it threw ${String(answer)}`;
-    if (!isNamed(error.message, declaration, text)) return `the sentence names nothing: ${JSON.stringify(error.message.slice(0, 200))}`;
+    if (isGiven(error, given)) return undefined;
+    if (!isNamed(error.message, declaration, given)) return `the sentence names nothing: ${JSON.stringify(error.message.slice(0, 200))}`;
     return faultOfCell(answer, text);
   }
   if (!spills(declaration)) return Array.isArray(answer) ? "a range where one value is declared" : faultOfCell(answer, text);
