@@ -52,7 +52,7 @@ type Impossible = ImpossibleCutting | ImpossibleRipping | Extract<ReturnType<typ
 
 const boardsOf = ({ pieces, stock, keep, first, ...rest }: Given): PlannedWood | Failed | Problem<ImpossibleRipping> => {
   const job = rippingJobOf({
-    ...rest, pieces: pieces as GivenRipping["pieces"], tally: stock as GivenRipping["tally"], keep: keep?.length, first: first ?? "either",
+    ...rest, pieces: pieces as GivenRipping["pieces"], tally: stock as GivenRipping["tally"], keep, first: first ?? "either",
   });
   if (isFailed(job)) return job;
   const plan = sharedRipping(job);

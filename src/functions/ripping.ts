@@ -3,6 +3,7 @@ import type { Length, Unit } from "../solver/length/length";
 import type { FirstCut, RippingJob } from "../solver/yield/ripped/ripping-job";
 import { type Failed, isFailed } from "./cells";
 import type { RowOf } from "./columns";
+import type { Size } from "./declare";
 import type { rippedPieces } from "./tables";
 import { tallyBoards, type TallyRow } from "./tally-boards";
 import { TALLY_PROBLEMS } from "./tally-problems";
@@ -69,7 +70,7 @@ export interface GivenRipping {
   readonly tally: readonly TallyRow[];
   readonly kerf: Length;
   readonly trim: Length;
-  readonly keep: Length | undefined;
+  readonly keep: Size | undefined;
   readonly first: FirstCut;
   readonly unit: Unit;
 }

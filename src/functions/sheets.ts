@@ -13,7 +13,9 @@ const keep = {
   sign: "not negative",
   optional: true,
   crossed: true,
-  says: "Least length of an end that is kept as an offcut; of sheets least length x width, as in 24 x 3, or one length for both.",
+  says:
+    "Least length of an end that is kept as an offcut; of sheets and measured boards least length x width, as in 24 x 3. One length is " +
+    "for both of a sheet, and of a board for ends no narrower than the narrowest piece.",
   without: "Left out: no offcuts are counted.",
 } as const;
 

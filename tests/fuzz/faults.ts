@@ -65,7 +65,7 @@ const isNamed = (message: string, declaration: Declaration, given: Arguments): b
   return (
     named !== "" &&
     (namesOf(declaration).some((name) => named.includes(name)) ||
-      headings.some((heading) => heading.length > 1 && named.startsWith(heading)))
+      headings.some((heading) => named.startsWith(heading.length > 1 ? heading : `${heading} in row`)))
   );
 };
 

@@ -6,16 +6,17 @@ import { type Offcut, offcuts } from "../../solver/yield/offcuts";
 import { keptEnds } from "../../solver/yield/ripped/ripping-lists";
 import { sheetOffcuts } from "../../solver/yield/sheets/sheet-offcuts";
 import { isFailed } from "../cells";
-import { declare } from "../declare";
+import { declare, type Size } from "../declare";
 import { plannedWood, WOOD, WOOD_PROBLEMS } from "../planned-wood";
 import { namedBoard } from "../ripping";
 
 const OWNED = { price: 0, owned: "yes" } as const;
 
 /** Goes into stock like any row and adds nothing to it; a row of stock has some length. */
-const noneKept = (keep: Length | undefined, first: { readonly length: Length } | undefined): Offcut => {
-  const length = keep !== undefined && keep.gt(0) ? keep : first?.length;
-  return { length: length ?? lengthOf(1, "in"), available: 0, label: "no end is long enough", grade: "", value: exact(0) };
+const noneKept = (keep: Size | undefined, first: { readonly length: Length } | undefined): Offcut => {
+  const length = keep !== undefined && keep.length.gt(0) ? keep.length : first?.length;
+  const label = keep?.width === undefined ? "no end is long enough" : "no end is large enough";
+  return { length: length ?? lengthOf(1, "in"), available: 0, label, grade: "", value: exact(0) };
 };
 
 export const OFFCUTS = declare({
@@ -28,7 +29,7 @@ export const OFFCUTS = declare({
     says:
       "One row per kind of end that is at least `keep` long, of sheets at least as long and wide, with the headings of the stock " +
       "table: it goes into the stock of the next job as it stands. Where no end is, one row says so, with none available. Of a tally " +
-      "one row per end of a strip and per part left uncut, no narrower than the narrowest piece.",
+      "one row per end of a strip and per part left uncut, as wide as `keep` says, or no narrower than the narrowest piece.",
     columns: {
       length: { kind: "length", says: "Length of the end." },
       price: { kind: "money", says: "0: it is paid for." },
@@ -123,6 +124,22 @@ export const OFFCUTS = declare({
       from: "by hand: 96 - 40 - 1/8, as wide as its strip; 5 board feet at 6.00; 30.00 x 55.875 x 7 1/4 / (96 x 7 1/2) = 16.8789",
     },
     {
+      given: {
+        pieces: [["label", "length", "width"], ["riser", 40, 5]],
+        stock: [["label", "length", "width", "thickness", "board foot price"], ["7", 96, 7.5, "4/4", 6]],
+        keep: "24 x 2",
+        first: "rip",
+        headings: false,
+      },
+      gives: [
+        [55.875, 0, 1, "yes", "offcut of 7", "", 5, 1, 11.64],
+        [96, 0, 1, "yes", "offcut of 7", "", 2.375, 1, 9.5],
+      ],
+      from:
+        "by hand: 96 - 40 - 1/8 of the strip 5 wide, and 7 1/2 - 5 - 1/8 beside it, wider than 2; 5 board feet at 6.00; " +
+        "30.00 x 55.875 x 5 / (96 x 7 1/2) = 11.6406, 30.00 x 2.375 / 7 1/2 = 9.50",
+    },
+    {
       given: { pieces: [[40]], stock: [[96, 24.5]] },
       fails: "#VALUE!",
       says: "keep: is missing; give the least length of an end worth keeping",
@@ -140,15 +157,15 @@ export const OFFCUTS = declare({
       const kept = keptEnds(wood.job, wood.plan);
       if (isProblem(kept)) return kept;
       return kept.length === 0
-        ? [{ ...OWNED, ...noneKept(wood.job.keep, wood.job.boards[0]) }]
+        ? [{ ...OWNED, ...noneKept(given.keep, wood.job.boards[0]) }]
         : kept.map(({ length, width, value, board, from: { row } }) => ({
             ...OWNED, length, width, value, available: 1, grade: row.grade, thickness: row.thickness,
             label: `offcut of ${namedBoard(row.label, board)}`,
           }));
     }
-    const [keep, first] = [wood.of === "sheets" ? wood.job.keep?.length : wood.job.keep, wood.job.stock[0]];
+    const keep = wood.of === "sheets" || given.keep === undefined ? given.keep : { length: given.keep.length };
     const ends = wood.of === "sheets" ? sheetOffcuts(wood.job, wood.plan) : offcuts(wood.job, wood.plan);
     if (isProblem(ends)) return ends;
-    return (ends.length === 0 ? [noneKept(keep, first)] : ends).map((end) => ({ ...OWNED, ...end }));
+    return (ends.length === 0 ? [noneKept(keep, wood.job.stock[0])] : ends).map((end) => ({ ...OWNED, ...end }));
   },
 });

@@ -38,8 +38,8 @@ export const TALLYCUTS = declare({
       says: "Cut off each end of every board, the kerf of that cut inside it; a cut at a defect lies in the defect.",
     },
     keep: {
-      kind: "length", sign: "not negative", optional: true,
-      says: "Least length of what is kept, no narrower than the narrowest piece.",
+      kind: "length", sign: "not negative", optional: true, crossed: true,
+      says: "Least length x width of what is kept, as in 24 x 3; one length is for pieces no narrower than the narrowest one wanted.",
       without: "Left out: any end counts.",
     },
     first: {

@@ -29,8 +29,8 @@ export interface RippingJob {
   readonly kerf: Length;
   /** Cut off each end of every board, the kerf of that cut inside it. */
   readonly trim: Length;
-  /** An end at least this long, and no narrower than the narrowest piece, is kept. */
-  readonly keep?: Length;
+  /** An end at least so long and so wide is kept; without a width none narrower than the narrowest piece. */
+  readonly keep?: { readonly length: Length; readonly width?: Length };
   readonly first: FirstCut;
   readonly unit: Unit;
 }

@@ -4,6 +4,7 @@ import { type Problem, problem } from "../../problem";
 import { boardFeet } from "../board-feet";
 import type { SummaryRow } from "../plan-summary";
 import type { LaidBoard, Remnant } from "./laid-boards";
+import { leastKept } from "./least-kept";
 import type { RippingJob } from "./ripping-job";
 import type { RippingPlan } from "./ripping-plan";
 import { lotPrices, type SingleBoard } from "./single-boards";
@@ -46,17 +47,12 @@ export const boughtBoards = (job: RippingJob, plan: RippingPlan): readonly Bough
   });
 };
 
-/** The narrowest width wanted: less is no use to keep. */
-const narrowest = ({ pieces }: RippingJob): Length =>
-  pieces.reduce<Length | undefined>((least, { width }) =>
-    width !== undefined && (least === undefined || width.lt(least)) ? width : least, undefined) ?? new Exact(0);
-
 /** What of a board is worth keeping, the largest first. */
 export const keptOf = (job: RippingJob, { remnants }: LaidBoard): readonly Remnant[] => {
-  const { keep } = job;
-  if (keep === undefined) return [];
+  const least = leastKept(job);
+  if (least === undefined) return [];
   return remnants
-    .filter(({ length, width }) => length.gte(keep) && width.gte(narrowest(job)))
+    .filter(({ length, width }) => length.gte(least.length) && width.gte(least.width))
     .sort((one, other) => other.length.times(other.width).cmp(one.length.times(one.width)));
 };
 

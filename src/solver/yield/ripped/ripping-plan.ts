@@ -8,6 +8,7 @@ import { isPriced, type TallyFault, tallyFault } from "../tally/tally-fault";
 import { type CheapestBoards, cheapestBoards } from "./cheapest-boards";
 import { type LaidBoard, laidBoards } from "./laid-boards";
 import { type Keeping, withLargestEnd } from "./largest-end";
+import { leastKept } from "./least-kept";
 import { type RippingFault, rippingFault } from "./ripping-fault";
 import type { RippingJob } from "./ripping-job";
 import { lotPrices, type SingleBoard, singleBoards } from "./single-boards";
@@ -73,11 +74,10 @@ const markNotes = ({ pieces, boards, kerf, trim, unit }: RippingJob): string[] =
   ];
 };
 
-/** What is worth keeping: as long as wanted, no narrower than the narrowest piece; any end where nothing is said. */
-const keepingOf = ({ keep, pieces, unit }: RippingJob): Keeping => {
-  const widths = pieces.flatMap(({ width }) => (width === undefined ? [] : [marksUp(width, unit)]));
-  if (keep === undefined) return { length: 0, width: 0 };
-  return { length: marksUp(keep, unit), width: widths.length === 0 ? 0 : Math.min(...widths) };
+/** What is worth keeping; any end where nothing is said. */
+const keepingOf = (job: RippingJob): Keeping => {
+  const least = leastKept(job);
+  return least === undefined ? { length: 0, width: 0 } : { length: marksUp(least.length, job.unit), width: marksUp(least.width, job.unit) };
 };
 
 const CENTS = 100;
