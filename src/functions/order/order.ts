@@ -26,8 +26,9 @@ export const ORDER = declare({
     kind: "table",
     says:
       "Goods rows: they go into EXTEND, BID and RECONCILE as they stand. A row `saving` tells where the pieces above it would cost " +
-      "less from boards cut into several, and which to buy: the cheapest cutting plan of that piece alone; the last row is `total`, " +
-      "with what has no price. Both are passed over where the rows go on.",
+      "less from boards cut into several, and which to buy: the cheapest cutting plan of that piece alone; one more at the end where " +
+      "kinds of one thickness, ripped and cut together, would cost less still. The last row is `total`, with what has no price. Both " +
+      "are passed over where the rows go on.",
     columns: {
       item: { kind: "label", says: "Label of the stock, or the kind of piece; saving; total." },
       length: { kind: "length", says: "Length of the blank bought." },
@@ -171,6 +172,37 @@ export const ORDER = declare({
         { item: "total", cost: 96, note: "without a price here, and not in this cost: 3 x riser" },
       ],
       from: "by hand: two of 36 and a cut of 1/8 come out of 96; 2 x 48 = 96.00 against one board at 80.00",
+    },
+    {
+      given: {
+        stair: [
+          ["total rise", 22.5],
+          ["risers", 3],
+          ["run", 10],
+          ["width", 36],
+        ],
+        stock: [
+          ["label", "length", "width", "thickness", "price"],
+          ["oak 36", 36, 11.5, 1, 48],
+          ["oak 36 wide", 36, 14, 1, 55],
+          ["oak nosing", 36, 3.5, 1, 20],
+        ],
+      },
+      shows: [
+        { item: "oak 36", quantity: 2, cost: 96 },
+        { item: "oak nosing", quantity: 1, cost: 20 },
+        {
+          item: "saving",
+          quantity: 0,
+          cost: 0,
+          note:
+            "2 x tread and 1 x landing nosing together from 1 of oak 36 and 1 of oak 36 wide: 103.00, 13.00 less than as ordered " +
+            "above, the least there is; SHEETCUTS plans them; a cut takes 1/8 in (3.175 mm)",
+        },
+        { item: "total", cost: 116, note: "without a price here, and not in this cost: 3 x riser" },
+      ],
+      from:
+        "by hand: a tread 11 1/4, a cut of 1/8 and a nosing of 2 are 13 3/8 of 14; 48 + 55 = 103.00 against 2 x 48 + 20 = 116.00",
     },
     {
       given: {

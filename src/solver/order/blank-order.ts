@@ -7,6 +7,7 @@ import { called } from "../yield/cutting-job";
 import type { Blank } from "./blank-list";
 import type { BlankStock, Candidate } from "./blank-stock";
 import { type OrderedBoards, type SavingRow, savingRow } from "./saving";
+import { togetherRows } from "./together";
 
 export type OrderProblem =
   | "no-blank-long-enough"
@@ -158,8 +159,9 @@ interface Ordered extends OrderedBoards {
 
 /**
  * The blanks to buy: for each kind of piece the cheapest stock that covers it, on-hand pieces first, then the next dearer where the first
- * runs out; what is ripped off and cut off each, and what the rip costs. A row tells where boards cut into several would cost less,
- * and the last what all comes to and what has no price. Plans of what is cut are made on marks of the unit.
+ * runs out; what is ripped off and cut off each, and what the rip costs. A row tells where boards cut into several would cost less, one
+ * more where kinds of one thickness would cut together, and the last what all comes to and what has no price. Plans of what is cut are
+ * made on marks of the unit.
  */
 export const blankOrder = (
   blanks: readonly Blank[], stock: readonly BlankStock[], unit: Unit,
@@ -191,9 +193,10 @@ export const blankOrder = (
     const paid = sum(rows.map(({ cost }) => cost));
     return { blank, taken, suiting, paid, rows: wanted > 0 ? [...rows, unfilled(blank, wanted, candidates)] : rows };
   });
-  const ordered = orders.flatMap((order) => {
-    const saving = savingRow(order, left, unit);
-    return saving === undefined ? order.rows : [...order.rows, saving];
+  const kinds = orders.map((order) => ({ order, bought: savingRow(order, left, unit) }));
+  const ordered = orders.flatMap(({ rows }, place) => {
+    const { row } = kinds[place]!.bought;
+    return row === undefined ? rows : [...rows, row];
   });
-  return [...ordered, total(ordered)];
+  return [...ordered, ...togetherRows(kinds, left, unit), total(ordered)];
 };

@@ -27,9 +27,16 @@ export interface SavingRow {
   readonly note: string;
 }
 
+/** What is used of each board for a kind of piece, and what that costs, with the row that tells so where it is less than the blanks. */
+export interface Bought {
+  readonly used: ReadonlyMap<Candidate, number>;
+  readonly cost: Exact;
+  readonly row?: SavingRow;
+}
+
 /** What the blade takes between two pieces of one board: the kerf CUTS takes where none is given. */
-const KERF = lengthOf(0.125, "in");
-const KERF_TEXT: Readonly<Record<Unit, string>> = {
+export const KERF = lengthOf(0.125, "in");
+export const KERF_TEXT: Readonly<Record<Unit, string>> = {
   in: `${sizeText(KERF, "in")} (${sizeText(KERF, "mm")})`,
   mm: `${sizeText(KERF, "mm")} (${sizeText(KERF, "in")})`,
 };
@@ -56,10 +63,11 @@ const needed = (boards: readonly Board[], wanted: number): Board[] => {
     });
 };
 
-const named = ({ stock: { label = "", length, owned } }: Candidate, unit: Unit): string =>
+/** A board as a note calls it. */
+export const named = ({ stock: { label = "", length, owned } }: Candidate, unit: Unit): string =>
   `${label === "" ? `the board of ${sizeText(length, unit)}` : label}${owned ? " (on hand)" : ""}`;
 
-const inSeries = (parts: readonly string[]): string =>
+export const inSeries = (parts: readonly string[]): string =>
   parts.length < 2 ? parts.join("") : `${parts.slice(0, -1).join(", ")} and ${parts[parts.length - 1]!}`;
 
 const stockOf = ({ candidate: { stock, price }, available }: Board): Stock => ({
@@ -84,7 +92,8 @@ export const savingRow = (
   { blank, taken, paid, suiting }: OrderedBoards,
   left: Map<Candidate, number>,
   unit: Unit,
-): SavingRow | undefined => {
+): Bought => {
+  const asBlanks = { used: taken, cost: paid };
   const wanted = [...taken.values()].reduce((count, each) => count + each, 0);
   const free = (candidate: Candidate): number => (left.get(candidate) ?? 0) + (taken.get(candidate) ?? 0);
   const kerf = marksUp(KERF, unit);
@@ -93,14 +102,14 @@ export const savingRow = (
     const available = Math.min(wanted, free(candidate));
     return gives === 0 || available <= 0 ? [] : [{ candidate, available, gives }];
   });
-  if (paid.isZero()) return undefined;
+  if (paid.isZero()) return asBlanks;
   const rows = needed(boards, wanted);
   const job = jobOf(blank.length, wanted, rows, unit);
   const plan = cuttingPlan(job, ENGINE);
-  if (isProblem(plan)) return undefined;
+  if (isProblem(plan)) return asBlanks;
   const used = sticksByRow(job, plan).flatMap((sticks, row) => (sticks.length === 0 ? [] : [{ ...rows[row]!, count: sticks.length }]));
   const cost = used.reduce((all, { candidate, count }) => all.plus(cents(candidate.price.times(count))), new Exact(0));
-  if (cost.gte(paid)) return undefined;
+  if (cost.gte(paid)) return asBlanks;
   for (const [candidate, count] of taken) left.set(candidate, (left.get(candidate) ?? 0) + count);
   for (const { candidate, count } of used) left.set(candidate, (left.get(candidate) ?? 0) - count);
   const bought = [...used]
@@ -111,5 +120,6 @@ export const savingRow = (
   const note =
     `${wanted} x ${blank.item} from ${inSeries(bought)}: ${cost.toFixed(2)}, ${paid.minus(cost).toFixed(2)} less${least}; CUTS ` +
     `plans them; a cut takes ${KERF_TEXT[unit]}`;
-  return { item: "saving", quantity: 0, cost: new Exact(0), note };
+  const row: SavingRow = { item: "saving", quantity: 0, cost: new Exact(0), note };
+  return { used: new Map(used.map(({ candidate, count }) => [candidate, count])), cost, row };
 };
