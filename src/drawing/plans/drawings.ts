@@ -4,7 +4,7 @@ import { isTally, plannedWood } from "../../functions/planned-wood";
 import { type GivenRipping, rippingJobOf } from "../../functions/ripping";
 import { type GivenSheets, sheetJobOf } from "../../functions/sheets";
 import type { GivenStair } from "../../functions/read-stair";
-import { GLUEUP } from "../../functions/yield/glueup";
+import { givenGlueUp, type GivenGlueUp } from "../../functions/given-glue-up";
 import { type Length, measure, type Unit } from "../../solver/length/length";
 import { resolvedStair, type Stair } from "../../solver/layout/resolved-stair";
 import { flight } from "../../solver/layout/stair-skirt";
@@ -18,7 +18,7 @@ import type { WinderGiven } from "../../solver/layout/winder-turn";
 import { isProblem, type Problem, problem } from "../../solver/problem";
 import { sharedRipping } from "../../solver/yield/ripped/ripping-plan";
 import { sharedPlan } from "../../solver/yield/shared-plan";
-import type { GlueRow } from "../../solver/yield/glue-up/glue-up-list";
+import { glueUpRows } from "../../solver/yield/glue-up/glue-up-list";
 import { sharedSheets } from "../../solver/yield/sheets/shared-sheets";
 import { sideBySide } from "../../solver/yield/sheets/side-by-side";
 import { balustersDrawing, treadBalustersDrawing } from "./balusters-drawing";
@@ -33,6 +33,7 @@ import { winderTreadsDrawings } from "./winder-treads-drawing";
 import { treadDrawings } from "./tread-drawing";
 import { windersDrawing } from "./winders-drawing";
 import { glueDrawings } from "./wood/glue-drawing";
+import { gluedBoardsDrawings } from "./wood/glued-boards-drawing";
 import { sheetsDrawings } from "./wood/sheets-drawing";
 import { tallyDrawings } from "./wood/tally-drawing";
 
@@ -120,10 +121,11 @@ const sheetPlan = (given: Given): Drawn => {
 };
 
 /** From the very rows that the table shows. */
-const gluedPanels = (given: Given, unit: Unit): Drawn => {
-  const rows = GLUEUP.solve(given as Parameters<typeof GLUEUP.solve>[0]);
-  if (isFailed(rows)) return rows.says;
-  return isProblem(rows) ? (rows as Problem) : glueDrawings(rows as unknown as readonly GlueRow[], unit);
+const gluedPanels = (given: Given): Drawn => {
+  const job = givenGlueUp(given as unknown as GivenGlueUp);
+  if (isFailed(job)) return job.says;
+  const found = glueUpRows(job.panels, job.boards, job.terms, job.unit);
+  return isProblem(found) ? found : [...glueDrawings(found.rows, job.unit), ...gluedBoardsDrawings(found.boards, job.terms, job.unit)];
 };
 
 /** PLAN tells of sticks, of sheets or of measured boards. */

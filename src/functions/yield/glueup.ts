@@ -2,9 +2,8 @@ import { isProblem } from "../../solver/problem";
 import { glueUpList } from "../../solver/yield/glue-up/glue-up-list";
 import { isFailed } from "../cells";
 import { declare, headings, unit } from "../declare";
-import { glueTerms } from "../glue-rows";
+import { givenGlueUp } from "../given-glue-up";
 import { glue as glueTable, panels as panelTable, tally as tallyTable } from "../tables";
-import { tallyBoards } from "../tally-boards";
 import { TALLY_PROBLEMS } from "../tally-problems";
 
 const FIVE = [
@@ -270,22 +269,11 @@ export const GLUEUP = declare({
     "amount of work goes, fewest strips, then fewest boards a panel. Proven: every cheaper choice of boards nets too little, with as " +
     "many strips as such panels have at least. Without prices the least board feet count. Planned on marks of 1/64 in or 0.1 mm, " +
     "panels rounded up, boards down; up to 200 panels and 400 boards. Terms that are assumed: common practice, no source.",
-  solve: ({ panels, tally, glue = [], unit: used }) => {
-    const boards = tallyBoards(tally, used);
-    if (isFailed(boards)) return boards;
-    const given = glueTerms("glue", glue, used);
-    if (isFailed(given)) return given;
-    const rows = glueUpList(
-      panels.map(({ label, item, step, width, depth, height, ...panel }) => {
-        const name = label ?? item ?? step;
-        const across = width ?? depth ?? height;
-        return { ...panel, ...(name === undefined ? {} : { label: name }), ...(across === undefined ? {} : { width: across }) };
-      }),
-      boards,
-      given.terms,
-      used,
-    );
-    if (isProblem(rows) || given.assumed.length === 0) return rows;
-    return [...rows, { panel: "assumed", note: `${given.assumed.join(", ")}: common practice, no source` }];
+  solve: (given) => {
+    const job = givenGlueUp(given);
+    if (isFailed(job)) return job;
+    const rows = glueUpList(job.panels, job.boards, job.terms, job.unit);
+    if (isProblem(rows) || job.assumed.length === 0) return rows;
+    return [...rows, { panel: "assumed", note: `${job.assumed.join(", ")}: common practice, no source` }];
   },
 });

@@ -7,7 +7,8 @@ import type { RippingPlan } from "../../../solver/yield/ripped/ripping-plan";
 import type { Stretch } from "../../../solver/yield/tally/clear-stretches";
 import type { TallyBoard } from "../../../solver/yield/tally/tally-board";
 import { boardsDrawings, type NamedBoards } from "./boards-drawings";
-import type { Area, CutBoard, DrawnPiece } from "./cut-board";
+import { clearRooms, isIn } from "./clear-rooms";
+import type { CutBoard, DrawnPiece } from "./cut-board";
 import { type CutStretch, stretchParts } from "./cut-strips";
 import { keptRests, lostAround } from "./kept-rests";
 import { flatText, placeText, sizeText } from "./size-text";
@@ -28,18 +29,13 @@ const pieceOf = (job: RippingJob, laid: LaidPiece): Laid => {
 /** The clear stretches of a board between its trims, each with the strips that lie in it. */
 const stretchesOf = (job: RippingJob, board: TallyBoard, clear: readonly Stretch[], laid: readonly Laid[]): CutStretch[] => {
   const { unit } = job;
-  const [trim, edge] = [measure(job.trim, unit), measure(board.edge, unit) / 2];
-  const end = measure(board.length, unit) - trim;
-  return clear.flatMap((range): CutStretch[] => {
-    const [from, to] = [Math.max(trim, measure(range.from, unit)), Math.min(end, measure(range.to, unit))];
-    if (to <= from) return [];
-    const room: Area = { along: from, across: edge, length: to - from, width: measure(board.width, unit) - 2 * edge };
-    const own = laid.filter(({ area }) => area.along >= from - 1e-6 && area.along < to);
+  return clearRooms(board, clear, job.trim, unit).map((room): CutStretch => {
+    const own = laid.filter(({ area }) => isIn(room, area));
     const strips = [...new Set(own.map(({ strip }) => strip))].map((strip) => {
       const pieces = own.filter((one) => one.strip === strip);
       return { pieces: pieces.map(({ area }) => area), leftOver: measure(pieces[0]!.leftOver, unit) };
     });
-    return [{ room, first: own[0]?.first ?? "rip", strips }];
+    return { room, first: own[0]?.first ?? "rip", strips };
   });
 };
 

@@ -76,7 +76,8 @@ const sectionNumbers = (strips: readonly GluedStrip[]): ((strip: GluedStrip) => 
   return (strip) => (found.get(strip.wood) ?? []).indexOf(keyOf(strip)) + 1;
 };
 
-const listed = (panels: readonly GluePanel[], listing: Listing): GlueRow[] => {
+/** Strips with their rows, panel after panel, and the panels with theirs. */
+const rowsOf = (panels: readonly GluePanel[], listing: Listing) => {
   const { plan: { job, strips }, tally, unit } = listing;
   const { work, boards } = job;
   const marks = (count: number): Length => lengthOfMarks(count, unit);
@@ -109,10 +110,10 @@ const listed = (panels: readonly GluePanel[], listing: Listing): GlueRow[] => {
       netWidth: marks(net), length: marks(work.kinds[kind]!.length), over: marks(net - work.kinds[kind]!.need),
     };
   };
-  return [
-    ...names.flatMap(({ name }, place) => own[place]!.map(stripRow(name))),
-    ...names.map(({ name, kind }, place) => panelRow(name, kind, own[place]!)),
-  ];
+  return {
+    strips: names.flatMap(({ name }, place) => own[place]!.map((strip, at) => ({ strip, row: stripRow(name)(strip, at) }))),
+    panels: names.map(({ name, kind }, place) => panelRow(name, kind, own[place]!)),
+  };
 };
 
 const mixed = ({ strips, job }: GluePlan): number => {
@@ -140,14 +141,42 @@ const withSameBoard = (
   return { plan, same: `${mix}; same board costs ${more.isZero() ? "no" : more.toFixed(2)} more` };
 };
 
-/** A glue-up as it is cut and glued: a row a strip, a row a panel, then what it comes to. */
-export const glueUpList = (
+/** A board that is cut for a glue-up, as the table calls it, with the rows of its strips. */
+export interface GluedBoard {
+  readonly name: string | number;
+  readonly board: TallyBoard;
+  readonly strips: readonly GlueRow[];
+}
+
+/** A glue-up as it is cut and glued. */
+export interface GlueUpRows {
+  /** A row a strip, a row a panel, then what it comes to. */
+  readonly rows: readonly GlueRow[];
+  /** In the order of the tally. */
+  readonly boards: readonly GluedBoard[];
+}
+
+const boardsOf = (listing: Listing, strips: readonly { readonly strip: GluedStrip; readonly row: GlueRow }[]): readonly GluedBoard[] => {
+  const { plan: { job }, tally } = listing;
+  return [...new Set(strips.map(({ strip }) => strip.wood))]
+    .sort((one, other) => job.boards[one]!.place - job.boards[other]!.place || job.boards[one]!.copy - job.boards[other]!.copy)
+    .map((wood) => ({
+      name: boardCell(listing, wood),
+      board: tally[job.boards[wood]!.place]!,
+      strips: strips.filter(({ strip }) => strip.wood === wood).map(({ row }) => row),
+    }));
+};
+
+/** A glue-up as it is cut and glued, panel by panel and board by board. */
+export const glueUpRows = (
   panels: readonly GluePanel[], tally: readonly TallyBoard[], terms: GlueTerms, unit: Unit,
-): readonly GlueRow[] | Problem<NoGluePlan> => {
+): GlueUpRows | Problem<NoGluePlan> => {
   const found = gluePlan(panels, tally, terms, unit);
   if (isProblem(found)) return found;
   const { plan, same } = withSameBoard(panels, tally, terms, unit, found);
   const { job, strips, cost } = plan;
+  const listing = { plan, tally, unit };
+  const listed = rowsOf(panels, listing);
   const total: GlueRow = {
     panel: "total",
     stripsInAll: strips.length,
@@ -155,5 +184,11 @@ export const glueUpList = (
     ...(job.hasPrices ? { cost } : {}),
     note: [words(plan), same].filter((part) => part !== undefined).join("; "),
   };
-  return [...listed(panels, { plan, tally, unit }), total];
+  return { rows: [...listed.strips.map(({ row }) => row), ...listed.panels, total], boards: boardsOf(listing, listed.strips) };
+};
+
+/** The rows alone. */
+export const glueUpList = (...given: Parameters<typeof glueUpRows>): readonly GlueRow[] | Problem<NoGluePlan> => {
+  const found = glueUpRows(...given);
+  return isProblem(found) ? found : found.rows;
 };

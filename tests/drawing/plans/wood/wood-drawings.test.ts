@@ -113,3 +113,24 @@ test("a panel has its strips side by side, as wide as they are once jointed", ()
   expect(texts).toContain('panel side 1: 32" x 16 7/8" glued up, 0" more than it needs');
   expect(collisions(parsedDraft(first))).toEqual([]);
 });
+
+test("the board of a glue-up has its sections from the end chalked 0, each with its strip as it is ripped", () => {
+  // The same case, all hand-worked: four sections of 32 and a kerf of 1/8 begin at 0, 32 1/8, 64 1/4, 96 3/8 and end at 128 3/8; 1 1/2 is
+  // left at the end of 130, and 11 - 8 1/2 - 1/8 = 2 3/8 beside each strip. No edge is taken off where none is given.
+  const terms = [["label", "value"], ["rough width", "none"], ["joint", 0.03125], ["greatest strip", 8.4375]];
+  const drawings = drawn(
+    "GLUEUP", [["label", "length", "width", "quantity"], ["side", 31, 16.875, 2]],
+    [["label", "length", "width", "thickness", "price", "edge"], [7, 130, 11, "4/4", 60, 0]], terms,
+  );
+  const board = drawings.find(({ title }) => title.includes("out of 1 board"));
+  if (board === undefined) throw new Error(`no board is drawn among ${drawings.map(({ title }) => title).join(", ")}`);
+  const starts = [0, 32.125, 64.25, 96.375];
+  expectNear(rectangles(board, "piece"), starts.map((along): Rectangle => [along, 0, 32, 8.5]));
+  const cuts = spotsOf(board.svg, "cut");
+  expect(cuts).toHaveLength(4);
+  for (const line of cuts) expect(new Set(line.map(([x]) => x)).size).toBe(1);
+  const { texts } = parsedDraft(board);
+  expect(texts).toContain('board 7: 130" x 11", 4/4, crosscut first');
+  expect(texts.filter((text) => /^panel side [12], strip [12]$/.test(text))).toHaveLength(4);
+  expect(collisions(parsedDraft(board))).toEqual([]);
+});
