@@ -17,6 +17,7 @@ const worded = <const Says extends string>(says: Says) => ({ cell: "#VALUE!", sa
 /** What can be wrong with a row. `at` and `more` are empty in the row itself; a total that fails says where the row is, and how many. */
 export const LEDGER_PROBLEMS = {
   unreadable: { cell: "#VALUE!", says: "{says}{more}" },
+  "marks-alone": worded('{column}: "{name}" has no letter or figure; {instead}'),
   "no-item": worded("item: is empty; name the goods beside kind {kind}"),
   "no-cost": worded("cost: is empty or 0 beside {item}, kind {kind}; give what the paper says"),
   "cost-at-average": worded("cost: {cost} stands beside {item}, kind {kind}, which goes at the average; leave the cost empty"),

@@ -71,6 +71,20 @@ const CASES: readonly (readonly [string, readonly TypedMove[], number, string])[
     "job: a count of oak at Elm 12; only the rack is counted; leave the job empty"],
   ["a job called like a row of the books", [{ ...bought, job: "Total" }], 1,
     'job: "Total" is a name of the books themselves; give the job another'],
+  ["goods at a dash", [{ ...bought, job: "-" }], 1, 'job: "-" has no letter or figure; write the job or shop, or leave it empty for the rack'],
+  ["an issue to a question mark", [bought, { ...issued, job: "?" }], 2,
+    'job: "?" has no letter or figure; write the job or shop, or leave it empty for the rack'],
+  ["a transfer to a dash", [atElm, { ...oak, date, kind: "transfer", quantity: 1, job: "Elm 12", to: "—" }], 2,
+    'to: "—" has no letter or figure; write the job it goes to, shop or rack'],
+  ["a dash where nothing is read", [{ ...bought, to: "--" }], 1, 'to: "--" has no letter or figure; leave it empty'],
+  // Freight would be shared over all the goods of a year whose paper has a dash, too.
+  ["papers with a dash", [{ ...bought, invoice: "-" }], 1,
+    'invoice: "-" has no letter or figure; write the number of the paper, or leave it empty'],
+  ["goods called by a mark", [{ ...bought, item: "???" }], 1, 'item: "???" has no letter or figure; name the goods'],
+  ["freight on goods called by a mark", [bought, { date, kind: "freight", cost: 20, invoice: "A-1", item: "…" }], 2,
+    'item: "…" has no letter or figure; name the goods, or leave it empty'],
+  ["an offcut of a mark", [atElm, { ...end, of: "*", share: 0.5 }], 2,
+    'of: "*" has no letter or figure; name what the offcut was cut from'],
   ["an offcut of what", [atElm, { ...end, share: 0.5 }], 2,
     "of: is empty beside end; name what the offcut was cut from"],
   ["an offcut of itself", [atElm, { ...oak, date, kind: "offcut", quantity: 1, job: "Elm 12", to: "rack", of: "oak", share: 0.5 }], 2,
@@ -180,6 +194,12 @@ describe("what follows from a wrong row", () => {
       "#VALUE! moves, row 4: oak: 12 to issue on 2026-03-03 and 10 on the rack; an invoice is missing or dated late, or a name " +
         "differs; 2 more: see STOCKLEDGER",
     );
+  });
+
+  test("goods that lie nobody knows where are uncertain everywhere", () => {
+    const moves: readonly TypedMove[] = [{ ...bought, job: "?" }, issued, { ...issued, date, item: "ash" }];
+    const follows = "oak: row 2 is wrong, and this follows from it; put that row right first";
+    expect(ledgerOf(moveCells(moves)).map(({ note }) => note).slice(0, 2)).toEqual([expect.stringContaining('job: "?"'), follows]);
   });
 
   test("a wrong line of an invoice: its charges, and the lines they are shared over", () => {
