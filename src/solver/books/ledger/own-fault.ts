@@ -75,11 +75,18 @@ const costFault = ({ kind, cost }: MaybeMove<unknown>, facts: Facts): Fault | un
 
 type Facts = Readonly<Record<string, string | number>>;
 
+const noQuantity = (quantity: number | undefined, facts: Facts): Fault =>
+  problem("no-quantity", {
+    ...facts,
+    read: quantity === undefined ? "empty or 0" : '"none"',
+    wanted: facts["kind"] === "count" ? 'how many were counted, or "none"' : "how many, more than 0",
+  });
+
 const quantityFault = (move: MaybeMove<unknown>, facts: Facts): Fault | undefined => {
   const { kind, quantity, cost } = move;
   if (!isOfGoods(kind)) return quantity === undefined || quantity === 0 ? undefined : problem("quantity-of-money", { ...facts, quantity });
   if (move.item === undefined) return problem("no-item", facts);
-  if (quantity === undefined || (quantity === 0 && kind !== "count")) return problem("no-quantity", facts);
+  if (quantity === undefined || (quantity === 0 && kind !== "count")) return noQuantity(quantity, facts);
   const isNegative = cost?.isNegative() === true;
   const isOpposed = kind === "purchase" ? cost !== undefined && quantity < 0 !== isNegative : isNegative && quantity > 0;
   if (isOpposed) return problem("signs-differ", { ...facts, quantity, cost: moneyText(cost ?? ZERO) });
