@@ -22,7 +22,7 @@ export const SHORT_MOVES = [
 ] as const;
 
 export const SHORT_SAYS =
-  'moves, row 4: oak blank 42: 8 to issue on 2026-03-05 and 5 on the rack; an invoice is missing or dated late, or a name differs (like ' +
-  '"oak blank 24" in row 3); 1 more: see STOCKLEDGER';
+  'moves, row 4: quantity: 8 of oak blank 42 to issue on 2026-03-05 and 5 on the rack; an invoice is missing or dated late, or a name ' +
+  'differs (like "oak blank 24" in row 3); 1 more: see STOCKLEDGER';
 
 export const SHORT_BY_HAND = "by hand: 8 cannot come out of 5, and nothing after it is right";

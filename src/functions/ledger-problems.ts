@@ -17,19 +17,23 @@ const worded = <const Says extends string>(says: Says) => ({ cell: "#VALUE!", sa
 /** What can be wrong with a row. `at` and `more` are empty in the row itself; a total that fails says where the row is, and how many. */
 export const LEDGER_PROBLEMS = {
   unreadable: { cell: "#VALUE!", says: "{says}{more}" },
+  "marks-alone": worded('{column}: "{name}" has no letter or figure; {instead}'),
   "no-item": worded("item: is empty; name the goods beside kind {kind}"),
   "no-cost": worded("cost: is empty or 0 beside {item}, kind {kind}; give what the paper says"),
   "cost-at-average": worded("cost: {cost} stands beside {item}, kind {kind}, which goes at the average; leave the cost empty"),
-  "no-quantity": worded('quantity: is empty or 0 beside {item}, kind {kind}; give how many, or "none" for a count of nothing'),
-  "quantity-of-nothing": worded("quantity: must be more than 0 beside {item}, kind {kind}, got {quantity}"),
+  "no-quantity": worded("quantity: is {read} beside {item}, kind {kind}; give {wanted}"),
+  "quantity-of-nothing": worded(
+    "quantity: must be more than 0 beside {item}, kind {kind}, got {quantity}; what a job brings back is a transfer, what a " +
+      "supplier takes back a return",
+  ),
   "signs-differ": worded(
     "cost: a quantity of {quantity} of {item} costs {cost}; for a return write both negative, or kind return and both positive",
   ),
   "quantity-of-money": worded("quantity: {quantity} stands beside kind {kind}, which is money and no goods; leave the quantity empty"),
-  "unit-is-empty": worded('unit: unit is empty; other rows of "{item}" are in {other}; give the unit'),
+  "unit-is-empty": worded('unit: is empty beside {item}, other rows are in "{other}"; give the unit'),
   "units-differ": worded('unit: {item} is in "{unit}", other rows are in "{other}", which does not convert; give one unit'),
-  "to-missing": worded("to: is empty beside {item}, kind {kind}; write the job it goes to, or rack"),
-  "to-not-read": worded('to: "{to}" stands beside kind {kind}, which goes by its job; leave to empty, or write transfer'),
+  "to-missing": worded("to: is empty beside {item}, kind {kind}; write the job it goes to, shop or rack"),
+  "to-not-read": worded('to: "{to}" stands beside kind {kind}, which goes by its job; leave to empty, or write kind transfer'),
   "same-place": worded('to: "{to}" is where {item} comes from; write where it goes'),
   "job-missing": worded(
     "job: is empty or rack beside {item}, kind {kind}; an issue goes from the rack to a job or shop, a transfer comes from one; write " +
@@ -45,7 +49,7 @@ export const LEDGER_PROBLEMS = {
     "cost: {cost} is more than the share of {of}, {value}; leave the cost empty, or write what it would sell for where that is less",
   ),
   "opening-after-move": worded(
-    "{item}: an opening on {date} {place}, after row {first} moved it there; date the opening before every move of it there",
+    "date: an opening of {item} on {date} {place}, after row {first} moved it there; date the opening before every move of it there",
   ),
   "no-invoice": worded("invoice: is empty; write the number of the paper whose total this is"),
   "no-purchases": worded("invoice: {kind} on {on} has no purchases{beside}; give the invoice of the goods, or enter them"),
@@ -56,13 +60,13 @@ export const LEDGER_PROBLEMS = {
   "too-many-shares": worded("invoice: charges and lines of all invoices make more than {most} shares; add up charges of one invoice"),
   "credited-too-much": worded("cost: {cost} is credited on {item}, which stands at {value}; correct the credit, or the purchase"),
   "not-on-hand": worded(
-    "{item}: {wanted} to {act} on {date} and {there} {place}; an invoice is missing or dated late, or a name differs{near}",
+    "{column}: {wanted} of {item} to {act} on {date} and {there} {place}; an invoice is missing or dated late, or a name differs{near}",
   ),
-  "never-there": worded("{item}: {wanted} to take back {place}, where there was never any{near}; correct the name or the job"),
-  "never-bought": worded("{item}: is counted and was never bought{near}; give an opening with a cost"),
+  "never-there": worded("job: {what} {place}, where there {was}{near}; correct the name or the job"),
+  "never-bought": worded("item: {item} is counted and was never bought{near}; correct the name, or give an opening with a cost"),
   "total-differs": worded(
-    "{invoice}: the paper says {cost}, its rows of {month} come to {sum}: purchases {purchases}, freight {freight}, tax {tax}; correct " +
-      "the row that is wrong or missing",
+    "cost: the paper {invoice} says {cost}, its rows of {month} come to {sum}: purchases {purchases}, freight {freight}, tax {tax}; " +
+      "correct the row that is wrong or missing",
   ),
   "after-bad-row": worded("{item}: row {first} is wrong, and this follows from it; put that row right first"),
 } as const;

@@ -1,6 +1,5 @@
 import { type Answer, failed, type GivenCells, isFailed } from "./cells";
 import { namePlace } from "./name-place";
-import { shown } from "./say";
 
 /** The cell in the row of `label` (first column) and the column of `heading` (first row; without one, the second column). */
 export const pickCell = (table: GivenCells, label: string, heading: string): Answer => {
@@ -11,7 +10,7 @@ export const pickCell = (table: GivenCells, label: string, heading: string): Ans
   const cell = table[place]?.[column] ?? null;
   if (cell === null)
     return failed(
-      `table: the row "${label}" has nothing in ${heading === "" ? "its second column" : `"${heading}"`}, got ${shown(cell)}`,
+      `table: the row "${label}" has nothing in ${heading === "" ? "its second column" : `"${heading}"`}; fill that cell, or pick another`,
       "#N/A",
     );
   return cell;

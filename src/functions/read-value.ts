@@ -166,6 +166,7 @@ export const readRate = (name: string, cell: Given, of: RateOf): Exact | Failed 
     return failed(say.mustBe(name, "100 % or less", cell));
   if (typeof cell === "string" && cell.trim().endsWith("%"))
     return value.gt(MOST_RATE) ? failed(say.mustBe(name, "1000 % or less", cell)) : value;
+  if (value.div(100).gt(RATE_MEANT[of])) return failed(say.mustBe(name, "a rate such as 25% or 0.25", cell));
   if (value.gt(RATE_SLIP)) return failed(say.percent(name, value.toNumber()));
   return value.gt(RATE_MEANT[of]) ? failed(say.overOne(name, value.toNumber())) : value;
 };

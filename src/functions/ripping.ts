@@ -26,10 +26,13 @@ export const RIPPING_PROBLEMS = {
     cell: "#VALUE!",
     says: "species: piece {piece} has none, and the tally has {first} and {second}; write its species",
   },
-  "no-board-of-species": { cell: "#N/A", says: "species: no board is {species}; piece {piece} is" },
+  "no-board-of-species": {
+    cell: "#N/A",
+    says: 'species: no board is "{species}", as piece {piece} is; add boards, or write another species',
+  },
   "no-board-of-grade": {
     cell: "#N/A",
-    says: "grade: no board is {grade}; piece {piece} takes {grades}; write another under also from",
+    says: 'grade: no board is "{grade}"; piece {piece} takes {grades}; write another under also from',
   },
   "no-board-without-grade": {
     cell: "#N/A",

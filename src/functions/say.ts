@@ -101,7 +101,7 @@ export const say = {
   malformedLength: (name: string, found: Problem<MalformedLength>): string =>
     `${name}: ${sentence(MALFORMED[found.problem] ?? "", { ...found.details, text: quoted(String(found.details["text"])) }, "in")}`,
   missing: (name: string, what: string): string =>
-    `${name}: is missing; give ${what.charAt(0).toLowerCase()}${plainText(what.slice(1))}`,
+    `${name}: is missing; give ${what.charAt(0).toLowerCase()}${plainText(what.slice(1)).replace(/\.$/, "")}`,
   emptyOrZero: (name: string): string => `${name}: is empty or 0; give a value`,
   mustBe: (name: string, rule: string, got: Given): string => `${name}: must be ${rule}, got ${shown(got)}`,
   oneValue: (name: string, rows: number, columns: number): string => `${name}: takes one value, got a range of ${rows} x ${columns} cells`,

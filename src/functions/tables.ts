@@ -605,7 +605,7 @@ export const moves = table(
       kind: "label",
       says:
         "Where goods go; of transfer, offcut, scrap and return where they come from. Empty or `rack` for the rack, `shop` for supplies " +
-        "and overhead; any other name is a job.",
+        "and overhead; any other name is a job. No name is marks alone, such as - or ?.",
     },
     item: { kind: "label", says: "Name of the goods; of freight, tax and credit the only goods of the invoice it is for." },
     quantity: {

@@ -103,7 +103,7 @@ export const localHost = (book: SheetPage, trial: Trial): LocalHost => {
   };
   const selected = (): Place | undefined => {
     const cell = book.selected();
-    return cell === undefined ? undefined : { sheet: cell.sheet, ...cellPlace(cell.address) };
+    return cell === undefined ? undefined : { sheet: cell.sheet, ...cellPlace(book.heldAt(cell.sheet, cell.address)) };
   };
   const write = (blocks: readonly PutBlock[]): void => {
     for (const { at, cells, widths = [], heights = [] } of blocks) {

@@ -1,6 +1,6 @@
 import type { ICellData, IRange, Nullable, Worksheet } from "@univerjs/core";
 import { FormulaDataModel } from "@univerjs/engine-formula";
-import { type CellPlace, cellPlace } from "../sheets/cell-address";
+import { cellAddress, type CellPlace, cellPlace } from "../sheets/cell-address";
 import { isGeneral } from "../sheets/cell-format";
 import { wholeLook } from "./engine-look";
 import { plainValue } from "./engine-snapshot";
@@ -43,7 +43,13 @@ const blockOf = ({ startRow, startColumn, endRow, endColumn }: IRange): SpilledB
   columns: endColumn - startColumn + 1,
 });
 
-type Reads = Pick<Workbook, "value" | "shown" | "look" | "spill" | "spills" | "format" | "errorMessage" | "formula" | "copied">;
+const heldAt = (sheet: Worksheet, address: string): string => {
+  const { row, column } = cellPlace(address);
+  const block = sheet.getMergedCell(row, column);
+  return block ? cellAddress({ row: block.startRow, column: block.startColumn }) : address;
+};
+
+type Reads = Pick<Workbook, "value" | "shown" | "look" | "spill" | "spills" | "format" | "errorMessage" | "formula" | "heldAt" | "copied">;
 
 /** What the cells of a workbook hold and show, those that spilled among them. */
 export const cellsRead = ({ injector, current, sheetNamed, styleOf }: OpenBook): Reads => {
@@ -96,6 +102,7 @@ export const cellsRead = ({ injector, current, sheetNamed, styleOf }: OpenBook):
       const { row, column } = cellPlace(address);
       return model.getFormulaStringByCell(row, column, sheetNamed(name).getSheetId(), current().getUnitId()) ?? undefined;
     },
+    heldAt: (name, address) => heldAt(sheetNamed(name), address),
     copied: (name, from, to) => {
       const sheet = sheetNamed(name);
       // A plain cell shows of a number what fits; what is copied is the number, as far as a spreadsheet keeps it.

@@ -14,6 +14,7 @@ import {
 } from "@univerjs/sheets-conditional-formatting";
 import { inReadingOrder, isLookRule, type LookRule } from "./engine-rules";
 import { type Rewrite, rewritten } from "./rewritten-formula";
+import { overWhatCame } from "./rules-that-meet";
 
 /** Steps of the engine, and those that take them back. */
 export interface Steps {
@@ -114,18 +115,22 @@ export const moveRules = (injector: Injector, rules: ConditionalFormattingRuleMo
     return steps;
   };
 
-  const afterMove = (unit: string, movedSheet: string, movedName: string, moved: Moved, taken: string): Steps =>
-    each(unit, (rule, sheet) => {
+  const afterMove = (unit: string, movedSheet: string, movedName: string, moved: Moved, command: ICommandInfo): Steps => {
+    const there = (rules.getSubunitRules(unit, movedSheet) ?? []).filter(isLookRule);
+    return each(unit, (rule, sheet) => {
       const isThere = sheet === movedSheet;
-      const ranges = isThere ? rule.ranges.flatMap((range) => moved(range) ?? []) : rule.ranges;
+      const ranges = isThere
+        ? overWhatCame(lexer, command, rule, there, rule.ranges.flatMap((range) => moved(range) ?? []))
+        : rule.ranges;
       const [was, is] = [inReadingOrder(rule.ranges)[0], inReadingOrder(ranges)[0]];
       const step = { down: (is?.startRow ?? 0) - (was?.startRow ?? 0), right: (is?.startColumn ?? 0) - (was?.startColumn ?? 0) };
       const value = rewritten(lexer, rule.rule.value, (range, name) => {
-        const next = (name === "" ? isThere : name === movedName) ? movedReference(range, rule, step, moved, taken) : range;
+        const next = (name === "" ? isThere : name === movedName) ? movedReference(range, rule, step, moved, command.id) : range;
         return typeof next === "string" ? next : written(next, name);
       });
       return [ranges, value];
     });
+  };
 
   const afterRename = (unit: string, sheet: string, to: string): Steps => {
     const from = instances.getUnit<EngineWorkbook>(unit, UniverInstanceType.UNIVER_SHEET)?.getSheetBySheetId(sheet)?.getName();
@@ -142,7 +147,7 @@ export const moveRules = (injector: Injector, rules: ConditionalFormattingRuleMo
         const { fromSubUnitId, toSubUnitId } = (command.params ?? {}) as Readonly<Record<string, unknown>>;
         if (fromSubUnitId !== toSubUnitId) return { redos: [], undos: [] };
         const moved: Moved = (range) => handleDefaultRangeChangeWithEffectRefCommands(range, command);
-        const looks = afterMove(unitId, subUnitId, worksheet.getName(), moved, command.id);
+        const looks = afterMove(unitId, subUnitId, worksheet.getName(), moved, command);
         const lists = command.id === RemoveRowCommand.id ? listsMoved(injector, unitId, subUnitId, moved) : { redos: [], undos: [] };
         return { redos: [...looks.redos, ...lists.redos], undos: [...looks.undos, ...lists.undos] };
       }

@@ -98,6 +98,8 @@ export interface Workbook {
   readonly errorMessage: (sheet: string, address: string) => string | undefined;
   /** The formula as it was typed. */
   readonly formula: (sheet: string, address: string) => string | undefined;
+  /** The cell that is shown there: the first of a merged block, whose others hold nothing. */
+  readonly heldAt: (sheet: string, address: string) => string;
   /** A range as a copy of it goes to the clipboard: the texts shown, by tabs and line ends, spilled cells among them. */
   readonly copied: (sheet: string, from: string, to: string) => string;
   readonly data: () => WorkbookData;

@@ -376,7 +376,7 @@ describe("single arguments", () => {
   });
 
   test("a required one that is missing says what it is", () => {
-    expect(answered("RISERS")).toBe("#VALUE! totalRise: is missing; give finish floor to finish floor, measured plumb.");
+    expect(answered("RISERS")).toBe("#VALUE! totalRise: is missing; give finish floor to finish floor, measured plumb");
   });
 
   test("a default is inches whatever the unit", () => {
@@ -403,7 +403,7 @@ describe("the host's own object comes last and is no cell", () => {
     expect(answered("RISERS", 108.5, null, null, invocation)).toBe(14);
     expect(answered("RISERS", 108.5, null, invocation)).toBe(14);
     expect(answered("RISERS", 108.5, invocation)).toBe(14);
-    expect(answered("RISERS", invocation)).toBe("#VALUE! totalRise: is missing; give finish floor to finish floor, measured plumb.");
+    expect(answered("RISERS", invocation)).toBe("#VALUE! totalRise: is missing; give finish floor to finish floor, measured plumb");
   });
 
   test("an object of a cell in last place is a cell", () => {

@@ -45,10 +45,13 @@ describe("what is wrong with a glue-up, in a sentence", () => {
       PANEL, boards("species", "oak", ""), undefined,
     ],
     [
-      "grade: no board is FAS, Select; panel tread takes no other; write one that will do under also from",
+      'grade: no board is "FAS" or "Select"; panel tread takes no other; write one that will do under also from',
       [[...PANEL[0], "grade", "also from"], [...PANEL[1], "FAS", "Select"]], boards("grade", "1C", "1C"), undefined,
     ],
-    ["species: no board is ash, and panel tread takes no other; add boards", panel("species", "ash"), boards("species", "oak"), undefined],
+    [
+      'species: no board is "ash", and panel tread takes no other; add boards',
+      panel("species", "ash"), boards("species", "oak"), undefined,
+    ],
     [
       'thickness: panel tread is 1 1/4" thick when glued, more than 5/4 dresses to (1 1/16"); add thicker boards',
       panel("thickness", 1.25), BOARDS, undefined,

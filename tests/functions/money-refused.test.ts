@@ -81,6 +81,7 @@ describe("a bill", () => {
     [[2000, 0.5, ""], ["150%"], 'retainage: must be 100 % or less, got "150%"'],
     [[2000, 0.5, ""], [1.1], "retainage: must be 100 % or less, got 1.1"],
     [[2000, 0.5, ""], [10], "retainage: 10 is 1000 %, write 10% or 0.1"],
+    [[2000, 0.5, ""], [1_000_000], "retainage: must be a rate such as 25% or 0.25, got 1000000"],
     [[2000, 0.5, ""], [0, -5], "paid: must be 0 or more, got -5"],
     [
       [2000, 0.5, ""],

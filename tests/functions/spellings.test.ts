@@ -64,6 +64,12 @@ describe("PICK", () => {
 
   test("takes a name as it is written first, and other numbers for another name", () => {
     expect(answered("PICK", goods, "oak 44")).toBe(300);
+    expect(answered("PICK", [["item", "price"], ["oak", ""], ["ash", null]], "ash", "price")).toBe(
+      '#N/A table: the row "ash" has nothing in "price"; fill that cell, or pick another',
+    );
+    expect(answered("PICK", [["ash", null]], "ash")).toBe(
+      '#N/A table: the row "ash" has nothing in its second column; fill that cell, or pick another',
+    );
     expect(answered("PICK", goods, "OAK  4/4")).toBe(5);
     expect(answered("PICK", [["item", "price"], ["oak 4/4", 5]], "oak 44")).toBe('#N/A label: "oak 44" is not known; nearest is "oak 4/4"');
   });

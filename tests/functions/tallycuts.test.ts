@@ -46,11 +46,11 @@ describe("jobs that have no plan, in a sentence", () => {
       pieces(["riser 3", 40, 7, ""]), boards(["4", 60, 8, "4/4", "", "", 30, "38 to 44"], ["5", 96, 6, "4/4", "", "", 20]),
     ],
     [
-      "#N/A grade: no board is FAS; piece nosing takes FAS only; write another under also from",
+      '#N/A grade: no board is "FAS"; piece nosing takes FAS only; write another under also from',
       pieces(["nosing", 40, 3, "FAS"]), boards(["1", 96, 8, "4/4", "1C", "", 30]),
     ],
     [
-      "#N/A grade: no board is FAS; piece nosing takes FAS, Select; write another under also from",
+      '#N/A grade: no board is "FAS"; piece nosing takes FAS, Select; write another under also from',
       pieces(["nosing", 40, 3, "FAS", "Select"]), boards(["1", 96, 8, "4/4", "1C", "", 30]),
     ],
     [
@@ -62,7 +62,7 @@ describe("jobs that have no plan, in a sentence", () => {
       pieces(["tread", 40, 3, "", "", 1.25]), boards(["1", 96, 8, "4/4", "", "", 30], ["2", 96, 8, "5/4", "", "", 30]),
     ],
     [
-      "#N/A species: no board is maple; piece tread is",
+      '#N/A species: no board is "maple", as piece tread is; add boards, or write another species',
       pieces(["tread", 40, 3, "", "", "", "maple"]), boards(["1", 96, 8, "4/4", "", "oak", 30]),
     ],
     [

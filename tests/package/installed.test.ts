@@ -138,8 +138,8 @@ test("a range answers rows however few its cells, and a bad cell stands in its p
 test("what no sheet could pass is thrown as a sentence that names the argument, and so is one too many", () => {
   const takes = "takes text, numbers, true and false, or an array of rows of them, got";
   const wrong: readonly (readonly [string, string])[] = [
-    ["risers()", "totalRise: is missing; give finish floor to finish floor, measured plumb."],
-    ["risers([])", "totalRise: is missing; give finish floor to finish floor, measured plumb."],
+    ["risers()", "totalRise: is missing; give finish floor to finish floor, measured plumb"],
+    ["risers([])", "totalRise: is missing; give finish floor to finish floor, measured plumb"],
     ["risers(108.5, { maxRise: 8 })", `maxRise: ${takes} a value of type object`],
     ["risers(new Date(0))", `totalRise: ${takes} a value of type object`],
     ["risers(NaN)", `totalRise: ${takes} NaN`],

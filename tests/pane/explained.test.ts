@@ -4,7 +4,7 @@ import { cellPlace } from "../../src/sheets/cell-address";
 import { standIn } from "../../src/workbook/stand-in";
 import type { Workbook } from "../../src/workbook/workbook";
 import { associated } from "../host/stand-in";
-import { closeWorkbooks, openedWorkbook } from "../workbook/opened-workbook";
+import { closeWorkbooks, openedData, openedWorkbook } from "../workbook/opened-workbook";
 import { standingHost } from "./standing-host";
 
 afterEach(closeWorkbooks);
@@ -176,6 +176,20 @@ test.each([
 ])("%s says so", async (_, address, says) => {
   const workbook = await openedWorkbook({ Mine: { A1: 108.5, A2: "oak" } });
   expect(await of(workbook, address)).toEqual({ says, lines: [] });
+});
+
+test("of a merged block whichever cell is selected, what the block shows; a link says its text", async () => {
+  const cells = { C4: { formula: '=A1&" FAIL"' }, A1: { value: 1 }, D8: { formula: '=HYPERLINK("#Mine!A1","Survey ›")' } };
+  const workbook = await openedData({ version: 1, sheets: [{ name: "Mine", cells, merged: ["C4:D5"] }] });
+  for (const at of ["C4", "D4", "D5"]) {
+    const host = standingHost(workbook, "Mine", at).cells;
+    const place = await host.selected();
+    expect((await explained(place!, host, solve)).says).toBe('Mine C4 shows "1 FAIL": a formula of the spreadsheet\'s own.');
+  }
+  expect(await of(workbook, "D8")).toEqual({
+    says: 'Mine D8 shows "Survey ›": a formula of the spreadsheet\'s own.',
+    lines: [{ name: "Formula", says: '=HYPERLINK("#Mine!A1","Survey ›")' }],
+  });
 });
 
 test("a formula of the spreadsheet's own: what it reads, and what fills that", async () => {

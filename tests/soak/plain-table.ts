@@ -75,7 +75,10 @@ const filterOver = (filter: RowFilter, from: number, to: number, hides: readonly
   ...filter, cells: `A${from}:D${to}`, hides: [...hides].sort((one, other) => one - other),
 });
 
-/** Empty rows in a table, before one: a list of the row above goes on in them, and a look that is over the rows on both sides. */
+/**
+ * Empty rows in a table, before one: a list of the row above goes on in them, at the top of the sheet that of the first row, and a look
+ * that is over the rows on both sides.
+ */
 export const rowsInserted = (table: PlainTable, before: number, count: number): PlainTable => {
   const to = (row: number): number => (row >= before ? row + count : row);
   const next = rowsMoved(table, to);
@@ -83,7 +86,7 @@ export const rowsInserted = (table: PlainTable, before: number, count: number): 
   const grown = Object.fromEntries(Object.entries(table.over).map(([key, cells]) => {
     const added: string[] = [];
     for (let column = 0; column <= LAST_COLUMN; column += 1)
-      if (isOver(cells, column, before - 1) && (isList(key) || isOver(cells, column, before)))
+      if (isList(key) ? isOver(cells, column, Math.max(before - 1, 1)) : isOver(cells, column, before - 1) && isOver(cells, column, before))
         for (let row = before; row < before + count; row += 1) added.push(cellAddress({ row: row - 1, column }));
     return [key, [...(next.over[key] ?? []), ...added]];
   }));

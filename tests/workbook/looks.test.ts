@@ -150,6 +150,50 @@ test("the first rows under a look by rule are deleted, and it goes on reading it
   expect(book.data()).toEqual(ruled);
 });
 
+test("where two blocks under one rule meet, or two rules that say the same, rows put in have their look", async () => {
+  const look = { fill: "#e4f1e3" };
+  const touching = [
+    { cells: "A5:B7", when: "=A5>5", look }, { cells: "B9", when: "=B9>5", look: { fill: "#eeeeee" } },
+    { cells: "A2:A4", when: "=A2>5", look }, { cells: "C5:C6", when: "=C5>5", look },
+    { cells: "D2:D4", when: "=D2>5", look }, { cells: "D5:D7", when: "=D5>6", look },
+  ];
+  const met: WorkbookData = { version: 1, sheets: [{ name: "Met", cells: { A5: { value: 9 } }, rules: touching }] };
+  const book = await openedData(met);
+  book.insertRows("Met", 5, 2);
+  await book.settled();
+  // A2:A4 ends where A5:B7 begins and says the same of its own cell: the new A5:A6 are under it. D2:D4 and D5:D7 say different things.
+  expect(book.data().sheets[0]?.rules).toEqual([
+    { ...touching[0], cells: "A7:B9", when: "=A7>5" }, { ...touching[1], cells: "B11", when: "=B11>5" }, { ...touching[2], cells: "A2:A6" },
+    { ...touching[3], cells: "C7:C8", when: "=C7>5" }, touching[4], { ...touching[5], cells: "D7:D9", when: "=D7>6" },
+  ]);
+  book.put("Met", { A6: { value: 8 } });
+  await book.settled();
+  expect([book.look("Met", "A5").fill, book.look("Met", "A6").fill]).toEqual([undefined, "#e4f1e3"]);
+  book.undo();
+  book.undo();
+  expect(book.data()).toEqual(met);
+  book.removeRows("Met", 5, 3);
+  book.insertRows("Met", 4, 1);
+  book.undo();
+  book.undo();
+  expect(book.data()).toEqual(met);
+});
+
+test("rows between two blocks of a rule are taken out, and one put in where they then meet has its look", async () => {
+  const rule = { cells: "A2:A9", when: "=A2>5", look: { fill: "#e4f1e3" } };
+  const cells = Object.fromEntries([3, 1, 2, 4, 5, 6, 7, 8].map((value, down) => [`A${down + 2}`, { value }]));
+  const book = await openedData({ version: 1, sheets: [{ name: "Met", cells, rules: [rule] }] });
+  book.insertRows("Met", 2, 1);
+  expect(book.data().sheets[0]?.rules).toEqual([{ ...rule, cells: "A3:A10", when: "=A3>5" }]);
+  const parted = [{ ...rule, cells: "A3:A5", when: "=A3>5" }, { ...rule, cells: "A8:A10", when: "=A8>5" }];
+  book.load({ version: 1, sheets: [{ name: "Met", cells, rules: parted }] });
+  book.removeRows("Met", 6, 2);
+  book.insertRows("Met", 6, 2);
+  expect(book.data().sheets[0]?.rules).toEqual([
+    { ...rule, cells: "A3:A7", when: "=A3>5" }, { ...rule, cells: "A8:A10", when: "=A8>5" },
+  ]);
+});
+
 test("rows that are sorted take their looks by rule and lists along, as one step; what is over all of them stays", async () => {
   const fill = { fill: "#e4f1e3" };
   const rows: WorkbookData = {

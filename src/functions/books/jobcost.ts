@@ -37,7 +37,7 @@ export const JOBCOST = declare({
   problems: {
     ...LEDGER_PROBLEMS,
     "no-such-job": { cell: "#N/A", says: 'job: "{job}" has no goods{by}{near}; write it as in the moves' },
-    "nothing-at-jobs": { cell: "#N/A", says: "job: no goods are at a job or in the shop{by}; enter issues, or a later last day" },
+    "nothing-at-jobs": { cell: "#N/A", says: "job: no goods are {where}{by}; enter issues, or a later last day" },
   },
   examples: [
     {

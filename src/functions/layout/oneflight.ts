@@ -34,7 +34,10 @@ export const ONEFLIGHT = declare({
   },
   problems: {
     ...FLIGHT_PROBLEMS,
-    "no-such-flight": { cell: "#VALUE!", says: "number: {number} is not one of the {flights} flights, counted from the bottom" },
+    "no-such-flight": {
+      cell: "#VALUE!",
+      says: "number: {number} is more than the flights there are, {flights}; count them from the bottom",
+    },
   },
   examples: [
     {
@@ -106,7 +109,7 @@ export const ONEFLIGHT = declare({
         number: 3,
       },
       fails: "#VALUE!",
-      says: "number: 3 is not one of the 2 flights, counted from the bottom",
+      says: "number: 3 is more than the flights there are, 2; count them from the bottom",
       from: "by hand: there are two",
     },
   ],

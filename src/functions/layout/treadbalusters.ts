@@ -68,7 +68,9 @@ export const TREADBALUSTERS = declare({
     "single-rise": { cell: "#VALUE!", says: "risers: {risers} has no rake for balusters; give 2 or more" },
     "no-room-for-balusters": {
       cell: "#VALUE!",
-      says: "width: {count} of {width} leave no gap on a run of {opening}; thinner balusters, fewer, or a wider guard gap",
+      says:
+        "width: {width} leaves no gap on a run of {opening} (balusters wanted: {count}); give thinner balusters, fewer, or a wider " +
+        "guard gap",
     },
     "too-many-balusters": { cell: "#VALUE!", says: "perTread: more than {most} to a tread; read the width and the guard gap again" },
     "rail-too-deep": {
@@ -136,7 +138,7 @@ export const TREADBALUSTERS = declare({
         perTread: 2,
       },
       fails: "#VALUE!",
-      says: 'width: 2 of 4" leave no gap on a run of 8"; thinner balusters, fewer, or a wider guard gap',
+      says: 'width: 4" leaves no gap on a run of 8" (balusters wanted: 2); give thinner balusters, fewer, or a wider guard gap',
       from: "by hand: 2 x 4 = 8",
     },
   ],

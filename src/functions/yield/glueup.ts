@@ -70,7 +70,7 @@ export const GLUEUP = declare({
       cell: "#N/A",
       says: "grade: no board is {grades}; panel {panel} takes no other; write one that will do under also from",
     },
-    "no-board-of-species": { cell: "#N/A", says: "species: no board is {species}, and panel {panel} takes no other; add boards" },
+    "no-board-of-species": { cell: "#N/A", says: 'species: no board is "{species}", and panel {panel} takes no other; add boards' },
     "panel-too-thick": {
       cell: "#N/A",
       says: "thickness: panel {panel} is {thickness} thick when glued, more than {written} dresses to ({dressed}); add thicker boards",

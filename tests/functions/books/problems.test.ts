@@ -26,7 +26,7 @@ const CASES: readonly (readonly [string, readonly TypedMove[], number, string])[
   [
     "more issued than there is",
     [bought, { ...issued, quantity: 12 }], 2,
-    "oak: 12 to issue on 2026-03-03 and 10 on the rack; an invoice is missing or dated late, or a name differs",
+    "quantity: 12 of oak to issue on 2026-03-03 and 10 on the rack; an invoice is missing or dated late, or a name differs",
   ],
   [
     "more transferred, in a unit of its own",
@@ -34,43 +34,63 @@ const CASES: readonly (readonly [string, readonly TypedMove[], number, string])[
       { date, kind: "purchase", item: "cove", quantity: 10, unit: "LF", cost: 12, job: "Elm 12" },
       { date, kind: "transfer", item: "cove", quantity: 144, unit: "in", job: "Elm 12", to: "rack" },
     ], 2,
-    "cove: 12 ft to transfer on 2026-03-05 and 10 ft at Elm 12; an invoice is missing or dated late, or a name differs",
+    "quantity: 12 ft of cove to transfer on 2026-03-05 and 10 ft at Elm 12; an invoice is missing or dated late, or a name differs",
   ],
   [
     "a name of one slip",
     [bought, { ...bought, item: "oka", quantity: 3 }, { ...issued, item: "oka", quantity: 4 }], 3,
-    'oka: 4 to issue on 2026-03-03 and 3 on the rack; an invoice is missing or dated late, or a name differs (like "oak" in row 2)',
+    'quantity: 4 of oka to issue on 2026-03-03 and 3 on the rack; an invoice is missing or dated late, or a name differs ' +
+      '(like "oak" in row 2)',
   ],
   ["scrapped out of nothing", [atElm, { ...oak, date, kind: "scrap", quantity: 1 }], 2,
-    "oak: 1 to scrap on 2026-03-05 and 0 on the rack; an invoice is missing or dated late, or a name differs"],
+    "quantity: 1 of oak to scrap on 2026-03-05 and 0 on the rack; an invoice is missing or dated late, or a name differs"],
   ["no cost", [{ ...bought, cost: 0 }], 1, "cost: is empty or 0 beside oak, kind purchase; give what the paper says"],
   ["a cost where goods go at the average", [bought, { ...issued, cost: 200 }], 2,
     "cost: 200.00 stands beside oak, kind issue, which goes at the average; leave the cost empty"],
   ["no quantity", [{ ...bought, quantity: 0 }], 1,
-    'quantity: is empty or 0 beside oak, kind purchase; give how many, or "none" for a count of nothing'],
+    "quantity: is empty or 0 beside oak, kind purchase; give how many, more than 0"],
   ["none of what must be some", [{ ...bought, quantity: "none" }], 1,
-    'quantity: is empty or 0 beside oak, kind purchase; give how many, or "none" for a count of nothing'],
-  ["less than none", [bought, { ...issued, quantity: -1 }], 2, "quantity: must be more than 0 beside oak, kind issue, got -1"],
+    'quantity: is "none" beside oak, kind purchase; give how many, more than 0'],
+  ["a count left out", [bought, { ...oak, date, kind: "count" }], 2,
+    'quantity: is empty or 0 beside oak, kind count; give how many were counted, or "none"'],
+  ["less than none", [bought, { ...issued, quantity: -1 }], 2, 
+    "quantity: must be more than 0 beside oak, kind issue, got -1; what a job brings back is a transfer, what a supplier takes back a " +
+      "return"],
   ["less than none for money", [{ ...bought, quantity: -1 }], 1,
     "cost: a quantity of -1 of oak costs 500.00; for a return write both negative, or kind return and both positive"],
   ["a quantity of money", [bought, { date, kind: "freight", quantity: 1, cost: 20, invoice: "A-1" }], 2,
     "quantity: 1 stands beside kind freight, which is money and no goods; leave the quantity empty"],
   ["no name", [{ date, kind: "purchase", quantity: 1, unit: "each", cost: 5 }], 1, "item: is empty; name the goods beside kind purchase"],
-  ["a unit left out", [bought, { ...issued, unit: "" }], 2, 'unit: unit is empty; other rows of "oak" are in each; give the unit'],
+  ["a unit left out", [bought, { ...issued, unit: "" }], 2, 'unit: is empty beside oak, other rows are in "each"; give the unit'],
   ["a unit that does not convert", [{ ...bought, unit: "bf" }, issued], 2,
     'unit: oak is in "each", other rows are in "bf", which does not convert; give one unit'],
   ["a transfer to nowhere", [atElm, { ...oak, date, kind: "transfer", quantity: 1, job: "Elm 12" }], 2,
-    "to: is empty beside oak, kind transfer; write the job it goes to, or rack"],
+    "to: is empty beside oak, kind transfer; write the job it goes to, shop or rack"],
   ["a transfer to where it is", [atElm, { ...oak, date, kind: "transfer", quantity: 1, job: "Elm 12", to: "elm 12" }], 2,
     'to: "elm 12" is where oak comes from; write where it goes'],
   ["an issue to two places", [bought, { ...issued, to: "Ash 9" }], 2,
-    'to: "Ash 9" stands beside kind issue, which goes by its job; leave to empty, or write transfer'],
+    'to: "Ash 9" stands beside kind issue, which goes by its job; leave to empty, or write kind transfer'],
   ["an issue to nobody", [bought, { ...oak, date, kind: "issue", quantity: 1 }], 2,
     "job: is empty or rack beside oak, kind issue; an issue goes from the rack to a job or shop, a transfer comes from one; write which"],
   ["a count at a job", [atElm, { ...oak, date, kind: "count", quantity: 9, job: "Elm 12" }], 2,
     "job: a count of oak at Elm 12; only the rack is counted; leave the job empty"],
   ["a job called like a row of the books", [{ ...bought, job: "Total" }], 1,
     'job: "Total" is a name of the books themselves; give the job another'],
+  ["goods at a dash", [{ ...bought, job: "-" }], 1,
+    'job: "-" has no letter or figure; write the job or shop, or leave it empty for the rack'],
+  ["an issue to a question mark", [bought, { ...issued, job: "?" }], 2,
+    'job: "?" has no letter or figure; write the job or shop, or leave it empty for the rack'],
+  ["a transfer to a dash", [atElm, { ...oak, date, kind: "transfer", quantity: 1, job: "Elm 12", to: "—" }], 2,
+    'to: "—" has no letter or figure; write the job it goes to, shop or rack'],
+  ["a dash where nothing is read", [{ ...bought, to: "--" }], 1, 'to: "--" has no letter or figure; leave it empty'],
+  // Freight would be shared over all the goods of a year whose paper has a dash, too.
+  ["papers with a dash", [{ ...bought, invoice: "-" }], 1,
+    'invoice: "-" has no letter or figure; write the number of the paper, or leave it empty'],
+  ["goods called by a mark", [{ ...bought, item: "???" }], 1, 'item: "???" has no letter or figure; name the goods'],
+  ["freight on goods called by a mark", [bought, { date, kind: "freight", cost: 20, invoice: "A-1", item: "…" }], 2,
+    'item: "…" has no letter or figure; name the goods, or leave it empty'],
+  ["an offcut of a mark", [atElm, { ...end, of: "*", share: 0.5 }], 2,
+    'of: "*" has no letter or figure; name what the offcut was cut from'],
   ["an offcut of what", [atElm, { ...end, share: 0.5 }], 2,
     "of: is empty beside end; name what the offcut was cut from"],
   ["an offcut of itself", [atElm, { ...oak, date, kind: "offcut", quantity: 1, job: "Elm 12", to: "rack", of: "oak", share: 0.5 }], 2,
@@ -85,9 +105,9 @@ const CASES: readonly (readonly [string, readonly TypedMove[], number, string])[
     "cost: 30.00 is more than the share of oak, 25.00; leave the cost empty, or write what it would sell for where that is less"],
   ["an offcut of what was never there",
     [atElm, { ...end, of: "ash", share: 0.5 }], 2,
-    "ash: some to cut offcuts from on 2026-03-05 and none at Elm 12; an invoice is missing or dated late, or a name differs"],
+    "of: some of ash to cut offcuts from on 2026-03-05 and none at Elm 12; an invoice is missing or dated late, or a name differs"],
   ["an opening after a move", [bought, { ...oak, date, kind: "opening", quantity: 1, cost: 50 }], 2,
-    "oak: an opening on 2026-03-05 on the rack, after row 2 moved it there; date the opening before every move of it there"],
+    "date: an opening of oak on 2026-03-05 on the rack, after row 2 moved it there; date the opening before every move of it there"],
   ["a total of no paper", [bought, { date, kind: "invoice total", cost: 500 }], 2,
     "invoice: is empty; write the number of the paper whose total this is"],
   ["a charge on a paper that is not there", [bought, { date, kind: "freight", cost: 20, invoice: "A-2" }], 2,
@@ -108,13 +128,20 @@ const CASES: readonly (readonly [string, readonly TypedMove[], number, string])[
   ["more for scrap than the goods stand at", [atElm, { date, kind: "credit", cost: 501, job: "Elm 12", item: "oak" }], 2,
     "cost: 501.00 is credited on oak, which stands at 500.00; correct the credit, or the purchase"],
   ["a return of what a place never had", [bought, { ...oak, date, kind: "return", quantity: 1, cost: 50, job: "Elm 12" }], 2,
-    "oak: 1 to take back at Elm 12, where there was never any; correct the name or the job"],
+    "job: 1 of oak to take back at Elm 12, where there was never any; correct the name or the job"],
+  ["scrap sold of what is gone",
+    [
+      bought, { ...atElm, quantity: 1, cost: 50, invoice: "A-3" },
+      { ...oak, date, kind: "transfer", quantity: 1, job: "Elm 12", to: "rack" },
+      { date, kind: "credit", cost: 5, job: "Elm 12", item: "oak" },
+    ], 4,
+    "job: 5.00 credited on oak at Elm 12, where there is none; correct the name or the job"],
   ["a count of what was never bought", [atElm, { ...oak, date, kind: "count", quantity: 2 }], 2,
-    "oak: is counted and was never bought; give an opening with a cost"],
+    "item: oak is counted and was never bought; correct the name, or give an opening with a cost"],
   ["a paper that does not agree",
     [bought, { date, kind: "freight", cost: 20, invoice: "A-1" }, { date, kind: "invoice total", cost: 530, invoice: "a-1" }], 3,
-    "a-1: the paper says 530.00, its rows of 2026-03 come to 520.00: purchases 500.00, freight 20.00, tax 0.00; correct the row that is " +
-      "wrong or missing"],
+    "cost: the paper a-1 says 530.00, its rows of 2026-03 come to 520.00: purchases 500.00, freight 20.00, tax 0.00; correct the row " +
+      "that is wrong or missing"],
 ];
 
 describe("what is wrong with a row", () => {
@@ -175,11 +202,17 @@ describe("what follows from a wrong row", () => {
     ];
     const notes = ledgerOf(moveCells(moves)).map(({ row, note }) => [row, note]);
     const follows = "oak: row 4 is wrong, and this follows from it; put that row right first";
-    expect(notes).toEqual([[2, ""], [3, ""], [4, expect.stringContaining("12 to issue")], [5, follows], [6, follows], [7, ""]]);
+    expect(notes).toEqual([[2, ""], [3, ""], [4, expect.stringContaining("12 of oak to issue")], [5, follows], [6, follows], [7, ""]]);
     expect(answered("MONTHCLOSE", moveCells(moves))).toBe(
-      "#VALUE! moves, row 4: oak: 12 to issue on 2026-03-03 and 10 on the rack; an invoice is missing or dated late, or a name " +
-        "differs; 2 more: see STOCKLEDGER",
+      "#VALUE! moves, row 4: quantity: 12 of oak to issue on 2026-03-03 and 10 on the rack; an invoice is missing or dated late, or a " +
+        "name differs; 2 more: see STOCKLEDGER",
     );
+  });
+
+  test("goods that lie nobody knows where are uncertain everywhere", () => {
+    const moves: readonly TypedMove[] = [{ ...bought, job: "?" }, issued, { ...issued, date, item: "ash" }];
+    const follows = "oak: row 2 is wrong, and this follows from it; put that row right first";
+    expect(ledgerOf(moveCells(moves)).map(({ note }) => note).slice(0, 2)).toEqual([expect.stringContaining('job: "?"'), follows]);
   });
 
   test("a wrong line of an invoice: its charges, and the lines they are shared over", () => {
@@ -235,6 +268,13 @@ describe("more than a cell has time for", () => {
       "invoice: charges and lines of all invoices make more than 200000 shares; add up charges of one invoice",
     );
   });
+});
+
+test("JOBCOST of a job whose goods all came back says that none are left there", () => {
+  const back: TypedMove = { ...oak, date, kind: "transfer", quantity: 4, job: "Elm 12", to: "rack" };
+  expect(answered("JOBCOST", moveCells([bought, issued, back]), "elm 12")).toBe(
+    '#N/A job: no goods are left at "elm 12"; enter issues, or a later last day',
+  );
 });
 
 test("JOBCOST goes into RECONCILE as what was bought: its headings are known there", () => {

@@ -275,7 +275,7 @@ describe("in a sheet", () => {
     ],
     [[WOOD, [["label", "rate"], ["", 0.1]]], "label in row 2: is empty or 0; give a value"],
     [[WOOD, [["label"], ["burden"]]], 'terms: heading "rate" is missing; found label'],
-    [[WOOD], "terms: is missing; give the terms; each label says what its rate is of."],
+    [[WOOD], "terms: is missing; give the terms; each label says what its rate is of"],
     [[WOOD, [["burden", 0.1], ["BURDEN", 0.2]]], 'terms: "burden" has two rates; keep one'],
     [
       [WOOD, [["overhead on cost", 0.1], ["overhead of price", 0.2]]],

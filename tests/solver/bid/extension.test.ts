@@ -358,7 +358,7 @@ describe("rows that cannot be read", () => {
     [
       [[["cove", 6]]],
       'prices: is missing; give what one unit of an item costs; a row "labour" with unit "hour" prices every hour that has no ' +
-        "price of its own.",
+        "price of its own",
     ],
   ])("%j is refused in words", (cells, says) => {
     expect(call(EXTEND, cells)).toEqual({ failed: "#VALUE!", says });

@@ -102,10 +102,14 @@ describe("in a sheet", () => {
 
   test.each([
     [[15, 25], "rate: 25 is 2500 %, write 25% or 0.25"],
+    // A hundredth of each is no rate there: what it would advise is refused, too.
+    [[15, 1_000_000], "rate: must be a rate such as 25% or 0.25, got 1000000"],
+    [[15, 501], "rate: must be a rate such as 25% or 0.25, got 501"],
+    [[15, 500], "rate: 500 is 50000 %, write 500% or 5"],
     [[15, 1, "margin"], "rate: a margin of 100 % leaves no cost; write less than 100 %"],
     [[15, -0.1], "rate: must be 0 or more, got -0.1"],
     [[15, 0.1, "margins"], 'basis: "margins" is not known; nearest is "margin"; write markup or margin'],
-    [[15], "rate: is missing; give markup or margin as a share: 25% or 0.25; a markup of 250 % is 250% or 2.5."],
+    [[15], "rate: is missing; give markup or margin as a share: 25% or 0.25; a markup of 250 % is 250% or 2.5"],
   ])("%j is refused in words", (cells, says) => {
     expect(call(SELLINGPRICE, cells)).toEqual({ failed: "#VALUE!", says });
   });

@@ -67,6 +67,9 @@ const charged = <Bad>({ lines }: Ledger<Bad>, to: number): ReadonlyMap<string, R
 
 const byText = (to: number): string => (to === Infinity ? "" : ` by ${dayText(to)}`);
 
+const nothingThere = (job: string, to: number): Problem<JobCostProblem> =>
+  problem("nothing-at-jobs", { where: job === "" ? "at a job or in the shop" : `left at "${job}"`, by: byText(to) });
+
 const noSuchJob = (job: string, to: number, jobs: readonly Place[]): Problem<JobCostProblem> => {
   const near = nearNames(jobs.map(({ name }, row) => ({ item: name, row })))(job);
   return problem("no-such-job", { job, by: byText(to), near: near === undefined ? "" : `; like "${near.item}": same job?` });
@@ -80,7 +83,7 @@ export const jobCost = <Bad>(books: Ledger<Bad>, job: string, to = Infinity): re
   const ordered = [...all.filter((items) => placeOf(items).kind === "job"), ...all.filter((items) => placeOf(items).kind === "shop")];
   const isMeant = (items: readonly Charged[]): boolean => plainMarks(String(placeOf(items).name)) === plainMarks(job);
   const wanted = job === "" ? ordered : ordered.filter(isMeant);
-  if (wanted.length === 0) return job === "" ? problem("nothing-at-jobs", { by: byText(to) }) : noSuchJob(job, to, ordered.map(placeOf));
+  if (wanted.length === 0) return job === "" ? nothingThere(job, to) : noSuchJob(job, to, ordered.map(placeOf));
   const rows = wanted.flat().filter(isThere).map((item): JobCostRow => {
     const { place, article, quantity, cost, charges, waste, wasteCost } = item;
     const count = counted(article, quantity);
@@ -97,5 +100,5 @@ export const jobCost = <Bad>(books: Ledger<Bad>, job: string, to = Infinity): re
       note: joinedNotes(suspectNote(nearGoods(article.name)), jobSuspect(place, nearJob)),
     };
   });
-  return rows.length === 0 ? problem("nothing-at-jobs", { by: byText(to) }) : rows;
+  return rows.length === 0 ? nothingThere(job, to) : rows;
 };

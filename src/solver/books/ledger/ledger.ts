@@ -77,7 +77,7 @@ const countsOfDays = (rows: readonly Read<unknown>[]): ReadonlyMap<string, Count
 
 /** Which goods a wrong row makes uncertain, and which are: nothing after it is right there. */
 interface Doubts {
-  readonly spread: (row: Row, badRow: number, charge: Charge | undefined) => void;
+  readonly spread: (row: Read<unknown>, badRow: number, charge: Charge | undefined) => void;
   readonly find: (row: Row, charge: Charge | undefined) => number | undefined;
 }
 
@@ -98,8 +98,9 @@ const doubts = (stocks: Stocks): Doubts => {
   return {
     spread: (row, badRow, charge) => {
       isAnyWrong = true;
-      const { move: { kind }, article: unplaced } = row;
-      if (kind === undefined && unplaced !== undefined && !everywhere.has(unplaced.key)) everywhere.set(unplaced.key, badRow);
+      const { move: { kind }, article: unplaced, fault } = row;
+      const isAnywhere = kind === undefined || fault?.problem === "marks-alone";
+      if (isAnywhere && unplaced !== undefined && !everywhere.has(unplaced.key)) everywhere.set(unplaced.key, badRow);
       for (const [place, article] of [...touched(row), ...latelyTouched(charge)]) {
         const stock = openedStock(stocks, place, article);
         stock.badRow ??= badRow;

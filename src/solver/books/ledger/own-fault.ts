@@ -6,6 +6,7 @@ import { type Place, type PlaceOf, RACK } from "./place";
 import { ZERO } from "./stock";
 
 export type LedgerProblem =
+  | "marks-alone"
   | "no-item"
   | "no-cost"
   | "cost-at-average"
@@ -74,11 +75,18 @@ const costFault = ({ kind, cost }: MaybeMove<unknown>, facts: Facts): Fault | un
 
 type Facts = Readonly<Record<string, string | number>>;
 
+const noQuantity = (quantity: number | undefined, facts: Facts): Fault =>
+  problem("no-quantity", {
+    ...facts,
+    read: quantity === undefined ? "empty or 0" : '"none"',
+    wanted: facts["kind"] === "count" ? 'how many were counted, or "none"' : "how many, more than 0",
+  });
+
 const quantityFault = (move: MaybeMove<unknown>, facts: Facts): Fault | undefined => {
   const { kind, quantity, cost } = move;
   if (!isOfGoods(kind)) return quantity === undefined || quantity === 0 ? undefined : problem("quantity-of-money", { ...facts, quantity });
   if (move.item === undefined) return problem("no-item", facts);
-  if (quantity === undefined || (quantity === 0 && kind !== "count")) return problem("no-quantity", facts);
+  if (quantity === undefined || (quantity === 0 && kind !== "count")) return noQuantity(quantity, facts);
   const isNegative = cost?.isNegative() === true;
   const isOpposed = kind === "purchase" ? cost !== undefined && quantity < 0 !== isNegative : isNegative && quantity > 0;
   if (isOpposed) return problem("signs-differ", { ...facts, quantity, cost: moneyText(cost ?? ZERO) });
@@ -92,6 +100,25 @@ const unitFault = ({ item, unit, kind }: MaybeMove<unknown>, articles: Articles,
   const facts = { item: nameText(article.name), unit, other: unitName(article) };
   if (unit === "") return problem("unit-is-empty", facts);
   return isConvertible ? undefined : problem("units-differ", facts);
+};
+
+const NAMED = /[\p{L}\p{N}]/u;
+
+/** What to write in the place of a name in marks alone: a dash may mean nothing, and a question mark that nobody knows. */
+const instead = (column: "job" | "item" | "to" | "invoice" | "of", kind: MoveKind | undefined): string => {
+  if (column === "item") return isOfGoods(kind) ? "name the goods" : "name the goods, or leave it empty";
+  if (column === "of") return kind === "offcut" ? "name what the offcut was cut from" : "leave it empty";
+  if (column === "invoice") return "write the number of the paper, or leave it empty";
+  if (column === "to") return READS_TO.includes(kind) ? "write the job it goes to, shop or rack" : "leave it empty";
+  return "write the job or shop, or leave it empty for the rack";
+};
+
+/** A name in marks alone, such as `-` or `?`, is nobody's: money would gather under it unseen. */
+const nameFault = ({ kind, job, item, to, invoice, of }: MaybeMove<unknown>): Fault | undefined => {
+  for (const [column, name] of [["job", job], ["item", item], ["to", to], ["invoice", invoice], ["of", of]] as const)
+    if (name !== undefined && !NAMED.test(String(name)))
+      return problem("marks-alone", { column, name: nameText(name), instead: instead(column, kind) });
+  return undefined;
 };
 
 const placeFault = (move: MaybeMove<unknown>, { from, to }: Ends, placeOf: PlaceOf, facts: Facts): Fault | undefined => {
@@ -127,6 +154,7 @@ export const ownFault = (
   const facts = { kind: kind ?? "", item: nameText(known ?? item) || (kind ?? "") };
   const isFreeTotal = kind === "invoice total" && invoice === undefined;
   return (
+    nameFault(move) ??
     placeFault(move, ends, placeOf, facts) ??
     quantityFault(move, facts) ??
     costFault(move, facts) ??

@@ -69,6 +69,7 @@ const moved = (stock: Stock, { row }: MaybeMove<unknown>, { firstMoved }: Books)
 
 const notOnHand = (stock: Part | undefined, place: Place, article: Article, wanted: Exact, act: string, row: Row, books: Books): Fault =>
   problem("not-on-hand", {
+    column: "quantity",
     item: String(article.name),
     wanted: quantityText(article, wanted),
     act,
@@ -120,8 +121,11 @@ const returned = (row: Row, books: Books): Reckoned | Fault => {
   const { move, ends: { from = RACK }, quantity } = row;
   const article = goodsOf(row);
   const there = stockAt(books.stocks, from, article);
-  const facts = { item: String(article.name), place: whereText(from), wanted: quantityText(article, quantity) };
-  if (there === undefined) return problem("never-there", { ...facts, near: books.hint(article) });
+  const facts = { item: String(article.name), place: whereText(from) };
+  if (there === undefined) {
+    const what = `${quantityText(article, quantity)} of ${facts.item} to take back`;
+    return problem("never-there", { ...facts, what, was: "was never any", near: books.hint(article) });
+  }
   const stock = taken(from, article, quantity, "return", row, books);
   if (isProblem(stock)) return stock;
   const value = (move.cost ?? ZERO).abs();
@@ -188,7 +192,8 @@ const offcut = (row: Row, books: Books): Reckoned | Fault => {
   const article = goodsOf(row);
   if (of === undefined) {
     return problem("not-on-hand", {
-      item: String(move.of), wanted: "some", act: "cut offcuts from", date: dayText(move.day), there: "none", place: whereText(from),
+      column: "of", item: String(move.of),
+      wanted: "some", act: "cut offcuts from", date: dayText(move.day), there: "none", place: whereText(from),
       near: "",
     });
   }
@@ -262,7 +267,8 @@ const scrapSold = (row: Row, books: Books): Reckoned | Fault => {
   const value = move.cost ?? ZERO;
   const stock = article === undefined ? undefined : stockAt(books.stocks, from, article);
   const facts = { item: String(article?.name ?? move.item), place: whereText(from), near: "" };
-  if (stock === undefined || stock.quantity.isZero()) return problem("never-there", { ...facts, wanted: moneyText(value) });
+  if (stock === undefined || stock.quantity.isZero())
+    return problem("never-there", { ...facts, what: `${moneyText(value)} credited on ${facts.item}`, was: "is none" });
   if (value.gt(stock.value)) return problem("credited-too-much", { ...facts, cost: moneyText(value), value: moneyText(stock.value) });
   return { postings: [posted(moved(stock, move, books), "credited", { quantity: ZERO, value, charges: value }, true)], value };
 };

@@ -49,7 +49,7 @@ export const suitableBoards = (
   if (ofSpecies.length === 0) return problem("no-board-of-species", { panel: name, species: panel.species });
   const grades = gradesFor(panel);
   const ofGrade = ofSpecies.filter((place) => grades?.has(goodsKey(boards[place]!.grade)) ?? true);
-  const wanted = [panel.grade, panel.alsoFrom].filter((one) => one !== "").join(", ");
+  const wanted = [panel.grade, panel.alsoFrom].filter((one) => one !== "").map((one) => `"${one}"`).join(" or ");
   if (ofGrade.length === 0) return problem("no-board-of-grade", { panel: name, grades: wanted });
   if (panel.thickness === undefined) return new Set(ofGrade);
   const rough = panel.thickness.plus(plane);
