@@ -17,6 +17,7 @@ import { FEW_KINDS, planOfMerged } from "./merged-kinds";
 import { inCuttingOrder, isPreferred, lengthPrices } from "./merit";
 import { weighedBy } from "./near-patterns";
 import { cutsOf } from "./pattern";
+import { repaired } from "./repaired";
 import { searchedAtRoot } from "./root-search";
 import { type ShelfPlan } from "./planned-shelf";
 import { type Cut, outlay, piecesWanted, type Shelf } from "./shelf";
@@ -31,6 +32,9 @@ const MOST_BRANCHED = 400;
 /** Steps that full sticks are made anew for, and as a share of the effort at most; they are not taken off it. */
 const FULL_EFFORT = 200_000_000;
 const FULL_SHARE = 0.6;
+/** Steps of repairing a plan, or that share of what is left where it is more. */
+const REPAIR_EFFORT = 400_000_000;
+const REPAIR_SHARE = 0.25;
 /** Kinds of stick up to which, for so many pieces, their numbers are gone through, and the share of the effort for it. */
 const MOST_COUNTED = 10;
 const COUNTED_SHARE = 0.6;
@@ -115,9 +119,22 @@ const better = (one: Branched, other: Branched): Branched => {
   return { ...bound, best, certified: Math.min(bound.certified, most), proven: Math.min(bound.proven, most) };
 };
 
+/** A plan of many pieces from several kinds of stick, repaired. */
+const repairedFrom = (shelf: Shelf, knapsack: Knapsack, root: Generated, found: Branched, effort: Effort): Branched => {
+  const { best, proven } = found;
+  if (best === undefined || shelf.sticks.length === 1) return found;
+  const limits = wholeShelf(shelf);
+  const fillings = knapsack.fill(root.worth, shelf.kinds.map((kind) => kind.wanted), effort);
+  const weighed = weighedBy(shelf, limits, worthSteps(shelf), root.worth, fillings);
+  const plan = withShare(effort, Math.max(REPAIR_EFFORT, effort.left * REPAIR_SHARE), (share) =>
+    repaired(shelf, limits, weighed, proven, best, share),
+  );
+  return atRoot(shelf, root, plan);
+};
+
 /**
- * The search of a shelf: small ones by numbers of sticks at once, large ones by full sticks, then by dives, numbers of sticks, branches or
- * a search of the whole.
+ * The search of a shelf: small ones by numbers of sticks at once, large ones by full sticks, then by dives, numbers of sticks, repairs,
+ * branches or a search of the whole.
  */
 const searchedFrom = (
   shelf: Shelf, knapsack: Knapsack, engine: Engine, effort: Effort, first: Rooted, ground: CountGround | undefined,
@@ -140,6 +157,8 @@ const searchedFrom = (
   if (isClosed(found)) return found;
   found = better(found, atRoot(shelf, root, divedFrom(shelf, knapsack, engine, effort, first, found.best)));
   count(COUNTED_SHARE);
+  if (isClosed(found)) return found;
+  if (piecesWanted(shelf) > MOST_BRANCHED) found = better(found, repairedFrom(shelf, knapsack, root, found, effort));
   if (isClosed(found)) return found;
   found = better(
     found,
