@@ -8,6 +8,7 @@ import { counted, type CountGround, countGround } from "./counted";
 import { type Candidate, candidateOf, cheaper, DIVE_RULES, dived, fullestPlans } from "./dive";
 import { type Effort, withShare } from "./effort";
 import { type Engine } from "./engine";
+import { fullSticksPlan } from "./full-sticks";
 import { downsized, handPlan, quickHandPlan } from "./hand-plan";
 import { type Knapsack, knapsackOf } from "./knapsack";
 import { MOST_STICKS, planOfMany } from "./many-sticks";
@@ -16,6 +17,7 @@ import { FEW_KINDS, planOfMerged } from "./merged-kinds";
 import { inCuttingOrder, isPreferred, lengthPrices } from "./merit";
 import { weighedBy } from "./near-patterns";
 import { cutsOf } from "./pattern";
+import { repaired } from "./repaired";
 import { searchedAtRoot } from "./root-search";
 import { type ShelfPlan } from "./planned-shelf";
 import { type Cut, outlay, piecesWanted, type Shelf } from "./shelf";
@@ -27,10 +29,16 @@ const ROOT_SHARE = 0.7;
 const DIVE_SHARE = 0.35;
 /** Pieces up to which a stock of several kinds is branched on. */
 const MOST_BRANCHED = 400;
+/** Steps that full sticks are made anew for, and as a share of the effort at most; they are not taken off it. */
+const FULL_EFFORT = 200_000_000;
+const FULL_SHARE = 0.6;
+/** Steps of repairing a plan, or that share of what is left where it is more. */
+const REPAIR_EFFORT = 400_000_000;
+const REPAIR_SHARE = 0.25;
 /** Kinds of stick up to which, for so many pieces, their numbers are gone through, and the share of the effort for it. */
 const MOST_COUNTED = 10;
 const COUNTED_SHARE = 0.6;
-/** Pieces up to which that comes before dives. */
+/** Pieces up to which that comes before dives, and full sticks after all else. */
 const MOST_AT_ONCE = 60;
 /** Pieces up to which plans of equal cost are compared, the steps for it, and the effort a part of a job must have for it. */
 const MOST_COMPARED = 60;
@@ -111,10 +119,26 @@ const better = (one: Branched, other: Branched): Branched => {
   return { ...bound, best, certified: Math.min(bound.certified, most), proven: Math.min(bound.proven, most) };
 };
 
-/** The search of a shelf: small ones by numbers of sticks at once, then by dives, numbers of sticks, branches or a search of the whole. */
+/** A plan of many pieces from several kinds of stick, repaired. */
+const repairedFrom = (shelf: Shelf, knapsack: Knapsack, root: Generated, found: Branched, effort: Effort): Branched => {
+  const { best, proven } = found;
+  if (best === undefined || shelf.sticks.length === 1) return found;
+  const limits = wholeShelf(shelf);
+  const fillings = knapsack.fill(root.worth, shelf.kinds.map((kind) => kind.wanted), effort);
+  const weighed = weighedBy(shelf, limits, worthSteps(shelf), root.worth, fillings);
+  const plan = withShare(effort, Math.max(REPAIR_EFFORT, effort.left * REPAIR_SHARE), (share) =>
+    repaired(shelf, limits, weighed, proven, best, share),
+  );
+  return atRoot(shelf, root, plan);
+};
+
+/**
+ * The search of a shelf: small ones by numbers of sticks at once, large ones by full sticks, then by dives, numbers of sticks, repairs,
+ * branches or a search of the whole.
+ */
 const searchedFrom = (
   shelf: Shelf, knapsack: Knapsack, engine: Engine, effort: Effort, first: Rooted, ground: CountGround | undefined,
-  byHand: Candidate | undefined,
+  byHand: Candidate | undefined, fullEffort: Effort,
 ): Branched => {
   const { root } = first;
   let found = atRoot(shelf, root, byHand);
@@ -124,24 +148,36 @@ const searchedFrom = (
   };
   if (piecesWanted(shelf) <= MOST_AT_ONCE) count(COUNTED_SHARE);
   if (isClosed(found)) return found;
+  const fill = (): void => {
+    if (found.best === undefined || isClosed(found)) return;
+    found = better(found, atRoot(shelf, root, fullSticksPlan(shelf, found.best, fullEffort)));
+  };
+  const isMany = piecesWanted(shelf) > MOST_AT_ONCE;
+  if (isMany) fill();
+  if (isClosed(found)) return found;
   found = better(found, atRoot(shelf, root, divedFrom(shelf, knapsack, engine, effort, first, found.best)));
   count(COUNTED_SHARE);
   if (isClosed(found)) return found;
-  return better(
+  if (piecesWanted(shelf) > MOST_BRANCHED) found = better(found, repairedFrom(shelf, knapsack, root, found, effort));
+  if (isClosed(found)) return found;
+  found = better(
     found,
     piecesWanted(shelf) > MOST_BRANCHED
       ? searchedAtRoot(shelf, knapsack, engine, effort, root, atRoot(shelf, root, found.best))
       : branched(shelf, root, knapsack, engine.masterOf, engine.searchWhole, found.best, effort),
   );
+  if (!isMany) fill();
+  return found;
 };
 
 /** The plan of a shelf that is not too large for a linear program. */
 const linearly = (shelf: Shelf, knapsack: Knapsack, engine: Engine, effort: Effort, byHand: Candidate | undefined): ShelfPlan => {
   const isCompared = effort.left >= COMPARED_FROM && piecesWanted(shelf) <= MOST_COMPARED;
+  const fullEffort = { left: Math.min(FULL_EFFORT, effort.left * FULL_SHARE) };
   const first = rooted(shelf, knapsack, engine, effort, byHand);
   const { root } = first;
   const ground = isCountable(shelf) ? countGround(shelf, root, knapsack, engine, byHand, effort) : undefined;
-  const found = searchedFrom(shelf, knapsack, engine, effort, first, ground, byHand);
+  const found = searchedFrom(shelf, knapsack, engine, effort, first, ground, byHand, fullEffort);
   const cuts = finished(shelf, found.best);
   if (cuts === undefined || !isCompared) return { ...found, cuts };
   const byCounts = ground === undefined ? cuts : preferredByCounts(ground, cuts, { left: COUNT_TIES_EFFORT });
