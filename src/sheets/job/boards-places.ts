@@ -43,3 +43,8 @@ export const RIPPED_PLAN = "BR8";
 export const PAINTED = "BU8";
 export const SHEET_CUTS = "CA8";
 export const SHEET_PLAN = "CM8";
+/** For the list at the saw, in cells of their own, as a spreadsheet without LET writes each name out: strips, as they lie, as listed; pieces. */
+export const STRIPS = "CP8";
+export const STRIPS_IN_ORDER = "DE8";
+export const STRIPS_LISTED = "DT8";
+export const PIECES_LISTED = "EC8";

@@ -6,7 +6,8 @@ import { TALLYCUTS } from "../../functions/yield/tallycuts";
 import { placesOf } from "../result-looks";
 import { ASKS, lacks, passing } from "../sheet-builder";
 import {
-  GLUE, GLUED, GRADES, OTHER_BOARDS, PAINTED, PANELS, RIPPED, RIPPED_CUTS, SHEET_CUTS, SHEET_GOODS, SHEET_TRIM, TREAD_BOARDS, TRIM,
+  GLUE, GLUED, GRADES, OTHER_BOARDS, PAINTED, PANELS, PIECES_LISTED, RIPPED, RIPPED_CUTS, SHEET_CUTS, SHEET_GOODS, SHEET_TRIM, STRIPS, STRIPS_IN_ORDER,
+  STRIPS_LISTED, TREAD_BOARDS, TRIM,
 } from "./boards-places";
 import { call } from "./call";
 import { CUT } from "./cut-plan";
@@ -78,36 +79,41 @@ const firstCut = (first: string, number: string): string => `IF(${first}="rip","
 const columnsIn = (table: string, declaration: typeof GLUEUP | typeof SHEETCUTS | typeof TALLYCUTS, ...keys: readonly string[]): readonly string[] =>
   placesOf(declaration, ...keys).map((place) => `CHOOSECOLS(${table},${place})`);
 
-/** Strips of the panels in the order in which they lie on the boards. */
-const strips = (): string => {
+/** Rows of panels that are strips, as they are glued. */
+export const stripsGlued = (): string => {
+  const [number = ""] = columnsIn(`${GLUED}#`, GLUEUP, "strip");
+  return passing(GLUED, `FILTER(DROP(${GLUED}#,1),ISNUMBER(DROP(${number},1)))`);
+};
+
+/** The same as they lie on the boards. */
+export const stripsInOrder = (): string => {
+  const [board = "", along = "", across = ""] = columnsIn(`${STRIPS}#`, GLUEUP, "board", "along", "across");
+  return passing(STRIPS, `SORTBY(${STRIPS}#,IFERROR(XMATCH(${board},${TREAD_BOARDS.labels}),0),1,${along},1,${across},1)`);
+};
+
+export const stripsListed = (): string => {
   const keys = ["board", "section", "along", "across", "panel", "strip", "length", "roughWidth"] as const;
-  const [, , , , , numbered = ""] = columnsIn("t", GLUEUP, ...keys);
-  const [onBoard = "", , from = "", over = ""] = columnsIn("f", GLUEUP, ...keys);
-  const [board = "", section = "", along = "", across = "", panel = "", strip = "", length = "", width = ""] = columnsIn("g", GLUEUP, ...keys);
-  return (
-    `LET(t,DROP(${GLUED}#,1),f,FILTER(t,ISNUMBER(${numbered})),` +
-    `g,SORTBY(f,IFERROR(XMATCH(${onBoard},${TREAD_BOARDS.labels}),0),1,${from},1,${over},1),` +
-    `HSTACK(${board},"crosscut section "&${section},${along},${across},${panel}&", strip "&${strip},${length},${width},` +
-    `${downAlong(board, '""')}))`
-  );
+  const [board = "", section, along, across, panel, strip, length, width] = columnsIn(`${STRIPS_IN_ORDER}#`, GLUEUP, ...keys);
+  const columns = [
+    board, `"crosscut section "&${section ?? ""}`, along, across, `${panel ?? ""}&", strip "&${strip ?? ""}`, length, width, downAlong(board, '""'),
+  ];
+  return passing(STRIPS_IN_ORDER, `HSTACK(${columns.join()})`);
 };
 
 const PLACED = ["along", "across", "label", "length", "width", "leftOver"] as const;
 
-const rippedPiecesOf = (): string => {
-  const [board = "", grade = "", first = "", strip = "", ...placed] = columnsIn("r", TALLYCUTS, "board", "grade", "first", "strip", ...PLACED);
-  return `LET(r,DROP(${RIPPED_CUTS}#,1),HSTACK(${board}&IF(${grade}="","",", "&${grade}),${firstCut(first, strip)},${placed.join()}))`;
+export const piecesListed = (): string => {
+  const keys = ["board", "grade", "first", "strip", ...PLACED] as const;
+  const [board = "", grade = "", first = "", strip = "", ...placed] = columnsIn(`DROP(${RIPPED_CUTS}#,1)`, TALLYCUTS, ...keys);
+  return passing(RIPPED_CUTS, `HSTACK(${[`${board}&IF(${grade}="","",", "&${grade})`, firstCut(first, strip), ...placed].join()})`);
 };
 
 /** Treads, then what is ripped; the one where the other has no answer. */
-export const boardList = (): string => {
-  const pieces = rippedPiecesOf();
-  const both = `IF(${lacks(RIPPED_CUTS)},${strips()},VSTACK(${strips()},${pieces}))`;
-  return `IF(${lacks(GLUED)},${passing(RIPPED_CUTS, pieces)},${both})`;
-};
+export const boardList = (): string =>
+  `IF(${lacks(STRIPS_LISTED)},${PIECES_LISTED}#,IF(${lacks(PIECES_LISTED)},${STRIPS_LISTED}#,VSTACK(${STRIPS_LISTED}#,${PIECES_LISTED}#)))`;
 
 export const sheetList = (): string => {
-  const [sheet = "", ofStock = "", first = "", strip = "", ...placed] = columnsIn("r", SHEETCUTS, "sheet", "stock", "first", "strip", ...PLACED);
-  const pieces = `LET(r,DROP(${SHEET_CUTS}#,1),HSTACK(${sheet}&": "&${ofStock},${firstCut(first, strip)},${placed.join()}))`;
-  return passing(SHEET_CUTS, pieces);
+  const keys = ["sheet", "stock", "first", "strip", ...PLACED] as const;
+  const [sheet = "", ofStock = "", first = "", strip = "", ...placed] = columnsIn(`DROP(${SHEET_CUTS}#,1)`, SHEETCUTS, ...keys);
+  return passing(SHEET_CUTS, `HSTACK(${[`${sheet}&": "&${ofStock}`, firstCut(first, strip), ...placed].join()})`);
 };

@@ -8,10 +8,12 @@ import { headingsOf, spillOf } from "../result-looks";
 import { type Block, type Entry, MONEY, page, type Spill, type SpilledHeadings, TYPED_LENGTH } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
 import {
-  ABOUT, BOARD_LIST, BOARDS, GLUE_TERMS, GLUED, GRADES, KEEP, OTHER_BOARDS, PAINTED, PANELS, RIPPED, RIPPED_CUTS, RIPPED_PLAN, SHEET_CUTS,
-  SHEET_GOODS, SHEET_LIST, SHEET_PLAN, SHEETS, TERMS, TREAD_BOARDS, TWICE, WAYS,
+  ABOUT, BOARD_LIST, BOARDS, GLUE_TERMS, GLUED, GRADES, KEEP, OTHER_BOARDS, PAINTED, PANELS, PIECES_LISTED, RIPPED, RIPPED_CUTS, RIPPED_PLAN, SHEET_CUTS,
+  SHEET_GOODS, SHEET_LIST, SHEET_PLAN, SHEETS, STRIPS, STRIPS_IN_ORDER, STRIPS_LISTED, TERMS, TREAD_BOARDS, TWICE, WAYS,
 } from "./boards-places";
-import { boardList, glued, painted, panelsToGlue, piecesToPaint, piecesToRip, ripped, sheetList } from "./boards-plans";
+import {
+  boardList, glued, painted, panelsToGlue, piecesListed, piecesToPaint, piecesToRip, ripped, sheetList, stripsGlued, stripsInOrder, stripsListed,
+} from "./boards-plans";
 import { answers, standTwice, ways } from "./boards-answers";
 import { CUT } from "./cut-plan";
 import { type Filling, lengthFormat, moneyOf, type PileFilling } from "./filling";
@@ -117,6 +119,14 @@ const blocks = (filling: Filling, pile: PileFilling): readonly Block[] => {
     { at: SHEET_CUTS, rows: [[`=${painted(filling, SHEETCUTS)}`]] },
     part("CM7", "How good that is"),
     { at: SHEET_PLAN, rows: [[`=${painted(filling, PLAN)}`]] },
+    part("CP7", "Strips of the panels, as they are glued"),
+    { at: STRIPS, rows: [[`=${stripsGlued()}`]] },
+    part("DE7", "The same as they lie on the boards"),
+    { at: STRIPS_IN_ORDER, rows: [[`=${stripsInOrder()}`]] },
+    part("DT7", "As they are listed at the saw"),
+    { at: STRIPS_LISTED, rows: [[`=${stripsListed()}`]] },
+    part("EC7", "What is ripped, as it is listed at the saw"),
+    { at: PIECES_LISTED, rows: [[`=${piecesListed()}`]] },
   ];
 };
 
