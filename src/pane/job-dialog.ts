@@ -4,7 +4,7 @@ import { element } from "./element";
 import { jobForm, type JobPlace } from "./job-form";
 import { messageOf } from "./message-of";
 
-const ABOUT = "Thirteen linked sheets, from the tape to the books, with your job's name and no number but those you type here.";
+const ABOUT = "Fourteen linked sheets, from the tape to the books, with your job's name and no number but those you type here.";
 
 /** Begins the job where it was asked for, and answers what came of it. */
 export type JobBegun = (asked: AskedJob, where: JobPlace) => Promise<string>;

@@ -25,13 +25,13 @@ export const readyWorkbooks: readonly ReadyWorkbook[] = [
   {
     file: "blank-stair-job-inches",
     title: "Blank job in inches",
-    says: "Thirteen linked sheets from the tape to the books, nothing typed: every figure follows from what is typed in the yellow cells.",
+    says: "Fourteen linked sheets from the tape to the books, nothing typed: every figure follows from what is typed in the yellow cells.",
     sheets: () => blankJob("in"),
   },
   {
     file: "blank-stair-job-millimetres",
     title: "Blank job in millimetres",
-    says: "The same thirteen sheets, with every length in millimetres.",
+    says: "The same fourteen sheets, with every length in millimetres.",
     sheets: () => blankJob("mm"),
   },
   {

@@ -1,4 +1,4 @@
-import type { Filling } from "../job/filling";
+import type { Filling, PileFilling } from "../job/filling";
 
 /**
  * Rough rises of the invented stair, sub-tread to sub-tread, from the bottom; they add up to 106 1/8. The stringers were dropped by tread
@@ -123,6 +123,45 @@ const MOVES = [
   [46114, "", "", "", "", 12, "freight", "", "D-3"],
 ].map((row) => Array.from({ length: MOVE_COLUMNS }, (_, place) => row[place] ?? ""));
 
+/** Boards of an invented pile: label, length, width, thickness, grade, price of a board foot, owned, defects, edge. */
+const board = (label: number, length: number, width: number, thickness: string, grade: string, defects = ""): PileFilling["treadBoards"][number] =>
+  [label, length, width, thickness, grade, PRICES[`${thickness} ${grade}`] ?? "", "no", defects, 0.25];
+
+/** Of a board foot, invented. */
+const PRICES: Readonly<Record<string, number>> = { "5/4 FAS": 7.8, "4/4 FAS": 9.2, "4/4 1C": 6.4 };
+
+const PILE: PileFilling = {
+  treadBoards: [
+    board(1, 122, 8.5, "5/4", "FAS"),
+    board(2, 120, 9.25, "5/4", "FAS"),
+    board(3, 121, 7.75, "5/4", "FAS"),
+    board(4, 144, 8, "5/4", "FAS"),
+    board(5, 161, 9, "5/4", "FAS"),
+    board(6, 124, 10.5, "5/4", "FAS"),
+    board(7, 98, 7.25, "5/4", "FAS", "30 to 33"),
+    board(8, 162, 8.125, "5/4", "FAS"),
+  ],
+  otherBoards: [
+    board(21, 181, 10.25, "4/4", "FAS"),
+    board(22, 168, 11.75, "4/4", "FAS"),
+    board(23, 153, 7.5, "4/4", "1C"),
+    board(24, 118, 8.25, "4/4", "1C", "40 to 44"),
+    board(25, 118, 14.5, "4/4", "1C"),
+    board(26, 82, 7.5, "4/4", "FAS"),
+    board(27, 120, 7.5, "4/4", "1C"),
+    board(28, 97, 7.375, "4/4", "1C"),
+  ],
+  sheets: [
+    ["plywood 4 x 8", 96, 48, 0.75, 74],
+    ["primed 1 x 12, 16 ft", 192, 11.25, 0.75, 52],
+    ["primed 1 x 8, 8 ft", 96, 7.25, 0.75, 15.5],
+  ],
+  terms: { trim: 0.5, joint: 0.0625, "rough length": 1, "rough width": 0.25, "greatest strip": 5.5 },
+  sheetTrim: "",
+  grades: [["FAS", ""], ["1C", "FAS"], ["FAS", ""]],
+  says: "The boards are invented.",
+};
+
 /** The demo's job: names, readings and prices are invented. */
 export const inventedJob: Filling = {
   unit: "in",
@@ -177,7 +216,8 @@ export const inventedJob: Filling = {
   hoursSpent: 26.5,
   hoursCost: 1550.25,
   month: "2026-03",
+  pile: PILE,
   trial:
-    "Type what is known in the yellow cells; everything else on the twelve other sheets follows. Try it: type 9 for the run (B13) and " +
+    "Type what is known in the yellow cells; everything else on the thirteen other sheets follows. Try it: type 9 for the run (B13) and " +
     "watch this line of answers. The job, people and prices are invented.",
 };

@@ -41,11 +41,13 @@ const RAIL_PLAN = "AI26";
 const RISER_PIECES = "AQ8";
 export const ALL_BOUGHT = "BK8";
 const STOCK_READ = "BR8";
-/** The pieces and the saw as Bid reads them for its alternates. */
+/** The pieces and the saw as Bid reads them for its alternates, and Boards. */
 export const CUT = {
   risers: `'Cut plan'!${RISER_PIECES}`,
   others: `FILTER('Cut plan'!D${SAW}:H${SAW + OTHER_PIECES},'Cut plan'!E${SAW}:E${SAW + OTHER_PIECES}<>"")`,
-  stock: `'Cut plan'!${STOCK_READ}#`, kerf: `'Cut plan'!B${SAW + 1}`, trim: `'Cut plan'!B${SAW + 2}`,
+  /** The first two rows: an open skirt and a closed one. */
+  skirts: `FILTER('Cut plan'!D${SAW + 1}:H${SAW + 2},'Cut plan'!E${SAW + 1}:E${SAW + 2}<>"")`,
+  stock: `'Cut plan'!${STOCK_READ}#`, kerf: `'Cut plan'!B${SAW + 1}`, trim: `'Cut plan'!B${SAW + 2}`, keep: `'Cut plan'!B${SAW + 3}`,
   bought: [`'Cut plan'!${RISER_BUY}`, `'Cut plan'!${RAIL_BUY}`],
 } as const;
 export const YARD_GOODS = "CB8";

@@ -62,8 +62,29 @@ export interface Filling {
   readonly month: Entry;
   /** What to do, said on Job, where the job is an invented one. */
   readonly trial?: string;
+  /**
+   * What Boards is filled with. None for one flight of several: a board is cut once, and each flight's sheet would plan its pieces on the
+   * same pile.
+   */
+  readonly pile?: PileFilling;
   /** Where the stair is one flight of several: what it has from the sheet of the whole stair. */
   readonly flight?: FlightFilling;
+}
+
+/** Wood as it is measured and sold: rough boards, sheets, and what the glue-up and the saw take of them. */
+export interface PileFilling {
+  /** Label, length, width, thickness, grade, price, owned, defects, edge. */
+  readonly treadBoards: Rows;
+  readonly otherBoards: Rows;
+  /** Label, length, width, thickness, price. */
+  readonly sheets: Rows;
+  /** By their labels: terms of the glue-up. */
+  readonly terms: Readonly<Record<string, Entry>>;
+  readonly sheetTrim: Entry;
+  /** Grade, and what else will do: of treads, risers, skirts. */
+  readonly grades: Rows;
+  /** Said of it where the boards are invented. */
+  readonly says?: string;
 }
 
 /** One flight of several. What the whole stair has stands on a sheet of its own, which the sheets of its flights read. */

@@ -58,7 +58,7 @@ const wholeStair = ({ flight }: Filling): readonly Asked[] =>
       }];
 
 /** The sheets of the job: what each is asked, what it answers, and its verdict. */
-const SHEETS = ({ unit }: Filling): readonly Asked[] => [
+const SHEETS = ({ unit, pile }: Filling): readonly Asked[] => [
   {
     sheet: "Survey", asks: "Are the steps alike?", from: "Survey!A4", verdict: "Survey!E4",
     answer: `Survey!C4&" steps, spread "&${onTape(unit, "Survey!D4")}`,
@@ -77,6 +77,12 @@ const SHEETS = ({ unit }: Filling): readonly Asked[] => [
     sheet: "Cut plan", asks: "Which boards, cut how?", from: "'Cut plan'!A4", verdict: "'Cut plan'!J4",
     answer: "'Cut plan'!C4&\" boards, \"&TEXT('Cut plan'!A4,\"#,##0.00\")",
   },
+  ...(pile === undefined
+    ? []
+    : [{
+        sheet: "Boards", asks: "Or out of rough boards?", from: "Boards!J4", verdict: "Boards!J4",
+        answer: 'TEXT(Boards!A4,"#,##0.00")&" and "&TEXT(Boards!C4,"#,##0.00")',
+      }]),
   {
     sheet: "Yard order", asks: "What is the yard asked?", from: "'Yard order'!A4",
     answer: "'Yard order'!B4&IF('Yard order'!B4=1,\" piece\",\" pieces\")",

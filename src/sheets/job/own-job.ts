@@ -44,6 +44,7 @@ const ownFilling = ({ job, unit, code, totalRise, run, width, openEnd }: Asking)
   terms: ["overhead on cost", "profit of price", "tax on price"].map((label) => [label, ""]), roundUpTo: "", besides: [],
   changes: [], ownPieces: [],
   moves: [], booked: `=${JOB.job}&""`, hoursSpent: "", hoursCost: "", month: "",
+  pile: { treadBoards: [], otherBoards: [], sheets: [], terms: {}, sheetTrim: "", grades: [] },
 });
 
 /** The linked sheets of a job of one's own. */
