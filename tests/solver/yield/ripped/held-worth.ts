@@ -6,7 +6,10 @@ export interface Count {
   left: number;
 }
 
-/** A clear stretch as one way of cutting sees it: sizes with the kerf that follows each counted in. */
+/**
+ * A clear stretch as one way of cutting sees it: sizes with the kerf that follows each counted in, and of its room what multiples of all
+ * their divisor can fill.
+ */
 export interface Turned {
   readonly along: readonly number[];
   readonly across: readonly number[];
@@ -17,6 +20,13 @@ export interface Turned {
   readonly wide: number;
 }
 
+const divisor = (one: number, other: number): number => (other === 0 ? one : divisor(other, one % other));
+
+const filled = (room: number, sizes: readonly number[]): number => {
+  const step = sizes.reduce(divisor, 0);
+  return step === 0 ? room : room - (room % step);
+};
+
 export const turned = (job: CertificateJob, board: number, stretch: number, first: "rip" | "crosscut"): Turned => {
   const { kinds, kerf, boards } = job;
   const { long, wide } = boards[board]!.stretches[stretch]!;
@@ -25,8 +35,8 @@ export const turned = (job: CertificateJob, board: number, stretch: number, firs
   return {
     along: first === "rip" ? lengths : widths,
     across: first === "rip" ? widths : lengths,
-    long: (first === "rip" ? long : wide) + kerf,
-    wide: (first === "rip" ? wide : long) + kerf,
+    long: first === "rip" ? filled(long + kerf, lengths) : filled(wide + kerf, widths),
+    wide: first === "rip" ? filled(wide + kerf, widths) : filled(long + kerf, lengths),
     isWhole: kinds.map(({ width }) => width === undefined),
     takes: boards[board]!.takes,
     wanted: kinds.map(({ wanted }) => wanted),
