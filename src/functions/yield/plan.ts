@@ -140,7 +140,7 @@ export const PLAN = declare({
         { label: "yield", value: 0.8055555556 },
         { label: "lowest possible cost", value: 78.4 },
         { label: "most still to save", value: 0 },
-        { label: "verdict", value: "best possible (searched, not certified)" },
+        { label: "verdict", value: "best possible (proven)" },
         { label: "board feet", value: 11 },
         { label: "from a better grade", value: 2 },
         { label: "boards left", value: 3 },
@@ -170,8 +170,8 @@ export const PLAN = declare({
     "sticks that have a price; the lowest possible cost, most still to save and the verdict are calculated from the prices as " +
     "they stand. The lowest possible cost is proven in whole numbers, and a plan is called best possible only when its cost is no " +
     "more: proven where worths given to the pieces prove it (weak duality of linear programs: Gilmore and Gomory 1961, from " +
-    "memory), searched where all cheaper plans were looked for besides. The work is counted, not timed, so the same job has the " +
-    "same plan everywhere.",
+    "memory), searched where all cheaper plans were looked for besides; of boards, every cheaper choice is too small by such " +
+    "worths. The work is counted, not timed, so the same job has the same plan everywhere.",
   solve: (given) => {
     const wood = plannedWood(given);
     if (isFailed(wood) || isProblem(wood)) return wood;

@@ -1,6 +1,7 @@
 import { isProblem } from "../../../src/solver/problem";
 import type { FirstCut } from "../../../src/solver/yield/ripped/ripping-job";
 import { rippingPlan } from "../../../src/solver/yield/ripped/ripping-plan";
+import { unproven } from "../../solver/yield/ripped/certificate-checker";
 import { jobOf, type PlainBoard, type PlainJob, type PlainPiece } from "../../solver/yield/ripped/plain-job";
 import { planFaults } from "../../solver/yield/ripped/plan-checker";
 import { printTable } from "../print-table";
@@ -62,6 +63,7 @@ interface Measured {
   /** A share of the cost. */
   readonly gap: number;
   readonly isProven: boolean;
+  readonly isCertified: boolean;
   readonly took: number;
   readonly faults: readonly string[];
 }
@@ -71,9 +73,10 @@ const measured = (name: string, job: PlainJob): Measured => {
   const began = performance.now();
   const plan = rippingPlan(given);
   const took = performance.now() - began;
-  if (isProblem(plan)) return { name, cost: Infinity, gap: 1, isProven: false, took, faults: [`${name}: ${plan.problem}`] };
-  const faults = planFaults(job, plan).map((fault) => `${name}: ${fault}`);
-  return { name, cost: plan.cost.toNumber(), gap: plan.gap.toNumber(), isProven: plan.bound.eq(plan.cost), took, faults };
+  if (isProblem(plan)) return { name, cost: Infinity, gap: 1, isProven: false, isCertified: false, took, faults: [`${name}: ${plan.problem}`] };
+  const faults = [...planFaults(job, plan), ...unproven(job, plan)].map((fault) => `${name}: ${fault}`);
+  const isCertified = faults.length === 0 && plan.verdict === "best possible (proven)";
+  return { name, cost: plan.cost.toNumber(), gap: plan.gap.toNumber(), isProven: plan.bound.eq(plan.cost), isCertified, took, faults };
 };
 
 /**
@@ -95,10 +98,14 @@ const LONGEST_CALL = 2_000;
 
 const mostGap = (all: readonly Measured[]): number => 100 * Math.max(...all.map(({ gap }) => gap));
 const proven = (all: readonly Measured[]): number => percentOf(all.filter(({ isProven }) => isProven).length, all.length);
+const certified = (all: readonly Measured[]): number => {
+  const ofThese = all.filter(({ isProven }) => isProven);
+  return percentOf(ofThese.filter(({ isCertified }) => isCertified).length, ofThese.length);
+};
 const longest = (all: readonly Measured[]): number => Math.max(...all.map(({ took }) => took));
 
 const row = (name: string, all: readonly Measured[]): string[] => [
-  name, whole(all.length), percent(proven(all)), percent(mostGap(all), 2), milliseconds(rank(all.map(({ took }) => took), 0.5)),
+  name, whole(all.length), percent(proven(all)), percent(certified(all)), percent(mostGap(all), 2), milliseconds(rank(all.map(({ took }) => took), 0.5)),
   milliseconds(longest(all)), whole(all.flatMap(({ faults }) => faults).length),
 ];
 
@@ -113,7 +120,7 @@ export const tallyBench = (isQuick: boolean): readonly string[] => {
   const small = each("small", smallTally);
   const all = [...rip, ...crosscut, ...either, ...small];
   printTable("Tallies: 30 pieces on 25 boards; small: 12 on 8", [
-    ["", "jobs", "proven", "gap max", "median", "longest", "failed checks"],
+    ["", "jobs", "proven", "certified of these", "gap max", "median", "longest", "failed checks"],
     row("rip first", rip), row("crosscut first", crosscut), row("either", either), row("small, rip first", small),
   ]);
   const dearer = either.filter(({ cost }, place) => cost > Math.min(rip[place]!.cost, crosscut[place]!.cost)).map(({ name }) => name);
@@ -124,6 +131,7 @@ export const tallyBench = (isQuick: boolean): readonly string[] => {
     ]),
     ["either: gap at most 5 % on each", percent(mostGap(either), 2), mostGap(either) <= 5],
     ["either: never dearer than the better single way", whole(dearer.length), dearer.length === 0],
+    ["any: what is proven is certified", percent(certified(all)), certified(all) === 100],
     ["small: all proven", percent(proven(small)), proven(small) === 100],
     [`any: longest at most ${whole(LONGEST_CALL)} ms`, milliseconds(longest(all)), longest(all) <= LONGEST_CALL],
   ];

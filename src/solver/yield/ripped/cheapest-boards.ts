@@ -22,6 +22,8 @@ export interface CheapestBoards {
   /** Where there is no layout, a kind of which a piece was left without a place. */
   readonly unplaced: number;
   readonly refutations: readonly Refutation[];
+  /** The options that the refutations speak of. */
+  readonly options: Options;
   readonly moneyStep: number;
 }
 
@@ -169,7 +171,7 @@ const searched = (yard: Yard, effort: Effort, known: Layout | undefined): Cheape
   search.floor = Math.ceil(root.bound * (1 - BOUND_DUST));
   fill(root.worth, effort);
   const answer = (bound: number, isImpossible: boolean, refuted: number): CheapestBoards => ({
-    ...search.best, bound, refuted, isImpossible, unplaced, refutations, moneyStep: costs.moneyStep,
+    ...search.best, bound, refuted, isImpossible, unplaced, refutations, options, moneyStep: costs.moneyStep,
   });
   if (search.best.layout === undefined) {
     const all = { boards: yard.boards.map((_, board) => board), cost: Infinity };

@@ -23,14 +23,31 @@ export interface Choice {
   readonly options: readonly Option[];
 }
 
+/** One part of what a case was split into. */
+export interface Step {
+  readonly split: Split;
+  readonly part: number;
+}
+
 /** What holds in a case. */
 export interface Terms {
   readonly limits: readonly Limit[];
   /** Of several for one stretch the last holds. */
   readonly choices: readonly Choice[];
+  /** How the case came about. */
+  readonly path: readonly Step[];
 }
 
-export const NO_TERMS: Terms = { limits: [], choices: [] };
+/**
+ * Cases of which each plan keeps one. By division: a stretch is divided by some options, or by others. By count: a place holds more, or no
+ * more. By packing: what a place would hold finds no room there, so of one of its kinds it holds fewer.
+ */
+export interface Split {
+  readonly by: "division" | "count" | "packing";
+  readonly parts: readonly Terms[];
+}
+
+export const NO_TERMS: Terms = { limits: [], choices: [], path: [] };
 
 export type Options = readonly (readonly Option[])[];
 

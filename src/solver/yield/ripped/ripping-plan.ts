@@ -5,6 +5,7 @@ import { called } from "../cutting-job";
 import { isOnMark, MARK_NAME, marksUp } from "../mark";
 import { boardName } from "../tally/tally-board";
 import { isPriced, type TallyFault, tallyFault } from "../tally/tally-fault";
+import { type BoardProof, boardProof } from "./board-proof";
 import { type CheapestBoards, cheapestBoards } from "./cheapest-boards";
 import { type LaidBoard, laidBoards } from "./laid-boards";
 import { type Keeping, withLargestEnd } from "./largest-end";
@@ -24,7 +25,10 @@ export interface RippingPlan {
   readonly bound: Exact;
   /** (cost - bound) / cost. */
   readonly gap: Exact;
+  /** `best possible (proven)`, `best possible (searched, not certified)`, or the gap in words. */
   readonly verdict: string;
+  /** That no choice of boards costs less than the bound; undefined where the proof is too long to be repeated. */
+  readonly proof: BoardProof | undefined;
   /** Area of the pieces over that of the boards that are cut. */
   readonly yield: Exact;
   /** Pieces cut from another grade than their own. */
@@ -83,6 +87,11 @@ const keepingOf = (job: RippingJob): Keeping => {
 const CENTS = 100;
 const PERCENT = 100;
 
+const verdictOf = (isBest: boolean, proof: BoardProof | undefined, gap: Exact): string => {
+  if (isBest) return proof === undefined ? "best possible (searched, not certified)" : "best possible (proven)";
+  return `not proven: at most ${gap.times(PERCENT).toDecimalPlaces(2, Exact.ROUND_UP).toString()} % could still be saved`;
+};
+
 const proofNote = (refuted: number): string =>
   refuted === 0
     ? "no choice of boards costs less"
@@ -109,13 +118,12 @@ export const rippingPlan = (job: RippingJob): RippingPlan | Problem<ImpossibleRi
   const bound = Exact.min(cost, new Exact(Math.floor(found.bound / found.moneyStep)).div(CENTS));
   const gap = cost.isZero() ? new Exact(0) : cost.minus(bound).div(cost);
   const isBest = bound.eq(cost);
+  const proof = boardProof(ofJob.yard, ofJob.pieceRows, found.options, found.refutations);
   const laid = boards.flatMap(({ pieces }) => pieces);
   const gross = boards.reduce((sum, { board }) => sum.plus(single[board]!.row.length.times(single[board]!.row.width)), new Exact(0));
   return {
-    single, boards, cost, bound, gap,
-    verdict: isBest
-      ? "best possible (searched, not certified)"
-      : `not proven: at most ${gap.times(PERCENT).toDecimalPlaces(2, Exact.ROUND_UP).toString()} % could still be saved`,
+    single, boards, cost, bound, gap, proof,
+    verdict: verdictOf(isBest, proof, gap),
     yield: laid.reduce((sum, { length, width }) => sum.plus(length.times(width)), new Exact(0)).div(gross),
     fromOtherGrade: boards.reduce(
       (sum, { board, pieces }) => sum + pieces.filter(({ piece }) => !isOfItsGrade(job.pieces[piece]!, single[board]!)).length, 0,

@@ -2,7 +2,9 @@ import { type Effort, isSpent } from "../shelf/effort";
 import { emptyFilling, fillStretches, layoutOf, layPattern } from "./filled-layout";
 import { type Column, linearProgram, type Row } from "./linear-program";
 import { packedStrips } from "./packed-strips";
-import { allowedOptions, type Case, caseOf, type Limit, NO_TERMS, type Options, type Place, placesOf, placeWorth, type Refutation, type Terms } from "./refutation";
+import {
+  allowedOptions, type Case, caseOf, type Limit, NO_TERMS, type Options, type Place, placesOf, placeWorth, type Refutation, type Split, type Terms,
+} from "./refutation";
 import type { StretchWorth } from "./stretch-worth";
 import { isWhole, type Option } from "./view";
 import type { Layout, Pattern, Yard } from "./yard";
@@ -150,8 +152,11 @@ const rounded = ({ yard, options, stretches, shortage, effort }: Looked, uses: r
   return layoutOf(filling);
 };
 
-/** Two or more sets of terms, of which each plan keeps one. */
-type Split = readonly Terms[];
+/** A stretch is divided by this option, or by one of the others. */
+const byDivision = (terms: Terms, stretch: number, option: Option, others: readonly Option[]): Split => ({
+  by: "division",
+  parts: [[option], others].map((options) => ({ ...terms, choices: [...terms.choices, { stretch, options }] })),
+});
 
 /** The stretch that is divided in several ways at once: by the one most used, or by the others. */
 const optionSplit = ({ yard, options, stretches }: Looked, terms: Terms, uses: readonly Use[]): Split | undefined => {
@@ -172,8 +177,7 @@ const optionSplit = ({ yard, options, stretches }: Looked, terms: Terms, uses: r
   }
   if (best === undefined) return undefined;
   const { stretch, option } = best;
-  const others = allowedOptions(options, terms, stretch).filter((each) => each !== option);
-  return [[option], others].map((each) => ({ ...terms, choices: [...terms.choices, { stretch, options: each }] }));
+  return byDivision(terms, stretch, option, allowedOptions(options, terms, stretch).filter((each) => each !== option));
 };
 
 /** A stretch of which it is not settled how it is divided: as the linear plan has it, or otherwise. */
@@ -189,8 +193,7 @@ const settlingSplit = ({ yard, options, stretches }: Looked, terms: Terms, uses:
     best = { stretch, option: used.known.option, others: allowed.filter((each) => each !== used.known.option) };
   }
   if (best === undefined) return undefined;
-  const { stretch, option, others } = best;
-  return [[option], others].map((each) => ({ ...terms, choices: [...terms.choices, { stretch, options: each }] }));
+  return byDivision(terms, best.stretch, best.option, best.others);
 };
 
 /** What the linear plan splits most: pieces of a sort on a stretch, else one kind. */
@@ -214,10 +217,8 @@ const countSplit = ({ yard, shortage }: Looked, terms: Terms, uses: readonly Use
       }
     }
     if (best === undefined) continue;
-    return [
-      { ...terms, limits: [...terms.limits, { ...best, isLeast: true, count: best.count + 1 }] },
-      { ...terms, limits: [...terms.limits, best] },
-    ];
+    const more = { ...best, isLeast: true, count: best.count + 1 };
+    return { by: "count", parts: [more, best].map((limit) => ({ ...terms, limits: [...terms.limits, limit] })) };
   }
   return undefined;
 };
@@ -251,16 +252,15 @@ const unsplit = (looked: Looked, terms: Terms, uses: readonly Use[]): { readonly
     if (strips === "none") {
       const kinds = [...new Set(held)];
       const limit = (kind: number, isLeast: boolean, count: number): Limit => ({ ...place, kinds: [kind], isLeast, count });
-      return {
-        split: kinds.map((kind, at) => ({
-          ...terms,
-          limits: [
-            ...terms.limits,
-            ...kinds.slice(0, at).map((before) => limit(before, true, counts[before]!)),
-            limit(kind, false, counts[kind]! - 1),
-          ],
-        })),
-      };
+      const parts = kinds.map((kind, at) => ({
+        ...terms,
+        limits: [
+          ...terms.limits,
+          ...kinds.slice(0, at).map((before) => limit(before, true, counts[before]!)),
+          limit(kind, false, counts[kind]! - 1),
+        ],
+      }));
+      return { split: { by: "packing", parts } };
     }
     const before = divided.get(stretch);
     divided.set(stretch, { way: view.way, strips: [...(before?.strips ?? []), ...strips] });
@@ -310,7 +310,7 @@ export const setSearch = (
       isOpen = true;
       continue;
     }
-    open.push(...[...split].reverse());
+    open.push(...split.parts.map((each, part) => ({ ...each, path: [...terms.path, { split, part }] })).reverse());
   }
   return isOpen ? {} : { refutation: cases };
 };

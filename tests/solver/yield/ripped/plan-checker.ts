@@ -61,7 +61,10 @@ const isApart = (held: readonly Rectangle[], from: Size, size: Size, kerf: numbe
 /** Dressed on both faces: 4/4 13/16, 5/4 1 1/16, 8/4 1 3/4 (hardwood thickness table of a state extension service); others as they are. */
 const DRESSED = new Map([[1, 0.8125], [1.25, 1.0625], [2, 1.75]]);
 
-const grades = ({ grade = "", alsoFrom = "" }: PlainPiece): string[] =>
+export const dressed = ({ thickness = 1, surfaced = false }: PlainBoard): number =>
+  surfaced === true ? thickness : (DRESSED.get(thickness) ?? thickness);
+
+export const grades = ({ grade = "", alsoFrom = "" }: PlainPiece): string[] =>
   [grade, ...alsoFrom.split(",").map((one) => one.trim()).filter((one) => one !== "")];
 
 const boardFaults = (job: PlainJob, board: PlainBoard, held: readonly Rectangle[]): string[] => {
@@ -79,9 +82,7 @@ const boardFaults = (job: PlainJob, board: PlainBoard, held: readonly Rectangle[
     if (across < edge || across + width > marks(board.width) - edge) faults.push(`${piece.label} lies over the edge`);
     if (!grades(piece).includes(board.grade ?? "") && !grades(piece).includes("any")) faults.push(`${piece.label} is of another grade`);
     if ((piece.species ?? "") !== "" && piece.species !== board.species) faults.push(`${piece.label} is of another species`);
-    const thick = board.thickness ?? 1;
-    const dressed = board.surfaced === true ? thick : (DRESSED.get(thick) ?? thick);
-    if ((piece.thickness ?? 0) > dressed) faults.push(`${piece.label} is too thick`);
+    if ((piece.thickness ?? 0) > dressed(board)) faults.push(`${piece.label} is too thick`);
     byStretch.set(number, [...(byStretch.get(number) ?? []), one]);
   }
   for (const own of byStretch.values()) {
@@ -110,21 +111,29 @@ const surfaceFeet = (boards: readonly PlainBoard[]): number[] => {
   });
 };
 
-const costAgain = ({ boards }: PlainJob, used: ReadonlySet<number>): number => {
+export interface Cents {
+  /** Of each board by itself; 0 where it is owned or paid with its lot. */
+  readonly own: readonly number[];
+  /** The lot that each board is paid with. */
+  readonly lot: readonly (string | number | undefined)[];
+  readonly lots: ReadonlyMap<string | number, number>;
+}
+
+export const centsOf = (boards: readonly PlainBoard[]): Cents => {
   const feet = surfaceFeet(boards);
-  const lots = new Map(
-    boards.flatMap(({ lot, lotPrice }) => (lot === undefined || lotPrice === undefined ? [] : [[lot, lotPrice] as const])),
-  );
-  const paid = new Set<string | number>();
-  let sum = 0;
-  for (const at of used) {
-    const { price, boardFootPrice, lot, owned } = boards[at]!;
-    if (owned === true) continue;
-    if (lot !== undefined && lots.has(lot)) paid.add(lot);
-    else sum += Math.round((price ?? feet[at]! * (boardFootPrice ?? 0)) * 100);
-  }
-  for (const lot of paid) sum += Math.round(lots.get(lot)! * 100);
-  return sum / 100;
+  const lots = new Map(boards.flatMap(({ lot, lotPrice }) =>
+    lot === undefined || lotPrice === undefined ? [] : [[lot, Math.round(lotPrice * 100)] as const]));
+  const lotOf = boards.map(({ lot, owned }) => (owned !== true && lot !== undefined && lots.has(lot) ? lot : undefined));
+  const own = boards.map(({ price, boardFootPrice, owned }, at) =>
+    owned === true || lotOf[at] !== undefined ? 0 : Math.round((price ?? feet[at]! * (boardFootPrice ?? 0)) * 100));
+  return { own, lot: lotOf, lots };
+};
+
+const costAgain = ({ boards }: PlainJob, used: ReadonlySet<number>): number => {
+  const { own, lot, lots } = centsOf(boards);
+  const paid = new Set([...used].map((at) => lot[at]));
+  const inLots = [...lots].reduce((sum, [each, cents]) => (paid.has(each) ? sum + cents : sum), 0);
+  return [...used].reduce((sum, at) => sum + own[at]!, inLots) / 100;
 };
 
 /** What is wrong with a plan; each row of boards is one board here. */
