@@ -442,6 +442,13 @@ describe("ranges have a promised size", () => {
     expect(answered("EXTEND", rows(125_000), [["a", 1]])).toBe("#VALUE! quantities: is 125,000 rows; this function takes up to 5,000");
   });
 
+  test("PICK names the row and column of a cell that holds no value", () => {
+    const table = [["label", "value"], ["total rise", {}]];
+    const says = 'the cell given holds something that is neither text nor number';
+    expect(answered("PICK", table, "total rise")).toBe(`#VALUE! table: the row "total rise", its second column: ${says}`);
+    expect(answered("PICK", table, "total rise", "value")).toBe(`#VALUE! table: the row "total rise", "value": ${says}`);
+  });
+
   test("the nearest of long labels is told by their first letters", () => {
     const long = (start: string) => `${start}${"x".repeat(30_000)}`;
     expect(
