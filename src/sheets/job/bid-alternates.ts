@@ -12,6 +12,8 @@ import { JOB } from "./job";
 /** Under the lines of the bid, whose rows may reach this far. */
 const TITLE_ROW = 90;
 const SHOWN = TITLE_ROW + 1;
+/** Says so where the sheet is opened; between the terms and the bid. */
+const POINTER = "A17";
 /** Rows for alternates, and for the bid as drawn. */
 const ROWS = 9;
 /** The boards of each, whose words take the width of the lines. */
@@ -110,6 +112,7 @@ const typedBlocks = (filling: Filling): readonly Block[] => {
 
 /** The bid as drawn and its alternates, what is typed of them, and the walk to one of them; `bidAt` is where the bid stands in full. */
 export const alternateBlocks = (filling: Filling, bidAt: string): readonly Block[] => [
+  { at: POINTER, rows: [[`="Alternates: from row "&ROW(A${TITLE_ROW})`]] },
   part(`A${TITLE_ROW}`, `The bid as drawn and its alternates, ${moneyOf(filling)}; stair and boards as on Layout and Cut plan`, 13),
   { at: `A${SHOWN}`, rows: [[`=${passing(ALTERNATES_AT, chosen(ALTERNATES, `${ALTERNATES_AT}#`, "option", "cost"))}`]] },
   { at: `D${SHOWN}`, rows: [[shown("price", "addOrDeduct", "hours")]] },

@@ -242,6 +242,15 @@ test("the quote has the price of the bid, what an alternate adds, and not one co
 });
 
 describe("alternates on Bid", () => {
+  test("a line under the terms says from which row they stand, also once rows come in between", async () => {
+    expect(cell("Bid", "A17")).toBe("Alternates: from row 90");
+    expect(cell("Bid", "A90")).toContain("The bid as drawn and its alternates");
+    const other = await openedData({ version: 1, sheets: demo });
+    other.insertRows("Bid", 60, 2);
+    await other.settled();
+    expect(other.value("Bid", "A17")).toBe("Alternates: from row 92");
+  });
+
   // By hand, as the quote above; hours 24.79, and 1.2 more. With 15 risers the rise is 106 1/8 / 15 = 7.075, and under the opening of 123
   // there are 123 x 7.075 / 10 - 11 1/4 = 75.77, less than the 80 of IRC 2021 R311.7.2. Riser boards: as drawn 14 on one off the rack, one
   // of 10 ft and two of 16 ft at 98.40; 15 of 37 on that one and two each of 8 and 16 ft at 112; rail 171 1/2, over the 168 of 14 ft.

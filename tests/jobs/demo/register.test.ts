@@ -82,7 +82,7 @@ test("a row that cannot be says so beside itself, and no strip shows a sum witho
   await other.settled();
   expect(other.value("Books", "L4")).toBe("✗ 1 bad");
   expect(other.value("Books", "L22")).toBe("✗");
-  expect(String(other.value("Books", "N22"))).toMatch(/^nails: 900 to issue on 2026-03-04 and 500 on the rack/);
+  expect(String(other.value("Books", "N22"))).toMatch(/^quantity: 900 of nails to issue on 2026-03-04 and 500 on the rack/);
   expect(["A4", "C4", "J4"].map((address) => other.value("Books", address))).toEqual(["–", "–", "–"]);
   expect(["A4", "B4", "J4", "P4"].map((address) => other.value("Register", address))).toEqual(["–", "–", "–", "–"]);
   other.put("Books", { D22: { value: 84 }, C29: { value: "oak blnak 42" } });
