@@ -73,7 +73,8 @@ const measured = (name: string, job: PlainJob): Measured => {
   const began = performance.now();
   const plan = rippingPlan(given);
   const took = performance.now() - began;
-  if (isProblem(plan)) return { name, cost: Infinity, gap: 1, isProven: false, isCertified: false, took, faults: [`${name}: ${plan.problem}`] };
+  if (isProblem(plan))
+    return { name, cost: Infinity, gap: 1, isProven: false, isCertified: false, took, faults: [`${name}: ${plan.problem}`] };
   const faults = [...planFaults(job, plan), ...unproven(job, plan)].map((fault) => `${name}: ${fault}`);
   const isCertified = faults.length === 0 && plan.verdict === "best possible (proven)";
   return { name, cost: plan.cost.toNumber(), gap: plan.gap.toNumber(), isProven: plan.bound.eq(plan.cost), isCertified, took, faults };
@@ -105,8 +106,8 @@ const certified = (all: readonly Measured[]): number => {
 const longest = (all: readonly Measured[]): number => Math.max(...all.map(({ took }) => took));
 
 const row = (name: string, all: readonly Measured[]): string[] => [
-  name, whole(all.length), percent(proven(all)), percent(certified(all)), percent(mostGap(all), 2), milliseconds(rank(all.map(({ took }) => took), 0.5)),
-  milliseconds(longest(all)), whole(all.flatMap(({ faults }) => faults).length),
+  name, whole(all.length), percent(proven(all)), percent(certified(all)), percent(mostGap(all), 2),
+  milliseconds(rank(all.map(({ took }) => took), 0.5)), milliseconds(longest(all)), whole(all.flatMap(({ faults }) => faults).length),
 ];
 
 /** Plans, checks and prints tallies beside their targets; what is wrong with any of them, in words. */

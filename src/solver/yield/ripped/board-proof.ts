@@ -2,7 +2,10 @@ import { type Case, type Limit, type Options, type Refutation, stripWidths } fro
 import type { Option } from "./view";
 import type { Way, Yard } from "./yard";
 
-/** How a clear stretch is divided: into strips so wide in marks, the widest first; each as wide as its widest piece; one as wide as the board. */
+/**
+ * How a clear stretch is divided: into strips so wide in marks, the widest first; strips each as wide as its widest piece; one strip as
+ * wide as the board.
+ */
 export interface Division {
   readonly first: Way;
   readonly into: readonly number[] | "led" | "whole";

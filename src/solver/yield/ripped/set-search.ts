@@ -3,7 +3,8 @@ import { emptyFilling, fillStretches, layoutOf, layPattern } from "./filled-layo
 import { type Column, linearProgram, type Row } from "./linear-program";
 import { packedStrips } from "./packed-strips";
 import {
-  allowedOptions, type Case, caseOf, type Limit, NO_TERMS, type Options, type Place, placesOf, placeWorth, type Refutation, type Split, type Terms,
+  allowedOptions, type Case, caseOf, type Limit, NO_TERMS, type Options, type Place, placesOf, placeWorth, type Refutation, type Split,
+  type Terms,
 } from "./refutation";
 import type { StretchWorth } from "./stretch-worth";
 import { isWhole, type Option } from "./view";

@@ -91,7 +91,8 @@ describe("the proof of a plan of boards", () => {
 
   /** A choice that costs less and holds enough by every law, by looking at each set of boards. */
   const isLeftOpen = (job: PlainJob, proof: BoardProof, laws: readonly ProofWorths[], cost: number): boolean =>
-    Array.from({ length: 2 ** job.boards.length }, (_, set) => job.boards.flatMap((_board, at) => ((set >> at) % 2 === 1 ? [at] : []))).some((set) => {
+    Array.from({ length: 2 ** job.boards.length }, (_, number) => number).some((number) => {
+      const set = [...job.boards.keys()].filter((at) => (number >> at) % 2 === 1);
       const lots = new Set(set.flatMap((at) => (job.boards[at]!.lotPrice === undefined ? [] : [40])));
       const own = set.reduce((sum, at) => sum + (job.boards[at]!.owned === true ? 0 : job.boards[at]!.price ?? 0), 0);
       if (own + [...lots].reduce((sum, each) => sum + each, 0) >= cost) return false;

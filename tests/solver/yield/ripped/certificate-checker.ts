@@ -3,6 +3,8 @@ import type { RippingPlan } from "../../../../src/solver/yield/ripped/ripping-pl
 import { type CertificateJob, certificateJob } from "./certificate-job";
 import { cheaperBoards } from "./cheaper-boards";
 import { type Count, heldWorth, turned } from "./held-worth";
+import { leastWidth } from "./least-width";
+import { areAllListed } from "./listed-divisions";
 import type { PlainJob } from "./plain-job";
 
 /** A place holds at least, or at most, so many of some kinds. */
@@ -24,71 +26,9 @@ type Terms = Omit<Leaf, "worths">;
 
 /** Steps of a check, of states of tables and of sets looked at: a few seconds. Beyond it nothing is certified. */
 const MOST_STEPS = 2_000_000_000;
-const MOST_SIDES = 4_000;
 
 const keyOf = ({ board, stretch }: ProofPlace): string => `${board}/${stretch}`;
 const divisionKey = ({ first, into }: Division): string => `${first} ${typeof into === "string" ? into : into.join()}`;
-
-/** Whether every set of strips that a stretch can be cut into one way lies within one that is listed, strip by strip. */
-const areAllListed = (job: CertificateJob, { board, stretch }: ProofPlace, first: "rip" | "crosscut", listed: readonly Division[]): boolean => {
-  const of = turned(job, board, stretch, first);
-  const own = listed.filter((division) => division.first === first);
-  const fits = job.kinds.map((_, kind) => of.takes[kind]! && of.along[kind]! <= of.long && of.across[kind]! <= of.wide);
-  const hasWhole = of.isWhole.some((isWhole, kind) => isWhole && fits[kind]!);
-  if (first === "rip" && hasWhole && !own.some(({ into }) => into === "whole")) return false;
-  if (own.some(({ into }) => into === "led")) return true;
-  if (first === "crosscut" && hasWhole) return false;
-  const sides = own.flatMap(({ into }) => (typeof into === "string" ? [] : [into.map((width) => width + job.kerf)]));
-  const widths = [...new Set(of.across.filter((_, kind) => fits[kind]! && !of.isWhole[kind]!))].sort((one, other) => other - one);
-  const most = widths.map((width) => of.wanted.reduce((sum, each, kind) => (fits[kind]! && of.across[kind] === width ? sum + each : sum), 0));
-  let looked = 0;
-  const isListed = (at: number, strips: readonly number[], left: number): boolean => {
-    looked += 1;
-    if (looked > MOST_SIDES * (widths.length + 1)) return false;
-    if (at === widths.length) return strips.length === 0 || sides.some((side) => strips.every((strip, place) => strip <= (side[place] ?? 0)));
-    for (let count = 0; count <= most[at]! && count * widths[at]! <= left; count += 1) {
-      const more = [...strips, ...Array.from({ length: count }, () => widths[at]!)];
-      if (!isListed(at + 1, more, left - count * widths[at]!)) return false;
-    }
-    return true;
-  };
-  return isListed(0, [], of.wide);
-};
-
-/** The least width that so many of each kind take, one way round: the widest piece left leads the next strip. Infinity where none do. */
-const leastWidth = (
-  job: CertificateJob, { board, stretch }: ProofPlace, first: "rip" | "crosscut", counts: readonly number[], count: Count,
-): number => {
-  const of = turned(job, board, stretch, first);
-  const order = [...of.across.keys()].sort((one, other) => of.across[other]! - of.across[one]!);
-  const known = new Map<string, number>();
-  const least = (left: readonly number[]): number => {
-    const leader = order.find((kind) => left[kind]! > 0);
-    if (leader === undefined) return 0;
-    const key = left.join();
-    const before = known.get(key);
-    if (before !== undefined) return before;
-    let best = Infinity;
-    const fill = (at: number, rest: readonly number[], room: number): void => {
-      count.left -= left.length;
-      if (count.left <= 0) return;
-      const kind = order[at];
-      if (kind === undefined) {
-        best = Math.min(best, of.across[leader]! + least(rest));
-        return;
-      }
-      const copies = of.isWhole[kind]! ? 0 : Math.min(rest[kind]!, Math.floor(room / of.along[kind]!));
-      for (let copy = copies; copy >= 0; copy -= 1)
-        fill(at + 1, rest.map((each, of) => (of === kind ? each - copy : each)), room - copy * of.along[kind]!);
-    };
-    const others = left.map((each, kind) => (kind === leader ? each - 1 : each));
-    if (of.isWhole[leader]!) best = of.across[leader]! + least(others);
-    else if (of.along[leader]! <= of.long) fill(0, others, of.long - of.along[leader]!);
-    known.set(key, best);
-    return best;
-  };
-  return least(counts);
-};
 
 /** A check under way. */
 interface Check {
@@ -163,7 +103,7 @@ const holdsOf = (check: Check, leaf: Leaf, board: number): number => {
       for (const kind of limit.kinds) own[kind]! += limitWorth[at]!;
       taken += limitWorth[at]! * limit.count;
     }
-    return heldWorth(job, board, place.stretch, allowedAt(check, leaf, place), place.strip, own, count) - taken;
+    return heldWorth(job, place, allowedAt(check, leaf, place), own, count) - taken;
   };
   return job.boards[board]!.stretches.reduce((all, _, stretch) => {
     const whole = { board, stretch, strip: -1 };
@@ -196,7 +136,8 @@ const tooSmallBy = (check: Check, leaves: readonly Leaf[]): ((has: readonly bool
   return (has) => leaves.every(({ limits, worths }, at) => {
     if (limits.some(({ isLeast, count, place }) => isLeast && count > 0 && !has[place.board]!)) return true;
     const set = has.flatMap((isIn, board) => (isIn ? [board] : []));
-    return set.reduce((sum, board) => sum + worths.holds[board]!, 0) < neededBy(check.job, worths) && set.every((board) => isSound(at, board));
+    const held = set.reduce((sum, board) => sum + worths.holds[board]!, 0);
+    return held < neededBy(check.job, worths) && set.every((board) => isSound(at, board));
   });
 };
 
@@ -214,7 +155,8 @@ const proofFaults = (job: PlainJob, proof: BoardProof, claimed: number): string[
   const check: Check = { job: checked, proof, faults: [], count: { left: MOST_STEPS } };
   check.faults.push(...divisionFaults(check));
   const all = proof.refutations.map((each) => leavesOf(check, each, { divided: new Map(), limits: [] }));
-  if (all.flat().some((leaf) => worthsFault(check, leaf))) check.faults.push("worths are not whole numbers for all pieces, limits and boards");
+  if (all.flat().some((leaf) => worthsFault(check, leaf)))
+    check.faults.push("worths are not whole numbers for all pieces, limits and boards");
   if (check.faults.length > 0) return check.faults;
   const single = all.flatMap((leaves) => (leaves.length === 1 && leaves[0]!.limits.length === 0 ? leaves : []));
   for (const leaf of single) {

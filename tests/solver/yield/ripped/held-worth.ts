@@ -1,4 +1,4 @@
-import type { Division } from "../../../../src/solver/yield/ripped/board-proof";
+import type { Division, ProofPlace } from "../../../../src/solver/yield/ripped/board-proof";
 import type { CertificateJob } from "./certificate-job";
 
 /** Work left to the checker; at 0 it has given up. */
@@ -50,13 +50,14 @@ const NOTHING: Table = [[0, 0]];
 
 /** The table with one piece more to choose from. */
 const withPiece = (table: Table, size: number, worth: number, most: number, count: Count): Table => {
+  const taken = table.map(([room, held]) => [room + size, held + worth] as const);
   const all: (readonly [number, number])[] = [];
   let other = 0;
   for (const entry of table) {
-    for (; other < table.length && table[other]![0] + size < entry[0]; other += 1) all.push([table[other]![0] + size, table[other]![1] + worth]);
+    for (; other < taken.length && taken[other]![0] < entry[0]; other += 1) all.push(taken[other]!);
     all.push(entry);
   }
-  for (; other < table.length; other += 1) all.push([table[other]![0] + size, table[other]![1] + worth]);
+  all.push(...taken.slice(other));
   count.left -= all.length;
   const kept: (readonly [number, number])[] = [];
   for (const entry of all) {
@@ -84,7 +85,8 @@ const worst = (table: Table): number => table[table.length - 1]![1];
 
 /** Kinds that fit and are worth something. */
 const useful = ({ along, across, takes, wanted, long, wide }: Turned, worth: readonly number[]): number[] =>
-  along.flatMap((size, kind) => (takes[kind]! && wanted[kind]! > 0 && worth[kind]! > 0 && size <= long && across[kind]! <= wide ? [kind] : []));
+  [...along.keys()].filter((kind) =>
+    takes[kind]! && wanted[kind]! > 0 && worth[kind]! > 0 && along[kind]! <= long && across[kind]! <= wide);
 
 /** So many strips of each width: pieces of some width, together, lie in the strips at least as wide, as if those were one. */
 const inListed = (of: Turned, worth: readonly number[], strips: readonly number[], known: Map<string, Table>, count: Count): number => {
@@ -134,7 +136,7 @@ const inOne = (of: Turned, worth: readonly number[], width: number | undefined, 
 
 /** The most worth that a stretch holds divided by one of these, or in one of its strips alone; never too little. */
 export const heldWorth = (
-  job: CertificateJob, board: number, stretch: number, divisions: readonly Division[], strip: number, worth: readonly number[], count: Count,
+  job: CertificateJob, { board, stretch, strip }: ProofPlace, divisions: readonly Division[], worth: readonly number[], count: Count,
 ): number => {
   const known = { rip: new Map<string, Table>(), crosscut: new Map<string, Table>() };
   return divisions.reduce((most, { first, into }) => {
