@@ -6,8 +6,8 @@ import { TALLYCUTS } from "../../functions/yield/tallycuts";
 import { placesOf } from "../result-looks";
 import { ASKS, lacks, passing } from "../sheet-builder";
 import {
-  GLUE, GLUED, GRADES, OTHER_BOARDS, PAINTED, PANELS, PIECES_LISTED, RIPPED, RIPPED_CUTS, SHEET_CUTS, SHEET_GOODS, SHEET_TRIM, STRIPS, STRIPS_IN_ORDER,
-  STRIPS_LISTED, TREAD_BOARDS, TRIM,
+  GLUE, GLUED, GRADES, OTHER_BOARDS, PAINTED, PANELS, PIECES_LISTED, RIPPED, RIPPED_CUTS, SHEET_CUTS, SHEET_GOODS, SHEET_TRIM, STRIPS,
+  STRIPS_IN_ORDER, STRIPS_LISTED, TREAD_BOARDS, TRIM,
 } from "./boards-places";
 import { call } from "./call";
 import { CUT } from "./cut-plan";
@@ -42,14 +42,16 @@ export const glued = ({ unit }: Filling): string =>
   })));
 
 /** Roughed out up to the next mark of the tape, so that what is read off it is what was planned. */
-const roughed = (unit: Filling["unit"], size: string): string => (unit === "mm" ? `ROUNDUP(ROUND(${size},3),0)` : `ROUNDUP(ROUND(${size},4)*16,0)/16`);
+const roughed = (unit: Filling["unit"], size: string): string =>
+  unit === "mm" ? `ROUNDUP(ROUND(${size},3),0)` : `ROUNDUP(ROUND(${size},4)*16,0)/16`;
 
 /** Risers all alike, as the longest and the widest of them; then the skirts. */
 export const piecesToRip = ({ unit }: Filling): string => {
   const [risers, skirts] = [CUT.risers, CUT.skirts];
   const greatest = (place: number): string => roughed(unit, `MAX(CHOOSECOLS(r,${place}))`);
   const size = (place: number): string => roughed(unit, `CHOOSECOLS(s,${place})`);
-  const thickness = 'STAIR.PICK(Layout!AA7#,"skirt thickness")';
+  // Where nobody has said how thick a skirt is, any board will do.
+  const thickness = 'IFERROR(STAIR.PICK(Layout!AA7#,"skirt thickness"),"")';
   const table =
     `LET(r,DROP(${risers}#,1),s,${skirts},n,CHOOSECOLS(s,1),VSTACK({${PIECES}},` +
     `HSTACK("riser",${greatest(2)},${greatest(3)},MAX(CHOOSECOLS(r,4)),${gradeOf("risers").join()},SUM(CHOOSECOLS(r,5))),` +
@@ -76,8 +78,9 @@ export const painted = ({ unit }: Filling, declaration: typeof SHEETCUTS | typeo
 const firstCut = (first: string, number: string): string => `IF(${first}="rip","rip strip ","crosscut section ")&${number}`;
 
 /** Columns of a table, as formulas, by their keys. */
-const columnsIn = (table: string, declaration: typeof GLUEUP | typeof SHEETCUTS | typeof TALLYCUTS, ...keys: readonly string[]): readonly string[] =>
-  placesOf(declaration, ...keys).map((place) => `CHOOSECOLS(${table},${place})`);
+const columnsIn = (
+  table: string, declaration: typeof GLUEUP | typeof SHEETCUTS | typeof TALLYCUTS, ...keys: readonly string[]
+): readonly string[] => placesOf(declaration, ...keys).map((place) => `CHOOSECOLS(${table},${place})`);
 
 /** Rows of panels that are strips, as they are glued. */
 export const stripsGlued = (): string => {
@@ -95,7 +98,8 @@ export const stripsListed = (): string => {
   const keys = ["board", "section", "along", "across", "panel", "strip", "length", "roughWidth"] as const;
   const [board = "", section, along, across, panel, strip, length, width] = columnsIn(`${STRIPS_IN_ORDER}#`, GLUEUP, ...keys);
   const columns = [
-    board, `"crosscut section "&${section ?? ""}`, along, across, `${panel ?? ""}&", strip "&${strip ?? ""}`, length, width, downAlong(board, '""'),
+    board, `"crosscut section "&${section ?? ""}`, along, across, `${panel ?? ""}&", strip "&${strip ?? ""}`, length, width,
+    downAlong(board, '""'),
   ];
   return passing(STRIPS_IN_ORDER, `HSTACK(${columns.join()})`);
 };
