@@ -57,7 +57,8 @@ export const ways = (filling: Filling): readonly Block[] => {
         row("treads, glued up", GLUED, total("cost"), gluedYield(filling), leftOfPanels, gluedVerdict),
         row("risers, skirts: boards", RIPPED_PLAN, plan(RIPPED_PLAN, "cost"), plan(RIPPED_PLAN, "yield"), leftOfBoards, rippedVerdict),
         row(
-          "the same: sheets", SHEET_PLAN, plan(SHEET_PLAN, "cost"), plan(SHEET_PLAN, "yield"), ends(SHEET_PLAN), plan(SHEET_PLAN, "verdict"),
+          "the same: sheets", SHEET_PLAN, plan(SHEET_PLAN, "cost"), plan(SHEET_PLAN, "yield"), ends(SHEET_PLAN),
+          plan(SHEET_PLAN, "verdict"),
         ),
       ],
     },

@@ -76,9 +76,9 @@ const typedBlocks = (filling: Filling, pile: PileFilling): readonly Block[] => {
         ...Object.keys(GRADES).map((what, row) => [what, ...(pile.grades[row] ?? ["", ""])]),
       ],
     },
-    part(TREAD_BOARDS.part, `Boards for treads and nosing; ${unit}, ${moneyOf(filling)} ${price}`, 8),
+    part(TREAD_BOARDS.part, `Boards for treads and nosing, thickness rough; ${unit}, ${moneyOf(filling)} ${price}`, 8),
     boards(TREAD_BOARDS.heading, pile.treadBoards),
-    part(OTHER_BOARDS.part, `Boards for risers and skirts; ${unit}, ${moneyOf(filling)} ${price}`, 8),
+    part(OTHER_BOARDS.part, `Boards for risers and skirts, thickness rough; ${unit}, ${moneyOf(filling)} ${price}`, 8),
     boards(OTHER_BOARDS.heading, pile.otherBoards),
     part(SHEET_GOODS.part, `Sheets and primed boards for paint grade, as many as it takes; ${unit}, ${moneyOf(filling)} each`, 8),
     {
@@ -91,8 +91,8 @@ const typedBlocks = (filling: Filling, pile: PileFilling): readonly Block[] => {
 
 const aboutText = ({ unit }: Filling): string =>
   "Another way to the same pieces: Bid counts Order and Cut plan, not this sheet. A board stands in one of the two lists, so that it is " +
-  `cut once: the thick ones for treads (${unit === "mm" ? "41 mm" : "5/4"}), the others for the rest (${unit === "mm" ? "27 mm" : "4/4"}). Risers ` +
-  "are roughed out alike, as the longest and the widest of them; Fit has the size of each.";
+  `cut once: ${unit === "mm" ? "41 mm" : "5/4"} for treads, ${unit === "mm" ? "27 mm" : "4/4"} for the rest. ` +
+  "Risers are roughed out alike, as the longest and the widest of them; Fit has the size of each.";
 
 const blocks = (filling: Filling, pile: PileFilling): readonly Block[] => {
   const { unit } = filling;
@@ -157,8 +157,9 @@ export const boards = (filling: Filling, pile: PileFilling): SheetData => {
     name: "Boards",
     title: "Boards: glued up, ripped, or from sheets",
     says:
-      "Type the boards of the pile as measured, each in one list, and what sheets and primed boards cost. Out come treads glued up, risers " +
-      `and skirts ripped, and the same in paint grade: what each costs, and where to cut.${pile.says === undefined ? "" : ` ${pile.says}`}`,
+      "Type the boards of the pile as measured, each in one list, and what sheets and primed boards cost. Out come treads glued up, " +
+      "risers and skirts ripped, and the same in paint grade: what each costs, and where to cut." +
+      (pile.says === undefined ? "" : ` ${pile.says}`),
     answers: answers(filling),
     heights: { 8: 34, 12: 34, 13: 48 },
     widths: {

@@ -62,7 +62,10 @@ const areApart = (one: Placed, other: Placed, kerf: number): boolean => {
 const faults = (placed: readonly Placed[], roomsOf: (on: string) => readonly Room[], kerf: number): readonly string[] => [
   ...placed.filter((one) => !roomsOf(one.on).some((room) => lies(one, room))).map(({ on, piece }) => `${piece} lies past ${on}`),
   ...placed.flatMap((one, place) =>
-    placed.slice(place + 1).filter((other) => other.on === one.on && !areApart(one, other, kerf)).map(({ piece }) => `${piece} on ${one.piece}`)),
+    placed
+      .slice(place + 1)
+      .filter((other) => other.on === one.on && !areApart(one, other, kerf))
+      .map(({ piece }) => `${piece} on ${one.piece}`)),
 ];
 
 const pileOf = ({ pile }: Filling): PileFilling => {
@@ -96,8 +99,8 @@ const counts = (placed: readonly Placed[]) => {
 interface Walk {
   readonly filling: Filling;
   readonly panels: Readonly<Record<string, { readonly length: number; readonly width: number }>>;
-  readonly count: number;
   /** How many treads. */
+  readonly count: number;
   readonly pieces: Readonly<Record<string, number>>;
   readonly sizes: Readonly<Record<string, readonly [number, number]>>;
 }
@@ -132,10 +135,11 @@ describe.each(WALKS)("at the saw, in %s", (_unit, { filling, panels, count, piec
     const room = roomsIn(filling);
     expect(faults(onBoards, room.board, Number(filling.kerf))).toEqual([]);
     expect(faults(onSheets, room.sheet, Number(filling.kerf))).toEqual([]);
-    // A piece moved by half a kerf along the list is found out.
+    // A piece moved by a kerf across is found out.
     const [first, ...others] = strips(onBoards);
     if (first === undefined) throw new Error("no strip");
-    expect(faults([{ ...first, across: first.across + Number(filling.kerf) }, ...others], room.board, Number(filling.kerf))).not.toEqual([]);
+    const moved = { ...first, across: first.across + Number(filling.kerf) };
+    expect(faults([moved, ...others], room.board, Number(filling.kerf))).not.toEqual([]);
   });
 
   test("the strips of a panel, each jointed on both edges, make its width; every panel of the job is there", () => {
