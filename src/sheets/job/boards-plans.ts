@@ -37,7 +37,7 @@ export const panelsToGlue = (): string => {
 };
 
 export const glued = ({ unit }: Filling): string =>
-  passing(PANELS, askingFor("the boards for treads", TREAD_BOARDS, call(GLUEUP, unit, {
+  passing(PANELS, askingFor("boards for treads", TREAD_BOARDS, call(GLUEUP, unit, {
     panels: `${PANELS}#`, tally: `A${TREAD_BOARDS.heading}:I${TREAD_BOARDS.last}`, glue: GLUE,
   })));
 
@@ -60,7 +60,7 @@ export const piecesToRip = ({ unit }: Filling): string => {
 };
 
 export const ripped = ({ unit }: Filling, declaration: typeof TALLYCUTS | typeof PLAN): string =>
-  passing(RIPPED, askingFor("the boards for risers and skirts", OTHER_BOARDS, call(declaration, unit, {
+  passing(RIPPED, askingFor("boards for the rest", OTHER_BOARDS, call(declaration, unit, {
     pieces: `${RIPPED}#`, [declaration.id === "PLAN" ? "stock" : "tally"]: `A${OTHER_BOARDS.heading}:I${OTHER_BOARDS.last}`,
     kerf: CUT.kerf, trim: TRIM, keep: CUT.keep,
   })));
@@ -69,7 +69,7 @@ export const ripped = ({ unit }: Filling, declaration: typeof TALLYCUTS | typeof
 export const piecesToPaint = (): string => passing(RIPPED, `CHOOSECOLS(${RIPPED}#,1,2,3,4,7)`);
 
 export const painted = ({ unit }: Filling, declaration: typeof SHEETCUTS | typeof PLAN): string =>
-  passing(PAINTED, askingFor("the sheets", SHEET_GOODS, call(declaration, unit, {
+  passing(PAINTED, askingFor("sheets", SHEET_GOODS, call(declaration, unit, {
     pieces: `${PAINTED}#`, stock: `A${SHEET_GOODS.heading}:E${SHEET_GOODS.last}`, kerf: CUT.kerf, trim: SHEET_TRIM, keep: CUT.keep,
     first: '"either"',
   })));
