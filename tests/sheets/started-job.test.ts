@@ -77,7 +77,8 @@ describe.each([["inches", ASKED], ["millimetres", METRIC]])("a job of one's own,
 test("names that are taken are not used again, and formulas and links follow", () => {
   const { sheets } = startedJob(ASKED, ["job", "Check"], false);
   expect(sheets.map(({ name }) => name)).toEqual([
-    "Job 2", "Survey", "Layout", "Check 2", "Order", "Cut plan", "Boards", "Yard order", "Fit", "Takeoff", "Bid", "Quote", "Books", "Register",
+    "Job 2", "Survey", "Layout", "Check 2", "Order", "Cut plan", "Boards", "Yard order", "Fit", "Takeoff", "Bid", "Quote", "Books",
+    "Register",
   ]);
   expect(sheets[0]?.cells["D10"]?.formula).toBe('=HYPERLINK("#\'Check 2\'!A1","Check 2 ›")');
   expect(sheets[3]?.cells["A1"]?.formula).toBe("=\"Code check: \"&'Job 2'!B10");

@@ -53,7 +53,7 @@ export const ways = (filling: Filling): readonly Block[] => {
     {
       at: `A${WAYS - 1}`, headings: true, numbers: [1, 2], formats: { 1: MONEY, 2: PERCENT },
       rows: [
-        ["", "cost", "of it in the pieces", "left over", "", "how good the plan is", "", "", ""],
+        ["", "cost", "in the pieces", "left over", "", "how good the plan is", "", "", ""],
         row("treads, glued up", GLUED, total("cost"), gluedYield(filling), leftOfPanels, gluedVerdict),
         row("risers, skirts: boards", RIPPED_PLAN, plan(RIPPED_PLAN, "cost"), plan(RIPPED_PLAN, "yield"), leftOfBoards, rippedVerdict),
         row(

@@ -1,9 +1,10 @@
 import { BLANK } from "../../functions/order/blank";
+import { rippedPieces } from "../../functions/tables";
 import { PLAN } from "../../functions/yield/plan";
 import { GLUEUP } from "../../functions/yield/glueup";
 import { SHEETCUTS } from "../../functions/yield/sheetcuts";
 import { TALLYCUTS } from "../../functions/yield/tallycuts";
-import { placesOf } from "../result-looks";
+import { headingsOf, placesOf } from "../result-looks";
 import { ASKS, lacks, passing } from "../sheet-builder";
 import {
   GLUE, GLUED, GRADES, OTHER_BOARDS, PAINTED, PANELS, PIECES_LISTED, RIPPED, RIPPED_CUTS, SHEET_CUTS, SHEET_GOODS, SHEET_TRIM, STRIPS,
@@ -13,7 +14,9 @@ import { call } from "./call";
 import { CUT } from "./cut-plan";
 import type { Filling } from "./filling";
 
-const PIECES = "label,length,width,thickness,grade,also from,quantity".split(",").map((one) => `"${one}"`).join();
+const PIECES = headingsOf(rippedPieces, "label", "length", "width", "thickness", "grade", "alsoFrom", "quantity")
+  .map((one) => `"${one}"`)
+  .join();
 
 /** What is asked for here is no part of the bid: the job does not wait for it, so it does not ask as the other sheets do. */
 const askingFor = (what: string, { lengths, first }: { lengths: string; first: number }, plan: string): string =>
@@ -98,7 +101,7 @@ export const stripsListed = (): string => {
   const keys = ["board", "section", "along", "across", "panel", "strip", "length", "roughWidth"] as const;
   const [board = "", section, along, across, panel, strip, length, width] = columnsIn(`${STRIPS_IN_ORDER}#`, GLUEUP, ...keys);
   const columns = [
-    board, `"crosscut section "&${section ?? ""}`, along, across, `${panel ?? ""}&", strip "&${strip ?? ""}`, length, width,
+    `${board}&""`, `"crosscut section "&${section ?? ""}`, along, across, `${panel ?? ""}&", strip "&${strip ?? ""}`, length, width,
     downAlong(board, '""'),
   ];
   return passing(STRIPS_IN_ORDER, `HSTACK(${columns.join()})`);

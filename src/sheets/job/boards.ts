@@ -38,10 +38,10 @@ const white = (cell: string): string => `=IF(${cell}="","",${cell})`;
 const SAYS: Readonly<Record<string, string>> = {
   kerf: "from Cut plan",
   trim: "off each end of a board",
-  joint: "jointed off each edge of a strip",
+  joint: "off each edge of a strip",
   "rough length": "a panel is glued longer by",
   "rough width": "and wider by",
-  "greatest strip": "jointed",
+  "greatest strip": "once jointed",
 };
 
 const typedBlocks = (filling: Filling, pile: PileFilling): readonly Block[] => {
@@ -161,9 +161,9 @@ export const boards = (filling: Filling, pile: PileFilling): SheetData => {
       "risers and skirts ripped, and the same in paint grade: what each costs, and where to cut." +
       (pile.says === undefined ? "" : ` ${pile.says}`),
     answers: answers(filling),
-    heights: { 8: 34, 12: 34, 13: 48 },
+    heights: { 8: 48, 13: 48, [TREAD_BOARDS.heading]: 34, [OTHER_BOARDS.heading]: 34 },
     widths: {
-      A: 128, B: 66, C: 66, D: 72, E: 66, F: 78, G: 70, H: 112, I: 60, J: 92, K: 134, L: 70, M: 70, N: 124, O: 72, P: 70, Q: 66, R: 10,
+      A: 156, B: 66, C: 66, D: 80, E: 96, F: 78, G: 70, H: 112, I: 60, J: 80, K: 134, L: 70, M: 70, N: 156, O: 72, P: 70, Q: 66, R: 10,
       S: 152, T: 134, U: 70, V: 70, W: 92, X: 72, Y: 70, Z: 66,
     },
     lists: [TREAD_BOARDS, OTHER_BOARDS].map(({ first, last }) => ({ cells: `G${first}:G${last}`, options: ["yes", "no"] })),
