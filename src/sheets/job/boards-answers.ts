@@ -65,6 +65,10 @@ export const ways = (filling: Filling): readonly Block[] => {
   ];
 };
 
+/** The terms of the glue-up that were left out, as it took them. */
+export const assumedTerms = (): string =>
+  `=IF(${lacks(GLUED)},"",IFERROR("Assumed of the glue-up: "&STAIR.PICK(${GLUED}#,"assumed","note"),""))`;
+
 /** A board that stands in both lists would be cut twice. */
 export const standTwice = (): string => {
   const [ones, others] = [TREAD_BOARDS.labels, OTHER_BOARDS.labels];

@@ -11,6 +11,8 @@ export const GLUE_TERMS = ["kerf", "trim", "joint", "rough length", "rough width
 const LAST_GLUE = TERMS + GLUE_TERMS.length;
 export const TRIM = `B${TERMS + 2}`;
 export const SHEET_TRIM = `B${LAST_GLUE + 1}`;
+/** What stands in for the terms that nobody typed. */
+export const ASSUMED = LAST_GLUE + 3;
 /** The terms of the glue-up that have a value, under their headings. */
 export const GLUE = `FILTER(A${TERMS}:B${LAST_GLUE},B${TERMS}:B${LAST_GLUE}<>"")`;
 /** Grade, and what else will do. */

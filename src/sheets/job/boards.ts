@@ -8,14 +8,15 @@ import { headingsOf, spillOf } from "../result-looks";
 import { type Block, type Entry, MONEY, page, type Spill, type SpilledHeadings, TYPED_LENGTH } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
 import {
-  ABOUT, BOARD_LIST, BOARDS, GLUE_TERMS, GLUED, GRADES, OTHER_BOARDS, PAINTED, PANELS, PIECES_LISTED, RIPPED, RIPPED_CUTS, RIPPED_PLAN,
-  SHEET_CUTS, SHEET_GOODS, SHEET_LIST, SHEET_PLAN, SHEETS, STRIPS, STRIPS_IN_ORDER, STRIPS_LISTED, TERMS, TREAD_BOARDS, TWICE, WAYS,
+  ABOUT, ASSUMED, BOARD_LIST, BOARDS, GLUE_TERMS, GLUED, GRADES, OTHER_BOARDS, PAINTED, PANELS, PIECES_LISTED, RIPPED, RIPPED_CUTS,
+  RIPPED_PLAN, SHEET_CUTS, SHEET_GOODS, SHEET_LIST, SHEET_PLAN, SHEETS, STRIPS, STRIPS_IN_ORDER, STRIPS_LISTED, TERMS, TREAD_BOARDS,
+  TWICE, WAYS,
 } from "./boards-places";
 import {
   boardList, glued, painted, panelsToGlue, piecesListed, piecesToPaint, piecesToRip, ripped, sheetList, stripsGlued, stripsInOrder,
   stripsListed,
 } from "./boards-plans";
-import { answers, standTwice, ways } from "./boards-answers";
+import { answers, assumedTerms, standTwice, ways } from "./boards-answers";
 import { CUT } from "./cut-plan";
 import { type Filling, lengthFormat, moneyOf, type PileFilling } from "./filling";
 
@@ -105,6 +106,7 @@ const blocks = (filling: Filling, pile: PileFilling): readonly Block[] => {
     { at: TWICE, style: "caution", rows: [[standTwice()]] },
     { at: ABOUT, style: "says", rows: [[aboutText(filling)]] },
     ...typedBlocks(filling, pile),
+    { at: `A${ASSUMED}`, style: "says", rows: [[assumedTerms()]] },
     part("J7", `Board by board; along from the end chalked 0, across from the edge straightened first, as it came; ${unit}`),
     { at: "J8", headings: true, numbers: [2, 3, 5, 6, 7], rows: [places("board", "end 0", "1st edge"), [`=${boardList()}`]] },
     part("S7", `Sheet by sheet, paint grade; along the grain; ${unit}`),
@@ -161,13 +163,13 @@ export const boards = (filling: Filling, pile: PileFilling): SheetData => {
       "risers and skirts ripped, and the same in paint grade: what each costs, and where to cut." +
       (pile.says === undefined ? "" : ` ${pile.says}`),
     answers: answers(filling),
-    heights: { 8: 48, 13: 48, [TREAD_BOARDS.heading]: 34, [OTHER_BOARDS.heading]: 34 },
+    heights: { 8: 48, 13: 48, [ASSUMED]: 34, [TREAD_BOARDS.heading]: 34, [OTHER_BOARDS.heading]: 34 },
     widths: {
       A: 156, B: 66, C: 66, D: 80, E: 96, F: 78, G: 70, H: 112, I: 60, J: 80, K: 134, L: 70, M: 70, N: 156, O: 72, P: 70, Q: 66, R: 10,
       S: 152, T: 134, U: 70, V: 70, W: 92, X: 72, Y: 70, Z: 66,
     },
     lists: [TREAD_BOARDS, OTHER_BOARDS].map(({ first, last }) => ({ cells: `G${first}:G${last}`, options: ["yes", "no"] })),
-    merged: [`${TWICE}:I12`, `${ABOUT}:I13`],
+    merged: [`${TWICE}:I12`, `${ABOUT}:I13`, `A${ASSUMED}:I${ASSUMED}`],
     verdicts: [`F${WAYS}:F${WAYS + 2}`],
     blocks: blocks(filling, pile),
     spills: spills(unit),

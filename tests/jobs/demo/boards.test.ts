@@ -193,6 +193,8 @@ describe("what each way comes to", () => {
   // 120 x 9 1/4 + 121 x 7 3/4 + 144 x 8 + 124 x 10 1/2 + 162 x 8 1/8 = 6,855; the panels' 13 x 38 x 11 1/4 + 38 x 2 = 5,633.5.
   test("treads: 458.25, two boards whole", () => {
     expect(at("B9", "D9", "F9", "A4")).toEqual([458.25, "2 boards whole", "✓ best possible (proven)", 458.25]);
+    // Terms that are typed are not assumed: the other four are.
+    expect(at("A24")[0]).toMatch(/^Assumed of the glue-up: least strip 2", plane none, strips any, together any: /);
     expect(Number(book.value(SHEET, "C9"))).toBeCloseTo(5633.5 / 6855, 4);
   });
 
