@@ -285,7 +285,7 @@ describe("start a job of one's own", () => {
     await expect(jobStarted(asked, true, cells, sheets)).rejects.toThrow("This workbook has no Bid and Books that gather stairs");
     const says = await jobStarted(asked, false, cells, sheets);
     expect(says).toBe(
-      "Added Job, Survey, Layout, Check, Order, Cut plan, Yard order, Fit, Takeoff, Bid, Quote, Books and Register. " +
+      "Added Job, Survey, Layout, Check, Order, Cut plan, Boards, Yard order, Fit, Takeoff, Bid, Quote, Books and Register. " +
         "Type what is known in the yellow cells.",
     );
     expect([book.cell("Mine", "A1").value, book.cell("Job", "B8").value, book.cell("Job", "B11").value]).toEqual([

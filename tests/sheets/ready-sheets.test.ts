@@ -9,12 +9,16 @@ const names = (name: string, taken: readonly string[], standing = none): readonl
 
 test("the ready sheets are the demo's, in the order of the job, and say what they read", () => {
   expect(readySheets.map(({ name, reads }) => [name, reads])).toEqual([
-    ["Job", ["Survey", "Layout", "Check", "Order", "Cut plan", "Yard order", "Fit", "Takeoff", "Bid", "Quote", "Books", "Register"]],
+    [
+      "Job",
+      ["Survey", "Layout", "Check", "Order", "Cut plan", "Boards", "Yard order", "Fit", "Takeoff", "Bid", "Quote", "Books", "Register"],
+    ],
     ["Survey", ["Job"]],
     ["Layout", ["Job", "Survey"]],
     ["Check", ["Job", "Survey", "Layout"]],
     ["Order", ["Layout"]],
     ["Cut plan", ["Job", "Layout", "Order", "Fit"]],
+    ["Boards", ["Layout", "Order", "Cut plan"]],
     ["Yard order", ["Job", "Cut plan"]],
     ["Fit", ["Job", "Survey", "Layout", "Order"]],
     ["Takeoff", ["Job", "Layout", "Order", "Cut plan", "Bid"]],

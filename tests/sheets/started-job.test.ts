@@ -31,7 +31,7 @@ const spilled = (book: Workbook, sheet: string, anchor: string, label: string, h
 describe.each([["inches", ASKED], ["millimetres", METRIC]])("a job of one's own, in %s", (_unit, asked) => {
   const { sheets, gatherings } = startedJob(asked, [], false);
 
-  test("is a workbook of the thirteen sheets, with the job's name and what was asked", () => {
+  test("is a workbook of the fourteen sheets, with the job's name and what was asked", () => {
     expect(workbookData({ version: 1, sheets }).sheets.map(({ name }) => name)).toEqual(demo.map(({ name }) => name));
     expect(gatherings).toEqual([]);
     const [job] = sheets;
@@ -77,7 +77,8 @@ describe.each([["inches", ASKED], ["millimetres", METRIC]])("a job of one's own,
 test("names that are taken are not used again, and formulas and links follow", () => {
   const { sheets } = startedJob(ASKED, ["job", "Check"], false);
   expect(sheets.map(({ name }) => name)).toEqual([
-    "Job 2", "Survey", "Layout", "Check 2", "Order", "Cut plan", "Yard order", "Fit", "Takeoff", "Bid", "Quote", "Books", "Register",
+    "Job 2", "Survey", "Layout", "Check 2", "Order", "Cut plan", "Boards", "Yard order", "Fit", "Takeoff", "Bid", "Quote", "Books",
+    "Register",
   ]);
   expect(sheets[0]?.cells["D10"]?.formula).toBe('=HYPERLINK("#\'Check 2\'!A1","Check 2 ›")');
   expect(sheets[3]?.cells["A1"]?.formula).toBe("=\"Code check: \"&'Job 2'!B10");
@@ -87,7 +88,7 @@ test("one more stair has linked sheets of its own, and Bid and Books gather both
   const book = await openedData({ version: 1, sheets: demo });
   const { sheets, gatherings } = startedJob(ASKED, book.sheetNames(), true);
   expect(sheets.map(({ name }) => name)).toEqual([
-    "Job 2", "Survey 2", "Layout 2", "Check 2", "Order 2", "Cut plan 2", "Fit 2", "Takeoff 2",
+    "Job 2", "Survey 2", "Layout 2", "Check 2", "Order 2", "Cut plan 2", "Boards 2", "Fit 2", "Takeoff 2",
   ]);
   book.addSheets(sheets);
   for (const { sheet, address, adds } of gatherings) {

@@ -124,7 +124,9 @@ const MOVES = [
 ].map((row) => Array.from({ length: MOVE_COLUMNS }, (_, place) => row[place] ?? ""));
 
 /** Boards of an invented pile: label, length, width, thickness, grade, price of a board foot, owned, defects, edge. */
-const board = (label: number, length: number, width: number, thickness: string, grade: string, defects = ""): PileFilling["treadBoards"][number] =>
+const board = (
+  label: number, length: number, width: number, thickness: string, grade: string, defects = "",
+): PileFilling["treadBoards"][number] =>
   [label, length, width, thickness, grade, PRICES[`${thickness} ${grade}`] ?? "", "no", defects, 0.25];
 
 /** Of a board foot, invented. */

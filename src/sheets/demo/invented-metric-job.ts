@@ -64,33 +64,36 @@ const ITEMS = [
   ["labour", "included", 45, "hour"],
 ];
 
-/** Boards of an invented pile, planed to their thickness: label, length, width, thickness, grade, price, owned, defects, edge. */
+/**
+ * Boards of an invented pile, as sawn: 41 dresses to 27 and more, 27 to 18 and more. Label, length, width, thickness, grade, price, owned,
+ * defects, edge.
+ */
 const PILE: PileFilling = {
   treadBoards: [
-    [1, 3020, 205, 27, "prime", 58, "no", "", 6],
-    [2, 3000, 220, 27, "prime", 61, "no", "", 6],
-    [3, 4010, 190, 27, "prime", 70, "no", "", 6],
-    [4, 2980, 235, 27, "prime", 65, "no", "", 6],
-    [5, 3980, 215, 27, "prime", 80, "no", "", 6],
-    [6, 3050, 180, 27, "prime", 50, "no", "1400 to 1460", 6],
-    [7, 4000, 245, 27, "prime", 91, "no", "", 6],
-    [8, 3000, 250, 27, "prime", 72, "no", "", 6],
+    [1, 3020, 205, 41, "prime", 58, "no", "", 6],
+    [2, 3000, 220, 41, "prime", 61, "no", "", 6],
+    [3, 4010, 190, 41, "prime", 70, "no", "", 6],
+    [4, 2980, 235, 41, "prime", 65, "no", "", 6],
+    [5, 3980, 215, 41, "prime", 80, "no", "", 6],
+    [6, 3050, 180, 41, "prime", 50, "no", "1400 to 1460", 6],
+    [7, 4000, 245, 41, "prime", 91, "no", "", 6],
+    [8, 3000, 250, 41, "prime", 72, "no", "", 6],
   ],
   otherBoards: [
-    [21, 4620, 250, 18, "prime", 96, "no", "", 6],
-    [22, 4400, 295, 18, "prime", 110, "no", "", 6],
-    [23, 3780, 180, 18, "rustic", 39, "no", "", 6],
-    [24, 2860, 185, 18, "rustic", 31, "no", "1000 to 1080", 6],
-    [25, 3780, 345, 18, "rustic", 74, "no", "", 6],
-    [26, 1920, 180, 18, "prime", 29, "no", "", 6],
-    [27, 2840, 175, 18, "rustic", 30, "no", "", 6],
-    [28, 1900, 178, 18, "rustic", 20, "no", "", 6],
+    [21, 4620, 250, 27, "prime", 96, "no", "", 6],
+    [22, 4400, 295, 27, "prime", 110, "no", "", 6],
+    [23, 3780, 180, 27, "rustic", 39, "no", "", 6],
+    [24, 2860, 185, 27, "rustic", 31, "no", "1000 to 1080", 6],
+    [25, 3780, 345, 27, "rustic", 74, "no", "", 6],
+    [26, 2860, 180, 27, "prime", 31, "no", "", 6],
+    [27, 2840, 175, 27, "rustic", 33, "no", "", 6],
+    [28, 1900, 178, 27, "rustic", 20, "no", "", 6],
   ],
   sheets: [
     ["MDF 2440", 2440, 1220, 18, 38],
     ["primed MDF 5.4 m", 5400, 300, 18, 34],
   ],
-  terms: { trim: 10, joint: 1.5, "rough length": 25, "rough width": 6, "greatest strip": 140 },
+  terms: { trim: 10, joint: 1.5, "rough length": 25, "rough width": 6, "greatest strip": 145 },
   sheetTrim: "",
   grades: [["prime", ""], ["rustic", "prime"], ["prime", ""]],
   says: "The boards are invented.",

@@ -44,7 +44,7 @@ const rippedVerdict =
 
 /** Cost, how much of the wood is in the pieces, what is left over, and how good the plan is. */
 export const ways = (filling: Filling): readonly Block[] => {
-  const row = (what: string, at: string, cost: string, share: string, left: string, verdict: string): readonly (string | null)[] => {
+  const row = (what: string, at: string, ...[cost, share, left, verdict]: readonly [string, string, string, string]) => {
     const known = (value: string): string => `=IF(${lacks(at)},"–",IFERROR(${value},"–"))`;
     return [what, known(cost), known(share), known(left), null, known(marked(verdict))];
   };
@@ -53,14 +53,21 @@ export const ways = (filling: Filling): readonly Block[] => {
     {
       at: `A${WAYS - 1}`, headings: true, numbers: [1, 2], formats: { 1: MONEY, 2: PERCENT },
       rows: [
-        ["", "cost", "of it in the pieces", "left over", "", "how good the plan is", "", "", ""],
+        ["", "cost", "in the pieces", "left over", "", "how good the plan is", "", "", ""],
         row("treads, glued up", GLUED, total("cost"), gluedYield(filling), leftOfPanels, gluedVerdict),
         row("risers, skirts: boards", RIPPED_PLAN, plan(RIPPED_PLAN, "cost"), plan(RIPPED_PLAN, "yield"), leftOfBoards, rippedVerdict),
-        row("the same: sheets", SHEET_PLAN, plan(SHEET_PLAN, "cost"), plan(SHEET_PLAN, "yield"), ends(SHEET_PLAN), plan(SHEET_PLAN, "verdict")),
+        row(
+          "the same: sheets", SHEET_PLAN, plan(SHEET_PLAN, "cost"), plan(SHEET_PLAN, "yield"), ends(SHEET_PLAN),
+          plan(SHEET_PLAN, "verdict"),
+        ),
       ],
     },
   ];
 };
+
+/** The terms of the glue-up that were left out, as it took them. */
+export const assumedTerms = (): string =>
+  `=IF(${lacks(GLUED)},"",IFERROR("Assumed of the glue-up: "&STAIR.PICK(${GLUED}#,"assumed","note"),""))`;
 
 /** A board that stands in both lists would be cut twice. */
 export const standTwice = (): string => {
@@ -84,7 +91,9 @@ export const answers = (filling: Filling): readonly Answer[] => {
     { over: ["C", "E"], name: "risers and skirts, from boards", value: BOARDS_AT, from: RIPPED_PLAN, format: MONEY, under: money },
     {
       over: ["F", "I"], name: "the same from sheets, to be painted", value: SHEETS_AT, from: SHEET_PLAN, format: MONEY,
-      under: `="${money}"&IF(ISNUMBER(${BOARDS_AT}),", "&TEXT(ABS(${BOARDS_AT}-${SHEETS_AT}),"#,##0.00")&IF(${BOARDS_AT}<${SHEETS_AT}," more"," less"),"")`,
+      under:
+        `="${money}"&IF(ISNUMBER(${BOARDS_AT}),", "&TEXT(ABS(${BOARDS_AT}-${SHEETS_AT}),"#,##0.00")&` +
+        `IF(${BOARDS_AT}<${SHEETS_AT}," more"," less"),"")`,
     },
     {
       over: ["J", "L"], name: "is there a cheaper plan?", isText: true,
@@ -92,6 +101,9 @@ export const answers = (filling: Filling): readonly Answer[] => {
         `IF(${answered}=0,"–",IF(${begins("○")}>0,"○ perhaps",IF(${begins(`✓ ${PROVEN}`)}=${answered},"✓ no, proven","✓ none was found")))`,
       under: `=IF(${answered}=0,"type boards and sheets",${counted(`(${answered})`, "plan", "plans")}&"; in F${WAYS} how good each is")`,
     },
-    { over: ["M", "Q"], name: "left over", value: `D${WAYS}&"; "&D${WAYS + 1}`, from: RIPPED_PLAN, isText: true, under: "of boards for treads; for risers and skirts" },
+    {
+      over: ["M", "Q"], name: "left over", value: `D${WAYS}&"; "&D${WAYS + 1}`, from: RIPPED_PLAN, isText: true,
+      under: "of boards for treads; for risers and skirts",
+    },
   ];
 };

@@ -11,7 +11,8 @@ export const GLUE_TERMS = ["kerf", "trim", "joint", "rough length", "rough width
 const LAST_GLUE = TERMS + GLUE_TERMS.length;
 export const TRIM = `B${TERMS + 2}`;
 export const SHEET_TRIM = `B${LAST_GLUE + 1}`;
-export const KEEP = `B${LAST_GLUE + 2}`;
+/** What stands in for the terms that nobody typed. */
+export const ASSUMED = LAST_GLUE + 3;
 /** The terms of the glue-up that have a value, under their headings. */
 export const GLUE = `FILTER(A${TERMS}:B${LAST_GLUE},B${TERMS}:B${LAST_GLUE}<>"")`;
 /** Grade, and what else will do. */
@@ -43,7 +44,7 @@ export const RIPPED_PLAN = "BR8";
 export const PAINTED = "BU8";
 export const SHEET_CUTS = "CA8";
 export const SHEET_PLAN = "CM8";
-/** For the list at the saw, in cells of their own, as a spreadsheet without LET writes each name out: strips, as they lie, as listed; pieces. */
+/** For the list at the saw, in cells of their own, as a spreadsheet without LET writes each name out: strips, in order, listed; pieces. */
 export const STRIPS = "CP8";
 export const STRIPS_IN_ORDER = "DE8";
 export const STRIPS_LISTED = "DT8";

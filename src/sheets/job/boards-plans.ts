@@ -1,19 +1,22 @@
 import { BLANK } from "../../functions/order/blank";
+import { rippedPieces } from "../../functions/tables";
 import { PLAN } from "../../functions/yield/plan";
 import { GLUEUP } from "../../functions/yield/glueup";
 import { SHEETCUTS } from "../../functions/yield/sheetcuts";
 import { TALLYCUTS } from "../../functions/yield/tallycuts";
-import { placesOf } from "../result-looks";
+import { headingsOf, placesOf } from "../result-looks";
 import { ASKS, lacks, passing } from "../sheet-builder";
 import {
-  GLUE, GLUED, GRADES, OTHER_BOARDS, PAINTED, PANELS, PIECES_LISTED, RIPPED, RIPPED_CUTS, SHEET_CUTS, SHEET_GOODS, SHEET_TRIM, STRIPS, STRIPS_IN_ORDER,
-  STRIPS_LISTED, TREAD_BOARDS, TRIM,
+  GLUE, GLUED, GRADES, OTHER_BOARDS, PAINTED, PANELS, PIECES_LISTED, RIPPED, RIPPED_CUTS, SHEET_CUTS, SHEET_GOODS, SHEET_TRIM, STRIPS,
+  STRIPS_IN_ORDER, STRIPS_LISTED, TREAD_BOARDS, TRIM,
 } from "./boards-places";
 import { call } from "./call";
 import { CUT } from "./cut-plan";
 import type { Filling } from "./filling";
 
-const PIECES = "label,length,width,thickness,grade,also from,quantity".split(",").map((one) => `"${one}"`).join();
+const PIECES = headingsOf(rippedPieces, "label", "length", "width", "thickness", "grade", "alsoFrom", "quantity")
+  .map((one) => `"${one}"`)
+  .join();
 
 /** What is asked for here is no part of the bid: the job does not wait for it, so it does not ask as the other sheets do. */
 const askingFor = (what: string, { lengths, first }: { lengths: string; first: number }, plan: string): string =>
@@ -37,19 +40,21 @@ export const panelsToGlue = (): string => {
 };
 
 export const glued = ({ unit }: Filling): string =>
-  passing(PANELS, askingFor("the boards for treads", TREAD_BOARDS, call(GLUEUP, unit, {
+  passing(PANELS, askingFor("boards for treads", TREAD_BOARDS, call(GLUEUP, unit, {
     panels: `${PANELS}#`, tally: `A${TREAD_BOARDS.heading}:I${TREAD_BOARDS.last}`, glue: GLUE,
   })));
 
 /** Roughed out up to the next mark of the tape, so that what is read off it is what was planned. */
-const roughed = (unit: Filling["unit"], size: string): string => (unit === "mm" ? `ROUNDUP(ROUND(${size},3),0)` : `ROUNDUP(ROUND(${size},4)*16,0)/16`);
+const roughed = (unit: Filling["unit"], size: string): string =>
+  unit === "mm" ? `ROUNDUP(ROUND(${size},3),0)` : `ROUNDUP(ROUND(${size},4)*16,0)/16`;
 
 /** Risers all alike, as the longest and the widest of them; then the skirts. */
 export const piecesToRip = ({ unit }: Filling): string => {
   const [risers, skirts] = [CUT.risers, CUT.skirts];
   const greatest = (place: number): string => roughed(unit, `MAX(CHOOSECOLS(r,${place}))`);
   const size = (place: number): string => roughed(unit, `CHOOSECOLS(s,${place})`);
-  const thickness = 'STAIR.PICK(Layout!AA7#,"skirt thickness")';
+  // Where nobody has said how thick a skirt is, any board will do.
+  const thickness = 'IFERROR(STAIR.PICK(Layout!AA7#,"skirt thickness"),"")';
   const table =
     `LET(r,DROP(${risers}#,1),s,${skirts},n,CHOOSECOLS(s,1),VSTACK({${PIECES}},` +
     `HSTACK("riser",${greatest(2)},${greatest(3)},MAX(CHOOSECOLS(r,4)),${gradeOf("risers").join()},SUM(CHOOSECOLS(r,5))),` +
@@ -58,7 +63,7 @@ export const piecesToRip = ({ unit }: Filling): string => {
 };
 
 export const ripped = ({ unit }: Filling, declaration: typeof TALLYCUTS | typeof PLAN): string =>
-  passing(RIPPED, askingFor("the boards for risers and skirts", OTHER_BOARDS, call(declaration, unit, {
+  passing(RIPPED, askingFor("boards for the rest", OTHER_BOARDS, call(declaration, unit, {
     pieces: `${RIPPED}#`, [declaration.id === "PLAN" ? "stock" : "tally"]: `A${OTHER_BOARDS.heading}:I${OTHER_BOARDS.last}`,
     kerf: CUT.kerf, trim: TRIM, keep: CUT.keep,
   })));
@@ -67,7 +72,7 @@ export const ripped = ({ unit }: Filling, declaration: typeof TALLYCUTS | typeof
 export const piecesToPaint = (): string => passing(RIPPED, `CHOOSECOLS(${RIPPED}#,1,2,3,4,7)`);
 
 export const painted = ({ unit }: Filling, declaration: typeof SHEETCUTS | typeof PLAN): string =>
-  passing(PAINTED, askingFor("the sheets", SHEET_GOODS, call(declaration, unit, {
+  passing(PAINTED, askingFor("sheets", SHEET_GOODS, call(declaration, unit, {
     pieces: `${PAINTED}#`, stock: `A${SHEET_GOODS.heading}:E${SHEET_GOODS.last}`, kerf: CUT.kerf, trim: SHEET_TRIM, keep: CUT.keep,
     first: '"either"',
   })));
@@ -76,8 +81,9 @@ export const painted = ({ unit }: Filling, declaration: typeof SHEETCUTS | typeo
 const firstCut = (first: string, number: string): string => `IF(${first}="rip","rip strip ","crosscut section ")&${number}`;
 
 /** Columns of a table, as formulas, by their keys. */
-const columnsIn = (table: string, declaration: typeof GLUEUP | typeof SHEETCUTS | typeof TALLYCUTS, ...keys: readonly string[]): readonly string[] =>
-  placesOf(declaration, ...keys).map((place) => `CHOOSECOLS(${table},${place})`);
+const columnsIn = (
+  table: string, declaration: typeof GLUEUP | typeof SHEETCUTS | typeof TALLYCUTS, ...keys: readonly string[]
+): readonly string[] => placesOf(declaration, ...keys).map((place) => `CHOOSECOLS(${table},${place})`);
 
 /** Rows of panels that are strips, as they are glued. */
 export const stripsGlued = (): string => {
@@ -95,7 +101,8 @@ export const stripsListed = (): string => {
   const keys = ["board", "section", "along", "across", "panel", "strip", "length", "roughWidth"] as const;
   const [board = "", section, along, across, panel, strip, length, width] = columnsIn(`${STRIPS_IN_ORDER}#`, GLUEUP, ...keys);
   const columns = [
-    board, `"crosscut section "&${section ?? ""}`, along, across, `${panel ?? ""}&", strip "&${strip ?? ""}`, length, width, downAlong(board, '""'),
+    `${board}&""`, `"crosscut section "&${section ?? ""}`, along, across, `${panel ?? ""}&", strip "&${strip ?? ""}`, length, width,
+    downAlong(board, '""'),
   ];
   return passing(STRIPS_IN_ORDER, `HSTACK(${columns.join()})`);
 };

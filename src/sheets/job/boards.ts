@@ -1,5 +1,5 @@
 import { BLANK } from "../../functions/order/blank";
-import { panels, rippedPieces, stock, tally } from "../../functions/tables";
+import { rippedPieces, stock, tally } from "../../functions/tables";
 import { GLUEUP } from "../../functions/yield/glueup";
 import { PLAN } from "../../functions/yield/plan";
 import { SHEETCUTS } from "../../functions/yield/sheetcuts";
@@ -8,13 +8,15 @@ import { headingsOf, spillOf } from "../result-looks";
 import { type Block, type Entry, MONEY, page, type Spill, type SpilledHeadings, TYPED_LENGTH } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
 import {
-  ABOUT, BOARD_LIST, BOARDS, GLUE_TERMS, GLUED, GRADES, KEEP, OTHER_BOARDS, PAINTED, PANELS, PIECES_LISTED, RIPPED, RIPPED_CUTS, RIPPED_PLAN, SHEET_CUTS,
-  SHEET_GOODS, SHEET_LIST, SHEET_PLAN, SHEETS, STRIPS, STRIPS_IN_ORDER, STRIPS_LISTED, TERMS, TREAD_BOARDS, TWICE, WAYS,
+  ABOUT, ASSUMED, BOARD_LIST, BOARDS, GLUE_TERMS, GLUED, GRADES, OTHER_BOARDS, PAINTED, PANELS, PIECES_LISTED, RIPPED, RIPPED_CUTS,
+  RIPPED_PLAN, SHEET_CUTS, SHEET_GOODS, SHEET_LIST, SHEET_PLAN, SHEETS, STRIPS, STRIPS_IN_ORDER, STRIPS_LISTED, TERMS, TREAD_BOARDS,
+  TWICE, WAYS,
 } from "./boards-places";
 import {
-  boardList, glued, painted, panelsToGlue, piecesListed, piecesToPaint, piecesToRip, ripped, sheetList, stripsGlued, stripsInOrder, stripsListed,
+  boardList, glued, painted, panelsToGlue, piecesListed, piecesToPaint, piecesToRip, ripped, sheetList, stripsGlued, stripsInOrder,
+  stripsListed,
 } from "./boards-plans";
-import { answers, standTwice, ways } from "./boards-answers";
+import { answers, assumedTerms, standTwice, ways } from "./boards-answers";
 import { CUT } from "./cut-plan";
 import { type Filling, lengthFormat, moneyOf, type PileFilling } from "./filling";
 
@@ -22,8 +24,10 @@ import { type Filling, lengthFormat, moneyOf, type PileFilling } from "./filling
 const ROWS = 90;
 
 /** Columns of a table of boards; a yard that works in millimetres has a price a board. */
-const boardHeadings = ({ unit }: Filling): readonly string[] =>
-  headingsOf(tally, "label", "length", "width", "thickness", "grade", unit === "mm" ? "price" : "boardFootPrice", "owned", "defects", "edge");
+const boardHeadings = ({ unit }: Filling): readonly string[] => {
+  const price = unit === "mm" ? "price" : "boardFootPrice";
+  return headingsOf(tally, "label", "length", "width", "thickness", "grade", price, "owned", "defects", "edge");
+};
 const SHEET_COLUMNS = ["label", "length", "width", "thickness", "price"] as const;
 
 const filledUp = (rows: readonly (readonly Entry[])[], count: number, columns: number): readonly (readonly Entry[])[] =>
@@ -35,10 +39,10 @@ const white = (cell: string): string => `=IF(${cell}="","",${cell})`;
 const SAYS: Readonly<Record<string, string>> = {
   kerf: "from Cut plan",
   trim: "off each end of a board",
-  joint: "jointed off each edge of a strip",
+  joint: "off each edge of a strip",
   "rough length": "a panel is glued longer by",
   "rough width": "and wider by",
-  "greatest strip": "jointed",
+  "greatest strip": "once jointed",
 };
 
 const typedBlocks = (filling: Filling, pile: PileFilling): readonly Block[] => {
@@ -68,11 +72,14 @@ const typedBlocks = (filling: Filling, pile: PileFilling): readonly Block[] => {
     part(`F${TERMS - 1}`, "Grades wanted", 3),
     {
       at: `F${TERMS}`, headings: true, inputs: [1, 2],
-      rows: [["for", ...headingsOf(rippedPieces, "grade", "alsoFrom")], ...Object.keys(GRADES).map((what, row) => [what, ...(pile.grades[row] ?? ["", ""])])],
+      rows: [
+        ["for", ...headingsOf(rippedPieces, "grade", "alsoFrom")],
+        ...Object.keys(GRADES).map((what, row) => [what, ...(pile.grades[row] ?? ["", ""])]),
+      ],
     },
-    part(TREAD_BOARDS.part, `Boards for treads and nosing; ${unit}, ${moneyOf(filling)} ${price}`, 8),
+    part(TREAD_BOARDS.part, `Boards for treads and nosing, thickness rough; ${unit}, ${moneyOf(filling)} ${price}`, 8),
     boards(TREAD_BOARDS.heading, pile.treadBoards),
-    part(OTHER_BOARDS.part, `Boards for risers and skirts; ${unit}, ${moneyOf(filling)} ${price}`, 8),
+    part(OTHER_BOARDS.part, `Boards for risers and skirts, thickness rough; ${unit}, ${moneyOf(filling)} ${price}`, 8),
     boards(OTHER_BOARDS.heading, pile.otherBoards),
     part(SHEET_GOODS.part, `Sheets and primed boards for paint grade, as many as it takes; ${unit}, ${moneyOf(filling)} each`, 8),
     {
@@ -83,26 +90,27 @@ const typedBlocks = (filling: Filling, pile: PileFilling): readonly Block[] => {
   ];
 };
 
-const ABOUT_TEXT =
-  "Another way to the same pieces: Bid counts Order and Cut plan, not this sheet. A board stands in one of the two lists, so that it is cut " +
-  "once: 5/4 for treads, 4/4 for the rest. Risers are roughed out alike, as the longest and the widest; Fit has the size of each.";
+const aboutText = ({ unit }: Filling): string =>
+  "Another way to the same pieces: Bid counts Order and Cut plan, not this sheet. A board stands in one of the two lists, so that it is " +
+  `cut once: ${unit === "mm" ? "41 mm" : "5/4"} for treads, ${unit === "mm" ? "27 mm" : "4/4"} for the rest. ` +
+  "Risers are roughed out alike, as the longest and the widest of them; Fit has the size of each.";
 
 const blocks = (filling: Filling, pile: PileFilling): readonly Block[] => {
   const { unit } = filling;
   const part = (at: string, text: string): Block => ({ at, style: "part", rows: [[text]] });
-  const places = (what: string): readonly string[] => [
-    what, "first cut", `along, from ${what === "board" ? "end 0" : "its end"}`, `across, from ${what === "board" ? "1st edge" : "its edge"}`, "piece",
-    `length, ${unit}`, `width, ${unit}`, "left at the end",
+  const places = (what: string, end: string, edge: string): readonly string[] => [
+    what, "first cut", `along, from ${end}`, `across, from ${edge}`, "piece", `length, ${unit}`, `width, ${unit}`, "left at the end",
   ];
   return [
     ...ways(filling),
     { at: TWICE, style: "caution", rows: [[standTwice()]] },
-    { at: ABOUT, style: "says", rows: [[ABOUT_TEXT]] },
+    { at: ABOUT, style: "says", rows: [[aboutText(filling)]] },
     ...typedBlocks(filling, pile),
+    { at: `A${ASSUMED}`, style: "says", rows: [[assumedTerms()]] },
     part("J7", `Board by board; along from the end chalked 0, across from the edge straightened first, as it came; ${unit}`),
-    { at: "J8", headings: true, numbers: [2, 3, 5, 6, 7], rows: [places("board"), [`=${boardList()}`]] },
+    { at: "J8", headings: true, numbers: [2, 3, 5, 6, 7], rows: [places("board", "end 0", "1st edge"), [`=${boardList()}`]] },
     part("S7", `Sheet by sheet, paint grade; along the grain; ${unit}`),
-    { at: "S8", headings: true, numbers: [2, 3, 5, 6, 7], rows: [places("sheet"), [`=${sheetList()}`]] },
+    { at: "S8", headings: true, numbers: [2, 3, 5, 6, 7], rows: [places("sheet", "its end", "its edge"), [`=${sheetList()}`]] },
     part("AA7", "Panels to glue up, as Order has them"),
     { at: PANELS, rows: [[`=${panelsToGlue()}`]] },
     part("AI7", "Panel by panel, in full"),
@@ -132,7 +140,8 @@ const blocks = (filling: Filling, pile: PileFilling): readonly Block[] => {
 
 const spills = (unit: Filling["unit"]): readonly (Spill | SpilledHeadings)[] => {
   const length = lengthFormat(unit);
-  const list = (at: string): Spill => ({ at, rows: ROWS, formats: { 2: length, 3: length, 5: length, 6: length, 7: length }, styles: { 7: "right" } });
+  const formats = { 2: length, 3: length, 5: length, 6: length, 7: length };
+  const list = (at: string): Spill => ({ at, rows: ROWS, formats, styles: { 7: "right" } });
   return [
     list(BOARD_LIST), list(SHEET_LIST),
     ...spillOf(GLUEUP, GLUED, ROWS, unit),
@@ -150,16 +159,17 @@ export const boards = (filling: Filling, pile: PileFilling): SheetData => {
     name: "Boards",
     title: "Boards: glued up, ripped, or from sheets",
     says:
-      "Type the boards of the pile as measured, each in one list, and what sheets and primed boards cost. Out come treads glued up, risers " +
-      `and skirts ripped, and the same in paint grade: what each costs, and where to cut.${pile.says === undefined ? "" : ` ${pile.says}`}`,
+      "Type the boards of the pile as measured, each in one list, and what sheets and primed boards cost. Out come treads glued up, " +
+      "risers and skirts ripped, and the same in paint grade: what each costs, and where to cut." +
+      (pile.says === undefined ? "" : ` ${pile.says}`),
     answers: answers(filling),
-    heights: { 8: 34, 12: 34, 13: 48 },
+    heights: { 8: 48, 13: 48, [ASSUMED]: 34, [TREAD_BOARDS.heading]: 34, [OTHER_BOARDS.heading]: 34 },
     widths: {
-      A: 128, B: 66, C: 66, D: 72, E: 66, F: 78, G: 70, H: 112, I: 60, J: 92, K: 134, L: 70, M: 70, N: 124, O: 72, P: 70, Q: 66, R: 10,
+      A: 156, B: 66, C: 66, D: 80, E: 96, F: 78, G: 70, H: 112, I: 60, J: 80, K: 134, L: 70, M: 70, N: 156, O: 72, P: 70, Q: 66, R: 10,
       S: 152, T: 134, U: 70, V: 70, W: 92, X: 72, Y: 70, Z: 66,
     },
     lists: [TREAD_BOARDS, OTHER_BOARDS].map(({ first, last }) => ({ cells: `G${first}:G${last}`, options: ["yes", "no"] })),
-    merged: [`${TWICE}:I12`, `${ABOUT}:I13`],
+    merged: [`${TWICE}:I12`, `${ABOUT}:I13`, `A${ASSUMED}:I${ASSUMED}`],
     verdicts: [`F${WAYS}:F${WAYS + 2}`],
     blocks: blocks(filling, pile),
     spills: spills(unit),

@@ -189,7 +189,7 @@ const check = (found: CellValue, wanted: number | string): void => {
 
 test("the demo is a workbook as it is stored, and says on every sheet what to type and what comes out", () => {
   expect(workbookData({ version: 1, sheets: demo }).sheets.map(({ name }) => name)).toEqual([
-    "Job", "Survey", "Layout", "Check", "Order", "Cut plan", "Yard order", "Fit", "Takeoff", "Bid", "Quote", "Books",
+    "Job", "Survey", "Layout", "Check", "Order", "Cut plan", "Boards", "Yard order", "Fit", "Takeoff", "Bid", "Quote", "Books",
     "Register",
   ]);
   for (const { name, cells, frozenRows } of demo) {

@@ -42,7 +42,7 @@ test("the demo's order has what Order and Cut plan buy, with its sizes as typed 
   expect([book.value(SHEET, "A1"), book.value(SHEET, "F4")]).toEqual([
     "Yard order: Oak stair (invented job)", "Oak stair (invented job)",
   ]);
-  expect(book.value("Job", "H13")).toBe(WHOLE);
+  expect(book.value("Job", "H14")).toBe(WHOLE);
 });
 
 test("in millimetres, without board feet", async () => {
@@ -79,10 +79,10 @@ test("it follows the run, and says of goods whose sizes cannot be told that they
   book.put("Cut plan", { A12: { value: "skirt 16 ft" } });
   await book.settled();
   expect(goods(book).filter(([item]) => item === "skirt 16 ft")).toEqual([["skirt 16 ft", 192, "?", 0.75, 4, ""]]);
-  expect([String(caution()).slice(0, 25), book.value("Job", "H13")]).toEqual(["Without all its sizes: 1.", "✗ sizes missing"]);
+  expect([String(caution()).slice(0, 25), book.value("Job", "H14")]).toEqual(["Without all its sizes: 1.", "✗ sizes missing"]);
   book.put("Cut plan", { A12: { value: "poplar 16 ft" } });
   await book.settled();
-  expect([caution(), book.value("Job", "H13")]).toEqual(["", WHOLE]);
+  expect([caution(), book.value("Job", "H14")]).toEqual(["", WHOLE]);
   // Without its thickness nobody knows how many board feet it has.
   book.put("Cut plan", { D14: { value: "" } });
   await book.settled();
