@@ -29,12 +29,8 @@ const ROOT_SHARE = 0.7;
 const DIVE_SHARE = 0.35;
 /** Pieces up to which a stock of several kinds is branched on. */
 const MOST_BRANCHED = 400;
-/** Steps that full sticks are made anew for, and as a share of the effort at most; they are not taken off it. */
-const FULL_EFFORT = 200_000_000;
-const FULL_SHARE = 0.6;
-/** Steps of repairing a plan, or that share of what is left where it is more. */
-const REPAIR_EFFORT = 400_000_000;
-const REPAIR_SHARE = 0.25;
+/** What full sticks are made anew and plans repaired with, as a share of the effort: besides it, so that nothing else has less. */
+const SPARE_SHARE = 0.5;
 /** Kinds of stick up to which, for so many pieces, their numbers are gone through, and the share of the effort for it. */
 const MOST_COUNTED = 10;
 const COUNTED_SHARE = 0.6;
@@ -126,10 +122,9 @@ const repairedFrom = (shelf: Shelf, knapsack: Knapsack, root: Generated, found: 
   const limits = wholeShelf(shelf);
   const fillings = knapsack.fill(root.worth, shelf.kinds.map((kind) => kind.wanted), effort);
   const weighed = weighedBy(shelf, limits, worthSteps(shelf), root.worth, fillings);
-  const plan = withShare(effort, Math.max(REPAIR_EFFORT, effort.left * REPAIR_SHARE), (share) =>
-    repaired(shelf, limits, weighed, proven, best, share),
-  );
-  return atRoot(shelf, root, plan);
+  // downsized first, as it will be at the end: so no plan becomes dearer
+  const start = candidateOf(shelf, downsized(shelf, cutsOf(shelf, best.uses))) ?? best;
+  return atRoot(shelf, root, repaired(shelf, limits, weighed, proven, start, effort));
 };
 
 /**
@@ -138,7 +133,7 @@ const repairedFrom = (shelf: Shelf, knapsack: Knapsack, root: Generated, found: 
  */
 const searchedFrom = (
   shelf: Shelf, knapsack: Knapsack, engine: Engine, effort: Effort, first: Rooted, ground: CountGround | undefined,
-  byHand: Candidate | undefined, fullEffort: Effort,
+  byHand: Candidate | undefined, spare: Effort,
 ): Branched => {
   const { root } = first;
   let found = atRoot(shelf, root, byHand);
@@ -150,7 +145,7 @@ const searchedFrom = (
   if (isClosed(found)) return found;
   const fill = (): void => {
     if (found.best === undefined || isClosed(found)) return;
-    found = better(found, atRoot(shelf, root, fullSticksPlan(shelf, found.best, fullEffort)));
+    found = better(found, atRoot(shelf, root, fullSticksPlan(shelf, found.best, spare)));
   };
   const isMany = piecesWanted(shelf) > MOST_AT_ONCE;
   if (isMany) fill();
@@ -158,7 +153,7 @@ const searchedFrom = (
   found = better(found, atRoot(shelf, root, divedFrom(shelf, knapsack, engine, effort, first, found.best)));
   count(COUNTED_SHARE);
   if (isClosed(found)) return found;
-  if (piecesWanted(shelf) > MOST_BRANCHED) found = better(found, repairedFrom(shelf, knapsack, root, found, effort));
+  if (piecesWanted(shelf) > MOST_BRANCHED) found = better(found, repairedFrom(shelf, knapsack, root, found, spare));
   if (isClosed(found)) return found;
   found = better(
     found,
@@ -173,11 +168,11 @@ const searchedFrom = (
 /** The plan of a shelf that is not too large for a linear program. */
 const linearly = (shelf: Shelf, knapsack: Knapsack, engine: Engine, effort: Effort, byHand: Candidate | undefined): ShelfPlan => {
   const isCompared = effort.left >= COMPARED_FROM && piecesWanted(shelf) <= MOST_COMPARED;
-  const fullEffort = { left: Math.min(FULL_EFFORT, effort.left * FULL_SHARE) };
+  const spare = { left: effort.left * SPARE_SHARE };
   const first = rooted(shelf, knapsack, engine, effort, byHand);
   const { root } = first;
   const ground = isCountable(shelf) ? countGround(shelf, root, knapsack, engine, byHand, effort) : undefined;
-  const found = searchedFrom(shelf, knapsack, engine, effort, first, ground, byHand, fullEffort);
+  const found = searchedFrom(shelf, knapsack, engine, effort, first, ground, byHand, spare);
   const cuts = finished(shelf, found.best);
   if (cuts === undefined || !isCompared) return { ...found, cuts };
   const byCounts = ground === undefined ? cuts : preferredByCounts(ground, cuts, { left: COUNT_TIES_EFFORT });
