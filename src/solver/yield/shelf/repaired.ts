@@ -155,7 +155,9 @@ const isPlanned = (now: Try, from: number, slack: number): boolean => {
     if ((kind & BITS) === 0) low |= 1 << kind;
     else high |= 1 << kind;
   }
-  const start = Math.floor(draw() ** 2 * count);
+  const drawn = draw();
+  // a square by hand: powers may differ from one engine to another
+  const start = Math.floor(drawn * drawn * count);
   for (let turn = 0; turn < count; turn += 1) {
     const at = turn + start < count ? turn + start : turn + start - count;
     if ((bits[2 * at]! & ~low) !== 0 || (bits[2 * at + 1]! & ~high) !== 0) continue;
