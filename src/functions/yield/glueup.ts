@@ -267,8 +267,9 @@ export const GLUEUP = declare({
     "service), 6/4 to 1 5/16, 10/4 to 2 1/4, 12/4 to 2 3/4 (from memory). Least cost: boards by their price or their board feet by " +
     "surface measure, each counted by itself, a lot once; then least board feet and fewest boards; for those boards, as far as a fixed " +
     "amount of work goes, fewest strips, then fewest boards a panel. Proven: every cheaper choice of boards nets too little, with as " +
-    "many strips as such panels have at least. Without prices the least board feet count. Planned on marks of 1/64 in or 0.1 mm, " +
-    "panels rounded up, boards down; up to 200 panels and 400 boards. Terms that are assumed: common practice, no source.",
+    "many strips as such panels have at least; searched: every filling of the others was looked through. " +
+    "Without prices the least board feet count. Planned on marks of 1/64 in or 0.1 mm, panels rounded up, boards down; up to 200 " +
+    "panels and 400 boards. Terms that are assumed: common practice, no source.",
   solve: (given) => {
     const job = givenGlueUp(given);
     if (isFailed(job)) return job;

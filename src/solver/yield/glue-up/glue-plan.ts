@@ -23,6 +23,8 @@ export interface GluePlan {
   readonly bound: number;
   /** The share of what is paid that a better plan could save at most. */
   readonly gap: number;
+  /** Cheaper choices of boards were looked through, not shown too small by what they give. */
+  readonly isSearched: boolean;
 }
 
 /** What a search may spend, in steps: well within two seconds. */
@@ -68,5 +70,6 @@ export const gluePlan = (
     paid,
     bound,
     gap: gapOf(paid, bound),
+    isSearched: found.isSearched,
   };
 };

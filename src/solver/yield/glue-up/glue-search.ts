@@ -13,6 +13,8 @@ export interface GlueSearch {
   /** Offers paid for, and the cheapest set that no reckoning rules out: nothing costs less. */
   readonly offers: readonly number[];
   readonly bound: readonly number[] | number;
+  /** Cheaper sets were looked through, of which nothing is kept that could be repeated. */
+  readonly isSearched: boolean;
 }
 
 export type NoGlueUp =
@@ -130,6 +132,7 @@ export const glueSearch = (work: GlueWork, effort: Effort): GlueSearch | NoGlueU
   if (short !== undefined) return { row: short, given: sumOf(short) };
   const sections = sectionsOfWork(work);
   const every = { left: EVERY_FILLING };
+  let isSearched = false;
   let without = 0;
   const tried: Tried = (offers, orders, share) => {
     const woods = offers.flatMap((offer) => work.offers[offer]!.woods).sort((one, other) => one - other);
@@ -137,9 +140,10 @@ export const glueSearch = (work: GlueWork, effort: Effort): GlueSearch | NoGlueU
     if (found.without === undefined) return plainest(work, sections, woods, found, share);
     without = found.without;
     const filling = withShare(every, MOST_OF_A_SET, (part) => everyFilling(work, woods, part));
+    isSearched = isSearched || filling === "none";
     return typeof filling === "string" ? filling : plainest(work, sections, woods, { strips: filling, missing: 0 }, share);
   };
   const { found: cheap, bound } = withShare(effort, effort.left / 2, (share) => amongCheapest(work, rows, tried, share));
   const found = cheap ?? amongLarger(work, rows, tried, effort);
-  return found === undefined ? { without } : { ...found, bound };
+  return found === undefined ? { without } : { ...found, bound, isSearched };
 };

@@ -29,8 +29,9 @@ export interface GlueRow {
 const PERCENT = 100;
 
 /** The share of a plan that may be saved, rounded up to a tenth of a percent: never better than it is. */
-const words = ({ gap, job: { isOfMoney } }: GluePlan): string => {
-  if (gap === 0) return `best possible (proven): no choice of boards ${isOfMoney ? "costs less" : "is of fewer board feet"}`;
+const words = ({ gap, isSearched, job: { isOfMoney } }: GluePlan): string => {
+  const how = isSearched ? "searched, not certified" : "proven";
+  if (gap === 0) return `best possible (${how}): no choice of boards ${isOfMoney ? "costs less" : "is of fewer board feet"}`;
   const share = new Exact(gap).times(PERCENT).toDecimalPlaces(1, Exact.ROUND_UP).toString();
   return `at most ${share} % ${isOfMoney ? "" : "of the board feet "}could still be saved`;
 };
@@ -136,7 +137,8 @@ const withSameBoard = (
   const other = gluePlan(panels, tally, { ...terms, together: "board" }, unit);
   const mix = plural(count, "panel mixes boards", "panels mix boards");
   if (isProblem(other)) return { plan, same: `${mix}; no plan with each of one board was found` };
-  if (other.paid < plan.paid) return { plan: { ...other, bound: plan.bound, gap: gapOf(other.paid, plan.bound) } };
+  const { bound, isSearched } = plan;
+  if (other.paid < plan.paid) return { plan: { ...other, bound, gap: gapOf(other.paid, bound), isSearched } };
   const more = other.cost.minus(plan.cost);
   return { plan, same: `${mix}; same board costs ${more.isZero() ? "no" : more.toFixed(2)} more` };
 };

@@ -18,8 +18,9 @@ export interface PlannedSheets {
   readonly cuts: readonly Cut[] | undefined;
   /** No plan costs less; Infinity where the sheets do not hold the pieces. */
   readonly proven: number;
-  /** Numbers of sheets that cost less, each shown too small. */
+  /** Numbers of sheets that cost less, each shown too small, and those of them by a search that leaves no worths to repeat it by. */
   readonly refuted: number;
+  readonly searched: number;
 }
 
 /** Pieces up to which numbers of sheets are searched, and the size of tables for it. */
@@ -144,7 +145,7 @@ const searched = (work: Work, counts: readonly number[]) => {
 };
 
 /** Numbers of sheets in the order of their cost, each shown possible or not. */
-const byCounts = (work: Work): { readonly proven: number; readonly refuted: number } => {
+const byCounts = (work: Work): Pick<PlannedSheets, "proven" | "refuted" | "searched"> => {
   const { shelf, effort, worths } = work;
   const tooSmall: (readonly number[])[] = [];
   const tried = new Set<string>();
@@ -154,8 +155,8 @@ const byCounts = (work: Work): { readonly proven: number; readonly refuted: numb
   const isSearched = pieces <= MOST_SEARCHED && work.ways.reduce((sum, way) => sum + tableSize(way), 0) <= MOST_TABLES;
   for (;;) {
     const next = withShare(effort, COUNTS_STEPS, (share) => cheapestCounts(shelf, worths, tooSmall, tried, work.cost, share));
-    if (!next.isExact || effort.left <= 0) return { proven: proven ?? boundOf(work), refuted };
-    if (next.counts === undefined) return { proven: proven ?? work.cost, refuted };
+    if (!next.isExact || effort.left <= 0) return { proven: proven ?? boundOf(work), refuted, searched: tooSmall.length };
+    if (next.counts === undefined) return { proven: proven ?? work.cost, refuted, searched: tooSmall.length };
     const { counts, cost } = next;
     const before = worths.length;
     linear(work, counts);
@@ -163,7 +164,7 @@ const byCounts = (work: Work): { readonly proven: number; readonly refuted: numb
       refuted += 1;
       continue;
     }
-    if (!isSearched) return { proven: proven ?? cost, refuted };
+    if (!isSearched) return { proven: proven ?? cost, refuted, searched: tooSmall.length };
     const answer = searched(work, counts);
     if (answer === "none") {
       refuted += 1;

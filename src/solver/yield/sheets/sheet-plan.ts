@@ -37,6 +37,8 @@ const MOST_SHEETS = 20;
 /** Steps of all searches in a cell: under two seconds where they are all used. */
 export const SHEET_EFFORT = 250_000_000;
 
+const BEST = { proven: "best possible (proven)", searched: "best possible (searched, not certified)" } as const;
+
 const ZERO = new Exact(0);
 const area = ({ length, width }: { readonly length: Length; readonly width?: Length }): Exact => length.times(width!);
 const sum = (amounts: readonly Exact[]): Exact => amounts.reduce((all, each) => all.plus(each), ZERO);
@@ -73,20 +75,22 @@ interface PlannedPart {
   readonly sheets: readonly LaidSheet[];
   readonly bound: Exact;
   readonly isProven: boolean;
+  /** Some cheaper number of sheets was only searched through: nothing is kept by which a checker could repeat it. */
+  readonly isSearched: boolean;
 }
 
 const plannedPart = (job: SheetJob, part: PartShelf, effort: Effort): PlannedPart | Problem<ImpossibleSheetPlan> => {
   const { shelf, moneyUnit, steps } = part;
   if (shelf.kinds.length > MOST_SIZES) return problem("too-many-sizes", { count: shelf.kinds.length, most: MOST_SIZES });
   if (shelf.sheets.length > MOST_SHEETS) return problem("too-many-sheets", { count: shelf.sheets.length, most: MOST_SHEETS });
-  const { ways, cuts, proven } = plannedEitherWay(shelf, effort);
+  const { ways, cuts, proven, searched } = plannedEitherWay(shelf, effort);
   if (cuts === undefined) return noRoom(job, part, proven === Infinity);
   const sheets = laidSheets(job, part, ways, cuts);
   const money = (cost: number): Exact => moneyUnit.times(Math.floor(cost / steps));
   const cost = cutsCost(shelf, ways, cuts);
   // prices finer than whole-number arithmetic are rounded down; then no plan is proven the cheapest
   const isWhole = money(cost).eq(sum(sheets.map(({ stock }) => job.stock[stock]!.price)));
-  return { sheets, bound: money(proven), isProven: isWhole && money(proven).eq(money(cost)) };
+  return { sheets, bound: money(proven), isProven: isWhole && money(proven).eq(money(cost)), isSearched: searched > 0 };
 };
 
 /**
@@ -114,7 +118,7 @@ export const sheetPlan = (job: SheetJob, most = SHEET_EFFORT): SheetAnswer => {
   return {
     sheets, cost, bound, gap,
     yield: sum(job.pieces.map((piece) => area(piece).times(piece.quantity))).div(sum(sheets.map(({ stock }) => area(job.stock[stock]!)))),
-    verdict: isProven ? "best possible (proven)" : gapInWords(gap),
+    verdict: isProven ? BEST[planned.some((part) => part.isSearched) ? "searched" : "proven"] : gapInWords(gap),
     notes: notesOf(job, sheets),
   };
 };

@@ -77,7 +77,10 @@ export const planned = (job: PlainGlueUp): readonly PlainRow[] => {
 };
 
 export const totalOf = (rows: readonly PlainRow[]): PlainRow => rows.find(({ panel }) => panel === "total")!;
-export const isProven = (rows: readonly PlainRow[]): boolean => /^best possible \(proven\)/.test(totalOf(rows).note ?? "");
+const BEST = /^best possible \((proven|searched, not certified)\): no choice/;
+
+/** No choice of boards costs less: shown by what they give, or by a search as well. */
+export const isProven = (rows: readonly PlainRow[]): boolean => BEST.test(totalOf(rows).note ?? "");
 /** The share that may still be saved, as the words say. */
 export const gapOf = (rows: readonly PlainRow[]): number => {
   const found = /at most ([\d.]+) %/.exec(totalOf(rows).note ?? "");
