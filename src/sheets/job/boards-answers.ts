@@ -53,11 +53,11 @@ export const ways = (filling: Filling): readonly Block[] => {
     {
       at: `A${WAYS - 1}`, headings: true, numbers: [1, 2], formats: { 1: MONEY, 2: PERCENT },
       rows: [
-        ["", "cost", "in the pieces", "left over", "", "how good the plan is", "", "", ""],
+        ["", "cost", "used, of what is cut", "left over", "", "how good the plan is", "", "", ""],
         row("treads, glued up", GLUED, total("cost"), gluedYield(filling), leftOfPanels, gluedVerdict),
         row("risers, skirts: boards", RIPPED_PLAN, plan(RIPPED_PLAN, "cost"), plan(RIPPED_PLAN, "yield"), leftOfBoards, rippedVerdict),
         row(
-          "the same: sheets", SHEET_PLAN, plan(SHEET_PLAN, "cost"), plan(SHEET_PLAN, "yield"), ends(SHEET_PLAN),
+          "risers, skirts: sheets", SHEET_PLAN, plan(SHEET_PLAN, "cost"), plan(SHEET_PLAN, "yield"), ends(SHEET_PLAN),
           plan(SHEET_PLAN, "verdict"),
         ),
       ],
@@ -86,14 +86,14 @@ export const answers = (filling: Filling): readonly Answer[] => {
   return [
     {
       over: ["A", "B"], name: "treads, glued up", value: TREADS_AT, from: GLUED, format: MONEY,
-      under: `="${money}; as blanks "&TEXT(Order!C4,"#,##0.00")`,
+      under: `="${money}; bought as blanks "&TEXT(Order!C4,"#,##0.00")`,
     },
     { over: ["C", "E"], name: "risers and skirts, from boards", value: BOARDS_AT, from: RIPPED_PLAN, format: MONEY, under: money },
     {
-      over: ["F", "I"], name: "the same from sheets, to be painted", value: SHEETS_AT, from: SHEET_PLAN, format: MONEY,
+      over: ["F", "I"], name: "risers and skirts, from sheets for paint", value: SHEETS_AT, from: SHEET_PLAN, format: MONEY,
       under:
-        `="${money}"&IF(ISNUMBER(${BOARDS_AT}),", "&TEXT(ABS(${BOARDS_AT}-${SHEETS_AT}),"#,##0.00")&` +
-        `IF(${BOARDS_AT}<${SHEETS_AT}," more"," less"),"")`,
+        `="${money}"&IF(ISNUMBER(${BOARDS_AT}),"; "&TEXT(ABS(${BOARDS_AT}-${SHEETS_AT}),"#,##0.00")&` +
+        `IF(${BOARDS_AT}<${SHEETS_AT}," more"," less")&" than from boards","")`,
     },
     {
       over: ["J", "L"], name: "is there a cheaper plan?", isText: true,

@@ -122,5 +122,5 @@ export const boardList = (): string =>
 export const sheetList = (): string => {
   const keys = ["sheet", "stock", "first", "strip", ...PLACED] as const;
   const [sheet = "", ofStock = "", first = "", strip = "", ...placed] = columnsIn(`DROP(${SHEET_CUTS}#,1)`, SHEETCUTS, ...keys);
-  return passing(SHEET_CUTS, `HSTACK(${[`${sheet}&": "&${ofStock}`, firstCut(first, strip), ...placed].join()})`);
+  return passing(SHEET_CUTS, `HSTACK(${[`"no. "&${sheet}&": "&${ofStock}`, firstCut(first, strip), ...placed].join()})`);
 };

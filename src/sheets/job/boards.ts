@@ -35,6 +35,9 @@ const filledUp = (rows: readonly (readonly Entry[])[], count: number, columns: n
 
 const white = (cell: string): string => `=IF(${cell}="","",${cell})`;
 
+/** The unit as a word in a title. */
+const written = ({ unit }: Filling): string => (unit === "mm" ? "millimetres" : "inches");
+
 /** What a term is of, beside it. */
 const SAYS: Readonly<Record<string, string>> = {
   kerf: "from Cut plan",
@@ -59,14 +62,14 @@ const typedBlocks = (filling: Filling, pile: PileFilling): readonly Block[] => {
     rows: [boardHeadings(filling), ...filledUp(rows, BOARDS, boardHeadings(filling).length)],
   });
   return [
-    part(`A${TERMS - 1}`, `The saw and the glue-up, ${unit}`, 3),
+    part(`A${TERMS - 1}`, `The saw and the glue-up, ${written(filling)}`, 3),
     {
       at: `A${TERMS}`, headings: true, numbers: [1], inputs: [1], formats: { 1: length },
       rows: [
         ["label", "value"],
         ...GLUE_TERMS.map((label) => [label, label === "kerf" ? white(CUT.kerf) : (pile.terms[label] ?? ""), SAYS[label] ?? ""]),
-        ["trim of sheets", pile.sheetTrim, "off all four edges"],
-        ["keep from", white(CUT.keep), "from Cut plan: shortest end kept"],
+        ["trim of sheets", pile.sheetTrim, "off all four edges; empty is none"],
+        ["keep from", white(CUT.keep), "from Cut plan: shortest end kept; of a sheet both ways"],
       ],
     },
     part(`F${TERMS - 1}`, "Grades wanted", 3),
@@ -77,11 +80,11 @@ const typedBlocks = (filling: Filling, pile: PileFilling): readonly Block[] => {
         ...Object.keys(GRADES).map((what, row) => [what, ...(pile.grades[row] ?? ["", ""])]),
       ],
     },
-    part(TREAD_BOARDS.part, `Boards for treads and nosing, thickness rough; ${unit}, ${moneyOf(filling)} ${price}`, 8),
+    part(TREAD_BOARDS.part, `Boards for treads and nosing: ${written(filling)}, rough thickness, ${moneyOf(filling)} ${price}`, 8),
     boards(TREAD_BOARDS.heading, pile.treadBoards),
-    part(OTHER_BOARDS.part, `Boards for risers and skirts, thickness rough; ${unit}, ${moneyOf(filling)} ${price}`, 8),
+    part(OTHER_BOARDS.part, `Boards for risers and skirts: ${written(filling)}, rough thickness, ${moneyOf(filling)} ${price}`, 8),
     boards(OTHER_BOARDS.heading, pile.otherBoards),
-    part(SHEET_GOODS.part, `Sheets and primed boards for paint grade, as many as it takes; ${unit}, ${moneyOf(filling)} each`, 8),
+    part(SHEET_GOODS.part, `Sheets and primed boards for paint, as many as it takes: ${written(filling)}, ${moneyOf(filling)} each`, 8),
     {
       at: `A${SHEET_GOODS.heading}`, headings: true, numbers: [1, 2, 3, 4], inputs: [0, 1, 2, 3, 4],
       formats: { 1: length, 2: length, 3: length, 4: MONEY },
@@ -91,15 +94,18 @@ const typedBlocks = (filling: Filling, pile: PileFilling): readonly Block[] => {
 };
 
 const aboutText = ({ unit }: Filling): string =>
-  "Another way to the same pieces: Bid counts Order and Cut plan, not this sheet. A board stands in one of the two lists, so that it is " +
-  `cut once: ${unit === "mm" ? "41 mm" : "5/4"} for treads, ${unit === "mm" ? "27 mm" : "4/4"} for the rest. ` +
-  "Risers are roughed out alike, as the longest and the widest of them; Fit has the size of each.";
+  "Not in the bid: another way to the same pieces. Buy from here or from Order and Cut plan, not from both. A board stands in one of the " +
+  `two lists, so that it is cut once: ${unit === "mm" ? "41 mm" : "5/4"} for treads, ${unit === "mm" ? "27 mm" : "4/4"} for the rest. ` +
+  "Edge is what straightening takes off both edges together; defects are from end 0, over the full width. Risers are roughed out alike, " +
+  "as the longest and the widest of them; Fit has the size of each. The list says what is done first on a board: crosscut it into " +
+  "sections or rip it into strips; then each of those is cut the other way. The rough edge is the one straightened first, as it came.";
 
 const blocks = (filling: Filling, pile: PileFilling): readonly Block[] => {
   const { unit } = filling;
   const part = (at: string, text: string): Block => ({ at, style: "part", rows: [[text]] });
   const places = (what: string, end: string, edge: string): readonly string[] => [
-    what, "first cut", `along, from ${end}`, `across, from ${edge}`, "piece", `length, ${unit}`, `width, ${unit}`, "left at the end",
+    what, "done first", `starts along, from ${end}`, `starts across, from ${edge}`, "piece", `length to saw, ${unit}`,
+    `width to saw, ${unit}`, `left at the end, ${unit}`,
   ];
   return [
     ...ways(filling),
@@ -107,10 +113,13 @@ const blocks = (filling: Filling, pile: PileFilling): readonly Block[] => {
     { at: ABOUT, style: "says", rows: [[aboutText(filling)]] },
     ...typedBlocks(filling, pile),
     { at: `A${ASSUMED}`, style: "says", rows: [[assumedTerms()]] },
-    part("J7", `Board by board; along from the end chalked 0, across from the edge straightened first, as it came; ${unit}`),
-    { at: "J8", headings: true, numbers: [2, 3, 5, 6, 7], rows: [places("board", "end 0", "1st edge"), [`=${boardList()}`]] },
-    part("S7", `Sheet by sheet, paint grade; along the grain; ${unit}`),
-    { at: "S8", headings: true, numbers: [2, 3, 5, 6, 7], rows: [places("sheet", "its end", "its edge"), [`=${sheetList()}`]] },
+    part("J7", `Board by board, ${written(filling)}: along from the end chalked 0, across from the rough edge`),
+    { at: "J8", headings: true, numbers: [2, 3, 5, 6, 7], rows: [places("board", "end 0", "rough edge"), [`=${boardList()}`]] },
+    part("S7", `Sheet by sheet, for paint, ${written(filling)}: along the grain`),
+    {
+      at: "S8", headings: true, numbers: [2, 3, 5, 6, 7],
+      rows: [places("sheet or primed board", "its end", "its edge"), [`=${sheetList()}`]],
+    },
     part("AA7", "Panels to glue up, as Order has them"),
     { at: PANELS, rows: [[`=${panelsToGlue()}`]] },
     part("AI7", "Panel by panel, in full"),
@@ -163,10 +172,10 @@ export const boards = (filling: Filling, pile: PileFilling): SheetData => {
       "risers and skirts ripped, and the same in paint grade: what each costs, and where to cut." +
       (pile.says === undefined ? "" : ` ${pile.says}`),
     answers: answers(filling),
-    heights: { 8: 48, 13: 48, [ASSUMED]: 34, [TREAD_BOARDS.heading]: 34, [OTHER_BOARDS.heading]: 34 },
+    heights: { 8: 64, 13: 80, [ASSUMED]: 34, [TREAD_BOARDS.heading]: 34, [OTHER_BOARDS.heading]: 34 },
     widths: {
-      A: 156, B: 66, C: 66, D: 80, E: 96, F: 78, G: 70, H: 112, I: 60, J: 80, K: 134, L: 70, M: 70, N: 156, O: 72, P: 70, Q: 66, R: 10,
-      S: 152, T: 134, U: 70, V: 70, W: 92, X: 72, Y: 70, Z: 66,
+      A: 156, B: 66, C: 66, D: 80, E: 112, F: 78, G: 70, H: 112, I: 60, J: 80, K: 134, L: 70, M: 70, N: 156, O: 72, P: 70, Q: 66, R: 10,
+      S: 176, T: 134, U: 70, V: 70, W: 92, X: 72, Y: 70, Z: 66,
     },
     lists: [TREAD_BOARDS, OTHER_BOARDS].map(({ first, last }) => ({ cells: `G${first}:G${last}`, options: ["yes", "no"] })),
     merged: [`${TWICE}:I12`, `${ABOUT}:I13`, `A${ASSUMED}:I${ASSUMED}`],

@@ -213,7 +213,7 @@ describe("what each way comes to", () => {
   // Each skirt takes a primed board of 16 ft, 163 and 176 11/16 of 192, and leaves no room for a riser. A sheet holds two risers along and
   // six across, 42 1/4 of 48, a primed 1 x 8 two: 14 of them 74 + 15.50; seven of 1 x 8 are 108.50, two sheets 148.
   test("the same from sheets: 193.50, 245.30 less", () => {
-    expect(at("B11", "F11", "F4", "F5")).toEqual([193.5, "✓ best possible (proven)", 193.5, "$, 245.30 less"]);
+    expect(at("B11", "F11", "F4", "F5")).toEqual([193.5, "✓ best possible (proven)", 193.5, "$; 245.30 less than from boards"]);
   });
 
   test("a board that stands in both lists is named", async () => {
