@@ -96,13 +96,13 @@ export const answers = (filling: Filling): readonly Answer[] => {
         `IF(${BOARDS_AT}<${SHEETS_AT}," more"," less")&" than from boards","")`,
     },
     {
-      over: ["J", "L"], name: "is there a cheaper plan?", isText: true,
+      over: ["K", "M"], name: "is there a cheaper plan?", isText: true,
       value:
         `IF(${answered}=0,"–",IF(${begins("○")}>0,"○ perhaps",IF(${begins(`✓ ${PROVEN}`)}=${answered},"✓ no, proven","✓ none was found")))`,
       under: `=IF(${answered}=0,"type boards and sheets",${counted(`(${answered})`, "plan", "plans")}&"; in F${WAYS} how good each is")`,
     },
     {
-      over: ["M", "Q"], name: "left over", value: `D${WAYS}&"; "&D${WAYS + 1}`, from: RIPPED_PLAN, isText: true,
+      over: ["N", "R"], name: "left over", value: `D${WAYS}&"; "&D${WAYS + 1}`, from: RIPPED_PLAN, isText: true,
       under: "of boards for treads; for risers and skirts",
     },
   ];

@@ -32,8 +32,8 @@ export const OTHER_BOARDS = table(TREAD_BOARDS.last + 3, BOARDS);
 export const SHEET_GOODS = table(OTHER_BOARDS.last + 3, SHEETS);
 
 /** At the saw: board by board, and sheet by sheet. */
-export const BOARD_LIST = "J9";
-export const SHEET_LIST = "S9";
+export const BOARD_LIST = "K9";
+export const SHEET_LIST = "T9";
 
 /** In full: panels and how they are glued up, pieces, how they are ripped and how good that is, and the same from sheets. */
 export const PANELS = "AA8";

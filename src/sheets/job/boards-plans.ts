@@ -107,10 +107,10 @@ export const stripsListed = (): string => {
   return passing(STRIPS_IN_ORDER, `HSTACK(${columns.join()})`);
 };
 
-const PLACED = ["along", "across", "label", "length", "width", "leftOver"] as const;
+const PLACED = ["along", "across", "label", "length", "width"] as const;
 
 export const piecesListed = (): string => {
-  const keys = ["board", "grade", "first", "strip", ...PLACED] as const;
+  const keys = ["board", "grade", "first", "strip", ...PLACED, "leftOver"] as const;
   const [board = "", grade = "", first = "", strip = "", ...placed] = columnsIn(`DROP(${RIPPED_CUTS}#,1)`, TALLYCUTS, ...keys);
   return passing(RIPPED_CUTS, `HSTACK(${[`${board}&IF(${grade}="","",", "&${grade})`, firstCut(first, strip), ...placed].join()})`);
 };

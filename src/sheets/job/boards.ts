@@ -103,9 +103,9 @@ const aboutText = ({ unit }: Filling): string =>
 const blocks = (filling: Filling, pile: PileFilling): readonly Block[] => {
   const { unit } = filling;
   const part = (at: string, text: string): Block => ({ at, style: "part", rows: [[text]] });
+  // So short that a list is no wider than a page that lies.
   const places = (what: string, end: string, edge: string): readonly string[] => [
-    what, "done first", `starts along, from ${end}`, `starts across, from ${edge}`, "piece", `length to saw, ${unit}`,
-    `width to saw, ${unit}`, `left at the end, ${unit}`,
+    what, "done first", `along, from ${end}`, `across, from ${edge}`, "piece", `saw length, ${unit}`, `saw width, ${unit}`,
   ];
   return [
     ...ways(filling),
@@ -113,11 +113,14 @@ const blocks = (filling: Filling, pile: PileFilling): readonly Block[] => {
     { at: ABOUT, style: "says", rows: [[aboutText(filling)]] },
     ...typedBlocks(filling, pile),
     { at: `A${ASSUMED}`, style: "says", rows: [[assumedTerms()]] },
-    part("J7", `Board by board, ${written(filling)}: along from the end chalked 0, across from the rough edge`),
-    { at: "J8", headings: true, numbers: [2, 3, 5, 6, 7], rows: [places("board", "end 0", "rough edge"), [`=${boardList()}`]] },
-    part("S7", `Sheet by sheet, for paint, ${written(filling)}: along the grain`),
+    part("K7", `Board by board, ${written(filling)}: along from the end chalked 0, across from the rough edge`),
     {
-      at: "S8", headings: true, numbers: [2, 3, 5, 6, 7],
+      at: "K8", headings: true, numbers: [2, 3, 5, 6, 7],
+      rows: [[...places("board", "end 0", "rough edge"), `left at end, ${unit}`], [`=${boardList()}`]],
+    },
+    part("T7", `Sheet by sheet, for paint, ${written(filling)}: along the grain`),
+    {
+      at: "T8", headings: true, numbers: [2, 3, 5, 6],
       rows: [places("sheet or primed board", "its end", "its edge"), [`=${sheetList()}`]],
     },
     part("AA7", "Panels to glue up, as Order has them"),
@@ -174,8 +177,8 @@ export const boards = (filling: Filling, pile: PileFilling): SheetData => {
     answers: answers(filling),
     heights: { 8: 64, 13: 80, [ASSUMED]: 34, [TREAD_BOARDS.heading]: 34, [OTHER_BOARDS.heading]: 34 },
     widths: {
-      A: 156, B: 66, C: 66, D: 80, E: 112, F: 78, G: 70, H: 112, I: 60, J: 80, K: 134, L: 70, M: 70, N: 156, O: 72, P: 70, Q: 66, R: 10,
-      S: 176, T: 134, U: 70, V: 70, W: 92, X: 72, Y: 70, Z: 66,
+      A: 156, B: 66, C: 66, D: 80, E: 112, F: 78, G: 70, H: 112, I: 60, J: 10, K: 80, L: 134, M: 70, N: 76, O: 156, P: 72, Q: 70, R: 66,
+      S: 10, T: 176, U: 110, V: 70, W: 70, X: 92, Y: 72, Z: 70,
     },
     lists: [TREAD_BOARDS, OTHER_BOARDS].map(({ first, last }) => ({ cells: `G${first}:G${last}`, options: ["yes", "no"] })),
     merged: [`${TWICE}:I12`, `${ABOUT}:I13`, `A${ASSUMED}:I${ASSUMED}`],

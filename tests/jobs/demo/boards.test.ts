@@ -128,7 +128,7 @@ describe.each(WALKS)("at the saw, in %s", (_unit, { filling, panels, count, piec
 
   beforeAll(async () => {
     book = await opened(filling);
-    [onBoards, onSheets] = [list(book, "J9"), list(book, "S9")];
+    [onBoards, onSheets] = [list(book, "K9"), list(book, "T9")];
   }, ENGINE_TIME);
 
   test("every piece lies inside its board or sheet, off its defects, edges and trims, and a kerf from every other", () => {
