@@ -40,7 +40,7 @@ const leftOfBoards = `TEXTJOIN(", ",TRUE,${counted(plan(RIPPED_PLAN, "boards lef
 const gluedVerdict = `LET(n,${total("note")},LEFT(n,FIND(":",SUBSTITUTE(n,";",":")&":")-1))`;
 const rippedVerdict =
   `${plan(RIPPED_PLAN, "verdict")}&IFERROR(LET(b,${plan(RIPPED_PLAN, "from a better grade")},` +
-  `IF(b=0,"","; "&${counted("b", "piece", "pieces")}&" from another grade")),"")`;
+  `IF(b=0,"","; "&b&" from another grade")),"")`;
 
 /** Cost, how much of the wood is in the pieces, what is left over, and how good the plan is. */
 export const ways = (filling: Filling): readonly Block[] => {
