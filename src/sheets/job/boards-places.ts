@@ -31,6 +31,9 @@ export const TREAD_BOARDS = table(LAST_GLUE + 5, BOARDS);
 export const OTHER_BOARDS = table(TREAD_BOARDS.last + 3, BOARDS);
 export const SHEET_GOODS = table(OTHER_BOARDS.last + 3, SHEETS);
 
+/** Whether any plan could be cheaper, in the strip of answers. */
+export const CHEAPER = "K4";
+
 /** At the saw: board by board, and sheet by sheet. */
 export const BOARD_LIST = "K9";
 export const SHEET_LIST = "T9";

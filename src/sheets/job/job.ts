@@ -1,4 +1,5 @@
 import { RISERS } from "../../functions/layout/risers";
+import { CHEAPER } from "./boards-places";
 import { CODE_CHOICES } from "./code-choices";
 import { TOO_LARGE } from "./treads-too-large";
 import { type Answer, type Block, type Entry, MONEY, page } from "../sheet-builder";
@@ -80,7 +81,7 @@ const SHEETS = ({ unit, pile }: Filling): readonly Asked[] => [
   ...(pile === undefined
     ? []
     : [{
-        sheet: "Boards", asks: "Or out of rough boards?", from: "Boards!J4", verdict: "Boards!J4",
+        sheet: "Boards", asks: "Or out of rough boards?", from: `Boards!${CHEAPER}`, verdict: `Boards!${CHEAPER}`,
         answer: 'TEXT(Boards!A4,"#,##0.00")&" and "&TEXT(Boards!C4,"#,##0.00")',
       }]),
   {

@@ -216,6 +216,11 @@ describe("what each way comes to", () => {
     expect(at("B11", "F11", "F4", "F5")).toEqual([193.5, "✓ best possible (proven)", 193.5, "$; 245.30 less than from boards"]);
   });
 
+  test("Job says the same of it as the strip of answers", () => {
+    expect([book.value("Job", "F13"), book.value("Job", "H13")]).toEqual(["458.25 and 438.80", at("K4")[0]]);
+    expect(at("K3", "K4")).toEqual(["is there a cheaper plan?", "✓ no, proven"]);
+  });
+
   test("a board that stands in both lists is named", async () => {
     book.setCell(SHEET, "A43", 5);
     await book.settled();
