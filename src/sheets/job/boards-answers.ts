@@ -25,11 +25,12 @@ const PANEL_PLACES = { length: 2, width: 3, quantity: 7 } as const;
 /** What panels have of the boards they are of, both by their face. */
 const gluedYield = ({ unit }: Filling): string => {
   const { first, last, labels } = TREAD_BOARDS;
+  // Of the boards that are cut alone: what a row without a board measures is an error, which Calc makes one of all.
   const measured = (column: string): string =>
-    `IFERROR(${call(unit === "mm" ? TOMM : TOINCHES, unit, { measure: `${column}${first}:${column}${last}` })},0)`;
+    call(unit === "mm" ? TOMM : TOINCHES, unit, { measure: `FILTER(${column}${first}:${column}${last},used)` });
   const used = `ISNUMBER(XMATCH(${labels},${chosen(GLUEUP, `${GLUED}#`, "board")}))*(${labels}<>"")`;
   const face = (["length", "width", "quantity"] as const).map((key) => `DROP(CHOOSECOLS(${PANELS}#,${PANEL_PLACES[key]}),1)`).join("*");
-  return `SUM(${face})/SUM(${used}*${measured("B")}*${measured("C")})`;
+  return `LET(used,${used},SUM(${face})/SUM(${measured("B")}*${measured("C")}))`;
 };
 
 const leftOfPanels = counted(`(COUNTA(${TREAD_BOARDS.lengths})-${total("boards in all")})`, "board whole", "boards whole");
