@@ -7,6 +7,8 @@ import { ORDER_PROBLEMS } from "../order-problems";
 import { stock } from "../tables";
 import { withReadings } from "../with-readings";
 
+const TWO_TREADS = [["total rise", 22.5], ["risers", 3], ["run", 10], ["width", 36]] as const;
+
 export const ORDER = declare({
   id: "ORDER",
   group: "Order",
@@ -148,13 +150,7 @@ export const ORDER = declare({
     },
     {
       given: {
-        stair: [
-          ["total rise", 22.5],
-          ["risers", 3],
-          ["run", 10],
-          ["width", 36],
-          ["landing nosing", "no"],
-        ],
+        stair: [...TWO_TREADS, ["landing nosing", "no"]],
         stock: [
           ["label", "length", "width", "thickness", "price"],
           ["oak 36", 36, 11.5, 1, 48],
@@ -175,12 +171,7 @@ export const ORDER = declare({
     },
     {
       given: {
-        stair: [
-          ["total rise", 22.5],
-          ["risers", 3],
-          ["run", 10],
-          ["width", 36],
-        ],
+        stair: TWO_TREADS,
         stock: [
           ["label", "length", "width", "thickness", "price"],
           ["oak 36", 36, 11.5, 1, 48],
@@ -206,13 +197,7 @@ export const ORDER = declare({
     },
     {
       given: {
-        stair: [
-          ["total rise", 22.5],
-          ["risers", 3],
-          ["run", 10],
-          ["width", 36],
-          ["landing nosing", "no"],
-        ],
+        stair: [...TWO_TREADS, ["landing nosing", "no"]],
         stock: [
           ["length", "width", "thickness", "price"],
           [42, 11.5, 1, ""],

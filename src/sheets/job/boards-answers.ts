@@ -81,6 +81,11 @@ const [TREADS_AT, BOARDS_AT, SHEETS_AT] = [`B${WAYS}`, `B${WAYS + 1}`, `B${WAYS 
 const VERDICTS = `F${WAYS}:F${WAYS + 2}`;
 const begins = (text: string): string => `SUM(--(LEFT(${VERDICTS},${text.length})="${text}"))`;
 
+/** Plans that what is typed does not allow, and where the first of them says why. */
+const PLANS = [GLUED, RIPPED_PLAN, SHEET_PLAN];
+const FAILED = PLANS.map((at) => `ISERROR(${at})`).join("+");
+const firstFailed = PLANS.reduceRight((otherwise, at) => `IF(ISERROR(${at}),"${at}",${otherwise})`, '""');
+
 export const answers = (filling: Filling): readonly Answer[] => {
   const money = moneyOf(filling);
   const answered = `${begins("✓")}+${begins("○")}`;
@@ -99,8 +104,11 @@ export const answers = (filling: Filling): readonly Answer[] => {
     {
       over: ["K", "M"], name: "is there a cheaper plan?", isText: true,
       value:
-        `IF(${answered}=0,"–",IF(${begins("○")}>0,"○ perhaps",IF(${begins(`✓ ${PROVEN}`)}=${answered},"✓ no, proven","✓ none was found")))`,
-      under: `=IF(${answered}=0,"type boards and sheets",${counted(`(${answered})`, "plan", "plans")}&"; in F${WAYS} how good each is")`,
+        `IF(${FAILED}>0,"✗ "&(${FAILED})&" without a plan",IF(${answered}=0,"–",IF(${begins("○")}>0,"○ perhaps",` +
+        `IF(${begins(`✓ ${PROVEN}`)}=${answered},"✓ no, proven","✓ none was found"))))`,
+      under:
+        `=IF(${FAILED}>0,"see "&${firstFailed},IF(${answered}=0,"type boards and sheets",` +
+        `${counted(`(${answered})`, "plan", "plans")}&"; in F${WAYS} how good each is"))`,
     },
     {
       over: ["N", "R"], name: "left over", value: `D${WAYS}&"; "&D${WAYS + 1}`, from: RIPPED_PLAN, isText: true,

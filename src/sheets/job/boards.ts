@@ -177,7 +177,7 @@ export const boards = (filling: Filling, pile: PileFilling): SheetData => {
     answers: answers(filling),
     heights: { 8: 64, 13: 80, [ASSUMED]: 34, [TREAD_BOARDS.heading]: 34, [OTHER_BOARDS.heading]: 34 },
     widths: {
-      A: 156, B: 66, C: 66, D: 80, E: 112, F: 78, G: 70, H: 112, I: 80, J: 10, K: 80, L: 134, M: 70, N: 76, O: 156, P: 72, Q: 70, R: 66,
+      A: 156, B: 66, C: 66, D: 92, E: 104, F: 78, G: 70, H: 112, I: 80, J: 10, K: 80, L: 134, M: 70, N: 76, O: 156, P: 72, Q: 70, R: 66,
       S: 10, T: 176, U: 110, V: 70, W: 70, X: 92, Y: 72, Z: 70,
     },
     lists: [TREAD_BOARDS, OTHER_BOARDS].map(({ first, last }) => ({ cells: `G${first}:G${last}`, options: ["yes", "no"] })),

@@ -179,7 +179,7 @@ export const job = (filling: Filling): SheetData =>
     title: `=IF(${local(JOB.job)}="","Job",${local(JOB.job)})&IF(${local(JOB.customer)}="","",", "&${local(JOB.customer)})`,
     says: filling.trial ?? OWN,
     answers: answers(filling),
-    widths: { A: 162, B: 162, C: 8, D: 94, E: 184, F: 122, G: 120, H: 128 },
+    widths: { A: 162, B: 162, C: 8, D: 94, E: 172, F: 134, G: 120, H: 128 },
     hidesGridLines: true,
     verdicts: ["H8:H20"],
     lists: [

@@ -88,7 +88,7 @@ export const order = (filling: Filling): SheetData =>
       "Type the blanks the yard has. Out come which to buy, what is ripped and cut off each, and what that costs: the blank is paid " +
       "for whole. Pieces without a blank (returns, risers) are cut from sticks: see Cut plan.",
     answers: answers(moneyOf(filling)),
-    widths: { A: 138, B: 70, C: 70, D: 82, E: 66, F: 72, G: 118, H: 74, I: 72, J: 82, K: 76, L: 80 },
+    widths: { A: 138, B: 70, C: 70, D: 82, E: 66, F: 72, G: 126, H: 74, I: 72, J: 82, K: 76, L: 80 },
     totals: [`A18:L${17 + ROWS}`],
     blocks: blocks(filling),
     spills: [

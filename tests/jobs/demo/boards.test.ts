@@ -230,6 +230,18 @@ describe("what each way comes to", () => {
     expect(at("A12")).toEqual([""]);
   }, ENGINE_TIME);
 
+  // Board 21 is the only one long enough for the closed skirt, 9 5/8 wide; of 9 it has none, and its plan is none.
+  test("boards that do not hold their pieces are said, with where the reason stands; the other plans stay", async () => {
+    book.setCell(SHEET, "C42", 9);
+    await book.settled();
+    expect([...at("C4", "K4", "K5", "B9", "B11"), book.value("Job", "H13")]).toEqual([
+      "–", "✗ 1 without a plan", "see BR8", 458.25, 193.5, "✗ 1 without a plan",
+    ]);
+    book.setCell(SHEET, "C42", 10.25);
+    await book.settled();
+    expect(at("K4")).toEqual(["✓ no, proven"]);
+  }, ENGINE_TIME);
+
   // Without FAS for risers 26 is out: of the other 17 three or less are left, 24 or 27 at 38.40: 230.40 - 38.40 + 248.40.
   test("without the better grade it costs 1.60 more", async () => {
     book.setCell(SHEET, "H17", "");

@@ -1,5 +1,5 @@
 import type { Effort } from "../shelf/effort";
-import { type Draw, shuffled } from "./draws";
+import { type Draw, shuffled } from "../draws";
 import type { GluedStrip, GlueWork, PanelKind } from "./glue-work";
 import type { Section } from "./sections";
 

@@ -1,5 +1,5 @@
 import { type Effort, isSpent, withShare } from "../shelf/effort";
-import { draws, shuffled } from "./draws";
+import { draws, shuffled } from "../draws";
 import { type EveryFilling, everyFilling } from "./every-filling";
 import { type Filled, filledPanels } from "./filled-panels";
 import type { GluedStrip, GlueWork } from "./glue-work";

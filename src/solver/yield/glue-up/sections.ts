@@ -1,6 +1,6 @@
 import type { Effort } from "../shelf/effort";
 import { type Crosscuts, crosscuts, plannedLengths, sectionLengths } from "./crosscuts";
-import type { Draw } from "./draws";
+import type { Draw } from "../draws";
 import type { GlueWork } from "./glue-work";
 import { mostNet } from "./section-width";
 

@@ -1,4 +1,4 @@
-import { type Draw, draws, shuffled } from "../glue-up/draws";
+import { type Draw, draws, shuffled } from "../draws";
 import { type Candidate } from "./dive";
 import { type Effort, isSpent } from "./effort";
 import { cutsOf, patternOf } from "./pattern";

@@ -1,4 +1,4 @@
-import { type Draw, draws } from "../glue-up/draws";
+import { type Draw, draws } from "../draws";
 import { type Candidate } from "./dive";
 import { type Effort, isSpent } from "./effort";
 import { type Limits } from "./master";

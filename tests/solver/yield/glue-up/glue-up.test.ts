@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { lengthOf } from "../../../../src/solver/length/length";
 import { isProblem } from "../../../../src/solver/problem";
-import { draws } from "../../../../src/solver/yield/glue-up/draws";
+import { draws } from "../../../../src/solver/yield/draws";
 import type { Plain } from "../tally/board";
 import { leastOfEvery } from "./every-glue-up";
 import { faultsOf } from "./glue-checker";

@@ -1,4 +1,4 @@
-import { draws } from "../../../../src/solver/yield/glue-up/draws";
+import { draws } from "../../../../src/solver/yield/draws";
 import type { TinyGlueUp } from "./every-glue-up";
 import type { PlainGlueUp } from "./glue-job";
 
