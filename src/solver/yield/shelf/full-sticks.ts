@@ -4,6 +4,8 @@ import { type Effort, isSpent } from "./effort";
 import { cutsOf, patternOf } from "./pattern";
 import { type Shelf, usedWidth } from "./shelf";
 
+// The figures of this file were chosen on seeded triplets; none of them decides whether a plan is right.
+
 /** Full sticks that are taken apart at a time. */
 const LEAST_TAKEN = 3;
 const MOST_TAKEN = 9;

@@ -6,6 +6,8 @@ import { type NearPattern, nearPatterns, type Weighed } from "./near-patterns";
 import { cutsOf, type Pattern, patternOf, patternWorth } from "./pattern";
 import { type Shelf, takesKind } from "./shelf";
 
+// The figures of this file were chosen on the twenty estimator jobs of bench:yield; other jobs may do better with others.
+
 /** Sticks that are planned anew at a time, and the share of them that lack most. */
 const LEAST_TAKEN = 4;
 const MOST_TAKEN = 10;
