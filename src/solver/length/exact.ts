@@ -20,6 +20,12 @@ export const exact = (value: number | string | Exact): Exact =>
     typeof value === "number" && !(Number.isInteger(value) && Math.abs(value) < WHOLE) ? value.toPrecision(SPREADSHEET_DIGITS) : value,
   );
 
+/** What a sheet worked out is off by dust in its 15th digit, a quotient in its 60th; a part in 10^12 is none. */
+const DIGITS_THAT_COUNT = 12;
+
+/** The next whole number upwards, of an amount to be bought or opened whole: the dust of a division opens no further one. */
+export const wholeUp = (amount: Exact): Exact => amount.toSignificantDigits(DIGITS_THAT_COUNT).ceil();
+
 /** The smallest whole number not below a quotient, without dividing: how many of `each` it takes to cover `whole`. */
 export const ceilingOfQuotient = (whole: Exact, each: Exact): number => {
   const floor = whole.divToInt(each);

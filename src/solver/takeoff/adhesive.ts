@@ -1,4 +1,4 @@
-import { Exact } from "../length/exact";
+import { Exact, wholeUp } from "../length/exact";
 import { type Length, lengthOf } from "../length/length";
 import { type Problem, problem } from "../problem";
 
@@ -9,21 +9,10 @@ const PI = Exact.acos(-1);
 const WIDEST_BEAD = lengthOf(2, "in");
 
 /**
- * A bead length that a sheet worked out to empty whole cartridges is off by dust in its 15th digit; a part in 10^12 of a cartridge is none.
- */
-const DIGITS_THAT_COUNT = 12;
-
-/**
  * Cartridges to open for a round bead: its volume, pi/4 x diameter squared x length, with a share of waste added, over the volume of one
  * cartridge in cubic millimetres, rounded up.
  */
 export const adhesive = (beadLength: Length, beadDiameter: Length, volume: Exact, waste: Exact): number | Problem<"wide-bead"> => {
   if (beadDiameter.gt(WIDEST_BEAD)) return problem("wide-bead", { diameter: beadDiameter, widest: WIDEST_BEAD });
-  return PI.times(beadDiameter.div(2).pow(2))
-    .times(beadLength)
-    .times(waste.plus(1))
-    .div(volume)
-    .toSignificantDigits(DIGITS_THAT_COUNT)
-    .ceil()
-    .toNumber();
+  return wholeUp(PI.times(beadDiameter.div(2).pow(2)).times(beadLength).times(waste.plus(1)).div(volume)).toNumber();
 };

@@ -1,5 +1,5 @@
 import { goodsKey } from "../goods/goods-key";
-import { Exact, exact } from "../length/exact";
+import { Exact, exact, wholeUp } from "../length/exact";
 import { type Length, lengthIn, lengthOf, type Unit } from "../length/length";
 import { isOpen } from "../layout/stair-facts";
 import type { Stair } from "../layout/resolved-stair";
@@ -140,7 +140,7 @@ const countsAcross = (stair: CountedStair, measures: Measures): Counts => {
       ),
     ),
     protectionSheets: perWidth((across) => {
-      const sheets = area(across).div(measures.sheetArea).ceil();
+      const sheets = wholeUp(area(across).div(measures.sheetArea));
       return {
         quantity: sheets,
         how:
@@ -230,7 +230,7 @@ export const takeoff = (stair: Stair, allowances: readonly Allowance[], unit: Un
     const allowance = allowances.find((one) => goodsKey(one.item) === goodsKey(item))?.allowance ?? 0;
     if (allowance === 0) return [{ item, quantity: line.quantity, unit: countedIn, howItWasCounted: line.how, ...note }];
     const more = line.quantity.times(exact(allowance).plus(1));
-    const quantity = countedIn === "each" ? more.ceil() : more;
+    const quantity = countedIn === "each" ? wholeUp(more) : more;
     return [
       {
         item,

@@ -54,6 +54,13 @@ test("every item of the invented stair, counted by hand", () => {
   for (const [item, quantity] of Object.entries(BY_HAND)) expect([item, found[item]]).toEqual([item, expect.closeTo(quantity, 9)]);
 });
 
+// By hand: (n - 1) treads x 11 1/4 with a total rise of what is left to 256 in, x 36 in / 144 = 64 sq ft, two sheets of 32 and not a third
+// for the dust of total rise / n x n.
+test.each(Array.from({ length: 14 }, (_, at) => at + 4))("%s risers that two sheets just protect take two", (risers) => {
+  const stair = [["total rise", 256 - 11.25 * (risers - 1)], ["risers", risers], ["run", 10], ["width", 36], ["open end", "right"]];
+  expect(quantities(takeoffOf(stair))["protection sheets"]).toBe(2);
+});
+
 test("every line prints its count with its numbers", () => {
   const rows = takeoffOf(STAIR);
   const how = Object.fromEntries(rows.slice(1).map(([item, , , counted]) => [String(item), String(counted)]));

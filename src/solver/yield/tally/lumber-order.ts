@@ -1,5 +1,5 @@
 import { goodsKey } from "../../goods/goods-key";
-import { Exact, exact } from "../../length/exact";
+import { Exact, exact, wholeUp } from "../../length/exact";
 import type { Length } from "../../length/length";
 import { isProblem, type Problem, problem } from "../../problem";
 import { type FootageRule, footage, settled } from "./footage";
@@ -106,7 +106,7 @@ const orderRow = (rows: readonly Placed[], given: Allowances, rule: FootageRule)
   const isRaised = least !== undefined && least.gt(boardFeet);
   return {
     item: [rough.name, grade, species].filter((part) => part !== "").join(" "),
-    quantity: (isRaised ? least : boardFeet).ceil(),
+    quantity: wholeUp(isRaised ? least : boardFeet),
     unit: "bf",
     thickness: rough.name,
     grade,

@@ -71,6 +71,14 @@ describe("allowance", () => {
   test("a third of a share leaves no dust: 3 x 1/3 of a board foot is 1, not 2", () => {
     expect(quantities([piece(3, 8, 6, 0.75, "x")], [allowance("x", 0)])).toEqual([["4/4 x", 1]]);
   });
+
+  test.each([
+    // By hand: 64 x 2 x 1.25 x 5 / 144 = 5 5/9, times 1.8 = 10; 9 x 2/3 more = 15.
+    ["80 % on 5 5/9 board feet", piece(5, 64, 2, 1, "x"), 0.8, 10],
+    ["two thirds on 9 board feet", piece(9, 12, 12, 0.75, "x"), 2 / 3, 15],
+  ])("nor does %s", (_case, one, share, quantity) => {
+    expect(quantities([one], [allowance("x", share)])[0]?.[1]).toBe(quantity);
+  });
 });
 
 const BARE = { name: "a", quantity: 1, grade: "FAS", species: "", length: lengthOf(9, "in") };
