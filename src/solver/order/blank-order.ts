@@ -1,11 +1,14 @@
 import { cents } from "../bid/cents";
 import { Exact } from "../length/exact";
 import { type Length, lengthOf, type Unit } from "../length/length";
-import { type Problem, problem } from "../problem";
+import { isProblem, type Problem, problem } from "../problem";
 import { boardFeet } from "../yield/board-feet";
 import { called } from "../yield/cutting-job";
+import type { NoGluePlan } from "../yield/glue-up/glue-plan";
+import { isPriced, tallyFault } from "../yield/tally/tally-fault";
 import type { Blank } from "./blank-list";
 import type { BlankStock, Candidate } from "./blank-stock";
+import { type GluedRow, gluedRows, type Gluing, type Missing } from "./glued-blanks";
 import { type OrderedBoards, type SavingRow, savingRow } from "./saving";
 import { togetherRows } from "./together";
 
@@ -16,7 +19,9 @@ export type OrderProblem =
   | "no-blank-but-sticks"
   | "blanks-run-out"
   | "blank-without-price"
-  | "blank-without-width";
+  | "blank-without-width"
+  | "boards-without-price"
+  | NoGluePlan;
 
 export interface OrderRow {
   readonly item: string;
@@ -74,8 +79,8 @@ const isStick = (stock: BlankStock, blank: Blank): boolean => stock.length.gte(b
 
 const sum = (amounts: readonly Exact[]): Exact => amounts.reduce((all, each) => all.plus(each), new Exact(0));
 
-const total = (rows: readonly (OrderRow | UnfilledRow | SavingRow)[]): TotalRow => {
-  const goods = rows.filter((row): row is OrderRow => "price" in row);
+const total = (rows: readonly (OrderRow | UnfilledRow | SavingRow | GluedRow)[]): TotalRow => {
+  const goods = rows.filter((row): row is OrderRow | GluedRow => "price" in row);
   const without = rows.flatMap((row) => ("price" in row || "cost" in row ? [] : [`${row.quantity} x ${row.item}`]));
   const note = without.length === 0 ? "" : `without a price here, and not in this cost: ${without.join(", ")}`;
   const failed = rows.flatMap((row) => ("bad" in row && row.bad !== undefined ? [row.bad] : []));
@@ -83,7 +88,7 @@ const total = (rows: readonly (OrderRow | UnfilledRow | SavingRow)[]): TotalRow 
   return {
     item: "total",
     cost: sum(goods.map(({ cost }) => cost)),
-    ripCost: sum(goods.map(({ ripCost }) => ripCost)),
+    ripCost: sum(goods.flatMap((row) => ("ripCost" in row ? [row.ripCost] : []))),
     net: sum(goods.map(({ net }) => net)),
     gross: sum(goods.map(({ gross }) => gross)),
     note,
@@ -152,20 +157,44 @@ const unfilled = (blank: Blank, wanted: number, candidates: readonly Candidate[]
   return { item: blank.item, quantity: wanted, bad: uncovered(blank, wanted, candidates) };
 };
 
-/** What is ordered for one kind of piece, and what it leaves without a blank. */
+/** What is ordered for one kind of piece, and how many it leaves without a blank. */
 interface Ordered extends OrderedBoards {
-  readonly rows: readonly (OrderRow | UnfilledRow)[];
+  readonly rows: readonly OrderRow[];
+  readonly missing: number;
 }
+
+/** Whether the boards can be counted in money, which the order is in. */
+const boardsFault = ({ boards }: Gluing): Problem<OrderProblem> | undefined =>
+  tallyFault(boards) ?? (boards.every(({ owned }) => owned) || boards.some(isPriced) ? undefined : problem("boards-without-price"));
+
+/** What no blank covers, kind by kind: glued up from measured boards where there are any, and what is glued rows of its own at the end. */
+const withoutBlank = (
+  orders: readonly Ordered[], candidates: readonly Candidate[], gluing: Gluing | undefined, unit: Unit,
+): { readonly rows: ReadonlyMap<Ordered, UnfilledRow>; readonly glued: readonly GluedRow[] } => {
+  const missing = orders.filter((order) => order.missing > 0);
+  const toGlue = gluing === undefined ? [] : missing.filter(({ blank }) => PLANED.includes(blank.item));
+  const found = gluing === undefined || toGlue.length === 0
+    ? []
+    : gluedRows(toGlue.map((order): Missing => ({ blank: order.blank, quantity: order.missing })), gluing, unit);
+  const rows = missing.flatMap((order): (readonly [Ordered, UnfilledRow])[] => {
+    const { blank, missing: quantity } = order;
+    if (!toGlue.includes(order)) return [[order, unfilled(blank, quantity, candidates)]];
+    return isProblem(found) ? [[order, { item: blank.item, quantity, bad: found }]] : [];
+  });
+  return { rows: new Map(rows), glued: isProblem(found) ? [] : found };
+};
 
 /**
  * The blanks to buy: for each kind of piece the cheapest stock that covers it, on-hand pieces first, then the next dearer where the first
  * runs out; what is ripped off and cut off each, and what the rip costs. A row tells where boards cut into several would cost less, one
- * more where kinds of one thickness would cut together, and the last what all comes to and what has no price. Plans of what is cut are
- * made on marks of the unit.
+ * more where kinds of one thickness would cut together, and the last what all comes to and what has no price. Treads and nosings that no
+ * blank covers are glued up from measured boards, where there are any. Plans of what is cut are made on marks of the unit.
  */
 export const blankOrder = (
-  blanks: readonly Blank[], stock: readonly BlankStock[], unit: Unit,
-): readonly (OrderRow | UnfilledRow | SavingRow | TotalRow)[] | Problem<OrderProblem> => {
+  blanks: readonly Blank[], stock: readonly BlankStock[], unit: Unit, gluing?: Gluing,
+): readonly (OrderRow | UnfilledRow | SavingRow | GluedRow | TotalRow)[] | Problem<OrderProblem> => {
+  const fault = gluing === undefined ? undefined : boardsFault(gluing);
+  if (fault !== undefined) return fault;
   const candidates: Candidate[] = [];
   for (const [row, one] of stock.entries()) {
     const name = called(one.label ?? "", row);
@@ -191,12 +220,14 @@ export const blankOrder = (
       (one) => taken.has(one) || (one.width.gte(blank.width) && isRightThickness(one.stock, blank) && !isPlaned(one.stock, blank)),
     );
     const paid = sum(rows.map(({ cost }) => cost));
-    return { blank, taken, suiting, paid, rows: wanted > 0 ? [...rows, unfilled(blank, wanted, candidates)] : rows };
+    return { blank, taken, suiting, paid, rows, missing: wanted };
   });
+  const without = withoutBlank(orders, candidates, gluing, unit);
   const kinds = orders.map((order) => ({ order, bought: savingRow(order, left, unit) }));
-  const ordered = orders.flatMap(({ rows }, place) => {
-    const { row } = kinds[place]!.bought;
-    return row === undefined ? rows : [...rows, row];
+  const ordered = orders.flatMap((order, place) => {
+    const last = [without.rows.get(order), kinds[place]!.bought.row].filter((row) => row !== undefined);
+    return [...order.rows, ...last];
   });
-  return [...ordered, ...togetherRows(kinds, left, unit), total(ordered)];
+  const goods = [...ordered, ...without.glued];
+  return [...goods, ...togetherRows(kinds, left, unit), total(goods)];
 };

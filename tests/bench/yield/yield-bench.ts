@@ -135,7 +135,7 @@ const TINY_JOBS = 2_000;
 
 const areTinyJobsSound = (isQuick: boolean): boolean => {
   const env = isQuick ? process.env : { ...process.env, TREADSHEET_TINY_JOBS: String(TINY_JOBS) };
-  const args = [require.resolve("jest/bin/jest.js"), "tests/solver/yield", "--testNamePattern", "seeded jobs"];
+  const args = [require.resolve("jest/bin/jest"), "tests/solver/yield", "--testNamePattern", "seeded jobs"];
   return spawnSync(process.execPath, args, { stdio: "inherit", env }).status === 0;
 };
 

@@ -1,9 +1,10 @@
-import { Exact } from "../../length/exact";
+import type { Exact } from "../../length/exact";
 import type { Length, Unit } from "../../length/length";
 import { isProblem, type Problem } from "../../problem";
 import { lengthOfMarks } from "../mark";
 import type { TallyBoard } from "../tally/tally-board";
-import { gapOf, gluePlan, type GluePlan, type NoGluePlan } from "./glue-plan";
+import { glueUp, inWords } from "./glue-up";
+import type { GluePlan, NoGluePlan } from "./glue-plan";
 import type { GluePanel } from "./glue-panel";
 import type { GlueTerms } from "./glue-terms";
 import type { GluedStrip } from "./glue-work";
@@ -25,16 +26,6 @@ export interface GlueRow {
   readonly cost?: Exact;
   readonly note?: string;
 }
-
-const PERCENT = 100;
-
-/** The share of a plan that may be saved, rounded up to a tenth of a percent: never better than it is. */
-const words = ({ gap, isSearched, job: { isOfMoney } }: GluePlan): string => {
-  const how = isSearched ? "searched, not certified" : "proven";
-  if (gap === 0) return `best possible (${how}): no choice of boards ${isOfMoney ? "costs less" : "is of fewer board feet"}`;
-  const share = new Exact(gap).times(PERCENT).toDecimalPlaces(1, Exact.ROUND_UP).toString();
-  return `at most ${share} % ${isOfMoney ? "" : "of the board feet "}could still be saved`;
-};
 
 /** Names of panels in the order of kinds and panels; where a name stands for several they are numbered. */
 const panelNames = (panels: readonly GluePanel[], panelsOf: GluePlan["job"]["panelsOf"]) => {
@@ -117,32 +108,6 @@ const rowsOf = (panels: readonly GluePanel[], listing: Listing) => {
   };
 };
 
-const mixed = ({ strips, job }: GluePlan): number => {
-  const boards = new Map<string, Set<number>>();
-  for (const { kind, panel, wood } of strips) {
-    const key = `${kind} ${panel}`;
-    boards.set(key, (boards.get(key) ?? new Set()).add(wood));
-  }
-  return job.work.isOfOneBoard ? 0 : [...boards.values()].filter(({ size }) => size > 1).length;
-};
-
-const plural = (count: number, one: string, several: string): string => (count === 1 ? `1 ${one}` : `${count} ${several}`);
-
-/** The plan, and what it costs more to make each panel of one board, in words, where that is another plan and money counts. */
-const withSameBoard = (
-  panels: readonly GluePanel[], tally: readonly TallyBoard[], terms: GlueTerms, unit: Unit, plan: GluePlan,
-): { readonly plan: GluePlan; readonly same?: string } => {
-  const count = mixed(plan);
-  if (count === 0 || !plan.job.isOfMoney) return { plan };
-  const other = gluePlan(panels, tally, { ...terms, together: "board" }, unit);
-  const mix = plural(count, "panel mixes boards", "panels mix boards");
-  if (isProblem(other)) return { plan, same: `${mix}; no plan with each of one board was found` };
-  const { bound, isSearched } = plan;
-  if (other.paid < plan.paid) return { plan: { ...other, bound, gap: gapOf(other.paid, bound), isSearched } };
-  const more = other.cost.minus(plan.cost);
-  return { plan, same: `${mix}; same board costs ${more.isZero() ? "no" : more.toFixed(2)} more` };
-};
-
 /** A board that is cut for a glue-up, as the table calls it, with the rows of its strips. */
 export interface GluedBoard {
   readonly name: string | number;
@@ -173,9 +138,9 @@ const boardsOf = (listing: Listing, strips: readonly { readonly strip: GluedStri
 export const glueUpRows = (
   panels: readonly GluePanel[], tally: readonly TallyBoard[], terms: GlueTerms, unit: Unit,
 ): GlueUpRows | Problem<NoGluePlan> => {
-  const found = gluePlan(panels, tally, terms, unit);
+  const found = glueUp(panels, tally, terms, unit);
   if (isProblem(found)) return found;
-  const { plan, same } = withSameBoard(panels, tally, terms, unit, found);
+  const { plan } = found;
   const { job, strips, cost } = plan;
   const listing = { plan, tally, unit };
   const listed = rowsOf(panels, listing);
@@ -184,7 +149,7 @@ export const glueUpRows = (
     stripsInAll: strips.length,
     boardsInAll: new Set(strips.map(({ wood }) => wood)).size,
     ...(job.hasPrices ? { cost } : {}),
-    note: [words(plan), same].filter((part) => part !== undefined).join("; "),
+    note: inWords(found),
   };
   return { rows: [...listed.strips.map(({ row }) => row), ...listed.panels, total], boards: boardsOf(listing, listed.strips) };
 };
