@@ -50,9 +50,10 @@ export const isTally = (stock: Given["stock"]): stock is GivenRipping["tally"] =
 
 type Impossible = ImpossibleCutting | ImpossibleRipping | Extract<ReturnType<typeof sharedSheets>, Problem<string>>["problem"];
 
-const boardsOf = ({ pieces, stock, keep, first, ...rest }: Given): PlannedWood | Failed | Problem<ImpossibleRipping> => {
+const boardsOf = ({ pieces, stock, keep, trim, first, ...rest }: Given): PlannedWood | Failed | Problem<ImpossibleRipping> => {
   const job = rippingJobOf({
-    ...rest, pieces: pieces as GivenRipping["pieces"], tally: stock as GivenRipping["tally"], keep, first: first ?? "either",
+    ...rest, pieces: pieces as GivenRipping["pieces"], tally: stock as GivenRipping["tally"], keep, trim: trim.length,
+    first: first ?? "either",
   });
   if (isFailed(job)) return job;
   const plan = sharedRipping(job);

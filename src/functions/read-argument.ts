@@ -38,7 +38,10 @@ export const readArgument = (name: string, cells: GivenCells | undefined, parame
   const isNoDate = cell === 0 && parameter.kind === "date" && parameter.optional === true;
   if (!isEmpty(cell) && parameter.kind === "length" && parameter.crossed === true) return readSize(name, cell, unit, parameter);
   if (!isEmpty(cell) && !isNoDate) return lengthInWords(cell, parameter, unit) ?? readCell(name, cell, parameter, unit);
-  if (parameter.default !== undefined) return defaultOf(parameter, unit);
+  if (parameter.default !== undefined) {
+    const value = defaultOf(parameter, unit);
+    return parameter.kind === "length" && parameter.crossed === true ? { length: value } : value;
+  }
   if (parameter.optional === true || parameter.defaultsTo !== undefined) return undefined;
   return failed(say.missing(name, parameter.says));
 };

@@ -5,8 +5,9 @@ import { type GivenSheets, sheetJobOf } from "./sheets";
 
 export type GivenPlanned = Omit<GivenSheets, "first"> & { readonly first: SheetJob["first"] | undefined };
 
-/** The job as one of sticks; of a size that is kept its length counts. */
-export const sticksIn = ({ keep, first: _, ...given }: GivenPlanned): GivenCutting => ({ ...given, keep: keep?.length });
+/** The job as one of sticks; of a size that is kept, and of what is trimmed, the length counts. */
+export const sticksIn = ({ keep, trim, first: _, ...given }: GivenPlanned): GivenCutting =>
+  ({ ...given, trim: trim.length, keep: keep?.length });
 
 /** The job as one of sheets where its plan is that of SHEETCUTS; undefined where it is that of CUTS. */
 export const sheetsIn = (given: GivenPlanned): SheetJob | undefined => {

@@ -34,7 +34,12 @@ export const SHEETS = {
       "none, and `any` no limit.",
   },
   kerf,
-  trim: { ...CUTTING.trim, says: "Cut off all four edges of every sheet before it is used, the kerf of that cut inside it." },
+  trim: {
+    ...CUTTING.trim, crossed: true,
+    says:
+      "Cut off all four edges of every sheet before it is used, the kerf of that cut inside it; as `1/2 x 0` the first off its two ends, " +
+      "the second off the edges along its length.",
+  },
   keep,
   first: {
     kind: "choice", options: FIRSTS, default: "either",
@@ -47,7 +52,7 @@ export const SHEETS = {
 /** The arguments of what tells of a plan, of sticks or of sheets; `first` was added last. */
 export const PLANNED = {
   ...CUTTING,
-  trim: { ...CUTTING.trim, says: `${CUTTING.trim.says} Of sheets all four edges.` },
+  trim: { ...CUTTING.trim, crossed: true, says: `${CUTTING.trim.says} Of sheets all four edges, or as \`1/2 x 0\` ends x edges.` },
   keep,
   first: {
     kind: "choice", options: FIRSTS, optional: true,
@@ -105,19 +110,21 @@ export const SHEET_PROBLEMS = {
   },
 } as const;
 
-export interface GivenSheets extends Omit<GivenCutting, "keep"> {
+export interface GivenSheets extends Omit<GivenCutting, "keep" | "trim"> {
+  readonly trim: Size;
   readonly keep: Size | undefined;
   readonly first: SheetJob["first"];
 }
 
 /** The job as the solver takes it; one length to keep is for both ways. */
-export const sheetJobOf = ({ keep: kept, first, ...given }: GivenSheets): SheetJob => {
-  const { keep: _, pieces: wanted, ...job } = cuttingJobOf({ ...given, keep: undefined });
+export const sheetJobOf = ({ keep: kept, first, trim, ...given }: GivenSheets): SheetJob => {
+  const { keep: _, pieces: wanted, ...job } = cuttingJobOf({ ...given, trim: trim.length, keep: undefined });
   const width: Length | undefined = kept?.width ?? kept?.length;
   return {
     ...job,
     pieces: wanted.map((piece, row) => ({ ...piece, turns: given.pieces[row]!.grain === "free" })),
     first,
+    ...(trim.width === undefined ? {} : { edgeTrim: trim.width }),
     ...(kept === undefined || width === undefined ? {} : { keep: { length: kept.length, width } }),
   };
 };

@@ -241,6 +241,8 @@ describe("inches to millimetres scale every length by 25.4 and nothing else", ()
     for (const example of declaration.examples) {
       const given =
         ON_A_GRID.includes(declaration.id) && example.given["kerf"] !== -1 ? { ...example.given, kerf: BOTH_GRIDS } : example.given;
+      // glued up as GLUEUP does, whose exception holds; the same money in both units is tested beside it
+      if (declaration.id === "ORDER" && "tally" in given) continue;
       if (isMetric(declaration, given) || (ON_A_GRID.includes(declaration.id) && isOffTheGrid(declaration, given))) continue;
       const scaled = inMillimetres(declaration, given);
       test(`${formula(declaration, given)}  ${formula(declaration, scaled)}`, () => {

@@ -200,4 +200,30 @@ describe("what a job of one's own waits for", () => {
     expect(cut.filter((row) => row[2] === "return").map((row) => row[3])).toEqual(Array.from({ length: 13 }, () => 12.5));
     expect(book.spill("Cut plan", "BK8").map((row) => row.slice(0, 2))).toEqual(expect.arrayContaining([["strip", 2]]));
   }, ENGINE_TIME);
+
+  test("returns side by side on a wide board are listed with where each lies across it, and which cut comes first", async () => {
+    const book = await filledIn({
+      Job: { B16: "none" },
+      "Cut plan": { ...SAW, ...POPLAR, ...SKIRT, ...STRIP, C11: 2.75 },
+      Order: { A9: "oak", B9: 42, C9: 11.5, D9: 1, E9: 54, A10: "nosing", B10: 48, C10: 3.5, D10: 1, E10: 19.5 },
+    });
+    const cut = book.spill("Cut plan", "J8");
+    const returns = cut.filter((row) => row[2] === "return").map(([stock, board, , length, along, across, width, left]) =>
+      ({ stock, board, length, along: Number(along), across: Number(across), width, left }));
+    // By hand: a trim of 1/4 off the ends leaves 95 1/2 x 2 3/4; seven of 12 1/2 and a kerf of 1/8 are 88 3/8 long, two of 1 1/4 are 2 5/8
+    // across: all 13 come out of one strip, 8 less than from two. What lies under the seventh return is left.
+    expect(book.value("Cut plan", "A4")).toBe(310);
+    expect(new Set(returns.map(({ stock, board, length, width }) => [stock, board, length, width].join()))).toEqual(
+      new Set([expect.stringMatching(/^strip, (rip|crosscut) first,\d+,12.5,1.25$/)]),
+    );
+    const places = returns.map(({ along, across }) => `${along} ${across}`).sort();
+    const grid = Array.from({ length: 7 }, (_, at) => 0.25 + at * 12.625).flatMap((along) => [`${along} 0`, `${along} 1.375`]);
+    expect(new Set(places).size).toBe(13);
+    expect(grid).toEqual(expect.arrayContaining(places));
+    // Risers are one across their boards: no place across, no width of their own.
+    expect([...new Set(cut.filter((row) => row[2] === "riser").flatMap((row) => [row[5], row[6]]))]).toEqual([""]);
+    expect(cut.filter((row) => row[2] === "open skirt").map((row) => [row[5], Number(row[6]) > 0])).toEqual([[0, true]]);
+    expect([book.value("Cut plan", "J4"), book.value("Job", "H12")]).toEqual(["✓ no, proven", "✓ no, proven"]);
+    expect(book.value("Cut plan", "M5")).toBe("pieces");
+  }, ENGINE_TIME);
 });

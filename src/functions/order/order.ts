@@ -243,13 +243,16 @@ export const ORDER = declare({
         {
           item: "A",
           note:
-            "3 x tread glued up of 3 boards, this the first; best possible (proven): no choice of boards costs less; GLUEUP plans the strips",
+            "3 x tread glued up of 3 boards, this the first; best possible (proven): no choice of boards costs less; GLUEUP plans " +
+            "the strips",
         },
         { item: "B", cost: 44.5, net: 4.1015625 },
         { item: "board 5" },
         { item: "total", cost: 118 },
       ],
-      from: "by hand: A 12 1/4, B 15 1/4, C 17 5/8 and the fifth 13 1/8 hold one tread each, D none; A, B and the fifth are the cheapest three; 42 x 11 1/4 x 1 1/4 / 144 = 4.10",
+      from:
+        "by hand: A 12 1/4, B 15 1/4, C 17 5/8 and the fifth 13 1/8 hold one tread each, D none; A, B and the fifth are the cheapest " +
+        "three; 42 x 11 1/4 x 1 1/4 / 144 = 4.10",
     },
     {
       given: {
@@ -266,14 +269,14 @@ export const ORDER = declare({
         {
           item: "lot pile", quantity: 1, price: 60, cost: 60, net: 4.140625, gross: 5,
           note:
-            "1 x tread and 1 x landing nosing glued up of 2 boards, this the first; best possible (proven): no choice of boards costs less; " +
-            "GLUEUP plans the strips; of the lot X and Y cut",
+            "1 x tread and 1 x landing nosing glued up of 2 boards, this the first; best possible (proven): no choice of boards costs " +
+            "less; GLUEUP plans the strips; of the lot X and Y cut",
         },
         { item: "total", cost: 108, note: "without a price here, and not in this cost: 3 x riser" },
       ],
       from:
-        "by hand: the second tread, 11 1/4 and 1/4, and the nosing, 2 and 1/4, are more than 12 across; the pile for 60 against Z for 62; " +
-        "1 1/4 x 36 x (11 1/4 + 2) / 144 = 4.14; 3 ft x 12 / 12 is 3, 3 x 3 / 12 to the nearest 1, each x 1 1/4",
+        "by hand: the second tread, 11 1/4 and 1/4, and the nosing, 2 and 1/4, are more than 12 across; the pile for 60 against Z for " +
+        "62; 1 1/4 x 36 x (11 1/4 + 2) / 144 = 4.14; 3 ft x 12 / 12 is 3, 3 x 3 / 12 to the nearest 1, each x 1 1/4",
     },
     {
       given: {

@@ -8,6 +8,7 @@ import { BUY } from "../../functions/yield/buy";
 import { CUTS } from "../../functions/yield/cuts";
 import { OFFCUTS } from "../../functions/yield/offcuts";
 import { PLAN } from "../../functions/yield/plan";
+import { SHEETCUTS } from "../../functions/yield/sheetcuts";
 import { MILLIMETRES_PER_INCH } from "../../solver/length/length";
 import { chosen, headingsOf, placesOf, spillOf, viewOf } from "../result-looks";
 import { type Answer, asking, ASKS_IN, asksFor, type Block, DECIMALS, type Entry, lacks, MONEY, page, passing, whileAsking } from "../sheet-builder";
@@ -91,9 +92,11 @@ const WHICH =
   `IF(n<all,n&" of "&all&" risers taped","risers as taped")))`;
 
 const cutting = (
-  filling: Filling, declaration: typeof BUY | typeof CUTS | typeof PLAN | typeof OFFCUTS, what: "risers" | "rail",
+  filling: Filling, declaration: typeof BUY | typeof CUTS | typeof SHEETCUTS | typeof PLAN | typeof OFFCUTS, what: "risers" | "rail",
 ): string => {
-  const cut = call(declaration, filling.unit, { pieces: what === "risers" ? `${RISER_PIECES}#` : PIECES, ...SAWN });
+  // boards have straight edges: of those that are ripped the ends alone are trimmed
+  const trim = declaration === CUTS ? SAWN.trim : `IF(${SAWN.trim}="",0,SUBSTITUTE(${SAWN.trim}&"",",","."))&" x 0"`;
+  const cut = call(declaration, filling.unit, { pieces: what === "risers" ? `${RISER_PIECES}#` : PIECES, ...SAWN, trim });
   return passing(what === "risers" ? RISER_PIECES : "Layout!AA7", asking(LENGTHS, `Cut plan A${FIRST}`, passing(REQUEST, cut)));
 };
 
@@ -127,6 +130,8 @@ const request = (filling: Filling): string => {
 
 /** The verdict of a plan that no other beats. */
 const PROVEN = "best possible (proven)";
+/** How every verdict of a plan begins to which no better one was found. */
+const BEST = "best possible";
 
 const plan = (at: string, label: string): string => `STAIR.PICK(${at}#,"${label}")`;
 const planOf = (label: string): string => `${plan(RISER_PLAN, label)}+${plan(RAIL_PLAN, label)}`;
@@ -146,12 +151,15 @@ const answers = (filling: Filling): readonly Answer[] => [
   {
     over: ["J", "L"], name: "is there a cheaper plan?", from: "J8", under: "for risers, and for all else", isText: true,
     value:
-      `IF((${plan(RISER_PLAN, "verdict")}="${PROVEN}")*(${plan(RAIL_PLAN, "verdict")}="${PROVEN}"),"✓ no, proven",` +
-      `"○ "&TEXT(MAX(${plan(RISER_PLAN, "most still to save")},${plan(RAIL_PLAN, "most still to save")}),"0.0%")&" at most")`,
+      `LET(v,VSTACK(${plan(RISER_PLAN, "verdict")},${plan(RAIL_PLAN, "verdict")}),IF(SUM(--(v="${PROVEN}"))=2,"✓ no, proven",` +
+      `IF(SUM(--(LEFT(v,${BEST.length})="${BEST}"))=2,"✓ none was found",` +
+      `"○ "&TEXT(MAX(${plan(RISER_PLAN, "most still to save")},${plan(RAIL_PLAN, "most still to save")}),"0.0%")&" at most")))`,
   },
   {
-    over: ["M", "O"], name: "back to the rack", value: `${planOf("offcuts kept")}`, from: "J8",
-    under: `="pieces, "&${onTape(filling.unit, `(${planOf("offcut length")})`)}&" in all"`,
+    over: ["M", "Q"], name: "back to the rack", value: `${planOf("offcuts kept")}`, from: "J8",
+    under:
+      `=IF(SUM(--(VSTACK(${RISER_PLAN}#,${RAIL_PLAN}#)="offcut length"))<2,"pieces",` +
+      `"pieces, "&${onTape(filling.unit, `(${planOf("offcut length")})`)}&" in all")`,
   },
 ];
 
@@ -184,18 +192,30 @@ const otherPieces = (): readonly (readonly Entry[])[] => {
 /** A table of both plans, once both have an answer. */
 const bothPlans = (table: string): string => `=${passing(RISER_PLAN, passing(RAIL_PLAN, table))}`;
 
-/** Stick by stick: the risers, then all else, the sticks counted on. */
-const stickByStick = (filling: Filling): string => {
-  const [first, ...others] = placesOf(CUTS, "stick", "stock", "label", "length", "position", "leftOver");
-  const other = (places: readonly number[]): string => places.join();
-  const [stockAt, ...after] = others;
-  const label = `CHOOSECOLS(r,${other(after.slice(0, 1))})`;
+/**
+ * The list of one plan: stock, its number, piece, length, along, across, width, left over. Where pieces lie side by side on a board it is
+ * ripped, and the list is that of SHEETCUTS with which cut comes first behind the stock; else that of CUTS, where across and width are
+ * the board's own.
+ */
+const cutList = (filling: Filling, what: "risers" | "rail"): string => {
+  const isRipped = `CHOOSECOLS(CHOOSEROWS(${what === "risers" ? RISER_PLAN : RAIL_PLAN}#,3),1)="sheets"`;
+  const of = (declaration: typeof CUTS | typeof SHEETCUTS): string => `DROP(${cutting(filling, declaration, what)},1)`;
+  return (
+    `IF(${isRipped},LET(c,${of(SHEETCUTS)},HSTACK(${chosen(SHEETCUTS, "c", "stock")}&", "&${chosen(SHEETCUTS, "c", "first")}&" first",` +
+    `${chosen(SHEETCUTS, "c", "sheet", "label", "length", "along", "across", "width", "leftOver")})),` +
+    `LET(c,${of(CUTS)},none,IF(${chosen(CUTS, "c", "stick")}>0,"",""),` +
+    `HSTACK(${chosen(CUTS, "c", "stock", "stick", "label", "length", "position")},none,none,${chosen(CUTS, "c", "leftOver")})))`
+  );
+};
+
+/** Board by board: the risers, then all else, the boards counted on. */
+const boardByBoard = (filling: Filling): string => {
+  const label = "CHOOSECOLS(r,3)";
   const named = `IF(${label}="riser","riser",IF(${label}="","riser","riser "&${label}))`;
   return (
-    `LET(r,DROP(${cutting(filling, CUTS, "risers")},1),s,DROP(${cutting(filling, CUTS, "rail")},1),` +
-    `n,MAX(CHOOSECOLS(r,${String(first)})),VSTACK(` +
-    `HSTACK(CHOOSECOLS(r,${other([stockAt ?? 2, first ?? 1])}),${named},CHOOSECOLS(r,${other(after.slice(1))})),` +
-    `HSTACK(CHOOSECOLS(s,${String(stockAt)}),CHOOSECOLS(s,${String(first)})+n,CHOOSECOLS(s,${other(after)}))))`
+    `LET(r,${cutList(filling, "risers")},s,${cutList(filling, "rail")},n,MAX(CHOOSECOLS(r,2)),VSTACK(` +
+    `HSTACK(CHOOSECOLS(r,1,2),${named},CHOOSECOLS(r,4,5,6,7,8)),` +
+    "HSTACK(CHOOSECOLS(s,1),CHOOSECOLS(s,2)+n,CHOOSECOLS(s,3,4,5,6,7,8))))"
   );
 };
 
@@ -295,11 +315,14 @@ const blocks = (filling: Filling): readonly Block[] => {
   return [
     ...typedBlocks(filling),
     {
-      at: "J7", headings: true, numbers: [1, 3, 4, 5],
-      rows: [["stock", "stick", "piece", `length, ${unit}`, "from end", "left over"], [bothPlans(stickByStick(filling))]],
+      at: "J7", headings: true, numbers: [1, 3, 4, 5, 6, 7],
+      rows: [
+        ["stock", "stick", "piece", `length, ${unit}`, "from end", "from edge", "width", "left over"],
+        [bothPlans(boardByBoard(filling))],
+      ],
     },
     {
-      at: "Q7", headings: true, numbers: [1, 2, 3, 4],
+      at: "S7", headings: true, numbers: [1, 2, 3, 4],
       rows: [["to buy", `length, ${unit}`, "how many", `price, ${moneyOf(filling)}`, `cost, ${moneyOf(filling)}`], [allToBuy]],
     },
     part("AA7", "Risers: what to buy, in full"),
@@ -335,12 +358,13 @@ export const cutPlan = (filling: Filling): SheetData => {
     title: "Cut plan: risers, skirts, rail and returns",
     says:
       "Type the boards to be had, with the grade skirt, rail or return for those, and the kerf, what is trimmed off an end and the " +
-      "shortest piece to keep. Out come what to buy and each stick in cutting order. Owned costs nothing; available left empty is any.",
+      "shortest piece to keep. Out come what to buy and each stick in cutting order; one that holds pieces side by side says what is cut " +
+      "first, and where each lies from its edge. Owned costs nothing; available left empty is any.",
     answers: answers(filling),
     heights: { 7: 34 },
     widths: {
-      A: 110, B: 64, C: 74, D: 92, E: 72, F: 78, G: 60, H: 76, I: 4, J: 110, K: 46, L: 94, M: 76, N: 78, O: 66, P: 10, Q: 112, R: 70,
-      S: 78, T: 70, U: 76,
+      A: 110, B: 64, C: 74, D: 92, E: 72, F: 78, G: 60, H: 76, I: 4, J: 110, K: 46, L: 94, M: 76, N: 78, O: 62, P: 62, Q: 66, R: 10, S: 112,
+      T: 70, U: 78, V: 70, W: 76,
     },
     lists: [
       { cells: `G${FIRST}:G${LAST}`, options: ["yes", "no"] },
@@ -349,8 +373,8 @@ export const cutPlan = (filling: Filling): SheetData => {
     merged: [`${REQUEST}:H${SAW + OTHER_PIECES + 1}`],
     blocks: blocks(filling),
     spills: [
-      { at: "J8", rows: ROWS, formats: { 3: length, 4: length, 5: length }, styles: { 1: "right" } },
-      { at: "Q8", rows: 20, formats: { 1: length, 3: MONEY, 4: MONEY } },
+      { at: "J8", rows: ROWS, formats: { 3: length, 4: length, 5: length, 6: length, 7: length }, styles: { 1: "right" } },
+      { at: "S8", rows: 20, formats: { 1: length, 3: MONEY, 4: MONEY } },
       ...viewOf(OFFCUTS, KEPT_VIEW, `A${OFFCUT_ROW}`, 8, unit),
       ...[RISER_BUY, RAIL_BUY].flatMap((at) => spillOf(BUY, at, BOARDS + 1, unit, boardFeet)),
       ...[RISER_PLAN, RAIL_PLAN].flatMap((at) => spillOf(PLAN, at, 12, unit)),

@@ -128,10 +128,10 @@ const answers = (filling: Filling): readonly Answer[] => [
   { over: ["B", "B"], name: "as designed", value: "Check!E4", from: "Check!A8", under: "=Check!E5", isText: true },
   { over: ["C", "D"], name: "as framed", value: "Check!A4", from: "Check!A8", under: "=Check!A5", isText: true },
   {
-    over: ["E", "E"], name: "to buy", value: 'Order!A4&" blanks, "&\'Cut plan\'!C4&" boards"', from: "'Cut plan'!Q8",
+    over: ["E", "E"], name: "to buy", value: 'Order!A4&" blanks, "&\'Cut plan\'!C4&" boards"', from: "'Cut plan'!S8",
     under: "listed below", isText: true,
   },
-  { over: ["F", "F"], name: "wood to buy", value: "Order!C4+'Cut plan'!A4", from: "'Cut plan'!Q8", format: MONEY, under: moneyOf(filling) },
+  { over: ["F", "F"], name: "wood to buy", value: "Order!C4+'Cut plan'!A4", from: "'Cut plan'!S8", format: MONEY, under: moneyOf(filling) },
   {
     over: ["G", "G"], name: `price${ofAll(filling)}`, value: "Bid!A4+0", from: "Bid!A19", format: MONEY,
     under: `${moneyOf(filling)} before tax`,
@@ -162,7 +162,7 @@ const blocks = (filling: Filling): readonly Block[] => [
   { at: "A21", style: "part", rows: [["To buy", ""]] },
   {
     at: "A22",
-    rows: [["=IFERROR(HSTACK(CHOOSECOLS('Cut plan'!Q8#,3)&\" × \"&CHOOSECOLS('Cut plan'!Q8#,1),CHOOSECOLS('Cut plan'!Q8#,5)),\"–\")"]],
+    rows: [["=IFERROR(HSTACK(CHOOSECOLS('Cut plan'!S8#,3)&\" × \"&CHOOSECOLS('Cut plan'!S8#,1),CHOOSECOLS('Cut plan'!S8#,5)),\"–\")"]],
   },
   { at: "D21", style: "part", rows: [["What fails as framed, and why", "", "", "", ""]] },
   { at: "D22", rows: [[FAILS]] },

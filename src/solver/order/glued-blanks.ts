@@ -43,11 +43,14 @@ const sum = (amounts: readonly Exact[]): Exact => amounts.reduce((all, each) => 
 
 /** Any board given will do: whoever orders gives the boards of the grades that are meant. */
 const panelOf = ({ blank, quantity }: Missing, row: number): GluePanel => ({
-  row, label: blank.item, length: blank.length, width: blank.width, thickness: blank.thickness, grade: "", alsoFrom: "any", species: "", quantity,
+  row, quantity, label: blank.item, length: blank.length, width: blank.width, thickness: blank.thickness,
+  grade: "", alsoFrom: "any", species: "",
 });
 
 /** Board feet of finished pieces by the board their strips come from: a strip has the share of its piece that it nets of all its strips. */
-const netOfBoards = ({ job, strips }: GluePlan, panels: readonly GluePanel[], boards: readonly TallyBoard[]): ReadonlyMap<number, Exact> => {
+const netOfBoards = (
+  { job, strips }: GluePlan, panels: readonly GluePanel[], boards: readonly TallyBoard[],
+): ReadonlyMap<number, Exact> => {
   const keyOf = ({ kind, panel }: (typeof strips)[number]): string => `${kind} ${panel}`;
   const all = new Map<string, number>();
   for (const strip of strips) all.set(keyOf(strip), (all.get(keyOf(strip)) ?? 0) + strip.net);
@@ -68,7 +71,9 @@ const namedBoard = (board: TallyBoard, copy: number): string => {
 };
 
 /** The boards to buy so that pieces no blank covers are glued up from them at least cost, or why they cannot. */
-export const gluedRows = (missing: readonly Missing[], { boards, terms }: Gluing, unit: Unit): readonly GluedRow[] | Problem<NoGluePlan> => {
+export const gluedRows = (
+  missing: readonly Missing[], { boards, terms }: Gluing, unit: Unit,
+): readonly GluedRow[] | Problem<NoGluePlan> => {
   const panels = missing.map(panelOf);
   const found = glueUp(panels, boards, terms, unit);
   if (isProblem(found)) return found;
@@ -78,10 +83,12 @@ export const gluedRows = (missing: readonly Missing[], { boards, terms }: Gluing
   const { boards: woods } = plan.job;
   const lotOf = (wood: number): string | undefined => rows[woods[wood]!.place]!.lot;
   const used = [...net.keys()].sort((one, other) => woods[one]!.place - woods[other]!.place || woods[one]!.copy - woods[other]!.copy);
-  const firstOfEach = used.filter((wood, place) => lotOf(wood) === undefined || used.findIndex((each) => lotOf(each) === lotOf(wood)) === place);
+  const isFirst = (wood: number, place: number): boolean => used.findIndex((each) => lotOf(each) === lotOf(wood)) === place;
+  const bought = used.filter((wood, place) => lotOf(wood) === undefined || isFirst(wood, place));
   const pieces = inSeries(missing.map(({ blank, quantity }) => `${quantity} x ${blank.item}`));
-  const first = `${pieces} glued up of ${used.length === 1 ? "this board" : `${used.length} boards, this the first`}; ${inWords(found)}; GLUEUP plans the strips`;
-  return firstOfEach.map((wood, place): GluedRow => {
+  const of = used.length === 1 ? "this board" : `${used.length} boards, this the first`;
+  const first = `${pieces} glued up of ${of}; ${inWords(found)}; GLUEUP plans the strips`;
+  return bought.map((wood, place): GluedRow => {
     const { place: row, copy } = woods[wood]!;
     const board = boards[row]!;
     const lot = lotOf(wood);
@@ -97,7 +104,8 @@ export const gluedRows = (missing: readonly Missing[], { boards, terms }: Gluing
     const cut = used.filter((each) => lotOf(each) === lot);
     const ofLot = boards.flatMap((each, at) => (rows[at]!.lot === lot ? [rows[at]!.boardFeet.times(each.quantity)] : []));
     return {
-      item: `lot ${board.lot ?? boardName(board)}`, quantity: 1, price, cost: price, net: sum(cut.map((each) => net.get(each)!)), gross: sum(ofLot),
+      item: `lot ${board.lot ?? boardName(board)}`, quantity: 1, price, cost: price, net: sum(cut.map((each) => net.get(each)!)),
+      gross: sum(ofLot),
       note: `${note}; of the lot ${inSeries(cut.map((each) => namedBoard(boards[woods[each]!.place]!, woods[each]!.copy)))} cut`,
     };
   });

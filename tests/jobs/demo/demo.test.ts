@@ -31,7 +31,7 @@ const failing = (what: "as framed" | "as designed"): number =>
   checked().filter((row) => String(row[what === "as framed" ? 0 : 6]).startsWith("✗")).length;
 
 /** What is left of the stick from which a piece is cut, by the list of sticks. */
-const leftOver = (piece: string): CellValue => book.spill("Cut plan", "J8").find((row) => row[2] === piece)?.[5] ?? null;
+const leftOver = (piece: string): CellValue => book.spill("Cut plan", "J8").find((row) => row[2] === piece)?.[7] ?? null;
 
 const tape = associated().get("TAPE");
 const onTape = (inches: CellValue): string => String([tape?.(inches, 16)].flat(2)[0]);
@@ -287,7 +287,7 @@ describe("alternates on Bid", () => {
 });
 
 test("the ends worth keeping are the ends of the cut list beside them", () => {
-  const ends = new Map(book.spill("Cut plan", "J8").map((row) => [row[1], Number(row[5])]));
+  const ends = new Map(book.spill("Cut plan", "J8").map((row) => [row[1], Number(row[7])]));
   const kept = [...ends.values()].filter((end) => end >= 12).sort((one, other) => one - other);
   const [shown = [], ...rows] = book.spill("Cut plan", "A32");
   const offered = rows.flatMap((row) =>
@@ -301,8 +301,8 @@ test("returns are cut from the strips on hand: 13 of 12 1/2, seven to a strip of
   const strips = book.spill("Cut plan", "J8").filter((row) => row[2] === "return");
   expect(strips.map((row) => [row[0], row[3]])).toEqual(Array.from({ length: 13 }, () => ["strip 8 ft", 12.5]));
   // By hand: 96 - 2 x 1/4 - 7 x (12 1/2 + 1/8) = 7 1/8, and with six 19 3/4.
-  expect([...new Set(strips.map((row) => row[5]))].sort()).toEqual([19.75, 7.125]);
-  expect(book.spill("Cut plan", "Q8").map(([item]) => item)).not.toContain("strip 8 ft");
+  expect([...new Set(strips.map((row) => row[7]))].sort()).toEqual([19.75, 7.125]);
+  expect(book.spill("Cut plan", "S8").map(([item]) => item)).not.toContain("strip 8 ft");
 });
 
 test("a tread longer or deeper than its blank is named on Fit and on Job, and a price that is missing on Bid", async () => {

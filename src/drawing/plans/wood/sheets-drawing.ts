@@ -1,6 +1,6 @@
 import { type Length, measure } from "../../../solver/length/length";
 import type { LaidSheet, LaidStrip } from "../../../solver/yield/sheets/laid-sheets";
-import { type SheetJob, sizeOnSheet } from "../../../solver/yield/sheets/sheet-job";
+import { edgeTrimOf, type SheetJob, sizeOnSheet } from "../../../solver/yield/sheets/sheet-job";
 import { keptOf } from "../../../solver/yield/sheets/sheet-offcuts";
 import type { SheetPlan } from "../../../solver/yield/sheets/sheet-plan";
 import { boardsDrawings, type NamedBoards } from "./boards-drawings";
@@ -25,12 +25,13 @@ const pieceOf = (job: SheetJob, { piece, along, across, turned }: LaidStrip["pie
 const boardOf = (job: SheetJob, sheet: LaidSheet, number: number): CutBoard => {
   const { unit, keep } = job;
   const { label, length: long, width: wide, grade } = job.stock[sheet.stock]!;
-  const [length, width, trim] = [measure(long, unit), measure(wide ?? long, unit), measure(job.trim, unit)];
+  const [length, width] = [measure(long, unit), measure(wide ?? long, unit)];
+  const [trim, edgeTrim] = [measure(job.trim, unit), measure(edgeTrimOf(job), unit)];
   const strips = sheet.strips.map(({ pieces, leftOver }) => ({
     pieces: pieces.map((piece) => pieceOf(job, piece)), leftOver: measure(leftOver, unit),
   }));
   const room: Area = {
-    along: trim, across: trim, length: measure(sheet.usableLength, unit), width: measure(sheet.usableWidth, unit),
+    along: trim, across: edgeTrim, length: measure(sheet.usableLength, unit), width: measure(sheet.usableWidth, unit),
   };
   const { rests, firstCuts } = stretchParts({
     room, first: sheet.first, strips: strips.map(({ pieces, leftOver }) => ({ pieces: pieces.map(({ area }) => area), leftOver })),
@@ -43,8 +44,15 @@ const boardOf = (job: SheetJob, sheet: LaidSheet, number: number): CutBoard => {
     name: String(number), length, width,
     facts: [...names, flatText(length, width, unit), `${sheet.first} first`].join(", "),
     pieces: strips.flatMap(({ pieces }) => pieces), rests: keptRests(rests, kept, unit), spoilt: [],
-    lost: lostAround(length, width, trim, trim), firstCuts,
+    lost: lostAround(length, width, trim, edgeTrim), firstCuts,
   };
+};
+
+/** What is hatched as trimmed off, in words; nothing where nothing is. */
+const trimText = (job: SheetJob, said: (length: Length) => string): string => {
+  const [ends, edges] = [job.trim, edgeTrimOf(job)];
+  if (ends.isZero() && edges.isZero()) return "";
+  return `, hatched close the trim of ${ends.eq(edges) ? said(ends) : `${said(ends)} off the ends and ${said(edges)} off the edges`}`;
 };
 
 /** A plan of sheets to scale: each sheet with its pieces, the first cuts, the grain and what is left. */
@@ -57,7 +65,7 @@ export const sheetsDrawings = (job: SheetJob, plan: SheetPlan): readonly NamedBo
     notes: [
       "The dot is the corner measured from: along from its end of the sheet, across from its edge. Heavy lines are the first cuts: rip " +
         `is along the length, crosscut across it. Between pieces lies the kerf of ${said(job.kerf)}. ` +
-        `Hatched wide is left over${job.trim.isZero() ? "" : `, hatched close the trim of ${said(job.trim)}`}.`,
+        `Hatched wide is left over${trimText(job, said)}.`,
       `Yield ${plan.yield.times(100).toDecimalPlaces(1).toString()} %, ${plan.verdict}.`,
     ],
   });

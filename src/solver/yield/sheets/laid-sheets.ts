@@ -2,7 +2,7 @@ import { type Length } from "../../length/length";
 import { lengthOfMarks, marksDown, marksUp } from "../mark";
 import { type Cut } from "./greedy-sheets";
 import { type PartShelf } from "./part-shelf";
-import { type SheetJob } from "./sheet-job";
+import { edgeTrimOf, type SheetJob } from "./sheet-job";
 import { type Cutting, type Way } from "./sheet-shelf";
 
 export interface LaidPiece {
@@ -52,15 +52,17 @@ const laidOn = (
 ): LaidSheet | undefined => {
   const { unit } = job;
   const kerf = marksUp(job.kerf, unit);
-  const trim = marksUp(job.trim, unit);
+  const [endTrim, edgeTrim] = [marksUp(job.trim, unit), marksUp(edgeTrimOf(job), unit)];
   const isRip = way.first === "rip";
   const marked = (marks: number): Length => lengthOfMarks(marks, unit);
-  const usable = (length: Length): number => marksDown(length, unit) - 2 * trim;
-  const [long, deep] = [usable(job.stock[stock]!.length), usable(job.stock[stock]!.width!)];
+  const usable = (length: Length, trim: number): number => marksDown(length, unit) - 2 * trim;
+  const [long, deep] = [usable(job.stock[stock]!.length, endTrim), usable(job.stock[stock]!.width!, edgeTrim)];
   const [room, depth] = isRip ? [long, deep] : [deep, long];
-  let down = trim;
+  // off where a strip begins, and off where the first strip does
+  const [before, beside] = isRip ? [endTrim, edgeTrim] : [edgeTrim, endTrim];
+  let down = beside;
   const laid = strips.flatMap((strip): LaidStrip[] => {
-    let along = trim;
+    let along = before;
     let widest = 0;
     const pieces = strip.flatMap((place): LaidPiece[] => {
       const { kind, turned } = way.shapes[place]!;
@@ -77,12 +79,12 @@ const laidOn = (
     if (pieces.length === 0) return [];
     down += widest + kerf;
     const size = isRip ? { length: marked(room), width: marked(widest) } : { length: marked(widest), width: marked(room) };
-    return [{ pieces, ...size, leftOver: marked(Math.max(0, room + trim - along)) }];
+    return [{ pieces, ...size, leftOver: marked(Math.max(0, room + before - along)) }];
   });
   if (laid.length === 0) return undefined;
   return {
     stock, first: way.first, strips: laid, usableLength: marked(long), usableWidth: marked(deep),
-    uncut: marked(Math.max(0, depth + trim - down)),
+    uncut: marked(Math.max(0, depth + beside - down)),
   };
 };
 

@@ -1,6 +1,6 @@
 import { Exact } from "../../length/exact";
 import { marksDown, marksUp } from "../mark";
-import { type SheetJob } from "./sheet-job";
+import { edgeTrimOf, type SheetJob } from "./sheet-job";
 import { isTaken, type SheetPart } from "./sheet-parts";
 import { panelArea, type PanelKind, type SheetKind, type SheetShelf } from "./sheet-shelf";
 
@@ -49,7 +49,7 @@ const compareSheets = (one: SheetKind, other: SheetKind): number =>
 export const partShelf = (job: SheetJob, { pieces, stock }: SheetPart): PartShelf => {
   const { unit } = job;
   const kerf = marksUp(job.kerf, unit);
-  const trim = marksUp(job.trim, unit);
+  const [trim, edgeTrim] = [marksUp(job.trim, unit), marksUp(edgeTrimOf(job), unit)];
   const taking = new Map(
     pieces.map((row) => [row, stock.map((at) => Number(isTaken(job, job.stock[at]!, job.pieces[row]!))).join("")] as const),
   );
@@ -64,7 +64,8 @@ export const partShelf = (job: SheetJob, { pieces, stock }: SheetPart): PartShel
     .sort((one, other) => comparePanels(one.kind, other.kind) || (one.taken < other.taken ? -1 : 1));
   const count = kinds.reduce((sum, { kind }) => sum + kind.wanted, 0);
   const roomOf = (row: number) => ({
-    length: marksDown(job.stock[row]!.length, unit) - 2 * trim + kerf, width: marksDown(job.stock[row]!.width!, unit) - 2 * trim + kerf,
+    length: marksDown(job.stock[row]!.length, unit) - 2 * trim + kerf,
+    width: marksDown(job.stock[row]!.width!, unit) - 2 * edgeTrim + kerf,
   });
   const areaOf = (row: number): number => roomOf(row).length * roomOf(row).width;
   const largest = Math.max(...stock.map(areaOf));

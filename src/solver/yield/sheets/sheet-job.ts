@@ -16,10 +16,13 @@ export interface KeptSize {
 /** What is to be cut from sheets, or from boards ripped. The length of both runs with the grain. */
 export interface SheetJob extends Omit<CuttingJob, "pieces" | "keep"> {
   readonly pieces: readonly SheetPiece[];
-  /** `trim` comes off all four edges. */
+  /** Off both edges that run along the length; left out, as much as `trim` takes off the ends. */
+  readonly edgeTrim?: Length;
   readonly keep?: KeptSize;
   readonly first: Cutting | "either";
 }
+
+export const edgeTrimOf = ({ trim, edgeTrim }: Pick<SheetJob, "trim" | "edgeTrim">): Length => edgeTrim ?? trim;
 
 /** The length of a piece that lies turned is its width on the sheet. */
 export const sizeOnSheet = ({ length, width }: SheetPiece, turned: boolean): KeptSize =>

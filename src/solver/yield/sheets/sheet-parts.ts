@@ -3,7 +3,7 @@ import { type Length } from "../../length/length";
 import { type Problem, problem } from "../../problem";
 import { called, type Stock } from "../cutting-job";
 import { marksDown, marksUp } from "../mark";
-import { type SheetJob, type SheetPiece, sizeOnSheet } from "./sheet-job";
+import { edgeTrimOf, type SheetJob, type SheetPiece, sizeOnSheet } from "./sheet-job";
 
 export type ImpossibleSheet =
   | "piece-without-width" | "stock-without-width" | "stock-without-thickness" | "no-stock-of-grade" | "no-stock-available"
@@ -17,8 +17,11 @@ export interface SheetPart {
 
 const fitsLying = (job: SheetJob, stock: Stock, piece: SheetPiece, turned: boolean): boolean => {
   const size = sizeOnSheet(piece, turned);
-  const usable = (length: Length): number => marksDown(length, job.unit) - 2 * marksUp(job.trim, job.unit);
-  return marksUp(size.length, job.unit) <= usable(stock.length) && marksUp(size.width, job.unit) <= usable(stock.width!);
+  const usable = (length: Length, trim: Length): number => marksDown(length, job.unit) - 2 * marksUp(trim, job.unit);
+  return (
+    marksUp(size.length, job.unit) <= usable(stock.length, job.trim) &&
+    marksUp(size.width, job.unit) <= usable(stock.width!, edgeTrimOf(job))
+  );
 };
 
 const isThickEnough = (stock: Stock, { thickness }: SheetPiece): boolean =>

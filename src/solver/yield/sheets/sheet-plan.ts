@@ -9,7 +9,7 @@ import { cutsCost } from "./greedy-sheets";
 import { type LaidSheet, laidSheets } from "./laid-sheets";
 import { partShelf, type PartShelf } from "./part-shelf";
 import { plannedEitherWay } from "./either-way";
-import { type SheetJob } from "./sheet-job";
+import { edgeTrimOf, type SheetJob } from "./sheet-job";
 import { type ImpossibleSheet, sheetParts } from "./sheet-parts";
 
 export interface SheetPlan {
@@ -59,7 +59,7 @@ const notesOf = (job: SheetJob, sheets: readonly LaidSheet[]): string[] => {
     ...(anyFine(job.pieces) ? [`pieces finer than ${mark} are planned rounded up to it`] : []),
     ...(anyFine(job.stock) ? [`stock finer than ${mark} is planned rounded down to it`] : []),
     ...(isFine(job.kerf) ? [`the kerf is planned rounded up to ${mark}`] : []),
-    ...(isFine(job.trim) ? [`the trim is planned rounded up to ${mark}`] : []),
+    ...(isFine(job.trim) || isFine(edgeTrimOf(job)) ? [`the trim is planned rounded up to ${mark}`] : []),
     ...(planed.length === 0 ? [] : [`pieces cut from thicker stock and planed down: ${planed.length}`]),
   ];
 };

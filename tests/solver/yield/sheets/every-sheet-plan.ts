@@ -37,13 +37,13 @@ const isCut = (pieces: readonly Rect[], sheet: { length: number; width: number }
  * The least cost of a tiny job: every set of pieces against every sheet, then every way to share the pieces among sheets. Whole numbers.
  * Infinity where no plan exists.
  */
-export const everySheetPlan = ({ pieces, stock, kerf = 0, trim = 0, first = "either" }: PlainSheetJob): number => {
+export const everySheetPlan = ({ pieces, stock, kerf = 0, trim = 0, edges = trim, first = "either" }: PlainSheetJob): number => {
   const all = pieces.flatMap(({ length, width, quantity = 1, free = false }) =>
     Array.from({ length: quantity }, (): Rect => ({ length, width: width!, free })),
   );
   const ways = [true, false].filter((isRip) => first === "either" || isRip === (first === "rip"));
   const holds = stock.map((sheet) => {
-    const usable = { length: sheet.length - 2 * trim, width: sheet.width! - 2 * trim };
+    const usable = { length: sheet.length - 2 * trim, width: sheet.width! - 2 * edges };
     return Array.from({ length: 2 ** all.length }, (_, set) =>
       ways.some((isRip) => isCut(all.filter((_piece, place) => (set >> place) % 2 === 1), usable, kerf, isRip)),
     );

@@ -15,6 +15,8 @@ export interface PlainSheetJob {
   }[];
   readonly kerf?: number;
   readonly trim?: number;
+  /** Off the edges that run along the length, where that is not the trim. */
+  readonly edges?: number;
   readonly keep?: readonly [number, number];
   readonly first?: SheetJob["first"];
   readonly unit?: Unit;
@@ -31,6 +33,7 @@ export const sheetJob = (plain: PlainSheetJob): SheetJob => {
     first: plain.first ?? "either",
     kerf: lengthOf(plain.kerf ?? 0, unit),
     trim: lengthOf(plain.trim ?? 0, unit),
+    ...(plain.edges === undefined ? {} : { edgeTrim: lengthOf(plain.edges, unit) }),
     ...(plain.keep === undefined ? {} : { keep: { length: lengthOf(plain.keep[0], unit), width: lengthOf(plain.keep[1], unit) } }),
     pieces: plain.pieces.map(({ length, quantity, label, grade, free, ...piece }) => ({
       label: label ?? "", length: lengthOf(length, unit), quantity: quantity ?? 1, grade: grade ?? "", turns: free ?? false,

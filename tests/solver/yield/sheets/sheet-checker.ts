@@ -48,6 +48,7 @@ const sheetFaults = (job: SheetJob, sheet: Sheet, cut: number[]): string[] => {
   const mark = MARK[job.unit];
   const kerf = up(whole(job.kerf), mark);
   const trim = up(whole(job.trim), mark);
+  const edges = job.edgeTrim === undefined ? trim : up(whole(job.edgeTrim), mark);
   const found: string[] = [];
   const boxes: Box[] = [];
   for (const piece of sheet.strips.flatMap(({ pieces }) => pieces)) {
@@ -58,8 +59,8 @@ const sheetFaults = (job: SheetJob, sheet: Sheet, cut: number[]): string[] => {
     if (asked.thickness !== undefined && (stock.thickness === undefined || whole(stock.thickness) < whole(asked.thickness)))
       found.push(`${asked.label} is too thick`);
     const box = boxOf(asked, piece, mark);
-    if (box.fromX < trim || box.fromY < trim) found.push(`${asked.label} lies in the trim`);
-    if (box.toX > down(whole(stock.length), mark) - trim || box.toY > down(whole(stock.width!), mark) - trim)
+    if (box.fromX < trim || box.fromY < edges) found.push(`${asked.label} lies in the trim`);
+    if (box.toX > down(whole(stock.length), mark) - trim || box.toY > down(whole(stock.width!), mark) - edges)
       found.push(`${asked.label} runs past the sheet`);
     boxes.push(box);
   }
@@ -78,7 +79,7 @@ const sheetFaults = (job: SheetJob, sheet: Sheet, cut: number[]): string[] => {
     at += strip.pieces.length;
     if (strayInStrip(inside, way, kerf)) found.push("a strip takes more than two stages");
     const ends = inside.map((box) => (way === "y" ? box.toX : box.toY)).reduce((most, each) => (each > most ? each : most), 0n);
-    const end = down(whole(way === "y" ? stock.length : stock.width!), mark) - trim;
+    const end = way === "y" ? down(whole(stock.length), mark) - trim : down(whole(stock.width!), mark) - edges;
     const left = end - ends - kerf > 0n ? end - ends - kerf : 0n;
     if (whole(strip.leftOver) !== left) found.push(`left over ${strip.leftOver.toFixed()} is not what is left`);
   }
