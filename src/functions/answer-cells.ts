@@ -22,9 +22,15 @@ const finite = (value: number, context: Context): Answer => {
   return value === 0 ? 0 : value;
 };
 
+/** A cell holds so many characters (Excel specifications and limits). */
+const MOST_CHARACTERS = 32_767;
+
+const fitting = (text: string): string => (text.length <= MOST_CHARACTERS ? text : `${text.slice(0, MOST_CHARACTERS - 1)}…`);
+
 const answerCell = (value: ResultCell | boolean, kind: ResultKind, context: Context): Answer => {
   if (value === undefined) return "";
-  if (typeof value === "string" || typeof value === "boolean") return value;
+  if (typeof value === "string") return fitting(value);
+  if (typeof value === "boolean") return value;
   if (typeof value === "number") return finite(value, context);
   if (isFailed(value)) return value;
   if (isProblem(value)) return worded(value, context);

@@ -30,7 +30,13 @@ export const WOOD = {
   },
 } as const;
 
-export const WOOD_PROBLEMS = { ...SHEET_PROBLEMS, ...RIPPING_PROBLEMS } as const;
+type Wording = Readonly<Record<string, { readonly cell: "#VALUE!" | "#N/A"; readonly says: string }>>;
+
+/** Here the tally is the argument `stock`. */
+const asStock = <W extends Wording>(wording: W): W =>
+  Object.fromEntries(Object.entries(wording).map(([code, { cell, says }]) => [code, { cell, says: says.replace(/^tally: /, "stock: ") }])) as W;
+
+export const WOOD_PROBLEMS = { ...SHEET_PROBLEMS, ...asStock(RIPPING_PROBLEMS) };
 
 type SheetPlan = Exclude<ReturnType<typeof sharedSheets>, Problem<string>>;
 

@@ -48,15 +48,15 @@ export const RIPPING_PROBLEMS = {
   },
   "longer-than-clear": {
     cell: "#N/A",
-    says: "clear: piece {piece} ({length}) is longer than the longest clear stretch of its grades, {longest} on board {board}",
+    says: "clear: piece {piece} ({length}) is longer than the longest clear stretch of its grades, {longest} on board {board}; add longer boards",
   },
   "boards-too-few": {
     cell: "#N/A",
-    says: "tally: {count} boards do not hold the pieces; without a place: {piece} ({length} x {width})",
+    says: "tally: {count} boards do not hold the pieces; without a place: {piece} ({length} x {width}); add boards",
   },
   "boards-too-few-across": {
     cell: "#N/A",
-    says: "tally: {count} boards do not hold the pieces; without a place: {piece} ({length}, the whole width)",
+    says: "tally: {count} boards do not hold the pieces; without a place: {piece} ({length}, the whole width); add boards",
   },
   "no-plan-of-boards": {
     cell: "#N/A",

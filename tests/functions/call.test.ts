@@ -499,3 +499,9 @@ describe("a rate is what it says", () => {
     ]);
   });
 });
+
+test("a text longer than a cell holds, 32,767 characters (Excel specifications and limits), ends in dots", () => {
+  const stock = [["label", "length", "price"], ["y".repeat(32_767), 96, 24]];
+  const [label] = column(answered("OFFCUTS", [["length"], [40]], stock, undefined, undefined, 12), "label") as string[];
+  expect([label?.length, label?.slice(0, 12), label?.slice(-2)]).toEqual([32_767, "offcut of yy", "y…"]);
+});

@@ -42,7 +42,7 @@ describe("jobs that have no plan, in a sentence", () => {
       pieces(["riser", 40, 7, ""]), boards(["7", 132, 8, "4/4", "", "", 30, "140 to 146"]),
     ],
     [
-      '#N/A clear: piece riser 3 (40") is longer than the longest clear stretch of its grades, 38" on board 4',
+      '#N/A clear: piece riser 3 (40") is longer than the longest clear stretch of its grades, 38" on board 4; add longer boards',
       pieces(["riser 3", 40, 7, ""]), boards(["4", 60, 8, "4/4", "", "", 30, "38 to 44"], ["5", 96, 6, "4/4", "", "", 20]),
     ],
     [
@@ -74,11 +74,11 @@ describe("jobs that have no plan, in a sentence", () => {
       pieces(["tread", 40, 3]), boards(["1", 96, 8, "4/4"]),
     ],
     [
-      '#N/A tally: 2 boards do not hold the pieces; without a place: skirt (90" x 7")',
+      '#N/A tally: 2 boards do not hold the pieces; without a place: skirt (90" x 7"); add boards',
       pieces(["skirt", 90, 7, "", "", "", "", 3]), boards(["1", 96, 8, "4/4", "", "", 30], ["2", 96, 8, "4/4", "", "", 30]),
     ],
     [
-      '#N/A tally: 2 boards do not hold the pieces; without a place: plank (90", the whole width)',
+      '#N/A tally: 2 boards do not hold the pieces; without a place: plank (90", the whole width); add boards',
       pieces(["plank", 90, "", "", "", "", "", 3]), boards(["1", 96, 8, "4/4", "", "", 30], ["2", 96, 8, "4/4", "", "", 30]),
     ],
     [

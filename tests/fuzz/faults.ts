@@ -1,6 +1,8 @@
+import type { Table } from "../../src/functions/columns";
 import type { Declaration } from "../../src/functions/declare";
 import { spills, tablesOf } from "../../src/functions/describe";
 import { words } from "../../src/solver/words";
+import { GLUE_LABELS } from "../../src/solver/yield/glue-up/glue-terms";
 import type { WorksheetFunction } from "../host/stand-in";
 import { type Arguments, MOST_CHARACTERS } from "./random-calls";
 
@@ -52,10 +54,16 @@ const faultOfCell = (cell: unknown, given: string): string | undefined => {
 /** An error of the whole call begins with what is wrong, then a colon. */
 const NAMED = /^(.{2,200}?): \S/su;
 
+/** Tables read in place of others. */
+const instead = ({ parameters }: Declaration): readonly Table[] =>
+  Object.values(parameters).flatMap((parameter) => (parameter.kind === "table" && parameter.instead !== undefined ? [parameter.instead.table] : []));
+
 /** What can be wrong with a call: an argument, the heading of a column of its tables, a label of the stair, or a heading given. */
 const namesOf = (declaration: Declaration): readonly string[] => [
   declaration.id, ...Object.keys(declaration.parameters), ...Object.keys(declaration.parameters).map(words), "the cell given",
-  ...tablesOf(declaration).flatMap(({ columns }) => Object.keys(columns).map(words)),
+  ...[...tablesOf(declaration), ...instead(declaration)].flatMap(({ columns }) => Object.keys(columns).map(words)),
+  // labels of a table of terms, which stand in its rows
+  ...("glue" in declaration.parameters ? GLUE_LABELS.map(words) : []),
 ];
 
 /** A heading may be a number as well as a text. */

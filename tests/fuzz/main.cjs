@@ -1,11 +1,12 @@
-// A million random calls, or as many as asked for: npm run fuzz -- 200000 [seed]. Prints the seed, and each fault with the smallest call
-// that shows it.
+// A million random calls, or as many as asked for: npm run fuzz -- 200000 [seed]. Each is made a second time, and once more in every other
+// way that says the same. Prints the seed, and each fault with the smallest call that shows it.
 require("../bench/typescript-hook.cjs");
 
 const fc = require("fast-check");
 const { associated } = require("../host/stand-in.ts");
 const { faultOf, outcome, written } = require("./faults.ts");
 const { everyDeclaration, randomCalls } = require("./random-calls.ts");
+const { isSameMeaning, twinsOf } = require("./twins.ts");
 
 const wanted = Number(process.argv[2] ?? 1_000_000);
 const seed = Number(process.argv[3] ?? Math.floor(Math.random() * 2 ** 31));
@@ -21,6 +22,8 @@ const main = () => {
   const each = Math.ceil(wanted / everyDeclaration.length);
   console.log(`${each} calls of each of ${everyDeclaration.length} functions, seed ${seed}`);
   let faults = 0;
+  let calls = 0;
+  const byTwin = new Map();
   for (const declaration of everyDeclaration) {
     const solve = functions.get(declaration.id);
     let longest = 0;
@@ -33,6 +36,14 @@ const main = () => {
           faultOf(declaration, given, first) ??
           (written(first) === written(outcome(solve, given)) ? undefined : "another answer the second time");
         if (fault !== undefined) throw new Error(fault);
+        calls += 2;
+        for (const { how, given: twin } of twinsOf(declaration, given)) {
+          calls += 1;
+          const other = outcome(solve, twin);
+          byTwin.set(how, (byTwin.get(how) ?? 0) + 1);
+          if (!isSameMeaning(first, other))
+            throw new Error(`another answer ${how}: ${JSON.stringify(twin)} ${written(first)} ${written(other)}`);
+        }
       }),
       { seed, numRuns: each },
     );
@@ -45,6 +56,8 @@ const main = () => {
       );
     } else console.log(`${declaration.id}: nothing found; ${longestText}`);
   }
+  for (const [how, count] of byTwin) console.log(`${count} ${how}`);
+  console.log(`${calls} calls in all, ${faults} functions with a fault`);
   return faults === 0 ? 0 : 1;
 };
 

@@ -49,6 +49,7 @@ export const EQUALIZE = declare({
     spread: {
       kind: "length",
       sign: "positive",
+      plausible: "rise",
       words: { least: 0 },
       default: "3/8",
       says: "How far apart the finished rises may be, tallest less lowest, or `least` for as little as packing can reach.",
@@ -56,6 +57,7 @@ export const EQUALIZE = declare({
     most: {
       kind: "length",
       sign: "positive",
+      plausible: "rise",
       optional: true,
       says: "Most packing under a sub-tread.",
       without: "Left out: any.",
@@ -71,12 +73,14 @@ export const EQUALIZE = declare({
     lowerMore: {
       kind: "length",
       sign: "not negative",
+      plausible: "rise",
       default: 0,
       says: "What the lower floor may still be raised by, over its build up.",
     },
     upperMore: {
       kind: "length",
       sign: "not negative",
+      plausible: "rise",
       default: 0,
       says: "What the upper floor may still be raised by, over its build up.",
     },
