@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { associated, type WorksheetFunction } from "../host/stand-in";
 import { faultOf, type Outcome, outcome, written } from "./faults";
 import { type Arguments, everyDeclaration, randomCalls } from "./random-calls";
+import { isSameMeaning, twinsOf } from "./twins";
 
 const functions = associated();
 
@@ -17,11 +18,14 @@ const solverOf = (id: string): WorksheetFunction => {
 
 describe("whatever stands in the cells", () => {
   test.each(everyDeclaration.map((declaration) => [declaration.id, declaration] as const))(
-    "%s gives a value, a full rectangle, or a sentence that begins with the name of what is wrong",
+    "%s gives a value, a full rectangle, or a sentence that begins with the name of what is wrong, however the call is said",
     (id, declaration) => {
       fc.assert(
         fc.property(randomCalls(declaration), (given) => {
-          expect(faultOf(declaration, given, outcome(solverOf(id), given))).toBeUndefined();
+          const first = outcome(solverOf(id), given);
+          expect(faultOf(declaration, given, first)).toBeUndefined();
+          const others = twinsOf(declaration, given).filter((twin) => !isSameMeaning(first, outcome(solverOf(id), twin.given)));
+          expect(others).toEqual([]);
         }),
         { seed: SEED, numRuns: CALLS_A_FUNCTION },
       );

@@ -70,11 +70,20 @@ const filtered = ([rows, marks, instead]: Given): WorkedRows | undefined => {
   return isAcross ? across(found) : found;
 };
 
+const text = (cell: WorkedCell): string => (typeof cell === "boolean" ? String(cell).toUpperCase() : String(cell ?? ""));
+
+/** Each cell with one text in place of another wherever it stands; an empty one is nowhere. */
+const substituted = ([rows, old, instead, which]: Given): WorkedRows | undefined => {
+  const [from, to] = [old?.[0]?.[0], instead?.[0]?.[0]];
+  if (rows === undefined || from === undefined || to === undefined || which !== undefined || isErrorCell(from) || isErrorCell(to)) return undefined;
+  const changed = (cell: string): string => (text(from) === "" ? cell : cell.split(text(from)).join(text(to)));
+  return rows.map((row) => row.map((cell) => (isErrorCell(cell) ? cell : changed(text(cell)))));
+};
+
 /** The first letters of each cell. */
 const begun = ([rows, count]: Given): WorkedRows | undefined => {
   const wanted = count === undefined ? 1 : numberOf(count);
   if (rows === undefined || wanted === undefined || wanted < 0) return undefined;
-  const text = (cell: WorkedCell): string => (typeof cell === "boolean" ? String(cell).toUpperCase() : String(cell ?? ""));
   return rows.map((row) => row.map((cell) => (isErrorCell(cell) ? cell : text(cell).slice(0, wanted))));
 };
 
@@ -101,6 +110,7 @@ export const sheetFunctions: SheetFunctions = {
   COLUMNS: ([rows]) => rows && [[rows[0]?.length ?? 0]],
   COUNTA: (given) => [[cellsOf(given).filter((cell) => cell !== null).length]],
   LEFT: begun,
+  SUBSTITUTE: substituted,
   SEQUENCE: ([count, more]) => {
     const rows = numberOf(count);
     return rows === undefined || rows < 1 || more !== undefined ? undefined : Array.from({ length: rows }, (_, place) => [place + 1]);
