@@ -34,7 +34,9 @@ type Wording = Readonly<Record<string, { readonly cell: "#VALUE!" | "#N/A"; read
 
 /** Here the tally is the argument `stock`. */
 const asStock = <W extends Wording>(wording: W): W =>
-  Object.fromEntries(Object.entries(wording).map(([code, { cell, says }]) => [code, { cell, says: says.replace(/^tally: /, "stock: ") }])) as W;
+  Object.fromEntries(
+    Object.entries(wording).map(([code, { cell, says }]) => [code, { cell, says: says.replace(/^tally: /, "stock: ") }]),
+  ) as W;
 
 export const WOOD_PROBLEMS = { ...SHEET_PROBLEMS, ...asStock(RIPPING_PROBLEMS) };
 

@@ -48,7 +48,9 @@ export const RIPPING_PROBLEMS = {
   },
   "longer-than-clear": {
     cell: "#N/A",
-    says: "clear: piece {piece} ({length}) is longer than the longest clear stretch of its grades, {longest} on board {board}; add longer boards",
+    says:
+      "clear: piece {piece} ({length}) is longer than the longest clear stretch of its grades, {longest} on board {board}; add longer " +
+      "boards",
   },
   "boards-too-few": {
     cell: "#N/A",

@@ -56,7 +56,8 @@ const NAMED = /^(.{2,200}?): \S/su;
 
 /** Tables read in place of others. */
 const instead = ({ parameters }: Declaration): readonly Table[] =>
-  Object.values(parameters).flatMap((parameter) => (parameter.kind === "table" && parameter.instead !== undefined ? [parameter.instead.table] : []));
+  Object.values(parameters).flatMap((parameter) =>
+    parameter.kind === "table" && parameter.instead !== undefined ? [parameter.instead.table] : []);
 
 /** What can be wrong with a call: an argument, the heading of a column of its tables, a label of the stair, or a heading given. */
 const namesOf = (declaration: Declaration): readonly string[] => [

@@ -22,7 +22,7 @@ const SHOWS_COLUMNS: readonly string[] = ["TALLY"];
 const isRows = (given: unknown): given is Rows =>
   Array.isArray(given) && given.length > 0 && given.every((row) => Array.isArray(row) && row.length === (given[0] as unknown[]).length);
 
-/** A number other than 0, which a host sends for an empty cell, of no more digits than a sheet keeps, that is written without an exponent. */
+/** A number other than 0, which a host sends for an empty cell, of no more digits than a sheet keeps, written without an exponent. */
 const isPlain = (cell: unknown): cell is number =>
   typeof cell === "number" && cell !== 0 && /^-?\d+(\.\d+)?$/.test(String(cell)) && Number(cell.toPrecision(SPREADSHEET_DIGITS)) === cell;
 
@@ -116,8 +116,8 @@ const isError = (cell: unknown): cell is { readonly code: string; readonly messa
   typeof cell === "object" && cell !== null && "code" in cell;
 
 /**
- * What has to be the same: every value, and where an error stands. The sentence of an error may name another cell first, or repeat a cell as
- * it was written, and stands in a note too.
+ * What has to be the same: every value, and where an error stands. The sentence of an error may name another cell first, or repeat a cell
+ * as it was written, and stands in a note too.
  */
 const meant = ({ thrown, answer }: Outcome): string => {
   if (thrown) return "refused";

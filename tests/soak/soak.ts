@@ -1,13 +1,12 @@
 import fc from "fast-check";
 import { memoryRecords } from "../../src/web/memory-records";
-import { openWorkbook } from "../../src/web/open-workbook";
-import type { RecordStore } from "../../src/web/records";
 import type { Workbook } from "../../src/workbook/workbook";
 import type { WorkbookData } from "../../src/workbook/workbook-data";
 import { shelfOf } from "../web/shelf";
 import { anyAt, nextName, type PlainModel, plainSheet, removableAt, sheetAt, stepped, tableAt } from "./plain-model";
 import { FILTERED, type PlainTable, SORTED, tableData, tableOf } from "./plain-table";
 import { type Step, step } from "./soak-steps";
+import { tabOf } from "./tab";
 
 /** Puts the cells of each sheet in one order. */
 const plain = (sheets: readonly ({ readonly name: string } & PlainTable)[]) =>
@@ -17,31 +16,6 @@ const plain = (sheets: readonly ({ readonly name: string } & PlainTable)[]) =>
     over,
     filter,
   }));
-
-/** A tab on a store: once killed it reaches the store no more, not even to end what it had begun. */
-const tabOf = (book: Workbook, records: RecordStore, id: string) => {
-  let isAlive = true;
-  const news = { opened: () => undefined, kept: () => undefined, notKept: () => undefined, overtaken: () => undefined };
-  const whileAlive = <Parts extends object>(parts: Parts): Parts =>
-    new Proxy(parts, {
-      get: (target, name, self) => {
-        if (!isAlive) throw new Error("the tab was killed");
-        return Reflect.get(target, name, self) as unknown;
-      },
-    });
-  const store: RecordStore = { ...records, change: (work) => records.change((found) => work(whileAlive(found))) };
-  const open = openWorkbook(
-    { ...book, onChange: (tell) => book.onChange((touched) => (isAlive ? tell(touched) : undefined)) },
-    shelfOf(whileAlive(store)), news, () => ({ again: () => undefined, stop: () => undefined }),
-  );
-  return {
-    shown: open.show(id),
-    keep: open.keep,
-    kill: () => {
-      isAlive = false;
-    },
-  };
-};
 
 const act = (book: Workbook, model: PlainModel, done: Step): void => {
   const onTable = (which: number, change: (name: string) => unknown): void => {

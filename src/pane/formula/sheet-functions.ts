@@ -75,7 +75,8 @@ const text = (cell: WorkedCell): string => (typeof cell === "boolean" ? String(c
 /** Each cell with one text in place of another wherever it stands; an empty one is nowhere. */
 const substituted = ([rows, old, instead, which]: Given): WorkedRows | undefined => {
   const [from, to] = [old?.[0]?.[0], instead?.[0]?.[0]];
-  if (rows === undefined || from === undefined || to === undefined || which !== undefined || isErrorCell(from) || isErrorCell(to)) return undefined;
+  if (rows === undefined || from === undefined || to === undefined || which !== undefined) return undefined;
+  if (isErrorCell(from) || isErrorCell(to)) return undefined;
   const changed = (cell: string): string => (text(from) === "" ? cell : cell.split(text(from)).join(text(to)));
   return rows.map((row) => row.map((cell) => (isErrorCell(cell) ? cell : changed(text(cell)))));
 };
