@@ -56,6 +56,7 @@ export const unproven = (job: SheetJob, plan: SheetPlan): string[] => {
   const isCertified = verdict === CERTIFIED;
   if (isCertified && !bound.eq(cost)) return ["called certified, but the bound is not the cost"];
   if (proof === undefined) return isCertified ? ["called certified, but there is no proof"] : [];
-  if (isCertified && proof.some(({ tooSmall }) => tooSmall.length > 0)) return ["called certified, but some sheets were only searched through"];
+  const isSearched = proof.some(({ tooSmall }) => tooSmall.length > 0);
+  if (isCertified && isSearched) return ["called certified, but some sheets were only searched through"];
   return proofFaults(job, plan, proof, Number(whole(bound)));
 };

@@ -85,10 +85,11 @@ export const partingFaults = (job: SheetJob, parts: readonly SheetPartProof[]): 
       JSON.stringify([sizes.piece(row), job.pieces[row]!.turns, stock.map((sheet) => isSuited(job, sheet, row))]);
     const sheetKey = (row: number): string => JSON.stringify([sizes.sheet(row), pieces.map((piece) => isSuited(job, row, piece))]);
     const others = [...job.stock.keys()].filter((sheet) => !stock.includes(sheet));
+    const isCutFromOther = others.some((sheet) => pieces.some((piece) => isCutFrom(job, sheet, piece)));
     return [
       ...(part.pieceRows.every((rows) => areAlike(rows, pieceKey)) ? [] : ["pieces of one kind differ"]),
       ...(part.stockRows.every((rows) => areAlike(rows, sheetKey)) ? [] : ["sheets of one kind differ"]),
-      ...(others.some((sheet) => pieces.some((piece) => isCutFrom(job, sheet, piece))) ? ["a piece can be cut from sheets of no part"] : []),
+      ...(isCutFromOther ? ["a piece can be cut from sheets of no part"] : []),
     ];
   });
 };

@@ -26,7 +26,7 @@ const divisor = (one: number, other: number): number => (other === 0 ? one : div
 
 const turned = (part: CertificatePart, sheet: number, first: "rip" | "crosscut", worth: readonly number[]): Turned => {
   const { length, width, suits } = part.sheets[sheet]!;
-  const [long, wide] = [first === "rip" ? length : width, first === "rip" ? width : length].map((size) => size + part.kerf) as [number, number];
+  const [long, wide] = first === "rip" ? [length + part.kerf, width + part.kerf] : [width + part.kerf, length + part.kerf];
   const lying = part.panels.flatMap((size, panel): Lying[] => {
     if (!suits[panel]! || worth[panel]! <= 0) return [];
     const [one, other] = [size.length + part.kerf, size.width + part.kerf];
@@ -63,8 +63,8 @@ const withMore = (table: Float64Array, size: number, worth: number, most: number
  * depth: as if every strip and every way to lie had all pieces to itself. Never too little.
  */
 const bounds = ({ long, wide, lying }: Turned, count: Count) => {
-  let behind = new Float64Array(long + 1);
-  let beside = new Float64Array(wide + 1);
+  let behind: Float64Array = new Float64Array(long + 1);
+  let beside: Float64Array = new Float64Array(wide + 1);
   return lying.map(({ along, across, worth, wanted }) => {
     behind = withMore(behind, along, worth, wanted, count);
     beside = withMore(beside, across, worth + behind[long - along]!, wanted, count);
