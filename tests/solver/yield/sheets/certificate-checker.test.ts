@@ -8,6 +8,7 @@ import { certificatePart } from "./certificate-job";
 import { everySheetPlan, isCut, type Rect } from "./every-sheet-plan";
 import { holdsMore } from "./held-worth";
 import { type PlainSheetJob, sheetJob } from "./job";
+import { holdAll, searchedAgain } from "./searched-again";
 import { tinyJobs } from "./tiny-jobs";
 
 const CERTIFIED = "best possible (proven)";
@@ -319,6 +320,7 @@ describe("a plan of sheets that is only searched through", () => {
     expect(unproven(sheetJob(ONLY_SEARCHED), plan)).toEqual([]);
     expect(unproven(sheetJob(ONLY_SEARCHED), { ...plan, verdict: CERTIFIED }))
       .toEqual(["called certified, but some sheets were only searched through"]);
+    expect(searchedAgain(sheetJob(ONLY_SEARCHED), plan)).toEqual({ named: 1, tooSmall: 1, holdAll: 0 });
     const without = proof.map((part) => ({ ...part, tooSmall: [] }));
     expect(unproven(sheetJob(ONLY_SEARCHED), { ...plan, proof: without })).not.toEqual([]);
   });
@@ -330,4 +332,25 @@ describe("a plan of sheets that is only searched through", () => {
     expect(unproven(job, { ...plan, bound: plan.bound.minus(CENT), verdict: CERTIFIED }))
       .toEqual(["called certified, but the bound is not the cost"]);
   });
+
+  test("is searched again: so many sheets hold all pieces just where there is a plan among all that there are", () => {
+    const seen = { held: 0, tooSmall: 0 };
+    for (const job of jobs(68_001, 40)) {
+      const found = proven(job);
+      if (found?.proof.length !== 1) continue;
+      const [part] = found.proof as [SheetPartProof];
+      for (let number = 1; number < 3 ** part.stockRows.length; number += 1) {
+        const counts = part.stockRows.map((_, kind) => Math.floor(number / 3 ** kind) % 3);
+        const stock = counts.map((available, kind) => ({ ...job.stock[part.stockRows[kind]![0]!]!, available }));
+        const isHeld = everySheetPlan({ ...job, stock }) < Infinity;
+        seen[isHeld ? "held" : "tooSmall"] += 1;
+        for (const laws of [[], part.laws])
+          expect({ job, counts, isHeld: holdAll(certificatePart(sheetJob(job), part), laws, counts, { left: 1e8 }) })
+            .toEqual({ job, counts, isHeld });
+      }
+    }
+    expect(Math.min(seen.held, seen.tooSmall)).toBeGreaterThan(50);
+    const part = certificatePart(sheetJob(ONLY_SEARCHED), proof[0]!);
+    expect(holdAll(part, [], [0, 3], { left: 10 })).toBe("unknown");
+  }, testTime);
 });

@@ -80,10 +80,11 @@ interface State {
 }
 
 /**
- * Whether a sheet cut one way round can hold more worth than is said. Strips are put on it from the widest down, and for all that it may
- * hold only the way that leaves most depth is kept, where by the bounds it can come to more. "unknown" where the count is spent.
+ * All that a sheet cut one way round can hold that is worth more than is said, or the first of it. Strips are put on it from the widest
+ * down, and of the ways to hold the same only the one that leaves most depth is kept, where by the bounds it can come to more. "unknown"
+ * where the count is spent.
  */
-const holdsMoreTurned = (of: Turned, panels: number, said: number, count: Count): boolean | "unknown" => {
+const worthMore = (of: Turned, panels: number, said: number, isOneEnough: boolean, count: Count): readonly State[] | "unknown" => {
   const { long, lying } = of;
   const bound = bounds(of, count);
   const states = new Map<string, State>([["", { held: Array.from({ length: panels }, () => 0), worth: 0, free: of.wide }]]);
@@ -112,7 +113,7 @@ const holdsMoreTurned = (of: Turned, panels: number, said: number, count: Count)
     };
     const { panel, along, across, worth, wanted } = lying[leader]!;
     for (let state = waiting.pop(); state !== undefined; state = waiting.pop()) {
-      if (state.worth > said) return true;
+      if (isOneEnough && state.worth > said) return [state];
       if (state.held[panel]! >= wanted || across > state.free) continue;
       const held = [...state.held];
       held[panel]! += 1;
@@ -120,7 +121,7 @@ const holdsMoreTurned = (of: Turned, panels: number, said: number, count: Count)
     }
     if (count.left <= 0) return "unknown";
   }
-  return [...states.values()].some(({ worth }) => worth > said);
+  return [...states.values()].filter(({ worth }) => worth > said);
 };
 
 /** Whether a kind of sheet can hold more worth than is said, cut in two stages any way round that is asked for. */
@@ -128,8 +129,22 @@ export const holdsMore = (
   part: CertificatePart, sheet: number, worth: readonly number[], said: number, count: Count,
 ): boolean | "unknown" => {
   for (const first of part.ways) {
-    const found = holdsMoreTurned(turned(part, sheet, first, worth), part.panels.length, said, count);
-    if (found !== false) return found;
+    const found = worthMore(turned(part, sheet, first, worth), part.panels.length, said, true, count);
+    if (found === "unknown") return found;
+    if (found.length > 0) return true;
   }
   return false;
+};
+
+/** How many of each kind a sheet can hold, worth more than is said, in all ways; "unknown" where the count is spent. */
+export const heldSets = (
+  part: CertificatePart, sheet: number, worth: readonly number[], said: number, count: Count,
+): readonly (readonly number[])[] | "unknown" => {
+  const all: (readonly number[])[] = [];
+  for (const first of part.ways) {
+    const found = worthMore(turned(part, sheet, first, worth), part.panels.length, said, false, count);
+    if (found === "unknown") return found;
+    all.push(...found.map(({ held }) => held));
+  }
+  return all;
 };
