@@ -1,8 +1,8 @@
 import { type Effort } from "../shelf/effort";
-import { cheapestCounts } from "./cheapest-counts";
+import { cheapestCounts, isWithin } from "./cheapest-counts";
 import { type PartShelf } from "./part-shelf";
 import { type SheetShelf } from "./sheet-shelf";
-import { leastCostBy, type Worths } from "./worths";
+import { lack, leastCostBy, type Worths } from "./worths";
 
 /** Sheets that together hold less than all pieces are worth do not hold them. */
 export interface SheetLaw {
@@ -34,11 +34,8 @@ interface Known {
   readonly tooSmall: readonly Counts[];
 }
 
-const isWithin = (counts: Counts, other: Counts): boolean => counts.every((count, sheet) => count <= other[sheet]!);
-
 /** The share of all worth that these numbers of sheets lack. */
-const lackShare = ({ most, total }: Worths, counts: Counts): number =>
-  total > 0 ? 1 - counts.reduce((held, count, sheet) => (count === 0 ? held : held + count * most[sheet]!), 0) / total : 0;
+const lackShare = (law: Worths, counts: Counts): number => lack(law, counts) / law.total;
 
 const highest = <Item>(all: readonly Item[], figure: (item: Item) => number): Item | undefined =>
   all.reduce<Item | undefined>((best, each) => (best === undefined || figure(each) > figure(best) ? each : best), undefined);

@@ -62,8 +62,8 @@ export const holdAll = (
   return visit(wanted, numbers);
 };
 
-/** Steps for one number of sheets: some seconds. */
-const MOST_STEPS = 200_000_000;
+/** Steps for one number of sheets: half a minute. */
+const MOST_STEPS = 2_000_000_000;
 
 /** Of the numbers of sheets that a sound proof names as searched through, as many by what a search of the checker's own finds. */
 export interface SearchedAgain {
