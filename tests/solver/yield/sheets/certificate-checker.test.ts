@@ -101,6 +101,8 @@ describe("the proof of a plan of sheets", () => {
       if (isProblem(plan)) continue;
       expect({ number, job, faults: unproven(sheetJob(job), plan) }).toEqual({ number, job, faults: [] });
       expect([CERTIFIED, SEARCHED]).toContain(plan.verdict);
+      const again = searchedAgain(sheetJob(job), plan);
+      expect({ number, job, ...again }).toEqual({ number, job, named: again.named, tooSmall: again.named, holdAll: 0 });
       seen[plan.verdict === CERTIFIED ? "proven" : "searched"] += 1;
     }
     // a few in a thousand are only searched through
