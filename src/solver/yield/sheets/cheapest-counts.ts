@@ -11,7 +11,8 @@ export interface CheapestCounts {
 
 const STEP = 4;
 
-const isWithin = (counts: readonly number[], other: readonly number[]): boolean => counts.every((count, place) => count <= other[place]!);
+export const isWithin = (counts: readonly number[], other: readonly number[]): boolean =>
+  counts.every((count, place) => count <= other[place]!);
 
 /**
  * The cheapest numbers of sheets that hold enough by every set of worths and lie within none that was shown too small: whole numbers by

@@ -10,7 +10,7 @@ import { keptIn, linearSheets, type Pool, provenBy } from "./linear-sheets";
 import { panelArea, type SheetShelf, type Way } from "./sheet-shelf";
 import { emptyTables, fillTables, stackCells, stripCells, type StripTables, tableSize } from "./strip-tables";
 import { waysOf } from "./ways";
-import { lack, wholeWorths, type Worths } from "./worths";
+import { lack, leastCostBy, wholeWorths, type Worths } from "./worths";
 
 export interface PlannedSheets {
   readonly ways: readonly Way[];
@@ -18,9 +18,9 @@ export interface PlannedSheets {
   readonly cuts: readonly Cut[] | undefined;
   /** No plan costs less; Infinity where the sheets do not hold the pieces. */
   readonly proven: number;
-  /** Numbers of sheets that cost less, each shown too small, and those of them by a search that leaves no worths to repeat it by. */
-  readonly refuted: number;
-  readonly searched: number;
+  /** What shows it: worths, and numbers of sheets shown too small by a search, which leaves nothing to repeat it by. */
+  readonly worths: readonly Worths[];
+  readonly tooSmall: readonly (readonly number[])[];
 }
 
 /** Pieces up to which numbers of sheets are searched, and the size of tables for it. */
@@ -145,31 +145,25 @@ const searched = (work: Work, counts: readonly number[]) => {
 };
 
 /** Numbers of sheets in the order of their cost, each shown possible or not. */
-const byCounts = (work: Work): Pick<PlannedSheets, "proven" | "refuted" | "searched"> => {
+const byCounts = (work: Work): Pick<PlannedSheets, "proven" | "tooSmall"> => {
   const { shelf, effort, worths } = work;
   const tooSmall: (readonly number[])[] = [];
   const tried = new Set<string>();
   let proven: number | undefined;
-  let refuted = 0;
   const pieces = shelf.kinds.reduce((sum, { wanted }) => sum + wanted, 0);
   const isSearched = pieces <= MOST_SEARCHED && work.ways.reduce((sum, way) => sum + tableSize(way), 0) <= MOST_TABLES;
   for (;;) {
     const next = withShare(effort, COUNTS_STEPS, (share) => cheapestCounts(shelf, worths, tooSmall, tried, work.cost, share));
-    if (!next.isExact || effort.left <= 0) return { proven: proven ?? boundOf(work), refuted, searched: tooSmall.length };
-    if (next.counts === undefined) return { proven: proven ?? work.cost, refuted, searched: tooSmall.length };
+    if (!next.isExact || effort.left <= 0) return { proven: proven ?? boundOf(work), tooSmall };
+    if (next.counts === undefined) return { proven: proven ?? work.cost, tooSmall };
     const { counts, cost } = next;
     const before = worths.length;
     linear(work, counts);
-    if (worths.slice(before).some((each) => lack(each, counts) > 0)) {
-      refuted += 1;
-      continue;
-    }
-    if (!isSearched) return { proven: proven ?? cost, refuted, searched: tooSmall.length };
+    if (worths.slice(before).some((each) => lack(each, counts) > 0)) continue;
+    if (!isSearched) return { proven: proven ?? cost, tooSmall };
     const answer = searched(work, counts);
-    if (answer === "none") {
-      refuted += 1;
-      tooSmall.push(counts);
-    } else if (answer === "open") {
+    if (answer === "none") tooSmall.push(counts);
+    else if (answer === "open") {
       tried.add(counts.join());
       proven ??= cost;
     } else better(work, answer);
@@ -178,14 +172,7 @@ const byCounts = (work: Work): Pick<PlannedSheets, "proven" | "refuted" | "searc
 
 /** What the worths prove without whole numbers. */
 const boundOf = ({ shelf, worths, cost }: Work): number =>
-  Math.min(
-    cost,
-    worths.reduce((bound, { most, total }) => {
-      const rates = shelf.sheets.map((sheet, place) => (sheet.available > 0 && most[place]! > 0 ? sheet.cost / most[place]! : Infinity));
-      const rate = Math.min(...rates);
-      return Math.max(bound, Math.ceil(total * rate * (1 - 1e-9)));
-    }, 0),
-  );
+  Math.min(cost, worths.reduce((bound, each) => Math.max(bound, leastCostBy(shelf, each)), 0));
 
 /**
  * The cheapest plan of a shelf of sheets: plans by hand, the linear plan, then numbers of sheets by rising cost, each shown possible or too
@@ -207,5 +194,5 @@ export const plannedSheets = (shelf: SheetShelf, effort: Effort): PlannedSheets 
   byHand(work, last.worth);
   rounded(work, uses);
   const found = byCounts(work);
-  return { ways, cuts: work.cuts, ...found };
+  return { ways, cuts: work.cuts, worths: work.worths, ...found };
 };

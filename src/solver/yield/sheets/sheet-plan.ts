@@ -11,6 +11,7 @@ import { partShelf, type PartShelf } from "./part-shelf";
 import { plannedEitherWay } from "./either-way";
 import { edgeTrimOf, type SheetJob } from "./sheet-job";
 import { type ImpossibleSheet, sheetParts } from "./sheet-parts";
+import { type SheetPartProof, sheetPartProof } from "./sheet-proof";
 
 export interface SheetPlan {
   readonly sheets: readonly LaidSheet[];
@@ -20,8 +21,11 @@ export interface SheetPlan {
   readonly gap: Exact;
   /** Area in pieces over area of the sheets used. */
   readonly yield: Exact;
+  /** `best possible (proven)`, `best possible (searched, not certified)`, or the gap in words. */
   readonly verdict: string;
   readonly notes: readonly string[];
+  /** Why nothing costs less than the bound, part by part; undefined where it was not put together. */
+  readonly proof: readonly SheetPartProof[] | undefined;
 }
 
 export type ImpossibleSheetPlan =
@@ -75,22 +79,22 @@ interface PlannedPart {
   readonly sheets: readonly LaidSheet[];
   readonly bound: Exact;
   readonly isProven: boolean;
-  /** Some cheaper number of sheets was only searched through: nothing is kept by which a checker could repeat it. */
-  readonly isSearched: boolean;
+  readonly proof: SheetPartProof | undefined;
 }
 
 const plannedPart = (job: SheetJob, part: PartShelf, effort: Effort): PlannedPart | Problem<ImpossibleSheetPlan> => {
   const { shelf, moneyUnit, steps } = part;
   if (shelf.kinds.length > MOST_SIZES) return problem("too-many-sizes", { count: shelf.kinds.length, most: MOST_SIZES });
   if (shelf.sheets.length > MOST_SHEETS) return problem("too-many-sheets", { count: shelf.sheets.length, most: MOST_SHEETS });
-  const { ways, cuts, proven, searched } = plannedEitherWay(shelf, effort);
+  const { ways, cuts, proven, ...known } = plannedEitherWay(shelf, effort);
   if (cuts === undefined) return noRoom(job, part, proven === Infinity);
   const sheets = laidSheets(job, part, ways, cuts);
   const money = (cost: number): Exact => moneyUnit.times(Math.floor(cost / steps));
   const cost = cutsCost(shelf, ways, cuts);
   // prices finer than whole-number arithmetic are rounded down; then no plan is proven the cheapest
   const isWhole = money(cost).eq(sum(sheets.map(({ stock }) => job.stock[stock]!.price)));
-  return { sheets, bound: money(proven), isProven: isWhole && money(proven).eq(money(cost)), isSearched: searched > 0 };
+  const isProven = isWhole && money(proven).eq(money(cost));
+  return { sheets, bound: money(proven), isProven, proof: sheetPartProof(part, known, proven) };
 };
 
 /**
@@ -115,10 +119,14 @@ export const sheetPlan = (job: SheetJob, most = SHEET_EFFORT): SheetAnswer => {
   const bound = sum(planned.map((part) => part.bound));
   const gap = cost.isZero() ? ZERO : cost.minus(bound).div(cost);
   const isProven = planned.every((part) => part.isProven);
+  const proof = planned.flatMap((part) => part.proof ?? []);
+  const isWhole = proof.length === planned.length;
   return {
     sheets, cost, bound, gap,
     yield: sum(job.pieces.map((piece) => area(piece).times(piece.quantity))).div(sum(sheets.map(({ stock }) => area(job.stock[stock]!)))),
-    verdict: isProven ? BEST[planned.some((part) => part.isSearched) ? "searched" : "proven"] : gapInWords(gap),
+    // what was only searched through leaves nothing by which a checker could repeat it
+    verdict: isProven ? BEST[isWhole && proof.every(({ tooSmall }) => tooSmall.length === 0) ? "proven" : "searched"] : gapInWords(gap),
     notes: notesOf(job, sheets),
+    proof: isWhole ? proof : undefined,
   };
 };

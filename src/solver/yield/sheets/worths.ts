@@ -47,3 +47,9 @@ export const mostOf = (shelf: SheetShelf, ways: readonly Way[], best: readonly B
 /** What a number of each kind of sheet lacks; more than 0 where they cannot hold all pieces. */
 export const lack = ({ total, most }: Worths, counts: readonly number[]): number =>
   counts.reduce((rest, count, sheet) => rest - (count === 0 ? 0 : count * most[sheet]!), total);
+
+/** What any plan costs at least by these worths, without whole numbers of sheets. */
+export const leastCostBy = ({ sheets }: SheetShelf, { most, total }: Worths): number => {
+  const rates = sheets.map(({ available, cost }, sheet) => (available > 0 && most[sheet]! > 0 ? cost / most[sheet]! : Infinity));
+  return Math.ceil(total * Math.min(...rates) * (1 - 1e-9));
+};

@@ -1,13 +1,13 @@
 import type { PlainSheetJob } from "./job";
 
-interface Rect {
+export interface Rect {
   readonly length: number;
   readonly width: number;
   readonly free: boolean;
 }
 
 /** Whether the pieces can be cut from one sheet in two stages, by laying piece after piece into every strip there is and into a new one. */
-const isCut = (pieces: readonly Rect[], sheet: { length: number; width: number }, kerf: number, isRip: boolean): boolean => {
+export const isCut = (pieces: readonly Rect[], sheet: { length: number; width: number }, kerf: number, isRip: boolean): boolean => {
   const [room, depth] = isRip ? [sheet.length, sheet.width] : [sheet.width, sheet.length];
   const strips: { taken: number; widest: number }[] = [];
   const lay = (at: number): boolean => {
