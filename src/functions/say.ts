@@ -52,10 +52,11 @@ export const shown = (given: Given): string => {
   return numberText(given);
 };
 
-const longest = (name: string): number => (OWN_WORDS.includes(name) ? LONGEST_OWN : LONGEST_FACT);
+const longest = (name: string, fact: string): number =>
+  OWN_WORDS.includes(name) ? LONGEST_OWN : fact.includes(", ") ? LONGEST_FACT : QUOTED;
 
 const worded = (name: string, fact: Details[string], unit: Unit): string => {
-  if (typeof fact === "string") return shortened(fact, longest(name));
+  if (typeof fact === "string") return shortened(fact, longest(name, fact));
   return typeof fact === "number" ? numberText(fact) : lengthText(fact, unit);
 };
 

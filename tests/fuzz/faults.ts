@@ -52,7 +52,7 @@ const faultOfCell = (cell: unknown, given: string): string | undefined => {
 };
 
 /** An error of the whole call begins with what is wrong, then a colon. */
-const NAMED = /^(.{2,200}?): \S/su;
+const NAMED = /^(.{2,300}?): \S/su;
 
 /** Tables read in place of others. */
 const instead = ({ parameters }: Declaration): readonly Table[] =>

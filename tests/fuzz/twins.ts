@@ -28,6 +28,10 @@ const isPlain = (cell: unknown): cell is number =>
 
 const NUMBERS: readonly string[] = ["length", "reading", "count", "number", "money", "angle"];
 const LENGTHS: readonly string[] = ["length", "reading"];
+/** A larger number is taken for a date where a length is read; a text is none. */
+const LONGEST = 20_000;
+
+const isLikeDate = (kind: string, cell: number): boolean => LENGTHS.includes(kind) && Math.abs(cell) > LONGEST;
 
 const parametersOf = ({ parameters }: Declaration): readonly Parameter[] => Object.values(parameters);
 
@@ -79,7 +83,7 @@ export const twinsOf = (declaration: Declaration, given: Arguments): readonly Tw
   if (isWithHost || given.length > parametersOf(declaration).length) return [];
   const unit = unitOf(declaration, given);
   const headed = readsHeadings(declaration, given);
-  const says = (cell: unknown): unknown => (isPlain(cell) && cell > 0 ? `${cell} ${unit ?? ""}` : cell);
+  const says = (cell: unknown): unknown => (isPlain(cell) && cell > 0 && cell <= LONGEST ? `${cell} ${unit ?? ""}` : cell);
   const twins: readonly Twin[] = [
     { how: "with the host's own last argument", given: [...given, { address: "A1" }] },
     {
@@ -89,7 +93,7 @@ export const twinsOf = (declaration: Declaration, given: Arguments): readonly Tw
     },
     {
       how: "numbers as text",
-      given: changedIn(declaration, given, (parameter, cell) => (NUMBERS.includes(parameter.kind) && isPlain(cell) ? String(cell) : cell)),
+      given: changedIn(declaration, given, (parameter, cell) => (NUMBERS.includes(parameter.kind) && isPlain(cell) && !isLikeDate(parameter.kind, cell) ? String(cell) : cell)),
     },
     {
       how: "an empty row under each table",

@@ -56,10 +56,12 @@ const afresh = async (book: Workbook, sheets: readonly SheetData[], typed: Typed
     version: 1,
     sheets: sheets.map((sheet) => {
       const cells = { ...sheet.cells };
-      for (const [address, value] of bySheet.get(sheet.name) ?? []) {
-        const { value: _, ...look } = cells[address] ?? {};
-        cells[address] = value === "" ? look : { ...look, value };
+      const own = bySheet.get(sheet.name);
+      for (const { address } of inputsOf([sheet])) {
+        const { value: _, ...look } = cells[address]!;
+        cells[address] = look;
       }
+      for (const [address, value] of own ?? []) cells[address] = { ...cells[address], value };
       return { ...sheet, cells };
     }),
   }));
@@ -215,20 +217,33 @@ export const jobLife = async ({ acts, seed, folder, opened, tell }: JobLife): Pr
     },
   };
 
+  /** A yellow cell that does not hold what was typed. */
+  const otherwise = (): string | undefined => {
+    const found = inputs.find(({ sheet, address }) =>
+      (book.stored(sheet, address)?.value ?? "") !== (typed.get(keyOf(sheet, address)) ?? ""));
+    if (found === undefined) return undefined;
+    const { sheet, address } = found;
+    return `${sheet}!${address} holds ${JSON.stringify(book.stored(sheet, address))}, typed was ${String(typed.get(keyOf(sheet, address)))}`;
+  };
   const isAsTyped = async (): Promise<string | undefined> => {
     await book.settled();
     await afresh(other, begun, typed);
     return difference(shownIn(book), shownIn(other));
+  };
+  const lived = (fault: string | undefined): Lived => {
+    book.dispose();
+    other.dispose();
+    return { fault, file, counts };
   };
   for (const [index, act] of fc.sample(jobActs, { seed, numRuns: acts }).entries()) {
     counts[act.kind] = (counts[act.kind] ?? 0) + 1;
     const fault = await done[act.kind](act);
     // What comes with an edit is noted before anything else runs.
     await Promise.resolve();
-    const found = fault ?? ((index + 1) % HUNDRED === 0 || index + 1 === acts ? await isAsTyped() : undefined);
-    if (found !== undefined) return { fault: `act ${index + 1}, seed ${seed}, ${JSON.stringify(act)}:\n  ${found}`, file, counts };
+    const found = fault ?? otherwise() ?? ((index + 1) % HUNDRED === 0 || index + 1 === acts ? await isAsTyped() : undefined);
+    if (found !== undefined) return lived(`act ${index + 1}, seed ${seed}, ${JSON.stringify(act)}:\n  ${found}`);
     if ((index + 1) % HUNDRED === 0) tell(`${index + 1} acts: ${shownIn(book).size} cells as in a new workbook`);
   }
   await saved();
-  return { fault: undefined, file, counts };
+  return lived(undefined);
 };
