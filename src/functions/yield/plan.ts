@@ -170,8 +170,8 @@ export const PLAN = declare({
     "sticks that have a price; the lowest possible cost, most still to save and the verdict are calculated from the prices as " +
     "they stand. The lowest possible cost is proven in whole numbers, and a plan is called best possible only when its cost is no " +
     "more: proven where worths given to the pieces prove it (weak duality of linear programs: Gilmore and Gomory 1961, from " +
-    "memory), searched where all cheaper plans were looked for besides; of boards, every cheaper choice is too small by such " +
-    "worths. The work is counted, not timed, so the same job has the same plan everywhere.",
+    "memory), searched where all cheaper plans were looked for besides; of boards and sheets, every cheaper choice is too small by " +
+    "such worths. The work is counted, not timed, so the same job has the same plan everywhere.",
   solve: (given) => {
     const wood = plannedWood(given);
     if (isFailed(wood) || isProblem(wood)) return wood;

@@ -10,8 +10,9 @@ export interface BestFilling {
   readonly worth: number;
 }
 
-/** Steps of one look at a shape. */
+/** Steps of one look at a shape in a strip, and of one as what opens the next. */
 const LOOK = 6;
+const OPENER = 2;
 
 /**
  * The filling of one sheet that is worth most, above `floor`, with no more pieces than are left: strip by strip, widest first, each opened
@@ -35,6 +36,7 @@ export const bestFilling = (
       found = open.map((strip) => [...strip]);
     }
     for (let place = from; place >= 0 && effort.left > 0; place -= 1) {
+      effort.left -= OPENER;
       if (value + inDepth(place, deep) <= best) return;
       const { kind, along, across } = shapes[place]!;
       if (left[kind] === 0 || across > deep || worth[kind] === 0) continue;
