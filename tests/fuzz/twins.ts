@@ -93,7 +93,8 @@ export const twinsOf = (declaration: Declaration, given: Arguments): readonly Tw
     },
     {
       how: "numbers as text",
-      given: changedIn(declaration, given, (parameter, cell) => (NUMBERS.includes(parameter.kind) && isPlain(cell) && !isLikeDate(parameter.kind, cell) ? String(cell) : cell)),
+      given: changedIn(declaration, given, ({ kind }, cell) =>
+        NUMBERS.includes(kind) && isPlain(cell) && !isLikeDate(kind, cell) ? String(cell) : cell),
     },
     {
       how: "an empty row under each table",

@@ -223,7 +223,8 @@ export const jobLife = async ({ acts, seed, folder, opened, tell }: JobLife): Pr
       (book.stored(sheet, address)?.value ?? "") !== (typed.get(keyOf(sheet, address)) ?? ""));
     if (found === undefined) return undefined;
     const { sheet, address } = found;
-    return `${sheet}!${address} holds ${JSON.stringify(book.stored(sheet, address))}, typed was ${String(typed.get(keyOf(sheet, address)))}`;
+    const [held, said] = [JSON.stringify(book.stored(sheet, address)), String(typed.get(keyOf(sheet, address)))];
+    return `${sheet}!${address} holds ${held}, typed was ${said}`;
   };
   const isAsTyped = async (): Promise<string | undefined> => {
     await book.settled();
