@@ -7,7 +7,7 @@ import { builtFunctions } from "../workbook/opened-workbook";
 import { jobLife } from "./job-life";
 
 /** One seed for ever: what is found here is found again. `npm run soak -- 1000 [seed] job` takes others. */
-const SEED = 1;
+const SEED = 6;
 const ACTS = 100;
 /** For the engine to work a whole job out several times on a busy machine, in milliseconds. */
 const TIME = 400_000;
@@ -21,7 +21,7 @@ test("a hundred acts on a job's workbook leave every cell as it is in a new one 
   try {
     const lived = await jobLife({ acts: ACTS, seed: SEED, folder, opened: () => openWorkbook(builtFunctions()), tell: () => undefined });
     expect(lived.fault).toBeUndefined();
-    expect(Object.keys(lived.counts)).toEqual(expect.arrayContaining(["type", "undo", "readings", "kill", "reload", "command"]));
+    expect(Object.keys(lived.counts)).toEqual(expect.arrayContaining(["type", "clear", "undo", "readings", "pause", "kill", "reload", "file", "command"]));
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
