@@ -21,7 +21,9 @@ test("a hundred acts on a job's workbook leave every cell as it is in a new one 
   try {
     const lived = await jobLife({ acts: ACTS, seed: SEED, folder, opened: () => openWorkbook(builtFunctions()), tell: () => undefined });
     expect(lived.fault).toBeUndefined();
-    expect(Object.keys(lived.counts)).toEqual(expect.arrayContaining(["type", "clear", "undo", "readings", "pause", "kill", "reload", "file", "command"]));
+    expect(Object.keys(lived.counts).sort()).toEqual([
+      "clear", "command", "file", "kill", "pause", "readings", "reload", "type", "undo",
+    ]);
   } finally {
     rmSync(folder, { recursive: true, force: true });
   }
