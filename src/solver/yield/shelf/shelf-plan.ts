@@ -31,9 +31,10 @@ const DIVE_SHARE = 0.35;
 const MOST_BRANCHED = 400;
 /** What full sticks are made anew and plans repaired with, as a share of the effort: besides it, so that nothing else has less. */
 const SPARE_SHARE = 0.5;
-/** Kinds of stick up to which, for so many pieces, their numbers are gone through, and the share of the effort for it. */
+/** Kinds of stick up to which their numbers are gone through, and the share of the effort for it; of many pieces less, and before dives. */
 const MOST_COUNTED = 10;
 const COUNTED_SHARE = 0.6;
+const COUNTED_OF_MANY = 0.1;
 /** Pieces up to which that comes before dives, and full sticks after all else. */
 const MOST_AT_ONCE = 60;
 /** Pieces up to which plans of equal cost are compared, the steps for it, and the effort a part of a job must have for it. */
@@ -48,8 +49,7 @@ const KIND_STEPS = 20;
 const MERGED_FROM = 80;
 const MERGED_SHARE = 0.55;
 
-const isCountable = (shelf: Shelf): boolean =>
-  shelf.sticks.length > 1 && shelf.sticks.length <= MOST_COUNTED && piecesWanted(shelf) <= MOST_BRANCHED;
+const isCountable = (shelf: Shelf): boolean => shelf.sticks.length > 1 && shelf.sticks.length <= MOST_COUNTED;
 
 /** The better of a plan and the same with each stick changed for the cheapest that holds its cuts, in cutting order. */
 const finished = (shelf: Shelf, best: Candidate | undefined): readonly Cut[] | undefined =>
@@ -148,16 +148,18 @@ const searchedFrom = (
     found = better(found, atRoot(shelf, root, fullSticksPlan(shelf, found.best, spare)));
   };
   const isMany = piecesWanted(shelf) > MOST_AT_ONCE;
+  const isTooManyToBranch = piecesWanted(shelf) > MOST_BRANCHED;
   if (isMany) fill();
+  if (isTooManyToBranch) count(COUNTED_OF_MANY);
   if (isClosed(found)) return found;
   found = better(found, atRoot(shelf, root, divedFrom(shelf, knapsack, engine, effort, first, found.best)));
-  count(COUNTED_SHARE);
+  if (!isTooManyToBranch) count(COUNTED_SHARE);
   if (isClosed(found)) return found;
-  if (piecesWanted(shelf) > MOST_BRANCHED) found = better(found, repairedFrom(shelf, knapsack, root, found, spare));
+  if (isTooManyToBranch) found = better(found, repairedFrom(shelf, knapsack, root, found, spare));
   if (isClosed(found)) return found;
   found = better(
     found,
-    piecesWanted(shelf) > MOST_BRANCHED
+    isTooManyToBranch
       ? searchedAtRoot(shelf, knapsack, engine, effort, root, atRoot(shelf, root, found.best))
       : branched(shelf, root, knapsack, engine.masterOf, engine.searchWhole, found.best, effort),
   );
