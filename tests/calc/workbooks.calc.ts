@@ -14,7 +14,19 @@ import { addressOf, fileFor, inCalc, installed, officeFolder, removeFolder, type
 const CLOSE = 1e-11;
 
 const project = path.resolve(__dirname, "../..");
-const DEMOS = ["demo-stair-job-inches", "demo-stair-job-millimetres"] as const;
+const built = (name: string): string => path.join(project, `dist/workbooks/${name}.xlsx`);
+const DEMOS = ["demo-stair-job-inches", "demo-stair-job-millimetres"].map((name) => ({ name, file: built(name), values: built(`${name}-values`) }));
+
+/** The demos; or files told of in TREADSHEET_WORKBOOKS, with commas between, such as the last file of `npm run soak -- 1000 7 job`. */
+const BOOKS: readonly BookFile[] = process.env["TREADSHEET_WORKBOOKS"]?.split(",").map((file) =>
+  ({ name: path.basename(file, ".xlsx"), file })) ?? DEMOS;
+
+/** A workbook, and where its values stand alone: of the demos as the build writes them, else as the command does. */
+interface BookFile {
+  readonly name: string;
+  readonly file: string;
+  readonly values?: string;
+}
 
 interface SheetShown {
   readonly cells: readonly (readonly ShownCell[])[];
@@ -38,11 +50,10 @@ let folder: string;
 let opened: ReadonlyMap<string, Opened>;
 
 /** The demo as the command writes it for a spreadsheet without spills, and the blocks that its arrays take up. */
-const spillFree = (name: string): { readonly file: string; readonly blocks: ReadonlyMap<string, string> } => {
-  const command = path.join(project, "dist/tools/treadsheet.cjs");
+const spillFree = ({ name, file: from }: BookFile): { readonly file: string; readonly blocks: ReadonlyMap<string, string> } => {
   const file = path.join(folder, `${name}.xlsx`);
   const { status, stdout, stderr } = spawnSync(
-    process.execPath, [command, "mend", path.join(project, `dist/workbooks/${name}.xlsx`), "--without-spills", "--out", file, "--json"],
+    process.execPath, [COMMAND, "mend", from, "--without-spills", "--out", file, "--json"],
     { encoding: "utf8", maxBuffer: Number.POSITIVE_INFINITY },
   );
   if (status !== 0 && status !== 2) throw new Error(stderr);
@@ -51,8 +62,17 @@ const spillFree = (name: string): { readonly file: string; readonly blocks: Read
   return { file: fileFor(folder, `${name}-opened.xlsx`, file), blocks };
 };
 
-const readBook = (name: string): ReadWorkbook =>
-  readWorkbookFile(new Uint8Array(readFileSync(path.join(project, `dist/workbooks/${name}.xlsx`))));
+const COMMAND = path.join(project, "dist/tools/treadsheet.cjs");
+
+const valuesOf = ({ name, file, values }: BookFile): string => {
+  if (values !== undefined) return values;
+  const out = path.join(folder, `${name}-values.xlsx`);
+  const { status, stderr } = spawnSync(process.execPath, [COMMAND, "recalc", file, "--values", "--out", out], { encoding: "utf8" });
+  if (status !== 0) throw new Error(stderr);
+  return out;
+};
+
+const readBook = (file: string): ReadWorkbook => readWorkbookFile(new Uint8Array(readFileSync(file)));
 
 const formulasOf = ({ sheets }: ReadWorkbook, blocks: ReadonlyMap<string, string>): readonly FormulaOfBook[] =>
   sheets.flatMap(({ name: sheet, cells }) => Object.entries(cells).flatMap(([address, { formula }]) => {
@@ -131,9 +151,20 @@ const placesOf = (cells: ReadonlySet<string>): Record<string, [row: number, colu
   return places;
 };
 
-const openedIn = (profile: string, name: string, known: readonly string[]): Opened => {
-  const [read, { file, blocks }] = [readBook(`${name}-values`), spillFree(name)];
-  const formulas = formulasOf(readBook(name), blocks);
+/** A file of values alone shows nothing in the place of an error: that stands in the file with the formulas. */
+const withErrors = (values: ReadWorkbook, { stored }: ReadWorkbook): ReadWorkbook => ({
+  ...values,
+  stored: Object.fromEntries(values.sheets.map(({ name }) => {
+    const errors = Object.entries(stored[name] ?? {}).filter(([, value]) => isStoredError(value));
+    return [name, { ...values.stored[name], ...Object.fromEntries(errors) }];
+  })),
+});
+
+const openedIn = (profile: string, book: BookFile, known: readonly string[]): Opened => {
+  const { name } = book;
+  const [own, { file, blocks }] = [readBook(book.file), spillFree(book)];
+  const read = withErrors(readBook(valuesOf(book)), own);
+  const formulas = formulasOf(own, blocks);
   const out = leftOut(formulas, known);
   const places = placesOf(out.cells);
   const saved = (form: "ods" | "xlsx"): string => addressOf(path.join(folder, `${name}-saved.${form}`));
@@ -154,11 +185,11 @@ beforeAll(() => {
   folder = officeFolder();
   const profile = installed(folder);
   const [, known] = inCalc(folder, profile, [["open"], ["known"]]);
-  opened = new Map(DEMOS.map((name) => [name, openedIn(profile, name, known as string[])]));
+  opened = new Map(BOOKS.map((book) => [book.name, openedIn(profile, book, known as string[])]));
 });
 afterAll(() => removeFolder(folder));
 
-describe.each(DEMOS)("%s, opened and recalculated in Calc", (name) => {
+describe.each(BOOKS.map(({ name }) => name))("%s, opened and recalculated in Calc", (name) => {
   const all = (): Opened => opened.get(name) as Opened;
 
   test("Mend finds every name as Excel saves it", () => {

@@ -198,7 +198,8 @@ const bothPlans = (table: string): string => `=${passing(RISER_PLAN, passing(RAI
  * the board's own.
  */
 const cutList = (filling: Filling, what: "risers" | "rail"): string => {
-  const isRipped = `CHOOSECOLS(CHOOSEROWS(${what === "risers" ? RISER_PLAN : RAIL_PLAN}#,3),1)="sheets"`;
+  // the third row of PLAN counts sticks, or sheets
+  const isRipped = `CHOOSECOLS(TAKE(DROP(${what === "risers" ? RISER_PLAN : RAIL_PLAN}#,2),1),1)="sheets"`;
   const of = (declaration: typeof CUTS | typeof SHEETCUTS): string => `DROP(${cutting(filling, declaration, what)},1)`;
   return (
     `IF(${isRipped},LET(c,${of(SHEETCUTS)},HSTACK(${chosen(SHEETCUTS, "c", "stock")}&", "&${chosen(SHEETCUTS, "c", "first")}&" first",` +
