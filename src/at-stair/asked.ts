@@ -16,7 +16,10 @@ const HOOK = "Hook at the bar.";
 /** What is taped at each step, in the order of the hands. The first of a tread is taken again only where it changes. */
 export const ASKED: Readonly<Record<PieceKind, readonly Asked[]>> = {
   tread: [
-    { reading: "run", tape: ["far", "near"], says: `from the riser face to the front edge, square across. ${HOOK}` },
+    {
+      reading: "run", tape: ["far", "near"],
+      says: `from the finished riser behind to the finished face of the riser in front, square across. ${HOOK}`,
+    },
     { reading: "back", tape: ["far left", "far right"], says: "along the riser face, skirt to skirt." },
     { reading: "front", tape: ["near left", "near right"], says: "along the front edge, skirt to skirt." },
     { reading: "diagonal", tape: ["far left", "near right"], says: `left back corner to right front corner. ${HOOK}` },

@@ -20,7 +20,7 @@ import type { BuyRow } from "../solver/yield/buy-list";
 import { type Failed, failed, folded, isFailed } from "./cells";
 import type { RowOf } from "./columns";
 import { cuttingJobOf } from "./cutting";
-import type { ResultRow } from "./declare";
+import type { ResultRow, Size } from "./declare";
 import { type GivenStair, readStair } from "./read-stair";
 import type { TableRow } from "./read-table";
 import { inSight, lengthText, quoted, sentence } from "./say";
@@ -38,7 +38,7 @@ export interface GivenToAlternates {
   readonly pieces: readonly TableRow<typeof alternatePieces.columns>[] | undefined;
   readonly stock: readonly RowOf<typeof stock.columns>[] | undefined;
   readonly kerf: Length;
-  readonly trim: Length;
+  readonly trim: Size;
   readonly unit: Unit;
 }
 
@@ -68,12 +68,14 @@ const cutAlternates = ({ pieces, stock: sticks, kerf, trim }: GivenToAlternates,
   if (pieces === undefined || sticks === undefined) return undefined;
   const asDrawn = pieces.find((row): row is BadRow<Failed> => isBadRow(row) && String(row.read?.["option"] ?? "") === "");
   if (asDrawn !== undefined) return asDrawn.bad;
-  const { pieces: _none, ...saw } = cuttingJobOf({ pieces: [], stock: sticks, kerf, trim, keep: undefined, unit });
+  const { pieces: _none, ...saw } = cuttingJobOf({ pieces: [], stock: sticks, kerf, trim: trim.length, keep: undefined, unit });
   return {
-    saw,
+    saw: { ...saw, ...(trim.width === undefined ? {} : { edgeTrim: trim.width }) },
     pieces: pieces.flatMap((row): CutAlternates<Failed>["pieces"] => {
       if (isBadRow(row)) return [row];
-      const { pieces: read } = cuttingJobOf({ pieces: [{ ...row, grain: "fixed" }], stock: [], kerf, trim, keep: undefined, unit });
+      const { pieces: read } = cuttingJobOf({
+        pieces: [{ ...row, grain: "fixed" }], stock: [], kerf, trim: trim.length, keep: undefined, unit,
+      });
       return read.map((piece) => ({ ...piece, option: row.option }));
     }),
   };

@@ -39,7 +39,7 @@ export type Column =
   | (Explained & { readonly kind: "flag"; readonly default?: boolean });
 
 /** Quantities with a size beyond which the unit, or the cell, is wrong. */
-export type Plausible = "total rise" | "rise" | "run" | "board length" | "board width";
+export type Plausible = "total rise" | "rise" | "floor" | "run" | "board length" | "board width";
 
 /** What a rate is a share of; it decides how large a bare number can be meant. */
 export type RateOf = "the cost" | "the price" | "the cost or of the price" | "what it falls on" | "the quantity" | "the whole";

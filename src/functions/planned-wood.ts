@@ -6,7 +6,7 @@ import { type ImpossibleRipping, type RippingPlan, sharedRipping } from "../solv
 import { sharedPlan } from "../solver/yield/shared-plan";
 import { sharedSheets } from "../solver/yield/sheets/shared-sheets";
 import type { SheetJob } from "../solver/yield/sheets/sheet-job";
-import { type Failed, isFailed } from "./cells";
+import { type Failed, failed, isFailed } from "./cells";
 import { cuttingJobOf } from "./cutting";
 import { type GivenRipping, RIPPING_PROBLEMS, rippingJobOf, TALLY_HEADINGS } from "./ripping";
 import { PLANNED, SHEET_PROBLEMS } from "./sheets";
@@ -59,6 +59,8 @@ export const isTally = (stock: Given["stock"]): stock is GivenRipping["tally"] =
 type Impossible = ImpossibleCutting | ImpossibleRipping | Extract<ReturnType<typeof sharedSheets>, Problem<string>>["problem"];
 
 const boardsOf = ({ pieces, stock, keep, trim, first, ...rest }: Given): PlannedWood | Failed | Problem<ImpossibleRipping> => {
+  if (trim.width?.isZero() === false)
+    return failed("trim: of a tally only the ends are trimmed; write one length, and the edges under edge");
   const job = rippingJobOf({
     ...rest, pieces: pieces as GivenRipping["pieces"], tally: stock as GivenRipping["tally"], keep, trim: trim.length,
     first: first ?? "either",

@@ -14,6 +14,8 @@ const LONGEST = 20000;
 const PLAUSIBLE: Readonly<Record<Plausible, { readonly over: number; readonly under?: number }>> = {
   "total rise": { over: 400 },
   rise: { over: 12 },
+  // Screed on insulation, and a floor raised on joists, are some 12 to 20 in. Common practice, no source.
+  floor: { over: 48 },
   run: { over: 24, under: 4 },
   // The longest boards sold are some 24 ft, rails and finger-jointed stock are joined up to 60 ft; sheets are up to 5 ft wide. Common
   // practice, no source.

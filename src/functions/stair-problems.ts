@@ -10,7 +10,9 @@ export const STAIR_PROBLEMS = {
   },
   "rise-over-greatest": {
     cell: "#VALUE!",
-    says: "risers: {risers} gives a rise of {rise}, more than the max rise of {greatest}; more risers, or a greater max rise",
+    says:
+      "risers: {risers} gives a rise of {rise}, more than the max rise of {greatest}; give more risers, or, where your code allows it, a " +
+      "greater max rise",
   },
   "run-without-treads": { cell: "#VALUE!", says: "total run: {given} is given for one riser, which has no tread; enter the run" },
   "available-run-short": {

@@ -6,14 +6,14 @@ export const LAYERS = {
   lowerBuildUp: {
     kind: "length",
     sign: "not negative",
-    plausible: "rise",
+    plausible: "floor",
     default: STAIR_LABELS.lowerBuildUp.default.inches,
     says: "Floor still to be laid at the bottom.",
   },
   upperBuildUp: {
     kind: "length",
     sign: "not negative",
-    plausible: "rise",
+    plausible: "floor",
     default: STAIR_LABELS.upperBuildUp.default.inches,
     says: "Floor still to be laid at the top.",
   },

@@ -283,7 +283,10 @@ export const tally = table(
     grade: { kind: "text", default: "", says: "Grade of the board." },
     species: { kind: "text", default: "", says: "Wood of the board." },
     price: { kind: "money", sign: "not negative", zero: "not given", says: "Money of one board; either it or the board foot price." },
-    boardFootPrice: { kind: "money", sign: "not negative", zero: "not given", says: "Money of one board foot, as `rule` counts them." },
+    boardFootPrice: {
+      kind: "money", sign: "not negative", zero: "not given",
+      says: "Money of one board foot: TALLY counts them by its rule, all others by surface measure.",
+    },
     lot: { kind: "label", says: "Boards sold together have one name here." },
     lotPrice: {
       kind: "money", sign: "not negative", zero: "not given",

@@ -39,7 +39,7 @@ const printed = ({ rule, text, unit }: Limit): string => {
 
 const exceptionText = ({ words, then }: LimitException): string => {
   if (then === "judge") return `for a person to judge: ${words}`;
-  if (then === "does not apply") return `does not apply: ${words}`;
+  if (then === "does not apply") return `exception: ${words}`;
   return then.comparator === "person" ? `for a person to judge: ${words}, ${then.sense}` : `instead: ${words}`;
 };
 

@@ -136,7 +136,7 @@ export const inserted = async (declaration: Declaration, host: CellHost, ask: As
       ? `${declaration.id} stands at ${placeText({ ...at, ...formula })}, but its result does not fit there (#SPILL!): undo the ` +
         `insert, and select a cell away from merged cells and tables.`
       : `${declaration.id} inserted at ${blockText(block)}: its arguments, and the formula in ${placeText({ ...at, ...formula })}.` +
-        (refused === undefined ? "" : ` Lengths do not reduce there: ${refused}`),
+        (refused === undefined ? "" : ` Fractions there are not shown in lowest terms: ${refused}`),
     left: {
       id: declaration.id,
       block,

@@ -53,7 +53,8 @@ const boardsOfRisers = (book: Book, formulas: readonly FormulaAt[], risers: Form
   const rows = plan === undefined ? [] : tableAt(book, plan);
   return (step) => {
     const found = rows.filter((row) => isRiser(textOf(row.get("piece") ?? row.get("label")), step));
-    const stocks = unique(found.map((row) => textOf(row.get("stock"))));
+    // behind the stock of a board that is ripped stands what is cut first
+    const stocks = unique(found.map((row) => textOf(row.get("stock")).replace(/, (?:rip|crosscut) first$/, "")));
     const sticks = unique(found.map((row) => textOf(row.get("stick"))));
     return stocks.includes("") || sticks.includes("") || found.length === 0
       ? ""

@@ -15,7 +15,8 @@ const CLOSE = 1e-11;
 
 const project = path.resolve(__dirname, "../..");
 const built = (name: string): string => path.join(project, `dist/workbooks/${name}.xlsx`);
-const DEMOS = ["demo-stair-job-inches", "demo-stair-job-millimetres"].map((name) => ({ name, file: built(name), values: built(`${name}-values`) }));
+const DEMOS = ["demo-stair-job-inches", "demo-stair-job-millimetres"].map((name) =>
+  ({ name, file: built(name), values: built(`${name}-values`) }));
 
 /** The demos; or files told of in TREADSHEET_WORKBOOKS, with commas between, such as the last file of `npm run soak -- 1000 7 job`. */
 const BOOKS: readonly BookFile[] = process.env["TREADSHEET_WORKBOOKS"]?.split(",").map((file) =>

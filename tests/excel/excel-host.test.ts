@@ -367,7 +367,7 @@ describe("Excel's own Undo", () => {
   test("an insert whose lengths Excel will not reduce is there, and says so", async () => {
     const { excel: now, cells } = hosted(20, { ...book, refusesRules: "InvalidArgument" });
     const { says } = await inserted(declared("STORYPOLE"), cells, never);
-    expect(says).toContain("Lengths do not reduce there: Excel refused to format cells of Mine: ");
+    expect(says).toContain("Fractions there are not shown in lowest terms: Excel refused to format cells of Mine: ");
     expect(now.cell("Mine", "B3").value).not.toBe("");
   });
 });

@@ -222,7 +222,7 @@ test("a host that refuses to show lengths as on a tape has the insert, and it ca
     },
   };
   const { says, left } = await inserted(declared("STORYPOLE"), cells, never);
-  expect(says).toContain("Lengths do not reduce there: the sheet is protected.");
+  expect(says).toContain("Fractions there are not shown in lowest terms: the sheet is protected.");
   if (left === undefined) throw new Error("nothing can be taken back");
   await takenBack(left, cells, never);
   expect(cellsOf(workbook)).toEqual(before);

@@ -49,14 +49,19 @@ const withOwnNames = (drawings: readonly Drawing[]): readonly Drawing[] =>
     return before === 0 ? one : { ...one, name: `${one.name}, ${before + 1}` };
   });
 
+/** Functions that a formula chooses between: whichever of them it calls, all are drawn. */
+const ALIKE: readonly string[] = ["CUTS", "SHEETCUTS", "TALLYCUTS"];
+
 /**
- * The drawings of what a formula calls: of its last function that has some, as inner calls come before the ones they are for, and of that
- * each call; undefined where it calls none. The sentence of a call in error stands only where no other call can be drawn.
+ * The drawings of what a formula calls: of its last function that has some, and those like it, as inner calls come before the ones they
+ * are for, and of that each call; undefined where it calls none. The sentence of a call in error stands only where no other call can be
+ * drawn.
  */
 export const drawnCalls = (heard: readonly HeardCall[]): readonly Drawing[] | string | undefined => {
   const last = heard[heard.length - 1];
   if (last === undefined) return undefined;
-  const calls = new Map(heard.filter(({ id }) => id === last.id).map((one) => [JSON.stringify(one.cells), one]));
+  const isMeant = (id: string): boolean => id === last.id || (ALIKE.includes(id) && ALIKE.includes(last.id));
+  const calls = new Map(heard.filter(({ id }) => isMeant(id)).map((one) => [JSON.stringify([one.id, one.cells]), one]));
   const found = [...calls.values()].map(({ id, cells }) => drawnCall(id, cells));
   const drawings = found.flatMap((one) => (typeof one === "string" ? [] : one));
   return drawings.length > 0 ? withOwnNames(drawings) : found.find((one) => typeof one === "string");

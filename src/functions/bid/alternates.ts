@@ -4,6 +4,7 @@ import { withTerms } from "../bid-terms";
 import { CAUTION } from "../caution";
 import { CODE_PROBLEMS } from "../code-problems";
 import { CUTTING } from "../cutting";
+import { PLANNED } from "../sheets";
 import { declare, headings } from "../declare";
 import { alternatePieces, amendments, changes, countedCosts, terms as termTable } from "../tables";
 
@@ -71,7 +72,7 @@ export const ALTERNATES = declare({
     },
     stock: { ...CUTTING.stock, rows: 200, optional: true, without: "Left out: no boards are counted." },
     kerf: CUTTING.kerf,
-    trim: CUTTING.trim,
+    trim: { ...PLANNED.trim, says: "Cut off each end of every stick, of sheets off all four edges; as `1/2 x 0` ends x edges." },
     unit: { kind: "unit", default: "in", says: "Unit of bare numbers where no stair is given; a stair table has its own." },
     headings,
   },

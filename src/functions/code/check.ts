@@ -8,6 +8,9 @@ import { declare, headings } from "../declare";
 import { STAIR_PROBLEMS } from "../stair-problems";
 import { amendments, steps } from "../tables";
 
+/** Published units that are said; a slope and a count have none. */
+const MEASURED: readonly string[] = ["in", "mm", "cm", "sq in", "deg"];
+
 const STAIR = [["total rise", 108.5], ["risers", 14], ["run", 10], ["nosing", 1.25]] as const;
 
 export const CHECK = declare({
@@ -66,6 +69,7 @@ export const CHECK = declare({
         says: "checked against the code's text, checked against another edition, or not yet checked; or who amended it.",
       },
       note: { kind: "text", says: "The limit in words, the worst step, conditions and exceptions, what else to give." },
+      unit: { kind: "text", says: "Unit of given, limit and margin, in which the code is printed; empty for slopes, counts and words." },
     },
   },
   problems: {
@@ -84,13 +88,14 @@ export const CHECK = declare({
           verdict: "pass",
           clause: "R311.7.5.1",
           sourceStatus: "checked against the code's text",
+          unit: "in",
         },
         { item: "tread depth", given: 10, limit: 10, margin: 0, verdict: "pass", clause: "R311.7.5.2" },
         { item: "open riser opening", given: "", verdict: "not given" },
         { item: "flight vertical rise", given: 108.5, limit: 151, margin: 42.5, verdict: "pass", clause: "R311.7.3" },
         { item: "nosing projection", given: 1.25, limit: "0.75 to 1.25", margin: 0, verdict: "pass" },
         { item: "riser uniformity", given: "", limit: 0.375, margin: "", verdict: "not given" },
-        { item: "handrail required risers", given: 14, limit: "4 or more", verdict: "not given" },
+        { item: "handrail required risers", given: 14, limit: "4 or more", verdict: "not given", unit: "" },
       ],
       from:
         "IRC 2021 R311.7.3 (12 ft 7 in), R311.7.5.1 (7 3/4), R311.7.5.2 (10), R311.7.5.3 (3/4 to 1 1/4), R311.7.8 (4 risers); by " +
@@ -212,11 +217,12 @@ export const CHECK = declare({
     if (isProblem(profile)) return profile;
     const known = facts(stair.given, stair.unit, stair.assumed);
     if (isProblem(known)) return known;
-    return codeCheck(
+    const rows = codeCheck(
       known,
       profile,
       (asBuilt ?? []).map((row, index) => ({ ...row, step: row.step ?? index + 1 })),
       (local ?? []).map((row) => ({ item: String(row.item), limit: row.limit, authority: row.authority })),
     );
+    return isProblem(rows) ? rows : rows.map((row) => ({ ...row, unit: MEASURED.includes(row.unit) ? row.unit : "" }));
   },
 });

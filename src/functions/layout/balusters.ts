@@ -26,7 +26,9 @@ export const BALUSTERS = declare({
   problems: {
     "no-room-for-balusters": {
       cell: "#VALUE!",
-      says: "width: {width} leaves no gap in {opening} (balusters wanted: {count}); give thinner balusters, or a wider gap",
+      says:
+        "width: {width} leaves no gap in {opening} (balusters wanted: {count}); give thinner balusters, or, where your code allows it, a " +
+        "wider gap",
     },
   },
   examples: [
@@ -55,7 +57,7 @@ export const BALUSTERS = declare({
     {
       given: { opening: 10, width: 20, maxGap: 4 },
       fails: "#VALUE!",
-      says: 'width: 20" leaves no gap in 10" (balusters wanted: 1); give thinner balusters, or a wider gap',
+      says: 'width: 20" leaves no gap in 10" (balusters wanted: 1); give thinner balusters, or, where your code allows it, a wider gap',
       from: "by hand: 20 is more than 10",
     },
   ],

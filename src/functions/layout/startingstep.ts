@@ -60,7 +60,7 @@ export const STARTINGSTEP = declare({
       kind: "reading",
       sign: "positive",
       optional: true,
-      without: "half the run",
+      without: "Left out: half the run.",
       says: "Radius of a quarter round, on the face of the riser; a half round has half the run.",
     },
     headings,

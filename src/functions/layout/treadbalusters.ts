@@ -69,8 +69,8 @@ export const TREADBALUSTERS = declare({
     "no-room-for-balusters": {
       cell: "#VALUE!",
       says:
-        "width: {width} leaves no gap on a run of {opening} (balusters wanted: {count}); give thinner balusters, fewer, or a wider " +
-        "guard gap",
+        "width: {width} leaves no gap on a run of {opening} (balusters wanted: {count}); give thinner balusters, fewer, or, where " +
+        "your code allows it, a wider guard gap",
     },
     "too-many-balusters": { cell: "#VALUE!", says: "perTread: more than {most} to a tread; read the width and the guard gap again" },
     "rail-too-deep": {
@@ -138,7 +138,9 @@ export const TREADBALUSTERS = declare({
         perTread: 2,
       },
       fails: "#VALUE!",
-      says: 'width: 4" leaves no gap on a run of 8" (balusters wanted: 2); give thinner balusters, fewer, or a wider guard gap',
+      says:
+        'width: 4" leaves no gap on a run of 8" (balusters wanted: 2); give thinner balusters, fewer, or, where your code allows it, a ' +
+        "wider guard gap",
       from: "by hand: 2 x 4 = 8",
     },
   ],

@@ -49,7 +49,7 @@ export const EQUALIZE = declare({
     spread: {
       kind: "length",
       sign: "positive",
-      plausible: "rise",
+      plausible: "floor",
       words: { least: 0 },
       default: "3/8",
       says: "How far apart the finished rises may be, tallest less lowest, or `least` for as little as packing can reach.",
@@ -57,7 +57,6 @@ export const EQUALIZE = declare({
     most: {
       kind: "length",
       sign: "positive",
-      plausible: "rise",
       optional: true,
       says: "Most packing under a sub-tread.",
       without: "Left out: any.",
@@ -73,14 +72,14 @@ export const EQUALIZE = declare({
     lowerMore: {
       kind: "length",
       sign: "not negative",
-      plausible: "rise",
+      plausible: "floor",
       default: 0,
       says: "What the lower floor may still be raised by, over its build up.",
     },
     upperMore: {
       kind: "length",
       sign: "not negative",
-      plausible: "rise",
+      plausible: "floor",
       default: 0,
       says: "What the upper floor may still be raised by, over its build up.",
     },

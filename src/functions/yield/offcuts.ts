@@ -3,6 +3,7 @@ import { lengthOf } from "../../solver/length/length";
 import { isProblem } from "../../solver/problem";
 import type { Length } from "../../solver/length/length";
 import { type Offcut, offcuts } from "../../solver/yield/offcuts";
+import { dressed } from "../../solver/yield/glue-up/suitable-boards";
 import { keptEnds } from "../../solver/yield/ripped/ripping-lists";
 import { sheetOffcuts } from "../../solver/yield/sheets/sheet-offcuts";
 import { isFailed } from "../cells";
@@ -38,7 +39,7 @@ export const OFFCUTS = declare({
       label: { kind: "label", says: "What it is the offcut of." },
       grade: { kind: "text", says: "Grade of the stick it comes from." },
       width: { kind: "length", says: "Width of the stick it comes from." },
-      thickness: { kind: "length", says: "Thickness of the stick it comes from." },
+      thickness: { kind: "length", says: "Thickness of the stick it comes from; of a rough board what it dresses to." },
       value: {
         kind: "money",
         says:
@@ -119,9 +120,11 @@ export const OFFCUTS = declare({
       },
       gives: [
         ["length", "price", "available", "owned", "label", "grade", "width", "thickness", "value"],
-        [55.875, 0, 1, "yes", "offcut of 7", "FAS", 7.25, 1, 16.88],
+        [55.875, 0, 1, "yes", "offcut of 7", "FAS", 7.25, 0.8125, 16.88],
       ],
-      from: "by hand: 96 - 40 - 1/8, as wide as its strip; 5 board feet at 6.00; 30.00 x 55.875 x 7 1/4 / (96 x 7 1/2) = 16.8789",
+      from:
+        "by hand: 96 - 40 - 1/8, as wide as its strip; 5 board feet at 6.00; 30.00 x 55.875 x 7 1/4 / (96 x 7 1/2) = " +
+        "16.8789; 4/4 dresses to 13/16 (hardwood thickness table)",
     },
     {
       given: {
@@ -132,8 +135,8 @@ export const OFFCUTS = declare({
         headings: false,
       },
       gives: [
-        [55.875, 0, 1, "yes", "offcut of 7", "", 5, 1, 11.64],
-        [96, 0, 1, "yes", "offcut of 7", "", 2.375, 1, 9.5],
+        [55.875, 0, 1, "yes", "offcut of 7", "", 5, 0.8125, 11.64],
+        [96, 0, 1, "yes", "offcut of 7", "", 2.375, 0.8125, 9.5],
       ],
       from:
         "by hand: 96 - 40 - 1/8 of the strip 5 wide, and 7 1/2 - 5 - 1/8 beside it, wider than 2; 5 board feet at 6.00; " +
@@ -159,7 +162,7 @@ export const OFFCUTS = declare({
       return kept.length === 0
         ? [{ ...OWNED, ...noneKept(given.keep, wood.job.boards[0]) }]
         : kept.map(({ length, width, value, board, from: { row } }) => ({
-            ...OWNED, length, width, value, available: 1, grade: row.grade, thickness: row.thickness,
+            ...OWNED, length, width, value, available: 1, grade: row.grade, thickness: dressed(row) ?? row.thickness,
             label: `offcut of ${namedBoard(row.label, board)}`,
           }));
     }

@@ -75,7 +75,7 @@ const cautions = (): string => {
     `=IF(${lacks(BID_AT)},"",LET(l,IF(${column(unit)}="hour","hours for ","")&${column(item)},` +
     `z,FILTER(l,(${column(cost)}=0)*(${column(price)}<>"included")*(l<>"${NOTHING.item}"),""),` +
     `IF(INDEX(z,1,1)="","","No cost yet: "&TEXTJOIN(", ",TRUE,TAKE(z,${MOST_NAMED}))&IF(ROWS(z)>${MOST_NAMED}," and "&ROWS(z)-` +
-    `${MOST_NAMED}&" more","")&". Type it on the right, or included.")))`
+    `${MOST_NAMED}&" more","")&". Type its hours or price on the right; included if it costs nothing.")))`
   );
 };
 

@@ -42,13 +42,18 @@ const RAIL_PLAN = "AI26";
 const RISER_PIECES = "AQ8";
 export const ALL_BOUGHT = "BK8";
 const STOCK_READ = "BR8";
+/** The trim off the ends alone: a number with a point whatever the spreadsheet writes, and one that may be a date as it is. */
+const endsTrimmed = (trim: string): string =>
+  `IF(ISNUMBER(${trim})*(${trim}>20000),${trim},IF(${trim}="",0,IF(ISNUMBER(${trim}),SUBSTITUTE(${trim}&"",",","."),${trim}))&" x 0")`;
+
 /** The pieces and the saw as Bid reads them for its alternates, and Boards. */
 export const CUT = {
   risers: `'Cut plan'!${RISER_PIECES}`,
   others: `FILTER('Cut plan'!D${SAW}:H${SAW + OTHER_PIECES},'Cut plan'!E${SAW}:E${SAW + OTHER_PIECES}<>"")`,
   /** The first two rows: an open skirt and a closed one. */
   skirts: `FILTER('Cut plan'!D${SAW + 1}:H${SAW + 2},'Cut plan'!E${SAW + 1}:E${SAW + 2}<>"")`,
-  stock: `'Cut plan'!${STOCK_READ}#`, kerf: `'Cut plan'!B${SAW + 1}`, trim: `'Cut plan'!B${SAW + 2}`, keep: `'Cut plan'!B${SAW + 3}`,
+  stock: `'Cut plan'!${STOCK_READ}#`, kerf: `'Cut plan'!B${SAW + 1}`, trim: endsTrimmed(`'Cut plan'!B${SAW + 2}`),
+  keep: `'Cut plan'!B${SAW + 3}`,
   bought: [`'Cut plan'!${RISER_BUY}`, `'Cut plan'!${RAIL_BUY}`],
 } as const;
 export const YARD_GOODS = "CB8";
@@ -95,7 +100,7 @@ const cutting = (
   filling: Filling, declaration: typeof BUY | typeof CUTS | typeof SHEETCUTS | typeof PLAN | typeof OFFCUTS, what: "risers" | "rail",
 ): string => {
   // boards have straight edges: of those that are ripped the ends alone are trimmed
-  const trim = declaration === CUTS ? SAWN.trim : `IF(${SAWN.trim}="",0,SUBSTITUTE(${SAWN.trim}&"",",","."))&" x 0"`;
+  const trim = declaration === CUTS ? SAWN.trim : endsTrimmed(SAWN.trim);
   const cut = call(declaration, filling.unit, { pieces: what === "risers" ? `${RISER_PIECES}#` : PIECES, ...SAWN, trim });
   return passing(what === "risers" ? RISER_PIECES : "Layout!AA7", asking(LENGTHS, `Cut plan A${FIRST}`, passing(REQUEST, cut)));
 };

@@ -62,6 +62,7 @@ const ofTreads = (filling: Filling, declaration: typeof TREADFIT | typeof MARKS)
   const fitted = call(declaration, filling.unit, {
     readings: range, nosing: sizeOf("nosing"), openEnd: sizeOf("open end"), overhang: sizeOf("overhang"),
     returnWidth: sizeOf("return width"), thickness: sizeOf("tread thickness"),
+    riserOn: sizeOf("riser on"), riserThickness: sizeOf("riser thickness"),
   });
   return `=${passing("Layout!AA7", `IF(${typed},${fitted})`)}`;
 };
@@ -253,8 +254,9 @@ export const fit = (filling: Filling): SheetData => {
     name: "Fit",
     title: "Fit: the next treads and risers",
     says:
-      `Type the readings as taped at the sub-tread, lean and flare in degrees. Lengths are in ${UNIT_WORDS[unit]}. On the same row ` +
-      `stands what goes on the saw: lengths, the marks of the return from the nose corner, and the set of each end in words.`,
+      `Type the readings as taped at the sub-tread, in ${UNIT_WORDS[unit]}, lean and flare in degrees; the run from finished riser to ` +
+      `finished riser, or add a row riser on to Layout: off, or behind. On the same row stands what goes on the saw: lengths, the marks ` +
+      `of the return from the nose corner, and the set of each end in words.`,
     answers: answers(filling),
     heights: { [treads - 1]: 40, [risers - 1]: 40 },
     widths: {

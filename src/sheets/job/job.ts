@@ -72,7 +72,7 @@ const SHEETS = ({ unit, pile }: Filling): readonly Asked[] => [
   {
     sheet: "Order", asks: "Which blanks to buy?", from: "Order!C4",
     verdict: `IF(Order!A4=0,"✗ nothing fits",IF(IFERROR(Fit!${TOO_LARGE},"")="","✓ in stock sizes","✗ too small: Fit"))`,
-    answer: 'TEXT(Order!C4,"#,##0.00")&", "&TEXT(Order!G4,"#,##0.00")&" of it ripped off"',
+    answer: 'TEXT(Order!C4,"#,##0.00")&", "&TEXT(Order!G4,"#,##0.00")&" of it ripped away"',
   },
   {
     sheet: "Cut plan", asks: "Which boards, cut how?", from: "'Cut plan'!A4", verdict: "'Cut plan'!J4",
@@ -107,7 +107,7 @@ const SHEETS = ({ unit, pile }: Filling): readonly Asked[] => [
   },
   {
     sheet: "Books", asks: "Did it come out so?", from: "Books!A4", verdict: "Books!J4",
-    answer: 'TEXT(ABS(Books!C4),"#,##0.00")&IF(Books!C4<0," under"," over")&" the plan"',
+    answer: 'TEXT(ABS(Books!C4),"#,##0.00")&IF(Books!C4<0," under"," over")&" on goods"',
   },
   {
     sheet: "Register", asks: "Does the month tie?", from: "Register!A4", verdict: "Register!J4",

@@ -21,6 +21,7 @@ import { sharedSheets } from "../yield/sheets/shared-sheets";
 import { type ImpossibleSheetPlan } from "../yield/sheets/sheet-plan";
 import { sheetGoods } from "../yield/sheets/sheet-goods";
 import { sideBySide } from "../yield/sheets/side-by-side";
+import type { SheetJob } from "../yield/sheets/sheet-job";
 import { bidFigures, blankNote, nothingLeft, type NoBid } from "./bid";
 import { type Cost, type DirectCosts, directCosts, optionsOf, taxedWithoutGoods } from "./cost";
 import { type LabourHours, labourHours } from "./labour-hours";
@@ -56,7 +57,7 @@ export interface CheckedStair extends KnownStair {
 
 export interface CutAlternates<Bad> {
   readonly pieces: readonly (PieceOfOption | BadRow<Bad>)[];
-  readonly saw: Omit<CuttingJob, "pieces">;
+  readonly saw: Omit<CuttingJob, "pieces"> & Pick<SheetJob, "edgeTrim">;
 }
 
 export interface GivenAlternates<Bad> {
@@ -118,7 +119,7 @@ const checked = <Bad>(
 const optionOfBad = ({ read }: BadRow<unknown>): string => String(read?.["option"] ?? "");
 
 /** What BUY buys for the pieces: of sheets, or boards to rip, where two could lie side by side; no piece is turned. */
-const goodsOf = (job: CuttingJob): readonly BuyRow[] | Problem<ImpossibleCutting | ImpossibleSheetPlan> => {
+const goodsOf = (job: CuttingJob & Pick<SheetJob, "edgeTrim">): readonly BuyRow[] | Problem<ImpossibleCutting | ImpossibleSheetPlan> => {
   if (sideBySide(job) !== undefined) {
     const { keep: _, ...rest } = job;
     const sheets = { ...rest, pieces: job.pieces.map((piece) => ({ ...piece, turns: false })), first: "either" } as const;

@@ -88,7 +88,7 @@ const pastNote = (stair: Stair, ends: number, unit: Unit): string =>
     ? ""
     : `; ${sizeText(stair.runPast, unit)} longer at each open end (assumed: type run past where that is not so)`;
 
-const LEAST_TOP = "the least width, over the riser and its nosing; stock pieces are wider";
+const LEAST_TOP = "the least width, riser thickness and nosing; list a nosing blank to save the rip";
 
 /** Where a landing's nosing piece stands, and what to look at before it is ordered. */
 const landingTreadNote = (depth: Length, least: Length): string => {

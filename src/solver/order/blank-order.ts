@@ -1,4 +1,5 @@
 import { cents } from "../bid/cents";
+import { goodsKey } from "../goods/goods-key";
 import { Exact } from "../length/exact";
 import { type Length, lengthOf, type Unit } from "../length/length";
 import { isProblem, type Problem, problem } from "../problem";
@@ -167,19 +168,40 @@ interface Ordered extends OrderedBoards {
 const boardsFault = ({ boards }: Gluing): Problem<OrderProblem> | undefined =>
   tallyFault(boards) ?? (boards.every(({ owned }) => owned) || boards.some(isPriced) ? undefined : problem("boards-without-price"));
 
-/** What no blank covers, kind by kind: glued up from measured boards where there are any, and what is glued rows of its own at the end. */
+/** Pieces that are glued up where there are boards: treads, but for those that are cut from a stick in stock, and nosings. */
+const isGlued = ({ blank, missing }: Ordered, candidates: readonly Candidate[]): boolean =>
+  PLANED.includes(blank.item) && (blank.item !== "tread" || uncovered(blank, missing, candidates).problem !== "no-blank-but-sticks");
+
+/** The boards for pieces, or why they cannot be had; a fault of the boards themselves comes first. */
+const gluedFrom = (
+  orders: readonly Ordered[], candidates: readonly Candidate[], gluing: Gluing, unit: Unit,
+): readonly GluedRow[] | Problem<OrderProblem> => {
+  const taken = new Set(candidates.map(({ stock }) => goodsKey(stock.label ?? "")));
+  const missing = orders.map((order): Missing => ({ blank: order.blank, quantity: order.missing }));
+  return boardsFault(gluing) ?? gluedRows(missing, gluing, unit, taken);
+};
+
+/**
+ * What no blank covers, kind by kind: glued up from measured boards where there are any, and what is glued rows of its own at the end.
+ * Where not all of it can be had, the treads alone are; what is left is as without boards, but for treads, of which it is said why.
+ */
 const withoutBlank = (
   orders: readonly Ordered[], candidates: readonly Candidate[], gluing: Gluing | undefined, unit: Unit,
 ): { readonly rows: ReadonlyMap<Ordered, UnfilledRow>; readonly glued: readonly GluedRow[] } => {
   const missing = orders.filter((order) => order.missing > 0);
-  const toGlue = gluing === undefined ? [] : missing.filter(({ blank }) => PLANED.includes(blank.item));
-  const found = gluing === undefined || toGlue.length === 0
-    ? []
-    : gluedRows(toGlue.map((order): Missing => ({ blank: order.blank, quantity: order.missing })), gluing, unit);
+  const all = gluing === undefined ? [] : missing.filter((order) => isGlued(order, candidates));
+  const treads = all.filter(({ blank }) => blank.item === "tread");
+  let toGlue = all;
+  let found = gluing === undefined || all.length === 0 ? [] : gluedFrom(all, candidates, gluing, unit);
+  if (isProblem(found) && gluing !== undefined && treads.length > 0 && treads.length < all.length) {
+    toGlue = treads;
+    found = gluedFrom(treads, candidates, gluing, unit);
+  }
   const rows = missing.flatMap((order): (readonly [Ordered, UnfilledRow])[] => {
     const { blank, missing: quantity } = order;
     if (!toGlue.includes(order)) return [[order, unfilled(blank, quantity, candidates)]];
-    return isProblem(found) ? [[order, { item: blank.item, quantity, bad: found }]] : [];
+    if (!isProblem(found)) return [];
+    return [[order, blank.item === "tread" ? { item: blank.item, quantity, bad: found } : unfilled(blank, quantity, candidates)]];
   });
   return { rows: new Map(rows), glued: isProblem(found) ? [] : found };
 };
@@ -193,8 +215,6 @@ const withoutBlank = (
 export const blankOrder = (
   blanks: readonly Blank[], stock: readonly BlankStock[], unit: Unit, gluing?: Gluing,
 ): readonly (OrderRow | UnfilledRow | SavingRow | GluedRow | TotalRow)[] | Problem<OrderProblem> => {
-  const fault = gluing === undefined ? undefined : boardsFault(gluing);
-  if (fault !== undefined) return fault;
   const candidates: Candidate[] = [];
   for (const [row, one] of stock.entries()) {
     const name = called(one.label ?? "", row);

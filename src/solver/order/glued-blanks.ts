@@ -1,4 +1,5 @@
 import { cents } from "../bid/cents";
+import { goodsKey } from "../goods/goods-key";
 import { Exact } from "../length/exact";
 import type { Length, Unit } from "../length/length";
 import { isProblem, type Problem } from "../problem";
@@ -64,15 +65,21 @@ const netOfBoards = (
   return net;
 };
 
-const namedBoard = (board: TallyBoard, copy: number): string => {
-  const { label = "", row, quantity } = board;
-  const name = label === "" ? `board in row ${row}` : typeof label === "number" ? `board ${label}` : label;
+/** As the tally calls it; a number, and what a blank is called too, with what it is. */
+const namedBoard = ({ label = "", row, quantity }: TallyBoard, copy: number, taken: ReadonlySet<string>): string => {
+  const isBare = typeof label === "number" || taken.has(goodsKey(label));
+  const name = label === "" ? `board in row ${row}` : isBare ? `board ${label}` : label;
   return quantity === 1 ? name : `${name} (${copy + 1})`;
 };
 
-/** The boards to buy so that pieces no blank covers are glued up from them at least cost, or why they cannot. */
+const namedLot = (lot: string | number): string => (/^lot\b/i.test(String(lot)) ? String(lot) : `lot ${lot}`);
+
+/**
+ * The boards to buy so that pieces no blank covers are glued up from them at least cost, or why they cannot; `taken` are names of blanks,
+ * by key.
+ */
 export const gluedRows = (
-  missing: readonly Missing[], { boards, terms }: Gluing, unit: Unit,
+  missing: readonly Missing[], { boards, terms }: Gluing, unit: Unit, taken: ReadonlySet<string>,
 ): readonly GluedRow[] | Problem<NoGluePlan> => {
   const panels = missing.map(panelOf);
   const found = glueUp(panels, boards, terms, unit);
@@ -87,7 +94,8 @@ export const gluedRows = (
   const bought = used.filter((wood, place) => lotOf(wood) === undefined || isFirst(wood, place));
   const pieces = inSeries(missing.map(({ blank, quantity }) => `${quantity} x ${blank.item}`));
   const of = used.length === 1 ? "this board" : `${used.length} boards, this the first`;
-  const first = `${pieces} glued up of ${of}; ${inWords(found)}; GLUEUP plans the strips`;
+  const look = [...new Set(missing.map(({ blank }) => blank.note))].filter((note) => note !== "");
+  const first = [`${pieces} glued up of ${of}`, inWords(found), "GLUEUP plans the strips", ...look].join("; ");
   return bought.map((wood, place): GluedRow => {
     const { place: row, copy } = woods[wood]!;
     const board = boards[row]!;
@@ -96,7 +104,8 @@ export const gluedRows = (
     if (lot === undefined) {
       const { price, boardFeet: gross } = rows[row]!;
       return {
-        item: namedBoard(board, copy), length: board.length, width: board.width, quantity: 1, price: cents(price), cost: cents(price),
+        item: namedBoard(board, copy, taken), length: board.length, width: board.width, quantity: 1,
+        price: cents(price), cost: cents(price),
         net: net.get(wood)!, gross, note,
       };
     }
@@ -104,9 +113,9 @@ export const gluedRows = (
     const cut = used.filter((each) => lotOf(each) === lot);
     const ofLot = boards.flatMap((each, at) => (rows[at]!.lot === lot ? [rows[at]!.boardFeet.times(each.quantity)] : []));
     return {
-      item: `lot ${board.lot ?? boardName(board)}`, quantity: 1, price, cost: price, net: sum(cut.map((each) => net.get(each)!)),
+      item: namedLot(board.lot ?? boardName(board)), quantity: 1, price, cost: price, net: sum(cut.map((each) => net.get(each)!)),
       gross: sum(ofLot),
-      note: `${note}; of the lot ${inSeries(cut.map((each) => namedBoard(boards[woods[each]!.place]!, woods[each]!.copy)))} cut`,
+      note: `${note}; of the lot ${inSeries(cut.map((each) => namedBoard(boards[woods[each]!.place]!, woods[each]!.copy, taken)))} cut`,
     };
   });
 };

@@ -315,7 +315,7 @@ test("a tread longer or deeper than its blank is named on Fit and on Job, and a 
   await other.settled();
   expect(other.value("Fit", "A14")).toBe("Larger than the blank on Order: step 3; order a larger one.");
   expect(other.value("Job", "H11")).toBe("✗ too small: Fit");
-  expect(other.value("Bid", "A38")).toContain("No cost yet: cove. Type it on the right, or included.");
+  expect(other.value("Bid", "A38")).toContain("No cost yet: cove. Type its hours or price on the right; included if it costs nothing.");
 }, ENGINE_TIME);
 
 test("the counts in the strip of the check are the verdicts that stand under it, failures first", () => {

@@ -47,7 +47,7 @@ export const orderCases: Readonly<Record<string, readonly WorkedCase[]>> = {
       gives: [
         ["tread", 37.625, 11.125, 1.25, 13, "from the nominal width"],
         ["return", 12.125, 1.75, 1.25, 13, RETURN],
-        ["landing nosing", 37.625, 2, 1.25, 1, "the least width, over the riser and its nosing; stock pieces are wider"],
+        ["landing nosing", 37.625, 2, 1.25, 1, "the least width, riser thickness and nosing; list a nosing blank to save the rip"],
         ["riser", 37, 6.125, 0.5, 14, RISER],
       ],
       from: "by hand: 36 + 1 1/8 + 1/2; 1 1/2 + 1/2; 36 + 1/2 + 1/2",
