@@ -54,7 +54,9 @@ const answers = (money: string): readonly Answer[] => [
   { over: ["B", "B"], name: "spent", value: total("spent"), from: BOOKS.why, format: MONEY, under: `goods, ${money}` },
   { over: ["C", "C"], name: "over the plan", value: over, from: BOOKS.why, format: SIGNED_MONEY, under: "+ costs you" },
   { over: ["D", "E"], name: "by price", value: total("price variance"), from: BOOKS.why, format: SIGNED_MONEY, under: money },
-  { over: ["F", "F"], name: "by usage", value: total("usage variance"), from: BOOKS.why, format: SIGNED_MONEY, under: `and waste, ${money}` },
+  {
+    over: ["F", "F"], name: "by usage", value: total("usage variance"), from: BOOKS.why, format: SIGNED_MONEY, under: `and waste, ${money}`,
+  },
   { over: ["G", "G"], name: "by scope", value: total("scope"), from: BOOKS.why, format: SIGNED_MONEY, under: money },
   { over: ["H", "I"], name: "by charges", value: total("charges"), from: BOOKS.why, format: SIGNED_MONEY, under: money },
   {
