@@ -41,6 +41,7 @@ test.each<readonly [string, readonly (readonly WorkedCell[])[]]>([
   ["=ROWS({1;2;3})*COLUMNS({1,2})", [[6]]],
   ["=COUNTA({1,\"\",TRUE})", [[3]]],
   ["=LEFT(\"– type in Job B11\",6)=\"– TYPE\"", [[true]]],
+  ["=ISNUMBER({1,\"1\",TRUE})", [[true, false, false]]],
   // Microsoft's page on SUBSTITUTE: letters count, every instance where none is named.
   ["=SUBSTITUTE(0.25&\"\",\".\",\",\")&\" x 0\"", [["0,25 x 0"]]],
   ["=SUBSTITUTE(\"Sales a a\",\"a\",\"b\")", [["Sbles b b"]]],

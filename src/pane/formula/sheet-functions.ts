@@ -110,6 +110,7 @@ export const sheetFunctions: SheetFunctions = {
   ROWS: ([rows]) => rows && [[rows.length]],
   COLUMNS: ([rows]) => rows && [[rows[0]?.length ?? 0]],
   COUNTA: (given) => [[cellsOf(given).filter((cell) => cell !== null).length]],
+  ISNUMBER: ([rows]) => rows?.map((row) => row.map((cell) => typeof cell === "number")),
   LEFT: begun,
   SUBSTITUTE: substituted,
   SEQUENCE: ([count, more]) => {
