@@ -87,11 +87,11 @@ describe("a stair table", () => {
     expect(verdict.says).toBe(`Mine H${row} shows "pass": riser height, verdict.`);
     expect(saidOf(verdict, "code")[0]).toContain("IRC 2021. ");
     // IRC 2021 R311.7.5.1: 7 3/4 in; by hand 108 1/2 / 14 = 7 3/4.
-    expect(saidOf(verdict, "Compared")).toEqual(["given 7.75 in, limit 7.75 in, margin 0 in: pass."]);
+    expect(saidOf(verdict, "Compared")).toEqual(['given 7 3/4", limit 7 3/4", margin 0": pass.']);
     expect(saidOf(verdict, "Clause")).toEqual(["R311.7.5.1, as printed: 7 3/4 in; checked against the code's text."]);
     expect(saidOf(verdict, "Code")).toEqual(["International Residential Code, edition 2021."]);
     expect(saidOf(verdict, "Read in")).toEqual(["International Residential Code, 2021, as adopted by Texas."]);
-    expect((await of(workbook, `F${row}`)).says).toBe(`Mine F${row} shows 7.75 in: riser height, limit.`);
+    expect((await of(workbook, `F${row}`)).says).toBe(`Mine F${row} shows 7 3/4": riser height, limit.`);
   });
 });
 

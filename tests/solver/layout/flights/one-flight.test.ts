@@ -150,7 +150,7 @@ describe("the landing tread", () => {
     // 1 1/4 + 3/4; 36 + 4 + 36 across both flights of the half turn.
     expect(rowOf(blankOf(STAIR, U("", 76)), "landing tread")?.slice(1, 5)).toEqual([76, 2, 1, 1]);
     expect(rowOf(blankOf(STAIR, U("", "")), "landing tread")?.slice(1, 3)).toEqual([36, 2]);
-    expect(String(rowOf(blankOf(STAIR, U("", "")), "landing tread")?.[5])).toMatch(/the least width, over the riser and its nosing/);
+    expect(String(rowOf(blankOf(STAIR, U("", "")), "landing tread")?.[5])).toMatch(/the least width, riser thickness and nosing/);
     expect(String(rowOf(blankOf(STAIR, U(1.5, "")), "landing tread")?.[5])).toMatch(/less than the riser and its nosing together/);
   });
 
