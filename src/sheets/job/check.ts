@@ -1,4 +1,5 @@
 import { CHECK } from "../../functions/code/check";
+import { PROFILES } from "../../solver/code/profiles";
 import { placesOf } from "../result-looks";
 import { type Answer, asksFor, lacks, page, passing, SIGNED } from "../sheet-builder";
 import type { SheetData } from "../sheet-data";
@@ -18,30 +19,21 @@ const marked = (verdict: string): string =>
 /** Failures first, then what was not given, then what passes. */
 const rank = (mark: string): string => `XMATCH(LEFT(${mark},1),{"✗","○","✓","–",""})`;
 
-const [ITEM, GIVEN, LIMIT, MARGIN, VERDICT, CLAUSE, NOTE, UNIT] = placesOf(
-  CHECK, "item", "given", "limit", "margin", "verdict", "clause", "note", "unit",
+const [ITEM, GIVEN, LIMIT, MARGIN, VERDICT, CLAUSE, NOTE] = placesOf(
+  CHECK, "item", "given", "limit", "margin", "verdict", "clause", "note",
 );
 const column = (table: string, place: number | undefined): string => `CHOOSECOLS(${table},${String(place)})`;
 
-/**
- * A figure as it is read: inches as on the tape, millimetres in tenths, with their unit where it is not that of the job; whatever else
- * plain.
- */
-const figure = (unit: Filling["unit"], table: string, place: number | undefined): string => {
-  const [size, of] = [column(table, place), column(table, UNIT)];
-  const said = `IF((${of}="")+(${of}="${unit}"),""," "&${of})`;
-  const tape = `IFERROR(STAIR.TAPE(${size},16,FALSE,TRUE),${size})`;
-  const metric = `TEXT(${size},"0.0")&${said}`;
-  return (
-    `IF(ISNUMBER(${size}),IF(${of}="in",${tape},IF((${of}="mm")+(${of}="cm"),${metric},ROUND(${size},3)&${said})),` +
-    `IF(${size}="","",${size}&${said}))`
-  );
-};
+/** Items whose figures are no lengths: slopes, counts, areas. */
+const NO_LENGTHS: readonly string[] = [
+  ...new Set(PROFILES.flatMap(({ limits }) => limits.filter(({ unit }) => !["in", "mm", "cm"].includes(unit)).map(({ item }) => item))),
+].sort();
 
-/** What is left to the limit: a number in the unit of the job, with its unit in another. */
-const margin = (unit: Filling["unit"], table: string): string => {
-  const [size, of] = [column(table, MARGIN), column(table, UNIT)];
-  return `IF(ISNUMBER(${size})*(${of}<>"")*(${of}<>"${unit}"),ROUND(${size},2)&" "&${of},${size})`;
+/** A figure as it is read: a length as on the tape, whatever else plain. */
+const figure = (unit: Filling["unit"], table: string, place: number | undefined): string => {
+  const size = column(table, place);
+  const length = unit === "mm" ? `TEXT(${size},"0.0")` : `STAIR.TAPE(${size},16,FALSE,TRUE)`;
+  return `IF(ISNUMBER(${size}),IF(ISNUMBER(XMATCH(${column(table, ITEM)},k)),ROUND(${size},3)&"",IFERROR(${length},${size})),${size})`;
 };
 
 /** The check of the steps as they were read on Survey, or as they are once packed. */
@@ -60,9 +52,9 @@ const both = (filling: Filling): string => {
   const found = (table: string, place: number | undefined): string => figure(filling.unit, table, place);
   const framed = `IF(isTaped,${column("f", VERDICT)},IF(${designed}="","","not taped"))`;
   return (
-    `LET(d,DROP(${checked(filling)},1),isTaped,NOT(${lacks("Survey!C8")}),` +
+    `LET(k,{${NO_LENGTHS.map((item) => `"${item}"`).join()}},d,DROP(${checked(filling)},1),isTaped,NOT(${lacks("Survey!C8")}),` +
     `f,IF(isTaped,DROP(${checked(filling, "C8")},1),d),m,${marked(framed)},g,${marked(designed)},` +
-    `SORTBY(HSTACK(m,${column("f", ITEM)},${found("f", GIVEN)},${found("f", LIMIT)},${margin(filling.unit, "f")},${found("d", GIVEN)},g,` +
+    `SORTBY(HSTACK(m,${column("f", ITEM)},${found("f", GIVEN)},${found("f", LIMIT)},${column("f", MARGIN)},${found("d", GIVEN)},g,` +
     `${column("f", CLAUSE)},${column("f", NOTE)}),IF(isTaped,${rank("m")},${rank("g")}),1,${rank("g")},1))`
   );
 };
@@ -101,8 +93,8 @@ export const check = (filling: Filling): SheetData => {
     title: `="Code check: "&${JOB.code}`,
     says:
       `Failures first, then what is to be given or looked up, then what passes: the steps as framed (Survey) beside the stair as ` +
-      `designed (Layout), which stands for what Survey does not read. In ${UNIT_WORDS[unit]} but where a unit stands behind a figure. ` +
-      `The building official has the last word.`,
+      `designed (Layout), which stands for what Survey does not read. In ${UNIT_WORDS[unit]} unless the row says otherwise. The ` +
+      `building official has the last word.`,
     answers: answers(filling),
     widths: { A: 190, B: 236, C: 88, D: 126, E: 84, F: 88, G: 190, H: 128, I: 520 },
     verdicts: [FRAMED, DESIGNED],
