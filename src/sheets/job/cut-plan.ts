@@ -46,13 +46,15 @@ const STOCK_READ = "BR8";
 const endsTrimmed = (trim: string): string =>
   `IF(ISNUMBER(${trim})*(${trim}>20000),${trim},IF(${trim}="",0,IF(ISNUMBER(${trim}),SUBSTITUTE(${trim}&"",",","."),${trim}))&" x 0")`;
 
+/** In a cell of its own, for Calc takes no formula of any length. */
+const TRIMMED = "CT8";
 /** The pieces and the saw as Bid reads them for its alternates, and Boards. */
 export const CUT = {
   risers: `'Cut plan'!${RISER_PIECES}`,
   others: `FILTER('Cut plan'!D${SAW}:H${SAW + OTHER_PIECES},'Cut plan'!E${SAW}:E${SAW + OTHER_PIECES}<>"")`,
   /** The first two rows: an open skirt and a closed one. */
   skirts: `FILTER('Cut plan'!D${SAW + 1}:H${SAW + 2},'Cut plan'!E${SAW + 1}:E${SAW + 2}<>"")`,
-  stock: `'Cut plan'!${STOCK_READ}#`, kerf: `'Cut plan'!B${SAW + 1}`, trim: endsTrimmed(`'Cut plan'!B${SAW + 2}`),
+  stock: `'Cut plan'!${STOCK_READ}#`, kerf: `'Cut plan'!B${SAW + 1}`, trim: `'Cut plan'!${TRIMMED}`,
   keep: `'Cut plan'!B${SAW + 3}`,
   bought: [`'Cut plan'!${RISER_BUY}`, `'Cut plan'!${RAIL_BUY}`],
 } as const;
@@ -100,7 +102,7 @@ const cutting = (
   filling: Filling, declaration: typeof BUY | typeof CUTS | typeof SHEETCUTS | typeof PLAN | typeof OFFCUTS, what: "risers" | "rail",
 ): string => {
   // boards have straight edges: of those that are ripped the ends alone are trimmed
-  const trim = declaration === CUTS ? SAWN.trim : endsTrimmed(SAWN.trim);
+  const trim = declaration === CUTS ? SAWN.trim : TRIMMED;
   const cut = call(declaration, filling.unit, { pieces: what === "risers" ? `${RISER_PIECES}#` : PIECES, ...SAWN, trim });
   return passing(what === "risers" ? RISER_PIECES : "Layout!AA7", asking(LENGTHS, `Cut plan A${FIRST}`, passing(REQUEST, cut)));
 };
@@ -349,6 +351,8 @@ const blocks = (filling: Filling): readonly Block[] => {
     { at: YARD_GOODS, rows: [[yardGoods()]] },
     part("CI7", "What is bought, for Yard order"),
     { at: YARD_BOUGHT, rows: [[yardBought]] },
+    part("CT7", "The trim as plans of ripped boards read it: ends x edges"),
+    { at: TRIMMED, rows: [[`=${endsTrimmed(SAWN.trim)}`]] },
     part("CN7", "Sizes as typed, by name and length"),
     { at: YARD_SIZES, rows: [[yardSizes(filling)]] },
   ];
