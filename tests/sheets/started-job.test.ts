@@ -74,6 +74,15 @@ describe.each([["inches", ASKED], ["millimetres", METRIC]])("a job of one's own,
   }, ENGINE_TIME);
 });
 
+test("a code printed in millimetres has its unit behind each figure in a job in inches", async () => {
+  const book = await openedData({ version: 1, sheets: startedJob({ ...ASKED, code: "nbc-ca-2020" }, [], false).sheets });
+  const row = (item: string) => book.spill("Check", "A8").find(([, found]) => found === item)?.slice(2, 6);
+  // By hand: 106 1/8 in / 14 = 192.541 mm; NBC 2020 Table 9.8.4.1: 125 to 200 mm; 200 - 192.541 = 7.459.
+  expect(row("riser height")).toEqual(["192.5 mm", "125 to 200 mm", "7.46 mm", "192.5 mm"]);
+  // 10 in is 254 mm; Table 9.8.4.2: 255 to 355 mm.
+  expect(row("run")).toEqual(["254.0 mm", "255 to 355 mm", "-1 mm", "254.0 mm"]);
+}, ENGINE_TIME);
+
 test("names that are taken are not used again, and formulas and links follow", () => {
   const { sheets } = startedJob(ASKED, ["job", "Check"], false);
   expect(sheets.map(({ name }) => name)).toEqual([
@@ -199,6 +208,19 @@ describe("what a job of one's own waits for", () => {
     const cut = book.spill("Cut plan", "J8");
     expect(cut.filter((row) => row[2] === "return").map((row) => row[3])).toEqual(Array.from({ length: 13 }, () => 12.5));
     expect(book.spill("Cut plan", "BK8").map((row) => row.slice(0, 2))).toEqual(expect.arrayContaining([["strip", 2]]));
+  }, ENGINE_TIME);
+
+  test("a run taped with only the riser behind on makes the tread deeper by the riser in front", async () => {
+    const read = { A9: 1, B9: 10, C9: 36.75, D9: 36.75, E9: 38.0875, F9: 38.0875 };
+    const depth = async (layout: Readonly<Record<string, string>>): Promise<unknown> => {
+      const book = await filledIn({ Job: { B15: "none" }, Fit: read, Layout: layout });
+      const [headings = [], row = []] = book.spill("Fit", "AA8");
+      return row[headings.indexOf("depth")];
+    };
+    const { cells = {} } = startedJob(ASKED, [], false).sheets.find(({ name }) => name === "Layout") ?? {};
+    const free = Array.from({ length: 60 }, (_, row) => row + 9).find((row) => cells[`A${row}`]?.style?.startsWith("input") === true);
+    // By hand: 10 and a nosing of 1 1/4, and with it the riser of 3/4 that was not on yet.
+    expect([await depth({}), await depth({ [`A${String(free)}`]: "riser on", [`B${String(free)}`]: "behind" })]).toEqual([11.25, 12]);
   }, ENGINE_TIME);
 
   test("returns side by side on a wide board are listed with where each lies across it, and which cut comes first", async () => {

@@ -41,6 +41,14 @@ test("a riser is cut from the board on which the plan of its sheet has it, by th
   ]);
 });
 
+test("what is cut first on a board that is ripped is no part of its name", () => {
+  const rows = [["poplar 1x12, rip first", 1, "riser 4", 37], ["poplar 1x12, crosscut first", 2, "riser 5", 37]];
+  const ripped: Tables = { ...CUT, "Cut plan A2": rows };
+  expect(woods(ripped, [FIT, READS_FIT, PLAN], FIT, [riser("4"), riser("5")])).toEqual([
+    "poplar 1x12, board 1 of the cut plan", "poplar 1x12, board 2 of the cut plan",
+  ]);
+});
+
 test("a table with headings of its own is read by them, and a step on two boards is said to be on either", () => {
   const own: FormulaAt = { sheet: "Fit", address: "ZA1", formula: "=STAIR.CUTS(A1:C9,D1:F3)" };
   const tables: Tables = { "Fit ZA1": [["stick", "stock", "run", "label"], [2, "1x8", 1, 4], [3, "1x8", 1, 4], [1, "1x8", 1, 5]] };

@@ -373,7 +373,7 @@ export const cutPlan = (filling: Filling): SheetData => {
     answers: answers(filling),
     heights: { 7: 34 },
     widths: {
-      A: 110, B: 64, C: 74, D: 92, E: 72, F: 78, G: 60, H: 76, I: 4, J: 150, K: 42, L: 94, M: 76, N: 74, O: 62, P: 56, Q: 62, R: 10, S: 112,
+      A: 110, B: 64, C: 74, D: 92, E: 72, F: 78, G: 60, H: 76, I: 4, J: 150, K: 42, L: 94, M: 76, N: 74, O: 62, P: 64, Q: 62, R: 10, S: 112,
       T: 70, U: 78, V: 70, W: 76,
     },
     lists: [

@@ -107,7 +107,7 @@ const SHEETS = ({ unit, pile }: Filling): readonly Asked[] => [
   },
   {
     sheet: "Books", asks: "Did it come out so?", from: "Books!A4", verdict: "Books!J4",
-    answer: 'TEXT(ABS(Books!C4),"#,##0.00")&IF(Books!C4<0," under"," over")&" on goods"',
+    answer: 'TEXT(ABS(Books!C4),"#,##0.00")&IF(Books!C4<0," under"," over")&", goods"',
   },
   {
     sheet: "Register", asks: "Does the month tie?", from: "Register!A4", verdict: "Register!J4",

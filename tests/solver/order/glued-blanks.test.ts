@@ -85,3 +85,42 @@ describe("what no blank covers, glued up from measured boards", () => {
     ]);
   });
 });
+
+describe("what is glued, and what is not", () => {
+  const WIDE: Rows = [["total rise", 30], ["risers", 4], ["run", 10], ["width", 42], ["landing nosing", "no"]];
+  const WITH_NOSING: Rows = WIDE.slice(0, 4);
+  const headings = ["label", "length", "width", "thickness", "price"];
+  const orderOf = (stair: Rows, stock: Rows, tally: Rows): Rows => rowsOf(call(ORDER, [stair, stock, undefined, undefined, tally]));
+  const noteOf = (rows: Rows, item: string): string => String(rows.find(([found]) => found === item)?.[rows[0]!.indexOf("note")]);
+  const costOf = (rows: Rows, item: string): unknown => rows.find(([found]) => found === item)?.[rows[0]!.indexOf("cost")];
+
+  // By hand: a board of 96 holds two treads of 42, so two boards at 40 against a board of 500.
+  test("treads that a stick in stock holds are left to CUTS", () => {
+    const rows = orderOf(WIDE, [headings, ["oak 8 ft", 96, 12, 1, 40]], [headings, ["A", 138, 12.5, "5/4", 500]]);
+    expect(noteOf(rows, "tread")).toContain("cut them from it with CUTS");
+    expect(rows.some(([item]) => item === "A")).toBe(false);
+  });
+
+  // By hand: the board is 30 long, a nosing in the rough 43; three blanks at 44 are 132.
+  test("a nosing that cannot be glued stays as it was, and the order has its total", () => {
+    const rows = orderOf(WITH_NOSING, [[...headings, "available"], ["oak 42", 42, 12, 1, 44, 3]], [headings, ["A", 30, 6.5, "5/4", 36]]);
+    expect([noteOf(rows, "landing nosing"), costOf(rows, "total")]).toEqual([
+      "no blank in the stock is of this size: cut it from sticks with CUTS", 132,
+    ]);
+  });
+
+  test("a tally that is not needed is not judged", () => {
+    const rows = orderOf(WIDE, [headings, ["oak 42", 42, 12, 1, 44]], [["length", "width", "thickness"], [92, 8, "5/4"]]);
+    expect(costOf(rows, "total")).toBe(132);
+  });
+
+  test("a board called as a blank is, and a lot called a lot, have names of their own", () => {
+    const stock: Rows = [[...headings, "available"], ["oak", 42, 12, 1, 44, 1]];
+    const rows = orderOf(WIDE, stock, [headings, ["oak", 92, 14, "5/4", 30]]);
+    expect(rows.map(([item]) => item).filter((item) => item !== "riser" && item !== "item")).toEqual(["oak", "board oak", "total"]);
+    const lots = orderOf(WIDE, stock, [
+      [...headings, "lot", "lot price"], [1, 92, 14, "5/4", "", "lot 3", 30], [2, 60, 4, "5/4", "", "lot 3", ""],
+    ]);
+    expect(lots.map(([item]) => item)).toContain("lot 3");
+  });
+});
