@@ -42,7 +42,10 @@ const RAIL_PLAN = "AI26";
 const RISER_PIECES = "AQ8";
 export const ALL_BOUGHT = "BK8";
 const STOCK_READ = "BR8";
-/** The trim off the ends alone: a number with a point whatever the spreadsheet writes, and one that may be a date as it is. */
+/**
+ * The trim off the ends alone: a number with a point whatever the spreadsheet writes; one over 20,000 goes on as it is, for it is refused
+ * as a date.
+ */
 const endsTrimmed = (trim: string): string =>
   `IF(ISNUMBER(${trim})*(${trim}>20000),${trim},IF(${trim}="",0,IF(ISNUMBER(${trim}),SUBSTITUTE(${trim}&"",",","."),${trim}))&" x 0")`;
 

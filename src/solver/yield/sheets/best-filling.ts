@@ -10,7 +10,7 @@ export interface BestFilling {
   readonly worth: number;
 }
 
-/** Steps of one look at a shape in a strip, and of one as what opens the next. */
+/** Steps of one look at a shape in a strip, and of one as what opens the next: by the time each takes. */
 const LOOK = 6;
 const OPENER = 2;
 

@@ -23,7 +23,7 @@ export interface SheetPartProof {
   readonly tooSmall: readonly (readonly number[])[];
 }
 
-/** Steps for one part: a small share of a cell's, beside those of the plan, so that the plan does not depend on its proof. */
+/** Steps for one part: a small share of a cell's, beside those of the plan, so that the plan does not depend on its proof; chosen. */
 const PROOF_STEPS = 8_000_000;
 
 type Counts = readonly number[];

@@ -31,7 +31,10 @@ const DIVE_SHARE = 0.35;
 const MOST_BRANCHED = 400;
 /** What full sticks are made anew and plans repaired with, as a share of the effort: besides it, so that nothing else has less. */
 const SPARE_SHARE = 0.5;
-/** Kinds of stick up to which their numbers are gone through, and the share of the effort for it; of many pieces less, and before dives. */
+/**
+ * Kinds of stick up to which their numbers are gone through, and the share of the effort for it; of many pieces less, and before dives:
+ * chosen on the bench.
+ */
 const MOST_COUNTED = 10;
 const COUNTED_SHARE = 0.6;
 const COUNTED_OF_MANY = 0.1;
