@@ -1,11 +1,6 @@
-import type { Taking } from "./taking";
-import type { Touch } from "./touched";
+import { isSoundTaking, type KeptTaking } from "./sound-taking";
 
-/** A stair with every touch made for it. */
-export interface KeptTaking extends Taking {
-  readonly id: string;
-  readonly touches: readonly Touch[];
-}
+export type { KeptTaking } from "./sound-taking";
 
 /** The part of the browser's store that is asked. */
 export type Store = Pick<Storage, "getItem" | "setItem" | "removeItem" | "key" | "length">;
@@ -25,8 +20,8 @@ export const keep = (store: Store, taking: KeptTaking): void => {
 const read = (text: string | null): KeptTaking | undefined => {
   if (text === null) return undefined;
   try {
-    const { version, ...taking } = JSON.parse(text) as KeptTaking & { readonly version: number };
-    return version === VERSION && Array.isArray(taking.touches) ? taking : undefined;
+    const { version, ...taking } = Object(JSON.parse(text)) as { readonly version?: unknown };
+    return version === VERSION && isSoundTaking(taking) ? taking : undefined;
   } catch {
     return undefined;
   }

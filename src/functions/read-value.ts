@@ -8,7 +8,7 @@ import { type Failed, failed, folded, type Given, givenFor, isFailed, isEmpty } 
 import { numberText, say, shown } from "./say";
 
 /** A bare number beyond this is no length in a stair; spreadsheet dates of our time start at about 45,000. */
-const LONGEST = 20000;
+export const LONGEST = 20000;
 
 /** Sizes beyond which the unit is surely wrong, in inches. */
 const PLAUSIBLE: Readonly<Record<Plausible, { readonly over: number; readonly under?: number }>> = {

@@ -1,33 +1,20 @@
 import { wordKey } from "../solver/word-key";
 import type { ReadingSet, ReadStep } from "./reading-set";
 import { headingsIn, readRow } from "./read-table-rows";
-import { inQuotes, isUnread, type TextLine, textLines, type Unread, unread } from "./text-lines";
+import { inQuotes, isUnread, oneLine, type TextLine, textLines, type Unread, unread } from "./text-lines";
 import { EDITION, END, HEAD, type HeadLine, PART_NAMES, type Part, TITLE } from "./text-form";
+import { isWrittenDay } from "./written-day";
 
 const MOST_DIVISIONS = 64;
-const MONTHS = 12;
-const FEBRUARY = 2;
-const LONG_MONTHS: readonly number[] = [1, 3, 5, 7, 8, 10, 12];
 
 const TITLE_LINE = new RegExp(`^${TITLE.replace(" ", "\\s+")}\\s+(\\d+)$`, "i");
 const HEAD_LINE = new RegExp(`^(${HEAD.join("|")})(?:\\t\\s*|\\s*:\\s*|\\s+|$)(.*)$`, "i");
-const DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
-
-const daysIn = (year: number, month: number): number => {
-  if (month === FEBRUARY) return (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0 ? 29 : 28;
-  return LONG_MONTHS.includes(month) ? 31 : 30;
-};
-
-const isDay = (text: string): boolean => {
-  const [year = 0, month = 0, day = 0] = DAY.exec(text)?.slice(1).map(Number) ?? [];
-  return month >= 1 && month <= MONTHS && day >= 1 && day <= daysIn(year, month);
-};
 
 type Head = Pick<ReadingSet, HeadLine>;
 
 /** What may stand behind each word of the head, and what to write. */
 const HEAD_RULES: { readonly [Name in HeadLine]: { readonly read: (text: string) => Head[Name] | undefined; readonly write: string } } = {
-  job: { read: (text) => text, write: "the name of the job" },
+  job: { read: oneLine, write: "the name of the job" },
   unit: {
     read: (text) => {
       const key = text.toLowerCase();
@@ -39,7 +26,7 @@ const HEAD_RULES: { readonly [Name in HeadLine]: { readonly read: (text: string)
     read: (text) => (/^\d+$/.test(text) && Number(text) >= 1 && Number(text) <= MOST_DIVISIONS ? Number(text) : undefined),
     write: "the divisions of the unit on the tape: 16 or 32 of an inch, 1 or 2 of a millimetre",
   },
-  taken: { read: (text) => (isDay(text) ? text : undefined), write: "the day as 2026-03-04" },
+  taken: { read: (text) => (isWrittenDay(text) ? text : undefined), write: "the day as 2026-03-04" },
 };
 
 interface Reading {

@@ -31,7 +31,9 @@ const pathNames = (url: string): readonly string[] | undefined => {
     return undefined;
   }
   const names = decoded.slice(1).split("/");
-  const leadsOut = (name: string): boolean => name.startsWith(".") || /[\\:\0]/.test(name);
+  // A file system passes over a name without letters, and some over a point or a space at its end: a folder would go by two names.
+  const leadsOut = (name: string, place: number): boolean =>
+    name.startsWith(".") || /[\\:\0]|[. ]$/.test(name) || (name === "" && place < names.length - 1);
   return names.some(leadsOut) ? undefined : names;
 };
 

@@ -9,6 +9,9 @@ const FINEST = 64;
 /** Digits under the line of a fraction that number formats show. */
 const MOST_DIGITS = 3;
 
+/** Beyond it a number is no longer told from the next, and no length: what is typed stays text. */
+const MOST_COUNTED = Number.MAX_SAFE_INTEGER;
+
 /** A length in inches as it is typed, and the number format that comes with it. */
 export interface TypedLength {
   readonly size: number;
@@ -59,11 +62,12 @@ export const typedLength = (typed: string, format: string | undefined): TypedLen
   const [, inches] = MARKED_INCHES.exec(text) ?? [];
   if (inches !== undefined) {
     const counted = Math.abs(Number(inches)) * FINEST;
-    if (!takesMark) return undefined;
+    if (!takesMark || counted > MOST_COUNTED) return undefined;
     return lengthOf(Number(inches), Number.isInteger(counted) ? formatOf(partsOf(counted, FINEST), format) : undefined);
   }
   const [matched, sign, whole, over, under, mark] = FRACTION.exec(text) ?? [];
   if (matched === undefined || Number(under) === 0 || (mark === '"' && !takesMark)) return undefined;
+  if (Math.max(Number(whole ?? 0), Number(over), Number(under)) > MOST_COUNTED) return undefined;
   const parts = partsOf(Number(over), Number(under));
   const isLess = Number(over) < Number(under) && FINEST % parts === 0;
   if (whole === undefined && mark === "" && !isOfFractions && !isLess) return undefined;

@@ -1,6 +1,6 @@
 import { dayOf } from "../pane/day-of";
 import { messageOf } from "../pane/message-of";
-import { workbookData, type WorkbookData } from "../workbook/workbook-data";
+import { quoted, workbookData, type WorkbookData } from "../workbook/workbook-data";
 import { workbookName } from "./free-name";
 
 /** A workbook with the name it goes by. */
@@ -31,7 +31,7 @@ export const nameOfFile = (file: string): string =>
   workbookName(file.replace(ENDING, "").replace(COPY_BEHIND, "").replace(DATE_BEHIND, ""));
 
 const withName = (name: unknown, data: unknown, index: number): NamedWorkbook => {
-  if (typeof name !== "string") throw new Error(`workbook ${index + 1}, name: must be text, got ${JSON.stringify(name)}`);
+  if (typeof name !== "string") throw new Error(`workbook ${index + 1}, name: must be text, got ${quoted(name)}`);
   try {
     return { name, data: workbookData(data) };
   } catch (error) {
@@ -39,13 +39,21 @@ const withName = (name: unknown, data: unknown, index: number): NamedWorkbook =>
   }
 };
 
+const parsed = (text: string): unknown => {
+  try {
+    return JSON.parse(text);
+  } catch {
+    throw new Error("it begins as a file that was saved here and is cut short, or was changed; take the file as it was saved");
+  }
+};
+
 /** The workbooks in a file that was saved here: one, or all of a backup. Refuses the file as a whole where one is not as it should be. */
 export const workbooksIn = (text: string, file: string): readonly NamedWorkbook[] => {
-  const raw: unknown = JSON.parse(text);
+  const raw = parsed(text);
   if (typeof raw !== "object" || raw === null || !("workbooks" in raw)) return [{ name: nameOfFile(file), data: workbookData(raw) }];
   const { workbooks, version } = raw as { readonly workbooks: unknown; readonly version?: unknown };
   if (version !== BACKUP_VERSION)
-    throw new Error(`backup, version: this program reads version ${BACKUP_VERSION}, got ${JSON.stringify(version)}`);
+    throw new Error(`backup, version: this program reads version ${BACKUP_VERSION}, got ${quoted(version)}`);
   if (!Array.isArray(workbooks) || workbooks.length === 0) throw new Error("backup, workbooks: must be a list of one workbook or more");
   return workbooks.map((one: unknown, index) => {
     const { name, data } = (typeof one === "object" && one !== null ? one : {}) as { readonly name?: unknown; readonly data?: unknown };

@@ -33,7 +33,7 @@ const MOST_QUOTED = 60;
 const NOT_IN_NAME = /[\\/?*[\]:]/;
 
 /** A wrong value as it stands in a sentence; of a long one the beginning. */
-const quoted = (value: unknown): string => {
+export const quoted = (value: unknown): string => {
   const text = String(JSON.stringify(value));
   return text.length > MOST_QUOTED ? `${text.slice(0, MOST_QUOTED)} …` : text;
 };

@@ -39,7 +39,7 @@ module.exports = tseslint.config(
   {
     files: [
       "src/{serve,sideload,licences,hosting,generate,bootstrap,ready-files,calc}/**", "tests/bench/**",
-      "tests/{fuzz,soak,workbook-file,calc}/main.cjs", "tests/mutants/**",
+      "tests/{fuzz,soak,damage,calc}/*.cjs", "tests/mutants/**",
     ],
     rules: { "no-console": "off" },
   },

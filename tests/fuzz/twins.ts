@@ -11,6 +11,8 @@ import type { Arguments } from "./random-calls";
 export interface Twin {
   readonly how: string;
   readonly given: Arguments;
+  /** The rows of the answer may come in another order. */
+  readonly isInAnyOrder?: boolean;
 }
 
 type Rows = readonly (readonly unknown[])[];
@@ -18,6 +20,14 @@ type TableParameter = Extract<Parameter, { readonly kind: "table" }>;
 
 /** Functions whose result has the columns of its table as they came. */
 const SHOWS_COLUMNS: readonly string[] = ["TALLY"];
+
+/**
+ * Functions whose tables are heaps: in which order their rows stand says nothing. Elsewhere a row may stand for what is above it (flights
+ * from the bottom up, a rail's newels, moves of one day), or a tie is broken by the order, as the reference says of each.
+ */
+const HEAPS: readonly string[] = [
+  "CUTS", "SHEETCUTS", "BUY", "PLAN", "OFFCUTS", "TREADFIT", "MARKS", "RISERMARKS", "TAKEOFF", "QUOTE", "PROGRESSBILLING", "BIDVARIANCE",
+];
 
 const isRows = (given: unknown): given is Rows =>
   Array.isArray(given) && given.length > 0 && given.every((row) => Array.isArray(row) && row.length === (given[0] as unknown[]).length);
@@ -74,6 +84,10 @@ const tablesChanged = (
     return columns === undefined ? cell : change(cell, columns, parameter);
   });
 
+/** Every table of a call from its last row to its first, under the same headings. */
+const turnedOver = (declaration: Declaration, given: Arguments): Arguments =>
+  tablesChanged(declaration, given, ([headings = [], ...rows]) => [headings, ...rows.reverse()]);
+
 const rotated = <Item>(items: readonly Item[]): readonly Item[] => [...items.slice(1), ...items.slice(0, 1)];
 
 /** All ways to say a call once more. */
@@ -104,6 +118,9 @@ export const twinsOf = (declaration: Declaration, given: Arguments): readonly Tw
     ...(!headed || SHOWS_COLUMNS.includes(declaration.id) ? [] : [{
       how: "columns in another order", given: tablesChanged(declaration, given, (rows) => rows.map(rotated)),
     }]),
+    ...(!headed || !HEAPS.includes(declaration.id) ? [] : [{
+      how: "rows in another order", given: turnedOver(declaration, given), isInAnyOrder: true,
+    }]),
     ...(unit === undefined ? [] : [{
       how: "lengths with their unit",
       given: changedIn(declaration, given, (parameter, cell) => (LENGTHS.includes(parameter.kind) ? says(cell) : cell)),
@@ -124,14 +141,17 @@ const isError = (cell: unknown): cell is { readonly code: string; readonly messa
  * What has to be the same: every value, and where an error stands. The sentence of an error may name another cell first, or repeat a cell
  * as it was written, and stands in a note too.
  */
-const meant = ({ thrown, answer }: Outcome): string => {
+const meant = ({ thrown, answer }: Outcome, isInAnyOrder: boolean): string => {
   if (thrown) return "refused";
   const sentences = new Set<unknown>();
   JSON.stringify(answer, (_, value: unknown) => {
     if (isError(value)) sentences.add(value.message);
     return value;
   });
-  return JSON.stringify(answer, (_, value: unknown) => (isError(value) || sentences.has(value) ? "an error" : value));
+  const text = (part: unknown): string =>
+    JSON.stringify(part, (_, value: unknown) => (isError(value) || sentences.has(value) ? "an error" : value));
+  return isInAnyOrder && Array.isArray(answer) ? answer.map(text).sort().join("\n") : text(answer);
 };
 
-export const isSameMeaning = (one: Outcome, other: Outcome): boolean => meant(one) === meant(other);
+export const isSameMeaning = (one: Outcome, other: Outcome, { isInAnyOrder = false }: Pick<Twin, "isInAnyOrder"> = {}): boolean =>
+  meant(one, isInAnyOrder) === meant(other, isInAnyOrder);

@@ -33,6 +33,10 @@ test("millimetres are plain numbers", () => {
   expect(found).toMatchObject({ treads: [{ read: { run: 254, back: 930.5, front: 931 } }] });
 });
 
+test("a job's name is one line, whatever stands between its words", () => {
+  expect(readReadings(withLine(2, "job\tInvented\thouse  two"))).toMatchObject({ job: "Invented house two" });
+});
+
 // Each refusal: the text, the line it names, what was read, what to write.
 const REFUSED: readonly (readonly [what: string, text: string, line: number, read: string, write: string])[] = [
   ["a later edition", withLine(1, "Treadsheet readings 2"), 1, "Treadsheet readings 2", "load the page again"],
@@ -53,6 +57,7 @@ const REFUSED: readonly (readonly [what: string, text: string, line: number, rea
   ["millimetres among inches", withLine(9, "4\t10\t930 mm"), 9, "step 4, back", "write it in inches"],
   ["inches among millimetres", metric("4\t254\t36 5/8"), 9, "step 4, back", "write it in millimetres"],
   ["nothing read as a length", withLine(9, "4\t10\t0"), 9, '"0"', "write a length over 0, or -"],
+  ["more digits than any length has", withLine(9, `4\t10\t${"9".repeat(400)}`), 9, '"999', "write 20,000 in (508 m) or less"],
   ["a step that is no number", withLine(9, "four\t10"), 9, '"four"', "1 or more"],
   ["a word under kept", withLine(9, "4\t10\t36\t36\t-\t-\tperhaps"), 9, '"perhaps"', "write yes or no"],
   ["a cell too many", withLine(9, "4\t10\t36\t36\t-\t-\tno\t36"), 9, '"36"', "leave it out"],

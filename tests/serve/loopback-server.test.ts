@@ -167,6 +167,11 @@ test.each([
   "/secret.txt%00.html",
   "/%zz",
   "//secret.txt",
+  "//tools/serve.js",
+  "///tools%2fserve.js",
+  "/tools./serve.js",
+  "/tools%20/serve.js",
+  "/assets//icon-16.png",
   "http://localhost/secret.txt",
 ])("%s does not lead out of the folder", async (target) => {
   const { status, body } = await ask(target);

@@ -13,8 +13,8 @@ export const chanceOf = (seed: number): Chance => {
   };
 };
 
-const below = (chance: Chance, count: number): number => Math.min(count - 1, Math.floor(chance() * count));
-const oneOf = <Item>(chance: Chance, items: readonly Item[]): Item => items[below(chance, items.length)] as Item;
+export const below = (chance: Chance, count: number): number => Math.min(count - 1, Math.floor(chance() * count));
+export const oneOf = <Item>(chance: Chance, items: readonly Item[]): Item => items[below(chance, items.length)] as Item;
 
 const OWN: readonly SheetData[] = [
   {
@@ -156,10 +156,16 @@ export const DAMAGES: Readonly<Record<string, (bytes: Uint8Array, chance: Chance
   "a bomb": (bytes, chance) => withText(chance, bytes, (text) => text.slice(0, 200) + " ".repeat(1_000_000) + text.slice(200)),
 };
 
-/** A file spoilt in one way or two, as a seed decides. */
-export const damagedFile = (seed: number): { readonly how: string; readonly bytes: Uint8Array } => {
+/** A seed's own numbers; the first of them are let go, for neighbouring seeds begin alike. */
+export const warmed = (seed: number): Chance => {
   const chance = chanceOf(seed);
   for (let warm = 0; warm < 8; warm += 1) chance();
+  return chance;
+};
+
+/** A file spoilt in one way or two, as a seed decides. */
+export const damagedFile = (seed: number): { readonly how: string; readonly bytes: Uint8Array } => {
+  const chance = warmed(seed);
   const whole = oneOf(chance, WHOLE);
   const how = oneOf(chance, Object.keys(DAMAGES));
   let bytes = DAMAGES[how]?.(whole, chance) ?? whole;

@@ -77,6 +77,12 @@ test.each(["10'", "3' 4\"", "8-11-3/8", "7 9/16+", '7 9/16"+', "any", "about 7",
 );
 
 // A cell of decimals may be one of millimetres: with the inch mark the length keeps its unit, without one it is in that of its cell.
+const DIGITS = "9".repeat(400);
+const TOO_LONG = [`${DIGITS}"`, `${DIGITS}/${DIGITS}`, `7 1/${DIGITS}`, `${DIGITS} 1/2`, `1/${"8".repeat(20)}`];
+test.each(TOO_LONG)("%s is no length, and stays text", (text) => {
+  expect(typedCell(text, undefined)).toEqual(typed(text));
+});
+
 test("in a cell of decimals a fraction is a number, and inches that are marked stay text", () => {
   expect(typedCell("7 9/16", "0.00")).toEqual(typed(7.5625));
   expect(typedCell("1/2", "#,##0.00")).toEqual(typed(0.5));
