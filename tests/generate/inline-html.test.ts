@@ -13,7 +13,7 @@ import { PROFILES } from "../../src/solver/code/profiles";
 
 const docs = path.resolve(__dirname, "../../docs");
 const generated: readonly (readonly [string, string])[] = [
-  ["reference.html", reference(catalogue, Object.values(tables), "0.1.0", CAUTION).html],
+  ["reference.html", reference(catalogue, tables, "0.1.0", CAUTION).html],
   ["codes.html", codeReference(PROFILES, "0.1.0", CAUTION).html],
   ...readdirSync(docs)
     .filter((name) => name.endsWith(".md"))
