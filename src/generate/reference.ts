@@ -107,7 +107,8 @@ const blocks = (catalogue: readonly Declaration[], tables: NamedTables, version:
   ...READING_RULES.map((text) => ({ kind: "text", text }) as const),
   ...GROUPS.flatMap((group): Block[] => {
     const members = catalogue.filter((declaration) => declaration.group === group);
-    return members.length === 0 ? [] : [{ kind: "heading", level: 2, text: group }, ...members.flatMap((one) => functionBlocks(one, tables))];
+    if (members.length === 0) return [];
+    return [{ kind: "heading", level: 2, text: group }, ...members.flatMap((one) => functionBlocks(one, tables))];
   }),
   { kind: "heading", level: 2, text: "Tables" },
   ...Object.values(tables).flatMap((table) => namedTableBlocks(table, catalogue, tables)),
