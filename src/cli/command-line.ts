@@ -67,11 +67,14 @@ export const HELP = [
   "treadsheet mend bid.xlsx             writes broken formulas so that Excel binds them; values stay until they are recalculated",
   "    --out, --in-place, --check, --json   as with recalc",
   "    --without-spills                 for LibreOffice before 24.8 and older Excel: arrays of a set size, ranges of cells for A1#",
-  "treadsheet draw bid.xlsx Layout!D1   the drawings of the table in a cell, to scale, as SVG; one is printed",
+  "treadsheet draw bid.xlsx 'Layout!AA7'  the drawings of the table in a cell, to scale, as SVG; one is printed",
   "    --out stair.svg                  writes it there; of several each beside it with its name, as stair elevation.svg",
   'treadsheet eval "=STAIR.RISERS(109.5)"   what a formula comes to, a row a line, columns by tabs; --json',
   "treadsheet functions [name]          the functions, or all of one; --json",
   "treadsheet --version",
+  "",
+  "treadsheet is npx treadsheet where the package is installed, and node dist/tools/treadsheet.cjs in the project.",
+  "bid.xlsx is any workbook. In ours Layout!AA7 holds the layout; npm run build writes some of ours to dist/workbooks.",
   "",
   "It ends with:",
   ...EXIT_SAYS.map(([code, says]) => `    ${code}  ${says}`),
@@ -139,11 +142,16 @@ const parsed = (args: readonly string[]): { readonly values: Options; readonly p
 
 const CELL = /^(?:'((?:[^']|'')+)'|([^'!]+))!([$]?[A-Za-z]{1,3}[$]?[1-9]\d{0,6})$/;
 
+// Other shells than that of Windows take ! for their own outside single quotes; that of Windows hands the quotes on.
+const QUOTED_WHOLE = /^'([^']+![^']+)'$/;
+
 const drawAsked = (file: string | undefined, cell: string | undefined, options: Options): DrawAsked => {
-  if (file === undefined) throw refusal("draw: name the workbook and a cell, as in treadsheet draw bid.xlsx Layout!D1");
-  if (cell === undefined) throw refusal(`draw: name the cell, too, as in treadsheet draw ${file} Layout!D1`);
-  const [, quoted, plain, address] = CELL.exec(cell) ?? [];
-  if (address === undefined) throw refusal(`draw: read "${cell}", which is no cell of a sheet; write Layout!D1, or "'My sheet'!D1"`);
+  if (file === undefined) throw refusal("draw: name the workbook and a cell, as in treadsheet draw bid.xlsx 'Layout!AA7'");
+  if (cell === undefined) throw refusal(`draw: name the cell, too, as in treadsheet draw ${file} 'Layout!AA7'`);
+  const [, quoted, plain, address] = CELL.exec(cell.replace(QUOTED_WHOLE, "$1")) ?? [];
+  if (address === undefined) {
+    throw refusal(`draw: read "${cell}", which is no cell of a sheet; write 'Layout!AA7' or 'My sheet!AA7', with the quotes`);
+  }
   return {
     command: "draw", file, sheet: quoted?.replaceAll("''", "'") ?? plain ?? "", address: address.replaceAll("$", "").toUpperCase(),
     out: text(options.out),

@@ -6,7 +6,7 @@ import { CAUTION } from "../functions/caution";
 import * as tables from "../functions/tables";
 import { PROFILES } from "../solver/code/profiles";
 import { codeReference } from "./code-reference";
-import { documentPage } from "./document";
+import { documentPage, pageName } from "./document";
 import { functionsJson } from "./functions-json";
 import { packageModule } from "./package-module";
 import { packageTypes } from "./package-types";
@@ -25,12 +25,12 @@ const forScripts = {
 };
 
 mkdirSync(folder, { recursive: true });
-const pages = reference(catalogue, allTables, version, CAUTION);
+const pages = reference(catalogue, tables, version, CAUTION);
 const codes = codeReference(PROFILES, version, CAUTION);
-const documents = resolve(__dirname, "../../docs");
-const documentPages = readdirSync(documents)
-  .filter((name) => name.endsWith(".md"))
-  .map((name) => [name.replace(/[.]md$/, ".html"), documentPage(readFileSync(join(documents, name), "utf8"))] as const);
+const project = resolve(__dirname, "../..");
+const documents = readdirSync(join(project, "docs")).filter((name) => name.endsWith(".md")).map((name) => join("docs", name));
+const documentPages = [...documents, "CHANGELOG.md"].map((name) =>
+  [pageName(name), documentPage(readFileSync(join(project, name), "utf8"))] as const);
 const written = {
   ...Object.fromEntries(documentPages),
   "functions.json": `${JSON.stringify(functionsJson(catalogue), null, 1)}\n`,

@@ -82,7 +82,7 @@ const functionTypes = (declaration: Declaration, tableType: (parameter: Paramete
   return [functionComment(declaration), valueSignature(declaration, given), ...ranges].join("\n");
 };
 
-const tableComment = (table: Table): string => docComment([commentText(markdown(tableBlocks(table).slice(1)).trim())]);
+const tableComment = (table: Table): string => docComment([commentText(markdown(tableBlocks(table)).trim())]);
 
 /** What scripts may count on: the types of everything the package exports, and what each is for. */
 export const packageTypes = (

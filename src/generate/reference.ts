@@ -55,7 +55,30 @@ const drawingBlocks = (declaration: Declaration): Block[] => {
   return found.drawings.map(({ svg, title }) => ({ kind: "drawing", svg, says: `Drawing of the ${example} example: ${title}.` }));
 };
 
-const functionBlocks = (declaration: Declaration): Block[] => [
+type NamedTables = Readonly<Record<string, Table>>;
+
+/** A table's name, which two tables may have, with the words it goes by here where they do. */
+const nameOf = (table: Table, tables: NamedTables): string => {
+  const alike = Object.entries(tables).filter(([, { name }]) => name === table.name);
+  const [own = ""] = alike.find(([, one]) => one === table) ?? [];
+  return alike.length < 2 || words(own) === table.name ? table.name : `${table.name} (${words(own)})`;
+};
+
+const tableNames = (declaration: Declaration, tables: NamedTables): readonly string[] =>
+  [...new Set(tablesOf(declaration).map((table) => nameOf(table, tables)))];
+
+/** A table under its name, with who reads it. */
+const namedTableBlocks = (table: Table, catalogue: readonly Declaration[], tables: NamedTables): Block[] => {
+  const name = nameOf(table, tables);
+  const readers = catalogue.filter((declaration) => tablesOf(declaration).includes(table)).map(({ id }) => id);
+  return [
+    { kind: "heading", level: 3, text: `Table ${name}`, name: `table ${name.replace(/[()]/g, "")}` },
+    ...(readers.length === 0 ? [] : [{ kind: "text", text: `Read by ${readers.join(", ")}.` } as const]),
+    ...tableBlocks(table),
+  ];
+};
+
+const functionBlocks = (declaration: Declaration, tables: NamedTables): Block[] => [
   { kind: "heading", level: 3, text: declaration.id, name: declaration.id },
   { kind: "text", text: declaration.says },
   { kind: "code", text: signature(declaration) },
@@ -63,7 +86,7 @@ const functionBlocks = (declaration: Declaration): Block[] => [
   ...argumentsTable(declaration),
   ...(tablesOf(declaration).length === 0
     ? []
-    : [{ kind: "text", text: `Reads: ${tablesOf(declaration).map(({ name }) => `table ${name}`).join(", ")}.` } as const]),
+    : [{ kind: "text", text: `Reads: ${tableNames(declaration, tables).map((name) => `table ${name}`).join(", ")}.` } as const]),
   ...resultBlocks(declaration),
   {
     kind: "table",
@@ -76,7 +99,7 @@ const functionBlocks = (declaration: Declaration): Block[] => [
   ...(declaration.caution === undefined ? [] : [{ kind: "text", text: declaration.caution } as const]),
 ];
 
-const blocks = (catalogue: readonly Declaration[], tables: readonly Table[], version: string, caution: string): Block[] => [
+const blocks = (catalogue: readonly Declaration[], tables: NamedTables, version: string, caution: string): Block[] => [
   { kind: "heading", level: 1, text: `Treadsheet ${version}: worksheet functions` },
   { kind: "text", text: caution },
   { kind: "heading", level: 2, text: "How functions read your cells" },
@@ -84,12 +107,13 @@ const blocks = (catalogue: readonly Declaration[], tables: readonly Table[], ver
   ...READING_RULES.map((text) => ({ kind: "text", text }) as const),
   ...GROUPS.flatMap((group): Block[] => {
     const members = catalogue.filter((declaration) => declaration.group === group);
-    return members.length === 0 ? [] : [{ kind: "heading", level: 2, text: group }, ...members.flatMap(functionBlocks)];
+    if (members.length === 0) return [];
+    return [{ kind: "heading", level: 2, text: group }, ...members.flatMap((one) => functionBlocks(one, tables))];
   }),
   { kind: "heading", level: 2, text: "Tables" },
-  ...tables.flatMap(tableBlocks),
+  ...Object.values(tables).flatMap((table) => namedTableBlocks(table, catalogue, tables)),
 ];
 
 /** The function reference, as a page and as Markdown. */
-export const reference = (catalogue: readonly Declaration[], tables: readonly Table[], version: string, caution: string): Page =>
+export const reference = (catalogue: readonly Declaration[], tables: NamedTables, version: string, caution: string): Page =>
   page("Treadsheet function reference", blocks(catalogue, tables, version, caution));

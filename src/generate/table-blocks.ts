@@ -67,9 +67,8 @@ const stairBlocks = (): Block[] => {
   ];
 };
 
-/** A table that functions read: what it is, and its headings or labels. */
+/** What a table is, and its headings or labels. */
 export const tableBlocks = (table: Table): Block[] => [
-  { kind: "heading", level: 3, text: `Table ${table.name}`, name: `table ${table.name}` },
   { kind: "text", text: table.says },
   ...(table.takes.length === 0
     ? []

@@ -77,7 +77,7 @@ export const hostingText = ({ address, version, files }: Hosted): string =>
     "",
     "To raise it, raise version in package.json and Version in manifest.xml alike (0.2.0 there, 0.2.0.0 here), and build again.",
     "It never goes down. Put the folder up before you hand out the manifest, and take the files of the version before away a",
-    "day later, when nobody's Excel asks for them any more. How a manifest is handed out again: update-and-remove.html.",
+    "day later, when no Excel asks for them. How it is handed out again: update-and-remove.html. Changed numbers: changelog.html.",
     "",
     "The manifest stays XML. The JSON form of it is not read by Office that is bought once, on a Mac, or before version 2304",
     "(learn.microsoft.com/office/dev/add-ins/develop/unified-manifest-overview, as dated 10 October 2025); those get an XML made of",

@@ -1,5 +1,6 @@
 import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
+import { licences } from "../../src/pane/licences";
 
 const project = path.resolve(__dirname, "../..");
 const read = (name: string): string => readFileSync(path.join(project, name), "utf8");
@@ -45,6 +46,21 @@ const requires = (name: string, needed: string): boolean => {
   return inside.some((one) => one.endsWith(".js") && read(path.join(folder, path.dirname(main), one)).includes(`require("${needed}")`));
 };
 
+/** What DEVELOPERS.md says of packages. */
+const [packagesTold = ""] = (read("DEVELOPERS.md").split("\n## Packages\n")[1] ?? "").split("\n## ");
+
+test("DEVELOPERS.md tells of each package that is shipped, with its version, and of each other what it is for", () => {
+  const family = (name: string): string => name.replace(/^(@univerjs|@types)\/.*/, "$1/*");
+  const rows = [...packagesTold.matchAll(/^\| (\S+) \| .+ \| ([\d.]+) \| \d{4}-\d\d-\d\d \|$/gm)];
+  const shipped = new Set(rows.map(([, name = ""]) => name));
+  expect([...shipped].sort()).toEqual([...new Set(licences.map(({ name }) => family(name)))].sort());
+  for (const { name, version } of licences) expect(rows.map(([, ...cells]) => cells)).toContainEqual([family(name), version]);
+  const others = [...new Set(Object.keys(devDependencies).map(family))].filter((name) => !shipped.has(name));
+  const [, rest = ""] = packagesTold.split("The rest build and test");
+  const words = new Set(rest.split("install scripts; ")[0]?.split(/[\s,()|]+/));
+  expect(others.filter((name) => !words.has(name))).toEqual([]);
+});
+
 test("there is no package that nothing uses", () => {
   expect(manifest.dependencies).toBeUndefined();
   const texts = [...files("src"), ...files("tests"), "webpack.config.js"].map(read);
@@ -74,7 +90,7 @@ test.each(LOCKS)("every package of the lock in %s has a version and a checksum",
 test("the install scripts are those told of in DEVELOPERS.md", () => {
   const found = LOCKS.flatMap((folder) => Object.entries(lockOf(folder)).flatMap(([name, { hasInstallScript }]) =>
     hasInstallScript === true ? [name.replace(/^.*node_modules\//, "")] : []));
-  const [, section = ""] = read("DEVELOPERS.md").split("## Packages\n");
-  const told = [...(section.split("\n## ")[0] ?? "").matchAll(/^\| (\S+) \|.*\|.*\|$/gm)].map(([, name]) => name);
+  const [, section = ""] = packagesTold.split("install scripts; ");
+  const told = [...section.matchAll(/^\| (\S+) \|.*\|.*\|$/gm)].map(([, name]) => name);
   expect(told.filter((name) => name !== "package" && name !== "---")).toEqual(found);
 });

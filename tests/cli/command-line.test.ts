@@ -23,7 +23,8 @@ test("a drawing is asked for by a cell of a sheet", () => {
   expect(asked(["draw", "bid.xlsx", "'Bob''s stair'!$d$1", "--out", "stair.svg"])).toEqual({
     command: "draw", file: "bid.xlsx", sheet: "Bob's stair", address: "D1", out: "stair.svg",
   });
-  expect(asked(["draw", "bid.xlsx", "Lay out!D1"])).toMatchObject({ sheet: "Lay out", address: "D1", out: undefined });
+  for (const cell of ["Lay out!D1", "'Lay out!D1'", "'Lay out'!D1"])
+    expect(asked(["draw", "bid.xlsx", cell])).toMatchObject({ sheet: "Lay out", address: "D1", out: undefined });
 });
 
 test("a formula is one with or without its equals sign", () => {
@@ -46,9 +47,9 @@ test.each([
   [["mend", "a.xlsx", "--check", "--out", "b.xlsx"], "--check writes nothing: leave out --out"],
   [["mend", "a.xlsx", "--values"], "mend takes no --values"],
   [["recalc", "a.xlsx", "--without-spills"], "recalc takes no --without-spills"],
-  [["draw"], "draw: name the workbook and a cell, as in treadsheet draw bid.xlsx Layout!D1"],
-  [["draw", "a.xlsx"], "draw: name the cell, too, as in treadsheet draw a.xlsx Layout!D1"],
-  [["draw", "a.xlsx", "D1"], 'draw: read "D1", which is no cell of a sheet; write Layout!D1'],
+  [["draw"], "draw: name the workbook and a cell, as in treadsheet draw bid.xlsx 'Layout!AA7'"],
+  [["draw", "a.xlsx"], "draw: name the cell, too, as in treadsheet draw a.xlsx 'Layout!AA7'"],
+  [["draw", "a.xlsx", "D1"], `draw: read "D1", which is no cell of a sheet; write 'Layout!AA7' or 'My sheet!AA7', with the quotes`],
   [["draw", "a.xlsx", "A!B1", "C!D1"], 'draw: read "A!B1 C!D1" besides'],
   [["draw", "a.xlsx", "A!B1", "--in-place"], "draw takes no --in-place"],
   [["eval", "=1", "--check"], "eval takes no --check"],

@@ -4,7 +4,7 @@ import { stair } from "../../src/functions/tables";
 import { functionsJson } from "../../src/generate/functions-json";
 import { reference } from "../../src/generate/reference";
 
-const { markdown } = reference(catalogue, [stair], "0.1.0", "caution");
+const { markdown } = reference(catalogue, { stair }, "0.1.0", "caution");
 const help = JSON.stringify(functionsJson(catalogue));
 
 // By hand: 1.25 x 25.4 = 31.75; 7.75 x 25.4 = 196.85; 0.25 x 25.4 = 6.35; 0.125 x 25.4 = 3.175; 3.9375 x 25.4 = 100.0125; 12 x 25.4 =

@@ -2,12 +2,13 @@ import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { catalogue } from "../../src/functions/catalogue";
 import { argumentsOf } from "../../src/functions/formula";
-import { documentPage } from "../../src/generate/document";
+import { documentPage, pageName } from "../../src/generate/document";
 import { associated } from "../host/stand-in";
 
 const project = path.resolve(__dirname, "../..");
 const text = (file: string): string => readFileSync(path.join(project, file), "utf8");
 const names = readdirSync(path.join(project, "docs")).filter((name) => name.endsWith(".md")).sort();
+const CHANGELOG = "../CHANGELOG.md";
 const links = (markdown: string): readonly string[] => [...markdown.matchAll(/\]\(([^)\s]+)\)/g)].map(([, to = ""]) => to);
 
 test("there is a page for each way in, updating and removing, which Excel gets what, offline, Excel's functions, LibreOffice", () => {
@@ -39,7 +40,7 @@ describe.each(names)("docs/%s", (name) => {
 
   test("leads to pages that are there, and elsewhere to the two platforms alone", () => {
     const [own, away] = [links(markdown).filter((to) => !to.startsWith("https:")), links(markdown).filter((to) => to.startsWith("https:"))];
-    expect(own.filter((to) => !names.includes(to))).toEqual([]);
+    expect(own.filter((to) => !names.includes(to) && to !== CHANGELOG)).toEqual([]);
     const platforms = /^https:\/\/(api\.libreoffice\.org\/|(learn|support)\.microsoft\.com\/|office\.com\/|github\.com\/OfficeDev\/)/;
     expect(away.filter((to) => !platforms.test(to))).toEqual([]);
   });
@@ -49,7 +50,7 @@ describe.each(names)("docs/%s", (name) => {
     expect(html).toContain(`<title>${/^# (.+)$/m.exec(markdown)?.[1]}</title>`);
     expect(html).toContain("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none';");
     expect([...html.matchAll(/href="([\w-]+[.]\w+)"/g)].map(([, to]) => to).filter((to) => !to?.endsWith(".css"))).toEqual(
-      links(markdown).filter((to) => !to.startsWith("https:")).map((to) => to.replace(/[.]md$/, ".html")),
+      links(markdown).filter((to) => !to.startsWith("https:")).map((to) => pageName(to)),
     );
   });
 
@@ -66,6 +67,14 @@ test("a page keeps code, tables and steps, and turns its links to pages of ours 
   expect(html).toMatch(/<ol>\s*<li>do <code>x &lt;y&gt;<\/code><\/li>\s*<li>see <a href="other-page\.html#part">it<\/a><\/li>\s*<\/ol>/);
   expect(html).toContain("<td>1</td>");
   expect(html).toContain('<a href="https://example.org/c.md">2</a>');
+});
+
+test("the changelog is a page beside the others, and no heading of the reference stands twice", () => {
+  expect(documentPage(`# A\n\n[what changed](${CHANGELOG}#everywhere)\n`)).toContain('<a href="changelog.html#everywhere">');
+  expect(text("dist/changelog.html")).toContain("<title>Changelog</title>");
+  const headings = [...text("dist/reference.md").matchAll(/^#+ .*$/gm)].map(([heading]) => heading);
+  expect(headings.length).toBeGreaterThan(catalogue.length);
+  expect(headings.filter((heading, at) => headings.indexOf(heading) !== at)).toEqual([]);
 });
 
 describe("what the pages say of Treadsheet is so:", () => {

@@ -11,13 +11,12 @@ import { page } from "../../src/generate/page";
 import { reference } from "../../src/generate/reference";
 import { PROFILES } from "../../src/solver/code/profiles";
 
-const docs = path.resolve(__dirname, "../../docs");
+const project = path.resolve(__dirname, "../..");
+const documents = readdirSync(path.join(project, "docs")).filter((name) => name.endsWith(".md")).map((name) => `docs/${name}`);
 const generated: readonly (readonly [string, string])[] = [
-  ["reference.html", reference(catalogue, Object.values(tables), "0.1.0", CAUTION).html],
+  ["reference.html", reference(catalogue, tables, "0.1.0", CAUTION).html],
   ["codes.html", codeReference(PROFILES, "0.1.0", CAUTION).html],
-  ...readdirSync(docs)
-    .filter((name) => name.endsWith(".md"))
-    .map((name) => [name, documentPage(readFileSync(path.join(docs, name), "utf8"))] as const),
+  ...[...documents, "CHANGELOG.md"].map((name) => [name, documentPage(readFileSync(path.join(project, name), "utf8"))] as const),
 ];
 
 test.each(generated)("%s has no backtick and no mark of Markdown outside code", (_, html) => {

@@ -261,5 +261,8 @@ describe("in the folder for a host", () => {
     const text = hosted().text("hosting.txt");
     expect(text).toContain(`This folder is version ${version}.0`);
     expect(text).toMatch(/raise version in package\.json and Version in manifest\.xml/);
+    const pages = [...text.matchAll(/\b([\w-]+[.]html)\b/g)].map(([name]) => name);
+    expect(pages).toContain("changelog.html");
+    expect(pages.filter((name) => !hosted().names.includes(name))).toEqual([]);
   });
 });

@@ -60,6 +60,13 @@ test("what differs from Excel differs, and stands on the page, formula by formul
   );
 });
 
+test("the cells that the formulas of the page read stand on it as they are here", () => {
+  const shown = [...page.matchAll(/^\| (\d) \| (.+) \| (.+) \| (.+) \|$/gm)].flatMap(([, row, ...cells]) =>
+    ["J", "K", "L"].map((name, at) => [`${name}${row}`, cells[at]]));
+  const read = Object.entries(bench).filter(([address]) => /^[JKL]/.test(address));
+  expect(shown).toEqual(read.map(([address, cell]) => [address, String(cell)]));
+});
+
 test("each function that the page says is not there is not there, and the others of the page are", async () => {
   const [, listed = ""] = /## Functions it does not have\n\n.*\n\n([\s\S]*?)\n\n##/.exec(page) ?? [];
   const names = [...listed.matchAll(/`([A-Z.]+)`/g)].map(([, name = ""]) => name);
