@@ -1,6 +1,6 @@
 import { TURNS } from "../solver/layout/flights/flight-given";
 import { COST_KINDS } from "../solver/bid/cost";
-import { TERM_NAMES } from "../solver/bid/terms";
+import { TERM_NAMES, TERM_OF } from "../solver/bid/terms";
 import { MOVE_KINDS } from "../solver/books/ledger/move";
 import type { StairLabelName } from "../solver/layout/stair-facts";
 import { STAIR_LABELS, type StairLabel } from "../solver/stair-labels";
@@ -494,7 +494,7 @@ export const changes = table("changes", "One row per label of the stair that is 
 });
 
 export const terms = table("terms", "One row per term of the bid; its label says what the rate is of.", {
-  label: { kind: "label", required: true, says: `One of ${TERM_NAMES.map(words).join(", ")}.` },
+  label: { kind: "label", required: true, says: `One of ${TERM_NAMES.map((name) => `${words(name)} (${TERM_OF[name]})`).join(", ")}.` },
   rate: {
     kind: "label",
     required: true,

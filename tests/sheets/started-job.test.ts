@@ -210,6 +210,17 @@ describe("what a job of one's own waits for", () => {
     expect(book.spill("Cut plan", "BK8").map((row) => row.slice(0, 2))).toEqual(expect.arrayContaining([["strip", 2]]));
   }, ENGINE_TIME);
 
+  test("where the code has no one figure for how alike rises are, Survey says what it took", async () => {
+    // Approved Document K 1.3: alike, without a figure.
+    const survey = { B8: 7.5, B9: 7.5, B10: 7.5, I8: 1, I9: 1, I10: 1 };
+    const book = await filledIn({ Job: { B10: "uk-adk-private", B11: 22.5 }, Survey: survey });
+    const assumed = 'Within 3/8" is assumed: the code has no one figure for it, see Check; type another in I13.';
+    expect(book.value("Survey", "H14")).toBe(`The plan: within 3/8"; nothing to pack. ${assumed}`);
+    book.put("Survey", { I13: { value: 0.25 } });
+    await book.settled();
+    expect(book.value("Survey", "H14")).toBe('The plan: within 1/4"; nothing to pack.');
+  }, ENGINE_TIME);
+
   test("a run taped with only the riser behind on makes the tread deeper by the riser in front", async () => {
     const read = { A9: 1, B9: 10, C9: 36.75, D9: 36.75, E9: 38.0875, F9: 38.0875 };
     const depth = async (layout: Readonly<Record<string, string>>): Promise<unknown> => {

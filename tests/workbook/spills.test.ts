@@ -188,3 +188,20 @@ test("the sentence of #SPILL! names what is in the way, another result among the
   const [blocked] = ["F3", "G1"].flatMap((cell) => book.errorMessage("Bench", cell) ?? []);
   expect(blocked).toMatch(/^the result does not fit: [FG]3 is in the way/);
 });
+
+test.each([
+  ["from the last to the first", ["A1", "C1", "E1", "G1"]],
+  ["from the first to the last", ["G1", "E1", "C1", "A1"]],
+  ["in no order", ["C1", "G1", "A1", "E1"]],
+] as const)("spills that wait for one another are there once a workbook is loaded, written %s", async (_, [last, third, second, first]) => {
+  const book = await openedWorkbook({
+    Bench: {
+      [last]: `=FILTER(${third}#,${third}#>1)`, [third]: `=SORT(${second}#,1,1)`, [second]: `=SORT(${first}#,1,-1)`,
+      [first]: "=SEQUENCE(4)",
+      J1: `=SUM(${last}#)`, L1: `=TAKE(VSTACK(${last}#,${third}#),2)`, N1: "=SUM(L1#)",
+    },
+  });
+  // By hand: 1 to 4 turned over and back again, without the 1: 2, 3, 4; their first two together 5.
+  expect(book.spill("Bench", last)).toEqual([[2], [3], [4]]);
+  expect(values(book, "J1", "N1")).toEqual([9, 5]);
+});

@@ -60,7 +60,7 @@ const answers = (money: string): readonly Answer[] => [
   { over: ["G", "G"], name: "by scope", value: total("scope"), from: BOOKS.why, format: SIGNED_MONEY, under: money },
   { over: ["H", "I"], name: "by charges", value: total("charges"), from: BOOKS.why, format: SIGNED_MONEY, under: money },
   {
-    over: ["J", "K"], name: "do they add up?", from: BOOKS.why, under: "the four causes", isText: true,
+    over: ["J", "K"], name: "do they add up?", from: BOOKS.why, under: "causes, and the rack", isText: true,
     value: `IF(ABS(${over}-(${explained}))<0.005,"✓ to the cent","✗ "&TEXT(${over}-(${explained}),"0.00")&" out")`,
   },
   {

@@ -137,7 +137,7 @@ const answers = (filling: Filling): readonly Answer[] => [
     under: `${moneyOf(filling)} before tax`,
   },
   {
-    over: ["H", "H"], name: "worst fit", value: "Fit!D4", from: "Fit!AA8",
+    over: ["H", "H"], name: "readings close?", value: "Fit!D4", from: "Fit!AA8",
     under: `="closure "&${filling.unit === "mm" ? 'TEXT(Fit!F4,"0.0")&" mm"' : "STAIR.TAPE(Fit!F4,64)"}`, isText: true,
   },
 ];

@@ -71,7 +71,12 @@ const planSaid = ({ unit }: Filling): string => {
   const ceiling =
     `IF(${upper}>0,". The upper floor comes up by "&${onTape(unit, upper)}&": add it to the upper build up, and to the total rise on ` +
     `Job","")`;
-  return `=IF(${lacks("AA8")},"","The plan: "&${note}&${floor}&${ceiling}&".")`;
+  // EQUALIZE's own; a tape's marks stand in quotes.
+  const within = unit === "mm" ? "9.5 mm" : '3/8""';
+  const assumed =
+    `IF((${ALIKE_WITHIN}="")*(LEFT(${verdictOf(ONCE_PACKED.table)},1)="○"),". Within ${within} is assumed: the code has no one figure ` +
+    `for it, see Check; type another in ${ALIKE_WITHIN}","")`;
+  return `=IF(${lacks("AA8")},"","The plan: "&${note}&${floor}&${ceiling}&${assumed}&".")`;
 };
 
 const tolerance = (filling: Filling): string =>

@@ -18,6 +18,22 @@ export const TERM_NAMES = [
 ] as const;
 export type TermName = (typeof TERM_NAMES)[number];
 
+/** What the rate of each is of, and who pays a tax. */
+export const TERM_OF: Readonly<Record<TermName, string>> = {
+  burden: "on labour",
+  taxPaidOnMaterials: "which the shop pays when it buys: a cost like the wood",
+  contingency: "on direct cost",
+  overheadOnLabour: "labour with its burden",
+  overheadOnMaterials: "materials with the tax paid",
+  overheadOnCost: "direct cost and contingency",
+  overheadOfPrice: "a share of the price",
+  profitOnCost: "direct cost, contingency and overhead",
+  profitOfPrice: "a share of the price",
+  roundUpTo: "an amount: the price comes up to whole so many",
+  taxOnPrice: "which the customer is charged beside the price",
+  taxOnMaterials: "charged to the customer beside the price, on materials at cost",
+};
+
 /** Rates as shares, 0.1 for 10 %; `roundUpTo` is an amount of money. 0 where a bid has no such term. */
 export type Terms = Readonly<Record<TermName, Exact>>;
 

@@ -34,10 +34,11 @@ export const inUnit = (size: Exact, unit: PublishedUnit): Exact => size.div(UNIT
 
 export const holding = (margin: Exact): Outcome => (margin.isNegative() && !margin.isZero() ? "breaks" : "holds");
 
-export const missing = (labels: string, limit: Exact | string): Finding => ({
+/** What to give, and in `words` what it is held against: a limit alone does not say whether more or less of it is wrong. */
+export const missing = (labels: string, limit: Exact | string, words = ""): Finding => ({
   outcome: "not given",
   limit,
-  notes: [`give ${labels} to check this`],
+  notes: [`give ${labels} to check this${words === "" ? "" : `: ${words}`}`],
 });
 
 /** A figure of another kind than the limit's unit, such as a rise beside a count of risers, stays in its own. */
@@ -62,7 +63,7 @@ export const compared = (
 ): Finding => {
   const all = readings(measure, stair.facts, stair.steps);
   const reading = worst(all, margin);
-  if (reading === undefined) return missing(labelsOf(measure), limit);
+  if (reading === undefined) return missing(labelsOf(measure), limit, words);
   const inside = margin(reading.size);
   return {
     outcome: holding(inside),

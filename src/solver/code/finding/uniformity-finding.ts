@@ -60,24 +60,25 @@ const DESIGN_FACT = { rise: "riserHeight", run: "treadDepth", width: "clearWidth
 export const uniformity = (rule: UniformityRule, stair: Stair, unit: PublishedUnit): Finding => {
   const tolerance = sizeOf(rule.tolerance);
   const limit = inUnit(tolerance, unit);
+  const words = `at most ${sizeWords(rule.tolerance, unit)} apart`;
   const verdict = (spread: Exact, notes: readonly string[]): Finding => ({
     outcome: holding(tolerance.minus(spread)),
     given: inUnit(spread, unit),
     limit,
     margin: inUnit(tolerance.minus(spread), unit),
-    notes: [`at most ${sizeWords(rule.tolerance, unit)} apart`, ...notes],
+    notes: [words, ...notes],
   });
   if (typeof rule.of !== "string") {
     const spread = stair.facts[rule.of.spread];
-    return spread === undefined ? missing(FACT_LABELS[rule.of.spread].label, limit) : verdict(exact(spread), []);
+    return spread === undefined ? missing(FACT_LABELS[rule.of.spread].label, limit, words) : verdict(exact(spread), []);
   }
   const all = ofColumn(rule.of, stair.steps);
   if (all.length < LEAST_STEPS) {
-    return { outcome: "not given", limit, notes: [needsSteps([rule.of])] };
+    return { outcome: "not given", limit, notes: [needsSteps([rule.of]), words] };
   }
   if (rule.within === "design" || rule.within === "bottom step") {
     const design = stair.facts[DESIGN_FACT[rule.of]];
-    if (design === undefined) return missing(FACT_LABELS[DESIGN_FACT[rule.of]].label, limit);
+    if (design === undefined) return missing(FACT_LABELS[DESIGN_FACT[rule.of]].label, limit, words);
     const { spread, notes } = deviationFromDesign(rule.within === "design" ? all : all.slice(0, 1), design, unit);
     return verdict(spread, notes);
   }
