@@ -7,6 +7,7 @@ const PAGES = [
   ["reference.html", "Every function, with examples"],
   ["codes.html", "Every limit of the building codes"],
   ["install.html", "Putting Treadsheet into Excel, updating and removing it"],
+  ["changelog.html", "Which formulas give another number than before"],
   ["third-party-notices.txt", "Third-party licences, in full"],
 ] as const;
 

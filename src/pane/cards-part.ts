@@ -42,7 +42,7 @@ export const cardsPart = (
   const byPage = (): readonly (readonly string[])[] => cardsByPage(pieces, { job, date: dayOf(new Date()), caution: SAW_CAUTION });
   const title = `${placeText(at)} cut cards`;
   return [element(page, "p", [
-    ...(savePage === undefined ? [] : [button(page, "Save cut cards as page", () => say(savePage(title, cardsPage(title, byPage()))))]),
+    ...(savePage === undefined ? [] : [button(page, "Save cut cards as web page", () => say(savePage(title, cardsPage(title, byPage()))))]),
     ...(print === undefined ? [] : [button(page, "Print cut cards", () => print(byPage()))]),
   ], "actions")];
 };

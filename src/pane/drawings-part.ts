@@ -51,7 +51,7 @@ export const drawingsTab = (
   const together = (at: Place, drawings: readonly Drawing[]): readonly HTMLElement[] => [
     ...(lacks === undefined ? [] : [element(page, "p", lacks, "quiet")]),
     ...(savePage === undefined ? [] : [element(page, "p", [
-      button(page, "Save as page", () => say(savePage(`${placeText(at)} drawings`, drawingsPage(placeText(at), drawings)))),
+      button(page, "Save as web page", () => say(savePage(`${placeText(at)} drawings`, drawingsPage(placeText(at), drawings)))),
     ], "actions")]),
   ];
   let asked = 0;

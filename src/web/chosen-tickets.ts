@@ -94,7 +94,7 @@ export const chosenTickets = <Batch extends { readonly ticket: Ticket }>(
     dialog.close();
     use(steps, as);
   };
-  const acting = [button("Print", act(print)), button("Save as a page", act(save))];
+  const acting = [button("Print", act(print)), button("Save as a web page", act(save))];
   dialog.addEventListener("change", () => {
     for (const each of acting) each.disabled = chosen().length === 0;
   });

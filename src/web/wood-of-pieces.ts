@@ -55,7 +55,7 @@ const boardsOfRisers = (book: Book, formulas: readonly FormulaAt[], risers: Form
     const found = rows.filter((row) => isRiser(textOf(row.get("piece") ?? row.get("label")), step));
     // behind the stock of a board that is ripped stands what is cut first
     const stocks = unique(found.map((row) => textOf(row.get("stock")).replace(/, (?:rip|crosscut) first$/, "")));
-    const sticks = unique(found.map((row) => textOf(row.get("stick"))));
+    const sticks = unique(found.map((row) => textOf(row.get("stick") ?? row.get("board"))));
     return stocks.includes("") || sticks.includes("") || found.length === 0
       ? ""
       : `${joined(stocks)}, board ${joined(sticks)} of the cut plan`;

@@ -88,7 +88,7 @@ test(
     expect(await page.locator(".ticket h2 + p").textContent()).toContain(caution);
     // The same cards as a page of its own, for whoever prints elsewhere.
     const saving = page.waitForEvent("download");
-    await printCards(page, ["Fit: treads, steps 1 to 5"], "Save as a page");
+    await printCards(page, ["Fit: treads, steps 1 to 5"], "Save as a web page");
     const saved = await page.context().newPage();
     await saved.setContent(readFileSync(await (await saving).path(), "utf8"));
     expect(await saved.locator(".cut-cards svg text").count()).toBeGreaterThan(700);
@@ -117,7 +117,7 @@ test(
     await page.getByRole("button", { name: "Print cut cards" }).click();
     expect(await sections.evaluateAll((all) => all.map((one) => one.innerHTML))).toEqual(tickets);
     // Where the page prints there is no need to save it first.
-    expect(await page.getByRole("button", { name: "Save cut cards as page" }).count()).toBe(0);
+    expect(await page.getByRole("button", { name: "Save cut cards as web page" }).count()).toBe(0);
     expect(faults).toEqual([]);
   },
   browserTime,

@@ -333,7 +333,7 @@ test(
     if (before !== null) await page.setViewportSize(before);
     const saving = page.waitForEvent("download");
     await page.getByRole("button", { name: "Print ▾" }).click();
-    await page.getByRole("button", { name: "Save this sheet as a page" }).click();
+    await page.getByRole("button", { name: "Save this sheet as a web page" }).click();
     const saved = await saving;
     expect(saved.suggestedFilename()).toMatch(/^Demo \d{4}-\d{2}-\d{2}[.]html$/);
     const text = readFileSync(await saved.path(), "utf8");

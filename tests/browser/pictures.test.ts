@@ -147,7 +147,7 @@ test(
     await page.locator("#part-drawings figure").nth(1).getByRole("button", { name: "Save SVG" }).click();
     expect((await svg).suggestedFilename()).toBe("Mine A1 stringer.svg");
     const saved = page.waitForEvent("download");
-    await page.locator("#part-drawings").getByRole("button", { name: "Save as page" }).click();
+    await page.locator("#part-drawings").getByRole("button", { name: "Save as web page" }).click();
     const file = await saved;
     expect(file.suggestedFilename()).toBe("Mine A1 drawings.html");
     const html = readFileSync(await file.path(), "utf8");
@@ -182,7 +182,7 @@ test(
     const page = await shownDrawings("PC", markedTreads(), "Tread");
     const part = page.locator("#part-drawings");
     const saved = page.waitForEvent("download");
-    await part.getByRole("button", { name: "Save cut cards as page" }).click();
+    await part.getByRole("button", { name: "Save cut cards as web page" }).click();
     const file = await saved;
     expect(file.suggestedFilename()).toBe("Mine H1 cut cards.html");
     await page.getByText("Handed over as Mine H1 cut cards.html.").waitFor();

@@ -28,7 +28,7 @@ const woods = (tables: Tables, formulas: readonly FormulaAt[], at: FormulaAt, pi
   withWood(bookOf(tables), formulas, at, pieces).map(({ wood }) => wood);
 
 const CUT: Tables = {
-  "Cut plan above": [["stock", "stick", "piece", "length, in"]],
+  "Cut plan above": [["stock", "board", "piece", "length, in"]],
   "Cut plan A2": [
     ["poplar 16 ft", 1, "riser 4", 37], ["poplar 16 ft", 2, "riser 5", 37], ["rack 5 ft", 3, "riser 6", 36.5],
     ["rail 14 ft", 4, "rail", 160],

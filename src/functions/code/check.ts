@@ -41,7 +41,7 @@ export const CHECK = declare({
       says:
         "Limits the local authority has changed: the item as it stands in the result, the limit in force (34 to 38, 1:20, or " +
         "none), and who changed it.",
-      without: "Left out: the code as printed. codes.html has tables of eight states, ready to copy.",
+      without: "Left out: the code as printed. The page of codes, from About in the pane, has tables of eight states, ready to copy.",
     },
     headings,
   },

@@ -328,7 +328,7 @@ const blocks = (filling: Filling): readonly Block[] => {
     {
       at: "J7", headings: true, numbers: [1, 3, 4, 5, 6, 7],
       rows: [
-        ["stock", "stick", "piece", `length, ${unit}`, "from end", "from edge", "width", "left over"],
+        ["stock", "board", "piece", `length, ${unit}`, "from end", "from edge", "width", "left over"],
         [bothPlans(boardByBoard(filling))],
       ],
     },
@@ -361,7 +361,7 @@ const blocks = (filling: Filling): readonly Block[] => {
   ];
 };
 
-/** What to buy, each stick in cutting order, what is left of it, and how good the plan is. */
+/** What to buy, each board in cutting order, what is left of it, and how good the plan is. */
 export const cutPlan = (filling: Filling): SheetData => {
   const { unit } = filling;
   const length = lengthFormat(unit);
@@ -371,7 +371,7 @@ export const cutPlan = (filling: Filling): SheetData => {
     title: "Cut plan: risers, skirts, rail and returns",
     says:
       "Type the boards to be had, with the grade skirt, rail or return for those, and the kerf, what is trimmed off an end and the " +
-      "shortest piece to keep. Out come what to buy and each stick in cutting order; one that holds pieces side by side says what is cut " +
+      "shortest piece to keep. Out come what to buy and each board in cutting order; one that holds pieces side by side says what is cut " +
       "first, and where each lies from its edge. Owned costs nothing; available left empty is any.",
     answers: answers(filling),
     heights: { 7: 34 },

@@ -20,7 +20,7 @@ const SIZES = ["item", "length", "width", "thickness", "quantity"] as const;
 const total = (heading: string): string => `STAIR.PICK(A17#,"total","${heading}")`;
 const column = (heading: string): string => `DROP(INDEX(A17#,0,XMATCH("${heading}",TAKE(A17#,1))),1)`;
 
-/** What no blank of the yard is for; returns and risers are cut from sticks. */
+/** What no blank of the yard is for; returns and risers are cut from boards. */
 const BLANKLESS =
   `FILTER(${column("item")},(${column("price")}="")*(${column("quantity")}<>"")*(${column("item")}<>"total"),"none")`;
 
@@ -41,7 +41,7 @@ const answers = (money: string): readonly Answer[] => [
   {
     over: ["I", "L"], name: "without a blank", from: "A17", isText: true, value: `TEXTJOIN(", ",TRUE,${BLANKLESS})`,
     under:
-      `=IF(SUM(--ISNA(XMATCH(${BLANKLESS},{"none","return","riser"})))=0,"cut from sticks: see Cut plan",` +
+      `=IF(SUM(--ISNA(XMATCH(${BLANKLESS},{"none","return","riser"})))=0,"cut from boards: see Cut plan",` +
       '"✗ give it a blank on the left")',
   },
 ];
@@ -86,7 +86,7 @@ export const order = (filling: Filling): SheetData =>
     title: "Order of blanks",
     says:
       "Type the blanks the yard has. Out come which to buy, what is ripped and cut off each, and what that costs: the blank is paid " +
-      "for whole. Pieces without a blank (returns, risers) are cut from sticks: see Cut plan.",
+      "for whole. Pieces without a blank (returns, risers) are cut from boards: see Cut plan.",
     answers: answers(moneyOf(filling)),
     widths: { A: 138, B: 70, C: 70, D: 82, E: 66, F: 72, G: 126, H: 74, I: 72, J: 82, K: 76, L: 80 },
     totals: [`A18:L${17 + ROWS}`],

@@ -135,7 +135,7 @@ const pricedBlocks = (filling: Filling): readonly Block[] => {
     },
     part("AM27", "Hours, priced"),
     { at: PARTS.hours, rows: [[`=${passing(PARTS.taken, extended(filling, `${HOURS_AT}#`))}`]] },
-    part("AM47", "Blanks, from Order; rows without a price are cut from sticks"),
+    part("AM47", "Blanks, from Order; rows without a price are cut from boards"),
     { at: PARTS.blanks, rows: [[`=${passing("Order!A17", extended(filling, BLANKS, "Order!A17#"))}`]] },
     part("AM65", "Boards, from Cut plan"),
     { at: PARTS.boards, rows: [[`=${boardsFrom(filling, RISER_BUY)}`]] },
