@@ -8,12 +8,16 @@ import type { TreadReading } from "../../src/solver/fit/tread-reading";
 const DISAGREE = "the diagonals disagree: read this step again";
 const ANGLES = "the lengths and the angles disagree: read this step again";
 const [EVERY = ""] = closureNotes(
-  [0, 1, 2].map(() => ({ leftDistance: 10, rightDistance: 10, closure: 1, closedBy: "diagonals" as const, isFarByAngles: false, unused: [] })),
+  [0, 1, 2].map(() => ({
+    leftDistance: 10, rightDistance: 10, closure: 1, closedBy: "diagonals" as const, isFarByAngles: false, unused: [],
+  })),
   { most: 0.125, alike: 0.1, division: 0.0625 },
 );
 
 const TREAD = { step: 3, run: 10, back: 36, front: 36.5, diagonal: 37.5, secondDiagonal: 37.625 } as unknown as TreadReading;
-const ANGLED = { step: 3, run: 10, leftRun: 10, rightRun: 10.5, back: 36, front: 37, leftAngle: 10, rightAngle: 0.25 } as unknown as TreadReading;
+const ANGLED = {
+  step: 3, run: 10, leftRun: 10, rightRun: 10.5, back: 36, front: 37, leftAngle: 10, rightAngle: 0.25,
+} as unknown as TreadReading;
 const RISER = { step: 3, height: 7.5, top: 36, bottom: 36.25, diagonal: 36.75, secondDiagonal: 37.125 } as unknown as RiserReading;
 
 const said = (kind: "tread" | "riser", row: TreadReading | RiserReading, note: string) =>
@@ -56,7 +60,8 @@ test("where every step is off alike the run or the height is struck, and where n
 
 describe("what readings leave for the far length", () => {
   const across = (
-    kind: "tread" | "riser", row: TreadReading | RiserReading | undefined, closure: number | undefined, note: string, unit: "in" | "mm" = "in",
+    kind: "tread" | "riser", row: TreadReading | RiserReading | undefined, closure: number | undefined, note: string,
+    unit: "in" | "mm" = "in",
   ) => acrossBy(kind, row, closure, note, unit);
 
   test("diagonals that reach too little want it shorter, angles that open too much do too", () => {
@@ -68,16 +73,18 @@ describe("what readings leave for the far length", () => {
   });
 
   test("a tapered step's far length is seen square to the near line", () => {
-    // 9 deep at the left and 14 at the right, 5 more: a far edge of 13 lies 12 along (5, 12, 13); 4 along more is 16, and hypot(16, 5) = 16.763.
-    const tapered = { run: 9, leftRun: 9, rightRun: 14, back: 10, front: 13 } as unknown as TreadReading;
-    expect(across("tread", tapered, 4, DISAGREE)?.given).toBe("16 3/4 strong");
+    // 9 deep at the left and 14 at the right, 5 more: a far edge of 13 lies 12 along (5, 12, 13); 4 along more is 16, and hypot(16, 5) is
+    // 16.763.
+    const given = (runs: object): string | undefined =>
+      across("tread", { ...runs, back: 10, front: 13 } as unknown as TreadReading, 4, DISAGREE)?.given;
+    expect(given({ run: 9, leftRun: 9, rightRun: 14 })).toBe("16 3/4 strong");
     // A run alone is that of both ends, one end's own goes before it.
-    expect(across("tread", { run: 9, rightRun: 14, back: 10, front: 13 } as unknown as TreadReading, 4, DISAGREE)?.given).toBe("16 3/4 strong");
-    expect(across("tread", { run: 14, leftRun: 9, back: 10, front: 13 } as unknown as TreadReading, 4, DISAGREE)?.given).toBe("16 3/4 strong");
-    expect(across("tread", { run: 9, back: 10, front: 13 } as unknown as TreadReading, 4, DISAGREE)?.given).toBe("17");
+    expect(given({ run: 9, rightRun: 14 })).toBe("16 3/4 strong");
+    expect(given({ run: 14, leftRun: 9 })).toBe("16 3/4 strong");
+    expect(given({ run: 9 })).toBe("17");
     // Of a step without any depth nothing is tapered.
-    expect(across("tread", { rightRun: 14, back: 10, front: 13 } as unknown as TreadReading, 4, DISAGREE)?.given).toBe("17");
-    expect(across("tread", { leftRun: 14, back: 10, front: 13 } as unknown as TreadReading, 4, DISAGREE)?.given).toBe("17");
+    expect(given({ rightRun: 14 })).toBe("17");
+    expect(given({ leftRun: 14 })).toBe("17");
   });
 
   test("nothing is said where nothing disagrees, or where it is the run that does", () => {

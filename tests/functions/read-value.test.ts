@@ -86,7 +86,9 @@ describe.each<[Plausible, number, number | undefined]>([
     const low = least ?? 0.01;
     expect([read(low, "in"), read(low * 25.4, "mm")]).toEqual([low, expect.closeTo(low, 9)]);
     if (least === undefined) return;
-    expect(read(least - 0.01, "in")).toBe(`it: ${least - 0.01} in is under ${least} in; if this is millimetres, write "${least - 0.01} mm"`);
+    expect(read(least - 0.01, "in")).toBe(
+      `it: ${least - 0.01} in is under ${least} in; if this is millimetres, write "${least - 0.01} mm"`,
+    );
     expect(read(101.5, "mm")).toBe('it: 101.5 mm is under 101.6 mm; if this is inches, write "101.5 in" or leave the unit out');
   });
 
@@ -151,7 +153,8 @@ describe("a number", () => {
     [12, 12], [-0.5, -0.5], [999_999_999_999_999, 999_999_999_999_999], [-999_999_999_999_999, -999_999_999_999_999],
     ["12", 12], [" 12 ", 12], ["-12", -12], ["+12", 12], ["12.", 12], [".5", 0.5], ["-.5", -0.5], ["12.50", 12.5],
     ["1,234", 1234], ["12,345,678.5", 12_345_678.5], ["-1,234", -1234], ["999999999999999", 999_999_999_999_999],
-    ["$12", 12], ["$ 12", 12], ["-$12", -12], ["$-12", -12], ["\u20ac5.25", 5.25], ["\u00a35", 5], ["50%", 0.5], ["50 %", 0.5], ["-5%", -0.05],
+    ["$12", 12], ["$ 12", 12], ["-$12", -12], ["$-12", -12], ["\u20ac5.25", 5.25], ["\u00a35", 5], ["50%", 0.5], ["50 %", 0.5],
+    ["-5%", -0.05],
   ])("%j is %d", (cell, expected) => {
     expect(plain(readExactNumber("it", cell, "any"))).toBe(expected);
     expect(plain(readMoney("it", cell, "any"))).toBe(expected);
@@ -205,7 +208,7 @@ describe("a rate", () => {
   const read = (cell: Given, of: RateOf): unknown => plain(readRate("it", cell, of));
   const NO_RATE = "must be a rate such as 25% or 0.25, got";
 
-  test.each<[RateOf]>([["the cost"], ["the cost or of the price"]])("of %s is up to 5 as a number, because 250 %% is 2.5 in a cell", (of) => {
+  test.each<[RateOf]>([["the cost"], ["the cost or of the price"]])("of %s is up to 5 as a number, because a cell of 250 %% is 2.5", (of) => {
     expect([0, 0.25, 1, 2.5, 5].map((cell) => read(cell, of))).toEqual([0, 0.25, 1, 2.5, 5]);
     expect(read(5.01, of)).toBe("it: 5.01 is 501 %, write 5.01% or 0.0501");
     expect(read(500, of)).toBe("it: 500 is 50000 %, write 500% or 5");

@@ -175,7 +175,9 @@ describe("what an answer is", () => {
   });
 
   test("a length stands in the unit beside it, and its label is explained", () => {
-    const layout = [["label", "value", "unit", "assumed"], ["unit rise", 190.5, "mm", ""], ["pitch", 35, "deg", ""], ["treads", 13, "", ""]];
+    const layout = [
+      ["label", "value", "unit", "assumed"], ["unit rise", 190.5, "mm", ""], ["pitch", 35, "deg", ""], ["treads", 13, "", ""],
+    ];
     const found = asked("LAYOUT", layout, 1, 1);
     expect(found).toMatchObject({ value: "190.5 mm", is: "unit rise, value", name: "unit rise", isBare: false });
     expect([...found.figures]).toEqual([["unit rise", "190.5 mm"], ["pitch", "35 deg"], ["treads", "13"]]);
