@@ -208,7 +208,7 @@ describe("a rate", () => {
   const read = (cell: Given, of: RateOf): unknown => plain(readRate("it", cell, of));
   const NO_RATE = "must be a rate such as 25% or 0.25, got";
 
-  test.each<[RateOf]>([["the cost"], ["the cost or of the price"]])("of %s is up to 5 as a number, because a cell of 250 %% is 2.5", (of) => {
+  test.each<[RateOf]>([["the cost"], ["the cost or of the price"]])("of %s is up to 5, as a cell of 250 %% is 2.5", (of) => {
     expect([0, 0.25, 1, 2.5, 5].map((cell) => read(cell, of))).toEqual([0, 0.25, 1, 2.5, 5]);
     expect(read(5.01, of)).toBe("it: 5.01 is 501 %, write 5.01% or 0.0501");
     expect(read(500, of)).toBe("it: 500 is 50000 %, write 500% or 5");
