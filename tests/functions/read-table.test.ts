@@ -104,6 +104,10 @@ describe("rows of a table", () => {
     ]);
     expect(rowsOf([["tread", 2, 1, "oak"]])).toEqual([{ row: 1, item: "tread", quantity: 2, depth: 25.4 }]);
     expect(rowsOf([["tread"]])).toEqual([{ row: 1, item: "tread", depth: 0 }]);
+    // A word for how many is no heading there, and no number.
+    expect(rowsOf([["tread", "pcs"], ["riser", 2]])).toMatchObject([
+      { row: 1, bad: 'quantity in row 1 (tread): must be a number, got "pcs"' }, { row: 2, quantity: 2 },
+    ]);
   });
 
   test("how many columns there are is counted up to the last that holds anything", () => {
