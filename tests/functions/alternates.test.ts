@@ -185,3 +185,9 @@ test("boards that could be ripped are planned and bought as BUY does", () => {
   const ripped = "7: 5 poplar 1x10, 2 poplar 1x8";
   expect([cellOf(rows, "15 risers", "boards to buy"), listed(without("15 risers"))]).toEqual([ripped, ripped]);
 });
+
+test("of boards that are all on hand there is nothing to buy", () => {
+  const onHand = [["label", "length", "available", "owned"], ["poplar 16 ft", 192, 40, "yes"]];
+  const rows = refused({ 7: onHand }) as Table;
+  expect([cellOf(rows, "as drawn", "boards to buy"), cellOf(rows, "15 risers", "boards to buy")]).toEqual(Array(2).fill("nothing to buy"));
+});
