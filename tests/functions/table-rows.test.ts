@@ -1,5 +1,5 @@
 import { termsOfRows, withTerms } from "../../src/functions/bid-terms";
-import { isFailed } from "../../src/functions/cells";
+import { type GivenCells, isFailed } from "../../src/functions/cells";
 import type { RangeParameter } from "../../src/functions/declare";
 import { glueTerms } from "../../src/functions/glue-rows";
 import { readStair } from "../../src/functions/read-stair";
@@ -178,9 +178,8 @@ describe("the terms of a bid", () => {
 });
 
 describe("the labels of a stair", () => {
-  const read = (...rows: readonly (readonly (string | number | boolean | null | object)[])[]) => readStair("stair", rows as never);
-  const given = (...rows: Parameters<typeof read>): unknown => {
-    const found = read(...rows);
+  const given = (...rows: readonly (readonly unknown[])[]): unknown => {
+    const found = readStair("stair", rows as GivenCells);
     if (isFailed(found)) return found.says;
     const plain = Object.entries(found.given).map(([name, one]) => [name, one instanceof Exact ? inches(one) : one]);
     const assumed = Object.keys(found.assumed).length === 0 ? {} : { assumed: found.assumed };
