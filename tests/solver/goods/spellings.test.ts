@@ -51,8 +51,11 @@ describe("units", () => {
     const plurals = [["box", "boxes"], ["batch", "Batches"], ["brush", "brushes"], ["glass", "glasses"], ["tube", "tubes"]] as const;
     for (const [one, other] of plurals)
       expect([one, isSameUnit(goodsUnit(one), goodsUnit(other))]).toEqual([one, true]);
-    // A word that ends in ss is no plural, and an s alone is a word.
-    for (const [one, other] of [["gross", "gros"], ["tube", "tub"], ["box", "boxe"], ["pass", "pas"]] as const)
+    // A word that ends in ss is no plural, an s alone is a word, and only the end of a word tells.
+    const others = [
+      ["gross", "gros"], ["tube", "tub"], ["box", "boxe"], ["pass", "pas"], ["s", ""], ["sash", "ash"], ["boxes of 10", "box of 10"],
+    ] as const;
+    for (const [one, other] of others)
       expect([one, isSameUnit(goodsUnit(one), goodsUnit(other))]).toEqual([one, false]);
     expect(goodsUnit(" Tubes ")).toMatchObject({ name: "Tubes" });
   });
