@@ -157,7 +157,6 @@ export const say = {
   ambiguousColumns: (table: string, question: string): string => `${table}: ${question} give headings`,
   emptyTable: (table: string, wants: readonly string[]): string =>
     `${table}: has no rows; give ${wants.length === 0 ? "its rows under their headings" : `a table with ${wants.join(", ")}`}`,
-  inRow: (row: string, says: string): string => `${row}: ${says}`,
   tooMany: (name: string, count: number, what: "rows" | "cells", most: number): string =>
     `${name}: is ${grouped(count)} ${what}; this function takes up to ${grouped(most)}`,
 };

@@ -147,6 +147,7 @@ describe("measured boards", () => {
       "trim: of a tally only the ends are trimmed; write one length, and the edges under edge",
     );
     expect(of({ stock: [stick()] })).toEqual(["sticks", inch(0)]);
+    expect(of({ stock: [{ ...ROW, thickness: "thick" }] })).toContain("thickness: board in row 2: read");
     expect(of({ stock: [stick({ width: inch(48) })], pieces: [piece({ width: inch(3) })], first: "rip" })).toEqual(["sheets", inch(0)]);
     // 100 in are cut from no board or stick of 96.
     const long = piece({ length: inch(100) });

@@ -150,7 +150,7 @@ describe("the four corners", () => {
 });
 
 describe("a riser's height", () => {
-  const said = (found: unknown): unknown => (isProblem(found) ? [found.problem, found.details["most"]?.toString()] : String(found));
+  const said = <Found>(found: Found): unknown => (isProblem(found) ? [found.problem, found.details["most"]?.toString()] : String(found));
   const height = (rise: number, tread: number, lap: number): unknown => {
     const found = riserHeight(inch(rise), inch(tread), inch(lap));
     return isProblem(found) ? found.problem : found.div(25.4).toNumber();
