@@ -18,7 +18,7 @@ export const defaultText = (parameter: Parameter): string => {
   const inches = defaultInches(parameter);
   if (inches !== undefined) return `${inches}"`;
   const { default: value } = parameter;
-  if (value === undefined || value === "") return "";
+  if (value === undefined) return "";
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   return parameter.kind === "choice" || parameter.kind === "unit" ? `"${value}"` : String(value);
 };

@@ -87,10 +87,8 @@ export const figuredSteps = (
   };
   want(asked);
   const figured = (text: string, own: string): string =>
-    text.replace(pattern, (whole, before: string, name: string) => {
-      const value = known.get(name.toLowerCase()) ?? "";
-      return name.toLowerCase() === own || value === "" ? whole : `${before}${name} (${value})`;
-    });
+    text.replace(pattern, (whole, before: string, name: string) =>
+      name.toLowerCase() === own ? whole : `${before}${name} (${known.get(name.toLowerCase()) ?? ""})`);
   const step = ({ of, text }: Clause): string | undefined => {
     if (of === undefined || !wanted.has(of)) return undefined;
     const behind = text.slice(of.length);

@@ -86,21 +86,21 @@ export const listed = (names: readonly string[]): string =>
   names.length < 2 ? names.join("") : `${names.slice(0, -1).join(", ")} or ${names[names.length - 1] ?? ""}`;
 
 const MALFORMED: Readonly<Record<MalformedLength, string>> = {
-  "not-a-length": 'read {text}, which is not a length; write 7 5/8", 9\' 1 1/2" or "2781 mm"',
+  "not-a-length": 'read "{text}", which is not a length; write 7 5/8", 9\' 1 1/2" or "2781 mm"',
   "no-length": 'is empty; write a length such as 7 5/8" or "194 mm"',
-  "zero-denominator": "read {text}, a fraction over 0; write the fraction again",
-  "too-many-inches": "read {text}, with {inches} inches after the feet; inches after feet stay under 12",
-  "feet-or-inches": "read {text}, which may be feet and inches or a range; write {feet} for feet and inches",
-  "two-units": "read {text}, which has two units at odds; write feet and inches, or millimetres, not both",
-  "decimal-comma": "read {text}, which has a comma; write {instead}",
-  "two-fractions": "read {text}, which has two fractions; write one length a cell",
-  "fractional-feet-and-inches": "read {text}, with a part of a foot and inches too; write whole feet, or inches alone",
+  "zero-denominator": 'read "{text}", a fraction over 0; write the fraction again',
+  "too-many-inches": 'read "{text}", with {inches} inches after the feet; inches after feet stay under 12',
+  "feet-or-inches": 'read "{text}", which may be feet and inches or a range; write {feet} for feet and inches',
+  "two-units": 'read "{text}", which has two units at odds; write feet and inches, or millimetres, not both',
+  "decimal-comma": 'read "{text}", which has a comma; write {instead}',
+  "two-fractions": 'read "{text}", which has two fractions; write one length a cell',
+  "fractional-feet-and-inches": 'read "{text}", with a part of a foot and inches too; write whole feet, or inches alone',
 };
 
 /** The only wording of what is wrong with one value; each starts with the argument's, label's or heading's name. */
 export const say = {
   malformedLength: (name: string, found: Problem<MalformedLength>): string =>
-    `${name}: ${sentence(MALFORMED[found.problem] ?? "", { ...found.details, text: quoted(String(found.details["text"])) }, "in")}`,
+    `${name}: ${sentence(MALFORMED[found.problem] ?? "", { ...found.details, text: inSight(String(found.details["text"])) }, "in")}`,
   missing: (name: string, what: string): string =>
     `${name}: is missing; give ${what.charAt(0).toLowerCase()}${plainText(what.slice(1)).replace(/\.$/, "")}`,
   emptyOrZero: (name: string): string => `${name}: is empty or 0; give a value`,
@@ -157,7 +157,6 @@ export const say = {
   ambiguousColumns: (table: string, question: string): string => `${table}: ${question} give headings`,
   emptyTable: (table: string, wants: readonly string[]): string =>
     `${table}: has no rows; give ${wants.length === 0 ? "its rows under their headings" : `a table with ${wants.join(", ")}`}`,
-  inRow: (row: string, says: string): string => `${row}: ${says}`,
   tooMany: (name: string, count: number, what: "rows" | "cells", most: number): string =>
     `${name}: is ${grouped(count)} ${what}; this function takes up to ${grouped(most)}`,
 };

@@ -40,10 +40,9 @@ interface ToldLabel {
 }
 
 const labelsOf = ({ given, unit }: GivenStair): readonly ToldLabel[] =>
-  (Object.keys(given) as (keyof StairFacts)[]).flatMap((name) => {
+  (Object.keys(given) as (keyof StairFacts)[]).map((name) => {
     const { kind }: StairLabel = STAIR_LABELS[name];
-    const value = given[name];
-    return value === undefined ? [] : [{ name: words(name), value: toldRead(value, kind, unit), isFigure: FIGURES.includes(kind) }];
+    return { name: words(name), value: toldRead(given[name], kind, unit), isFigure: FIGURES.includes(kind) };
   });
 
 const counted = (count: number, one: string): string => `${count} ${one}${count === 1 ? "" : "s"}`;

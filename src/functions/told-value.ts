@@ -11,8 +11,9 @@ const angleText = (degrees: number): string => `${numberText(degrees)} deg`;
 const rateText = (share: Exact): string => `${numberText(share.times(HUNDRED).toNumber())} %`;
 
 const moneyText = (amount: Exact): string => {
-  const [whole = "", cents = ""] = amount.abs().toFixed(2).split(".");
-  return `${amount.isNegative() && !amount.isZero() ? "-" : ""}${grouped(Number(whole))}.${cents}`;
+  const rounded = amount.toDecimalPlaces(2);
+  const [whole = "", cents = ""] = rounded.abs().toFixed(2).split(".");
+  return `${rounded.lt(0) ? "-" : ""}${grouped(Number(whole))}.${cents}`;
 };
 
 type ToldKind = Exclude<Parameter["kind"], "table" | "stair" | "lengths" | "numbers" | "cells"> | "ratio" | "label";

@@ -185,3 +185,34 @@ test("boards that could be ripped are planned and bought as BUY does", () => {
   const ripped = "7: 5 poplar 1x10, 2 poplar 1x8";
   expect([cellOf(rows, "15 risers", "boards to buy"), listed(without("15 risers"))]).toEqual([ripped, ripped]);
 });
+
+test("of boards that are all on hand there is nothing to buy", () => {
+  const onHand = [["label", "length", "available", "owned"], ["poplar 16 ft", 192, 40, "yes"]];
+  const rows = refused({ 7: onHand }) as Table;
+  expect([cellOf(rows, "as drawn", "boards to buy"), cellOf(rows, "15 risers", "boards to buy")]).toEqual(Array(2).fill("nothing to buy"));
+});
+
+test("as drawn and three alternates are planned, a fourth says so and keeps its price", () => {
+  const more = (place: number): unknown[] => [`${place} risers`, "risers", place];
+  const pieces = [PIECES[0]!, PIECES[1]!, ...[15, 16, 17, 18].map((count) => ["riser", 36, count, `${count} risers`])];
+  const rows = refused({ 2: [["option", "label", "value"], ...[15, 16, 17, 18].map(more)], 6: pieces }) as Table;
+  const boards = (option: string): unknown => cellOf(rows, option, "boards to buy");
+  for (const option of ["as drawn", "15 risers", "16 risers", "17 risers"]) expect(boards(option)).toMatch(/^\d+: /);
+  expect(boards("18 risers")).toBe("not planned: one call plans as drawn and three alternates; BUY plans this one");
+  expect(boards("white oak")).toBe("as drawn");
+});
+
+test("a change in the other unit has a row unit of its own", () => {
+  const changed = (...rows: unknown[][]): unknown =>
+    cellOf(refused({ 2: [["option", "label", "value"], ...rows] }) as Table, "15 risers", "verdict");
+  // 11 in are 279.4 mm: as a number it is of the unit its own row says.
+  expect(changed(["15 risers", "unit", "mm"], ["15 risers", "run", 279.4])).toBe(changed(["15 risers", "run", 11]));
+  expect(changed(["15 risers", "run", 279.4])).toContain("not checked: run: 279.4 in is over 24 in");
+});
+
+test("an error beside an alternate is its code and its sentence", () => {
+  const changed = (cell: object): unknown =>
+    cellOf(refused({ 2: [["option", "label", "value"], ["15 risers", "run", cell]] }) as Table, "15 risers", "verdict");
+  expect(changed({ code: "#N/A", message: "not found" })).toBe("not checked: #N/A value in row 2 (run): not found");
+  expect(changed({ code: "#VALUE!", message: "not found" })).toBe("not checked: value in row 2 (run): not found");
+});

@@ -1,7 +1,7 @@
 import type { Given } from "../../src/functions/cells";
 import type { TableRow } from "../../src/functions/read-table";
 import { readTable } from "../../src/functions/read-table";
-import { pieces } from "../../src/functions/tables";
+import { alternatePieces, pieces } from "../../src/functions/tables";
 import type { Unit } from "../../src/solver/length/length";
 import { ownHeadings } from "../../src/functions/own-headings";
 
@@ -50,10 +50,29 @@ test("one cell of another value or kind, another unit or another order of column
   expect(read(table(HEADINGS), "mm")).not.toBe(known);
 });
 
+test("the same cells are read anew as another table", () => {
+  const known = read(table(HEADINGS));
+  const rows = readTable("pieces", alternatePieces, table(HEADINGS), "in", OWN);
+  expect(rows).not.toBe(known);
+  // Pieces of an alternate have an option, empty where there is none.
+  expect([known[0], "failed" in rows ? rows : rows[0]].map((row) => row !== undefined && "option" in row)).toEqual([false, true]);
+});
+
 test("a bad row keeps its own sentence, and is bad again when it is remembered", () => {
   const cells = table(HEADINGS);
   cells[5] = ["ten", 1];
   const says = (rows: readonly Row[]): readonly string[] => rows.flatMap((row) => ("bad" in row ? [row.bad.says] : []));
   expect(says(read(cells))).toEqual([expect.stringContaining("row 6")]);
   expect(says(read(cells.map((row) => [...row])))).toEqual(says(read(cells)));
+});
+
+test("as many rows are remembered as two of the largest tables have, and what was read longest ago is forgotten first", () => {
+  const [one, other, third] = [20_000, 19_999, 19_998].map((rows) => table(HEADINGS, rows));
+  const [first, second] = [read(one!), read(other!)];
+  expect([read(one!) === first, read(other!) === second]).toEqual([true, true]);
+  // The first was asked for last: the second goes.
+  expect(read(one!)).toBe(first);
+  const last = read(third!);
+  expect([read(third!) === last, read(one!) === first]).toEqual([true, true]);
+  expect(read(other!)).not.toBe(second);
 });

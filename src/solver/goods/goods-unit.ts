@@ -63,7 +63,7 @@ export const [EACH] = COUNTED;
 /** The unit a text names, without regard to case, full stops, spaces and plural. A word that is not in the list is itself alone. */
 export const goodsUnit = (text: string): GoodsUnit => {
   const spelling = plainMarks(text).replace(/[.\s]/g, "").replace(/²/g, "2");
-  const one = spelling.replace(/(ch|sh|ss|x)es$|(^|[^s])s$/, "$1$2");
+  const one = spelling.replace(/(ch|sh|ss|x)es$|([^s])s$/, "$1$2");
   return UNITS.get(spelling) ?? UNITS.get(one) ?? { name: text.trim(), measures: `only ${one}`, size: new Exact(1) };
 };
 

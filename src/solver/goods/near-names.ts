@@ -98,7 +98,7 @@ const rests = ({ letters, numbers }: Spelling, slipsAllowed: SlipsAllowed): read
     (Math.imul(hash, power(to - from)) + upTo(to) - Math.imul(upTo(from), power(to - from))) | 0;
   const hashes = [upTo(length)];
   // Of like letters in a row the first alone is taken out: the rest is the same.
-  const isLikeLast = (index: number): boolean => index > 0 && letters[index] === letters[index - 1];
+  const isLikeLast = (index: number): boolean => letters[index] === letters[index - 1];
   for (let out = 0; out < length; out += 1) if (!isLikeLast(out)) hashes.push(onwards(upTo(out), out + 1, length));
   if (slips === 1) return hashes;
   for (let first = 0; first < length; first += 1) {

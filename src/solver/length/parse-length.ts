@@ -71,10 +71,11 @@ const isAbsent = (parts: readonly (string | undefined)[]): boolean => parts.ever
 
 /** Says why a text is no length, as precisely as the text allows. */
 const malformed = (text: string, read: string): Problem<MalformedLength> => {
-  // 1,000 may be a thousand or one: neither is guessed at.
-  const instead = /^\d{1,3}(,\d{3})+(?!\d)/.test(read)
-    ? `${read.replace(/,/g, "")} or ${read.replace(",", ".")}, whichever is meant`
-    : `${read.replace(/\s*,\s*/, ".")} with a point`;
+  const isGrouped = /^\d{1,3}(,\d{3})+(?!\d)/.test(read);
+  const ungrouped = read.replace(/,/g, "");
+  // 1,000 may be a thousand or one: neither is guessed at. With a second comma it is no decimal.
+  const either = read.includes(",", read.indexOf(",") + 1) ? ungrouped : `${ungrouped} or ${read.replace(",", ".")}, whichever is meant`;
+  const instead = isGrouped ? either : `${read.replace(/\s*,\s*/, ".")} with a point`;
   if (/\d\s*,\s*\d/.test(read)) return problem("decimal-comma", { text, instead });
   const units = [/'|ft|feet|foot|"|in\b|inch/, /mm|cm|\dm\b|\d m\b/].filter((unit) => unit.test(read));
   if (units.length === 2) return problem("two-units", { text });

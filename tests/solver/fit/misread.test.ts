@@ -140,6 +140,19 @@ test("a lean with the wrong sign is named, by itself or beside lengths", () => {
   expect(rows.map(({ reading }) => reading)).toEqual(["front", "left lean"]);
 });
 
+test("so is a riser's flare, by its own step, in degrees either way", () => {
+  const flares = [1.2, 1.1, -1.2, 1.3, 1.2];
+  const risers = (side: "leftFlare" | "rightFlare") =>
+    flares.map((flare, row): RiserReading => ({
+      step: row + 1, height: 8, top: 36, bottom: 36, leftFlare: 0, rightFlare: 0, [side]: flare,
+    }));
+  for (const [side, reading] of [["leftFlare", "riser left flare"], ["rightFlare", "riser right flare"]] as const) {
+    const rows = rowsOf(named(FIVE_STEPS), { risers: risers(side) }).filter(({ why }) => why.startsWith("the other way"));
+    expect(said(rows)).toEqual([[3, reading, -1.2, 1.2, "the other way than the rest of the flight", "named"]]);
+    expect([rows[0]?.read?.kind, rows[0]?.likely?.kind]).toEqual(["angle", "angle"]);
+  }
+});
+
 test("a lean and a riser that disagree are two rows; a sign that is named already is not said twice", () => {
   // By hand: 0.14 in 8 is 1.0026 degrees; the skirt leans away, the riser's end runs the other way.
   const riser = (step: number): RiserReading => ({
