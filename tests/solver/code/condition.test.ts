@@ -73,7 +73,9 @@ describe("what a person is asked for", () => {
 
   test("the labels of every part, those of another limit by what it is compared with", () => {
     const condition: Condition = {
-      all: [YES, { any: [UNKNOWN, { given: "clearWidth" }] }, { not: { fact: "risers", atMost: figure("2", "count") } }, { reached: "drop" }],
+      all: [
+        YES, { any: [UNKNOWN, { given: "clearWidth" }] }, { not: { fact: "risers", atMost: figure("2", "count") } }, { reached: "drop" },
+      ],
     };
     const behind = (item: string) => (item === "drop" ? ["fall height"] : []);
     expect(conditionLabels(condition, behind)).toEqual(["egress", "dwelling", "clear width", "risers", "fall height"]);

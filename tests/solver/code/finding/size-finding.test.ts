@@ -1,5 +1,5 @@
 import type { CodeFacts } from "../../../../src/solver/code/fact-labels";
-import { type Figure, figure, type RelationRule, type Rule } from "../../../../src/solver/code/profile";
+import { type Figure, figure, type Formula, type RelationRule, type Rule } from "../../../../src/solver/code/profile";
 import { Exact } from "../../../../src/solver/length/exact";
 import { codeOf, limitOf } from "../invented-code";
 import { flight, inches, millimetres as mm, rowOf } from "../stair-check";
@@ -106,7 +106,10 @@ describe("which reading is worst, and of how many", () => {
     ["one step alone", {}, [7.5], ""],
     ["two steps", {}, [7.5, 7.625], "worst is step 2, of 2 readings"],
     ["one step and the design", { riserHeight: inches(7.5) }, [7.625], "worst is step 1, of 1 step and the design value"],
-    ["two steps and the design", { riserHeight: inches(7.6875) }, [7.5, 7.625], "worst is the design value, of 2 steps and the design value"],
+    [
+      "two steps and the design", { riserHeight: inches(7.6875) }, [7.5, 7.625],
+      "worst is the design value, of 2 steps and the design value",
+    ],
     ["of equals the first", {}, [7.625, 7.5, 7.625], "worst is step 1, of 3 readings"],
   ])("%s", (_says, facts, rises, note) => {
     expect(noteOf(facts, flight("rise", rises))).toBe(["at most 7 3/4 in", note].filter((part) => part !== "").join("; "));
@@ -122,16 +125,16 @@ describe("which reading is worst, and of how many", () => {
 
 // Figures worked out of rise and run, by hand: 2 x 7 + 11 = 25; 7 + 11 = 18; 11 - 7 = 4; 7 x 11 = 77; atan(7/11) = 32.4712 degrees.
 describe("figures worked out of rise and run", () => {
-  const held = (formula: Extract<Exclude<Extract<Rule, { comparator: "max" }>["of"], string | readonly unknown[]>, { formula: string }>["formula"], unit: Unit | "sq in") =>
+  const held = (formula: Formula, unit: Unit | "sq in") =>
     rowOf("held", { riserHeight: inches(7), treadDepth: inches(11) }, [], [], codeOf(limitOf({
       item: "held", unit, rule: { comparator: "max", of: { formula }, max: figure("100", unit) },
     })));
 
-  test.each([["two risers plus run", "in", 25], ["riser plus run", "in", 18], ["run less riser", "in", 4], ["riser times run", "sq in", 77]] as const)(
-    "%s", (formula, unit, given) => {
-      expect(held(formula, unit).given).toBe(given);
-    },
-  );
+  test.each([
+    ["two risers plus run", "in", 25], ["riser plus run", "in", 18], ["run less riser", "in", 4], ["riser times run", "sq in", 77],
+  ] as const)("%s", (formula, unit, given) => {
+    expect(held(formula, unit).given).toBe(given);
+  });
 
   test("pitch", () => {
     expect(held("pitch", "deg").given).toBeCloseTo(32.4712, 4);
@@ -139,7 +142,8 @@ describe("figures worked out of rise and run", () => {
 
   test("step by step, where both are known of a step", () => {
     const rule: Rule = { comparator: "max", of: { formula: "riser plus run" }, max: figure("18", "in") };
-    const steps = [{ step: 1, rise: inches(7), run: inches(11) }, { step: 2, rise: inches(9) }, { step: 3, rise: inches(7.5), run: inches(11) }];
+    const run = inches(11);
+    const steps = [{ step: 1, rise: inches(7), run }, { step: 2, rise: inches(9) }, { step: 3, rise: inches(7.5), run }];
     const found = rowUnder(rule, "in", { riserHeight: inches(7) }, steps);
     expect(found).toMatchObject({ verdict: "fail", given: 18.5, margin: -0.5 });
     expect(found.note).toContain("worst is step 3, of 2 readings");
@@ -149,10 +153,11 @@ describe("figures worked out of rise and run", () => {
 
 // 645.16 mm2 is a square inch; a tape's finest mark is 1/64.
 test("sizes in words: inches on a tape's mark as a fraction, all else in four decimals, each with its unit", () => {
-  const said = (of: "riserHeight", max: Figure, unit: Unit) => rowUnder({ comparator: "max", of, max }, unit, { riserHeight: inches(1) }).note;
-  expect(said("riserHeight", figure("7.015625", "in"), "in")).toBe("at most 7 1/64 in");
-  expect(said("riserHeight", figure("7.0078125", "in"), "in")).toBe("at most 7.0078 in");
-  expect(said("riserHeight", figure("190.5", "mm"), "mm")).toBe("at most 190.5 mm");
-  expect(said("riserHeight", figure("19.05", "cm"), "cm")).toBe("at most 19.05 cm");
-  expect(said("riserHeight", size("200"), "in")).toBe("at most 7.874 in");
+  const said = (max: Figure, unit: Unit) =>
+    rowUnder({ comparator: "max", of: "riserHeight", max }, unit, { riserHeight: inches(1) }).note;
+  expect(said(figure("7.015625", "in"), "in")).toBe("at most 7 1/64 in");
+  expect(said(figure("7.0078125", "in"), "in")).toBe("at most 7.0078 in");
+  expect(said(figure("190.5", "mm"), "mm")).toBe("at most 190.5 mm");
+  expect(said(figure("19.05", "cm"), "cm")).toBe("at most 19.05 cm");
+  expect(said(size("200"), "in")).toBe("at most 7.874 in");
 });
