@@ -8,8 +8,11 @@ const [, part = "."] = /^src\/solver\/(.+)/.exec(process.env.MUTANTS_IN ?? "") ?
 /** What opens a workbook or compares plans for long would only wait. */
 const LEFT_OUT = /functions\/(examples|sweep|signatures)|yield\/(three-ways|assignment-model|many-rows)/;
 
+const textOf = (name) => fs.readFileSync(path.join(tests, name), "utf8");
 /** The built file holds no mutant and is not there: what calls it takes no part. */
-const readsBuiltFile = (name) => fs.readFileSync(path.join(tests, name), "utf8").includes("/host/stand-in");
+const readsBuiltFile = (name) => textOf(name).includes("/host/stand-in");
+/** Many drawn cases take long; most mutants are noticed before, by a case of its own. */
+const drawsCases = (name) => textOf(name).includes('from "fast-check"');
 
 const testFiles = (folder) =>
   fs
@@ -24,7 +27,8 @@ if (process.env.__STRYKER_ACTIVE_MUTANT__ !== undefined) {
   });
 }
 
-for (const name of [path.posix.join("solver", part), "functions", "witness"].flatMap(testFiles)) {
+const files = [path.posix.join("solver", part), "functions", "witness"].flatMap(testFiles);
+for (const name of [...files.filter((file) => !drawsCases(file)), ...files.filter(drawsCases)]) {
   describe(name, () => {
     require(path.join(tests, name));
   });
