@@ -98,6 +98,24 @@ describe("a limit for some stairs only", () => {
     expect(held({ rule, applies: [DROP] }, facts)).toMatchObject({ verdict, note });
   });
 
+  test("one that turns on a limit which is not there, or is no threshold, is in doubt without a label to give", () => {
+    const needing = (item: string) => ({ rule, applies: [{ when: { reached: item }, words: "it is" }] }) as const;
+    expect(held(needing("nowhere"), { guardHeight: inches(35) })).toMatchObject({
+      verdict: "judge", note: "at least 36 in; fails only where it is",
+    });
+    const alike: Rule = { comparator: "uniformity", of: "rise", within: "flight", tolerance: figure("1", "in") };
+    const code = codeOf(
+      limitOf({ item: "held", unit: "in", ...needing("alike") }), limitOf({ item: "alike", unit: "in", rule: alike }),
+      limitOf({ item: "other", unit: "in", ...needing("drop") }),
+      limitOf({
+        item: "drop", unit: "in", rule: { comparator: "exempt-when", of: "fallHeight", atLeast: figure("30", "in"), frees: "it" },
+      }),
+    );
+    const noteOf = (item: string) => rowOf(item, { guardHeight: inches(35) }, [], [], code).note;
+    expect(noteOf("held")).toBe("at least 36 in; fails only where it is");
+    expect(noteOf("other")).toBe("at least 36 in; fails only where it is; give fall height to decide");
+  });
+
   test("where it does not apply there is no margin, and the size still stands there", () => {
     expect(held({ rule, applies: [DROP] }, { guardHeight: inches(35), fallHeight: inches(30) })).toMatchObject({
       given: 35, limit: 36, margin: "",
@@ -164,6 +182,15 @@ describe("a size nobody gave", () => {
     }, "fail"],
   ])("%s", (_says, parts, facts, verdict) => {
     expect(held(parts, facts).verdict).toBe(verdict);
+  });
+
+  test("one that alone brings a limit into play, or beside which a question decides, is assumed", () => {
+    const withHeadroom = { when: { given: "headroom" }, words: "a headroom is known" } as const;
+    expect(held({ rule, applies: [withHeadroom] }, enough).verdict).toBe("assumed: would pass");
+    expect(held({ rule, applies: [withHeadroom] }, { clearWidth: inches(36), assumed: ASSUMED }).verdict).toBe("does not apply");
+    const asked = { when: { fact: "use", is: ["private"], otherwise: "private" }, words: "private" } as const;
+    const rows = rowsAsTyped(low, [], [], codeOf(limitOf({ item: "held", unit: "in", rule, applies: [asked] })));
+    expect(rows[0]?.verdict).toBe("assumed: would fail");
   });
 
   test("one that was built is measured, and decides", () => {
@@ -310,6 +337,22 @@ describe("a question nobody answered, where the limit is asked only under one of
 
   test("an advisory one, which would only caution, is not given", () => {
     expect(row({ rule, applies: [PUBLIC], advisory: true }, { headroom: inches(79) })?.verdict).toBe("not given");
+  });
+
+  test("what has no size to show is not given, and words alone are not asked", () => {
+    const prohibited: Rule = { comparator: "prohibited", thing: "open risers are", present: { fact: "openRisers", is: ["yes"] } };
+    expect(row({ rule: prohibited, applies: [PUBLIC] }, { openRisers: "yes" })).toMatchObject({ verdict: "not given", given: "" });
+    expect(row({ rule: { comparator: "shown", text: "as built" }, applies: [PUBLIC] }, {})).toMatchObject({ verdict: "does not apply" });
+  });
+
+  test("two questions at once are both named, and one that changes nothing is not", () => {
+    const inside = { when: { fact: "outside", is: ["no"], otherwise: "no" }, words: "indoors" } as const;
+    const loft: LimitException = { when: { fact: "loft", is: ["yes"], otherwise: "no" }, words: "a loft", then: least("headroom", "76") };
+    const both = row({ rule, applies: [inside], exceptions: [loft] }, { headroom: inches(78) });
+    expect(both).toMatchObject({ verdict: "assumed: would fail" });
+    expect(both?.note).toContain("assumes outside no and loft no; enter outside or loft to change");
+    const one = row({ rule, applies: [inside], exceptions: [loft] }, { headroom: inches(75) });
+    expect(one?.note).toContain("assumes outside no; enter outside to change");
   });
 
   // Of public and service, the answer under which it would fail weighs more than one under which it would pass.
