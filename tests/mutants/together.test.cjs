@@ -27,7 +27,8 @@ if (process.env.__STRYKER_ACTIVE_MUTANT__ !== undefined) {
   });
 }
 
-const files = [path.posix.join("solver", part), "functions", "witness"].flatMap(testFiles);
+const others = process.env.MUTANTS_BY === "own" ? [] : ["functions", "witness"];
+const files = [path.posix.join("solver", part), ...others].flatMap(testFiles);
 for (const name of [...files.filter((file) => !drawsCases(file)), ...files.filter(drawsCases)]) {
   describe(name, () => {
     require(path.join(tests, name));
