@@ -60,6 +60,54 @@ describe("rows of one day", () => {
   });
 });
 
+test("a job that is spelt like another is said where goods come from and where they go, once", () => {
+  const moves: readonly TypedMove[] = [
+    { ...atElm, job: "Birch" }, { ...oak, date: "2026-03-03", kind: "transfer", quantity: 1, job: "Birch", to: "Brich" },
+    { ...oak, date: "2026-03-04", kind: "scrap", quantity: 1, job: "Brich" },
+  ];
+  const like = (name: string, row: number) => `like job "${name}" in row ${row}: same job?`;
+  expect([2, 3, 4].map((row) => lineOf(moves, row)["note"])).toEqual([
+    like("Brich", 3), `${like("Brich", 3)}; ${like("Birch", 2)}`, `stays in the cost of the job; ${like("Birch", 2)}`,
+  ]);
+});
+
+test("no more is taken than there is, whatever takes it; all of it may be", () => {
+  const acts: readonly TypedMove[] = [
+    { ...oak, date: "2026-03-03", kind: "return", quantity: 10, cost: 5 }, { ...oak, date: "2026-03-03", kind: "scrap", quantity: 10 },
+    { ...oak, date: "2026-03-03", kind: "issue", quantity: 10, job: "Elm 12" }, { ...bought, date: "2026-03-03", quantity: -10, cost: -5 },
+    { item: "end", unit: "each", date: "2026-03-03", kind: "offcut", quantity: 10, of: "oak", share: 1, to: "rack" },
+  ];
+  for (const act of acts) {
+    expect([act.kind, faultsOf([bought, act])]).toEqual([act.kind, {}]);
+    const quantity = Number(act["quantity"]) * 1.1;
+    expect([act.kind, faultsOf([bought, { ...act, quantity }])]).toEqual([act.kind, { 3: "not-on-hand" }]);
+  }
+});
+
+// A dash may mean nothing, a question mark that nobody knows: money would gather under it unseen.
+test("a name in marks alone is none, in any column", () => {
+  const transfer: TypedMove = { ...oak, date: "2026-03-03", kind: "transfer", quantity: 1, job: "Elm 12", to: "rack" };
+  const end: TypedMove = { ...transfer, item: "end", kind: "offcut", of: "oak", share: 0.5 };
+  const freight: TypedMove = { date: "2026-03-03", kind: "freight", cost: 5, invoice: "A-1" };
+  const cases: readonly (readonly [TypedMove, string])[] = [
+    [{ ...bought, item: "?" }, "name the goods"],
+    [{ ...freight, item: "-" }, "name the goods, or leave it empty"],
+    [{ ...bought, job: "—" }, "write the job or shop, or leave it empty for the rack"],
+    [{ ...transfer, to: "..." }, "write the job it goes to, shop or rack"],
+    [{ ...end, to: "..." }, "write the job it goes to, shop or rack"],
+    [{ ...bought, to: "..." }, "leave it empty"],
+    [{ ...bought, invoice: "#" }, "write the number of the paper, or leave it empty"],
+    [{ ...end, of: "*" }, "name what the offcut was cut from"],
+    [{ ...bought, of: "*" }, "leave it empty"],
+  ];
+  for (const [move, instead] of cases) {
+    const line = booksOf([{ ...atElm, date: "2026-03-01" }, move]).lines.find(({ move: { row } }) => row === 3);
+    const bad = line?.bad as Problem<string> | undefined;
+    expect([move, bad?.problem, bad?.details["instead"]]).toEqual([move, "marks-alone", instead]);
+  }
+  expect(faultsOf([{ ...bought, item: 42, job: "№ 7", invoice: 9 }])).toEqual({});
+});
+
 describe("places", () => {
   test.each<readonly [string | undefined, string]>([
     [undefined, "rack"], ["Rack", "rack"], [" rack ", "rack"], ["SHOP", "shop"], ["Elm 12", "Elm 12"],
@@ -170,6 +218,22 @@ describe("what a wrong row makes uncertain", () => {
       { ...oak, ...after, kind: "scrap", quantity: 1 }, { ...oak, ...after, kind: "scrap", quantity: 1, job: "Elm 12" },
     ];
     expect(faultsOf(moves)).toEqual({ 4: "quantity-of-nothing", 5: "after-bad-row" });
+  });
+
+  test("a count at a job, which is one of the rack: the rack, and not the job", () => {
+    const moves: readonly TypedMove[] = [
+      bought, { ...atElm, invoice: "A-2" }, { ...oak, date: "2026-03-03", kind: "count", quantity: 9, job: "Elm 12" },
+      { ...oak, ...after, kind: "scrap", quantity: 1 }, { ...oak, ...after, kind: "scrap", quantity: 1, job: "Elm 12" },
+    ];
+    expect(faultsOf(moves)).toEqual({ 4: "count-off-the-rack", 5: "after-bad-row" });
+  });
+
+  test("a charge over a wrong line says so, whatever else is wrong with its other lines", () => {
+    const wrong: TypedMove = { ...bought, item: "ash", quantity: 0 };
+    const ofOak: TypedMove = { date: "2026-03-20", kind: "credit", cost: 501, invoice: "A-1", item: "oak" };
+    expect(faultsOf([bought, wrong, ofOak, { date: "2026-04-02", kind: "credit", cost: 5, invoice: "A-1" }])).toEqual({
+      2: "after-bad-row", 3: "no-quantity", 4: "credited-too-much", 5: "after-bad-row",
+    });
   });
 
   test("a late charge that cannot be: the goods it would have gone to, from its day on", () => {
