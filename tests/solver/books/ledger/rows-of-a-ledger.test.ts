@@ -84,6 +84,32 @@ test("no more is taken than there is, whatever takes it; all of it may be", () =
   }
 });
 
+test("what there is stands beside what was wanted", () => {
+  const there = (...moves: readonly TypedMove[]) =>
+    booksOf(moves).lines.map(({ bad }) => (bad as Problem<string> | undefined)?.details).find((details) => details !== undefined);
+  const issue: TypedMove = { ...oak, date: "2026-03-03", kind: "issue", quantity: 12, job: "Elm 12" };
+  expect(there(bought, issue)).toMatchObject({
+    item: "oak", wanted: "12", there: "10", place: "on the rack", act: "issue", date: "2026-03-03",
+  });
+  expect(there(atElm, issue)).toMatchObject({ there: "0", place: "on the rack" });
+  expect(there({ ...bought, job: "shop" }, { ...issue, kind: "scrap", job: "shop" })).toMatchObject({ there: "10", place: "in the shop" });
+  expect(there(atElm, { ...issue, kind: "scrap" })).toMatchObject({ there: "10", place: "at Elm 12", act: "scrap" });
+});
+
+test("a row that could not be read says why, and what hangs on it follows", () => {
+  const rows = readMoves([bought, { ...bought, item: "ash" }, { ...oak, date: "2026-03-05", kind: "scrap", quantity: 1 }]);
+  const [first, second, third] = rows;
+  const unread = (bad: string, read: Readonly<Record<string, unknown>>) =>
+    ledger<string>([{ row: 2, label: 2, bad, read }, second!, third!]);
+  const books = unread("not a number", { ...first! });
+  expect(books.lines.map(({ move, bad }) => [move.row, typeof bad === "object" ? bad.details["first"] : bad])).toEqual([
+    [2, "not a number"], [3, undefined], [4, 2],
+  ]);
+  // Of what is not even a move it is not known where it lies: it may be anywhere.
+  const nowhere = unread("not a kind", { item: "oak", unit: "each", date: first!.date, job: "Elm 12" });
+  expect(nowhere.lines.filter(({ bad }) => bad !== undefined).map(({ move }) => move.row)).toEqual([2, 4]);
+});
+
 // A dash may mean nothing, a question mark that nobody knows: money would gather under it unseen.
 test("a name in marks alone is none, in any column", () => {
   const transfer: TypedMove = { ...oak, date: "2026-03-03", kind: "transfer", quantity: 1, job: "Elm 12", to: "rack" };
