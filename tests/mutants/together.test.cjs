@@ -5,17 +5,22 @@ const path = require("node:path");
 const tests = path.resolve(__dirname, "..");
 const [, part = "."] = /^src\/solver\/(.+)/.exec(process.env.MUTANTS_IN ?? "") ?? [];
 
-/** What reads the built file, in which there is no mutant, opens a workbook or compares plans for long would only wait. */
+/** What opens a workbook or compares plans for long would only wait. */
 const LEFT_OUT = /functions\/(examples|sweep|signatures)|yield\/(three-ways|assignment-model|many-rows)/;
-const holds = (name, words) => fs.readFileSync(path.join(tests, name), "utf8").includes(words);
+
+const textOf = (name) => fs.readFileSync(path.join(tests, name), "utf8");
+/** The built file holds no mutant and is not there: what calls it takes no part. */
+const readsBuiltFile = (name) => textOf(name).includes("/host/stand-in");
 /** Of mutants in the functions alone, the solver's own tests that call none would notice nothing. */
-const isApart = (name) => process.env.MUTANTS_IN === "src/functions" && name.startsWith("solver/") && !holds(name, "/functions/");
+const isApart = (name) => process.env.MUTANTS_IN === "src/functions" && name.startsWith("solver/") && !textOf(name).includes("/functions/");
+/** Many drawn cases take long; most mutants are noticed before, by a case of its own. */
+const drawsCases = (name) => textOf(name).includes('from "fast-check"');
 
 const testFiles = (folder) =>
   fs
     .readdirSync(path.join(tests, folder), { recursive: true })
     .map((name) => path.posix.join(folder, name.replaceAll("\\", "/")))
-    .filter((name) => name.endsWith(".test.ts") && !LEFT_OUT.test(name) && !holds(name, "/host/stand-in") && !isApart(name))
+    .filter((name) => name.endsWith(".test.ts") && !LEFT_OUT.test(name) && !readsBuiltFile(name) && !isApart(name))
     .sort();
 
 if (process.env.__STRYKER_ACTIVE_MUTANT__ !== undefined) {
@@ -24,7 +29,9 @@ if (process.env.__STRYKER_ACTIVE_MUTANT__ !== undefined) {
   });
 }
 
-for (const name of [path.posix.join("solver", part), "functions", "witness"].flatMap(testFiles)) {
+const others = process.env.MUTANTS_BY === "own" ? [] : ["functions", "witness"];
+const files = [path.posix.join("solver", part), ...others].flatMap(testFiles);
+for (const name of [...files.filter((file) => !drawsCases(file)), ...files.filter(drawsCases)]) {
   describe(name, () => {
     require(path.join(tests, name));
   });

@@ -68,8 +68,11 @@ const UNIT_NAMES: Partial<Record<PublishedUnit, string>> = { in: "inches", mm: "
 
 const numberOf = (value: Exact | undefined): number | "" => (value === undefined ? "" : value.isZero() ? 0 : value.toNumber());
 
-/** Asks a condition of the stair, and which labels it turns on. */
-type Ask = (condition: Condition) => { readonly truth: Truth; readonly labels: string };
+/** Asks a condition of the stair, and of one that is open which labels would decide it, in words behind its own. */
+interface Ask {
+  readonly truth: (condition: Condition) => Truth;
+  readonly toDecide: (condition: Condition) => string;
+}
 
 /** What is settled of a limit before its rule is asked. */
 interface Setting {
@@ -125,18 +128,17 @@ const setting = (limit: Limit, ask: Ask, evaluate: (rule: Rule) => Finding, fact
   const doubts: string[] = [];
   const notes: string[] = [];
   const outside = (why: string) => ({ rule: limit.rule, outside: why, elsewhere: false, notes: [], doubts: [] });
-  const toDecide = (labels: string): string => (labels === "" ? "" : `; give ${labels} to decide`);
   for (const { when, words } of limit.applies) {
-    const { truth, labels } = ask(when);
+    const truth = ask.truth(when);
     if (truth === "no") return { ...outside(`only where ${words}`), elsewhere: isOfKind(when) };
-    if (truth === "unknown") doubts.push(`fails only where ${words}${toDecide(labels)}`);
+    if (truth === "unknown") doubts.push(`fails only where ${words}${ask.toDecide(when)}`);
   }
   let { rule } = limit;
   for (const { when, words, then } of limit.exceptions) {
-    const { truth, labels } = ask(when);
+    const truth = ask.truth(when);
     // An exception whose own rule would fail the stair too excuses nothing.
     if (truth === "unknown" && (typeof then === "string" || evaluate(then).outcome !== "breaks"))
-      doubts.push(`exception: ${words}${toDecide(labels)}`);
+      doubts.push(`exception: ${words}${ask.toDecide(when)}`);
     else if (truth === "yes" && then === "judge") doubts.push(`exception: ${words}`);
     else if (truth === "yes" && then === "does not apply") return { ...outside(`exception: ${words}`), elsewhere: isOfKind(when) };
     else if (truth === "yes" && typeof then !== "string") {
@@ -359,10 +361,13 @@ const judgedRows = (facts: CodeFacts, inForce: CodeProfile, steps: readonly Step
     const unconditional = new Map<Rule, Finding>();
     const under = (answers: Partial<CodeFacts>): Judged => {
       const answered = { ...facts, ...answers };
-      const ask: Ask = (condition) => {
-        const truth = conditionTruth(condition, answered, reached);
-        const open = truth === "unknown" ? openPart(condition, answered, reached) : condition;
-        return { truth, labels: [...new Set(conditionLabels(open, behind))].filter((label) => !given.has(label)).join(" or ") };
+      const ask: Ask = {
+        truth: (condition) => conditionTruth(condition, answered, reached),
+        toDecide: (condition) => {
+          const labels = new Set(conditionLabels(openPart(condition, answered, reached), behind));
+          const missing = [...labels].filter((label) => !given.has(label)).join(" or ");
+          return missing === "" ? "" : `; give ${missing} to decide`;
+        },
       };
       const evaluate = (rule: Rule): Finding => {
         const known = unconditional.get(rule);

@@ -101,8 +101,21 @@ test("a limit taken off does not apply, and a guard not required anywhere is ask
   ).toBe("does not apply");
 });
 
-test("an amendment without an authority says so", () => {
+test("an amendment without an authority says so, and one is named without the spaces typed around it", () => {
   expect(rowOf("riser height", {}, [], amend("riser height", 8, " ")).sourceStatus).toBe("amended by authority not given");
+  expect(rowOf("riser height", {}, [], amend("riser height", 8, " Alder County ")).sourceStatus).toBe("amended by Alder County");
+});
+
+// IRC 2021 R311.7.2 lets the edge of the opening stand in by 4 3/4 in; R311.7.8.1 excuses a volute; R311.7.5.2 compares winders with
+// winders.
+test("where a code excuses a limit altogether, or leaves it to a person, it does so of an amended one too", () => {
+  const verdicts = (item: string, limit: string, facts: CodeFacts, steps: Parameters<typeof rowOf>[2] = []) =>
+    [limit, "none"].map((one) => rowOf(item, facts, steps, amend(item, one)).verdict);
+  const overlapped: CodeFacts = { headroom: inches(79), openingOverlap: inches(4.75) };
+  expect(verdicts("headroom", "84 in", overlapped)).toEqual(["does not apply", "does not apply"]);
+  expect(verdicts("headroom", "84 in", { headroom: inches(79) })).toEqual(["fail", "does not apply"]);
+  expect(verdicts("handrail height", "30 to 36", { handrailHeight: inches(40), handrailFitting: "yes" })[0]).toBe("does not apply");
+  expect(verdicts("tread uniformity", "1/4", { winders: 3 }, flight("run", [10, 10.5]))[0]).toBe("judge");
 });
 
 test.each([

@@ -1,7 +1,7 @@
 import type { MeasuredFact, CodeFacts } from "../../../src/solver/code/fact-labels";
 import { irc2021 } from "../../../src/solver/code/profiles/irc-2021";
-import type { CodeProfile, Limit } from "../../../src/solver/code/profile";
 import { figure } from "../../../src/solver/code/profile";
+import { codeOf, limitOf } from "./invented-code";
 import { flight, inches, millimetres, rowOf, rowsOf } from "./stair-check";
 
 /**
@@ -400,34 +400,12 @@ describe("the table as a whole", () => {
   });
 });
 
-/** A code invented for these tests, with the kinds of limit other codes have. */
-const limit = (row: Pick<Limit, "item" | "unit" | "rule"> & Partial<Limit>): Limit => ({
-  clause: "1",
-  text: "",
-  measured: "",
-  applies: [],
-  exceptions: [],
-  advisory: false,
-  status: "checked against the code's text",
-  sources: [],
-  remark: "",
-  ...row,
-});
-const codeOf = (...limits: Limit[]): CodeProfile => ({
-  id: "invented",
-  title: "Invented",
-  edition: "1",
-  region: "nowhere",
-  isCode: false,
-  limits,
-  outOfScope: [],
-});
 const mm = (value: string) => figure(value, "mm");
 
 describe("the kinds of limit other codes have", () => {
   test("neighbours may be 5 mm apart though the flight is 9 mm apart", () => {
     const rule = { comparator: "uniformity", of: "rise", within: "neighbours", tolerance: mm("5") } as const;
-    const code = codeOf(limit({ item: "adjacent", unit: "mm", rule }));
+    const code = codeOf(limitOf({ item: "adjacent", unit: "mm", rule }));
     const steps = (values: number[]) => values.map((value, index) => ({ step: index + 1, rise: millimetres(value) }));
     expect(rowOf("adjacent", {}, steps([180, 185, 189]), [], code)).toMatchObject({ verdict: "pass", given: 5, margin: 0 });
     const drift = rowOf("adjacent", {}, steps([180, 184, 190]), [], code);
@@ -437,7 +415,7 @@ describe("the kinds of limit other codes have", () => {
 
   test("steps may be compared with the design value", () => {
     const rule = { comparator: "uniformity", of: "run", within: "design", tolerance: mm("5") } as const;
-    const code = codeOf(limit({ item: "deviation", unit: "mm", rule }));
+    const code = codeOf(limitOf({ item: "deviation", unit: "mm", rule }));
     const steps = [{ step: 1, run: millimetres(285) }, { step: 2, run: millimetres(274) }];
     expect(rowOf("deviation", { treadDepth: millimetres(280) }, steps, [], code)).toMatchObject({ verdict: "fail", given: 6 });
     expect(rowOf("deviation", {}, steps, [], code)).toMatchObject({ verdict: "not given" });
@@ -445,7 +423,7 @@ describe("the kinds of limit other codes have", () => {
 
   test("an advisory limit cautions and never fails", () => {
     const rule = { comparator: "range", of: { formula: "two risers plus run" }, min: figure("24", "in"), max: figure("25", "in") } as const;
-    const code = codeOf(limit({ item: "rule of thumb", unit: "in", rule, advisory: true }));
+    const code = codeOf(limitOf({ item: "rule of thumb", unit: "in", rule, advisory: true }));
     // 2 x 7 1/2 + 10 = 25; 2 x 7 3/4 + 10 = 25 1/2.
     expect(rowOf("rule of thumb", { riserHeight: inches(7.5), treadDepth: inches(10) }, [], [], code)).toMatchObject({
       verdict: "pass",
@@ -460,7 +438,7 @@ describe("the kinds of limit other codes have", () => {
 
   test("pitch is worked out of rise and run: equal rise and run are 45 degrees exactly", () => {
     const rule = { comparator: "max", of: { formula: "pitch" }, max: figure("45", "deg") } as const;
-    const code = codeOf(limit({ item: "pitch", unit: "deg", rule }));
+    const code = codeOf(limitOf({ item: "pitch", unit: "deg", rule }));
     const at = (rise: number, run: number) =>
       rowOf("pitch", { riserHeight: millimetres(rise), treadDepth: millimetres(run) }, [], [], code);
     expect(at(220, 220)).toMatchObject({ verdict: "pass", given: 45, margin: 0 });
@@ -474,7 +452,7 @@ describe("the kinds of limit other codes have", () => {
       min: figure("70", "sq in"),
       max: figure("75", "sq in"),
     } as const;
-    const code = codeOf(limit({ item: "area", unit: "sq in", rule }));
+    const code = codeOf(limitOf({ item: "area", unit: "sq in", rule }));
     // 7 1/2 x 10 = 75.
     expect(rowOf("area", { riserHeight: inches(7.5), treadDepth: inches(10) }, [], [], code)).toMatchObject({
       verdict: "pass",
@@ -485,15 +463,15 @@ describe("the kinds of limit other codes have", () => {
 
   test("one of several figures, what is not permitted, steps that are only to be alike, and what is only shown", () => {
     const code = codeOf(
-      limit({ item: "turn", unit: "mm", rule: { comparator: "equals", of: "walkline", values: [mm("270"), mm("300")] } }),
-      limit({
+      limitOf({ item: "turn", unit: "mm", rule: { comparator: "equals", of: "walkline", values: [mm("270"), mm("300")] } }),
+      limitOf({
         item: "open riser",
         unit: "count",
         rule: { comparator: "prohibited", thing: "open risers are", present: { fact: "openRisers", is: ["yes"] } },
       }),
-      limit({ item: "uniform", unit: "mm", rule: { comparator: "alike", of: ["rise"], sense: "uniform in height" } }),
-      limit({ item: "width", unit: "count", rule: { comparator: "shown", text: "no least width" } }),
-      limit({
+      limitOf({ item: "uniform", unit: "mm", rule: { comparator: "alike", of: ["rise"], sense: "uniform in height" } }),
+      limitOf({ item: "width", unit: "count", rule: { comparator: "shown", text: "no least width" } }),
+      limitOf({
         item: "use",
         unit: "mm",
         rule: { comparator: "max", of: "riserHeight", max: mm("190") },

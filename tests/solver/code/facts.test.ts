@@ -67,3 +67,53 @@ test("stringers and treads are held where they were given, and a default never p
   expect(given.stringerBoard?.eq(inches(11.25))).toBe(true);
   expect(given.treadThickness?.eq(inches(1.25))).toBe(true);
 });
+
+describe("a label that another table marks as assumed", () => {
+  const given = {
+    totalRise: inches(105), risers: 15, run: inches(10), nosing: inches(1), width: inches(36), opening: inches(130),
+    floorThickness: inches(10), guardHeight: inches(36), clearWidth: inches(35),
+  };
+
+  // The fact as the check calls it, and the label it stands under.
+  test.each([
+    ["nosing", "nosing"], ["risers", "risers"], ["riserHeight", "unitRise"], ["treadDepth", "run"], ["totalRise", "totalRise"],
+    ["width", "width"], ["headroom", "headroomFound"], ["guardHeight", "guardHeight"], ["clearWidth", "clearWidth"],
+  ])("%s by %s", (fact, label) => {
+    const found = facts(given, "in", { [label]: "as the drawing has it" });
+    if (isProblem(found)) throw new Error(found.problem);
+    const words = label.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+    expect(found.assumed).toEqual({ [fact]: `${words} assumed: as the drawing has it` });
+  });
+
+  test("is said before a reason of our own, and nothing is said of what was given", () => {
+    const { nosing: _nosing, ...without } = given;
+    const bare = facts(without, "in", { nosing: "as the drawing has it" });
+    if (isProblem(bare)) throw new Error(bare.problem);
+    expect(bare.assumed).toEqual({ nosing: "nosing assumed: as the drawing has it" });
+    expect(known(given).assumed).toEqual({});
+  });
+
+  test("a headroom that is only wanted says so even where the one found is marked", () => {
+    const wanted = facts({ unitRise: inches(7), headroom: inches(80) }, "in", { headroomFound: "as the drawing has it" });
+    if (isProblem(wanted)) throw new Error(wanted.problem);
+    expect(wanted.assumed?.["headroom"]).toBe("the headroom wanted; give opening and floor thickness for the one there is");
+    expect(known({ unitRise: inches(7) }).assumed).not.toHaveProperty("headroom");
+  });
+});
+
+test("what a stair does not tell is no fact", () => {
+  const bare = known({ unitRise: inches(7) });
+  expect(Object.keys(bare).sort()).toEqual(["assumed", "nosing", "riserHeight", "unit"]);
+  expect(known({ run: inches(10), width: inches(36) })).not.toHaveProperty("riserHeight");
+  expect(known({ run: inches(10), width: inches(36) }).width?.eq(inches(36))).toBe(true);
+  expect(known({ totalRise: inches(105), risers: 15 }).totalRise?.eq(inches(105))).toBe(true);
+  expect(known({ totalRise: inches(105), risers: 15 }).risers).toBe(15);
+});
+
+test("a length of 0 and a count of 0 that are only for the check are empty cells", () => {
+  const found = known({ unitRise: inches(7), guardHeight: inches(0), stairRisers: 0, fallHeight: inches(30), storeysJoined: 2 });
+  expect(found).not.toHaveProperty("guardHeight");
+  expect(found).not.toHaveProperty("stairRisers");
+  expect(found.fallHeight?.eq(inches(30))).toBe(true);
+  expect(found.storeysJoined).toBe(2);
+});

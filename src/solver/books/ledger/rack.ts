@@ -51,11 +51,11 @@ export interface Days {
 }
 
 /** What lies on the rack at the close of `to`, and how it came since the beginning of `from`; without `from`, since the openings. */
-export const rack = <Bad>({ lines, nearGoods }: Ledger<Bad>, { from, to = Infinity }: Days): readonly RackRow[] => {
+export const rack = <Bad>({ lines, nearGoods }: Ledger<Bad>, { from = -Infinity, to = Infinity }: Days): readonly RackRow[] => {
   const held = new Map<string, Held>();
   for (const { move, postings } of lines) {
     if (move.day > to) break;
-    const isBefore = from !== undefined && move.day < from;
+    const isBefore = move.day < from;
     for (const { place, article, column, quantity, value, isShort } of postings) {
       if (place.kind !== "rack" || article === undefined) continue;
       const item = held.get(article.key) ?? { article, opening: ZERO, in: ZERO, out: ZERO, short: ZERO, value: ZERO };

@@ -291,9 +291,8 @@ const lateShare = (charge: Charge, index: number, books: Books): { readonly post
     ...(part.isZero() ? [] : [posted(stock, column, { quantity: ZERO, value: part, charges: part }, isCredit)]),
     ...(rest.isZero() ? [] : [ofMoney(PRICE_DIFFERENCES, column, rest)]),
   ];
-  const isWhole = place.kind !== "rack" && rest.isZero();
   const own = `${String(place.name)} ${String(article.name)} ${moneyText(part)}`;
-  return { postings, says: isWhole || rest.isZero() ? own : `${own}, price differences ${moneyText(rest)}` };
+  return { postings, says: rest.isZero() ? own : `${own}, price differences ${moneyText(rest)}` };
 };
 
 const charged = (charge: Charge, books: Books): Reckoned => {

@@ -45,8 +45,9 @@ const relation = (rule: RelationRule, stair: Stair, limit: Limit): Finding => {
     return missing([labelsOf(rule.of), FACT_LABELS[rule.than[0]].label].join(" and "), limit.text);
   }
   const whole = exact(value).times(rule.part?.times ?? 1);
-  const isCapped = rule.capped !== undefined && whole.gt(sizeOf(rule.capped));
-  const size = rule.capped !== undefined && isCapped ? sizeOf(rule.capped) : whole;
+  const cap = rule.capped === undefined ? undefined : sizeOf(rule.capped);
+  const isCapped = cap !== undefined && whole.gt(cap);
+  const size = isCapped ? cap : whole;
   const margin = (reading: Exact): Exact => {
     if (rule.sense === "exactly") return reading.minus(size).abs().neg();
     return rule.sense === "at least" ? reading.minus(size) : size.minus(reading);
