@@ -70,7 +70,7 @@ const SAWN = { stock: `${STOCK_READ}#`, kerf: `B${SAW + 1}`, trim: `B${SAW + 2}`
 const ROWS = 80;
 const BUY_VIEW = ["item", "length", "quantity", "price", "cost"] as const;
 /** An end as stock for the next job; what it is worth is for the books. */
-const KEPT_VIEW = ["length", "price", "available", "owned", "label", "grade", "width", "thickness"] as const;
+const KEPT_VIEW = ["label", "length", "width", "thickness", "price", "available", "owned", "grade"] as const;
 /** What RECONCILE reads of what has a price. */
 const PLANNED = ["item", "quantity", "price", "net", "gross"] as const;
 /** What an order to the yard has of what is bought; gross is board feet where a board has width and thickness. */
@@ -232,10 +232,9 @@ const boardByBoard = (filling: Filling): string => {
 
 /** Ends of both plans that go back to the rack, as stock for the next job. */
 const keptEnds = (filling: Filling): string => {
-  const [available = 3] = placesOf(OFFCUTS, "available");
   const ends = `VSTACK(${cutting(filling, OFFCUTS, "risers")},DROP(${cutting(filling, OFFCUTS, "rail")},1))`;
   const stacked = chosen(OFFCUTS, ends, ...KEPT_VIEW);
-  const kept = `LET(e,${stacked},n,CHOOSECOLS(e,${available}),k,FILTER(e,IF(ISNUMBER(n),n>0,TRUE)),` +
+  const kept = `LET(e,${stacked},n,CHOOSECOLS(e,${KEPT_VIEW.indexOf("available") + 1}),k,FILTER(e,IF(ISNUMBER(n),n>0,TRUE)),` +
     'IF(ROWS(k)=1,"no end is as long as that",k))';
   return bothPlans(`IF(B${SAW + 3}="",${asksFor(`B${SAW + 3}`)},${kept})`);
 };
@@ -376,7 +375,7 @@ export const cutPlan = (filling: Filling): SheetData => {
     answers: answers(filling),
     heights: { 7: 34 },
     widths: {
-      A: 110, B: 64, C: 74, D: 92, E: 72, F: 78, G: 60, H: 76, I: 4, J: 150, K: 42, L: 94, M: 76, N: 74, O: 62, P: 64, Q: 62, R: 10, S: 112,
+      A: 138, B: 64, C: 74, D: 92, E: 72, F: 78, G: 60, H: 76, I: 4, J: 150, K: 50, L: 94, M: 76, N: 74, O: 62, P: 64, Q: 62, R: 10, S: 112,
       T: 70, U: 78, V: 70, W: 76,
     },
     lists: [

@@ -119,7 +119,7 @@ const answers = ({ unit }: Filling): readonly Answer[] => [
   { over: ["C", "C"], name: "risers read", value: read(RISERS_FITTED), under: "steps" },
   {
     over: ["D", "E"], name: "do they close?", under: "of treads and risers", isText: true,
-    value: `IF(A4+C4=0,"–",IF(${disagree("AA8", TREADFIT)}+${disagree(RISERS_FITTED, RISERFIT)}=0,"✓ yes","✗ read again"))`,
+    value: `IF(A4+C4=0,"–",IF(${disagree("AA8", TREADFIT)}+${disagree(RISERS_FITTED, RISERFIT)}=0,"✓ they close","✗ read again"))`,
   },
   {
     over: ["F", "G"], name: "worst closure", under: unit, format: unit === "mm" ? "0.0" : SIXTYFOURTHS,

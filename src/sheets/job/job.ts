@@ -58,6 +58,10 @@ const wholeStair = ({ flight }: Filling): readonly Asked[] =>
         verdict: `${flight.sheet}!L4`,
       }];
 
+/** Whether there is a cheaper plan, said where that question does not stand above the answer. */
+const cheaper = (at: string): string =>
+  `SUBSTITUTE(SUBSTITUTE(${at},"✓ no, proven","✓ none cheaper"),"✓ none was found","✓ no cheaper found")`;
+
 /** The sheets of the job: what each is asked, what it answers, and its verdict. */
 const SHEETS = ({ unit, pile }: Filling): readonly Asked[] => [
   {
@@ -75,13 +79,13 @@ const SHEETS = ({ unit, pile }: Filling): readonly Asked[] => [
     answer: 'TEXT(Order!C4,"#,##0.00")&", "&TEXT(Order!G4,"#,##0.00")&" of it ripped away"',
   },
   {
-    sheet: "Cut plan", asks: "Which boards, cut how?", from: "'Cut plan'!A4", verdict: "'Cut plan'!J4",
+    sheet: "Cut plan", asks: "Which boards, cut how?", from: "'Cut plan'!A4", verdict: cheaper("'Cut plan'!J4"),
     answer: "'Cut plan'!C4&\" boards, \"&TEXT('Cut plan'!A4,\"#,##0.00\")",
   },
   ...(pile === undefined
     ? []
     : [{
-        sheet: "Boards", asks: "Or out of rough boards?", from: `Boards!${CHEAPER}`, verdict: `Boards!${CHEAPER}`,
+        sheet: "Boards", asks: "Or out of rough boards?", from: `Boards!${CHEAPER}`, verdict: cheaper(`Boards!${CHEAPER}`),
         answer: 'TEXT(Boards!A4,"#,##0.00")&" and "&TEXT(Boards!C4,"#,##0.00")',
       }]),
   {

@@ -171,7 +171,7 @@ export const survey = (filling: Filling): SheetData => {
     answers: answers(filling),
     heights: { 7: 34 },
     widths: { A: 46, B: 80, C: 84, D: 84, E: 100, F: 220, G: 8, H: 184, I: 84, J: 76 },
-    merged: [`${PLAN_SAID}:J18`],
+    merged: [`${PLAN_SAID}:J19`],
     verdicts: ["C8"],
     blocks: blocks(filling),
     spills: [
