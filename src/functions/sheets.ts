@@ -1,4 +1,3 @@
-import { type Length } from "../solver/length/length";
 import { type SheetJob } from "../solver/yield/sheets/sheet-job";
 import { CUTTING, CUTTING_PROBLEMS, cuttingJobOf, type GivenCutting } from "./cutting";
 import { type Size } from "./declare";
@@ -119,12 +118,11 @@ export interface GivenSheets extends Omit<GivenCutting, "keep" | "trim"> {
 /** The job as the solver takes it; one length to keep is for both ways. */
 export const sheetJobOf = ({ keep: kept, first, trim, ...given }: GivenSheets): SheetJob => {
   const { keep: _, pieces: wanted, ...job } = cuttingJobOf({ ...given, trim: trim.length, keep: undefined });
-  const width: Length | undefined = kept?.width ?? kept?.length;
   return {
     ...job,
     pieces: wanted.map((piece, row) => ({ ...piece, turns: given.pieces[row]!.grain === "free" })),
     first,
     ...(trim.width === undefined ? {} : { edgeTrim: trim.width }),
-    ...(kept === undefined || width === undefined ? {} : { keep: { length: kept.length, width } }),
+    ...(kept === undefined ? {} : { keep: { length: kept.length, width: kept.width ?? kept.length } }),
   };
 };

@@ -210,6 +210,17 @@ test("a change in the other unit has a row unit of its own", () => {
   expect(changed(["15 risers", "run", 279.4])).toContain("not checked: run: 279.4 in is over 24 in");
 });
 
+test("a change is in the unit of the stair where it has no row unit", () => {
+  const lengths = ["total rise", "run", "nosing", "width", "opening", "floor thickness", "handrail height"];
+  const inMillimetres = ([label, value]: readonly unknown[]) => [label, lengths.includes(String(label)) ? Number(value) * 25.4 : value];
+  const metric = [["unit", "mm"], ...STAIR.map(inMillimetres)];
+  const verdict = (stair: Table, run: number): unknown =>
+    cellOf(refused({ 2: [["option", "label", "value"], ["15 risers", "run", run]], 3: stair }) as Table, "15 risers", "verdict");
+  // By hand: 11 x 25.4 = 279.4.
+  expect(verdict(metric, 279.4)).toBe(verdict(STAIR, 11));
+  expect(verdict(STAIR, 11)).toMatch(/to settle$/);
+});
+
 test("an error beside an alternate is its code and its sentence", () => {
   const changed = (cell: object): unknown =>
     cellOf(refused({ 2: [["option", "label", "value"], ["15 risers", "run", cell]] }) as Table, "15 risers", "verdict");

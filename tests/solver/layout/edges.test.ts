@@ -83,6 +83,10 @@ describe("balusters", () => {
     expect([asked(100, 0.05), asked(101, 0.05), asked(4, 2.49), asked(4, 2.5), asked(4, 2.51)]).toEqual([
       "answered", "too-many-balusters", "answered", "no-room-for-balusters", "no-room-for-balusters",
     ]);
+    // By the gap: 10 / (0.05 + 0.05) are 100, 10 / 0.099 are 102.
+    const byGap = (gap: number) =>
+      treadBalusters(stair({ guardGap: inches(gap) }), { width: inches(0.05), perTread: undefined, railDepth: undefined }, "in");
+    expect([told(byGap(0.05)), byGap(0.049)]).toEqual(["answered", { problem: "too-many-balusters", details: { most: 100 } }]);
     // 7 1/2 over 10 is 3 in 4: a rail 28.8 deep is 36 plumb, 28.8 x 5 / 4; with the nosing 1 1/4 x 3 / 4 = 0.9375 more it is 29.55.
     expect([asked(2, 1, 29.54), asked(2, 1, 29.55), asked(2, 1, 30)]).toEqual(["answered", "rail-too-deep", "rail-too-deep"]);
   });

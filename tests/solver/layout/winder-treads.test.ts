@@ -326,3 +326,9 @@ test.each([
 ])("what has no treads is told: %j", (given, told) => {
   expect(winderTreads({ ...QUARTER_OF_THREE, ...given })).toMatchObject({ problem: told });
 });
+
+test("too few winders are told with what each would turn, and how many it takes: 270 by two are 135, by three 90", () => {
+  expect(winderTreads({ ...QUARTER_OF_THREE, turn: 270, winders: 2, strings: "round" })).toMatchObject({
+    details: { winders: 2, each: 135, least: 3 },
+  });
+});
