@@ -108,6 +108,17 @@ test("a row that could not be read says why, and what hangs on it follows", () =
   // Of what is not even a move it is not known where it lies: it may be anywhere.
   const nowhere = unread("not a kind", { item: "oak", unit: "each", date: first!.date, job: "Elm 12" });
   expect(nowhere.lines.filter(({ bad }) => bad !== undefined).map(({ move }) => move.row)).toEqual([2, 4]);
+  // Without a day it is before all.
+  const undated = unread("not a date", { item: "oak", unit: "each", kind: "purchase", quantity: 1, cost: first!.cost! });
+  expect(undated.lines.map(({ move, bad }) => [move.row, bad !== undefined])).toEqual([[2, true], [3, false], [4, true]]);
+});
+
+test("what one is worth on the rack stands there as long as there is one", () => {
+  const issue = (quantity: number): TypedMove => ({ ...oak, date: "2026-03-03", kind: "issue", quantity, job: "Elm 12" });
+  expect(lineOf([bought, issue(9)], 3)).toMatchObject({ onTheRack: 1, average: 50 });
+  expect(lineOf([bought, issue(10)], 3)).toMatchObject({ onTheRack: 0 });
+  expect(lineOf([bought, issue(10)], 3)).not.toHaveProperty("average");
+  expect(lineOf([atElm], 2)).not.toHaveProperty("onTheRack");
 });
 
 // A dash may mean nothing, a question mark that nobody knows: money would gather under it unseen.
