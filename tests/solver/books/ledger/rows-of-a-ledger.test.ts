@@ -113,6 +113,15 @@ test("a row that could not be read says why, and what hangs on it follows", () =
   expect(undated.lines.map(({ move, bad }) => [move.row, bad !== undefined])).toEqual([[2, true], [3, false], [4, true]]);
 });
 
+test("a fault calls goods as they were called first, and a row without goods by its kind", () => {
+  const itemOf = (...moves: readonly TypedMove[]) =>
+    booksOf(moves).lines.map(({ bad }) => (bad as Problem<string> | undefined)?.details).find((details) => details !== undefined)?.["item"];
+  const scrap: TypedMove = { ...oak, date: "2026-03-03", kind: "scrap", quantity: -1 };
+  expect(itemOf({ ...bought, item: "Oak blank" }, { ...scrap, item: "oak BLANK" })).toBe("Oak blank");
+  expect(itemOf(bought, { ...scrap, item: "ash" })).toBe("ash");
+  expect(itemOf(bought, { date: "2026-03-03", kind: "invoice total", cost: 5 })).toBe("invoice total");
+});
+
 test("what one is worth on the rack stands there as long as there is one", () => {
   const issue = (quantity: number): TypedMove => ({ ...oak, date: "2026-03-03", kind: "issue", quantity, job: "Elm 12" });
   expect(lineOf([bought, issue(9)], 3)).toMatchObject({ onTheRack: 1, average: 50 });
