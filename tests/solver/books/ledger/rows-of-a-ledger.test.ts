@@ -113,6 +113,17 @@ test("a row that could not be read says why, and what hangs on it follows", () =
   expect(undated.lines.map(({ move, bad }) => [move.row, bad !== undefined])).toEqual([[2, true], [3, false], [4, true]]);
 });
 
+// Ten of the whole stand at 500, 50 each. Two offcuts, each a half of one, are one of it: 50; 24 in of halves of a foot are a foot.
+test.each([
+  ["", "", 2], ["each", "", 2], ["", "each", 2], ["each", "each", 2], ["", "ft", 2], ["each", "ft", 2], ["ft", "each", 2], ["ft", "", 2],
+  ["ft", "ft", 2], ["ft", "in", 24], ["bf", "each", 2], ["bf", "ft", 2],
+])("of a whole in %p, offcuts in %p: %d", (unit, offcutUnit, quantity) => {
+  const end: TypedMove = {
+    item: "end", unit: offcutUnit, date: "2026-03-03", kind: "offcut", quantity, job: "Elm 12", to: "rack", of: "whole", share: 0.5,
+  };
+  expect(lineOf([{ ...atElm, item: "whole", unit }, end], 3)).toMatchObject({ value: 50, note: "1.000 of whole" });
+});
+
 test("a fault calls goods as they were called first, and a row without goods by its kind", () => {
   const itemOf = (...moves: readonly TypedMove[]) =>
     booksOf(moves).lines.map(({ bad }) => (bad as Problem<string> | undefined)?.details).find((details) => details !== undefined)?.["item"];
