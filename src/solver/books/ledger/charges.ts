@@ -152,7 +152,7 @@ const share = (charge: Charge): void => {
       late.push({ article, place, amount, bought: quantity });
       return;
     }
-    const parts = lines.length === 1 ? [amount] : allocation(amount, lines.map(({ cost }) => cost));
+    const parts = allocation(amount, lines.map(({ cost }) => cost));
     lines.forEach((line, index) => (line.shares[kind] = line.shares[kind].plus(parts[index] ?? ZERO)));
     const where = (names.get(article.key) ?? 0) > 1 ? `${String(place.name)} ` : "";
     now.push(`${where}${String(article.name)} ${moneyText(amount)}`);

@@ -108,6 +108,37 @@ test("a row that could not be read says why, and what hangs on it follows", () =
   // Of what is not even a move it is not known where it lies: it may be anywhere.
   const nowhere = unread("not a kind", { item: "oak", unit: "each", date: first!.date, job: "Elm 12" });
   expect(nowhere.lines.filter(({ bad }) => bad !== undefined).map(({ move }) => move.row)).toEqual([2, 4]);
+  // Without a day it is before all.
+  const undated = unread("not a date", { item: "oak", unit: "each", kind: "purchase", quantity: 1, cost: first!.cost! });
+  expect(undated.lines.map(({ move, bad }) => [move.row, bad !== undefined])).toEqual([[2, true], [3, false], [4, true]]);
+});
+
+// Ten of the whole stand at 500, 50 each. Two offcuts, each a half of one, are one of it: 50; 24 in of halves of a foot are a foot.
+test.each([
+  ["", "", 2], ["each", "", 2], ["", "each", 2], ["each", "each", 2], ["", "ft", 2], ["each", "ft", 2], ["ft", "each", 2], ["ft", "", 2],
+  ["ft", "ft", 2], ["ft", "in", 24], ["bf", "each", 2], ["bf", "ft", 2],
+])("of a whole in %p, offcuts in %p: %d", (unit, offcutUnit, quantity) => {
+  const end: TypedMove = {
+    item: "end", unit: offcutUnit, date: "2026-03-03", kind: "offcut", quantity, job: "Elm 12", to: "rack", of: "whole", share: 0.5,
+  };
+  expect(lineOf([{ ...atElm, item: "whole", unit }, end], 3)).toMatchObject({ value: 50, note: "1.000 of whole" });
+});
+
+test("a fault calls goods as they were called first, and a row without goods by its kind", () => {
+  const itemOf = (...moves: readonly TypedMove[]) =>
+    booksOf(moves).lines.map(({ bad }) => (bad as Problem<string> | undefined)?.details).find((details) => details !== undefined)?.["item"];
+  const scrap: TypedMove = { ...oak, date: "2026-03-03", kind: "scrap", quantity: -1 };
+  expect(itemOf({ ...bought, item: "Oak blank" }, { ...scrap, item: "oak BLANK" })).toBe("Oak blank");
+  expect(itemOf(bought, { ...scrap, item: "ash" })).toBe("ash");
+  expect(itemOf(bought, { date: "2026-03-03", kind: "invoice total", cost: 5 })).toBe("invoice total");
+});
+
+test("what one is worth on the rack stands there as long as there is one", () => {
+  const issue = (quantity: number): TypedMove => ({ ...oak, date: "2026-03-03", kind: "issue", quantity, job: "Elm 12" });
+  expect(lineOf([bought, issue(9)], 3)).toMatchObject({ onTheRack: 1, average: 50 });
+  expect(lineOf([bought, issue(10)], 3)).toMatchObject({ onTheRack: 0 });
+  expect(lineOf([bought, issue(10)], 3)).not.toHaveProperty("average");
+  expect(lineOf([atElm], 2)).not.toHaveProperty("onTheRack");
 });
 
 // A dash may mean nothing, a question mark that nobody knows: money would gather under it unseen.
