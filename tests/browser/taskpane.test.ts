@@ -253,6 +253,7 @@ test(
       "/reference.html",
       "/codes.html",
       "/install.html",
+      "/changelog.html",
       "/third-party-notices.txt",
     ]);
     for (const address of links) expect((await page.request.get(address)).status()).toBe(200);
