@@ -79,7 +79,7 @@ describe("the unit of a row is said where the stair is in another", () => {
     const risers: Rule = { comparator: "max", of: "risers", max: figure("16", "count") };
     expect(held({ unit: "count", rule: risers }, { unit: "mm", risers: 3 }).note).toBe("at most 16");
     expect(held({ rule: most("riserHeight", "8"), measured: "nosing to nosing" }, { unit: "mm" }).note).toBe(
-      "give unit rise to check this; nosing to nosing",
+      "give unit rise to check this: at most 8 in; nosing to nosing",
     );
   });
 });
@@ -93,7 +93,7 @@ describe("a limit for some stairs only", () => {
     [{ guardHeight: inches(35), fallHeight: inches(30) }, "does not apply", "only where a guard is required"],
     [{ guardHeight: inches(35) }, "judge", "at least 36 in; fails only where a guard is required; give fall height to decide"],
     [{ guardHeight: inches(36) }, "pass", "at least 36 in"],
-    [{}, "not given", "give guard height to check this; "],
+    [{}, "not given", "give guard height to check this: at least 36 in; "],
   ])("%j: %s", (facts, verdict, note) => {
     expect(held({ rule, applies: [DROP] }, facts)).toMatchObject({ verdict, note });
   });
