@@ -63,7 +63,7 @@ describe("from the design value", () => {
 
   test.each(["design", "bottom step"] as const)("%s: without one it is asked for by its label", (way) => {
     const row = rowUnder(within(way), steps(180, 181));
-    expect([row.verdict, row.note]).toEqual(["not given", "give unit rise to check this; step by step"]);
+    expect([row.verdict, row.note]).toEqual(["not given", "give unit rise to check this: at most 5 mm apart; step by step"]);
   });
 });
 
@@ -71,7 +71,9 @@ test("a spread that was itself measured needs no steps", () => {
   const rule = within("flight", { spread: "winderSpread" });
   expect(rowUnder(rule, [], { winderSpread: mm(5) })).toMatchObject({ verdict: "pass", given: 5, margin: 0, note: "at most 5 mm apart" });
   expect(rowUnder(rule, [], { winderSpread: mm(6) })).toMatchObject({ verdict: "fail", margin: -1 });
-  expect(rowUnder(rule, steps(180, 190))).toMatchObject({ verdict: "not given", note: "give winder spread to check this; step by step" });
+  expect(rowUnder(rule, steps(180, 190))).toMatchObject({
+    verdict: "not given", note: "give winder spread to check this: at most 5 mm apart; step by step",
+  });
 });
 
 describe("steps that are only to be alike", () => {
