@@ -55,6 +55,14 @@ describe("worked jobs, each figure by every way to lay its pieces and by an inte
     expect(dollars({ pieces: [piece("step", 42, 5.5, 4)], stock: wide, kerf: 0.1875 })).toBe(120);
   });
 
+  test("pieces that share only some of their sheets take none of them twice", () => {
+    const pieces = [piece("long", 90, 9), piece("wide", 40, 38), piece("small", 30, 8)];
+    const of = (count: number) => ({ pieces, stock: [sheet("A", 96, 10, 30), sheet("B", 48, 40, 50, count)], kerf: 0.125 });
+    // by hand: long goes on A alone and leaves 1 beside it and 6 behind, wide on B alone and leaves 2 and 8 less a kerf: small has no room
+    expect(leastCents(of(1))).toBe(Infinity);
+    expect(dollars(of(2))).toBe(30 + 2 * 50);
+  });
+
   test("each board its own way round", () => {
     const stock = [sheet("A", 84, 12, 60), sheet("B", 60, 8, 30), sheet("C", 72, 8, 40), sheet("D", 60, 12, 52)];
     const pieces = [piece("riser", 40, 7.25, 3), piece("skirt", 72, 4), piece("block", 20, 3, 2)];
