@@ -53,7 +53,7 @@ const length = (text: string, name: string, unit: Unit): number | string => {
   return value > 0 ? value : `${name}: reads "${text}"; write a length such as ${unit === "in" ? "10 or 7 1/2" : "250"}.`;
 };
 
-export const HIGHEST_STEP = 99;
+const HIGHEST_STEP = 99;
 
 /** The flight that is meant, or a sentence for each field that cannot be read. */
 export const flightAsked = ({ piece, first, count, across, width, unit }: Asked): Flight | readonly string[] => {

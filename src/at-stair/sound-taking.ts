@@ -1,7 +1,6 @@
-import { MOST_STEPS } from "../solver/fit/skirt-surface/surface-verdict";
-import { isWrittenDay } from "../readings/written-day";
+import { dayOfText } from "../solver/books/day";
 import { askedOf } from "./asked";
-import { HIGHEST_STEP, TAPES } from "./asked-before";
+import { TAPES } from "./asked-before";
 import type { Taking } from "./taking";
 import type { Touch } from "./touched";
 
@@ -16,8 +15,10 @@ type Check = (value: unknown) => boolean;
 
 const isBag = (value: unknown): value is Bag => typeof value === "object" && value !== null && !Array.isArray(value);
 
-/** Wholes that the keys and the keypad can give, in inches or in tens of millimetres. */
-const MOST_WHOLE = 9999;
+/** Steps of a text of readings have four digits: however many are put on, a stair that can be handed on is kept. */
+const MOST_STEP = 9999;
+/** 20,000 in, the longest length there is, in tens of millimetres. */
+const MOST_WHOLE = 50_800;
 const MOST_PART = 15;
 const MOST_DIGIT = 9;
 
@@ -25,7 +26,7 @@ const counts = (least: number, most: number): Check => (value) =>
   typeof value === "number" && Number.isInteger(value) && value >= least && value <= most;
 const isLength: Check = (value) => typeof value === "number" && Number.isFinite(value) && value > 0;
 const isPiece: Check = (value) => value === "tread" || value === "riser";
-const isStep = counts(0, HIGHEST_STEP + MOST_STEPS);
+const isStep = counts(0, MOST_STEP);
 const isWhole = counts(0, MOST_WHOLE);
 
 const isAt: Check = (at) => isBag(at) && isPiece(at["piece"]) && isStep(at["step"]);
@@ -45,7 +46,7 @@ const TOUCHES: Readonly<Record<Touch["key"], (touch: Bag) => boolean>> = {
   pad: () => true,
   digit: ({ digit }) => counts(0, MOST_DIGIT)(digit),
   typed: () => true,
-  next: ({ day }) => typeof day === "string" && isWrittenDay(day),
+  next: ({ day }) => typeof day === "string" && dayOfText(day) !== undefined,
   back: () => true,
   read: ({ at }) => isReading(at),
   keep: ({ steps }) => Array.isArray(steps) && steps.every(isAt),

@@ -9,6 +9,7 @@ import { numberText, say, shown } from "./say";
 
 /** A bare number beyond this is no length in a stair; spreadsheet dates of our time start at about 45,000. */
 export const LONGEST = 20000;
+export const LONGEST_TEXT = "20,000 in (508 m) or less";
 
 /** Sizes beyond which the unit is surely wrong, in inches. */
 const PLAUSIBLE: Readonly<Record<Plausible, { readonly over: number; readonly under?: number }>> = {
@@ -57,7 +58,7 @@ export const readLength = (name: string, cell: Given, unit: Unit | undefined, ru
   const read = typeof cell === "number" ? lengthOf(cell, unit ?? "in") : parseLength(cell, unit ?? "in");
   if (isProblem(read)) return failed(say.malformedLength(name, read));
   if (typeof cell === "string" && lengthIn(read, "in").abs().gt(LONGEST))
-    return failed(say.mustBe(name, "20,000 in (508 m) or less", cell));
+    return failed(say.mustBe(name, LONGEST_TEXT, cell));
   return (
     signed(name, read, rule.sign, cell) ??
     (unit !== undefined && rule.plausible !== undefined ? implausible(name, read, unit, rule.plausible) : undefined) ??

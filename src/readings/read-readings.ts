@@ -1,9 +1,9 @@
+import { dayOfText } from "../solver/books/day";
 import { wordKey } from "../solver/word-key";
 import type { ReadingSet, ReadStep } from "./reading-set";
 import { headingsIn, readRow } from "./read-table-rows";
 import { inQuotes, isUnread, oneLine, type TextLine, textLines, type Unread, unread } from "./text-lines";
 import { EDITION, END, HEAD, type HeadLine, PART_NAMES, type Part, TITLE } from "./text-form";
-import { isWrittenDay } from "./written-day";
 
 const MOST_DIVISIONS = 64;
 
@@ -26,7 +26,7 @@ const HEAD_RULES: { readonly [Name in HeadLine]: { readonly read: (text: string)
     read: (text) => (/^\d+$/.test(text) && Number(text) >= 1 && Number(text) <= MOST_DIVISIONS ? Number(text) : undefined),
     write: "the divisions of the unit on the tape: 16 or 32 of an inch, 1 or 2 of a millimetre",
   },
-  taken: { read: (text) => (isWrittenDay(text) ? text : undefined), write: "the day as 2026-03-04" },
+  taken: { read: (text) => (dayOfText(text) === undefined ? undefined : text), write: "the day as 2026-03-04" },
 };
 
 interface Reading {

@@ -1,4 +1,4 @@
-import { LONGEST } from "../functions/read-value";
+import { LONGEST, LONGEST_TEXT } from "../functions/read-value";
 import { listed, say, slipOf } from "../functions/say";
 import { lengthIn, type Unit } from "../solver/length/length";
 import { parseLength, statedUnit } from "../solver/length/parse-length";
@@ -101,7 +101,7 @@ const readLength = (line: TextLine, name: string, text: string, unit: Unit): num
     return unread(line, `${name} reads ${inQuotes(text)}, ${units}; write it in ${UNIT_WORDS[unit]}`);
   }
   if (!length.gt(0)) return unread(line, `${name} reads ${inQuotes(text)}; write a length over 0, or ${NOT_TAKEN} where it was not taken`);
-  if (lengthIn(length, "in").gt(LONGEST)) return unread(line, `${name} reads ${inQuotes(text)}; write 20,000 in (508 m) or less`);
+  if (lengthIn(length, "in").gt(LONGEST)) return unread(line, `${name} reads ${inQuotes(text)}; write ${LONGEST_TEXT}`);
   return lengthIn(length, unit).toNumber();
 };
 

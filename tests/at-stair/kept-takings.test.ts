@@ -1,6 +1,6 @@
 import { allKept, close, keep, kept, type KeptTaking, keptOpen, passingStore, remove } from "../../src/at-stair/kept-takings";
 import { readingSetOf } from "../../src/at-stair/reading-set-of";
-import { afterTouches } from "../../src/at-stair/touched";
+import { afterTouches, type Touch } from "../../src/at-stair/touched";
 import { begin, DAY, onward, reads } from "./touches";
 
 const TOUCHES = [begin(), ...reads(10, 36, 36.0625, 37.375, 37.4375), onward(1), ...reads(36)];
@@ -30,6 +30,16 @@ test("what is no stair of this page is left alone", () => {
   at.setItem("treadsheet at the stair/x", "{");
   at.setItem("treadsheet at the stair/y", '{"version":2,"touches":[]}');
   expect(allKept(at).map(({ id }) => id)).toEqual(["b"]);
+});
+
+test("a stair of many steps put on one by one, and of a wide landing, comes back", () => {
+  const at = passingStore();
+  const more = Array.from({ length: 300 }, (): Touch => ({ key: "more", piece: "tread" }));
+  // 20,000 in is the longest length that is read anywhere.
+  const last: Touch = { key: "read", at: { piece: "tread", step: 313, reading: "back" } };
+  const touches = [begin(), ...more, last, ...reads(20_000)];
+  keep(at, { ...TAKING, touches });
+  expect(keptOpen(at)?.touches).toEqual(touches);
 });
 
 test("the readings leave with the run of every step, the day and what was kept", () => {

@@ -1,19 +1,4 @@
-import { call } from "../../src/functions/call";
-import { catalogue } from "../../src/functions/catalogue";
-import type { Answer } from "../../src/functions/cells";
-
-const declared = (id: string) => {
-  const found = catalogue.find((declaration) => declaration.id === id);
-  if (found === undefined) throw new Error(id);
-  return found;
-};
-
-/** A call as the host makes it; error cells as their code and sentence. */
-const answered = (id: string, ...cells: unknown[]): unknown => {
-  const text = (cell: Answer): unknown => (typeof cell === "object" ? `${cell.failed} ${cell.says}` : cell);
-  const answer = call(declared(id), cells);
-  return Array.isArray(answer) ? answer.map((row) => row.map(text)) : text(answer);
-};
+import { answered } from "./answered";
 
 const column = (rows: unknown, heading: string): unknown[] => {
   const [headings = [], ...data] = rows as unknown[][];

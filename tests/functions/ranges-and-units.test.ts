@@ -1,24 +1,13 @@
-import { call, readCall } from "../../src/functions/call";
+import { readCall } from "../../src/functions/call";
 import { catalogue } from "../../src/functions/catalogue";
-import { type Answer, isFailed } from "../../src/functions/cells";
+import { isFailed } from "../../src/functions/cells";
 import { codeSource } from "../../src/functions/code-source";
-import type { Declaration } from "../../src/functions/declare";
 import { figuredSteps } from "../../src/functions/figured-steps";
 import { ownHeadings } from "../../src/functions/own-headings";
 import { Exact } from "../../src/solver/length/exact";
+import { answered, declared } from "./answered";
 
 /** Ranges where one value may stand, the unit a call works in, and where headings belong. */
-
-const declared = (id: string): Declaration => {
-  const found = catalogue.find((declaration) => declaration.id === id);
-  if (found === undefined) throw new Error(id);
-  return found;
-};
-const answered = (id: string, ...cells: unknown[]): unknown => {
-  const text = (cell: Answer): unknown => (typeof cell === "object" ? `${cell.failed} ${cell.says}` : cell);
-  const answer = call(declared(id), cells);
-  return Array.isArray(answer) ? answer.map((row) => row.map(text)) : text(answer);
-};
 
 describe("a range in place of one value", () => {
   test("an empty text gives nothing; an empty cell is 0 where 0 may be, else nothing", () => {

@@ -1,14 +1,4 @@
-import { call } from "../../src/functions/call";
-import { catalogue } from "../../src/functions/catalogue";
-import type { Answer } from "../../src/functions/cells";
-
-const answered = (id: string, ...cells: unknown[]): unknown => {
-  const declaration = catalogue.find((one) => one.id === id);
-  if (declaration === undefined) throw new Error(id);
-  const text = (cell: Answer): unknown => (typeof cell === "object" ? `${cell.failed} ${cell.says}` : cell);
-  const answer = call(declaration, cells);
-  return Array.isArray(answer) ? answer.map((row) => row.map(text)) : text(answer);
-};
+import { answered } from "./answered";
 
 test("headings, labels and words of choice are read in either spelling, singular or plural", () => {
   const american = answered("TREADFIT", [["step", "run", "back", "front", "left offset"], [1, 10, 36, 36, "square"]]);

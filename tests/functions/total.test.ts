@@ -1,15 +1,5 @@
 import fc from "fast-check";
-import { call } from "../../src/functions/call";
-import { catalogue } from "../../src/functions/catalogue";
-import type { Answer } from "../../src/functions/cells";
-
-const answered = (id: string, ...cells: unknown[]): unknown => {
-  const declaration = catalogue.find((one) => one.id === id);
-  if (declaration === undefined) throw new Error(id);
-  const text = (cell: Answer): unknown => (typeof cell === "object" ? `${cell.failed} ${cell.says}` : cell);
-  const answer = call(declaration, cells);
-  return Array.isArray(answer) ? answer.map((row) => row.map(text)) : text(answer);
-};
+import { answered } from "./answered";
 
 const cost = (...cells: unknown[]): unknown[][] => [["item", "cost"], ...cells.map((cell, index) => [`good ${index + 1}`, cell])];
 const EMPTY_ERROR = { code: "#DIV/0!", message: "divided by nothing" };

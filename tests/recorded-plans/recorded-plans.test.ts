@@ -30,17 +30,20 @@ test("in the built bundle, where there is nothing but the language", () => {
 
 test("in Chromium, by the bundle of the page", async () => {
   const pages = await openedPages();
-  const { page } = await pages.open("");
-  await page.waitForSelector("html[data-ready=yes]");
-  const answers = await page.evaluate(
-    ([jobs, ids]) => {
-      const { treadsheetFunctions } = globalThis as unknown as {
-        readonly treadsheetFunctions: ReadonlyMap<string, (...cells: readonly unknown[]) => unknown>;
-      };
-      return jobs.map((job) => ids.map((id) => treadsheetFunctions.get(id)!(...job)));
-    },
-    [recordedJobs, PLAN_FUNCTIONS] as const,
-  );
-  await pages.close();
-  expect(answers.map(hashOf)).toEqual(recorded);
+  try {
+    const { page } = await pages.open("");
+    await page.waitForSelector("html[data-ready=yes]");
+    const answers = await page.evaluate(
+      ([jobs, ids]) => {
+        const { treadsheetFunctions } = globalThis as unknown as {
+          readonly treadsheetFunctions: ReadonlyMap<string, (...cells: readonly unknown[]) => unknown>;
+        };
+        return jobs.map((job) => ids.map((id) => treadsheetFunctions.get(id)!(...job)));
+      },
+      [recordedJobs, PLAN_FUNCTIONS] as const,
+    );
+    expect(answers.map(hashOf)).toEqual(recorded);
+  } finally {
+    await pages.close();
+  }
 }, browserTime);
