@@ -216,9 +216,19 @@ describe("what a job of one's own waits for", () => {
     const book = await filledIn({ Job: { B10: "uk-adk-private", B11: 22.5 }, Survey: survey });
     const assumed = 'Within 3/8" is assumed: the code has no one figure for it, see Check; type another in I13.';
     expect(book.value("Survey", "H14")).toBe(`The plan: within 3/8"; nothing to pack. ${assumed}`);
+    // A limit in words is no length.
+    expect(book.spill("Check", "A8").find(([, item]) => item === "riser uniformity")?.[3]).toBe("alike, no figure");
     book.put("Survey", { I13: { value: 0.25 } });
     await book.settled();
     expect(book.value("Survey", "H14")).toBe('The plan: within 1/4"; nothing to pack.');
+  }, ENGINE_TIME);
+
+  test("a step that cannot be read is no step that closes", async () => {
+    const book = await filledIn({ Job: { B15: "none" }, Fit: { A9: 1, B9: 10, C9: 36.75, D9: 36.75, E9: 38.0875, F9: 38.0875 } });
+    expect([book.value("Fit", "D4"), book.value("Job", "H4")]).toEqual(["✓ they close", "✓ they close"]);
+    book.put("Fit", { B9: { value: "about 10" } });
+    await book.settled();
+    expect([book.value("Fit", "D4"), book.value("Job", "H4")]).toEqual(["✗ 1 in error", "✗ 1 in error"]);
   }, ENGINE_TIME);
 
   test("a run taped with only the riser behind on makes the tread deeper by the riser in front", async () => {

@@ -33,10 +33,12 @@ const figure = (unit: Filling["unit"], table: string, place: number | undefined)
   const isOther = `(${of}<>"")*(${of}<>"${unit}")`;
   const tape = `IFERROR(STAIR.TAPE(${size},16,FALSE,TRUE)&"",${size}&"")`;
   const plain = `IFERROR(ROUND(${size},3)&"","")`;
+  // a limit in words has no unit: alike, no figure
+  const endsInFigure = `ISNUMBER(SEARCH(RIGHT(${size},1),"0123456789"))`;
   const metric = `IFERROR(TEXT(${size},"0.0"),"")`;
   return (
     `IF(ISNUMBER(${size}),REPT(${tape},--(${of}="in"))&REPT(${metric},${isMetric})&REPT(${plain},1-(${of}="in")-(${isMetric}))&` +
-    `REPT(" "&${of},${isOther}*(${of}<>"in")),${size}&REPT(" "&${of},(${size}<>"")*${isOther}))`
+    `REPT(" "&${of},${isOther}*(${of}<>"in")),${size}&REPT(" "&${of},(${size}<>"")*${endsInFigure}*${isOther}))`
   );
 };
 
@@ -109,7 +111,7 @@ export const check = (filling: Filling): SheetData => {
       `designed (Layout), which stands for what Survey does not read. In ${UNIT_WORDS[unit]} but where a unit stands behind a figure. ` +
       `The building official has the last word.`,
     answers: answers(filling),
-    widths: { A: 190, B: 236, C: 88, D: 126, E: 84, F: 88, G: 190, H: 128, I: 520 },
+    widths: { A: 190, B: 236, C: 88, D: 150, E: 84, F: 88, G: 190, H: 128, I: 520 },
     verdicts: [FRAMED, DESIGNED],
     blocks: [
       {

@@ -109,17 +109,27 @@ const farRuns = (filling: Filling): string => {
 const disagree = (cell: string, declaration: typeof TREADFIT | typeof RISERFIT): string =>
   `IF(${lacks(cell)},0,SUM(--ISNUMBER(SEARCH("disagree",${chosen(declaration, `${cell}#`, "note")}))))`;
 
+/** Steps whose readings could not be read. */
+const inError = (cell: string, declaration: typeof TREADFIT | typeof RISERFIT): string =>
+  `IF(${lacks(cell)},0,SUM(--ISERROR(${chosen(declaration, `${cell}#`, "length")})))`;
+
 const closures = (cell: string, declaration: typeof TREADFIT | typeof RISERFIT): string =>
   `IF(${lacks(cell)},0,MAX(IFERROR(ABS(DROP(${chosen(declaration, `${cell}#`, "closure")},1)),0)))`;
 
 const read = (cell: string): string => `IF(ISERROR(${cell}),NA(),IF(${lacks(cell)},0,ROWS(${cell}#)-1))`;
 
+/** Whether all readings close; what cannot be read comes before what disagrees. */
+const verdict = (): string => {
+  const wrong = `${inError("AA8", TREADFIT)}+${inError(RISERS_FITTED, RISERFIT)}`;
+  const apart = `${disagree("AA8", TREADFIT)}+${disagree(RISERS_FITTED, RISERFIT)}`;
+  return `IF(A4+C4=0,"–",IF(${wrong}>0,"✗ "&(${wrong})&" in error",IF(${apart}=0,"✓ they close","✗ read again")))`;
+};
+
 const answers = ({ unit }: Filling): readonly Answer[] => [
   { over: ["A", "B"], name: "treads read", value: read("AA8"), under: "steps" },
   { over: ["C", "C"], name: "risers read", value: read(RISERS_FITTED), under: "steps" },
   {
-    over: ["D", "E"], name: "do they close?", under: "of treads and risers", isText: true,
-    value: `IF(A4+C4=0,"–",IF(${disagree("AA8", TREADFIT)}+${disagree(RISERS_FITTED, RISERFIT)}=0,"✓ they close","✗ read again"))`,
+    over: ["D", "E"], name: "do they close?", value: verdict(), under: "of treads and risers", isText: true,
   },
   {
     over: ["F", "G"], name: "worst closure", under: unit, format: unit === "mm" ? "0.0" : SIXTYFOURTHS,
