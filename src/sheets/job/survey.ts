@@ -170,7 +170,7 @@ export const survey = (filling: Filling): SheetData => {
       "the finished rise, what to pack under that sub-tread, and the rise once packed; risers are cut to it.",
     answers: answers(filling),
     heights: { 7: 34 },
-    widths: { A: 46, B: 80, C: 84, D: 84, E: 100, F: 220, G: 8, H: 184, I: 84, J: 76 },
+    widths: { A: 46, B: 80, C: 84, D: 84, E: 100, F: 220, G: 8, H: 184, I: 124, J: 76 },
     merged: [`${PLAN_SAID}:J19`],
     verdicts: ["C8"],
     blocks: blocks(filling),
